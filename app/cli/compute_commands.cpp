@@ -1,0 +1,58 @@
+#include <QJsonArray>
+#include <QJsonDocument>
+#include <QJsonObject>
+
+#include "app/cli/groups.h"
+#include "core/exchange/compute/computations.h"
+#include "core/words/words.h"
+
+namespace combwright::cli {
+namespace {
+
+int runCompute(Context& context) {
+    // compute speaks JSON whatever was asked for; its refusals too.
+    Arguments arguments = context.arguments;
+    arguments.options[QStringLiteral("json")] = QString();
+    Context asJson{arguments, context.streams, context.clock};
+
+    const std::string name = context.arguments.positional.front().toStdString();
+    const Computation* computation = findComputation(name);
+    if (!computation)
+        return refuse(asJson, Refusal{Code::NoSuchCommand, {}, {{"name", name}}}, WrongUsage);
+    const QJsonDocument input = QJsonDocument::fromJson(context.streams.in.readAll().toUtf8());
+    if (!input.isObject())
+        return misused(asJson, QStringLiteral("give exactly one JSON object on standard input"));
+    const auto output = computation->run(input.object());
+    if (!output) return refuse(asJson, output.error());
+    printJson(asJson, *output);
+    return Done;
+}
+
+int runCodes(Context& context) {
+    QJsonArray list;
+    for (const Code code : allCodes()) {
+        if (context.json())
+            list.append(fromUtf8(key(code)));
+        else
+            context.streams.out << fromUtf8(key(code)) << '\n';
+    }
+    if (context.json()) printJson(context, list);
+    return Done;
+}
+
+}  // namespace
+
+std::vector<Command> computeCommands() {
+    return {
+        {"compute",
+         "NAME",
+         "one JSON object in on standard input, one out; no file",
+         1,
+         1,
+         {},
+         &runCompute},
+        {"codes", "", "every reason for which something may be refused", 0, 0, {}, &runCodes},
+    };
+}
+
+}  // namespace combwright::cli

@@ -1,0 +1,14 @@
+// The commands by what they are about; each file beside this one defines one list.
+#pragma once
+
+#include <vector>
+
+#include "app/cli/command.h"
+
+namespace combwright::cli {
+
+std::vector<Command> seasonCommands();   ///< new, check, backup, export
+std::vector<Command> journalCommands();  ///< play, actions, history, undo, redo
+std::vector<Command> computeCommands();  ///< compute, codes
+
+}  // namespace combwright::cli

@@ -1,0 +1,210 @@
+#include <QFile>
+#include <QJsonArray>
+#include <QJsonObject>
+
+#include "app/cli/groups.h"
+#include "core/actions/play.h"
+#include "core/storage/sqlite/storage_error.h"
+#include "core/words/words.h"
+
+namespace combwright::cli {
+namespace {
+
+Season openSeason(Context& context, Database::Mode mode = Database::Mode::ReadWrite) {
+    return Season::open(context.arguments.positional.front().toStdString(), context.clock, mode);
+}
+
+QJsonObject madeObject(const Made& made) {
+    QJsonObject object;
+    for (const auto& [table, id] : made) {
+        const QString name = fromUtf8(table);
+        if (!object.contains(name)) {
+            object.insert(name, static_cast<qint64>(id));
+            continue;
+        }
+        QJsonArray list = object.value(name).isArray() ? object.value(name).toArray()
+                                                       : QJsonArray{object.value(name)};
+        list.append(static_cast<qint64>(id));
+        object.insert(name, list);
+    }
+    return object;
+}
+
+int runPlay(Context& context) {
+    QByteArray script;
+    if (context.arguments.positional.size() > 1) {
+        QFile file(context.arguments.positional[1]);
+        if (!file.open(QIODevice::ReadOnly))
+            return misused(context, QStringLiteral("the script %1 cannot be read: %2")
+                                        .arg(file.fileName(), file.errorString()));
+        script = file.readAll();
+    } else {
+        script = context.streams.in.readAll().toUtf8();
+    }
+    Season season = openSeason(context);
+    const bool all = context.arguments.has("all-or-nothing");
+    const PlayResult result =
+        play(season, {script.constData(), static_cast<std::size_t>(script.size())},
+             all ? AllOrNothing::Yes : AllOrNothing::No);
+    if (result.stopped) {
+        const Refusal& refusal = result.stopped->refusal;
+        const bool noJson = refusal.code == Code::WrongType && refusal.field.empty();
+        return refuse(context, refusal, noJson ? WrongUsage : Refused, result.stopped->line,
+                      result.stopped->kept);
+    }
+    if (!context.json()) {
+        context.streams.out << result.steps.size() << " done.\n";
+        return Done;
+    }
+    QJsonArray steps;
+    for (const Played& played : result.steps)
+        steps.append(QJsonObject{{QStringLiteral("line"), static_cast<qint64>(played.line)},
+                                 {QStringLiteral("step"), static_cast<qint64>(played.step)},
+                                 {QStringLiteral("made"), madeObject(played.made)}});
+    printJson(context,
+              QJsonObject{{QStringLiteral("done"), static_cast<qint64>(result.steps.size())},
+                          {QStringLiteral("steps"), steps}});
+    return Done;
+}
+
+QJsonObject fieldObject(const FieldInfo& field) {
+    QJsonObject object{{QStringLiteral("key"), fromUtf8(field.key())},
+                       {QStringLiteral("type"), fromUtf8(spelling(field.kind).word)},
+                       {QStringLiteral("optional"), field.optional}};
+    if (!field.refersTo.empty()) object.insert(QStringLiteral("names"), fromUtf8(field.refersTo));
+    if (!field.choices.empty()) {
+        QJsonArray choices;
+        for (const std::string_view choice : field.choices) choices.append(fromUtf8(choice));
+        object.insert(QStringLiteral("choices"), choices);
+    }
+    return object;
+}
+
+int runActions(Context& context) {
+    QJsonArray list;
+    for (const ActionType& type : actionTypes()) {
+        QJsonArray fields;
+        for (const FieldInfo& field : type.fields()) fields.append(fieldObject(field));
+        list.append(QJsonObject{{QStringLiteral("do"), fromUtf8(type.name)},
+                                {QStringLiteral("fields"), fields}});
+        if (context.json()) continue;
+        context.streams.out << fromUtf8(type.name) << '\n';
+        for (const FieldInfo& field : type.fields()) {
+            context.streams.out << "  " << fromUtf8(field.key()).leftJustified(24) << ' '
+                                << fromUtf8(spelling(field.kind).word);
+            if (!field.refersTo.empty())
+                context.streams.out << " of a " << fromUtf8(field.refersTo);
+            for (std::size_t i = 0; i < field.choices.size(); ++i)
+                context.streams.out << (i ? " | " : ": ") << fromUtf8(field.choices[i]);
+            context.streams.out << (field.optional ? "" : ", needed") << '\n';
+        }
+    }
+    if (context.json()) printJson(context, list);
+    return Done;
+}
+
+QString kindWord(StepKind kind) {
+    return kind == StepKind::Do     ? QStringLiteral("do")
+           : kind == StepKind::Undo ? QStringLiteral("undo")
+                                    : QStringLiteral("redo");
+}
+
+QJsonValue textOrNull(const std::string& text) {
+    return text.empty() ? QJsonValue() : QJsonValue(fromUtf8(text));
+}
+
+int runHistory(Context& context) {
+    const Season season = openSeason(context, Database::Mode::ReadOnly);
+    if (context.arguments.has("script")) {
+        context.streams.out << fromUtf8(scriptOf(season));
+        return Done;
+    }
+    QJsonArray list;
+    for (const JournalEntry& entry : season.history()) {
+        if (!context.json()) {
+            context.streams.out << entry.seq << "  " << fromUtf8(entry.at) << "  "
+                                << kindWord(entry.kind) << "  " << fromUtf8(entry.info.action)
+                                << (entry.of ? QStringLiteral(" (step %1)").arg(*entry.of)
+                                             : QString())
+                                << (entry.kind == StepKind::Do && !entry.stands ? "  taken back"
+                                                                                : "")
+                                << (entry.info.why.empty()
+                                        ? QString()
+                                        : QStringLiteral("  because: ") + fromUtf8(entry.info.why))
+                                << '\n';
+            continue;
+        }
+        QJsonObject object{{QStringLiteral("step"), static_cast<qint64>(entry.seq)},
+                           {QStringLiteral("at"), fromUtf8(entry.at)},
+                           {QStringLiteral("kind"), kindWord(entry.kind)},
+                           {QStringLiteral("action"), fromUtf8(entry.info.action)},
+                           {QStringLiteral("line"), textOrNull(entry.info.line)},
+                           {QStringLiteral("why"), textOrNull(entry.info.why)},
+                           {QStringLiteral("sheet"), textOrNull(entry.info.sheet)},
+                           {QStringLiteral("stands"), entry.stands}};
+        object.insert(QStringLiteral("of"),
+                      entry.of ? QJsonValue(static_cast<qint64>(*entry.of)) : QJsonValue());
+        list.append(object);
+    }
+    if (context.json()) printJson(context, list);
+    return Done;
+}
+
+int printTurn(Context& context, const Result<StepDone>& done) {
+    if (!done) return refuse(context, done.error());
+    if (context.json())
+        printJson(context, QJsonObject{{QStringLiteral("step"), static_cast<qint64>(done->step)},
+                                       {QStringLiteral("rows"),
+                                        static_cast<qint64>(done->change.rows.size())}});
+    else
+        context.streams.out << "Done, step " << done->step << ".\n";
+    return Done;
+}
+
+int runUndo(Context& context) {
+    std::optional<std::int64_t> expected;
+    if (const auto text = context.arguments.value("step")) {
+        bool isNumber = false;
+        expected = text->toLongLong(&isNumber);
+        if (!isNumber) return misused(context, QStringLiteral("--step needs a number"));
+    }
+    Season season = openSeason(context);
+    return printTurn(context, season.undo(expected));
+}
+
+int runRedo(Context& context) {
+    Season season = openSeason(context);
+    return printTurn(context, season.redo());
+}
+
+}  // namespace
+
+std::vector<Command> journalCommands() {
+    return {
+        {"play",
+         "FILE [SCRIPT]",
+         "performs recorded actions, one JSON object a line",
+         1,
+         2,
+         {{"all-or-nothing", nullptr, "keep nothing when a line is refused"}},
+         &runPlay},
+        {"actions", "", "every action with its fields", 0, 0, {}, &runActions},
+        {"history",
+         "FILE",
+         "the journal, newest first",
+         1,
+         1,
+         {{"script", nullptr, "as lines for play, oldest first"}},
+         &runHistory},
+        {"undo",
+         "FILE",
+         "takes the newest step back",
+         1,
+         1,
+         {{"step", "N", "refuse where the step undone would not be N"}},
+         &runUndo},
+        {"redo", "FILE", "does again the step taken back last", 1, 1, {}, &runRedo},
+    };
+}
+
+}  // namespace combwright::cli

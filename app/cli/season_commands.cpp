@@ -1,0 +1,93 @@
+#include <QJsonArray>
+#include <QJsonObject>
+
+#include "app/cli/groups.h"
+#include "core/storage/audit.h"
+#include "core/storage/backup.h"
+#include "core/storage/season.h"
+#include "core/storage/sqlite/storage_error.h"
+#include "core/words/words.h"
+
+namespace combwright::cli {
+namespace {
+
+std::string filePath(const Context& context) {
+    return context.arguments.positional.front().toStdString();
+}
+
+int runNew(Context& context) {
+    const auto season = Season::create(filePath(context), context.clock);
+    if (!season) return refuse(context, season.error());
+    if (context.json())
+        printJson(context,
+                  QJsonObject{{QStringLiteral("made"), context.arguments.positional.front()}});
+    else
+        context.streams.out << "Made " << context.arguments.positional.front() << ".\n";
+    return Done;
+}
+
+int runCheck(Context& context) {
+    const Season season = Season::open(filePath(context), context.clock, Database::Mode::ReadOnly);
+    const auto findings = audit(season.read());
+    QJsonArray list;
+    for (const AuditFinding& finding : findings) {
+        list.append(QJsonObject{{QStringLiteral("about"), fromUtf8(finding.about)},
+                                {QStringLiteral("says"), fromUtf8(finding.says)}});
+        if (!context.json())
+            context.streams.out << fromUtf8(finding.about) << ": " << fromUtf8(finding.says)
+                                << '\n';
+    }
+    if (context.json())
+        printJson(context, QJsonObject{{QStringLiteral("findings"), list}});
+    else if (findings.empty())
+        context.streams.out << "The file is whole and its records agree.\n";
+    return findings.empty() ? Done : Refused;
+}
+
+int runBackup(Context& context) {
+    const Database file = openSeasonFile(filePath(context), Database::Mode::ReadOnly).database;
+    const auto folder = context.arguments.value("into");
+    const auto& words = context.arguments.positional;
+    if (folder.has_value() == (words.size() == 2))
+        return misused(context, QStringLiteral("give either DEST or --into DIR"));
+    CopyMade made;
+    if (folder) {
+        made = copyInto(file, folder->toStdString(), context.clock.today());
+    } else {
+        made.path = words[1].toStdString();
+        if (recognise(made.path).kind != FileKind::NotThere)
+            return refuse(context, Refusal{Code::PathTaken, {}, {{"path", made.path}}});
+        made.digest = copyVerified(file, made.path);
+    }
+    if (!context.json()) {
+        context.streams.out << "Copied to " << fromUtf8(made.path) << "\nSHA-256 "
+                            << fromUtf8(made.digest) << '\n';
+        for (const std::string& path : made.thinned)
+            context.streams.out << "Old copy removed: " << fromUtf8(path) << '\n';
+        return Done;
+    }
+    QJsonArray thinned;
+    for (const std::string& path : made.thinned) thinned.append(fromUtf8(path));
+    printJson(context, QJsonObject{{QStringLiteral("copy"), fromUtf8(made.path)},
+                                   {QStringLiteral("sha256"), fromUtf8(made.digest)},
+                                   {QStringLiteral("thinned"), thinned}});
+    return Done;
+}
+
+}  // namespace
+
+std::vector<Command> seasonCommands() {
+    return {
+        {"new", "FILE", "an empty season file; refuses an existing path", 1, 1, {}, &runNew},
+        {"check", "FILE", "whether the file is whole and its records agree", 1, 1, {}, &runCheck},
+        {"backup",
+         "FILE [DEST]",
+         "a verified copy; refuses an existing DEST",
+         1,
+         2,
+         {{"into", "DIR", "copy into a folder under the day's name, and thin it"}},
+         &runBackup},
+    };
+}
+
+}  // namespace combwright::cli

@@ -1,0 +1,11 @@
+# The warnings every target of ours is built with; they are errors in all our builds.
+add_library(combwright_warnings INTERFACE)
+add_library(Combwright::Warnings ALIAS combwright_warnings)
+target_compile_options(combwright_warnings INTERFACE
+    -Wall -Wextra -Wpedantic -Wshadow=local -Wnon-virtual-dtor -Woverloaded-virtual -Wcast-align
+    -Wunused -Wdouble-promotion -Wimplicit-fallthrough -Werror
+    # An action names the fields it gives; the rest is left out on purpose.
+    -Wno-missing-field-initializers)
+if(CMAKE_CXX_COMPILER_ID STREQUAL "GNU")
+    target_compile_options(combwright_warnings INTERFACE -Wlogical-op)
+endif()

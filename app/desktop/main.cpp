@@ -1,0 +1,97 @@
+// The window: arguments, look, session and shell are put together here and nothing is decided.
+#include <QApplication>
+#include <QCommandLineParser>
+#include <QTextStream>
+
+#include "app/desktop/pictures.h"
+#include "app/desktop/prints.h"
+#include "app/system_clock.h"
+#include "ui/look/style.h"
+#include "ui/shell/main_window.h"
+
+namespace {
+
+using namespace combwright;
+
+/// Today as the person said with --day, else as the machine says.
+class ChosenClock : public Clock {
+  public:
+    explicit ChosenClock(std::optional<Day> day) : m_day(day) {}
+    Day today() const override { return m_day.value_or(m_system.today()); }
+    Instant now() const override { return m_system.now(); }
+
+  private:
+    SystemClock m_system;
+    std::optional<Day> m_day;
+};
+
+int fail(const QString& text, int code) {
+    QTextStream(stderr) << text << '\n';
+    return code;
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+    // Pictures and prints are made without a display.
+    for (int i = 1; i < argc; ++i) {
+        const QByteArray word(argv[i]);
+        const bool headless = word == "--pictures" || word == "--print";
+        if (headless && qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM"))
+            qputenv("QT_QPA_PLATFORM", "offscreen");
+    }
+    QApplication application(argc, argv);
+    QApplication::setApplicationName(QStringLiteral("combwright"));
+    QApplication::setApplicationVersion(QStringLiteral(COMBWRIGHT_VERSION));
+    QApplication::setDesktopFileName(QStringLiteral("combwright"));
+
+    QCommandLineParser parser;
+    parser.setApplicationDescription(
+        QApplication::translate("main", "A sideline beekeeper's whole season."));
+    parser.addHelpOption();
+    parser.addVersionOption();
+    const QCommandLineOption day(QStringLiteral("day"), QStringLiteral("what day it is today"),
+                                 QStringLiteral("YYYY-MM-DD"));
+    const QCommandLineOption pictures(QStringLiteral("pictures"),
+                                      QStringLiteral("write a picture of every place into DIR"),
+                                      QStringLiteral("DIR"));
+    const QCommandLineOption print(QStringLiteral("print"),
+                                   QStringLiteral("print a sheet ('list' lists them)"),
+                                   QStringLiteral("NAME"));
+    const QCommandLineOption to(QStringLiteral("to"),
+                                QStringLiteral("where --print writes its PDF"),
+                                QStringLiteral("OUT.pdf"));
+    parser.addOptions({day, pictures, print, to});
+    parser.addPositionalArgument(QStringLiteral("FILE"), QStringLiteral("season file to open"),
+                                 QStringLiteral("[FILE]"));
+    parser.process(application);
+
+    std::optional<Day> chosen;
+    if (parser.isSet(day)) {
+        chosen = parseDay(parser.value(day).toStdString());
+        if (!chosen)
+            return fail(
+                QStringLiteral("--day %1 is no day; write year-month-day.").arg(parser.value(day)),
+                2);
+    }
+    const ChosenClock clock(chosen);
+    Session session(clock);
+    // Dark is told from the desktop's palette before it is ours.
+    session.setLook(applyLook(application, isDark(QApplication::palette())));
+    MainWindow window(session);
+    window.resize(1280, 800);
+
+    const QStringList files = parser.positionalArguments();
+    if (files.size() > 1) return fail(QStringLiteral("Give one season file at most."), 2);
+    if (!files.isEmpty() && !session.open(files.front())) {
+        if (parser.isSet(pictures) || parser.isSet(print)) return fail(session.lastTold(), 3);
+    }
+    if (parser.isSet(print))
+        return desktop::printSheet(window, parser.value(print), parser.value(to), session);
+    if (parser.isSet(pictures)) {
+        if (!session.hasSeason()) return fail(QStringLiteral("--pictures needs a season file."), 2);
+        return desktop::writePictures(application, window, session, parser.value(pictures));
+    }
+    window.show();
+    return QApplication::exec();
+}

@@ -1,0 +1,60 @@
+#include "app/desktop/pictures.h"
+
+#include <QDir>
+#include <QTextStream>
+
+#include "ui/look/style.h"
+#include "ui/yard/yard_place.h"
+
+namespace combwright::desktop {
+namespace {
+
+bool grab(MainWindow& window, const QString& path) {
+    QApplication::processEvents();
+    const bool written = window.grab().save(path);
+    QTextStream(written ? stdout : stderr) << (written ? "" : "could not write ") << path << '\n';
+    return written;
+}
+
+QString fileName(const Place& place) {
+    return place.railWord().toLower().replace(QLatin1Char(' '), QLatin1Char('-'));
+}
+
+}  // namespace
+
+int writePictures(QApplication& application, MainWindow& window, Session& session,
+                  const QString& folder) {
+    const QDir directory(folder);
+    if (!directory.mkpath(QStringLiteral("."))) {
+        QTextStream(stderr) << "The folder " << folder << " cannot be made.\n";
+        return 3;
+    }
+    struct Variant {
+        const char* suffix;
+        bool dark;
+        double factor;
+    };
+    bool all = true;
+    window.show();
+    for (const Variant& variant :
+         {Variant{"", false, 1.0}, Variant{"-dark", true, 1.0}, Variant{"-200", false, 2.0}}) {
+        session.setLook(applyLook(application, variant.dark, variant.factor));
+        window.resize(1280, 800);
+        for (int i = 0; i < static_cast<int>(window.places().size()); ++i) {
+            Place& place = *window.places()[static_cast<std::size_t>(i)];
+            window.goTo(i);
+            const QString name = fileName(place) + QLatin1String(variant.suffix);
+            all = grab(window, directory.filePath(name + QStringLiteral(".png"))) && all;
+            if (auto* yard = qobject_cast<YardPlace*>(&place)) {
+                yard->openSheet();
+                all = grab(window, directory.filePath(QStringLiteral("yard-sheet%1.png")
+                                                          .arg(QLatin1String(variant.suffix)))) &&
+                      all;
+                yard->closeSheet();
+            }
+        }
+    }
+    return all ? 0 : 3;
+}
+
+}  // namespace combwright::desktop

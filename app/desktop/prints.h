@@ -1,0 +1,13 @@
+// Sheets printed to PDF from the command line.
+#pragma once
+
+#include <QString>
+
+#include "ui/shell/main_window.h"
+
+namespace combwright::desktop {
+
+/// Prints the sheet of that name to a PDF, or lists the sheets for "list"; the exit code.
+int printSheet(MainWindow& window, const QString& name, const QString& to, Session& session);
+
+}  // namespace combwright::desktop

@@ -1,0 +1,25 @@
+// The real clock; the only place that asks the machine what day it is.
+#pragma once
+
+#include <ctime>
+
+#include "core/support/clock.h"
+
+namespace combwright {
+
+class SystemClock : public Clock {
+  public:
+    Day today() const override {
+        // The day where the keeper is, which may differ from the day in UTC.
+        const std::time_t now = std::time(nullptr);
+        std::tm local{};
+        localtime_r(&now, &local);
+        return *makeDay(local.tm_year + 1900, static_cast<unsigned>(local.tm_mon + 1),
+                        static_cast<unsigned>(local.tm_mday));
+    }
+    Instant now() const override {
+        return std::chrono::floor<std::chrono::seconds>(std::chrono::system_clock::now());
+    }
+};
+
+}  // namespace combwright

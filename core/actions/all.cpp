@@ -1,0 +1,33 @@
+// Every action there is: one line each. `play`, `actions`, the window's runner and the shortcut
+// sheet read this list.
+#include "core/actions/action.h"
+#include "core/actions/boxes/boxes.h"
+#include "core/actions/yard/sheet.h"
+#include "core/actions/yard/yards.h"
+
+namespace combwright {
+namespace {
+
+template <class Action>
+ActionType typeOf() {
+    return {Action::name, &Action::fields, [](const Row& row, Write& file) -> Result<Made> {
+                const auto action = fromRow<Action>(row);
+                if (!action) return Refusal{Code::WrongType, {}, {}};
+                auto answer = action->perform(file);
+                if (!answer) return answer.error();
+                return madeOf(*answer);
+            }};
+}
+
+}  // namespace
+
+const std::vector<ActionType>& actionTypes() {
+    static const std::vector<ActionType> all{
+        typeOf<NameSeason>(), typeOf<AddYard>(),     typeOf<AddHive>(),   typeOf<CloseHive>(),
+        typeOf<MoveHive>(),   typeOf<RecordVisit>(), typeOf<WriteLine>(), typeOf<LookInto>(),
+        typeOf<StrikeLine>(), typeOf<AddBoxes>(),    typeOf<MoveBox>(),
+    };
+    return all;
+}
+
+}  // namespace combwright

@@ -1,0 +1,171 @@
+#include "core/actions/boxes/box_list.h"
+
+#include <algorithm>
+#include <charconv>
+#include <cmath>
+
+namespace combwright {
+namespace {
+
+std::string_view trimmed(std::string_view text) {
+    const std::size_t from = text.find_first_not_of(" \t");
+    if (from == std::string_view::npos) return {};
+    return text.substr(from, text.find_last_not_of(" \t") - from + 1);
+}
+
+std::vector<std::string_view> partsOf(std::string_view text, std::string_view separators) {
+    std::vector<std::string_view> parts;
+    while (!text.empty()) {
+        const std::size_t end = std::min(text.find_first_of(separators), text.size());
+        if (const auto part = trimmed(text.substr(0, end)); !part.empty()) parts.push_back(part);
+        text.remove_prefix(std::min(end + 1, text.size()));
+    }
+    return parts;
+}
+
+std::string lowered(std::string_view text) {
+    std::string lower(text);
+    std::transform(lower.begin(), lower.end(), lower.begin(), [](char c) {
+        return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+    });
+    return lower;
+}
+
+std::optional<double> leadingNumber(std::string_view& text) {
+    double number = 0;
+    const auto [end, error] =
+        std::from_chars(text.data(), text.data() + text.size(), number, std::chars_format::fixed);
+    if (error != std::errc() || number < 0) return std::nullopt;
+    text = trimmed(text.substr(static_cast<std::size_t>(end - text.data())));
+    return number;
+}
+
+struct ClassWord {
+    std::string_view word;
+    std::optional<Comb> comb;
+    std::string_view faults;
+};
+
+constexpr auto classWords = std::to_array<ClassWord>({
+    {"drawn", Comb::Drawn, ""},
+    {"fat", Comb::DrawnFat, ""},
+    {"drawn fat", Comb::DrawnFat, ""},
+    {"part", Comb::PartDrawn, ""},
+    {"part drawn", Comb::PartDrawn, ""},
+    {"foundation", Comb::Foundation, ""},
+    {"bare", Comb::Bare, ""},
+    {"broken", std::nullopt, "V"},
+    {"moth", std::nullopt, "W"},
+    {"web", std::nullopt, "W"},
+    {"bent", std::nullopt, "B"},
+    {"propolis", std::nullopt, "P"},
+    {"old", std::nullopt, "T"},
+    {"pollen", std::nullopt, "L"},
+});
+
+Result<FrameTally> tallyOf(Count frames, std::string_view word) {
+    const std::string lower = lowered(word);
+    for (const ClassWord& each : classWords)
+        if (each.word == lower) return FrameTally{frames, each.comb, std::string(each.faults)};
+    for (const Fault& fault : faults())
+        if (fault.word == lower)
+            return FrameTally{frames, std::nullopt, std::string(1, fault.letter)};
+    if (const auto letters = tidyFaults(word); letters && !letters->empty())
+        return FrameTally{frames, std::nullopt, *letters};
+    return Refusal{Code::NotAChoice, "contents", {{"value", std::string(word)}}};
+}
+
+std::optional<Count> wholeNumber(double number) {
+    if (number != std::floor(number) || number > 100) return std::nullopt;
+    return Count(static_cast<std::int64_t>(number));
+}
+
+}  // namespace
+
+Count BoxContents::frames() const {
+    Count sum;
+    for (const FrameTally& tally : tallies) sum += tally.frames;
+    return sum;
+}
+
+Result<BoxContents> parseContents(std::string_view text) {
+    BoxContents contents;
+    for (std::string_view part : partsOf(text, ",;")) {
+        const bool byEye = part.starts_with('~');
+        if (byEye) part = trimmed(part.substr(1));
+        const std::string_view whole = part;
+        const auto number = leadingNumber(part);
+        if (!number)
+            return Refusal{Code::WrongType,
+                           "contents",
+                           {{"wanted", "number first"}, {"value", std::string(whole)}}};
+        const std::string word = lowered(part);
+        if (word == "capped") {
+            const auto capped = Codec<Frames>::unpack(Value{std::llround(*number * 10)});
+            if (!capped || *number > 100) return Refusal{Code::OutOfRange, "contents", {}};
+            contents.capped = Known<Frames>{*capped, {}, byEye ? How::ByEye : How::Counted};
+        } else if (word == "% full" || word == "%") {
+            if (*number > 100)
+                return Refusal{Code::OutOfRange, "contents", {{"low", "0"}, {"high", "100"}}};
+            contents.filled = Known<Share>{Share::rounded(*number / 100.0), {}, How::ByEye};
+        } else {
+            const auto frames = wholeNumber(*number);
+            if (!frames)
+                return Refusal{Code::WrongType,
+                               "contents",
+                               {{"wanted", "whole number"}, {"value", std::string(whole)}}};
+            auto tally = tallyOf(*frames, part.empty() ? std::string_view("drawn") : part);
+            if (!tally) return tally.error();
+            contents.tallies.push_back(*std::move(tally));
+        }
+    }
+    if (contents.capped && !contents.tallies.empty() &&
+        contents.capped->value->count() > contents.frames().value() * 10)
+        return Refusal{Code::Contradiction, "contents", {{"other", "capped"}}};
+    return contents;
+}
+
+std::optional<BoxKind> boxKindNamed(const Read& file, std::string_view name) {
+    const std::string wanted = lowered(trimmed(name));
+    if (wanted.empty()) return std::nullopt;
+    std::vector<BoxKind> bearing;
+    for (BoxKind& kind : file.all<BoxKind>()) {
+        const std::string kindName = lowered(kind.name.text());
+        if (lowered(kind.code.text()) == wanted || kindName == wanted) return kind;
+        if (kindName.ends_with(" " + wanted)) bearing.push_back(std::move(kind));
+    }
+    for (const BoxKind& kind : bearing)
+        if (file.first<Box>({is("kind", kind.id)})) return kind;
+    if (bearing.empty()) return std::nullopt;
+    return bearing.front();
+}
+
+Result<BoxList> parseBoxList(const Read& file, std::string_view text) {
+    BoxList list;
+    for (const std::string_view part : partsOf(text, ",")) {
+        if (lowered(part) == "x") {
+            list.excluderAbove = Count(static_cast<std::int64_t>(list.boxes.size()));
+            continue;
+        }
+        const auto words = partsOf(part, " ");
+        const auto kind = boxKindNamed(file, words.front());
+        if (!kind) return Refusal{Code::NotFound, "boxes", {{"name", std::string(words.front())}}};
+        ListedBox listed{kind->id, {}, {}};
+        std::size_t next = 1;
+        // A second word that begins with a digit is the frames, anything else the mark.
+        const auto isDigit = [](char c) { return c >= '0' && c <= '9'; };
+        if (next < words.size() && !isDigit(words[next].front()))
+            listed.mark = std::string(words[next++]);
+        if (next < words.size()) {
+            const auto* from = words[next].data();
+            auto contents =
+                parseContents({from, static_cast<std::size_t>(part.data() + part.size() - from)});
+            if (!contents) return contents.error();
+            listed.contents = *std::move(contents);
+        }
+        list.boxes.push_back(std::move(listed));
+    }
+    return list;
+}
+
+}  // namespace combwright

@@ -1,0 +1,60 @@
+// Boxes and what is in them, as one types them: "deep D31, medium M31 9 drawn", and box-level
+// counts, "8 drawn, 1 foundation, 1 broken; 7 capped, 85 % full". Ten seconds a box, no frame by
+// frame.
+#pragma once
+
+#include <optional>
+#include <string_view>
+#include <vector>
+
+#include "core/model/frames/frame.h"
+#include "core/storage/rows.h"
+#include "core/support/result.h"
+
+namespace combwright {
+
+/// So many frames of a box that are alike.
+struct FrameTally {
+    Count frames;
+    std::optional<Comb> comb;
+    std::string faults;
+    bool operator==(const FrameTally&) const = default;
+};
+
+/// What a count of a box says: its frames by class, and what is in the comb.
+struct BoxContents {
+    std::vector<FrameTally> tallies;
+    std::optional<Known<Frames>> capped;
+    std::optional<Known<Share>> filled;
+
+    Count frames() const;
+};
+
+/// Reads "8 drawn, 1 foundation, 1 broken; 7 capped, 85 % full". Classes: drawn, fat, part,
+/// foundation, bare, and each fault by its word or letter ("2 W", "1 broken"). Refused with
+/// NotAChoice for a word that is no class, WrongType for a part without a number, OutOfRange for
+/// more than 100 % or 100 frames, and Contradiction where more are capped than there are.
+Result<BoxContents> parseContents(std::string_view text);
+
+struct ListedBox {
+    Id<BoxKind> kind;
+    std::string mark;
+    BoxContents contents;
+};
+
+struct BoxList {
+    std::vector<ListedBox> boxes;
+    std::optional<Count> excluderAbove;  ///< boxes under the excluder
+};
+
+/// Reads boxes from the floor up, parted by commas: kind, mark or none, number of drawn frames or
+/// none; "x" alone is the excluder. A kind is its code, its name or the trade's word (deep, medium,
+/// shallow …). Refused with NotFound for a kind nobody knows.
+Result<BoxList> parseBoxList(const Read& file, std::string_view text);
+
+/// The kind of box meant by a code, a name or a word of the trade. Where several kinds bear the
+/// word, one already used in this file is meant, else the first of the catalogue: the ten-frame
+/// box.
+std::optional<BoxKind> boxKindNamed(const Read& file, std::string_view name);
+
+}  // namespace combwright

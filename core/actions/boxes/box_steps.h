@@ -1,0 +1,29 @@
+// The steps every action on boxes is made of. They keep two promises: a box's move is always
+// written down, and the levels on a hive always count up from the floor without a gap.
+#pragma once
+
+#include "core/actions/boxes/box_list.h"
+#include "core/model/frames/frame.h"
+#include "core/storage/rows.h"
+
+namespace combwright {
+
+/// Where a box is put. On a hive without a level it goes on top.
+struct BoxSpot {
+    BoxPlace place = BoxPlace::Storeroom;
+    std::optional<Id<Hive>> hive = std::nullopt;
+    std::optional<Count> level = std::nullopt;
+    std::string stack = {};
+};
+
+/// Makes a new box, with the frames its kind holds where they were listed. Refused with Taken where
+/// a box that is still in use bears the mark.
+Result<Id<Box>> addBoxTo(Write& file, const ListedBox& listed, const BoxSpot& spot, Day on);
+
+/// Moves a box and writes the move down; boxes above the gap come down, boxes above the new level
+/// go up. Refused with NotFound where the hive is closed or unknown, and NothingToDo where it is
+/// there.
+Result<void> moveBoxTo(Write& file, Id<Box> box, const BoxSpot& spot, Day on,
+                       std::optional<Id<Inspection>> inspection = std::nullopt);
+
+}  // namespace combwright

@@ -1,0 +1,254 @@
+#include "core/actions/yard/sheet.h"
+
+#include <algorithm>
+
+#include "core/actions/boxes/box_list.h"
+#include "core/actions/boxes/box_steps.h"
+#include "core/storage/queries/yards.h"
+#include "core/words/shorthand.h"
+
+namespace combwright {
+namespace {
+
+Visit visitFor(Write& file, Id<Yard> yard, Day on) {
+    if (auto present = visitOn(file, yard, on)) return *present;
+    Visit visit;
+    visit.yard = yard;
+    visit.on = on;
+    file.add(visit);
+    return visit;
+}
+
+/// Takes back what an earlier writing of the line did, newest first.
+Result<void> takeBackDeeds(Write& file, const Inspection& inspection, Day on) {
+    for (const Finding& finding : file.where<Finding>({is("inspection", inspection.id)}))
+        file.remove(finding.id);
+    for (const Feeding& feeding : file.where<Feeding>({is("inspection", inspection.id)}))
+        file.remove(feeding.id);
+    auto moves = file.where<BoxMove>({is("inspection", inspection.id)});
+    std::reverse(moves.begin(), moves.end());
+    for (const BoxMove& move : moves) {
+        const auto box = file.find(move.box);
+        if (!box) continue;
+        const bool stillThere = box->place == move.toPlace && box->hive == move.toHive;
+        if (!stillThere)
+            return Refusal{Code::MovedOn, "hive", {{"box", box->mark}, {"name", box->mark}}};
+        file.remove(move.id);
+        if (!move.fromPlace) {
+            // The line had brought the box into the world; without the line it was never there.
+            for (const BoxMove& each : file.where<BoxMove>({is("box", box->id)}))
+                file.remove(each.id);
+            Box gone = *box;
+            gone.level.reset();
+            file.change(gone);
+            file.remove(box->id);
+            continue;
+        }
+        BoxSpot back{*move.fromPlace, move.fromHive, move.fromLevel, {}};
+        if (auto moved = moveBoxTo(file, box->id, back, on); !moved) return moved.error();
+        // Going back is no move of its own.
+        file.remove(file.where<BoxMove>({is("box", box->id)}).back().id);
+    }
+    return {};
+}
+
+/// The kind "+1" puts on: the yard's usual super, else what already stands as a super in the yard.
+std::optional<Id<BoxKind>> usualSuper(const Read& file, const Yard& yard) {
+    if (yard.usualSuper) return yard.usualSuper;
+    for (const Hive& hive : openHives(file, yard.id)) {
+        const auto supers = supersOn(hive, boxesOn(file, hive.id));
+        if (!supers.empty()) return supers.back().kind;
+    }
+    return std::nullopt;
+}
+
+Result<void> putOn(Write& file, Id<BoxKind> kind, Count boxes, const Hive& hive, Day on,
+                   Id<Inspection> inspection) {
+    for (std::int64_t n = 0; n < boxes.value(); ++n) {
+        const auto ready = boxesReady(file, kind);
+        const BoxSpot top{BoxPlace::OnHive, hive.id, std::nullopt, {}};
+        if (!ready.empty()) {
+            if (auto moved = moveBoxTo(file, ready.front().id, top, on, inspection); !moved)
+                return moved;
+            continue;
+        }
+        // None is written down as being in the storeroom, yet it was put on: it is a box we had not
+        // known of, without a mark.
+        auto made = addBoxTo(file, ListedBox{kind, {}, {}}, top, on);
+        if (!made) return made.error();
+        auto move = file.where<BoxMove>({is("box", *made)}).front();
+        move.inspection = inspection;
+        file.change(move);
+    }
+    return {};
+}
+
+Result<void> takeOff(Write& file, std::optional<Id<BoxKind>> kind, Count boxes, const Hive& hive,
+                     Day on, Id<Inspection> inspection) {
+    for (std::int64_t n = 0; n < boxes.value(); ++n) {
+        auto standing = boxesOn(file, hive.id);
+        const auto found = std::find_if(standing.rbegin(), standing.rend(),
+                                        [&](const Box& box) { return !kind || box.kind == *kind; });
+        if (found == standing.rend())
+            return Refusal{
+                Code::TooMany, "line", {{"name", hive.mark.text()}, {"most", std::to_string(n)}}};
+        if (auto moved = moveBoxTo(file, found->id, BoxSpot{}, on, inspection); !moved)
+            return moved;
+    }
+    return {};
+}
+
+Result<void> doDeeds(Write& file, const SheetLine& line, const Hive& hive, const Visit& visit,
+                     Id<Inspection> inspection) {
+    if (line.mites || line.bees)
+        file.add(Finding{{},
+                         hive.id,
+                         inspection,
+                         visit.on,
+                         Pest::Varroa,
+                         FindingMethod::Wash,
+                         line.mites,
+                         line.bees,
+                         {}});
+    if (line.fed) file.add(Feeding{{}, hive.id, inspection, visit.on, line.fed, {}});
+
+    const auto yard = file.find(visit.yard);
+    const auto super = usualSuper(file, *yard);
+    if ((line.supersOn || line.supersOff) && !super)
+        return Refusal{Code::Missing, "usual_super", {{"name", yard->name.text()}}};
+    std::optional<Id<BoxKind>> deep;
+    if (line.deepsOn || line.deepsOff) {
+        const auto kind = boxKindNamed(file, "deep");
+        if (!kind) return Refusal{Code::NotFound, "kind", {{"name", "deep"}}};
+        deep = kind->id;
+    }
+    if (line.supersOff)
+        if (auto done = takeOff(file, super, *line.supersOff, hive, visit.on, inspection); !done)
+            return done;
+    if (line.deepsOff)
+        if (auto done = takeOff(file, deep, *line.deepsOff, hive, visit.on, inspection); !done)
+            return done;
+    if (line.deepsOn)
+        if (auto done = putOn(file, *deep, *line.deepsOn, hive, visit.on, inspection); !done)
+            return done;
+    if (line.supersOn)
+        if (auto done = putOn(file, *super, *line.supersOn, hive, visit.on, inspection); !done)
+            return done;
+    return {};
+}
+
+enum class SameLine { IsKept, IsDoneAnew };
+
+Result<Id<Inspection>> keepLine(Write& file, const Hive& hive, const Visit& visit,
+                                const SheetLine& line, const std::string& typed,
+                                SameLine same = SameLine::IsKept) {
+    Inspection inspection;
+    if (auto present = inspectionOf(file, visit.id, hive.id)) {
+        // The same words again change nothing, and a journal row for nothing helps nobody.
+        if (same == SameLine::IsKept && present->line == typed && present->seen == line.seen)
+            return present->id;
+        if (auto back = takeBackDeeds(file, *present, visit.on); !back) return back.error();
+        inspection = *std::move(present);
+    }
+    inspection.visit = visit.id;
+    inspection.hive = hive.id;
+    inspection.seen = line.seen;
+    inspection.line = typed;
+    if (inspection.id)
+        file.change(inspection);
+    else
+        file.add(inspection);
+    if (auto done = doDeeds(file, line, hive, visit, inspection.id); !done) return done.error();
+    return inspection.id;
+}
+
+Result<Hive> standingHive(const Read& file, Id<Hive> id, Day on) {
+    auto hive = file.find(id);
+    if (!hive) return Refusal{Code::NotFound, "hive", {}};
+    if (on < hive->since)
+        return Refusal{Code::BeforeItBegan,
+                       "on",
+                       {{"name", hive->mark.text()}, {"since", isoText(hive->since)}}};
+    if (hive->closed && on >= *hive->closed)
+        return Refusal{Code::Closed, "hive", {{"name", hive->mark.text()}}};
+    return *std::move(hive);
+}
+
+}  // namespace
+
+const Fields& WriteLine::fields() {
+    static const Fields all = describe(field<&WriteLine::on>("on"), field<&WriteLine::hive>("hive"),
+                                       field<&WriteLine::line>("line"));
+    return all;
+}
+
+Result<Id<Inspection>> WriteLine::perform(Write& file) const {
+    const auto stand = standingHive(file, hive, on);
+    if (!stand) return stand.error();
+    const Visit visit = visitFor(file, stand->yard, on);
+    return keepLine(file, *stand, visit, readShorthand(visit.all, line), line);
+}
+
+const Fields& LookInto::fields() {
+    static const Fields all = describe(field<&LookInto::on>("on"), field<&LookInto::hive>("hive"),
+                                       part<&LookInto::seen>());
+    return all;
+}
+
+Result<Id<Inspection>> LookInto::perform(Write& file) const {
+    const auto stand = standingHive(file, hive, on);
+    if (!stand) return stand.error();
+    if (seen.seen.temper && (seen.seen.temper->value() < 1 || seen.seen.temper->value() > 5))
+        return Refusal{Code::OutOfRange, "temper", {{"low", "1"}, {"high", "5"}}};
+    const Visit visit = visitFor(file, stand->yard, on);
+    return keepLine(file, *stand, visit, seen, writeShorthand(seen));
+}
+
+const Fields& RecordVisit::fields() {
+    static const Fields all =
+        describe(field<&RecordVisit::on>("on"), field<&RecordVisit::yard>("yard"),
+                 field<&RecordVisit::begun>("begun"), field<&RecordVisit::ended>("ended"),
+                 field<&RecordVisit::all>("all"), field<&RecordVisit::note>("note"));
+    return all;
+}
+
+Result<Id<Visit>> RecordVisit::perform(Write& file) const {
+    const auto home = file.find(yard);
+    if (!home) return Refusal{Code::NotFound, "yard", {}};
+    if (begun && ended && *ended < *begun)
+        return Refusal{Code::Contradiction, "ended", {{"other", "begun"}}};
+    Visit visit = visitFor(file, yard, on);
+    const bool allChanged = visit.all != all;
+    if (begun) visit.begun = begun;
+    if (ended) visit.ended = ended;
+    visit.all = all;
+    if (!note.empty()) visit.note = note;
+    file.change(visit);
+    if (!allChanged) return visit.id;
+    for (const Inspection& each : file.where<Inspection>({is("visit", visit.id)})) {
+        const auto stand = file.find(each.hive);
+        auto kept = keepLine(file, *stand, visit, readShorthand(all, each.line), each.line,
+                             SameLine::IsDoneAnew);
+        if (!kept) return kept.error();
+    }
+    return visit.id;
+}
+
+const Fields& StrikeLine::fields() {
+    static const Fields all =
+        describe(field<&StrikeLine::on>("on"), field<&StrikeLine::hive>("hive"));
+    return all;
+}
+
+Result<Id<Hive>> StrikeLine::perform(Write& file) const {
+    const auto stand = file.find(hive);
+    if (!stand) return Refusal{Code::NotFound, "hive", {}};
+    const auto visit = visitOn(file, stand->yard, on);
+    const auto present = visit ? inspectionOf(file, visit->id, hive) : std::nullopt;
+    if (!present) return Refusal{Code::NothingToDo, "hive", {{"name", stand->mark.text()}}};
+    if (auto back = takeBackDeeds(file, *present, on); !back) return back.error();
+    file.remove(present->id);
+    return hive;
+}
+
+}  // namespace combwright

@@ -1,0 +1,166 @@
+#include "core/actions/yard/yards.h"
+
+#include <algorithm>
+
+#include "core/actions/boxes/box_list.h"
+#include "core/actions/boxes/box_steps.h"
+#include "core/storage/queries/yards.h"
+
+namespace combwright {
+
+const Fields& NameSeason::fields() {
+    static const Fields all =
+        describe(field<&NameSeason::on>("on"), field<&NameSeason::season>("season"),
+                 field<&NameSeason::invented>("invented"));
+    return all;
+}
+
+Result<Id<SeasonInfo>> NameSeason::perform(Write& file) const {
+    auto present = file.all<SeasonInfo>();
+    if (present.empty()) return file.add(SeasonInfo{{}, season, invented});
+    present.front().name = season;
+    if (invented) present.front().invented = invented;
+    file.change(present.front());
+    return present.front().id;
+}
+
+const Fields& AddYard::fields() {
+    static const Fields all = describe(
+        field<&AddYard::on>("on"), field<&AddYard::yard>("yard_name"),
+        field<&AddYard::walkOrder>("walk_order"), field<&AddYard::place>("place"),
+        field<&AddYard::registration>("registration"), field<&AddYard::extractBy>("extract_by"),
+        field<&AddYard::winterNeed>("winter_need"), field<&AddYard::usualSuper>("usual_super"));
+    return all;
+}
+
+Result<Id<Yard>> AddYard::perform(Write& file) const {
+    Count last;
+    for (const Yard& each : file.where<Yard>({isUnknown("closed")})) {
+        if (each.name == yard) return Refusal{Code::Taken, "yard_name", {{"name", yard.text()}}};
+        last = std::max(last, each.walkOrder);
+    }
+    return file.add(Yard{{},
+                         yard,
+                         walkOrder.value_or(last + Count(1)),
+                         place,
+                         registration,
+                         extractBy,
+                         winterNeed,
+                         usualSuper,
+                         on,
+                         std::nullopt});
+}
+
+const Fields& AddHive::fields() {
+    static const Fields all = describe(
+        field<&AddHive::on>("on"), field<&AddHive::yard>("yard"), field<&AddHive::hive>("mark"),
+        field<&AddHive::standOrder>("stand_order"), field<&AddHive::boxes>("boxes"),
+        field<&AddHive::origin>("origin"), field<&AddHive::mother>("mother"),
+        known<&AddHive::tare>("tare"), field<&AddHive::note>("note"));
+    return all;
+}
+
+Result<Id<Hive>> AddHive::perform(Write& file) const {
+    const auto home = file.find(yard);
+    if (!home) return Refusal{Code::NotFound, "yard", {}};
+    if (home->closed) return Refusal{Code::Closed, "yard", {{"name", home->name.text()}}};
+    auto neighbours = openHives(file, yard);
+    for (const Hive& each : neighbours)
+        if (each.mark == hive) return Refusal{Code::Taken, "mark", {{"name", hive.text()}}};
+    const auto list = parseBoxList(file, boxes);
+    if (!list) return list.error();
+
+    const auto most = Count(static_cast<std::int64_t>(neighbours.size()) + 1);
+    const Count order = std::clamp(standOrder.value_or(most), Count(1), most);
+    for (Hive& each : neighbours) {
+        if (each.standOrder < order) continue;
+        each.standOrder += Count(1);
+        file.change(each);
+    }
+    const Id<Hive> stand =
+        file.add(Hive{{}, yard, hive, order, tare, list->excluderAbove, note, on, std::nullopt});
+    Count level;
+    for (const ListedBox& listed : list->boxes) {
+        const auto placed = addBoxTo(file, listed, BoxSpot{BoxPlace::OnHive, stand, level}, on);
+        if (!placed) return placed.error();
+        level += Count(1);
+    }
+    if (origin) {
+        std::optional<Id<Colony>> motherColony;
+        if (mother)
+            if (const auto living = colonyIn(file, *mother)) motherColony = living->id;
+        file.add(Colony{{}, stand, on, *origin, motherColony, std::nullopt, std::nullopt, {}});
+    }
+    return stand;
+}
+
+const Fields& CloseHive::fields() {
+    static const Fields all = describe(field<&CloseHive::on>("on"), field<&CloseHive::hive>("hive"),
+                                       field<&CloseHive::ending>("ending"));
+    return all;
+}
+
+Result<Id<Hive>> CloseHive::perform(Write& file) const {
+    auto stand = file.find(hive);
+    if (!stand) return Refusal{Code::NotFound, "hive", {}};
+    if (stand->closed) return Refusal{Code::Closed, "hive", {{"name", stand->mark.text()}}};
+    if (on < stand->since)
+        return Refusal{Code::BeforeItBegan, "on", {{"since", isoText(stand->since)}}};
+    const auto standing = boxesOn(file, hive);
+    if (!standing.empty())
+        return Refusal{Code::NotClosed,
+                       "hive",
+                       {{"name", stand->mark.text()}, {"boxes", std::to_string(standing.size())}}};
+    if (auto living = colonyIn(file, hive)) {
+        living->ended = on;
+        living->ending = ending;
+        file.change(*living);
+    }
+    for (Hive& each : openHives(file, stand->yard)) {
+        if (each.standOrder <= stand->standOrder) continue;
+        each.standOrder -= Count(1);
+        file.change(each);
+    }
+    stand->closed = on;
+    file.change(*stand);
+    return hive;
+}
+
+const Fields& MoveHive::fields() {
+    static const Fields all =
+        describe(field<&MoveHive::on>("on"), field<&MoveHive::hive>("hive"),
+                 field<&MoveHive::yard>("yard"), field<&MoveHive::standOrder>("stand_order"));
+    return all;
+}
+
+Result<Id<Hive>> MoveHive::perform(Write& file) const {
+    auto stand = file.find(hive);
+    if (!stand) return Refusal{Code::NotFound, "hive", {}};
+    if (stand->closed) return Refusal{Code::Closed, "hive", {{"name", stand->mark.text()}}};
+    const Id<Yard> to = yard.value_or(stand->yard);
+    for (Hive& each : openHives(file, stand->yard)) {
+        if (each.standOrder <= stand->standOrder) continue;
+        each.standOrder -= Count(1);
+        file.change(each);
+    }
+    std::int64_t others = 0;
+    for (const Hive& each : openHives(file, to)) {
+        if (each.id == hive) continue;
+        ++others;
+        if (each.mark == stand->mark)
+            return Refusal{Code::Taken, "hive", {{"name", each.mark.text()}}};
+    }
+    const Count order =
+        std::clamp(standOrder.value_or(Count(others + 1)), Count(1), Count(others + 1));
+    for (Hive& each : openHives(file, to)) {
+        if (each.id == hive || each.standOrder < order) continue;
+        each.standOrder += Count(1);
+        file.change(each);
+    }
+    stand->yard = to;
+    stand->standOrder = order;
+    file.change(*stand);
+    return hive;
+}
+
+}  // namespace combwright

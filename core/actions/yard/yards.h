@@ -1,0 +1,79 @@
+// Yards and stands: opening them, writing down who lives there, closing them.
+#pragma once
+
+#include "core/actions/action.h"
+#include "core/model/season_info.h"
+#include "core/model/yard/yard.h"
+
+namespace combwright {
+
+/// Names the season file; said at the head of the window and of every page.
+struct NameSeason {
+    static constexpr std::string_view name = "name-season";
+    using Answer = Id<SeasonInfo>;
+    Day on;
+    Name season;
+    std::optional<bool> invented;
+    static const Fields& fields();
+    Result<Answer> perform(Write& file) const;
+};
+
+/// Adds a yard. Refused with Taken where an open yard has that name.
+struct AddYard {
+    static constexpr std::string_view name = "add-yard";
+    using Answer = Id<Yard>;
+    Day on;
+    Name yard;
+    std::optional<Count> walkOrder;  ///< last, when left out
+    std::string place;
+    std::string registration;
+    std::optional<ExtractBy> extractBy;
+    std::optional<Mass> winterNeed;
+    std::optional<Id<BoxKind>> usualSuper;
+    static const Fields& fields();
+    Result<Answer> perform(Write& file) const;
+};
+
+/// Adds a stand with its mark, its boxes from the floor up and the colony in it: "deep D31, medium
+/// M31". An X after a box sets the excluder on it. Refused with Taken where an open hive of the
+/// yard or a box has that mark, with NotFound where a kind of box is not known.
+struct AddHive {
+    static constexpr std::string_view name = "add-hive";
+    using Answer = Id<Hive>;
+    Day on;
+    Id<Yard> yard;
+    Name hive;
+    std::optional<Count> standOrder;  ///< last, when left out; later stands move up
+    std::string boxes;
+    std::optional<Origin> origin;    ///< none: the stand is empty
+    std::optional<Id<Hive>> mother;  ///< the hive it was split from
+    std::optional<Known<Mass>> tare;
+    std::string note;
+    static const Fields& fields();
+    Result<Answer> perform(Write& file) const;
+};
+
+/// Closes a hive. Its mark may be used again; its boxes must have gone first.
+struct CloseHive {
+    static constexpr std::string_view name = "close-hive";
+    using Answer = Id<Hive>;
+    Day on;
+    Id<Hive> hive;
+    std::optional<Ending> ending;  ///< how the colony ended, where one lived there
+    static const Fields& fields();
+    Result<Answer> perform(Write& file) const;
+};
+
+/// Sets a hive at another place in the walking order of its yard, or in another yard.
+struct MoveHive {
+    static constexpr std::string_view name = "move-hive";
+    using Answer = Id<Hive>;
+    Day on;
+    Id<Hive> hive;
+    std::optional<Id<Yard>> yard;
+    std::optional<Count> standOrder;
+    static const Fields& fields();
+    Result<Answer> perform(Write& file) const;
+};
+
+}  // namespace combwright

@@ -1,0 +1,212 @@
+#include "core/exchange/described_json.h"
+
+#include <QJsonArray>
+#include <QJsonDocument>
+#include <cmath>
+
+namespace combwright {
+namespace {
+
+QString qText(std::string_view text) {
+    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+}
+
+Refusal wrongType(const FieldInfo& field, const char* wanted) {
+    return {Code::WrongType, field.key(), {{"wanted", wanted}}};
+}
+
+Result<Value> numberFromJson(const FieldInfo& field, const QJsonValue& json) {
+    if (!json.isDouble()) return wrongType(field, "number");
+    const int decimals = spelling(field.kind).decimals;
+    const double scaled = json.toDouble() * std::pow(10.0, decimals);
+    const double rounded = std::round(scaled);
+    if (!std::isfinite(scaled) || std::abs(rounded) > 9e15)
+        return Refusal{Code::OutOfRange, field.key(), {}};
+    // A value finer than the file keeps is refused, but 17.2 · 100 need not be exact in binary.
+    if (std::abs(scaled - rounded) > 1e-6 * std::max(1.0, std::abs(scaled)))
+        return Refusal{Code::WrongType,
+                       field.key(),
+                       {{"wanted", decimals == 0 ? "whole number" : "fewer decimals"},
+                        {"decimals", std::to_string(decimals)}}};
+    return Value{static_cast<std::int64_t>(rounded)};
+}
+
+Result<Value> textFromJson(const FieldInfo& field, const QJsonValue& json) {
+    if (!json.isString()) return wrongType(field, "text");
+    return Value{json.toString().toStdString()};
+}
+
+std::string allChoices(const FieldInfo& field) {
+    std::string all;
+    for (const std::string_view choice : field.choices)
+        all += (all.empty() ? "" : ", ") + std::string(choice);
+    return all;
+}
+
+/// Says why a codec would not take a value of the right JSON type.
+Refusal whyRefused(const FieldInfo& field, const Value& value) {
+    if (const auto* number = std::get_if<std::int64_t>(&value)) {
+        if (*number < 0) return {Code::Negative, field.key(), {}};
+        return {Code::OutOfRange, field.key(), {{"value", std::to_string(*number)}}};
+    }
+    const auto* text = std::get_if<std::string>(&value);
+    if (!text) return {Code::Missing, field.key(), {}};
+    switch (field.kind) {
+        case Kind::Choice:
+            return {
+                Code::NotAChoice, field.key(), {{"value", *text}, {"choices", allChoices(field)}}};
+        case Kind::Day:
+        case Kind::Instant:
+            return {Code::NotADay, field.key(), {{"value", *text}}};
+        default:
+            return text->empty() ? Refusal{Code::Missing, field.key(), {}}
+                                 : Refusal{Code::WrongType, field.key(), {{"wanted", "text"}}};
+    }
+}
+
+/// Whether a struct's member would take the value, tried on nothing but the codec.
+bool fits(const FieldInfo& field, const Value& value) {
+    switch (field.kind) {
+        case Kind::Choice: {
+            const auto* text = std::get_if<std::string>(&value);
+            for (const std::string_view choice : field.choices)
+                if (text && choice == *text) return true;
+            return false;
+        }
+        case Kind::Day:
+            return Codec<Day>::unpack(value).has_value();
+        case Kind::Instant:
+            return Codec<Instant>::unpack(value).has_value();
+        case Kind::Text:
+            return field.optional ? Codec<std::string>::unpack(value).has_value()
+                                  : Codec<Name>::unpack(value).has_value();
+        case Kind::Count:
+            return Codec<Count>::unpack(value).has_value();
+        case Kind::Number:
+            return Codec<Number>::unpack(value).has_value();
+        case Kind::Frames:
+            return Codec<Frames>::unpack(value).has_value();
+        case Kind::Mass:
+            return Codec<Mass>::unpack(value).has_value();
+        case Kind::Length:
+            return Codec<Length>::unpack(value).has_value();
+        case Kind::Share:
+            return Codec<Share>::unpack(value).has_value();
+        case Kind::Percent:
+            return Codec<WaterContent>::unpack(value).has_value();
+        case Kind::Temperature:
+            return Codec<Temperature>::unpack(value).has_value();
+        case Kind::Minutes:
+            return Codec<Minutes>::unpack(value).has_value();
+        case Kind::Flag:
+            return Codec<bool>::unpack(value).has_value();
+        case Kind::Id:
+        case Kind::Reference: {
+            const auto* number = std::get_if<std::int64_t>(&value);
+            return number && *number > 0;
+        }
+    }
+    return false;
+}
+
+Result<Value> parsed(const FieldInfo& field, const QJsonValue& json) {
+    switch (field.kind) {
+        case Kind::Flag:
+            if (!json.isBool()) return wrongType(field, "true or false");
+            return Value{std::int64_t{json.toBool()}};
+        case Kind::Id:
+        case Kind::Reference: {
+            bool isNumber = false;
+            const QString text = json.toString();
+            const qlonglong id = text.mid(1).toLongLong(&isNumber);
+            if (!text.startsWith(QLatin1Char('#')) || !isNumber)
+                return wrongType(field, "name or #number");
+            return Value{static_cast<std::int64_t>(id)};
+        }
+        default:
+            return spelling(field.kind).isText ? textFromJson(field, json)
+                                               : numberFromJson(field, json);
+    }
+}
+
+}  // namespace
+
+QJsonValue toJson(const FieldInfo& field, const Value& value) {
+    if (const auto* text = std::get_if<std::string>(&value)) return qText(*text);
+    const auto* number = std::get_if<std::int64_t>(&value);
+    if (!number) return QJsonValue::Null;
+    switch (field.kind) {
+        case Kind::Flag:
+            return *number != 0;
+        case Kind::Id:
+        case Kind::Reference:
+            return QStringLiteral("#%1").arg(*number);
+        default:
+            break;
+    }
+    const int decimals = spelling(field.kind).decimals;
+    if (decimals == 0) return static_cast<qint64>(*number);
+    return static_cast<double>(*number) / std::pow(10.0, decimals);
+}
+
+Result<Value> fromJson(const FieldInfo& field, const QJsonValue& json) {
+    if (json.isNull() || json.isUndefined()) {
+        if (field.optional) return Value{};
+        return Refusal{Code::Missing, field.key(), {}};
+    }
+    auto value = parsed(field, json);
+    if (value && !fits(field, *value)) return whyRefused(field, *value);
+    return value;
+}
+
+How usualHow(Kind kind) {
+    switch (kind) {
+        case Kind::Mass:
+            return How::Weighed;
+        case Kind::Share:
+            return How::ByEye;
+        default:
+            return How::Counted;
+    }
+}
+
+Result<Row> readRow(const Fields& fields, const QJsonObject& object, const QStringList& others,
+                    const Resolve& resolve) {
+    for (const QString& key : object.keys())
+        if (!others.contains(key) && !fields.findKey(key.toStdString()))
+            return Refusal{Code::UnknownKey, key.toStdString(), {}};
+    Row row;
+    row.reserve(fields.size());
+    for (const FieldInfo& field : fields) {
+        QJsonValue json = object.value(QString::fromStdString(field.key()));
+        if (field.kind == Kind::Reference && !json.isNull() && !json.isUndefined()) {
+            const auto id = resolve(field, json);
+            if (!id) return id.error();
+            json = QStringLiteral("#%1").arg(*id);
+        }
+        auto value = fromJson(field, json);
+        if (!value) return value.error();
+        // "brood_frames": 7 alone means counted; the reading's three values stand side by side.
+        if (field.part == ReadingPart::How && std::holds_alternative<std::monostate>(*value) &&
+            !std::holds_alternative<std::monostate>(row[row.size() - 2])) {
+            const bool range = !std::holds_alternative<std::monostate>(row.back());
+            const How how = range ? How::ByEye : usualHow(fields[row.size() - 1].kind);
+            value = Codec<How>::pack(how);
+        }
+        row.push_back(*std::move(value));
+    }
+    return row;
+}
+
+std::string jsonLine(const std::vector<std::pair<std::string, QJsonValue>>& pairs) {
+    const auto scalar = [](const QJsonValue& value) {
+        QByteArray text = QJsonDocument(QJsonArray{value}).toJson(QJsonDocument::Compact);
+        return text.mid(1, text.size() - 2).toStdString();
+    };
+    std::string line;
+    for (const auto& [key, value] : pairs)
+        line += (line.empty() ? "{" : ",") + scalar(qText(key)) + ":" + scalar(value);
+    return line.empty() ? "{}" : line + "}";
+}
+
+}  // namespace combwright

@@ -1,0 +1,29 @@
+#include "core/model/season_info.h"
+
+namespace combwright {
+
+const Fields& SeasonInfo::fields() {
+    static const Fields all = describe(ownId<&SeasonInfo::id>(), field<&SeasonInfo::name>("name"),
+                                       field<&SeasonInfo::invented>("invented"));
+    return all;
+}
+
+const Fields& Constant::fields() {
+    static const Fields all =
+        describe(ownId<&Constant::id>(), field<&Constant::name>("name"),
+                 field<&Constant::yard>("yard"), field<&Constant::since>("since"),
+                 field<&Constant::value>("value"), field<&Constant::source>("source"));
+    return all;
+}
+
+const Fields& Hold::fields() {
+    static const Fields all =
+        describe(ownId<&Hold::id>(), field<&Hold::colony>("colony"), field<&Hold::box>("box"),
+                 field<&Hold::frame>("frame"), field<&Hold::bucket>("bucket"),
+                 field<&Hold::why>("why"), field<&Hold::since>("since"),
+                 field<&Hold::lifted>("lifted"), field<&Hold::liftedBy>("lifted_by"),
+                 field<&Hold::grounds>("grounds"), field<&Hold::note>("note"));
+    return all;
+}
+
+}  // namespace combwright

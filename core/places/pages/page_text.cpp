@@ -1,0 +1,139 @@
+#include "core/places/pages/page_text.h"
+
+#include <QCoreApplication>
+#include <QStringList>
+#include <algorithm>
+#include <set>
+
+#include "core/words/words.h"
+
+namespace combwright {
+namespace {
+
+QString pageWord(const char* text) { return QCoreApplication::translate("pages", text); }
+
+QString cellText(const Cell& cell) {
+    switch (cell.look) {
+        case Cell::Look::Pencil:
+            return QStringLiteral("[ ] ") + pageWord("not opened");
+        case Cell::Look::Bar:
+            return cell.text;
+        case Cell::Look::Stack: {
+            int nest = 0;
+            for (const StackedBox& box : cell.stack) nest += box.nest;
+            const int supers = static_cast<int>(cell.stack.size()) - nest;
+            return QStringLiteral("%1+%2").arg(nest).arg(supers);
+        }
+        default:
+            break;
+    }
+    QString text = cell.text;
+    if (cell.how) text += QLatin1Char(letter(*cell.how));
+    if (!cell.second.isEmpty())
+        text += text.isEmpty() ? cell.second : QStringLiteral("; ") + cell.second;
+    return text;
+}
+
+void writeTable(const TableBlock& table, QString& out) {
+    std::vector<qsizetype> widths;
+    for (const TableColumn& column : table.columns) widths.push_back(column.head.size());
+    for (const TableRow& row : table.rows)
+        for (std::size_t i = 0; i < row.cells.size() && i < widths.size(); ++i)
+            widths[i] = std::max(widths[i], cellText(row.cells[i]).size());
+    const auto writeRow = [&](auto textAt) {
+        QString line;
+        for (std::size_t i = 0; i < widths.size(); ++i) {
+            const QString text = textAt(i);
+            line += table.columns[i].right ? text.rightJustified(widths[i])
+                                           : text.leftJustified(widths[i]);
+            line += QStringLiteral("  ");
+        }
+        while (line.endsWith(QLatin1Char(' '))) line.chop(1);
+        out += line + QLatin1Char('\n');
+        return line.size();
+    };
+    const qsizetype head = writeRow([&](std::size_t i) { return table.columns[i].head; });
+    out += QString(std::max<qsizetype>(head, 8), QLatin1Char('-')) + QLatin1Char('\n');
+    for (const TableRow& row : table.rows)
+        writeRow([&](std::size_t i) {
+            return i < row.cells.size() ? cellText(row.cells[i]) : QString();
+        });
+}
+
+void writeWrapped(const QString& text, int width, QString& out) {
+    QString line;
+    for (const QString& part : text.split(QLatin1Char(' '))) {
+        if (!line.isEmpty() && line.size() + 1 + part.size() > width) {
+            out += line + QLatin1Char('\n');
+            line.clear();
+        }
+        line += (line.isEmpty() ? QString() : QStringLiteral(" ")) + part;
+    }
+    out += line + QLatin1Char('\n');
+}
+
+struct BlockWriter {
+    QString& out;
+    int width;
+
+    void title(const QString& text) const {
+        if (!text.isEmpty()) out += text + QLatin1Char('\n');
+    }
+    void operator()(const TextBlock& block) const {
+        title(block.title);
+        writeWrapped(block.text, width, out);
+    }
+    void operator()(const TickBlock& block) const {
+        title(block.title);
+        for (const TickBlock::Line& line : block.lines)
+            out += QStringLiteral("[ ] %1%2\n")
+                       .arg(line.text, line.about.isEmpty()
+                                           ? QString()
+                                           : QStringLiteral("  (%1)").arg(line.about));
+    }
+    void operator()(const TableBlock& block) const {
+        title(block.title);
+        writeTable(block, out);
+    }
+    void operator()(const BlanksBlock& block) const {
+        QStringList parts;
+        for (const QString& label : block.labels) parts << label + QStringLiteral(" ______");
+        out += parts.join(QStringLiteral("   ")) + QLatin1Char('\n');
+    }
+};
+
+}  // namespace
+
+std::vector<How> lettersOf(const Page& page) {
+    std::set<How> used;
+    for (const Block& block : page.blocks) {
+        const auto* table = std::get_if<TableBlock>(&block);
+        if (!table) continue;
+        for (const TableRow& row : table->rows)
+            for (const Cell& cell : row.cells)
+                if (cell.how) used.insert(*cell.how);
+    }
+    return {used.begin(), used.end()};
+}
+
+QString pageText(const Page& page, int width) {
+    QString out = page.title + QLatin1Char('\n');
+    QStringList head;
+    for (const QString& part : {page.keeper, page.day})
+        if (!part.isEmpty()) head << part;
+    out += head.join(QStringLiteral(", ")) + QLatin1Char('\n');
+    out += QString(std::min(width, 72), QLatin1Char('=')) + QLatin1Char('\n');
+    for (const Block& block : page.blocks) {
+        out += QLatin1Char('\n');
+        std::visit(BlockWriter{out, width}, block);
+    }
+    QStringList foot;
+    for (const How how : page.letters)
+        foot << QStringLiteral("%1 %2").arg(QLatin1Char(letter(how))).arg(howWord(how));
+    if (!foot.isEmpty())
+        out += QLatin1Char('\n') + foot.join(QStringLiteral("   ")) + QLatin1Char('\n');
+    if (page.invented) out += pageWord("invented sample season") + QLatin1Char('\n');
+    return out;
+}
+
+}  // namespace combwright

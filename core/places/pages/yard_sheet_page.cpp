@@ -1,0 +1,223 @@
+#include "core/places/pages/yard_sheet_page.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+#include <QStringList>
+
+#include "core/model/season_info.h"
+#include "core/words/read_back.h"
+#include "core/words/shorthand.h"
+#include "core/words/words.h"
+
+namespace combwright {
+namespace {
+
+QString sheetWord(const char* text) { return QCoreApplication::translate("yard_sheet", text); }
+
+QString tenths(const Frames& frames) { return QLocale().toString(frames.value(), 'g', 6); }
+
+QString countsText(const std::vector<std::string>& marks) {
+    QStringList list;
+    for (const std::string& mark : marks) list << fromUtf8(mark);
+    return list.join(QStringLiteral(", "));
+}
+
+Cell textCell(const QString& text, bool strong = false) {
+    Cell cell;
+    cell.text = text;
+    cell.strong = strong;
+    return cell;
+}
+
+Cell framesCell(const std::optional<Known<Frames>>& frames, bool older) {
+    Cell cell;
+    if (!frames) {
+        cell.text = QStringLiteral("?");
+        return cell;
+    }
+    cell.text = framesText(*frames);
+    cell.how = frames->how;
+    cell.muted = older;
+    return cell;
+}
+
+Cell stackCell(const Read& file, const YardSheetRow& row) {
+    Cell cell;
+    cell.look = Cell::Look::Stack;
+    const auto nest = row.boxes.size() - static_cast<std::size_t>(row.supersNow);
+    for (std::size_t i = 0; i < row.boxes.size(); ++i) {
+        const auto kind = file.find(row.boxes[i].kind);
+        const double height = kind && kind->outerHeight ? kind->outerHeight->mm() : 200.0;
+        cell.stack.push_back({height, i < nest, i + 1 == nest && i + 1 < row.boxes.size()});
+    }
+    return cell;
+}
+
+const Mind* waitingFor(const YardSheetRow& row, Day day) {
+    for (const Mind& mind : row.minds)
+        if (mind.kind == MindKind::QueenWait && mind.queen && day <= mind.queen->doNotOpenUntil)
+            return &mind;
+    return nullptr;
+}
+
+Cell roomToWrite(const YardSheetRow& row, Day forDay) {
+    Cell cell;
+    if (const Mind* mind = waitingFor(row, forDay)) {
+        cell.look = Cell::Look::Shut;
+        cell.text = sheetWord("Leave shut until %1.").arg(dayAndMonth(mind->queen->lookFrom));
+        cell.second =
+            sheetWord("Test frame from %1, act by %2.")
+                .arg(dayAndMonth(mind->queen->testFrameFrom), dayAndMonth(mind->queen->actBy));
+        return cell;
+    }
+    cell.look = Cell::Look::Pencil;
+    return cell;
+}
+
+TableRow rowFor(const Read& file, const YardSheetRow& row, Day forDay) {
+    // The newest look that opened the hive: today's, or the one before.
+    const bool openedToday = row.today && row.today->seen.looked == Looked::Opened;
+    const Seen* seen =
+        openedToday ? &row.today->seen : (row.last ? &row.last->inspection.seen : nullptr);
+    std::optional<Day> seenOn;
+    if (openedToday)
+        seenOn = file.find(row.today->visit)->on;
+    else if (row.last)
+        seenOn = row.last->on;
+
+    TableRow line;
+    line.cells.push_back(textCell(fromUtf8(row.hive.mark.text()), true));
+    line.cells.push_back(stackCell(file, row));
+    line.cells.push_back(
+        textCell(seenOn ? QString::number((forDay - *seenOn).count()) : QStringLiteral("?")));
+    line.cells.push_back(framesCell(seen ? seen->brood : std::nullopt, !openedToday));
+    line.cells.push_back(framesCell(seen ? seen->stores : std::nullopt, !openedToday));
+    QStringList minds;
+    for (const Mind& mind : row.minds) minds << mindText(mind, forDay);
+    Cell mind = textCell(minds.value(0), !minds.isEmpty());
+    if (!minds.isEmpty()) minds.removeFirst();
+    if (seen && !seen->note.empty()) minds << fromUtf8(seen->note);
+    mind.second = minds.join(QStringLiteral(", "));
+    line.cells.push_back(mind);
+    line.cells.push_back(roomToWrite(row, forDay));
+    return line;
+}
+
+TextBlock shorthandHelp() {
+    TextBlock block;
+    block.small = true;
+    QStringList marks;
+    for (const ShorthandMark& mark : shorthandMarks())
+        marks << QStringLiteral("%1 %2").arg(fromUtf8(mark.typed), word(mark.meaning));
+    block.text =
+        marks.join(QStringLiteral("   ")) + QStringLiteral("   ") +
+        sheetWord("Any other word is your note. Grey figures are older than the last visit.");
+    return block;
+}
+
+}  // namespace
+
+QString framesText(const Known<Frames>& frames) {
+    if (!frames.value) return QStringLiteral("?");
+    if (frames.to) return QStringLiteral("%1–%2").arg(tenths(*frames.value), tenths(*frames.to));
+    return tenths(*frames.value);
+}
+
+QString takeAlongText(const TakeAlong& take) {
+    switch (take.what) {
+        case TakeAlong::What::Feed:
+            return sheetWord("feeder and syrup");
+        case TakeAlong::What::WashJar:
+            return sheetWord("wash jar, for 300 bees");
+        case TakeAlong::What::Super:
+            return sheetWord("supers");
+        case TakeAlong::What::TreatmentDecision:
+            return sheetWord("decide: treat or not");
+        case TakeAlong::What::LeaveShut:
+            return sheetWord("nothing: leave shut");
+    }
+    return {};
+}
+
+QString mindText(const Mind& mind, Day today) {
+    switch (mind.kind) {
+        case MindKind::QueenWait:
+            if (today <= mind.queen->doNotOpenUntil)
+                return sheetWord("shut until %1; test frame from %2, act by %3")
+                    .arg(dayAndMonth(mind.queen->lookFrom), dayAndMonth(mind.queen->testFrameFrom),
+                         dayAndMonth(mind.queen->actBy));
+            return sheetWord("look for eggs; act by %1").arg(dayAndMonth(mind.queen->actBy));
+        case MindKind::MitesOver:
+        case MindKind::Mites: {
+            const QString counts =
+                mind.bees && mind.bees->value
+                    ? sheetWord("%1 in %2")
+                          .arg(mind.mites->value->value())
+                          .arg(mind.bees->value->value())
+                    : sheetWord("%1, bees not counted").arg(mind.mites->value->value());
+            QString text = mind.mitesPer100
+                               ? sheetWord("mites %1 %, %2")
+                                     .arg(QLocale().toString(*mind.mitesPer100, 'f', 2), counts)
+                               : sheetWord("mites: %1").arg(counts);
+            if (mind.kind == MindKind::MitesOver && mind.supersOn)
+                text += sheetWord("; supers on: the label decides");
+            return text;
+        }
+        case MindKind::Light:
+            return sheetWord("light: feed");
+        case MindKind::NoEggs:
+            return sheetWord("no eggs %1").arg(dayAndMonth(mind.since));
+        case MindKind::NotOpened:
+            return sheetWord("not opened; last seen %1").arg(dayAndMonth(mind.since));
+        case MindKind::ComeBack:
+            return sheetWord("come back");
+        case MindKind::SuperOn:
+            return mind.count == 1
+                       ? sheetWord("1 super on, %1").arg(dayAndMonth(mind.since))
+                       : sheetWord("%1 supers on, %2").arg(mind.count).arg(dayAndMonth(mind.since));
+    }
+    return {};
+}
+
+Page yardSheetPage(const Read& file, const YardSheet& sheet, Day forDay) {
+    Page page;
+    page.title = sheetWord("Yard sheet: %1").arg(fromUtf8(sheet.yard.name.text()));
+    page.day = sheetWord("for %1").arg(dayText(forDay));
+    if (const auto season = file.first<SeasonInfo>({})) {
+        page.keeper = fromUtf8(season->name.text());
+        page.invented = season->invented.value_or(false);
+    }
+    TickBlock take;
+    take.title = sheetWord("Take with you");
+    for (const TakeAlong& each : sheet.takeAlong)
+        if (each.what != TakeAlong::What::LeaveShut)
+            take.lines.push_back({QStringLiteral("%1 %2").arg(each.count).arg(takeAlongText(each)),
+                                  countsText(each.hives)});
+    take.lines.push_back({sheetWord("smoker, tool, spare pencil"), {}});
+    page.blocks.push_back(take);
+
+    TableBlock table;
+    table.columns = {{sheetWord("hive"), 0.9, false},        {sheetWord("boxes"), 0.8, false},
+                     {sheetWord("days ago"), 0.7, true},     {sheetWord("brood"), 0.8, true},
+                     {sheetWord("stores"), 0.8, true},       {sheetWord("to mind"), 3.2, false},
+                     {sheetWord("what you see"), 4.4, false}};
+    // With few hives there is more room for the pencil; with many never less than 12 mm.
+    table.rowMm = sheet.rows.size() <= 12 ? 16 : 12;
+    for (const YardSheetRow& row : sheet.rows) table.rows.push_back(rowFor(file, row, forDay));
+    page.blocks.push_back(table);
+    page.blocks.push_back(shorthandHelp());
+
+    BlanksBlock counts;
+    counts.labels = {sheetWord("hives opened, of %1").arg(sheet.rows.size()),
+                     sheetWord("supers put on"), sheetWord("supers taken off")};
+    page.blocks.push_back(counts);
+    BlanksBlock entry;
+    entry.labels = {sheetWord("began"), sheetWord("ended"), sheetWord("entered by"),
+                    sheetWord("on")};
+    entry.framed = true;
+    page.blocks.push_back(entry);
+    page.letters = lettersOf(page);
+    return page;
+}
+
+}  // namespace combwright

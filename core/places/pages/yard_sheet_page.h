@@ -1,0 +1,20 @@
+// The yard sheet for the clipboard: hives in walking order with what was last seen, and room to
+// write.
+#pragma once
+
+#include "core/places/pages/page.h"
+#include "core/places/yard_sheet.h"
+
+namespace combwright {
+
+/// The page for a visit on `forDay`, drawn up from the sheet as it stands.
+Page yardSheetPage(const Read& file, const YardSheet& sheet, Day forDay);
+
+/// What one has to mind, in a few words each: "no eggs 9 Jun, 1 cell left".
+QString mindText(const Mind& mind, Day today);
+/// "feeder and syrup", "wash jar" …
+QString takeAlongText(const TakeAlong& take);
+/// "7", "~6", "5–7", "?" for tables; the how-known letter stands beside it.
+QString framesText(const Known<Frames>& frames);
+
+}  // namespace combwright

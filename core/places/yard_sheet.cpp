@@ -1,0 +1,180 @@
+#include "core/places/yard_sheet.h"
+
+#include <algorithm>
+
+#include "core/catalogue/constants.h"
+#include "core/storage/queries/constants.h"
+#include "core/words/shorthand.h"
+
+namespace combwright {
+namespace {
+
+/// A cell counts as capped on the sheet's word; without a word the safer, later case of an open
+/// one.
+QueenEvent eventOf(const Seen& seen) {
+    return seen.cellState == CellState::Capped ? QueenEvent::CellSealed : QueenEvent::CellOpen;
+}
+
+bool cellWasLeft(const Seen& seen) {
+    const auto some = [](const std::optional<Known<Count>>& cells) {
+        return cells && cells->value && cells->value->value() > 0;
+    };
+    return seen.cellsLeft ? some(seen.cellsLeft) : some(seen.queenCells);
+}
+
+std::optional<Mind> queenMind(const Read& file, Id<Yard> yard, const Seen& seen, Day on) {
+    if (!cellWasLeft(seen)) return std::nullopt;
+    QueenPatience patience;
+    patience.look = static_cast<int>(constantOr(file, "look_after_days", yard, on, patience.look));
+    patience.testFrame =
+        static_cast<int>(constantOr(file, "test_frame_after_days", yard, on, patience.testFrame));
+    patience.act = static_cast<int>(constantOr(file, "act_after_days", yard, on, patience.act));
+    const auto dates = queenDates(eventOf(seen), on, std::nullopt, patience);
+    if (!dates) return std::nullopt;
+    Mind mind{MindKind::QueenWait, on};
+    mind.queen = *dates;
+    return mind;
+}
+
+std::optional<Mind> washMind(const Read& file, Id<Yard> yard, const Finding& finding,
+                             bool supersOn) {
+    if (!finding.mites || !finding.mites->value) return std::nullopt;
+    Mind mind{MindKind::Mites, finding.on};
+    mind.mites = finding.mites;
+    mind.bees = finding.bees;
+    mind.supersOn = supersOn;
+    const auto bees = finding.bees ? finding.bees->middle() : std::nullopt;
+    if (bees && *bees > 0) {
+        mind.mitesPer100 = 100.0 * *finding.mites->middle() / *bees;
+        const double line = constantOr(file, "mite_line_per_100", yard, finding.on, 2.0);
+        if (*mind.mitesPer100 >= line) mind.kind = MindKind::MitesOver;
+    }
+    return mind;
+}
+
+std::vector<Mind> mindsOf(const Read& file, const Yard& yard, const YardSheetRow& row, Day on) {
+    std::vector<Mind> minds;
+    const Seen* seen = row.today ? &row.today->seen : nullptr;
+    if (seen && seen->looked != Looked::Opened) {
+        Mind mind{MindKind::NotOpened, row.last ? row.last->on : on};
+        minds.push_back(mind);
+    }
+    // Until the hive was opened again what was seen last still holds.
+    const bool openedToday = seen && seen->looked == Looked::Opened;
+    if (!openedToday && row.last) seen = &row.last->inspection.seen;
+    const Day seenOn = openedToday ? on : row.last ? row.last->on : on;
+    if (!seen) return minds;
+
+    const Id<Inspection> inspection = openedToday ? row.today->id : row.last->inspection.id;
+    if (const auto mind = queenMind(file, yard.id, *seen, seenOn)) minds.push_back(*mind);
+    if (seen->eggs == false && !cellWasLeft(*seen)) minds.push_back({MindKind::NoEggs, seenOn});
+    for (const Finding& finding : file.where<Finding>({is("inspection", inspection)}))
+        if (const auto mind = washMind(file, yard.id, finding, row.supersNow > 0))
+            minds.push_back(*mind);
+    if (seen->heft == Heft::Light) minds.push_back({MindKind::Light, seenOn});
+    if (seen->comeBack.value_or(false)) minds.push_back({MindKind::ComeBack, seenOn});
+    if (!openedToday && row.last) {
+        const SheetLine lastLine = readShorthand(row.last->inspection.line);
+        if (lastLine.supersOn) {
+            Mind mind{MindKind::SuperOn, seenOn};
+            mind.count = static_cast<int>(lastLine.supersOn->value());
+            minds.push_back(mind);
+        }
+    }
+    return minds;
+}
+
+YardSheetRow rowOf(const Read& file, const Yard& yard, const Hive& hive,
+                   const std::optional<Visit>& visit, Day on) {
+    YardSheetRow row;
+    row.hive = hive;
+    row.boxes = boxesOn(file, hive.id);
+    row.supersNow = static_cast<std::int64_t>(supersOn(hive, row.boxes).size());
+    row.supersBefore = row.supersNow;
+    for (DatedInspection& each : inspectionsOf(file, hive.id, on)) {
+        if (each.inspection.seen.looked != Looked::Opened) continue;
+        row.last = std::move(each);
+        break;
+    }
+    if (visit) row.today = inspectionOf(file, visit->id, hive.id);
+    if (row.today) {
+        row.line = readShorthand(visit->all, row.today->line);
+        for (const BoxMove& move : file.where<BoxMove>({is("inspection", row.today->id)})) {
+            if (move.toHive == hive.id) --row.supersBefore;
+            if (move.fromHive == hive.id) ++row.supersBefore;
+        }
+    }
+    row.minds = mindsOf(file, yard, row, on);
+    return row;
+}
+
+void addTo(std::optional<MeanOf>& mean, const std::optional<Known<Frames>>& reading) {
+    const auto middle = reading ? reading->middle() : std::nullopt;
+    if (!middle) return;
+    if (!mean) mean = MeanOf{};
+    mean->value += *middle / 10.0;
+    mean->n += 1;
+    mean->how = weaker(mean->how, reading->how);
+}
+
+void countRow(YardSheet& sheet, const YardSheetRow& row) {
+    if (!row.today) return;
+    const Seen& seen = row.today->seen;
+    if (seen.looked != Looked::Opened) {
+        ++sheet.notOpened;
+        return;
+    }
+    ++sheet.opened;
+    sheet.supersPutOn += row.line.supersOn ? row.line.supersOn->value() : 0;
+    addTo(sheet.brood, seen.brood);
+    addTo(sheet.stores, seen.stores);
+}
+
+std::vector<TakeAlong> takeAlongOf(const std::vector<YardSheetRow>& rows) {
+    using What = TakeAlong::What;
+    std::vector<TakeAlong> list;
+    const auto add = [&list](What what, const Hive& hive) {
+        auto found = std::find_if(list.begin(), list.end(),
+                                  [&](const TakeAlong& each) { return each.what == what; });
+        if (found == list.end()) found = list.insert(list.end(), TakeAlong{what, 0, {}});
+        ++found->count;
+        found->hives.push_back(hive.mark.text());
+    };
+    for (const YardSheetRow& row : rows)
+        for (const Mind& mind : row.minds) {
+            if (mind.kind == MindKind::Light) add(What::Feed, row.hive);
+            if (mind.kind == MindKind::MitesOver) {
+                add(What::WashJar, row.hive);
+                add(What::TreatmentDecision, row.hive);
+            }
+            if (mind.kind == MindKind::QueenWait) add(What::LeaveShut, row.hive);
+        }
+    std::stable_sort(list.begin(), list.end(),
+                     [](const TakeAlong& a, const TakeAlong& b) { return a.what < b.what; });
+    return list;
+}
+
+}  // namespace
+
+YardSheet yardSheet(const Read& file, Id<Yard> id, Day on) {
+    YardSheet sheet;
+    sheet.on = on;
+    const auto yard = file.find(id);
+    if (!yard) return sheet;
+    sheet.yard = *yard;
+    sheet.visit = visitOn(file, id, on);
+    for (const Hive& hive : openHives(file, id)) {
+        sheet.rows.push_back(rowOf(file, *yard, hive, sheet.visit, on));
+        countRow(sheet, sheet.rows.back());
+    }
+    for (std::optional<MeanOf>* mean : {&sheet.brood, &sheet.stores})
+        if (*mean) (*mean)->value /= (*mean)->n;
+    if (const auto kind = file.find(yard->usualSuper)) {
+        sheet.supersInStore = static_cast<std::int64_t>(boxesReady(file, kind->id).size());
+        sheet.superName = kind->name.text();
+    }
+    sheet.takeAlong = takeAlongOf(sheet.rows);
+    return sheet;
+}
+
+}  // namespace combwright

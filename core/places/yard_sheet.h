@@ -1,0 +1,81 @@
+// The yard sheet of a yard on a day: for each hive what was last seen, what is typed for today,
+// what follows from it. Window, print and command line show this one answer.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/model/yard/sheet_line.h"
+#include "core/storage/queries/yards.h"
+#include "core/trade/colony/queen_dates.h"
+
+namespace combwright {
+
+enum class MindKind {
+    QueenWait,  ///< a queen cell was left: shut until, look from
+    MitesOver,  ///< a wash over the keeper's line
+    Mites,      ///< a wash at or under it
+    Light,      ///< hefted light: feed
+    NoEggs,     ///< looked for eggs, none
+    NotOpened,  ///< not opened, last opened on
+    ComeBack,   ///< the keeper said so
+    SuperOn,    ///< supers were put on
+};
+
+/// Something to keep in mind of a hive.
+struct Mind {
+    MindKind kind;
+    Day since;  ///< the day it comes from
+    std::optional<QueenDates> queen = std::nullopt;
+    std::optional<double> mitesPer100 = std::nullopt;
+    std::optional<Known<Count>> mites = std::nullopt;
+    std::optional<Known<Count>> bees = std::nullopt;
+    bool supersOn = false;  ///< over the line while supers are on: the label decides
+    int count = 0;
+};
+
+struct YardSheetRow {
+    Hive hive;
+    std::vector<Box> boxes;  ///< from the floor up, as they stand now
+    std::int64_t supersNow = 0;
+    std::int64_t supersBefore = 0;        ///< before today's line
+    std::optional<DatedInspection> last;  ///< the newest look before the day that opened the hive
+    std::optional<Inspection> today;
+    SheetLine line;  ///< today's, with the line for all in it
+    std::vector<Mind> minds;
+};
+
+/// A mean over the hives that had a figure: never over blanks.
+struct MeanOf {
+    double value = 0;
+    int n = 0;
+    How how = How::Counted;
+};
+
+/// Something to take along on the next visit.
+struct TakeAlong {
+    enum class What { Feed, WashJar, Super, TreatmentDecision, LeaveShut } what;
+    int count = 0;
+    std::vector<std::string> hives;
+};
+
+struct YardSheet {
+    Yard yard;
+    Day on;
+    std::optional<Visit> visit;
+    std::vector<YardSheetRow> rows;
+    int opened = 0;
+    int notOpened = 0;
+    std::int64_t supersPutOn = 0;
+    std::optional<std::int64_t> supersInStore;  ///< of the yard's usual super
+    std::string superName;
+    std::optional<MeanOf> brood;
+    std::optional<MeanOf> stores;
+    std::vector<TakeAlong> takeAlong;
+};
+
+/// Throws StorageError. A yard that is not there gives an empty sheet.
+YardSheet yardSheet(const Read& file, Id<Yard> yard, Day on);
+
+}  // namespace combwright

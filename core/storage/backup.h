@@ -1,0 +1,36 @@
+// Copies of a season file, made only by SQLite's own means and proven before anything older goes.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/storage/sqlite/database.h"
+#include "core/units/day.h"
+
+namespace combwright {
+
+/// Copies the file to a new path and proves the copy: it opens, it is whole, its references hold
+/// and it counts the same rows. Returns the copy's SHA-256. Refuses an existing path by throwing
+/// StorageError(NotWritable); a copy that fails its proof is removed and StorageError(Damaged)
+/// thrown.
+std::string copyVerified(const Database& database, const std::string& to);
+
+/// The copy made before an upgrade, beside the file: "name.before-2.combwright". Returns its path.
+std::string copyBeforeUpgrade(const Database& database, std::int64_t version);
+
+/// Which of a folder's dated copies may go: of the newest days 12 are kept, of the newest weeks 10,
+/// of the newest months 9, each by its last copy. Days after `today` are always kept: a clock that
+/// jumped back must not cost a copy. Pure; the order of the days does not matter.
+std::vector<Day> copiesToThin(std::vector<Day> days, Day today);
+
+struct CopyMade {
+    std::string path;
+    std::string digest;
+    std::vector<std::string> thinned;
+};
+/// Copies into a folder under the file's name and the day, then thins that folder. Another copy of
+/// the same day gets a number behind the day. Nothing is thinned unless the new copy is proven.
+CopyMade copyInto(const Database& database, const std::string& folder, Day today);
+
+}  // namespace combwright

@@ -1,0 +1,147 @@
+#include "core/storage/journal.h"
+
+#include <QByteArray>
+#include <QCryptographicHash>
+
+namespace combwright {
+namespace {
+
+// `stands` of a deed; turns (undo, redo) carry `stepGivenUp`, for they are no deeds to walk back
+// to.
+constexpr int stepStands = 1;
+constexpr int stepTakenBack = 0;
+constexpr int stepGivenUp = -1;
+
+constexpr std::string_view kindText(StepKind kind) {
+    return kind == StepKind::Do ? "do" : kind == StepKind::Undo ? "undo" : "redo";
+}
+
+StepKind kindOf(const std::string& text) {
+    return text == "undo" ? StepKind::Undo : text == "redo" ? StepKind::Redo : StepKind::Do;
+}
+
+const std::string entryColumns = "seq, at, kind, action, line, why, sheet, of, stands";
+
+JournalEntry entryAt(const Statement& statement) {
+    JournalEntry entry;
+    entry.seq = statement.number(0);
+    entry.at = statement.text(1);
+    entry.kind = kindOf(statement.text(2));
+    entry.info = {statement.text(3), statement.text(4), statement.text(5), statement.text(6)};
+    if (!statement.isNull(7)) entry.of = statement.number(7);
+    entry.stands = statement.number(8) == stepStands;
+    return entry;
+}
+
+std::string chained(const std::string& previous, std::string_view at, StepKind kind,
+                    const StepInfo& info, std::optional<std::int64_t> of, const Bytes& changes) {
+    QCryptographicHash hash(QCryptographicHash::Sha256);
+    // Each part is preceded by its length, so that no two rows give the same bytes.
+    const auto add = [&hash](std::string_view part) {
+        const std::string size = std::to_string(part.size()) + ':';
+        hash.addData(QByteArrayView(size.data(), static_cast<qsizetype>(size.size())));
+        hash.addData(QByteArrayView(part.data(), static_cast<qsizetype>(part.size())));
+    };
+    add(previous);
+    add(at);
+    add(kindText(kind));
+    add(info.action);
+    add(info.line);
+    add(info.why);
+    add(info.sheet);
+    add(of ? std::to_string(*of) : std::string());
+    add({reinterpret_cast<const char*>(changes.data()), changes.size()});
+    return hash.result().toHex().toStdString();
+}
+
+Value textOrNull(const std::string& text) { return text.empty() ? Value{} : Value{text}; }
+
+std::optional<JournalEntry> oneEntry(Statement statement) {
+    statement.run();
+    if (!statement.next()) return std::nullopt;
+    return entryAt(statement);
+}
+
+}  // namespace
+
+std::int64_t Journal::append(StepKind kind, const std::string& at, const StepInfo& info,
+                             std::optional<std::int64_t> of, int stands, const Bytes& changes) {
+    Statement last = m_database->prepare("SELECT digest FROM journal ORDER BY seq DESC LIMIT 1");
+    const std::string previous = last.run().next() ? last.text(0) : std::string();
+    m_database
+        ->prepare(
+            "INSERT INTO journal (at, kind, action, line, why, sheet, of, stands, changes, digest) "
+            "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)")
+        .bind(std::string_view(at))
+        .bind(kindText(kind))
+        .bind(std::string_view(info.action))
+        .bind(std::string_view(info.line))
+        .bind(textOrNull(info.why))
+        .bind(textOrNull(info.sheet))
+        .bind(of ? Value{*of} : Value{})
+        .bind(std::int64_t{stands})
+        .bindBlob(changes)
+        .bind(std::string_view(chained(previous, at, kind, info, of, changes)))
+        .run();
+    return m_database->lastId();
+}
+
+std::int64_t Journal::appendDo(const std::string& at, const StepInfo& info, const Bytes& changes) {
+    m_database->run("UPDATE journal SET stands = -1 WHERE stands = 0");
+    return append(StepKind::Do, at, info, std::nullopt, stepStands, changes);
+}
+
+std::int64_t Journal::appendTurn(StepKind kind, const std::string& at, const JournalEntry& of,
+                                 const Bytes& changes) {
+    m_database->prepare("UPDATE journal SET stands = ? WHERE seq = ?")
+        .bind(std::int64_t{kind == StepKind::Undo ? stepTakenBack : stepStands})
+        .bind(of.seq)
+        .run();
+    StepInfo info = of.info;
+    info.line.clear();
+    return append(kind, at, info, of.seq, stepGivenUp, changes);
+}
+
+std::optional<JournalEntry> Journal::newestStanding() const {
+    return oneEntry(m_database->prepare(
+        "SELECT " + entryColumns + " FROM journal WHERE stands = 1 ORDER BY seq DESC LIMIT 1"));
+}
+
+std::optional<JournalEntry> Journal::oldestTakenBack() const {
+    return oneEntry(m_database->prepare("SELECT " + entryColumns +
+                                        " FROM journal WHERE stands = 0 ORDER BY seq LIMIT 1"));
+}
+
+Bytes Journal::changesOf(std::int64_t seq) const {
+    Statement statement = m_database->prepare("SELECT changes FROM journal WHERE seq = ?");
+    statement.bind(seq).run();
+    return statement.next() ? statement.blob(0) : Bytes();
+}
+
+std::vector<JournalEntry> Journal::entries(std::size_t most) const {
+    Statement statement =
+        m_database->prepare("SELECT " + entryColumns + " FROM journal ORDER BY seq DESC" +
+                            (most ? " LIMIT " + std::to_string(most) : std::string()));
+    statement.run();
+    std::vector<JournalEntry> entries;
+    while (statement.next()) entries.push_back(entryAt(statement));
+    return entries;
+}
+
+std::optional<std::int64_t> Journal::firstBroken() const {
+    Statement statement = m_database->prepare("SELECT " + entryColumns +
+                                              ", changes, digest FROM journal ORDER BY seq");
+    statement.run();
+    std::string previous;
+    while (statement.next()) {
+        const JournalEntry entry = entryAt(statement);
+        const std::string digest = statement.text(10);
+        if (digest !=
+            chained(previous, entry.at, entry.kind, entry.info, entry.of, statement.blob(9)))
+            return entry.seq;
+        previous = digest;
+    }
+    return std::nullopt;
+}
+
+}  // namespace combwright

@@ -1,0 +1,38 @@
+// The journal's rows: what was done, whether it still stands, and a digest that chains each row to
+// the one before, so that a silent change of the past shows.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/storage/season.h"
+#include "core/storage/sqlite/database.h"
+
+namespace combwright {
+
+class Journal {
+  public:
+    explicit Journal(const Database& database) : m_database(&database) {}
+
+    /// Appends a deed; every step taken back before it is given up. Returns its number.
+    std::int64_t appendDo(const std::string& at, const StepInfo& info, const Bytes& changes);
+    /// Appends the undoing (or redoing) of a step and turns that step over.
+    std::int64_t appendTurn(StepKind kind, const std::string& at, const JournalEntry& of,
+                            const Bytes& changes);
+
+    std::optional<JournalEntry> newestStanding() const;
+    std::optional<JournalEntry> oldestTakenBack() const;
+    Bytes changesOf(std::int64_t seq) const;
+    /// Newest first; all when `most` is 0.
+    std::vector<JournalEntry> entries(std::size_t most) const;
+    /// The first row whose digest does not follow from the rows before; nothing when all do.
+    std::optional<std::int64_t> firstBroken() const;
+
+  private:
+    std::int64_t append(StepKind kind, const std::string& at, const StepInfo& info,
+                        std::optional<std::int64_t> of, int stands, const Bytes& changes);
+    const Database* m_database;
+};
+
+}  // namespace combwright

@@ -1,0 +1,188 @@
+#include "core/storage/queries/names.h"
+
+#include <algorithm>
+
+#include "core/model/honey/pull.h"
+#include "core/model/season_info.h"
+#include "core/storage/queries/yards.h"
+
+namespace combwright {
+namespace {
+
+std::string nameKey(std::string_view table) { return std::string(table); }
+
+Result<std::int64_t> onlyOne(const std::vector<std::int64_t>& found, std::string_view table,
+                             const std::string& name) {
+    if (found.size() == 1) return found.front();
+    return Refusal{found.empty() ? Code::NotFound : Code::Ambiguous,
+                   nameKey(table),
+                   {{"name", name}, {"count", std::to_string(found.size())}}};
+}
+
+template <class Record>
+bool stoodOn(const Record& record, Day on) {
+    return record.since <= on && (!record.closed || on < *record.closed);
+}
+
+/// Those that stood on the day; failing that, any of the name: a note about last year's hive.
+template <class Record, class HasName>
+std::vector<std::int64_t> standing(const std::vector<Record>& all, Day on, HasName hasName) {
+    std::vector<std::int64_t> then;
+    std::vector<std::int64_t> ever;
+    for (const Record& each : all) {
+        if (!hasName(each)) continue;
+        ever.push_back(each.id.number);
+        if (stoodOn(each, on)) then.push_back(each.id.number);
+    }
+    return then.empty() ? ever : then;
+}
+
+Result<std::int64_t> findYard(const Read& file, const NameQuery& query) {
+    return onlyOne(standing(file.all<Yard>(), query.on,
+                            [&](const Yard& yard) { return yard.name.text() == query.name; }),
+                   Yard::table, query.name);
+}
+
+Result<std::int64_t> findHive(const Read& file, const NameQuery& query) {
+    std::optional<Id<Yard>> yard;
+    if (query.yard) {
+        const auto found = findYard(file, NameQuery{*query.yard, {}, {}, {}, {}, query.on});
+        if (!found) return found;
+        yard = Id<Yard>{*found};
+    }
+    return onlyOne(standing(file.all<Hive>(), query.on,
+                            [&](const Hive& hive) {
+                                return hive.mark.text() == query.name &&
+                                       (!yard || hive.yard == *yard);
+                            }),
+                   Hive::table, query.name);
+}
+
+Result<std::int64_t> findBox(const Read& file, const NameQuery& query) {
+    if (query.hive) {
+        const auto hive = findHive(file, NameQuery{*query.hive, query.yard, {}, {}, {}, query.on});
+        if (!hive) return hive;
+        const auto boxes = boxesOn(file, Id<Hive>{*hive});
+        for (const Box& box : boxes)
+            if (query.level && box.level && box.level->value() == *query.level)
+                return box.id.number;
+        return Refusal{Code::NotFound, "box", {{"name", *query.hive}}};
+    }
+    std::vector<std::int64_t> inUse;
+    std::vector<std::int64_t> ever;
+    for (const Box& box : file.where<Box>({is("mark", query.name)})) {
+        ever.push_back(box.id.number);
+        if (box.place != BoxPlace::Gone) inUse.push_back(box.id.number);
+    }
+    return onlyOne(inUse.empty() ? ever : inUse, Box::table, query.name);
+}
+
+std::optional<Id<Extraction>> runNamed(const Read& file, const std::string& name) {
+    for (const Extraction& run : file.all<Extraction>())
+        if (run.name.text() == name) return run.id;
+    return std::nullopt;
+}
+
+/// A row of a run by its name; without a run the newest run that has one.
+template <class Record, class HasName>
+Result<std::int64_t> findInRun(const Read& file, const NameQuery& query, HasName hasName) {
+    std::optional<Id<Extraction>> run;
+    if (query.run) {
+        run = runNamed(file, *query.run);
+        if (!run) return Refusal{Code::NotFound, "run", {{"name", *query.run}}};
+    }
+    std::vector<std::int64_t> found;
+    std::int64_t newest = 0;
+    for (const Record& each : file.all<Record>()) {
+        if (!hasName(each) || (run && each.extraction != *run)) continue;
+        if (each.extraction.number > newest) found.clear();
+        if (each.extraction.number < newest) continue;
+        newest = each.extraction.number;
+        found.push_back(each.id.number);
+    }
+    return onlyOne(found, Record::table, query.name);
+}
+
+bool isNamed(const Read& file, const ExtractionBox& each, const std::string& name) {
+    if (each.knownAs == name) return true;
+    const auto box = file.find(each.box);
+    return box && box->mark == name;
+}
+
+template <class Kind>
+Result<std::int64_t> findKind(const Read& file, const NameQuery& query) {
+    const auto lower = [](std::string text) {
+        std::transform(text.begin(), text.end(), text.begin(), [](char c) {
+            return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+        });
+        return text;
+    };
+    const std::string wanted = lower(query.name);
+    std::vector<std::int64_t> bearing;
+    for (const Kind& kind : file.all<Kind>()) {
+        const std::string name = lower(kind.name.text());
+        if (lower(kind.code.text()) == wanted || name == wanted) return kind.id.number;
+        if (name.ends_with(" " + wanted)) bearing.push_back(kind.id.number);
+    }
+    // A word of the trade alone ("medium") means the first of the catalogue: the ten-frame box.
+    if (bearing.empty())
+        return Refusal{Code::NotFound, nameKey(Kind::table), {{"name", query.name}}};
+    return bearing.front();
+}
+
+}  // namespace
+
+Result<std::int64_t> findNamed(const Read& file, std::string_view table, const NameQuery& query) {
+    if (table == Yard::table) return findYard(file, query);
+    if (table == Hive::table) return findHive(file, query);
+    if (table == Box::table) return findBox(file, query);
+    if (table == BoxKind::table) return findKind<BoxKind>(file, query);
+    if (table == FrameKind::table) return findKind<FrameKind>(file, query);
+    if (table == Extraction::table) {
+        const auto run = runNamed(file, query.name);
+        if (!run) return Refusal{Code::NotFound, "run", {{"name", query.name}}};
+        return run->number;
+    }
+    if (table == Bucket::table)
+        return findInRun<Bucket>(
+            file, query, [&](const Bucket& each) { return each.mark.text() == query.name; });
+    if (table == ExtractionBox::table)
+        return findInRun<ExtractionBox>(file, query, [&](const ExtractionBox& each) {
+            return isNamed(file, each, query.name);
+        });
+    return Refusal{Code::WrongType, nameKey(table), {{"wanted", "#number"}}};
+}
+
+std::string nameOf(const Read& file, std::string_view table, std::int64_t id) {
+    const std::string number = "#" + std::to_string(id);
+    if (table == Yard::table) {
+        const auto yard = file.find(Id<Yard>{id});
+        return yard ? yard->name.text() : number;
+    }
+    if (table == Hive::table) {
+        const auto hive = file.find(Id<Hive>{id});
+        return hive ? hive->mark.text() : number;
+    }
+    if (table == Extraction::table) {
+        const auto run = file.find(Id<Extraction>{id});
+        return run ? run->name.text() : number;
+    }
+    if (table == Bucket::table) {
+        const auto bucket = file.find(Id<Bucket>{id});
+        return bucket ? bucket->mark.text() : number;
+    }
+    if (table == BoxKind::table) {
+        const auto kind = file.find(Id<BoxKind>{id});
+        return kind ? kind->name.text() : number;
+    }
+    if (table == Box::table) {
+        const auto box = file.find(Id<Box>{id});
+        if (box && !box->mark.empty()) return box->mark;
+        if (box && box->hive && box->level)
+            return nameOf(file, Hive::table, box->hive->number) + " level " +
+                   std::to_string(box->level->value());
+    }
+    return number;
+}
+
+}  // namespace combwright

@@ -1,0 +1,32 @@
+// What a thing is called on a day, turned into the thing. Marks are used again after a hive has
+// closed, so a name alone is not enough: the day goes with it.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/storage/rows.h"
+#include "core/support/result.h"
+
+namespace combwright {
+
+struct NameQuery {
+    std::string name;
+    std::optional<std::string> yard = std::nullopt;  ///< of a hive
+    std::optional<std::string> hive = std::nullopt;  ///< of a box without a mark, with its level
+    std::optional<std::int64_t> level = std::nullopt;
+    std::optional<std::string> run = std::nullopt;  ///< of a bucket or a box in the honey room
+    Day on;
+};
+
+/// The row of that table meant by a name on a day. Refused with NotFound or Ambiguous under the
+/// table's name; with WrongType for tables whose rows have no names.
+Result<std::int64_t> findNamed(const Read& file, std::string_view table, const NameQuery& query);
+
+/// What a row is called now: a hive's mark, "ML3 level 2" for a box without one; "#12" failing
+/// that.
+std::string nameOf(const Read& file, std::string_view table, std::int64_t id);
+
+}  // namespace combwright

@@ -1,0 +1,72 @@
+#include "core/storage/queries/yards.h"
+
+#include <algorithm>
+
+namespace combwright {
+
+std::vector<Yard> openYards(const Read& file) {
+    auto yards = file.where<Yard>({isUnknown("closed")});
+    std::stable_sort(yards.begin(), yards.end(),
+                     [](const Yard& a, const Yard& b) { return a.walkOrder < b.walkOrder; });
+    return yards;
+}
+
+std::vector<Hive> openHives(const Read& file, Id<Yard> yard) {
+    auto hives = file.where<Hive>({is("yard", yard), isUnknown("closed")});
+    std::stable_sort(hives.begin(), hives.end(),
+                     [](const Hive& a, const Hive& b) { return a.standOrder < b.standOrder; });
+    return hives;
+}
+
+std::vector<Box> boxesOn(const Read& file, Id<Hive> hive) {
+    auto boxes = file.where<Box>({is("hive", hive), is("place", BoxPlace::OnHive)});
+    std::stable_sort(boxes.begin(), boxes.end(),
+                     [](const Box& a, const Box& b) { return a.level < b.level; });
+    return boxes;
+}
+
+std::optional<Colony> colonyIn(const Read& file, Id<Hive> hive) {
+    return file.first<Colony>({is("hive", hive), isUnknown("ended")});
+}
+
+std::vector<Box> boxesReady(const Read& file, Id<BoxKind> kind) {
+    auto boxes = file.where<Box>(
+        {is("kind", kind), is("place", BoxPlace::Storeroom), is("condition", BoxCondition::Sound)});
+    // M9 before M10: shorter marks first, then by letters; unmarked ones last.
+    std::stable_sort(boxes.begin(), boxes.end(), [](const Box& a, const Box& b) {
+        if (a.mark.empty() != b.mark.empty()) return b.mark.empty();
+        if (a.mark.size() != b.mark.size()) return a.mark.size() < b.mark.size();
+        return a.mark < b.mark;
+    });
+    return boxes;
+}
+
+std::optional<Visit> visitOn(const Read& file, Id<Yard> yard, Day day) {
+    return file.first<Visit>({is("yard", yard), is("on_day", day)});
+}
+
+std::optional<Inspection> inspectionOf(const Read& file, Id<Visit> visit, Id<Hive> hive) {
+    return file.first<Inspection>({is("visit", visit), is("hive", hive)});
+}
+
+std::vector<DatedInspection> inspectionsOf(const Read& file, Id<Hive> hive,
+                                           std::optional<Day> before) {
+    std::vector<DatedInspection> dated;
+    for (Inspection& inspection : file.where<Inspection>({is("hive", hive)})) {
+        const auto visit = file.find(inspection.visit);
+        if (!visit || (before && visit->on >= *before)) continue;
+        dated.push_back({visit->on, std::move(inspection)});
+    }
+    std::stable_sort(dated.begin(), dated.end(),
+                     [](const auto& a, const auto& b) { return a.on > b.on; });
+    return dated;
+}
+
+std::vector<Box> supersOn(const Hive& hive, const std::vector<Box>& standing) {
+    const std::size_t nest =
+        hive.excluderAbove ? static_cast<std::size_t>(hive.excluderAbove->value()) : 1;
+    if (standing.size() <= nest) return {};
+    return {standing.begin() + static_cast<std::ptrdiff_t>(nest), standing.end()};
+}
+
+}  // namespace combwright

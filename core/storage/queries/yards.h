@@ -1,0 +1,40 @@
+// What stands where: the yards' hives, their boxes and who lives in them.
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "core/model/frames/box.h"
+#include "core/model/yard/visit.h"
+#include "core/storage/rows.h"
+
+namespace combwright {
+
+/// Open yards in walking order.
+std::vector<Yard> openYards(const Read& file);
+/// Open hives of a yard in walking order.
+std::vector<Hive> openHives(const Read& file, Id<Yard> yard);
+/// Boxes standing on a hive, from the floor up.
+std::vector<Box> boxesOn(const Read& file, Id<Hive> hive);
+/// The colony living in a hive now.
+std::optional<Colony> colonyIn(const Read& file, Id<Hive> hive);
+/// Boxes of a kind standing ready in the storeroom, by mark.
+std::vector<Box> boxesReady(const Read& file, Id<BoxKind> kind);
+
+std::optional<Visit> visitOn(const Read& file, Id<Yard> yard, Day day);
+std::optional<Inspection> inspectionOf(const Read& file, Id<Visit> visit, Id<Hive> hive);
+
+/// An inspection with the day of its visit.
+struct DatedInspection {
+    Day on;
+    Inspection inspection;
+};
+/// Of one hive, newest first, all of them or those before a day.
+std::vector<DatedInspection> inspectionsOf(const Read& file, Id<Hive> hive,
+                                           std::optional<Day> before = std::nullopt);
+
+/// Which of a hive's boxes take supers' part: those above the excluder, or above the first deep
+/// where no excluder is known.
+std::vector<Box> supersOn(const Hive& hive, const std::vector<Box>& standing);
+
+}  // namespace combwright

@@ -1,0 +1,118 @@
+// Reading and writing described records. An action sees a file only through Write, a place only
+// through Read and the queries beside it: the words SELECT and INSERT stay in core/storage.
+#pragma once
+
+#include <initializer_list>
+#include <map>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+#include "core/model/describe.h"
+#include "core/storage/sqlite/database.h"
+
+namespace combwright {
+
+/// A field must equal a value; an empty value asks for rows where it is unknown.
+struct Match {
+    std::string_view field;  ///< base name
+    Value value;
+};
+
+template <class T>
+Match is(std::string_view field, const T& value) {
+    return {field, Codec<T>::pack(value)};
+}
+inline Match isUnknown(std::string_view field) { return {field, {}}; }
+
+class Read {
+  public:
+    explicit Read(const Database& database) : m_database(&database) {}
+
+    template <class Record>
+    std::optional<Record> find(Id<Record> id) const {
+        auto found = where<Record>({is("id", id)});
+        if (found.empty()) return std::nullopt;
+        return std::move(found.front());
+    }
+    template <class Record>
+    std::optional<Record> find(const std::optional<Id<Record>>& id) const {
+        return id ? find(*id) : std::nullopt;
+    }
+
+    /// Every row that matches, in order of id.
+    template <class Record>
+    std::vector<Record> where(std::initializer_list<Match> matches) const {
+        std::vector<Record> records;
+        for (const Row& row : rows(Record::table, Record::fields(), matches)) {
+            auto record = fromRow<Record>(row);
+            if (!record) unreadable(Record::table, row);
+            records.push_back(*std::move(record));
+        }
+        return records;
+    }
+    template <class Record>
+    std::vector<Record> all() const {
+        return where<Record>({});
+    }
+    /// The matching row with the lowest id.
+    template <class Record>
+    std::optional<Record> first(std::initializer_list<Match> matches) const {
+        auto found = where<Record>(matches);
+        if (found.empty()) return std::nullopt;
+        return std::move(found.front());
+    }
+
+    bool holds(std::string_view table, std::int64_t id) const;
+
+    std::vector<Row> rows(std::string_view table, const Fields& fields,
+                          std::initializer_list<Match> matches) const;
+
+    /// For the hand-written queries of core/storage/queries.
+    const Database& database() const { return *m_database; }
+
+  protected:
+    Statement& prepared(const std::string& sql) const;
+    [[noreturn]] void unreadable(std::string_view table, const Row& row) const;
+
+    const Database* m_database;
+
+  private:
+    // Preparing costs more than running; the same few statements come again and again.
+    mutable std::map<std::string, Statement, std::less<>> m_prepared;
+};
+
+/// What an action may do to the file. Only Season makes one, inside a transaction.
+class Write : public Read {
+  public:
+    explicit Write(const Database& database) : Read(database) {}
+
+    /// Stores a new record; its id is filled in and returned.
+    template <class Record>
+    Id<Record> add(Record& record) {
+        record.id = Id<Record>{insert(Record::table, Record::fields(), toRow(record))};
+        return record.id;
+    }
+    template <class Record>
+    Id<Record> add(Record&& record) {
+        return add(record);
+    }
+    /// Stores the present values of a record that is in the file.
+    template <class Record>
+    void change(const Record& record) {
+        update(Record::table, Record::fields(), toRow(record));
+    }
+    template <class Record>
+    void remove(Id<Record> id) {
+        erase(Record::table, id.number);
+    }
+
+  private:
+    std::int64_t insert(std::string_view table, const Fields& fields, const Row& row);
+    void update(std::string_view table, const Fields& fields, const Row& row);
+    void erase(std::string_view table, std::int64_t id);
+};
+
+}  // namespace combwright

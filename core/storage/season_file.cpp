@@ -1,0 +1,144 @@
+#include "core/storage/season_file.h"
+
+#include <QFile>
+#include <QFileInfo>
+#include <QString>
+#include <algorithm>
+
+#include "core/storage/backup.h"
+#include "core/storage/sqlite/storage_error.h"
+
+namespace combwright {
+namespace {
+
+QString pathText(const std::string& path) { return QString::fromStdString(path); }
+
+std::int64_t bigEndian(const QByteArray& bytes, qsizetype at, qsizetype size) {
+    std::int64_t number = 0;
+    for (qsizetype i = 0; i < size; ++i)
+        number = number * 256 + static_cast<unsigned char>(bytes[at + i]);
+    return number;
+}
+
+/// The shape our own steps give a file, learnt once by running them in memory.
+std::vector<std::string> expectedSchema(const std::vector<Migration>& steps) {
+    const Database scratch = Database::open(":memory:", Database::Mode::ReadWrite);
+    migrate(scratch, steps);
+    return schemaOf(scratch);
+}
+
+bool isTriggerOrView(const std::string& entry) {
+    return entry.starts_with("trigger ") || entry.starts_with("view ");
+}
+
+std::string firstLine(const std::string& text) { return text.substr(0, text.find('\n')); }
+
+void demandShape(const Database& database, const std::vector<std::string>& present,
+                 const std::vector<std::string>& expected) {
+    for (const std::string& entry : expected)
+        if (std::find(present.begin(), present.end(), entry) == present.end())
+            throw StorageError(Trouble::Damaged, database.path(),
+                               "a part of the file is missing or altered · " + firstLine(entry));
+}
+
+std::int64_t minReaderOf(const Database& database) {
+    try {
+        return database.number("SELECT min_reader FROM file_info WHERE id = 1");
+    } catch (const StorageError& error) {
+        if (error.trouble == Trouble::Locked) throw;
+        throw StorageError(Trouble::Damaged, database.path(), error.detail, error.sqliteCode);
+    }
+}
+
+}  // namespace
+
+Recognised recognise(const std::string& path) {
+    const QFileInfo info(pathText(path));
+    if (!info.exists()) return {FileKind::NotThere};
+    if (!info.isFile()) return {FileKind::NotSqlite};
+    if (info.size() == 0) return {FileKind::Empty};
+    QFile file(pathText(path));
+    if (!file.open(QIODevice::ReadOnly))
+        throw StorageError(Trouble::NotWritable, path, file.errorString().toStdString());
+    const QByteArray head = file.read(100);
+    if (!head.startsWith(QByteArray("SQLite format 3\0", 16)) || head.size() < 100)
+        return {head.startsWith("SQLite format 3") ? FileKind::Truncated : FileKind::NotSqlite};
+    if (bigEndian(head, 68, 4) != applicationId) return {FileKind::OtherSqlite};
+    // The header counts the pages; the count is valid where its stamp equals the change counter.
+    const std::int64_t pageSize = bigEndian(head, 16, 2) == 1 ? 65536 : bigEndian(head, 16, 2);
+    const bool countValid = bigEndian(head, 24, 4) == bigEndian(head, 92, 4);
+    const bool hotJournal = QFileInfo::exists(pathText(path) + QStringLiteral("-journal"));
+    if (countValid && !hotJournal && info.size() < pageSize * bigEndian(head, 28, 4))
+        return {FileKind::Truncated};
+    return {FileKind::Ours, bigEndian(head, 60, 4)};
+}
+
+OpenedFile openSeasonFile(const std::string& path, Database::Mode mode,
+                          const std::vector<Migration>& steps) {
+    const Recognised recognised = recognise(path);
+    switch (recognised.kind) {
+        case FileKind::NotThere:
+            throw StorageError(Trouble::NotThere, path, "no such file");
+        case FileKind::Truncated:
+            throw StorageError(Trouble::Damaged, path, "the file is cut off");
+        case FileKind::Empty:
+        case FileKind::NotSqlite:
+        case FileKind::OtherSqlite:
+            throw StorageError(Trouble::NotOurs, path, "not a season file");
+        case FileKind::Ours:
+            break;
+    }
+    const std::int64_t newest = steps.back().step;
+    std::optional<ReadOnlyWhy> readOnly;
+    if (mode == Database::Mode::ReadOnly) readOnly = ReadOnlyWhy::Asked;
+
+    const QFileInfo info(pathText(path));
+    const bool writable =
+        info.isWritable() && QFileInfo(info.absolutePath()).isWritable() && !readOnly;
+    if (!writable && !readOnly) readOnly = ReadOnlyWhy::NotWritable;
+    if (recognised.version > newest) readOnly = ReadOnlyWhy::NewerButReadable;
+
+    Database database =
+        Database::open(path, readOnly ? Database::Mode::ReadOnly : Database::Mode::ReadWrite);
+    if (recognised.version > newest) {
+        if (minReaderOf(database) > newest)
+            throw StorageError(Trouble::Newer, path, std::to_string(recognised.version));
+        return {std::move(database), readOnly, {}, std::nullopt};
+    }
+
+    std::optional<std::string> copy;
+    if (recognised.version < newest) {
+        if (readOnly) throw StorageError(Trouble::OldUnwritable, path, "needs an upgrade");
+        copy = copyBeforeUpgrade(database, recognised.version);
+        migrate(database, steps);
+    }
+
+    const std::vector<std::string> present = schemaOf(database);
+    const std::vector<std::string> expected = expectedSchema(steps);
+    demandShape(database, present, expected);
+    std::vector<std::string> foreign;
+    for (const std::string& entry : present)
+        if (isTriggerOrView(entry) &&
+            std::find(expected.begin(), expected.end(), entry) == expected.end())
+            foreign.push_back(firstLine(entry));
+    if (!foreign.empty() && !readOnly) {
+        readOnly = ReadOnlyWhy::ForeignSchema;
+        database = Database::open(path, Database::Mode::ReadOnly);
+    }
+    return {std::move(database), readOnly, std::move(foreign), std::move(copy)};
+}
+
+Database createSeasonFile(const std::string& path, const std::vector<Migration>& steps) {
+    if (path != ":memory:" && QFileInfo::exists(pathText(path)))
+        throw StorageError(Trouble::NotWritable, path, "there is a file of that name");
+    try {
+        Database database = Database::open(path, Database::Mode::ReadWrite, true);
+        migrate(database, steps);
+        return database;
+    } catch (const StorageError&) {
+        if (path != ":memory:") QFile::remove(pathText(path));
+        throw;
+    }
+}
+
+}  // namespace combwright

@@ -1,0 +1,43 @@
+// Getting a season file open, or saying exactly why not. Nothing here changes a file it refuses.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/storage/migrations.h"
+#include "core/storage/sqlite/database.h"
+
+namespace combwright {
+
+/// What the first bytes of a path say, read without SQLite. Only for a path this process has not
+/// open: closing a second descriptor would drop the locks SQLite holds on it.
+enum class FileKind { NotThere, Empty, NotSqlite, OtherSqlite, Ours, Truncated };
+struct Recognised {
+    FileKind kind = FileKind::NotThere;
+    std::int64_t version = 0;  ///< user_version, for ours
+};
+Recognised recognise(const std::string& path);
+
+/// Why a file was opened for reading only.
+enum class ReadOnlyWhy { Asked, NotWritable, NewerButReadable, ForeignSchema };
+
+struct OpenedFile {
+    Database database;
+    std::optional<ReadOnlyWhy> readOnly;
+    std::vector<std::string> foreignSchema;  ///< triggers and views we did not make
+    std::optional<std::string> copyBeforeUpgrade;
+};
+
+/// Opens an existing season file. Older files are brought up to date after a verified copy was made
+/// beside them; newer ones are opened for reading where their min_reader allows it. Throws
+/// StorageError: NotThere, NotOurs, Newer, Damaged, Locked, OldUnwritable …
+OpenedFile openSeasonFile(const std::string& path, Database::Mode mode,
+                          const std::vector<Migration>& steps = migrations());
+
+/// Makes a new file by running every step. The path must not exist: StorageError(NotWritable) where
+/// it cannot be made. A file half made is removed again.
+Database createSeasonFile(const std::string& path,
+                          const std::vector<Migration>& steps = migrations());
+
+}  // namespace combwright

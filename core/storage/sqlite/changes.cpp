@@ -1,0 +1,129 @@
+#include "core/storage/sqlite/changes.h"
+
+#include <sqlite3.h>
+
+#include <memory>
+
+#include "core/storage/sqlite/storage_error.h"
+
+namespace combwright {
+namespace {
+
+struct SqliteFree {
+    void operator()(void* memory) const { sqlite3_free(memory); }
+};
+
+Bytes takeBytes(void* memory, int size) {
+    const std::unique_ptr<void, SqliteFree> owner(memory);
+    const auto* first = static_cast<const std::uint8_t*>(memory);
+    return size > 0 ? Bytes(first, first + size) : Bytes();
+}
+
+/// Walks over the rows of a changeset; ends the iteration whatever happens.
+class ChangeWalk {
+  public:
+    ChangeWalk(const Database& database, const Bytes& changes) : m_database(database) {
+        // The interface takes a pointer to non-const but only reads.
+        database.check(sqlite3changeset_start(&m_iterator, static_cast<int>(changes.size()),
+                                              const_cast<std::uint8_t*>(changes.data())),
+                       "changeset");
+    }
+    ~ChangeWalk() { sqlite3changeset_finalize(m_iterator); }
+    ChangeWalk(const ChangeWalk&) = delete;
+    ChangeWalk& operator=(const ChangeWalk&) = delete;
+
+    bool next() {
+        const int code = sqlite3changeset_next(m_iterator);
+        if (code == SQLITE_DONE) return false;
+        if (code != SQLITE_ROW) m_database.check(code, "changeset");
+        const char* table = nullptr;
+        int indirect = 0;
+        sqlite3changeset_op(m_iterator, &table, &columns, &operation, &indirect);
+        tableName = table;
+        return true;
+    }
+
+    /// The row's id: the first column, before the change or after it.
+    std::int64_t id() const {
+        sqlite3_value* value = nullptr;
+        if (operation == SQLITE_INSERT)
+            sqlite3changeset_new(m_iterator, 0, &value);
+        else
+            sqlite3changeset_old(m_iterator, 0, &value);
+        return value ? sqlite3_value_int64(value) : 0;
+    }
+
+    std::string tableName;
+    int columns = 0;
+    int operation = 0;
+
+  private:
+    const Database& m_database;
+    sqlite3_changeset_iter* m_iterator = nullptr;
+};
+
+void demandTables(const Database& database, const Bytes& changes) {
+    std::string known;
+    for (ChangeWalk walk(database, changes); walk.next();) {
+        if (walk.tableName == known) continue;
+        Statement statement = database.prepare("SELECT count(*) FROM pragma_table_info(?)");
+        statement.bind(std::string_view(walk.tableName)).run();
+        if (!statement.next() || statement.number(0) < walk.columns)
+            throw StorageError(Trouble::Damaged, database.path(),
+                               "a step speaks of columns the file has not · " + walk.tableName);
+        known = walk.tableName;
+    }
+}
+
+int abortOnConflict(void*, int, sqlite3_changeset_iter*) { return SQLITE_CHANGESET_ABORT; }
+
+}  // namespace
+
+ChangeRecorder::ChangeRecorder(const Database& database,
+                               const std::vector<std::string_view>& tables)
+    : m_database(database) {
+    database.check(sqlite3session_create(database.handle(), "main", &m_session), "session");
+    for (const std::string_view table : tables)
+        database.check(sqlite3session_attach(m_session, std::string(table).c_str()), table);
+}
+
+ChangeRecorder::~ChangeRecorder() { sqlite3session_delete(m_session); }
+
+Bytes ChangeRecorder::changes() const {
+    int size = 0;
+    void* memory = nullptr;
+    m_database.check(sqlite3session_changeset(m_session, &size, &memory), "changeset");
+    return takeBytes(memory, size);
+}
+
+Bytes inverted(const Database& database, const Bytes& changes) {
+    int size = 0;
+    void* memory = nullptr;
+    database.check(
+        sqlite3changeset_invert(static_cast<int>(changes.size()), changes.data(), &size, &memory),
+        "invert");
+    return takeBytes(memory, size);
+}
+
+std::vector<RowChange> rowsIn(const Database& database, const Bytes& changes) {
+    std::vector<RowChange> rows;
+    for (ChangeWalk walk(database, changes); walk.next();) {
+        const ChangeKind kind = walk.operation == SQLITE_INSERT   ? ChangeKind::Added
+                                : walk.operation == SQLITE_DELETE ? ChangeKind::Removed
+                                                                  : ChangeKind::Changed;
+        rows.push_back({walk.tableName, walk.id(), kind});
+    }
+    return rows;
+}
+
+Applied apply(const Database& database, const Bytes& changes) {
+    demandTables(database, changes);
+    const int code = sqlite3changeset_apply(database.handle(), static_cast<int>(changes.size()),
+                                            const_cast<std::uint8_t*>(changes.data()), nullptr,
+                                            &abortOnConflict, nullptr);
+    if (code == SQLITE_ABORT) return Applied::Conflict;
+    database.check(code, "apply");
+    return Applied::Yes;
+}
+
+}  // namespace combwright

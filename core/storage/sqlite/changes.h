@@ -1,0 +1,50 @@
+// SQLite's session extension: what a transaction changed, as bytes that can be inverted and
+// applied. The journal keeps these bytes; undo applies their inverse. Names of the C interface stay
+// in here.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/storage/sqlite/database.h"
+
+struct sqlite3_session;
+
+namespace combwright {
+
+enum class ChangeKind { Added, Changed, Removed };
+
+struct RowChange {
+    std::string table;
+    std::int64_t id = 0;
+    ChangeKind kind = ChangeKind::Changed;
+    bool operator==(const RowChange&) const = default;
+};
+
+/// Records what is changed in the given tables from its construction on.
+class ChangeRecorder {
+  public:
+    ChangeRecorder(const Database& database, const std::vector<std::string_view>& tables);
+    ~ChangeRecorder();
+    ChangeRecorder(const ChangeRecorder&) = delete;
+    ChangeRecorder& operator=(const ChangeRecorder&) = delete;
+    /// Empty when nothing was changed in the end.
+    Bytes changes() const;
+
+  private:
+    const Database& m_database;
+    sqlite3_session* m_session = nullptr;
+};
+
+Bytes inverted(const Database& database, const Bytes& changes);
+/// Which rows the changes touch, in their order.
+std::vector<RowChange> rowsIn(const Database& database, const Bytes& changes);
+
+enum class Applied { Yes, Conflict };
+/// Applies within the open transaction: all of it or, at the first row that has moved on, nothing.
+/// Throws StorageError(Damaged) where a table or column of the changes is not in the file: SQLite
+/// would pass over it in silence.
+Applied apply(const Database& database, const Bytes& changes);
+
+}  // namespace combwright

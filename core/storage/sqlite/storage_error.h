@@ -1,0 +1,43 @@
+// What the world did to us: the disk is full, the file damaged, locked, newer or gone. Thrown only
+// in core/storage and caught where a program meets the person; the sentence is worded in
+// core/words.
+#pragma once
+
+#include <stdexcept>
+#include <string>
+#include <string_view>
+
+namespace combwright {
+
+enum class Trouble {
+    NotThere,       ///< no file of that name
+    NotOurs,        ///< not a season file at all
+    Newer,          ///< made by a newer program that this one must not read
+    Damaged,        ///< SQLite or our own checks say the file is not whole
+    Locked,         ///< another program holds the file
+    Full,           ///< no room on the disk
+    NotWritable,    ///< file, folder or medium cannot be written
+    Moved,          ///< the file was replaced or renamed while open
+    OldUnwritable,  ///< needs an upgrade, which needs to be written
+    Failed,         ///< anything else SQLite reports
+};
+
+/// "not_there", "damaged" …: the code in JSON.
+std::string_view key(Trouble trouble);
+
+class StorageError : public std::runtime_error {
+  public:
+    StorageError(Trouble trouble, std::string path, std::string detail, int sqliteCode = 0)
+        : std::runtime_error(detail),
+          trouble(trouble),
+          path(std::move(path)),
+          detail(std::move(detail)),
+          sqliteCode(sqliteCode) {}
+
+    Trouble trouble;
+    std::string path;
+    std::string detail;  ///< SQLite's own words and the statement, for a report
+    int sqliteCode;      ///< extended result code, 0 where SQLite had no part
+};
+
+}  // namespace combwright

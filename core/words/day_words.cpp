@@ -1,0 +1,73 @@
+#include "core/words/day_words.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+#include <QRegularExpression>
+#include <QString>
+
+#include "core/words/words.h"
+
+namespace combwright {
+namespace {
+
+/// 1 to 12 for a month's name or its beginning, in the person's language or in English.
+std::optional<unsigned> monthNamed(const QString& text) {
+    if (text.size() < 3) return std::nullopt;
+    for (const QLocale& locale : {QLocale(), QLocale::c()})
+        for (int month = 1; month <= 12; ++month)
+            if (locale.monthName(month, QLocale::LongFormat).toLower().startsWith(text) ||
+                locale.monthName(month, QLocale::ShortFormat).toLower() == text)
+                return static_cast<unsigned>(month);
+    return std::nullopt;
+}
+
+std::optional<Day> weekdayBefore(const QString& text, Day today) {
+    if (text.size() < 2) return std::nullopt;
+    const unsigned now = std::chrono::weekday(today).iso_encoding();
+    for (const QLocale& locale : {QLocale(), QLocale::c()})
+        for (int each = 1; each <= 7; ++each)
+            if (locale.dayName(each, QLocale::LongFormat).toLower().startsWith(text))
+                return today - days((now + 7 - static_cast<unsigned>(each)) % 7);
+    return std::nullopt;
+}
+
+/// The year in which a day and month most likely lie: the last that was, or just ahead.
+std::optional<Day> nearYear(unsigned month, unsigned dayOfMonthGiven, Day today) {
+    for (int year = yearOf(today) + 1; year >= yearOf(today) - 8; --year)
+        if (const auto day = makeDay(year, month, dayOfMonthGiven); day && *day <= today + days(31))
+            return day;
+    return std::nullopt;
+}
+
+}  // namespace
+
+std::optional<Day> dayInWords(std::string_view given, Day today) {
+    if (const auto iso = parseDay(given)) return iso;
+    QString text = fromUtf8(given).trimmed().toLower();
+    if (text.startsWith(QLatin1Char('~'))) text = text.mid(1).trimmed();
+    if (text.isEmpty() || text == QCoreApplication::translate("days", "today")) return today;
+    if (text == QCoreApplication::translate("days", "yesterday")) return today - days(1);
+    static const QRegularExpression ago(QStringLiteral("^-(\\d{1,3})$"));
+    if (const auto match = ago.match(text); match.hasMatch())
+        return today - days(match.captured(1).toInt());
+    static const QRegularExpression numbers(
+        QStringLiteral("^(\\d{1,2})[./ ](\\d{1,2})\\.?(?:[./ ]?(\\d{4}))?$"));
+    if (const auto match = numbers.match(text); match.hasMatch()) {
+        const auto first = match.captured(1).toUInt();
+        const auto second = match.captured(2).toUInt();
+        if (!match.captured(3).isEmpty()) return makeDay(match.captured(3).toInt(), second, first);
+        return nearYear(second, first, today);
+    }
+    static const QRegularExpression named(
+        QStringLiteral("^(?:\\w{2,3}\\.? )?(\\d{1,2})\\.? (\\w{3,})\\.?(?: (\\d{4}))?$"));
+    if (const auto match = named.match(text); match.hasMatch()) {
+        const auto month = monthNamed(match.captured(2));
+        if (!month) return std::nullopt;
+        const auto day = match.captured(1).toUInt();
+        if (!match.captured(3).isEmpty()) return makeDay(match.captured(3).toInt(), *month, day);
+        return nearYear(*month, day, today);
+    }
+    return weekdayBefore(text, today);
+}
+
+}  // namespace combwright

@@ -1,0 +1,16 @@
+// Days as one says them: "today", "yesterday", "sat", "-3", "9 jun", "9.6.", "2027-06-09".
+#pragma once
+
+#include <optional>
+#include <string_view>
+
+#include "core/units/day.h"
+
+namespace combwright {
+
+/// The day meant, seen from today. A weekday is the last one, today included; a day and month
+/// without a year the last that was, or within the next month. Numbers are day before month.
+/// Nothing where no day of the calendar is meant.
+std::optional<Day> dayInWords(std::string_view text, Day today);
+
+}  // namespace combwright

@@ -1,0 +1,168 @@
+// What refusals and troubles say. Each sentence tells what was wrong and what to do; that nothing
+// was changed is said by whoever shows it, for it holds for all of them.
+#include <QCoreApplication>
+
+#include "core/words/words.h"
+
+namespace combwright {
+namespace {
+
+QString say(const char* text) { return QCoreApplication::translate("refusals", text); }
+
+const char* refusalText(Code code) {
+    switch (code) {
+        case Code::Missing:
+            return QT_TRANSLATE_NOOP("refusals", "%1 is missing. Give it.");
+        case Code::UnknownKey:
+            return QT_TRANSLATE_NOOP(
+                "refusals", "%1 is not known here. Leave it out, or look for a slip of the pen.");
+        case Code::WrongType:
+            return QT_TRANSLATE_NOOP("refusals", "%1 is not what it should be: {wanted}.");
+        case Code::Negative:
+            return QT_TRANSLATE_NOOP("refusals", "%1 cannot be below zero.");
+        case Code::OutOfRange:
+            return QT_TRANSLATE_NOOP("refusals", "%1 is outside what can be: {low} to {high}.");
+        case Code::Duplicate:
+            return QT_TRANSLATE_NOOP("refusals", "%1 is given twice: {name}.");
+        case Code::NotAChoice:
+            return QT_TRANSLATE_NOOP(
+                "refusals", "%1: {value} is none of the words for it. It may be: {choices}.");
+        case Code::NotADay:
+            return QT_TRANSLATE_NOOP(
+                "refusals", "%1: {value} is no day of the calendar. Write year-month-day.");
+        case Code::Contradiction:
+            return QT_TRANSLATE_NOOP("refusals", "%1 and {other} cannot both hold. Put one right.");
+        case Code::NotFound:
+            return QT_TRANSLATE_NOOP(
+                "refusals", "%1: there is no {name} on that day. Look at the name and the day.");
+        case Code::Ambiguous:
+            return QT_TRANSLATE_NOOP(
+                "refusals",
+                "%1: there are {count} called {name}. Say which, for instance with its yard.");
+        case Code::Taken:
+            return QT_TRANSLATE_NOOP(
+                "refusals",
+                "%1: {name} is in use. Choose another mark, or close the old one first.");
+        case Code::UnknownSize:
+            return QT_TRANSLATE_NOOP(
+                "refusals",
+                "%1: nobody has recorded the measures of {name}. Measure it, then ask again.");
+        case Code::TooMany:
+            return QT_TRANSLATE_NOOP("refusals", "%1: more than there are or fit; at most {most}.");
+        case Code::SecondUnknown:
+            return QT_TRANSLATE_NOOP("refusals",
+                                     "%1: a second weight is missing. One can be found by "
+                                     "difference, two cannot; weigh one, or take frames and fill.");
+        case Code::Closed:
+            return QT_TRANSLATE_NOOP(
+                "refusals", "%1: {name} is closed. Take an earlier day, or open a new one.");
+        case Code::NotClosed:
+            return QT_TRANSLATE_NOOP("refusals", "%1: {name} is not empty. Move its boxes first.");
+        case Code::BeforeItBegan:
+            return QT_TRANSLATE_NOOP("refusals", "%1 is before it existed, {since}.");
+        case Code::InTheFuture:
+            return QT_TRANSLATE_NOOP("refusals", "%1 has not come yet.");
+        case Code::NothingToDo:
+            return QT_TRANSLATE_NOOP("refusals", "%1: it is so already.");
+        case Code::NothingToUndo:
+            return QT_TRANSLATE_NOOP("refusals", "There is nothing to take back.");
+        case Code::NothingToRedo:
+            return QT_TRANSLATE_NOOP("refusals", "There is nothing to do again.");
+        case Code::MovedOn:
+            return QT_TRANSLATE_NOOP("refusals",
+                                     "Later changes stand on this one. Take those back first.");
+        case Code::NotThatStep:
+            return QT_TRANSLATE_NOOP(
+                "refusals", "The newest step is {would}, not {step}. Look at the history again.");
+        case Code::FileMovedOn:
+            return QT_TRANSLATE_NOOP(
+                "refusals", "Another program wrote to this file. Look at it again, then repeat.");
+        case Code::ReadOnly:
+            return QT_TRANSLATE_NOOP(
+                "refusals",
+                "This file is open for reading only. Save a copy somewhere and open that.");
+        case Code::PathTaken:
+            return QT_TRANSLATE_NOOP(
+                "refusals", "There is a file of that name already: {path}. Choose another name.");
+        case Code::NoSuchAction:
+            return QT_TRANSLATE_NOOP("refusals",
+                                     "There is no action {name}. The list is under: actions.");
+        case Code::NoSuchCommand:
+            return QT_TRANSLATE_NOOP("refusals", "There is no {name}.");
+    }
+    return "";
+}
+
+const char* troubleText(Trouble trouble) {
+    switch (trouble) {
+        case Trouble::NotThere:
+            return QT_TRANSLATE_NOOP("refusals",
+                                     "There is no file %1. Nothing was made. Look at the path, or "
+                                     "make a new season there.");
+        case Trouble::NotOurs:
+            return QT_TRANSLATE_NOOP("refusals", "%1 is not a season file. It was left as it is.");
+        case Trouble::Newer:
+            return QT_TRANSLATE_NOOP("refusals",
+                                     "%1 was made by a newer Combwright (file version %2). It was "
+                                     "left as it is. Open it with that version.");
+        case Trouble::Damaged:
+            return QT_TRANSLATE_NOOP(
+                "refusals",
+                "%1 is damaged (%2). It was left as it is. Open a copy from your backups.");
+        case Trouble::Locked:
+            return QT_TRANSLATE_NOOP("refusals",
+                                     "Another program is writing to %1. Nothing was changed. Try "
+                                     "again when it has finished.");
+        case Trouble::Full:
+            return QT_TRANSLATE_NOOP("refusals",
+                                     "There is no room left on the disk of %1. The last change was "
+                                     "not kept, all before it is. Make room, then repeat it.");
+        case Trouble::NotWritable:
+            return QT_TRANSLATE_NOOP("refusals",
+                                     "%1 cannot be written (%2). Nothing was changed. Look at the "
+                                     "rights of file and folder.");
+        case Trouble::Moved:
+            return QT_TRANSLATE_NOOP(
+                "refusals",
+                "%1 was replaced or moved while it was open. Nothing was written to the new one. "
+                "Save what is open here as a new file.");
+        case Trouble::OldUnwritable:
+            return QT_TRANSLATE_NOOP("refusals",
+                                     "%1 is of an older version and cannot be written here. Copy "
+                                     "it to a place that can, and open that.");
+        case Trouble::Failed:
+            return QT_TRANSLATE_NOOP(
+                "refusals", "%1 could not be read or written (%2). The last change was not kept.");
+    }
+    return "";
+}
+
+}  // namespace
+
+QString sentence(const Refusal& refusal) {
+    QString text = say(refusalText(refusal.code));
+    if (text.contains(QLatin1String("%1"))) {
+        // The key tells a script's writer exactly where; the last part of it has a word.
+        text = text.arg(refusal.field.empty()
+                            ? QCoreApplication::translate("refusals", "What was given")
+                            : fromUtf8(refusal.field));
+    }
+    for (const auto& [name, value] : refusal.values)
+        text.replace(QLatin1Char('{') + fromUtf8(name) + QLatin1Char('}'), fromUtf8(value));
+    // A value nobody gave leaves no brackets behind.
+    static const QString unfilled = QStringLiteral("…");
+    for (const char* name : {"wanted", "low", "high", "name", "value", "choices", "other", "count",
+                             "most", "since", "would", "step", "path"})
+        text.replace(QStringLiteral("{%1}").arg(QLatin1String(name)), unfilled);
+    text.front() = text.front().toUpper();
+    return text;
+}
+
+QString sentence(const StorageError& error) {
+    QString text = say(troubleText(error.trouble));
+    if (text.contains(QLatin1String("%2")))
+        return text.arg(fromUtf8(error.path), fromUtf8(error.detail));
+    return text.arg(fromUtf8(error.path));
+}
+
+}  // namespace combwright

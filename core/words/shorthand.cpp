@@ -1,0 +1,315 @@
+#include "core/words/shorthand.h"
+
+#include <charconv>
+#include <cmath>
+
+namespace combwright {
+namespace {
+
+std::vector<std::string_view> wordsOf(std::string_view line) {
+    std::vector<std::string_view> words;
+    std::size_t at = 0;
+    while (at < line.size()) {
+        const std::size_t from = line.find_first_not_of(" \t", at);
+        if (from == std::string_view::npos) break;
+        const std::size_t end = std::min(line.find_first_of(" \t", from), line.size());
+        words.push_back(line.substr(from, end - from));
+        at = end;
+    }
+    return words;
+}
+
+/// A plain number with point or comma, at most four decimals: "7", "6.5", "2,5". No sign, no
+/// exponent.
+std::optional<double> plainNumber(std::string_view text) {
+    if (text.empty() || text.size() > 8) return std::nullopt;
+    std::string dotted(text);
+    int points = 0;
+    for (char& c : dotted) {
+        if (c == ',') c = '.';
+        if (c == '.')
+            ++points;
+        else if (c < '0' || c > '9')
+            return std::nullopt;
+    }
+    if (points > 1 || dotted.front() == '.' || dotted.back() == '.') return std::nullopt;
+    double number = 0;
+    std::from_chars(dotted.data(), dotted.data() + dotted.size(), number);
+    return number;
+}
+
+/// The unit's amount for a typed number, where the unit can hold it exactly.
+template <class Unit>
+std::optional<Unit> amount(std::string_view text, double smallestPerTyped) {
+    const auto number = plainNumber(text);
+    if (!number) return std::nullopt;
+    const double scaled = *number * smallestPerTyped;
+    if (std::abs(scaled - std::round(scaled)) > 1e-6) return std::nullopt;
+    return Codec<Unit>::unpack(Value{static_cast<std::int64_t>(std::llround(scaled))});
+}
+
+/// "7", "~6", "5-7", "?": a whole answer or half of one.
+template <class Unit>
+std::optional<Known<Unit>> reading(std::string_view text, double smallestPerTyped, How plain) {
+    using Reading = Known<Unit>;
+    if (text == "?") return Reading{std::nullopt, std::nullopt, How::Unknown};
+    if (text.starts_with('~')) {
+        const auto value = amount<Unit>(text.substr(1), smallestPerTyped);
+        if (!value) return std::nullopt;
+        return Reading{*value, std::nullopt, How::ByEye};
+    }
+    if (const std::size_t dash = text.find('-'); dash != std::string_view::npos) {
+        const auto low = amount<Unit>(text.substr(0, dash), smallestPerTyped);
+        const auto high = amount<Unit>(text.substr(dash + 1), smallestPerTyped);
+        if (!low || !high || *high < *low) return std::nullopt;
+        return Reading{*low, *high, How::ByEye};
+    }
+    const auto value = amount<Unit>(text, smallestPerTyped);
+    if (!value) return std::nullopt;
+    return Reading{*value, std::nullopt, plain};
+}
+
+template <class Unit>
+std::string readingText(const Known<Unit>& known, double smallestPerTyped) {
+    if (!known.value) return "?";
+    const auto plain = [&](const Unit& unit) {
+        const double number = static_cast<double>(unit.count()) / smallestPerTyped;
+        std::string text = std::to_string(number);
+        text.erase(text.find_last_not_of('0') + 1);
+        if (text.back() == '.') text.pop_back();
+        return text;
+    };
+    if (known.to) return plain(*known.value) + "-" + plain(*known.to);
+    return (known.how == How::ByEye ? "~" : "") + plain(*known.value);
+}
+
+using TakeRest = bool (*)(SheetLine& line, std::string_view rest);
+
+/// A mark that is a whole word.
+struct WholeMark {
+    std::string_view typed;
+    void (*take)(SheetLine& line);
+};
+
+/// A mark followed by something; `take` says whether the rest could be read.
+struct LeadingMark {
+    std::string_view typed;
+    TakeRest take;
+};
+
+constexpr auto wholeMarks = std::to_array<WholeMark>({
+    {"e", [](SheetLine& line) { line.seen.eggs = true; }},
+    {"e0", [](SheetLine& line) { line.seen.eggs = false; }},
+    {"l", [](SheetLine& line) { line.seen.openBrood = true; }},
+    {"l0", [](SheetLine& line) { line.seen.openBrood = false; }},
+    {"c", [](SheetLine& line) { line.seen.cappedBrood = true; }},
+    {"c0", [](SheetLine& line) { line.seen.cappedBrood = false; }},
+    {"q", [](SheetLine& line) { line.seen.queenSeen = true; }},
+    {"q?", [](SheetLine& line) { line.seen.queenSeen = false; }},
+    {"x", [](SheetLine& line) { line.seen.looked = Looked::NotOpened; }},
+    {"lid", [](SheetLine& line) { line.seen.looked = Looked::LidOnly; }},
+    {"light", [](SheetLine& line) { line.seen.heft = Heft::Light; }},
+    {"heavy", [](SheetLine& line) { line.seen.heft = Heft::Heavy; }},
+    {"!", [](SheetLine& line) { line.seen.comeBack = true; }},
+});
+
+bool takeQueenCells(SheetLine& line, std::string_view rest) {
+    std::optional<CellState> state;
+    if (rest.ends_with('c')) state = CellState::Capped;
+    if (rest.ends_with('o')) state = CellState::Open;
+    if (state) rest.remove_suffix(1);
+    const auto cells = reading<Count>(rest, 1, How::Counted);
+    if (!cells) return false;
+    line.seen.queenCells = cells;
+    line.seen.cellState = state;
+    return true;
+}
+
+bool takeWash(SheetLine& line, std::string_view rest) {
+    const std::size_t slash = rest.find('/');
+    const auto mites = reading<Count>(rest.substr(0, slash), 1, How::Counted);
+    if (!mites) return false;
+    std::optional<Known<Count>> bees;
+    if (slash != std::string_view::npos) {
+        // Nobody counts three hundred bees: they are measured by the cup.
+        bees = reading<Count>(rest.substr(slash + 1), 1, How::ByEye);
+        if (!bees) return false;
+    }
+    line.mites = mites;
+    line.bees = bees;
+    return true;
+}
+
+bool takeBoxes(std::optional<Count>& supers, std::optional<Count>& deeps, std::string_view rest) {
+    const bool deep = rest.ends_with('d');
+    if (deep) rest.remove_suffix(1);
+    const auto boxes = amount<Count>(rest, 1);
+    if (!boxes || boxes->value() < 1 || boxes->value() > 20) return false;
+    (deep ? deeps : supers) = boxes;
+    return true;
+}
+
+// Longer marks stand before the shorter ones they begin like.
+constexpr auto leadingMarks = std::to_array<LeadingMark>({
+    {"qc", &takeQueenCells},
+    {"left",
+     [](SheetLine& line, std::string_view rest) {
+         const auto cells = reading<Count>(rest, 1, How::Counted);
+         if (cells) line.seen.cellsLeft = cells;
+         return cells.has_value();
+     }},
+    {"b",
+     [](SheetLine& line, std::string_view rest) {
+         const auto frames = reading<Frames>(rest, 10, How::Counted);
+         if (frames) line.seen.brood = frames;
+         return frames.has_value();
+     }},
+    {"s",
+     [](SheetLine& line, std::string_view rest) {
+         const auto frames = reading<Frames>(rest, 10, How::Counted);
+         if (frames) line.seen.stores = frames;
+         return frames.has_value();
+     }},
+    {"n",
+     [](SheetLine& line, std::string_view rest) {
+         const auto frames = reading<Frames>(rest, 10, How::Counted);
+         if (frames) line.seen.seams = frames;
+         return frames.has_value();
+     }},
+    {"w", &takeWash},
+    {"f",
+     [](SheetLine& line, std::string_view rest) {
+         const auto fed = reading<Mass>(rest, 1000, How::Weighed);
+         if (fed) line.fed = fed;
+         return fed.has_value();
+     }},
+    {"t",
+     [](SheetLine& line, std::string_view rest) {
+         const auto temper = amount<Count>(rest, 1);
+         const bool fits = temper && temper->value() >= 1 && temper->value() <= 5;
+         if (fits) line.seen.temper = temper;
+         return fits;
+     }},
+    {"+", [](SheetLine& line,
+             std::string_view rest) { return takeBoxes(line.supersOn, line.deepsOn, rest); }},
+    {"-", [](SheetLine& line,
+             std::string_view rest) { return takeBoxes(line.supersOff, line.deepsOff, rest); }},
+});
+
+bool takeMark(SheetLine& line, std::string_view word) {
+    for (const WholeMark& mark : wholeMarks)
+        if (mark.typed == word) {
+            mark.take(line);
+            return true;
+        }
+    for (const LeadingMark& mark : leadingMarks)
+        if (word.size() > mark.typed.size() && word.starts_with(mark.typed) &&
+            mark.take(line, word.substr(mark.typed.size())))
+            return true;
+    return false;
+}
+
+/// Keepers write marks in capitals too ("LIGHT", "+1S"); only the letters of marks are folded, the
+/// note keeps its own.
+std::string folded(std::string_view word) {
+    std::string lower(word);
+    for (char& c : lower)
+        if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
+    // "+S" and "+2S" say super where we write +1 and +2; a typographic minus is a minus.
+    if (lower.starts_with("\xe2\x88\x92")) lower.replace(0, 3, "-");
+    if ((lower.starts_with('+') || lower.starts_with('-')) && lower.ends_with('s')) {
+        lower.pop_back();
+        if (lower.size() == 1) lower += '1';
+    }
+    return lower;
+}
+
+void takeLine(SheetLine& line, std::string_view text) {
+    std::string note;
+    for (const std::string_view word : wordsOf(text)) {
+        // A comma after a mark parts it from the next, as on paper.
+        std::string_view bare = word;
+        if (bare.size() > 1 && (bare.ends_with(',') || bare.ends_with(';'))) bare.remove_suffix(1);
+        if (takeMark(line, folded(bare))) continue;
+        note += (note.empty() ? "" : " ") + std::string(word);
+    }
+    if (note.empty()) return;
+    line.seen.note += (line.seen.note.empty() ? "" : " ") + note;
+}
+
+}  // namespace
+
+SheetLine readShorthand(std::string_view text) {
+    SheetLine line;
+    takeLine(line, text);
+    return line;
+}
+
+SheetLine readShorthand(std::string_view all, std::string_view own) {
+    SheetLine ownLine = readShorthand(own);
+    if (ownLine.seen.looked != Looked::Opened) return ownLine;
+    SheetLine line;
+    takeLine(line, all);
+    takeLine(line, own);
+    return line;
+}
+
+std::string writeShorthand(const SheetLine& line) {
+    const Seen& seen = line.seen;
+    std::string text;
+    const auto add = [&text](const std::string& word) {
+        if (!word.empty()) text += (text.empty() ? "" : " ") + word;
+    };
+    const auto yesNo = [&](const std::optional<bool>& flag, const char* yes, const char* no) {
+        if (flag) add(*flag ? yes : no);
+    };
+    if (seen.looked == Looked::NotOpened) add("x");
+    if (seen.looked == Looked::LidOnly) add("lid");
+    yesNo(seen.eggs, "e", "e0");
+    yesNo(seen.openBrood, "l", "l0");
+    yesNo(seen.cappedBrood, "c", "c0");
+    yesNo(seen.queenSeen, "q", "q?");
+    if (seen.brood) add("b" + readingText(*seen.brood, 10));
+    if (seen.stores) add("s" + readingText(*seen.stores, 10));
+    if (seen.seams) add("n" + readingText(*seen.seams, 10));
+    if (seen.queenCells)
+        add("qc" + readingText(*seen.queenCells, 1) +
+            (!seen.cellState                      ? ""
+             : *seen.cellState == CellState::Open ? "o"
+                                                  : "c"));
+    if (seen.cellsLeft) add("left" + readingText(*seen.cellsLeft, 1));
+    const auto boxes = [&](const char* sign, const std::optional<Count>& n, const char* kind) {
+        if (n) add(sign + std::to_string(n->value()) + kind);
+    };
+    boxes("+", line.supersOn, "");
+    boxes("-", line.supersOff, "");
+    boxes("+", line.deepsOn, "d");
+    boxes("-", line.deepsOff, "d");
+    if (line.mites)
+        add("w" + readingText(*line.mites, 1) +
+            (line.bees
+                 ? "/" + readingText(Known<Count>{line.bees->value, line.bees->to,
+                                                  line.bees->value ? How::Counted : How::Unknown},
+                                     1)
+                 : std::string()));
+    if (line.fed) add("f" + readingText(*line.fed, 1000));
+    if (seen.temper) add("t" + std::to_string(seen.temper->value()));
+    if (seen.heft == Heft::Light) add("light");
+    if (seen.heft == Heft::Heavy) add("heavy");
+    if (seen.comeBack.value_or(false)) add("!");
+    add(seen.note);
+    return text;
+}
+
+const std::vector<ShorthandMark>& shorthandMarks() {
+    static const std::vector<ShorthandMark> marks{
+        {"e e0", "mark_eggs"},    {"l c", "mark_brood_stages"}, {"b7 s3", "mark_frames"},
+        {"n8", "mark_seams"},     {"q q?", "mark_queen"},       {"qc0 qc2c qc3o", "mark_cells"},
+        {"left1", "mark_left"},   {"+1 -1 +1d", "mark_boxes"},  {"w4/300", "mark_wash"},
+        {"f2.5", "mark_fed"},     {"t3", "mark_temper"},        {"light heavy", "mark_heft"},
+        {"x", "mark_not_opened"}, {"lid", "mark_lid"},          {"!", "mark_come_back"},
+    };
+    return marks;
+}
+
+}  // namespace combwright

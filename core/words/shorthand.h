@@ -1,0 +1,36 @@
+// The shorthand of the yard sheet: the short marks keepers write on lids and cards. Every mark is a
+// row of one table; a word that is no mark is the note and never an error.
+//
+//     e b7 s3 qc0 +1 w4/300 cross   ->  eggs, 7 of brood, 3 of stores, no queen cells, one super
+//     on,
+//                                       a wash of 4 mites in 300 bees, the note "cross"
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/model/yard/sheet_line.h"
+
+namespace combwright {
+
+/// Reads a line. Later marks overrule earlier ones; words that are no marks become the note, in
+/// their order. A mark with a number that cannot be (b99999) is taken for a word.
+SheetLine readShorthand(std::string_view line);
+
+/// The line for all, then the hive's own: the own marks overrule, the notes stand one after the
+/// other. A hive whose own line marks it not opened or lid only takes nothing from the line for
+/// all.
+SheetLine readShorthand(std::string_view all, std::string_view own);
+
+/// The shortest line that says the same: readShorthand(writeShorthand(x)) == x.
+std::string writeShorthand(const SheetLine& line);
+
+/// One mark for the help under the sheet and on paper: what is typed and the key of its word.
+struct ShorthandMark {
+    std::string_view typed;
+    std::string_view meaning;
+};
+const std::vector<ShorthandMark>& shorthandMarks();
+
+}  // namespace combwright

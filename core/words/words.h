@@ -1,0 +1,39 @@
+// The one place with shown words. Labels stand under the base name of the field or figure they
+// label, so that a form, a table head, a sentence of history and a page use the same word. All of
+// them go through the translator with the context "words".
+#pragma once
+
+#include <QString>
+#include <string_view>
+
+#include "core/storage/season.h"
+#include "core/storage/sqlite/storage_error.h"
+#include "core/support/refusal.h"
+#include "core/units/day.h"
+#include "core/units/known.h"
+
+namespace combwright {
+
+/// The label of a key: "brood" is "brood". A key without a word comes back with blanks for
+/// underscores; hasWord tells, and a test sees to it that every field has one.
+QString word(std::string_view key);
+bool hasWord(std::string_view key);
+
+/// What a refusal says: what was wrong and what to do.
+QString sentence(const Refusal& refusal);
+/// What happened to the file, what was kept and what to do.
+QString sentence(const StorageError& error);
+
+/// "Wed 9 Jun 2027", in the person's language.
+QString dayText(Day day);
+/// "Wed 9 Jun".
+QString shortDayText(Day day);
+/// "9 Jun".
+QString dayAndMonth(Day day);
+
+/// "weighed", "by eye" … and the letter's foot: "w weighed   c counted …".
+QString howWord(How how);
+
+QString fromUtf8(std::string_view text);
+
+}  // namespace combwright

@@ -1,0 +1,89 @@
+#include "core/catalogue/constants.h"
+
+#include <gtest/gtest.h>
+
+#include <regex>
+#include <set>
+
+#include "core/catalogue/catalogue.h"
+#include "core/trade/frames/frame_honey.h"
+
+namespace combwright {
+namespace {
+
+TEST(PublishedConstants, EachHasOneNameAndSaysWhereItComesFrom) {
+    std::set<std::string> names;
+    const std::regex name("[a-z][a-z0-9]*(_[a-z0-9]+)*");
+    const std::regex key("S[0-9]+b?(?![0-9a-z])");
+    for (const PublishedConstant& each : publishedConstants()) {
+        SCOPED_TRACE(each.name);
+        EXPECT_TRUE(names.insert(each.name).second);
+        EXPECT_TRUE(std::regex_match(each.name, name));
+        EXPECT_EQ(findPublishedConstant(each.name), &each);
+        const bool printed = each.source.starts_with("printed in ");
+        const bool computed = each.source.starts_with("computed");
+        const bool customary = each.source.starts_with("common practice, no source");
+        const bool assumed = each.source.starts_with("planning assumption, no source");
+        EXPECT_EQ(printed + computed + customary + assumed, 1) << each.source;
+        EXPECT_EQ(each.isAssumption(), assumed);
+        for (auto it = std::sregex_iterator(each.source.begin(), each.source.end(), key);
+             it != std::sregex_iterator(); ++it)
+            EXPECT_NE(findSource(it->str()), nullptr) << it->str();
+        if (each.name.ends_with("_share")) {
+            EXPECT_GT(each.value, 0.0);
+            EXPECT_LT(each.value, 1.0);
+            EXPECT_TRUE(each.unit.empty());
+        }
+        if (each.name.ends_with("_g")) {
+            EXPECT_EQ(each.unit, "g");
+        }
+        if (each.publishedSd) {
+            EXPECT_GT(*each.publishedSd, 0.0);
+        }
+    }
+}
+
+TEST(PublishedConstants, TheHoneyOfAFrameStartsFromThem) {
+    const HoneyRates rates;
+    EXPECT_DOUBLE_EQ(findPublishedConstant("full_frame_honey")->value, rates.fullFrameGPerDm2);
+    EXPECT_DOUBLE_EQ(findPublishedConstant("crop_spread_share")->value, rates.cropSpreadShare);
+    EXPECT_DOUBLE_EQ(findPublishedConstant("comb_spread_share")->value, rates.combSpreadShare);
+    EXPECT_DOUBLE_EQ(findPublishedConstant("fill_by_eye")->value, rates.fillByEye);
+    EXPECT_DOUBLE_EQ(findPublishedConstant("bee_space")->value, beeSpaceMm);
+    EXPECT_DOUBLE_EQ(findPublishedConstant("honey_density")->value, combHoneyDensity);
+    EXPECT_DOUBLE_EQ(findPublishedConstant("comb_fill_factor")->value, combFillFactor);
+    // The spread of the published figure is the crop's.
+    EXPECT_NEAR(*findPublishedConstant("full_frame_honey")->publishedSd,
+                rates.fullFrameGPerDm2 * rates.cropSpreadShare, 0.1);
+}
+
+TEST(PublishedConstants, PlansHaveTheirDefaults) {
+    struct Default {
+        const char* name;
+        double value;
+    };
+    const Default defaults[] = {{"uncap_min_per_frame", 1.5},
+                                {"spin_min_per_load", 15},
+                                {"set_up_min", 45},
+                                {"wash_min", 90},
+                                {"spare_share", 0.1},
+                                {"min_capped_share", 0.8},
+                                {"max_water_percent", 18},
+                                {"mite_line_per_100", 2},
+                                {"look_after_days", 14},
+                                {"test_frame_after_days", 21},
+                                {"act_after_days", 28},
+                                {"balance_grade", 16},
+                                {"rotor_kg", 60},
+                                {"bucket_g", 13600},
+                                {"winter_need_g", 25000}};
+    for (const Default& each : defaults) {
+        const PublishedConstant* constant = findPublishedConstant(each.name);
+        ASSERT_NE(constant, nullptr) << each.name;
+        EXPECT_DOUBLE_EQ(constant->value, each.value) << each.name;
+    }
+    EXPECT_EQ(findPublishedConstant("no_such_constant"), nullptr);
+}
+
+}  // namespace
+}  // namespace combwright

@@ -1,0 +1,194 @@
+// One test file over all record types: descriptions, structs and the migrated file say the same.
+#include "core/model/records.h"
+
+#include <gtest/gtest.h>
+
+#include <random>
+
+#include "core/actions/action.h"
+#include "core/exchange/described_json.h"
+#include "core/model/honey/pull.h"
+#include "core/model/season_info.h"
+#include "core/storage/season_file.h"
+#include "core/words/words.h"
+
+namespace combwright {
+namespace {
+
+struct Anything {
+    template <class T>
+    operator T() const;
+};
+
+template <class T, class... Args>
+concept BraceMadeFrom = requires {
+    T{Args{}...};
+};
+
+/// How many members an aggregate has: the most initialisers it takes.
+template <class T, class... Args>
+consteval std::size_t memberCount() {
+    if constexpr (BraceMadeFrom<T, Args..., Anything>)
+        return memberCount<T, Args..., Anything>();
+    else
+        return sizeof...(Args);
+}
+
+template <class Record>
+class EachRecord : public testing::Test {};
+
+using AllRecords =
+    testing::Types<SeasonInfo, FrameKind, BoxKind, Yard, Hive, Colony, Visit, Inspection, Finding,
+                   Feeding, Box, BoxMove, BoxLook, Frame, BoxCount, FrameCheck, Constant, PullPlan,
+                   PullLine, CropNote, Extraction, ExtractionBox, SpinLoad, LoadBox, Bucket,
+                   ClosingShare, Hold>;
+TYPED_TEST_SUITE(EachRecord, AllRecords);
+
+TYPED_TEST(EachRecord, DescribesEveryMember) {
+    EXPECT_EQ(TypeParam::fields().members, memberCount<TypeParam>());
+}
+
+TYPED_TEST(EachRecord, StandsInTheList) { EXPECT_NE(findRecordType(TypeParam::table), nullptr); }
+
+Value randomValue(const FieldInfo& field, std::mt19937& random) {
+    switch (field.kind) {
+        case Kind::Choice:
+            return std::string(field.choices[random() % field.choices.size()]);
+        case Kind::Day:
+            return isoText(Day(days(random() % 40000)));
+        case Kind::Instant:
+            return isoText(Instant(std::chrono::seconds(random())));
+        case Kind::Text:
+            return std::string("text \"") + std::to_string(random());
+        case Kind::Flag:
+            return static_cast<std::int64_t>(random() % 2);
+        default:
+            return static_cast<std::int64_t>(random() % 900 + 1);
+    }
+}
+
+/// A random record; a reading's upper end only with a value, never below it.
+template <class Record>
+Row randomRow(std::mt19937& random) {
+    Row row;
+    for (const FieldInfo& field : Record::fields()) {
+        const bool absent = field.optional && random() % 3 == 0;
+        Value value = absent ? Value{} : randomValue(field, random);
+        if (field.part == ReadingPart::To) {
+            const auto* low = std::get_if<std::int64_t>(&row.back());
+            value = low && !absent ? Value{*low + 3} : Value{};
+        }
+        if (field.part == ReadingPart::How)
+            value = std::string(word(static_cast<How>(random() % 5)));
+        row.push_back(std::move(value));
+    }
+    return row;
+}
+
+TYPED_TEST(EachRecord, ComesBackFromRowAndJson) {
+    std::mt19937 random(7);
+    const Fields& fields = TypeParam::fields();
+    for (int round = 0; round < 50; ++round) {
+        const Row row = randomRow<TypeParam>(random);
+        const auto record = fromRow<TypeParam>(row);
+        ASSERT_TRUE(record);
+        ASSERT_EQ(toRow(*record), row);
+        QJsonObject object;
+        for (std::size_t i = 0; i < row.size(); ++i)
+            object.insert(fromUtf8(fields[i].key()), toJson(fields[i], row[i]));
+        const auto back = readRow(fields, object, {}, [](const FieldInfo&, const QJsonValue& json) {
+            return Result<std::int64_t>(json.toString().mid(1).toLongLong());
+        });
+        ASSERT_TRUE(back) << key(back.error().code) << " " << back.error().field;
+        EXPECT_EQ(*back, row);
+    }
+}
+
+TYPED_TEST(EachRecord, HasAWordForEveryField) {
+    for (const FieldInfo& field : TypeParam::fields())
+        EXPECT_TRUE(hasWord(field.name)) << TypeParam::table << "." << field.name;
+}
+
+class FileShape : public testing::Test {
+  protected:
+    Database file = createSeasonFile(":memory:");
+};
+
+TEST_F(FileShape, IsWhatTheDescriptionsSay) {
+    for (const RecordType& type : recordTypes()) {
+        Statement columns = file.prepare(
+            "SELECT name, type, \"notnull\", pk FROM pragma_table_info(?) ORDER BY cid");
+        columns.bind(type.table).run();
+        for (const FieldInfo& field : type.fields()) {
+            ASSERT_TRUE(columns.next()) << type.table << " has no column for " << field.name;
+            EXPECT_EQ(columns.text(0), field.column()) << type.table;
+            EXPECT_EQ(columns.text(1), spelling(field.kind).isText ? "TEXT" : "INTEGER")
+                << field.name;
+            const bool mayBeNull = columns.number(2) == 0 && columns.number(3) == 0;
+            EXPECT_EQ(mayBeNull, field.optional) << type.table << "." << field.name;
+        }
+        EXPECT_FALSE(columns.next()) << type.table << " has a column nobody describes";
+    }
+}
+
+TEST_F(FileShape, ReferencesLeadWhereTheDescriptionsSay) {
+    for (const RecordType& type : recordTypes()) {
+        Statement keys = file.prepare("SELECT \"from\", \"table\" FROM pragma_foreign_key_list(?)");
+        keys.bind(type.table).run();
+        std::map<std::string, std::string> present;
+        while (keys.next()) present[keys.text(0)] = keys.text(1);
+        std::map<std::string, std::string> described;
+        for (const FieldInfo& field : type.fields())
+            if (field.kind == Kind::Reference)
+                described[field.column()] = std::string(field.refersTo);
+        EXPECT_EQ(present, described) << type.table;
+    }
+}
+
+TEST_F(FileShape, KeepsToWhatTheJournalNeeds) {
+    for (const std::string& entry : schemaOf(file)) {
+        EXPECT_FALSE(entry.starts_with("trigger ") || entry.starts_with("view ")) << entry;
+        EXPECT_EQ(entry.find("CASCADE"), std::string::npos) << entry;
+        EXPECT_EQ(entry.find(" UNIQUE"), std::string::npos) << entry;
+    }
+    for (const RecordType& type : recordTypes()) {
+        Statement sql = file.prepare("SELECT sql FROM sqlite_schema WHERE name = ?");
+        sql.bind(type.table).run();
+        ASSERT_TRUE(sql.next());
+        EXPECT_NE(sql.text(0).find("INTEGER PRIMARY KEY AUTOINCREMENT"), std::string::npos);
+        EXPECT_NE(sql.text(0).find("STRICT"), std::string::npos);
+    }
+}
+
+TEST(Actions, HaveAWordForEveryField) {
+    for (const ActionType& type : actionTypes())
+        for (const FieldInfo& field : type.fields())
+            EXPECT_TRUE(hasWord(field.name)) << type.name << "." << field.name;
+}
+
+TEST(Actions, BeginWithTheDayAndHaveNamesOfTheirOwn) {
+    std::set<std::string_view> names;
+    for (const ActionType& type : actionTypes()) {
+        EXPECT_EQ(type.fields()[0].key(), "on") << type.name;
+        EXPECT_TRUE(names.insert(type.name).second) << type.name;
+    }
+}
+
+TEST(Reading, NeedsAHowWithAFigureAndIsNothingWithout) {
+    Seen seen;
+    const FieldInfo& value = *Seen::fields().find("brood");
+    const FieldInfo& to = *(&value + 1);
+    const FieldInfo& how = *(&value + 2);
+    EXPECT_TRUE(value.setIn(&seen, Value{std::int64_t{70}}));
+    EXPECT_TRUE(to.setIn(&seen, Value{}));
+    EXPECT_FALSE(how.setIn(&seen, Value{}));
+    EXPECT_TRUE(how.setIn(&seen, Value{std::string("counted")}));
+    EXPECT_EQ(seen.brood->value, Frames::whole(7));
+    EXPECT_FALSE(to.setIn(&seen, Value{std::int64_t{60}})) << "an upper end below the lower one";
+    EXPECT_TRUE(value.setIn(&seen, Value{}));
+    EXPECT_TRUE(how.setIn(&seen, Value{}));
+    EXPECT_FALSE(seen.brood);
+}
+
+}  // namespace
+}  // namespace combwright

@@ -1,0 +1,93 @@
+// The shorthand as a table a keeper can read: what is typed, what is understood, what is said back.
+#include "core/words/shorthand.h"
+
+#include <gtest/gtest.h>
+
+#include "core/words/read_back.h"
+
+namespace combwright {
+namespace {
+
+struct Typed {
+    const char* line;
+    const char* said;
+};
+
+class ShorthandTable : public testing::TestWithParam<Typed> {};
+
+TEST_P(ShorthandTable, IsReadBackInWords) {
+    EXPECT_EQ(readBack(readShorthand(GetParam().line)).toStdString(), GetParam().said);
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    Lines, ShorthandTable,
+    testing::Values(
+        Typed{"", ""}, Typed{"e b7 s3 +1", "Eggs. 7 brood, 3 stores. 1 super on."},
+        Typed{"e b9 s5 +2", "Eggs. 9 brood, 5 stores. 2 supers on."},
+        Typed{"e0 q? qc2c left1",
+              "Looked for eggs, none. Queen looked for, not seen. 2 capped queen cells, 1 left."},
+        Typed{"e b8 +1 w4/300", "Eggs. 8 brood. 1 super on. Wash: 4 in 300."},
+        Typed{"e b5 s1 LIGHT", "Eggs. 5 brood, 1 stores. Light."},
+        Typed{"x rain", "Not opened. “rain”"},
+        Typed{"e b7 s3 +S cross, new lid", "Eggs. 7 brood, 3 stores. 1 super on. “cross, new lid”"},
+        Typed{"+2S", "2 supers on."}, Typed{"-1 +1d", "1 super off. 1 deep on."},
+        Typed{"b~6 s?", "About 6 brood, unclear how many stores."}, Typed{"b5-7", "5 to 7 brood."},
+        Typed{"b6,5", "6.5 brood."},
+        Typed{"n8 t3 heavy !", "8 seams of bees. Temper 3 of 5. Heavy. Come back."},
+        Typed{"l c", "Open brood. Capped brood."},
+        Typed{"l0 c0", "Looked for open brood, none. Looked for capped brood, none."},
+        Typed{"qc0", "Looked for queen cells, none."}, Typed{"qc3o", "3 open queen cells."},
+        Typed{"f2.5", "2.5 kg fed."}, Typed{"f2,5", "2.5 kg fed."}, Typed{"lid", "Lid only."},
+        Typed{"w0/300", "Wash: 0 in 300."}, Typed{"w7", "Wash: 7 mites, bees not counted."},
+        // What is no mark is the note, never an error and never half understood.
+        Typed{"b99999", "“b99999”"}, Typed{"t9", "“t9”"}, Typed{"bees calm", "“bees calm”"},
+        Typed{"+0", "“+0”"}, Typed{"b7.55", "“b7.55”"}, Typed{"w4/", "“w4/”"}, Typed{"qc", "“qc”"},
+        Typed{"b-3", "“b-3”"}, Typed{"b7-5", "“b7-5”"}));
+
+TEST(Shorthand, LaterMarksOverruleEarlierOnes) {
+    EXPECT_EQ(readShorthand("b7 b8").seen.brood->value, Frames::whole(8));
+    EXPECT_EQ(readShorthand("e e0").seen.eggs, false);
+}
+
+TEST(Shorthand, TheLineForAllTouchesOnlyHivesThatWereOpened) {
+    const SheetLine opened = readShorthand("e qc0 +1", "b6");
+    EXPECT_EQ(opened.seen.eggs, true);
+    EXPECT_EQ(opened.supersOn, Count(1));
+    EXPECT_EQ(opened.seen.brood->value, Frames::whole(6));
+    const SheetLine shut = readShorthand("e qc0 +1", "x rain");
+    EXPECT_FALSE(shut.seen.eggs);
+    EXPECT_FALSE(shut.supersOn);
+    EXPECT_EQ(shut.seen.note, "rain");
+    const SheetLine lid = readShorthand("e", "lid");
+    EXPECT_FALSE(lid.seen.eggs);
+}
+
+TEST(Shorthand, OwnMarksOverruleTheLineForAll) {
+    EXPECT_EQ(readShorthand("e +1", "e0 +2").supersOn, Count(2));
+    EXPECT_EQ(readShorthand("fed all", "cross").seen.note, "fed all cross");
+}
+
+TEST(Shorthand, BlankIsNotZero) {
+    const SheetLine line = readShorthand("b0");
+    EXPECT_EQ(line.seen.brood->value, Frames::whole(0));
+    EXPECT_FALSE(line.seen.stores);
+    EXPECT_FALSE(line.seen.eggs);
+}
+
+TEST(Shorthand, WritesWhatItReads) {
+    for (const char* typed :
+         {"e b7 s3 +1", "e0 q? qc2c left1", "x rain", "lid", "b~6 s5-7 n8", "b? qc? left2",
+          "w11/300 f2.5 t3 light !", "-1 +1d -2d", "l c0 heavy a note, with a comma", "w? qc3o"}) {
+        const SheetLine line = readShorthand(typed);
+        EXPECT_EQ(readShorthand(writeShorthand(line)), line)
+            << typed << " → " << writeShorthand(line);
+    }
+}
+
+TEST(Shorthand, EveryMarkOfTheHelpIsUnderstood) {
+    for (const ShorthandMark& mark : shorthandMarks())
+        EXPECT_EQ(readShorthand(mark.typed).seen.note, "") << mark.typed;
+}
+
+}  // namespace
+}  // namespace combwright

@@ -1,0 +1,398 @@
+#include "ui/print/page_painter.h"
+
+#include <QCoreApplication>
+#include <QFile>
+#include <QPageSize>
+#include <QPainter>
+#include <QPdfWriter>
+#include <algorithm>
+
+#include "core/words/words.h"
+#include "ui/look/tokens.h"
+
+namespace combwright {
+namespace {
+
+/// All painting is done in units of 1/96 inch, so that sizes mean the same on screen and paper.
+constexpr double unitsPerInch = 96.0;
+constexpr double unitsPerMm = unitsPerInch / 25.4;
+
+class PagePainter {
+  public:
+    PagePainter(QPagedPaintDevice& device, const Page& page, const Look& look, int sheets)
+        : m_device(device), m_page(page), m_look(look), m_sheets(sheets) {}
+
+    int paint() {
+        m_painter.begin(&m_device);
+        const double scale = m_device.logicalDpiX() / unitsPerInch;
+        m_painter.scale(scale, scale);
+        m_width = m_device.width() / scale;
+        m_height = m_device.height() / scale;
+        beginSheet();
+        for (const Block& block : m_page.blocks)
+            std::visit([this](const auto& each) { paintBlock(each); }, block);
+        paintFoot();
+        m_painter.end();
+        return m_sheet;
+    }
+
+  private:
+    QColor ink() const { return m_look.tone(Tone::Ink); }
+    double footTop() const { return m_height - 30; }
+
+    void font(TextSize size, bool bold = false, bool italic = false) {
+        m_painter.setFont(m_look.font(size, bold, italic));
+    }
+    double textWidth(const QString& text) const {
+        return m_painter.fontMetrics().horizontalAdvance(text);
+    }
+    double lineHeight() const { return m_painter.fontMetrics().height(); }
+    void line(double x, double y, double x2, double weight, Tone tone = Tone::Ink) {
+        m_painter.setPen(QPen(m_look.tone(tone), weight));
+        m_painter.drawLine(QPointF(x, y), QPointF(x2, y));
+    }
+    void text(const QRectF& box, int flags, const QString& words, Tone tone = Tone::Ink) {
+        m_painter.setPen(m_look.tone(tone));
+        m_painter.drawText(box, flags, words);
+    }
+
+    void beginSheet() {
+        ++m_sheet;
+        m_y = 0;
+        font(TextSize::Title, true);
+        text(QRectF(0, 0, m_width * 0.7, 30), Qt::AlignLeft | Qt::AlignBottom, m_page.title);
+        font(TextSize::Body, true);
+        text(QRectF(m_width * 0.5, 0, m_width * 0.5, 15), Qt::AlignRight | Qt::AlignBottom,
+             m_page.keeper);
+        font(TextSize::Note);
+        const QString sheet =
+            QCoreApplication::translate("print", "page %1 of %2").arg(m_sheet).arg(m_sheets);
+        text(QRectF(m_width * 0.4, 15, m_width * 0.6, 15), Qt::AlignRight | Qt::AlignBottom,
+             m_page.day.isEmpty() ? sheet : m_page.day + QStringLiteral(", ") + sheet, Tone::Muted);
+        line(0, 36, m_width, 1.6);
+        m_y = 44;
+    }
+
+    void paintFoot() {
+        QStringList parts;
+        for (const How how : m_page.letters)
+            parts << QStringLiteral("%1 %2").arg(QLatin1Char(letter(how))).arg(howWord(how));
+        line(0, footTop(), m_width, 0.6, Tone::Line);
+        font(TextSize::Note);
+        text(QRectF(0, footTop() + 4, m_width, 14), Qt::AlignLeft | Qt::AlignTop,
+             parts.join(QStringLiteral("    ")), Tone::Muted);
+        if (!m_page.invented) return;
+        font(TextSize::Note, false, true);
+        text(QRectF(0, footTop() + 16, m_width, 14), Qt::AlignLeft | Qt::AlignTop,
+             QCoreApplication::translate("print", "invented sample season"), Tone::Muted);
+    }
+
+    /// Room for something so high, on a new sheet where this one is full; true when it began one.
+    bool need(double height) {
+        if (m_y + height <= footTop() - 6) return false;
+        paintFoot();
+        m_device.newPage();
+        beginSheet();
+        return true;
+    }
+
+    void title(const QString& words) {
+        if (words.isEmpty()) return;
+        need(60);
+        font(TextSize::Head, true);
+        text(QRectF(0, m_y, m_width, 20), Qt::AlignLeft | Qt::AlignVCenter, words);
+        m_y += 24;
+    }
+
+    void paintBlock(const TextBlock& block) {
+        title(block.title);
+        font(block.small ? TextSize::Note : TextSize::Body);
+        const double inset = block.caution ? 8 : 0;
+        const QRectF room(inset, 0, m_width - 2 * inset, 10000);
+        const QRectF bounds =
+            m_painter.boundingRect(room, Qt::TextWordWrap | Qt::AlignLeft, block.text);
+        need(bounds.height() + 2 * inset + 8);
+        if (block.caution) {
+            m_painter.setPen(QPen(ink(), 1.2));
+            m_painter.setBrush(Qt::NoBrush);
+            m_painter.drawRect(QRectF(0.6, m_y, m_width - 1.2, bounds.height() + 2 * inset));
+        }
+        text(QRectF(inset, m_y + inset, m_width - 2 * inset, bounds.height() + 4),
+             Qt::TextWordWrap | Qt::AlignLeft | Qt::AlignTop, block.text,
+             block.small ? Tone::Muted : Tone::Ink);
+        m_y += bounds.height() + 2 * inset + 12;
+    }
+
+    void paintBlock(const TickBlock& block) {
+        title(block.title);
+        const double column = m_width / block.columns;
+        int at = 0;
+        for (const TickBlock::Line& each : block.lines) {
+            if (at == 0) need(22);
+            const double x = at * column;
+            m_painter.setPen(QPen(ink(), 1));
+            m_painter.setBrush(Qt::NoBrush);
+            m_painter.drawRect(QRectF(x + 0.5, m_y + 4, 11, 11));
+            font(TextSize::Body);
+            const double aboutWidth =
+                each.about.isEmpty() ? 0 : std::min(column * 0.4, textWidth(each.about) + 4);
+            text(QRectF(x + 18, m_y, column - 26 - aboutWidth, 20),
+                 Qt::AlignLeft | Qt::AlignVCenter,
+                 m_painter.fontMetrics().elidedText(each.text, Qt::ElideRight,
+                                                    static_cast<int>(column - 26 - aboutWidth)));
+            font(TextSize::Note);
+            text(QRectF(x + column - aboutWidth - 12, m_y, aboutWidth, 20),
+                 Qt::AlignRight | Qt::AlignVCenter, each.about, Tone::Muted);
+            if (++at == block.columns) {
+                at = 0;
+                m_y += 20;
+            }
+        }
+        if (at != 0) m_y += 20;
+        m_y += 10;
+    }
+
+    void paintBlock(const BlanksBlock& block) {
+        const double height = block.framed ? 34 : 28;
+        need(height + 8);
+        if (block.framed) {
+            m_painter.setPen(QPen(m_look.tone(Tone::Line), 1));
+            m_painter.setBrush(Qt::NoBrush);
+            m_painter.drawRect(QRectF(0.5, m_y, m_width - 1, height));
+        }
+        font(TextSize::Body);
+        const double room = m_width / static_cast<double>(block.labels.size());
+        double x = block.framed ? 8 : 0;
+        for (const QString& label : block.labels) {
+            text(QRectF(x, m_y, room, height), Qt::AlignLeft | Qt::AlignVCenter, label);
+            const double from = x + textWidth(label) + 6;
+            if (!block.framed)
+                line(from, m_y + height - 8, std::max(from + 20, x + room - 14), 0.8, Tone::Line);
+            x += room;
+        }
+        m_y += height + 10;
+    }
+
+    // Tables ------------------------------------------------------------------------------------
+
+    void paintHead(const TableBlock& table, const std::vector<double>& edges) {
+        font(TextSize::Note);
+        for (std::size_t i = 0; i < table.columns.size(); ++i) {
+            const QRectF box(edges[i], m_y, edges[i + 1] - edges[i] - 8, 26);
+            text(box,
+                 Qt::TextWordWrap | Qt::AlignBottom |
+                     (table.columns[i].right ? Qt::AlignRight : Qt::AlignLeft),
+                 table.columns[i].head, Tone::Muted);
+        }
+        m_y += 29;
+        line(0, m_y, m_width, 1.4);
+        m_y += 1;
+    }
+
+    void paintBlock(const TableBlock& table) {
+        title(table.title);
+        double shares = 0;
+        for (const TableColumn& column : table.columns) shares += column.share;
+        std::vector<double> edges{0};
+        for (const TableColumn& column : table.columns)
+            edges.push_back(edges.back() + m_width * column.share / shares);
+        need(29 + table.rowMm * unitsPerMm);
+        paintHead(table, edges);
+        const double height = table.rowMm * unitsPerMm;
+        for (std::size_t r = 0; r < table.rows.size(); ++r) {
+            const TableRow& row = table.rows[r];
+            // A group's head never stands alone at the foot of a sheet.
+            if (need(row.group ? 2 * height : height)) paintHead(table, edges);
+            for (std::size_t i = 0; i < row.cells.size() && i + 1 < edges.size(); ++i)
+                paintCell(row.cells[i], QRectF(edges[i], m_y, edges[i + 1] - edges[i] - 8, height),
+                          table.columns[i].right);
+            m_y += height;
+            paintRule(row.below);
+        }
+        m_y += 12;
+    }
+
+    void paintRule(Rule rule) {
+        switch (rule) {
+            case Rule::Hairline:
+                line(0, m_y, m_width, 0.6, Tone::Hairline);
+                break;
+            case Rule::Ink:
+                line(0, m_y, m_width, 1.2);
+                break;
+            case Rule::Double:
+                line(0, m_y, m_width, 0.8);
+                line(0, m_y + 3, m_width, 0.8);
+                m_y += 3;
+                break;
+        }
+    }
+
+    void paintCell(const Cell& cell, const QRectF& box, bool right) {
+        switch (cell.look) {
+            case Cell::Look::Text:
+                return paintText(cell, box, right);
+            case Cell::Look::Pencil:
+                return paintPencil(box);
+            case Cell::Look::Shut:
+                return paintShut(cell, box);
+            case Cell::Look::Bar:
+                return paintBar(cell, box);
+            case Cell::Look::Stack:
+                return paintSmallStack(cell, box);
+        }
+    }
+
+    void paintText(const Cell& cell, const QRectF& box, bool right) {
+        const bool two = !cell.second.isEmpty();
+        const QRectF first = two ? QRectF(box.x(), box.y(), box.width(), box.height() / 2) : box;
+        font(TextSize::Body, cell.strong);
+        const Tone tone = cell.muted ? Tone::Muted : Tone::Ink;
+        const double letterRoom = cell.how ? 8 : 0;
+        const int flags =
+            (two ? Qt::AlignBottom : Qt::AlignVCenter) | (right ? Qt::AlignRight : Qt::AlignLeft);
+        const QString words = m_painter.fontMetrics().elidedText(
+            cell.text, Qt::ElideRight, static_cast<int>(first.width() - letterRoom));
+        text(first.adjusted(0, 0, -letterRoom, 0), flags, words, tone);
+        if (cell.how) {
+            const double at = right ? first.right() - letterRoom : first.x() + textWidth(words);
+            font(TextSize::Letter, true);
+            text(QRectF(at + 1, first.center().y() - 13, 10, 12), Qt::AlignLeft | Qt::AlignBottom,
+                 QString(QLatin1Char(letter(*cell.how))), tone);
+        }
+        if (!two) return;
+        font(TextSize::Note, false, true);
+        const QRectF below(box.x(), box.center().y() + 1, box.width(), box.height() / 2);
+        text(below, Qt::AlignTop | (right ? Qt::AlignRight : Qt::AlignLeft),
+             m_painter.fontMetrics().elidedText(cell.second, Qt::ElideRight,
+                                                static_cast<int>(below.width())),
+             Tone::Muted);
+    }
+
+    void paintPencil(const QRectF& box) {
+        const QString words = QCoreApplication::translate("print", "not opened");
+        font(TextSize::Note);
+        const double wide = textWidth(words);
+        m_painter.setPen(QPen(m_look.tone(Tone::Line), 1));
+        m_painter.setBrush(Qt::NoBrush);
+        m_painter.drawRect(QRectF(box.right() - wide - 16, box.y() + 6, 10, 10));
+        text(QRectF(box.right() - wide - 2, box.y() + 4, wide + 4, 14),
+             Qt::AlignLeft | Qt::AlignVCenter, words, Tone::Muted);
+        const double step = (box.height() - 10) / 2;
+        for (const double y : {box.y() + 8 + step, box.bottom() - 5}) {
+            m_painter.setPen(QPen(m_look.tone(Tone::Hairline), 0.8));
+            m_painter.drawLine(QPointF(box.x(), y), QPointF(box.right(), y));
+        }
+    }
+
+    void paintShut(const Cell& cell, const QRectF& box) {
+        const QRectF frame = box.adjusted(0, 4, 0, -4);
+        m_painter.setPen(QPen(m_look.tone(Tone::Line), 1));
+        m_painter.setBrush(QBrush(m_look.tone(Tone::Line), Qt::BDiagPattern));
+        m_painter.drawRect(frame);
+        const QRectF inner = frame.adjusted(14, 5, -14, -5);
+        m_painter.fillRect(inner, m_look.tone(Tone::Surface));
+        font(TextSize::Body, true);
+        text(QRectF(inner.x() + 6, inner.y(), inner.width() - 8, inner.height() / 2),
+             Qt::AlignLeft | Qt::AlignVCenter, cell.text);
+        font(TextSize::Note);
+        text(QRectF(inner.x() + 6, inner.center().y(), inner.width() - 8, inner.height() / 2),
+             Qt::AlignLeft | Qt::AlignVCenter, cell.second);
+    }
+
+    void paintBar(const Cell& cell, const QRectF& box) {
+        const QRectF bar(box.x(), box.center().y() - 5,
+                         box.width() * std::clamp(cell.bar, 0.0, 1.0), 10);
+        QPen pen(ink(), 0.8);
+        if (cell.dashed) pen.setStyle(Qt::DashLine);
+        m_painter.setPen(pen);
+        m_painter.setBrush(cell.dashed    ? QBrush(m_look.tone(Tone::Surface))
+                           : cell.hatched ? QBrush(m_look.tone(Tone::Line), Qt::BDiagPattern)
+                                          : QBrush(m_look.paint(Paint::Honey)));
+        if (cell.bar > 0) m_painter.drawRect(bar);
+        if (cell.stroke) {
+            const double x = box.x() + box.width() * std::clamp(*cell.stroke, 0.0, 1.0);
+            m_painter.setPen(QPen(ink(), 2));
+            m_painter.drawLine(QPointF(x, box.center().y() - 7), QPointF(x, box.center().y() + 7));
+        }
+        if (!cell.text.isEmpty()) {
+            font(TextSize::Note);
+            text(QRectF(bar.right() + 6, box.y(), box.width(), box.height()),
+                 Qt::AlignLeft | Qt::AlignVCenter, cell.text);
+        }
+    }
+
+    void paintSmallStack(const Cell& cell, const QRectF& box) {
+        double total = 0;
+        for (const StackedBox& each : cell.stack) total += each.heightMm;
+        if (total <= 0) return;
+        // One scale for all rows: a stack of four deeps just fits.
+        const double scale = std::min((box.height() - 10) / 1000.0, (box.height() - 10) / total);
+        const double wide = std::min(22.0, box.width() - 6);
+        double y = box.bottom() - 5;
+        m_painter.setPen(QPen(ink(), 1.6));
+        m_painter.drawLine(QPointF(box.x(), y), QPointF(box.x() + wide + 6, y));
+        for (const StackedBox& each : cell.stack) {
+            const double high = each.heightMm * scale;
+            y -= high;
+            m_painter.setPen(QPen(ink(), 0.8));
+            m_painter.setBrush(each.nest ? m_look.tone(Tone::Hairline)
+                                         : m_look.tone(Tone::Surface));
+            m_painter.drawRect(QRectF(box.x() + 3, y, wide, high));
+            if (each.excluderAbove) {
+                m_painter.setPen(QPen(ink(), 1.4, Qt::DotLine));
+                m_painter.drawLine(QPointF(box.x() + 1, y), QPointF(box.x() + wide + 5, y));
+            }
+        }
+        m_painter.setPen(QPen(ink(), 1.6));
+        m_painter.drawLine(QPointF(box.x(), y - 2), QPointF(box.x() + wide + 6, y - 2));
+    }
+
+    QPagedPaintDevice& m_device;
+    const Page& m_page;
+    const Look& m_look;
+    QPainter m_painter;
+    int m_sheets;
+    int m_sheet = 0;
+    double m_width = 0;
+    double m_height = 0;
+    double m_y = 0;
+};
+
+}  // namespace
+
+int paintPage(QPagedPaintDevice& device, const Page& page, const QFont& base) {
+    const Look look = paperLook(base);
+    // How many sheets there are is known only after painting them once, on a device that is thrown
+    // away.
+    int sheets = 1;
+    {
+        class Counting : public QIODevice {
+          public:
+            bool isSequential() const override { return true; }
+            qint64 readData(char*, qint64) override { return -1; }
+            qint64 writeData(const char*, qint64 size) override { return size; }
+        } nowhere;
+        nowhere.open(QIODevice::WriteOnly);
+        QPdfWriter counter(&nowhere);
+        counter.setResolution(device.logicalDpiX());
+        counter.setPageLayout(device.pageLayout());
+        sheets = PagePainter(counter, page, look, 1).paint();
+    }
+    return PagePainter(device, page, look, sheets).paint();
+}
+
+QString writePdf(const Page& page, const QString& path, const QFont& base, const QPageSize& size) {
+    QFile file(path);
+    if (!file.open(QIODevice::WriteOnly)) return file.errorString();
+    QPdfWriter writer(&file);
+    writer.setPdfVersion(QPagedPaintDevice::PdfVersion_A1b);
+    writer.setTitle(page.title);
+    writer.setResolution(300);
+    writer.setPageLayout(QPageLayout(size, QPageLayout::Portrait, QMarginsF(15, 14, 15, 12),
+                                     QPageLayout::Millimeter));
+    paintPage(writer, page, base);
+    return {};
+}
+
+}  // namespace combwright

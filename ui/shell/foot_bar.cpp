@@ -1,0 +1,87 @@
+#include "ui/shell/foot_bar.h"
+
+#include <QAccessible>
+#include <QPainter>
+
+#include "core/words/words.h"
+#include "ui/drawing/key_cap.h"
+
+namespace combwright {
+
+FootBar::FootBar(Session& session, QWidget* parent) : QWidget(parent), m_session(session) {
+    setObjectName(QStringLiteral("foot"));
+    connect(&session, &Session::told, this, &FootBar::tell);
+    connect(&session, &Session::changed, this, [this] {
+        // What was told before was about something that is no longer the last thing done.
+        m_told.clear();
+        update();
+    });
+    connect(&session, &Session::lookChanged, this, [this] {
+        setFixedHeight(sizeHint().height());
+        update();
+    });
+}
+
+QSize FootBar::sizeHint() const { return {100, m_session.look().space(34)}; }
+
+void FootBar::setHints(std::vector<KeyHint> hints) {
+    m_hints = std::move(hints);
+    update();
+}
+
+void FootBar::tell(const QString& text, bool bad) {
+    m_told = text;
+    m_bad = bad;
+    setAccessibleName(text);
+    QAccessibleEvent event(this, QAccessible::Alert);
+    QAccessible::updateAccessibility(&event);
+    update();
+}
+
+void FootBar::paintEvent(QPaintEvent*) {
+    const Look& look = m_session.look();
+    QPainter painter(this);
+    painter.fillRect(rect(), look.tone(Tone::Ground));
+    painter.setPen(look.tone(Tone::Hairline));
+    painter.drawLine(0, 0, width(), 0);
+    const double middle = height() / 2.0;
+    const auto text = [&](double x, const QString& words, Tone tone, bool bold = false) {
+        painter.setFont(look.font(TextSize::Note, bold));
+        painter.setPen(look.tone(tone));
+        const double wide = painter.fontMetrics().horizontalAdvance(words);
+        painter.drawText(QRectF(x, 0, wide + 4, height()), Qt::AlignVCenter | Qt::AlignLeft, words);
+        return x + wide;
+    };
+    double left = look.space(24);
+    if (!m_told.isEmpty()) {
+        painter.setFont(look.font(TextSize::Note));
+        const QString shown = painter.fontMetrics().elidedText(m_told, Qt::ElideRight,
+                                                               static_cast<int>(width() * 0.72));
+        text(left, shown, m_bad ? Tone::Bad : Tone::Ink, m_bad);
+    } else {
+        for (const How how : {How::Weighed, How::Counted, How::ByEye, How::ByDifference,
+                              How::Assumed, How::Unknown}) {
+            left = text(left, QString(QLatin1Char(letter(how))), Tone::Ink, true);
+            left = text(left + look.space(4), howWord(how), Tone::Muted) + look.space(16);
+        }
+    }
+
+    // From the right edge: what would be taken back, then the hints while there is room.
+    const QString undo = m_session.hasSeason() ? m_session.undoText() : QString();
+    double right = width() - look.space(24);
+    const auto hint = [&](const QString& key, const QString& what, Tone tone) {
+        painter.setFont(look.font(TextSize::Note));
+        const double wide = painter.fontMetrics().horizontalAdvance(what);
+        const double cap = keyCapSize(key, look).width();
+        const double begin = right - wide - look.space(6) - cap;
+        if (begin < left + look.space(8)) return;
+        paintKeyCap(painter, QPointF(begin, middle), key, look);
+        text(begin + cap + look.space(6), what, tone);
+        right = begin - look.space(14);
+    };
+    if (!undo.isEmpty()) hint(QStringLiteral("Ctrl+Z"), undo, Tone::Ink);
+    for (auto each = m_hints.rbegin(); each != m_hints.rend(); ++each)
+        hint(each->key, each->what, Tone::Muted);
+}
+
+}  // namespace combwright

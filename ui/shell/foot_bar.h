@@ -1,0 +1,31 @@
+// The foot of the window: how-known letters, two key hints, and what was kept last. Refusals and
+// troubles are told here too, until the next thing happens.
+#pragma once
+
+#include <QWidget>
+
+#include "ui/shell/place.h"
+
+namespace combwright {
+
+class FootBar : public QWidget {
+    Q_OBJECT
+
+  public:
+    explicit FootBar(Session& session, QWidget* parent = nullptr);
+    void setHints(std::vector<KeyHint> hints);
+    QSize sizeHint() const override;
+
+  protected:
+    void paintEvent(QPaintEvent*) override;
+
+  private:
+    void tell(const QString& text, bool bad);
+
+    Session& m_session;
+    std::vector<KeyHint> m_hints;
+    QString m_told;
+    bool m_bad = false;
+};
+
+}  // namespace combwright

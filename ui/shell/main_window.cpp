@@ -1,0 +1,160 @@
+#include "ui/shell/main_window.h"
+
+#include <QAction>
+#include <QCloseEvent>
+#include <QDialog>
+#include <QDialogButtonBox>
+#include <QLabel>
+#include <QVBoxLayout>
+
+#include "ui/print/print_dialog.h"
+#include "ui/shell/start_page.h"
+#include "ui/yard/yard_place.h"
+
+namespace combwright {
+
+MainWindow::MainWindow(Session& session, QWidget* parent)
+    : QMainWindow(parent), m_session(session) {
+    setWindowTitle(tr("Combwright"));
+    auto* whole = new QWidget(this);
+    auto* across = new QHBoxLayout(whole);
+    across->setContentsMargins(0, 0, 0, 0);
+    across->setSpacing(0);
+    m_rail = new Rail(session, whole);
+    auto* right = new QWidget(whole);
+    auto* down = new QVBoxLayout(right);
+    down->setContentsMargins(0, 0, 0, 0);
+    down->setSpacing(0);
+    m_head = new PlaceHeadBar(session, right);
+    m_stack = new QStackedWidget(right);
+    m_foot = new FootBar(session, right);
+    m_foot->setFixedHeight(m_foot->sizeHint().height());
+    down->addWidget(m_head);
+    down->addWidget(m_stack, 1);
+    down->addWidget(m_foot);
+    across->addWidget(m_rail);
+    across->addWidget(right, 1);
+    setCentralWidget(whole);
+
+    m_start = new StartPage(session, m_stack);
+    m_stack->addWidget(m_start);
+    addPlace(new YardPlace(session, m_stack));
+
+    connect(m_rail, &Rail::chosen, this, &MainWindow::goTo);
+    connect(m_head->button(), &QPushButton::clicked, this, [this] {
+        if (Place* place = current()) place->act();
+    });
+    connect(&session, &Session::seasonChanged, this, &MainWindow::showSeason);
+
+    addKey(tr("Take back"), QKeySequence::Undo, [this] {
+        if (m_session.hasSeason()) m_session.undo();
+    });
+    addKey(tr("Do again"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), [this] {
+        if (m_session.hasSeason()) m_session.redo();
+    });
+    addKey(tr("Print"), QKeySequence::Print, [this] { print(); });
+    addKey(tr("About this place"), QKeySequence(Qt::Key_F1), [this] { help(); });
+    addKey(tr("Save"), QKeySequence::Save, [this] {
+        m_session.tell(tr("Nothing needs saving: every change is kept when it is made."));
+    });
+    showSeason();
+}
+
+QAction* MainWindow::addKey(const QString& name, const QKeySequence& key,
+                            std::function<void()> deed) {
+    auto* action = new QAction(name, this);
+    action->setShortcut(key);
+    action->setShortcutContext(Qt::WindowShortcut);
+    connect(action, &QAction::triggered, this, std::move(deed));
+    addAction(action);
+    return action;
+}
+
+void MainWindow::addPlace(Place* place) {
+    m_places.push_back(place);
+    m_stack->addWidget(place);
+    m_rail->addPlace(place->railWord());
+    const int index = static_cast<int>(m_places.size()) - 1;
+    connect(place, &Place::headChanged, this, [this, place] {
+        if (place == current()) showHead();
+    });
+    addKey(place->railWord(), QKeySequence(Qt::CTRL | static_cast<Qt::Key>(Qt::Key_1 + index)),
+           [this, index] { goTo(index); });
+}
+
+Place* MainWindow::current() const {
+    return m_session.hasSeason() ? qobject_cast<Place*>(m_stack->currentWidget()) : nullptr;
+}
+
+void MainWindow::goTo(int index) {
+    if (!m_session.hasSeason() || index < 0 || index >= static_cast<int>(m_places.size())) return;
+    if (Place* left = current()) left->keepTyped();
+    Place* place = m_places[static_cast<std::size_t>(index)];
+    m_stack->setCurrentWidget(place);
+    m_rail->setCurrent(index);
+    place->reload();
+    showHead();
+    place->setFocus(Qt::OtherFocusReason);
+}
+
+void MainWindow::showHead() {
+    if (Place* place = current()) {
+        m_head->show(place->head(), place->headControls());
+        m_foot->setHints(place->hints());
+        return;
+    }
+    m_head->show(
+        PlaceHead{tr("Combwright"), tr("yard to jar, in one file of your own"), {}, {}, {}, {}},
+        nullptr);
+    m_foot->setHints({});
+}
+
+void MainWindow::showSeason() {
+    m_rail->setEnabled(m_session.hasSeason());
+    if (!m_session.hasSeason()) {
+        m_stack->setCurrentWidget(m_start);
+        m_rail->setCurrent(-1);
+        showHead();
+        return;
+    }
+    m_stack->setCurrentWidget(m_places.front());
+    goTo(0);
+}
+
+void MainWindow::print() {
+    Place* place = current();
+    if (!place) return;
+    place->keepTyped();
+    const auto sheets = place->sheets();
+    if (!sheets.empty()) printWithPreview(this, sheets.front().page(), m_session.look());
+}
+
+void MainWindow::help() {
+    Place* place = current();
+    if (!place) return;
+    QDialog dialog(this);
+    dialog.setWindowTitle(place->railWord());
+    auto* column = new QVBoxLayout(&dialog);
+    auto* text = new QLabel(place->help(), &dialog);
+    text->setWordWrap(true);
+    text->setTextInteractionFlags(Qt::TextSelectableByKeyboard | Qt::TextSelectableByMouse);
+    text->setMinimumWidth(m_session.look().space(480));
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, &dialog);
+    column->addWidget(text);
+    column->addWidget(buttons);
+    connect(buttons, &QDialogButtonBox::rejected, &dialog, &QDialog::reject);
+    dialog.exec();
+}
+
+void MainWindow::closeEvent(QCloseEvent* event) {
+    if (Place* place = current()) place->keepTyped();
+    event->accept();
+}
+
+void MainWindow::changeEvent(QEvent* event) {
+    if (event->type() == QEvent::ActivationChange && !isActiveWindow())
+        if (Place* place = current()) place->keepTyped();
+    QMainWindow::changeEvent(event);
+}
+
+}  // namespace combwright

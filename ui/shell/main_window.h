@@ -1,0 +1,51 @@
+// The one window: the rail of places at the left, the place at the right under its head, the foot
+// below. Without a season it shows the start page.
+#pragma once
+
+#include <QMainWindow>
+#include <QStackedWidget>
+
+#include "ui/shell/foot_bar.h"
+#include "ui/shell/place.h"
+#include "ui/shell/place_head.h"
+#include "ui/shell/rail.h"
+
+namespace combwright {
+
+class StartPage;
+
+class MainWindow : public QMainWindow {
+    Q_OBJECT
+
+  public:
+    explicit MainWindow(Session& session, QWidget* parent = nullptr);
+
+    /// The places in the order of the rail.
+    const std::vector<Place*>& places() const { return m_places; }
+    Place* current() const;
+    void goTo(int index);
+    /// Every action of the window with its key, for the shortcut sheet and the tests.
+    QList<QAction*> windowActions() const { return actions(); }
+
+  protected:
+    void closeEvent(QCloseEvent* event) override;
+    void changeEvent(QEvent* event) override;
+
+  private:
+    void addPlace(Place* place);
+    QAction* addKey(const QString& name, const QKeySequence& key, std::function<void()> deed);
+    void showHead();
+    void showSeason();
+    void print();
+    void help();
+
+    Session& m_session;
+    Rail* m_rail;
+    PlaceHeadBar* m_head;
+    FootBar* m_foot;
+    QStackedWidget* m_stack;
+    StartPage* m_start;
+    std::vector<Place*> m_places;
+};
+
+}  // namespace combwright

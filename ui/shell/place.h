@@ -1,0 +1,68 @@
+// A place of the window: what is to be done there, its head, its keys and the sheets it pins to its
+// wall. The shell knows places only by this.
+#pragma once
+
+#include <QWidget>
+#include <functional>
+#include <vector>
+
+#include "core/places/pages/page.h"
+#include "ui/drawing/figure.h"
+#include "ui/shell/session.h"
+
+namespace combwright {
+
+struct PlaceHead {
+    QString title;
+    QString under;    ///< where, what day, in which state
+    FigureText big;   ///< the one big number
+    QString bigNote;  ///< what it is, two short lines at most
+    QString action;   ///< the one thing to do next
+    QString actionKey;
+};
+
+struct KeyHint {
+    QString key;
+    QString what;
+};
+
+/// Something this place prints: a name for the command line, and the page.
+struct PrintSheet {
+    QString id;
+    QString title;
+    std::function<Page()> page;
+};
+
+class Place : public QWidget {
+    Q_OBJECT
+
+  public:
+    Place(Session& session, QWidget* parent = nullptr) : QWidget(parent), m_session(session) {}
+
+    virtual QString railWord() const = 0;
+    virtual PlaceHead head() const = 0;
+    virtual std::vector<KeyHint> hints() const { return {}; }
+    virtual std::vector<PrintSheet> sheets() const { return {}; }
+    /// What this place is for, on one page.
+    virtual QString help() const = 0;
+    /// Does the one thing to do next.
+    virtual void act() {}
+    /// Reads everything anew.
+    virtual void reload() = 0;
+    /// Keeps what is half typed; called before the place is left or the program ends.
+    virtual void keepTyped() {}
+    /// A widget for the head, beside the words under the title; may be none.
+    virtual QWidget* headControls() { return nullptr; }
+
+  Q_SIGNALS:
+    void headChanged();
+
+  protected:
+    Session& session() const { return m_session; }
+    const Look& look() const { return m_session.look(); }
+
+  private:
+    Session& m_session;
+};
+
+}  // namespace combwright

@@ -1,0 +1,167 @@
+#include "ui/shell/rail.h"
+
+#include <QKeyEvent>
+#include <QPainter>
+
+#include "core/model/season_info.h"
+#include "core/storage/queries/yards.h"
+#include "core/words/words.h"
+#include "ui/drawing/key_cap.h"
+
+namespace combwright {
+
+RailItem::RailItem(int number, const QString& text, Session& session, QWidget* parent)
+    : QAbstractButton(parent), m_session(session), m_number(number) {
+    setText(text);
+    setAccessibleName(text);
+    setToolTip(tr("%1 (Ctrl+%2)").arg(text).arg(number));
+    setCheckable(true);
+    setAutoExclusive(true);
+    setFocusPolicy(Qt::TabFocus);
+    setCursor(Qt::PointingHandCursor);
+}
+
+void RailItem::setWaiting(int waiting) {
+    m_waiting = waiting;
+    setAccessibleDescription(waiting ? tr("%n waiting", nullptr, waiting) : QString());
+    update();
+}
+
+void RailItem::setThisMonth(bool thisMonth) {
+    m_thisMonth = thisMonth;
+    updateGeometry();
+}
+
+QSize RailItem::sizeHint() const {
+    const Look& look = m_session.look();
+    return {look.space(168), look.space(m_thisMonth && isChecked() ? 48 : 36)};
+}
+
+void RailItem::paintEvent(QPaintEvent*) {
+    const Look& look = m_session.look();
+    QPainter painter(this);
+    if (isChecked()) {
+        painter.fillRect(rect(), look.tone(Tone::Surface));
+        painter.fillRect(QRect(0, 0, look.space(4), height()), look.tone(Tone::Accent));
+        painter.setPen(look.tone(Tone::Hairline));
+        painter.drawLine(0, 0, width(), 0);
+        painter.drawLine(0, height() - 1, width(), height() - 1);
+    } else if (underMouse()) {
+        painter.fillRect(rect(), look.tone(Tone::Selection));
+    }
+    const QRect line(look.space(20), 0, width() - look.space(36), look.space(36));
+    painter.setFont(look.font(TextSize::Note));
+    painter.setPen(look.tone(Tone::Muted));
+    painter.drawText(line, Qt::AlignVCenter | Qt::AlignLeft, QString::number(m_number));
+    if (m_waiting > 0) {
+        painter.setFont(look.font(TextSize::Note, true));
+        painter.setPen(look.tone(Tone::Ink));
+        painter.drawText(line, Qt::AlignVCenter | Qt::AlignRight, QString::number(m_waiting));
+    }
+    painter.setPen(look.tone(Tone::Ink));
+    painter.setFont(look.font(TextSize::Body, isChecked()));
+    painter.drawText(line.adjusted(look.space(20), 0, 0, 0), Qt::AlignVCenter | Qt::AlignLeft,
+                     text());
+    if (hasFocus()) {
+        painter.setPen(QPen(look.tone(Tone::Accent), 2));
+        painter.drawRoundedRect(rect().adjusted(3, 3, -3, -3), look.corner(), look.corner());
+    }
+}
+
+Rail::Rail(Session& session, QWidget* parent) : QWidget(parent), m_session(session) {
+    setAccessibleName(tr("Places"));
+    connect(&session, &Session::lookChanged, this, [this] {
+        layOut();
+        update();
+    });
+    connect(&session, &Session::seasonChanged, this, [this] { update(); });
+    connect(&session, &Session::changed, this, [this] { update(); });
+}
+
+void Rail::addPlace(const QString& text) {
+    const int index = count();
+    auto* item = new RailItem(index + 1, text, m_session, this);
+    m_items.push_back(item);
+    connect(item, &QAbstractButton::clicked, this, [this, index] { Q_EMIT chosen(index); });
+    layOut();
+}
+
+void Rail::setCurrent(int index) {
+    for (int i = 0; i < count(); ++i) m_items[static_cast<std::size_t>(i)]->setChecked(i == index);
+    layOut();
+}
+
+void Rail::layOut() {
+    const Look& look = m_session.look();
+    setFixedWidth(look.space(168));
+    int y = look.space(76);
+    for (RailItem* item : m_items) {
+        item->setGeometry(0, y, width(), item->sizeHint().height());
+        y += item->sizeHint().height();
+    }
+}
+
+void Rail::keyPressEvent(QKeyEvent* event) {
+    const bool down = event->key() == Qt::Key_Down;
+    if (!down && event->key() != Qt::Key_Up) return QWidget::keyPressEvent(event);
+    for (std::size_t i = 0; i < m_items.size(); ++i) {
+        if (!m_items[i]->hasFocus()) continue;
+        const std::size_t next =
+            down ? (i + 1) % m_items.size() : (i + m_items.size() - 1) % m_items.size();
+        m_items[next]->setFocus(Qt::TabFocusReason);
+        return;
+    }
+}
+
+void Rail::paintEvent(QPaintEvent*) {
+    const Look& look = m_session.look();
+    QPainter painter(this);
+    painter.fillRect(rect(), look.tone(Tone::Ground));
+    painter.setPen(look.tone(Tone::Hairline));
+    painter.drawLine(width() - 1, 0, width() - 1, height());
+    painter.drawLine(0, look.space(68) - 1, width(), look.space(68) - 1);
+    const int left = look.space(20);
+    const int room = width() - left - look.space(8);
+
+    QString title = tr("Combwright");
+    QString under = tr("no season open");
+    bool invented = false;
+    if (m_session.hasSeason()) {
+        const auto info = m_session.read().first<SeasonInfo>({});
+        title = info ? fromUtf8(info->name.text())
+                     : fromUtf8(m_session.season().path()).section(QLatin1Char('/'), -1);
+        invented = info && info->invented.value_or(false);
+        const auto colonies = m_session.read().where<Colony>({isUnknown("ended")}).size();
+        under = tr("%n colonies", nullptr, static_cast<int>(colonies));
+        if (colonies == 1) under = tr("1 colony");
+        under.replace(QLatin1String("%n"), QString::number(colonies));
+    }
+    painter.setPen(look.tone(Tone::Ink));
+    painter.setFont(look.font(TextSize::Body, true));
+    painter.drawText(QRect(left, look.space(14), room, look.space(20)),
+                     Qt::AlignVCenter | Qt::AlignLeft,
+                     painter.fontMetrics().elidedText(title, Qt::ElideRight, room));
+    painter.setFont(look.font(TextSize::Note));
+    painter.setPen(look.tone(Tone::Muted));
+    painter.drawText(QRect(left, look.space(34), room, look.space(18)),
+                     Qt::AlignVCenter | Qt::AlignLeft, under);
+
+    const std::pair<const char*, QString> keys[] = {
+        {"Ctrl+P", tr("print")}, {"F1", tr("about this place")}, {"Ctrl+Z", tr("take back")}};
+    double y = height() - look.space(invented ? 96 : 76);
+    for (const auto& [key, what] : keys) {
+        const double end = paintKeyCap(painter, QPointF(left, y), QString::fromLatin1(key), look);
+        painter.setFont(look.font(TextSize::Note));
+        painter.setPen(look.tone(Tone::Muted));
+        painter.drawText(QRectF(end + look.space(6), y - look.space(10), width(), look.space(20)),
+                         Qt::AlignVCenter | Qt::AlignLeft, what);
+        y += look.space(20);
+    }
+    if (invented) {
+        painter.setFont(look.font(TextSize::Note, false, true));
+        painter.drawText(QRectF(left, y, room, look.space(20)), Qt::AlignVCenter | Qt::AlignLeft,
+                         tr("invented sample season"));
+    }
+}
+
+}  // namespace combwright

@@ -1,0 +1,56 @@
+// The rail of places at the left: words, not icons, a number where something waits.
+#pragma once
+
+#include <QAbstractButton>
+#include <vector>
+
+#include "ui/shell/session.h"
+
+namespace combwright {
+
+/// One place of the rail. A button, so that keyboard, reader and mouse find it alike.
+class RailItem : public QAbstractButton {
+    Q_OBJECT
+
+  public:
+    RailItem(int number, const QString& text, Session& session, QWidget* parent);
+    void setWaiting(int waiting);
+    void setThisMonth(bool thisMonth);
+    QSize sizeHint() const override;
+
+  protected:
+    void paintEvent(QPaintEvent*) override;
+
+  private:
+    Session& m_session;
+    int m_number;
+    int m_waiting = 0;
+    bool m_thisMonth = false;
+};
+
+/// The whole rail: the season's name above, the places, three keys below.
+class Rail : public QWidget {
+    Q_OBJECT
+
+  public:
+    explicit Rail(Session& session, QWidget* parent = nullptr);
+    void addPlace(const QString& text);
+    void setCurrent(int index);
+    int count() const { return static_cast<int>(m_items.size()); }
+
+  Q_SIGNALS:
+    void chosen(int index);
+
+  protected:
+    void paintEvent(QPaintEvent*) override;
+    void keyPressEvent(QKeyEvent* event) override;
+
+  private:
+    void layOut();
+    void resizeEvent(QResizeEvent*) override { layOut(); }
+
+    Session& m_session;
+    std::vector<RailItem*> m_items;
+};
+
+}  // namespace combwright

@@ -1,0 +1,93 @@
+#include "ui/shell/session.h"
+
+#include "core/words/words.h"
+
+namespace combwright {
+
+Session::Session(const Clock& clock, QObject* parent) : QObject(parent), m_clock(clock) {}
+
+void Session::setLook(const Look& look) {
+    m_look = look;
+    Q_EMIT lookChanged();
+}
+
+bool Session::guarded(const std::function<Result<void>()>& deed) {
+    try {
+        const auto done = deed();
+        if (done) return true;
+        tell(sentence(done.error()) + QLatin1Char(' ') + tr("Nothing was changed."), true);
+    } catch (const StorageError& error) {
+        tell(sentence(error), true);
+    }
+    return false;
+}
+
+void Session::listen() {
+    m_season->onChange([this](const Change& change) {
+        if (change.everything)
+            tell(tr("Another program wrote to this file; everything was read anew."));
+        Q_EMIT changed(change);
+    });
+    Q_EMIT seasonChanged();
+}
+
+bool Session::open(const QString& path) {
+    return guarded([&]() -> Result<void> {
+        auto season = Season::open(path.toStdString(), m_clock);
+        m_season = std::make_unique<Season>(std::move(season));
+        listen();
+        if (m_season->readOnly())
+            tell(tr("This file is open for reading only; nothing will be changed in it."), true);
+        return {};
+    });
+}
+
+bool Session::make(const QString& path) {
+    return guarded([&]() -> Result<void> {
+        auto season = Season::create(path.toStdString(), m_clock);
+        if (!season) return season.error();
+        m_season = std::make_unique<Season>(*std::move(season));
+        listen();
+        return {};
+    });
+}
+
+void Session::close() {
+    m_season.reset();
+    Q_EMIT seasonChanged();
+}
+
+void Session::undo() {
+    guarded([&]() -> Result<void> {
+        const auto entry = m_season->nextUndo();
+        const auto done = m_season->undo();
+        if (!done) return done.error();
+        tell(tr("Taken back: %1").arg(word(entry->info.action)));
+        return {};
+    });
+}
+
+void Session::redo() {
+    guarded([&]() -> Result<void> {
+        const auto entry = m_season->nextRedo();
+        const auto done = m_season->redo();
+        if (!done) return done.error();
+        tell(tr("Done again: %1").arg(word(entry->info.action)));
+        return {};
+    });
+}
+
+QString Session::undoText() const {
+    if (!m_season) return {};
+    const auto entry = m_season->nextUndo();
+    if (!entry) return {};
+    const QString at = fromUtf8(entry->at).mid(11, 5);
+    return tr("%1 · kept %2").arg(word(entry->info.action), at);
+}
+
+void Session::tell(const QString& text, bool bad) {
+    m_told = text;
+    Q_EMIT told(text, bad);
+}
+
+}  // namespace combwright

@@ -1,0 +1,73 @@
+// What all places share: the open season, the day, how things look, and the one way to act. An
+// action the core refuses, or a file that cannot be written, is told in the foot of the window;
+// what was typed stays where it was typed.
+#pragma once
+
+#include <QObject>
+#include <memory>
+#include <optional>
+
+#include "core/actions/action.h"
+#include "core/storage/season.h"
+#include "core/storage/sqlite/storage_error.h"
+#include "ui/look/tokens.h"
+
+namespace combwright {
+
+class Session : public QObject {
+    Q_OBJECT
+
+  public:
+    explicit Session(const Clock& clock, QObject* parent = nullptr);
+
+    const Clock& clock() const { return m_clock; }
+    const Look& look() const { return m_look; }
+    void setLook(const Look& look);
+
+    /// Opens a season file; false when it could not be opened, which was then told.
+    bool open(const QString& path);
+    /// Makes a season file and opens it; likewise.
+    bool make(const QString& path);
+    void close();
+    bool hasSeason() const { return m_season != nullptr; }
+    Season& season() { return *m_season; }
+    const Read& read() const { return m_season->read(); }
+
+    /// Performs an action. Nothing when it was refused or failed, which was then told.
+    template <class Action>
+    std::optional<typename Action::Answer> run(const Action& action, const StepNote& note = {}) {
+        std::optional<typename Action::Answer> answer;
+        guarded([&]() -> Result<void> {
+            auto done = perform(*m_season, action, note);
+            if (!done) return done.error();
+            answer = *std::move(done);
+            return {};
+        });
+        return answer;
+    }
+    void undo();
+    void redo();
+
+    /// The words beside "undo" in the foot: what would be taken back, and when it was kept.
+    QString undoText() const;
+    /// Says something in the foot of the window; `bad` when it needs the person's eye.
+    void tell(const QString& text, bool bad = false);
+    const QString& lastTold() const { return m_told; }
+
+  Q_SIGNALS:
+    void seasonChanged();  ///< another file is open, or none
+    void changed(const combwright::Change& change);
+    void lookChanged();
+    void told(const QString& text, bool bad);
+
+  private:
+    bool guarded(const std::function<Result<void>()>& deed);
+    void listen();
+
+    const Clock& m_clock;
+    Look m_look;
+    std::unique_ptr<Season> m_season;
+    QString m_told;
+};
+
+}  // namespace combwright

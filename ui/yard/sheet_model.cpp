@@ -1,0 +1,256 @@
+#include "ui/yard/sheet_model.h"
+
+#include "core/actions/yard/sheet.h"
+#include "core/places/pages/yard_sheet_page.h"
+#include "core/words/read_back.h"
+#include "core/words/shorthand.h"
+#include "core/words/words.h"
+
+namespace combwright {
+
+SheetModel::SheetModel(Session& session, QObject* parent)
+    : QAbstractTableModel(parent), m_session(session) {}
+
+void SheetModel::show(Id<Yard> yard, Day on) {
+    beginResetModel();
+    m_typing.clear();
+    m_yard = yard;
+    m_on = on;
+    m_sheet = yardSheet(m_session.read(), yard, on);
+    endResetModel();
+    Q_EMIT sheetChanged();
+}
+
+void SheetModel::reload() {
+    if (!m_session.hasSeason()) return;
+    YardSheet fresh = yardSheet(m_session.read(), m_yard, m_on);
+    const bool sameRows = fresh.rows.size() == m_sheet.rows.size();
+    // While a row is kept the editor stands on it; a reset would take it away under the hands.
+    if (!sameRows) beginResetModel();
+    m_sheet = std::move(fresh);
+    if (!sameRows)
+        endResetModel();
+    else if (rowCount() > 0)
+        Q_EMIT dataChanged(index(0, 0), index(rowCount() - 1, ColumnCount - 1));
+    Q_EMIT sheetChanged();
+}
+
+int SheetModel::rowCount(const QModelIndex& parent) const {
+    return parent.isValid() || m_sheet.rows.empty() ? 0 : static_cast<int>(m_sheet.rows.size()) + 1;
+}
+
+int SheetModel::columnCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : static_cast<int>(ColumnCount);
+}
+
+QString SheetModel::lineOf(int row) const {
+    if (const auto typing = m_typing.find(row); typing != m_typing.end()) return typing->second;
+    if (row == 0) return m_sheet.visit ? fromUtf8(m_sheet.visit->all) : QString();
+    const auto& today = rowAt(row).today;
+    return today ? fromUtf8(today->line) : QString();
+}
+
+void SheetModel::setTyping(int row, const QString& text) {
+    m_typing[row] = text;
+    Q_EMIT dataChanged(index(row, LineColumn), index(row, MindColumn));
+}
+
+SheetLine SheetModel::typedLine(int row) const {
+    if (row == 0) return readShorthand(lineOf(0).toStdString());
+    return readShorthand(m_sheet.visit ? m_sheet.visit->all : std::string(),
+                         lineOf(row).toStdString());
+}
+
+bool SheetModel::keep(int row) {
+    const auto typing = m_typing.find(row);
+    if (typing == m_typing.end()) return true;
+    const QString text = typing->second.simplified();
+    const bool wasThere = row > 0 && rowAt(row).today.has_value();
+    const StepNote note{{}, "visit " + m_sheet.yard.name.text() + " " + isoText(m_on)};
+    bool kept = true;
+    if (row == 0) {
+        const bool same = m_sheet.visit ? text.toStdString() == m_sheet.visit->all : text.isEmpty();
+        if (!same) {
+            RecordVisit visit{.on = m_on,
+                              .yard = m_yard,
+                              .begun = {},
+                              .ended = {},
+                              .all = text.toStdString(),
+                              .note = {}};
+            kept = m_session.run(visit, note).has_value();
+        }
+    } else if (text.isEmpty()) {
+        // An empty line is no look at all: leaving it makes none, clearing one takes it out again.
+        if (wasThere)
+            kept =
+                m_session.run(StrikeLine{.on = m_on, .hive = rowAt(row).hive.id}, note).has_value();
+    } else if (!wasThere || text.toStdString() != rowAt(row).today->line) {
+        kept =
+            m_session
+                .run(WriteLine{.on = m_on, .hive = rowAt(row).hive.id, .line = text.toStdString()},
+                     note)
+                .has_value();
+    }
+    if (!kept) return false;
+    m_typing.erase(row);
+    reload();
+    return true;
+}
+
+bool SheetModel::keepAll() {
+    // Keeping one row reloads the sheet; the list of rows is taken beforehand.
+    std::vector<int> rows;
+    for (const auto& [row, text] : m_typing) rows.push_back(row);
+    bool all = true;
+    for (const int row : rows) all = keep(row) && all;
+    return all;
+}
+
+QString SheetModel::mindTextOf(const YardSheetRow& row) const {
+    QStringList texts;
+    for (const Mind& mind : row.minds) texts << mindText(mind, m_on);
+    return texts.join(QStringLiteral("\n"));
+}
+
+QString SheetModel::textOf(const QModelIndex& index) const {
+    const int row = index.row();
+    if (row == 0) {
+        switch (index.column()) {
+            case HiveColumn:
+                return tr("all:");
+            case LineColumn:
+                return lineOf(0);
+            case ReadBackColumn: {
+                const QString said = readBack(typedLine(0));
+                return said.isEmpty() ? tr("Touches only hives marked opened. Then put right the "
+                                           "few that differ.")
+                                      : said;
+            }
+            default:
+                return {};
+        }
+    }
+    const YardSheetRow& hive = rowAt(row);
+    const Seen* last = hive.last ? &hive.last->inspection.seen : nullptr;
+    switch (index.column()) {
+        case HiveColumn:
+            return fromUtf8(hive.hive.mark.text());
+        case OpenedColumn:
+            if (lineOf(row).isEmpty()) return {};
+            switch (typedLine(row).seen.looked) {
+                case Looked::Opened:
+                    return QStringLiteral("✓");
+                case Looked::LidOnly:
+                    return tr("lid");
+                case Looked::NotOpened:
+                    return tr("no");
+            }
+            return {};
+        case EggsColumn:
+            if (!last || !last->eggs) return {};
+            return *last->eggs ? tr("eggs") : tr("none");
+        case BroodColumn:
+            return last && last->brood ? framesText(*last->brood) : QString();
+        case StoresColumn:
+            return last && last->stores ? framesText(*last->stores) : QString();
+        case SupersBeforeColumn:
+            return QString::number(hive.supersBefore);
+        case LineColumn:
+            return lineOf(row);
+        case ReadBackColumn:
+            return lineOf(row).isEmpty() ? QString() : readBack(typedLine(row));
+        case SupersColumn:
+            return hive.supersNow == hive.supersBefore
+                       ? QString::number(hive.supersNow)
+                       : QStringLiteral("%1 → %2").arg(hive.supersBefore).arg(hive.supersNow);
+        case MindColumn:
+            return mindTextOf(hive);
+        default:
+            return {};
+    }
+}
+
+Tone SheetModel::toneOf(const QModelIndex& index) const {
+    if (index.column() >= EggsColumn && index.column() <= SupersBeforeColumn) return Tone::Muted;
+    if (index.row() == 0) return Tone::Muted;
+    if (index.column() != MindColumn) return Tone::Ink;
+    for (const Mind& mind : rowAt(index.row()).minds) {
+        if (mind.kind == MindKind::MitesOver) return Tone::Bad;
+        if (mind.kind == MindKind::QueenWait || mind.kind == MindKind::Light ||
+            mind.kind == MindKind::NoEggs)
+            return Tone::Warn;
+    }
+    return Tone::Ink;
+}
+
+QVariant SheetModel::data(const QModelIndex& index, int role) const {
+    if (!index.isValid()) return {};
+    const Look& look = m_session.look();
+    switch (role) {
+        case Qt::DisplayRole:
+            return textOf(index);
+        case Qt::EditRole:
+            return index.column() == LineColumn ? lineOf(index.row()) : QString();
+        case Qt::AccessibleTextRole:
+            return QStringLiteral("%1: %2").arg(
+                headerData(index.column(), Qt::Horizontal, Qt::DisplayRole).toString(),
+                textOf(index));
+        case Qt::ForegroundRole:
+            return look.tone(toneOf(index));
+        case Qt::FontRole:
+            return look.font(index.column() == MindColumn ? TextSize::Note : TextSize::Body,
+                             index.column() == HiveColumn && index.row() > 0);
+        case Qt::TextAlignmentRole: {
+            const bool middle =
+                index.column() >= OpenedColumn && index.column() <= SupersBeforeColumn;
+            return QVariant::fromValue(Qt::Alignment(
+                Qt::AlignVCenter |
+                (middle || index.column() == SupersColumn ? Qt::AlignHCenter : Qt::AlignLeft)));
+        }
+        default:
+            return {};
+    }
+}
+
+QVariant SheetModel::headerData(int section, Qt::Orientation orientation, int role) const {
+    if (orientation != Qt::Horizontal) return {};
+    if (role == Qt::TextAlignmentRole)
+        return QVariant::fromValue(Qt::Alignment(
+            Qt::AlignBottom |
+            ((section >= OpenedColumn && section <= SupersBeforeColumn) || section == SupersColumn
+                 ? Qt::AlignHCenter
+                 : Qt::AlignLeft)));
+    if (role != Qt::DisplayRole) return {};
+    switch (section) {
+        case HiveColumn:
+            return tr("Hive");
+        case OpenedColumn:
+            return tr("opened");
+        case EggsColumn:
+            return tr("last:\neggs");
+        case BroodColumn:
+            return tr("last:\nbrood");
+        case StoresColumn:
+            return tr("last:\nstores");
+        case SupersBeforeColumn:
+            return tr("last:\nsupers");
+        case LineColumn:
+            return tr("What you saw");
+        case ReadBackColumn:
+            return tr("Read back");
+        case SupersColumn:
+            return tr("Supers");
+        case MindColumn:
+            return tr("To mind");
+        default:
+            return {};
+    }
+}
+
+Qt::ItemFlags SheetModel::flags(const QModelIndex& index) const {
+    Qt::ItemFlags flags = Qt::ItemIsEnabled | Qt::ItemIsSelectable;
+    if (index.column() == LineColumn) flags |= Qt::ItemIsEditable;
+    return flags;
+}
+
+}  // namespace combwright

@@ -1,0 +1,72 @@
+// The yard sheet as a table: a row for all, then a row a hive. Left of the rule what was last seen,
+// in grey and never stored again; right of it what is typed, read back in words, and what to mind.
+#pragma once
+
+#include <QAbstractTableModel>
+#include <map>
+
+#include "core/places/yard_sheet.h"
+#include "ui/shell/session.h"
+
+namespace combwright {
+
+class SheetModel : public QAbstractTableModel {
+    Q_OBJECT
+
+  public:
+    enum Column {
+        HiveColumn,
+        OpenedColumn,
+        EggsColumn,
+        BroodColumn,
+        StoresColumn,
+        SupersBeforeColumn,
+        LineColumn,
+        ReadBackColumn,
+        SupersColumn,
+        MindColumn,
+        ColumnCount
+    };
+
+    explicit SheetModel(Session& session, QObject* parent = nullptr);
+
+    void show(Id<Yard> yard, Day on);
+    void reload();
+    const YardSheet& sheet() const { return m_sheet; }
+
+    /// What is being typed in a row; read back at once, kept only when the row is left.
+    void setTyping(int row, const QString& text);
+    /// Keeps what was typed in a row. False when it was refused: the text stays as typed.
+    bool keep(int row);
+    /// Keeps every row that is still being typed.
+    bool keepAll();
+    QString lineOf(int row) const;
+    bool isTyping() const { return !m_typing.empty(); }
+
+    int rowCount(const QModelIndex& parent = {}) const override;
+    int columnCount(const QModelIndex& parent = {}) const override;
+    QVariant data(const QModelIndex& index, int role) const override;
+    QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
+    Qt::ItemFlags flags(const QModelIndex& index) const override;
+
+  Q_SIGNALS:
+    void sheetChanged();
+
+  private:
+    QString textOf(const QModelIndex& index) const;
+    QString mindTextOf(const YardSheetRow& row) const;
+    Tone toneOf(const QModelIndex& index) const;
+    const YardSheetRow& rowAt(int row) const {
+        return m_sheet.rows[static_cast<std::size_t>(row - 1)];
+    }
+    SheetLine typedLine(int row) const;
+
+    Session& m_session;
+    YardSheet m_sheet;
+    Id<Yard> m_yard;
+    Day m_on;
+    std::map<int, QString> m_typing;
+    bool m_keeping = false;
+};
+
+}  // namespace combwright

@@ -1,0 +1,300 @@
+#include "ui/yard/sheet_view.h"
+
+#include <QHeaderView>
+#include <QKeyEvent>
+#include <QLineEdit>
+#include <QPainter>
+#include <QStyledItemDelegate>
+#include <QVBoxLayout>
+
+#include "core/places/pages/yard_sheet_page.h"
+#include "core/words/shorthand.h"
+#include "core/words/words.h"
+
+namespace combwright {
+
+/// The editor of a line: what is typed is read back at once and kept when the row is left.
+class LineDelegate : public QStyledItemDelegate {
+  public:
+    LineDelegate(SheetTable& table, SheetModel& model, Session& session)
+        : QStyledItemDelegate(&table), m_table(table), m_model(model), m_session(session) {}
+
+    QWidget* createEditor(QWidget* parent, const QStyleOptionViewItem&,
+                          const QModelIndex& index) const override {
+        auto* edit = new QLineEdit(parent);
+        edit->setObjectName(QStringLiteral("line"));
+        edit->setAccessibleName(
+            SheetTable::tr("What you saw, %1")
+                .arg(index.siblingAtColumn(SheetModel::HiveColumn).data().toString()));
+        edit->setFont(m_session.look().font(TextSize::Body));
+        edit->installEventFilter(&m_table);
+        const int row = index.row();
+        connect(edit, &QLineEdit::textEdited, edit,
+                [this, row](const QString& text) { m_model.setTyping(row, text); });
+        return edit;
+    }
+    void setEditorData(QWidget* editor, const QModelIndex& index) const override {
+        auto* edit = static_cast<QLineEdit*>(editor);
+        const QString text = m_model.lineOf(index.row());
+        if (edit->text() != text) edit->setText(text);
+    }
+    void setModelData(QWidget*, QAbstractItemModel*, const QModelIndex& index) const override {
+        m_model.keep(index.row());
+    }
+    void paint(QPainter* painter, const QStyleOptionViewItem& option,
+               const QModelIndex& index) const override {
+        QStyledItemDelegate::paint(painter, option, index);
+        // The rule between what was seen last and what is seen now.
+        if (index.column() != SheetModel::LineColumn) return;
+        painter->setPen(m_session.look().tone(Tone::Line));
+        painter->drawLine(option.rect.topLeft(), option.rect.bottomLeft());
+    }
+
+  private:
+    SheetTable& m_table;
+    SheetModel& m_model;
+    Session& m_session;
+};
+
+// SheetTable ----------------------------------------------------------------------------------
+
+SheetTable::SheetTable(SheetModel& model, Session& session, QWidget* parent)
+    : QTableView(parent), m_model(model), m_session(session) {
+    setObjectName(QStringLiteral("yard_sheet"));
+    setAccessibleName(tr("Yard sheet"));
+    setModel(&model);
+    setItemDelegate(new LineDelegate(*this, model, session));
+    setTabKeyNavigation(false);
+    setShowGrid(false);
+    setWordWrap(true);
+    setSelectionBehavior(SelectRows);
+    setSelectionMode(SingleSelection);
+    setEditTriggers(CurrentChanged | SelectedClicked | AnyKeyPressed | EditKeyPressed);
+    setVerticalScrollMode(ScrollPerPixel);
+    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    setFrameShape(QFrame::NoFrame);
+    verticalHeader()->hide();
+    horizontalHeader()->setHighlightSections(false);
+    horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+    horizontalHeader()->setSectionsClickable(false);
+    const auto sizes = [this] {
+        verticalHeader()->setDefaultSectionSize(m_session.look().space(32));
+        verticalHeader()->setMinimumSectionSize(m_session.look().space(24));
+        layOutColumns();
+    };
+    connect(&session, &Session::lookChanged, this, sizes);
+    sizes();
+}
+
+void SheetTable::layOutColumns() {
+    const Look& look = m_session.look();
+    const int fixed[] = {52, 60, 44, 44, 44, 52};
+    int left = viewport()->width();
+    for (int column = 0; column < 6; ++column) {
+        setColumnWidth(column, look.space(fixed[column]));
+        left -= look.space(fixed[column]);
+    }
+    setColumnWidth(SheetModel::SupersColumn, look.space(64));
+    left -= look.space(64);
+    setColumnWidth(SheetModel::LineColumn, left * 24 / 100);
+    setColumnWidth(SheetModel::ReadBackColumn, left * 46 / 100);
+    setColumnWidth(SheetModel::MindColumn, left - left * 24 / 100 - left * 46 / 100);
+}
+
+void SheetTable::resizeEvent(QResizeEvent* event) {
+    QTableView::resizeEvent(event);
+    layOutColumns();
+}
+
+void SheetTable::editRow(int row) {
+    const QModelIndex at = model()->index(row, SheetModel::LineColumn);
+    if (!at.isValid()) return;
+    setCurrentIndex(at);
+    if (state() != EditingState) edit(at);
+}
+
+void SheetTable::currentChanged(const QModelIndex& current, const QModelIndex& previous) {
+    if (previous.isValid() && previous.row() != current.row()) m_model.keep(previous.row());
+    // Whatever column was clicked, one types in the line.
+    if (current.isValid() && current.column() != SheetModel::LineColumn) {
+        setCurrentIndex(current.siblingAtColumn(SheetModel::LineColumn));
+        return;
+    }
+    QTableView::currentChanged(current, previous);
+}
+
+void SheetTable::leaveRow(int step) {
+    const int row = currentIndex().row();
+    // A refused line stays under the cursor, so that it can be put right.
+    if (!m_model.keep(row)) return;
+    const int next = row + step;
+    if (next >= 0 && next < m_model.rowCount()) editRow(next);
+}
+
+bool SheetTable::eventFilter(QObject* watched, QEvent* event) {
+    auto* edit = qobject_cast<QLineEdit*>(watched);
+    if (!edit || event->type() != QEvent::KeyPress) return QTableView::eventFilter(watched, event);
+    auto* key = static_cast<QKeyEvent*>(event);
+    const bool modifierAlone =
+        key->key() == Qt::Key_Shift || key->key() == Qt::Key_Control || key->key() == Qt::Key_Alt;
+    if (!modifierAlone) ++m_keystrokes;
+    switch (key->key()) {
+        case Qt::Key_Return:
+        case Qt::Key_Enter:
+            if (key->modifiers() & Qt::ControlModifier) return false;
+            leaveRow(key->modifiers() & Qt::ShiftModifier ? -1 : 1);
+            return true;
+        case Qt::Key_Down:
+            leaveRow(1);
+            return true;
+        case Qt::Key_Up:
+            leaveRow(-1);
+            return true;
+        case Qt::Key_Tab:
+        case Qt::Key_Backtab: {
+            m_model.keep(currentIndex().row());
+            const bool back = key->key() == Qt::Key_Backtab;
+            closeEditor(edit, QAbstractItemDelegate::NoHint);
+            focusNextPrevChild(!back);
+            return true;
+        }
+        case Qt::Key_Escape: {
+            m_model.setTyping(currentIndex().row(), QString());
+            m_model.show(m_model.sheet().yard.id, m_model.sheet().on);
+            return true;
+        }
+        default:
+            return false;
+    }
+}
+
+// SheetView -----------------------------------------------------------------------------------
+
+SheetView::SheetView(Session& session, QWidget* parent)
+    : QWidget(parent), m_session(session), m_model(session) {
+    m_table = new SheetTable(m_model, session, this);
+    const auto label = [this](const char* name) {
+        auto* text = new QLabel(this);
+        text->setObjectName(QLatin1String(name));
+        text->setWordWrap(true);
+        text->setTextFormat(Qt::RichText);
+        text->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+        return text;
+    };
+    m_marks = label("marks");
+    m_kept = label("kept");
+    m_lookAt = label("look_at");
+    m_take = label("take_along");
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(24, 8, 24, 8);
+    column->setSpacing(12);
+    column->addWidget(m_table, 1);
+    column->addWidget(m_marks);
+    auto* below = new QHBoxLayout;
+    below->setSpacing(24);
+    for (QLabel* text : {m_kept, m_lookAt, m_take}) below->addWidget(text, 1);
+    column->addLayout(below);
+    connect(&m_model, &SheetModel::sheetChanged, this, &SheetView::fillBelow);
+    connect(&session, &Session::lookChanged, this, &SheetView::fillBelow);
+}
+
+void SheetView::show(Id<Yard> yard, Day on) {
+    m_model.show(yard, on);
+    fillBelow();
+}
+
+void SheetView::paintEvent(QPaintEvent*) {
+    // An ink rule opens each of the three blocks below the table.
+    QPainter painter(this);
+    painter.setPen(QPen(m_session.look().tone(Tone::Ink), 1.2));
+    for (const QLabel* text : {m_kept, m_lookAt, m_take})
+        painter.drawLine(text->x(), text->y() - 5, text->x() + text->width(), text->y() - 5);
+}
+
+void SheetView::fillBelow() {
+    const Look& look = m_session.look();
+    for (QLabel* text : {m_kept, m_lookAt, m_take}) text->setFont(look.font(TextSize::Body));
+    m_marks->setFont(look.font(TextSize::Note));
+    QStringList marks;
+    for (const ShorthandMark& mark : shorthandMarks())
+        marks << QStringLiteral("<b>%1</b>&nbsp;%2")
+                     .arg(fromUtf8(mark.typed)
+                              .toHtmlEscaped()
+                              .replace(QLatin1Char(' '), QStringLiteral("&nbsp;")),
+                          word(mark.meaning)
+                              .toHtmlEscaped()
+                              .replace(QLatin1Char(' '), QStringLiteral("&nbsp;")));
+    marks << tr("<b>anything else</b>&nbsp;is&nbsp;your&nbsp;note");
+    m_marks->setText(marks.join(QStringLiteral(" &nbsp; ")));
+    m_kept->setText(keptText());
+    m_lookAt->setText(lookAtText());
+    m_take->setText(takeText());
+    update();
+}
+
+QString SheetView::keptText() const {
+    const YardSheet& sheet = m_model.sheet();
+    const QString row =
+        QStringLiteral("<tr><td>%1 &nbsp;</td><td><b>%2</b><small> %3</small> %4</td></tr>");
+    QString text = QStringLiteral("<b>%1</b><table cellspacing='2'>").arg(tr("What was kept"));
+    text += row.arg(tr("opened"))
+                .arg(sheet.opened)
+                .arg(QLatin1Char('c'))
+                .arg(sheet.notOpened ? tr("%1 not opened").arg(sheet.notOpened) : QString());
+    if (sheet.supersInStore)
+        text += row.arg(tr("supers put on"))
+                    .arg(sheet.supersPutOn)
+                    .arg(QLatin1Char('c'))
+                    .arg(tr("%1 left in the storeroom").arg(*sheet.supersInStore));
+    else
+        text += row.arg(tr("supers put on"))
+                    .arg(sheet.supersPutOn)
+                    .arg(QLatin1Char('c'))
+                    .arg(QString());
+    const auto mean = [&](const QString& what, const std::optional<MeanOf>& value) {
+        if (!value) return;
+        text += row.arg(what, QLocale().toString(value->value, 'f', 1),
+                        QString(QLatin1Char(letter(value->how))),
+                        tr("frames, %1 of %2 hives").arg(value->n).arg(sheet.rows.size()));
+    };
+    mean(tr("brood, mean"), sheet.brood);
+    mean(tr("stores, mean"), sheet.stores);
+    return text + QStringLiteral("</table><small>%1</small>")
+                      .arg(tr("Blank is not nought. Means use only what was seen."));
+}
+
+QString SheetView::lookAtText() const {
+    const YardSheet& sheet = m_model.sheet();
+    QStringList lines;
+    for (const YardSheetRow& row : sheet.rows)
+        for (const Mind& mind : row.minds) {
+            const bool urgent = mind.kind == MindKind::MitesOver ||
+                                mind.kind == MindKind::QueenWait || mind.kind == MindKind::NoEggs ||
+                                mind.kind == MindKind::NotOpened;
+            if (urgent)
+                lines << QStringLiteral("<b>%1</b> %2")
+                             .arg(fromUtf8(row.hive.mark.text()).toHtmlEscaped(),
+                                  mindText(mind, sheet.on).toHtmlEscaped());
+        }
+    if (lines.isEmpty()) lines << tr("Nothing stands out.");
+    return QStringLiteral("<b>%1</b><br>").arg(tr("Look at these before you close")) +
+           lines.join(QStringLiteral("<br>"));
+}
+
+QString SheetView::takeText() const {
+    QStringList lines;
+    for (const TakeAlong& take : m_model.sheet().takeAlong) {
+        QStringList hives;
+        for (const std::string& hive : take.hives) hives << fromUtf8(hive);
+        const QString count = take.what == TakeAlong::What::LeaveShut ? QStringLiteral("–")
+                                                                      : QString::number(take.count);
+        lines << QStringLiteral("<b>%1</b> &nbsp;%2 &nbsp;<span>%3</span>")
+                     .arg(count, takeAlongText(take).toHtmlEscaped(),
+                          hives.join(QStringLiteral(", ")).toHtmlEscaped());
+    }
+    if (lines.isEmpty()) lines << tr("Nothing written down asks for anything.");
+    return QStringLiteral("<b>%1</b><br>").arg(tr("Take next time")) +
+           lines.join(QStringLiteral("<br>"));
+}
+
+}  // namespace combwright

@@ -1,0 +1,67 @@
+// The yard sheet on screen: the table, filled by keyboard alone, and below it the marks one may
+// type, what was kept, what to look at before closing, and what to take next time.
+#pragma once
+
+#include <QLabel>
+#include <QTableView>
+#include <QWidget>
+
+#include "ui/yard/sheet_model.h"
+
+namespace combwright {
+
+/// The table. Enter keeps a line and goes to the next hive, Shift+Enter back, Up and Down likewise;
+/// Tab leaves the table; Escape brings back what was kept.
+class SheetTable : public QTableView {
+    Q_OBJECT
+
+  public:
+    SheetTable(SheetModel& model, Session& session, QWidget* parent = nullptr);
+    /// Puts the cursor into a row's line; row 0 is the line for all.
+    void editRow(int row);
+    /// How many keys were pressed in the lines so far: what a look costs to write.
+    int keystrokes() const { return m_keystrokes; }
+
+  protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+    void currentChanged(const QModelIndex& current, const QModelIndex& previous) override;
+
+  private:
+    friend class LineDelegate;
+    void layOutColumns();
+    void leaveRow(int step);
+
+    SheetModel& m_model;
+    Session& m_session;
+    int m_keystrokes = 0;
+};
+
+class SheetView : public QWidget {
+    Q_OBJECT
+
+  public:
+    explicit SheetView(Session& session, QWidget* parent = nullptr);
+    SheetModel& model() { return m_model; }
+    SheetTable& table() { return *m_table; }
+    void show(Id<Yard> yard, Day on);
+
+  protected:
+    void paintEvent(QPaintEvent*) override;
+
+  private:
+    QString keptText() const;
+    QString lookAtText() const;
+    QString takeText() const;
+    void fillBelow();
+
+    Session& m_session;
+    SheetModel m_model;
+    SheetTable* m_table;
+    QLabel* m_marks;
+    QLabel* m_kept;
+    QLabel* m_lookAt;
+    QLabel* m_take;
+};
+
+}  // namespace combwright

@@ -1,0 +1,70 @@
+// Yard: how do my hives stand, and let me put in this afternoon. The board of stacks with the
+// chosen hive's story beside it; S turns the same row of hives into the yard sheet.
+#pragma once
+
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QScrollArea>
+#include <QStackedWidget>
+
+#include "ui/shell/place.h"
+#include "ui/yard/sheet_view.h"
+#include "ui/yard/yard_board.h"
+
+namespace combwright {
+
+class YardPlace : public Place {
+    Q_OBJECT
+
+  public:
+    explicit YardPlace(Session& session, QWidget* parent = nullptr);
+
+    QString railWord() const override { return tr("Yard"); }
+    PlaceHead head() const override;
+    std::vector<KeyHint> hints() const override;
+    std::vector<PrintSheet> sheets() const override;
+    QString help() const override;
+    void act() override;
+    void reload() override;
+    void keepTyped() override;
+    QWidget* headControls() override { return m_controls; }
+
+    /// Chooses yard and day, as the two fields of the head do.
+    void choose(Id<Yard> yard, Day on);
+    void openSheet();
+    void closeSheet();
+    bool sheetIsOpen() const;
+    SheetView& sheetView() { return *m_sheet; }
+    YardBoard& board() { return *m_board; }
+    Day day() const { return m_on; }
+    std::optional<Id<Yard>> yard() const { return m_yard; }
+
+  protected:
+    void keyPressEvent(QKeyEvent* event) override;
+    void focusInEvent(QFocusEvent*) override;
+
+  private:
+    void fillBoard();
+    void fillStory();
+    void fillYards();
+    void takeDay();
+    void addYard();
+    void addHive();
+    Day nextVisitDay() const;
+
+    QWidget* m_controls;
+    QComboBox* m_yards;
+    QLineEdit* m_day;
+    QStackedWidget* m_pages;
+    QWidget* m_empty;
+    QWidget* m_boardPage;
+    YardBoard* m_board;
+    QLabel* m_story;
+    SheetView* m_sheet;
+    std::optional<Id<Yard>> m_yard;
+    Day m_on;
+    YardSheet m_state;
+};
+
+}  // namespace combwright
