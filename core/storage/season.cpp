@@ -31,18 +31,14 @@ void demandSameFile(const Database& database) {
 }
 
 void dumpTable(const Database& database, const RecordType& type, std::string& text) {
+    // Put together by SQLite: quote() tells NULL, 7 and '7' apart.
     std::string columns;
     for (const FieldInfo& info : type.fields())
-        columns += (columns.empty() ? "" : ", ") + ('"' + info.column() + '"');
-    Statement statement =
-        database.prepare("SELECT " + columns + " FROM " + std::string(type.table) + " ORDER BY id");
+        columns += " || '|' || quote(\"" + info.column() + "\")";
+    Statement statement = database.prepare("SELECT '" + std::string(type.table) + "'" + columns +
+                                           " FROM " + std::string(type.table) + " ORDER BY id");
     statement.run();
-    while (statement.next()) {
-        text += type.table;
-        for (int column = 0; column < statement.columns(); ++column)
-            text += '|' + (statement.isNull(column) ? std::string("-") : statement.text(column));
-        text += '\n';
-    }
+    while (statement.next()) text += statement.text(0) + '\n';
 }
 
 }  // namespace

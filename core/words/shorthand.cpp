@@ -2,6 +2,7 @@
 
 #include <charconv>
 #include <cmath>
+#include <utility>
 
 namespace combwright {
 namespace {
@@ -226,11 +227,15 @@ std::string folded(std::string_view word) {
 
 void takeLine(SheetLine& line, std::string_view text) {
     std::string note;
+    bool first = true;
     for (const std::string_view word : wordsOf(text)) {
         // A comma after a mark parts it from the next, as on paper.
         std::string_view bare = word;
         if (bare.size() > 1 && (bare.ends_with(',') || bare.ends_with(';'))) bare.remove_suffix(1);
-        if (takeMark(line, folded(bare))) continue;
+        // "lid" opens the line of a hive whose lid alone was lifted; later it is a word ("new
+        // lid").
+        const bool isWord = !std::exchange(first, false) && folded(bare) == "lid";
+        if (!isWord && takeMark(line, folded(bare))) continue;
         note += (note.empty() ? "" : " ") + std::string(word);
     }
     if (note.empty()) return;

@@ -93,6 +93,7 @@ constexpr Label labels[] = {
     {"height", QT_TRANSLATE_NOOP("words", "height")},
     {"hive", QT_TRANSLATE_NOOP("words", "hive")},
     {"honey", QT_TRANSLATE_NOOP("words", "honey")},
+    {"how", QT_TRANSLATE_NOOP("words", "how it is known")},
     {"how_many", QT_TRANSLATE_NOOP("words", "how many")},
     {"id", QT_TRANSLATE_NOOP("words", "number")},
     {"inner_length", QT_TRANSLATE_NOOP("words", "inside length")},

@@ -6,7 +6,6 @@
 #include <QString>
 #include <string_view>
 
-#include "core/storage/season.h"
 #include "core/storage/sqlite/storage_error.h"
 #include "core/support/refusal.h"
 #include "core/units/day.h"

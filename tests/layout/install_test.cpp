@@ -67,11 +67,12 @@ TEST(Install, TheMetainfoIsValidAndOfThisVersion) {
 }
 
 TEST(Install, TheManualPagesAreClean) {
-    for (const char* page : {"combwright.1", "combwright-cli.1"}) {
-        const Ran ran = runInShell("mandoc -T lint -W style " + quoted(toInstall(page)));
-        EXPECT_EQ(ran.status, 0) << ran.output;
-        EXPECT_EQ(ran.output, "");
-    }
+    // From their own folder, where each finds the page the other refers to.
+    const fs::path folder = toInstall("combwright.1").parent_path();
+    const Ran ran = runInShell("cd " + quoted(folder) +
+                               " && mandoc -T lint -W style combwright.1 combwright-cli.1");
+    EXPECT_EQ(ran.status, 0);
+    EXPECT_EQ(ran.output, "");
 }
 
 /// The words behind two blanks at the beginning of a line: "  play FILE [SCRIPT]  performs …".
@@ -107,6 +108,23 @@ TEST(Install, TheManualNamesEveryCommandAndOption) {
         if (std::regex_match(line, match, item)) described.insert(match[1]);
     EXPECT_GE(commands.size(), 10u) << help.output;
     EXPECT_EQ(described, commands);
+}
+
+TEST(Install, TheManualNamesTheOptionsOfTheWindow) {
+    const Ran help = runInShell("QT_QPA_PLATFORM=offscreen " +
+                                quoted(fs::path(COMBWRIGHT_BIN_DIR) / "combwright") + " --help");
+    ASSERT_EQ(help.status, 0) << help.output;
+    const auto all = [](const std::string& text, const char* pattern) {
+        const std::regex each(pattern);
+        std::set<std::string> found;
+        for (std::sregex_iterator at(text.begin(), text.end(), each), end; at != end; ++at)
+            found.insert((*at)[1]);
+        return found;
+    };
+    std::set<std::string> options = all(help.output, "\n  (?:-[a-z], )?--([a-z-]+)");
+    options.erase("help-all");  // Qt's own options are in Qt's own manual
+    EXPECT_GE(options.size(), 5u) << help.output;
+    EXPECT_EQ(all(textOf(toInstall("combwright.1")), "\n\\.It Fl -([a-z-]+)"), options);
 }
 
 class InstalledTest : public testing::Test {
@@ -145,6 +163,8 @@ TEST_F(InstalledTest, HasWhatADesktopNeedsAndKnowsASeason) {
     expectAccepted("appstreamcli validate-tree --no-net " + quoted(prefix().parent_path()));
 
     // The system's own types stand beside ours, as they do on a machine.
+    qputenv("XDG_DATA_HOME", QByteArray::fromStdString((prefix() / "share").string()));
+    qputenv("XDG_DATA_DIRS", QByteArray::fromStdString((prefix() / "share").string()));
     const fs::path mime = prefix() / "share/mime";
     fs::copy_file("/usr/share/mime/packages/freedesktop.org.xml",
                   mime / "packages/freedesktop.org.xml");
@@ -155,8 +175,6 @@ TEST_F(InstalledTest, HasWhatADesktopNeedsAndKnowsASeason) {
     const fs::path season = prefix() / "2027.combwright";
     expectAccepted(quoted(prefix() / "bin/combwright-cli") + " new " + quoted(season));
     fs::copy_file(season, prefix() / "nameless");
-    qputenv("XDG_DATA_HOME", QByteArray::fromStdString((prefix() / "share").string()));
-    qputenv("XDG_DATA_DIRS", QByteArray::fromStdString((prefix() / "share").string()));
     const QMimeDatabase types;
     const auto typeOf = [&](const char* name, QMimeDatabase::MatchMode mode) {
         const QString path = QString::fromStdString((prefix() / name).string());

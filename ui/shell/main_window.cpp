@@ -72,6 +72,7 @@ QAction* MainWindow::addKey(const QString& name, const QKeySequence& key,
 
 void MainWindow::addPlace(Place* place) {
     m_places.push_back(place);
+    place->setAccessibleName(place->railWord());
     m_stack->addWidget(place);
     m_rail->addPlace(place->railWord());
     const int index = static_cast<int>(m_places.size()) - 1;

@@ -1,6 +1,7 @@
 #include "ui/shell/place_head.h"
 
 #include <QPainter>
+#include <algorithm>
 
 namespace combwright {
 
@@ -43,7 +44,8 @@ void PlaceHeadBar::layOut() {
                           wanted.width(), buttonHeight);
     if (!m_controls) return;
     const QSize size = m_controls->sizeHint();
-    m_controls->setGeometry(look.space(24), look.space(36), size.width(), look.space(26));
+    const int high = std::max(size.height(), look.space(26));
+    m_controls->setGeometry(look.space(24), height() - high - look.space(4), size.width(), high);
 }
 
 void PlaceHeadBar::paintEvent(QPaintEvent*) {
@@ -55,10 +57,16 @@ void PlaceHeadBar::paintEvent(QPaintEvent*) {
 
     painter.setPen(look.tone(Tone::Ink));
     painter.setFont(look.font(TextSize::Title, true));
-    painter.drawText(QRect(look.space(24), look.space(10), width(), look.space(26)),
-                     Qt::AlignVCenter | Qt::AlignLeft, m_head.title);
+    painter.drawText(
+        QRect(look.space(24), look.space(m_controls ? 6 : 10), width(), look.space(26)),
+        Qt::AlignVCenter | Qt::AlignLeft, m_head.title);
 
-    // From the right: the button, what the number is, the number.
+    const double titleRight =
+        look.space(40) + std::max(painter.fontMetrics().horizontalAdvance(m_head.title),
+                                  m_controls ? m_controls->sizeHint().width() : 0);
+
+    // From the right: the button, what the number is, the number; at large type on a small window
+    // the number gives way to title and fields.
     int right = m_action->isVisible() ? m_action->x() - look.space(24) : width() - look.space(24);
     painter.setFont(look.font(TextSize::Note));
     const QStringList noteLines = m_head.bigNote.split(QLatin1Char('\n'));
@@ -67,7 +75,9 @@ void PlaceHeadBar::paintEvent(QPaintEvent*) {
         noteWidth = std::max(noteWidth, painter.fontMetrics().horizontalAdvance(line));
     painter.setPen(look.tone(Tone::Muted));
     int y = look.space(noteLines.size() > 1 ? 20 : 30);
+    const bool roomForNote = right - noteWidth > titleRight;
     for (const QString& line : noteLines) {
+        if (!roomForNote) break;
         painter.drawText(QRect(right - noteWidth, y, noteWidth, look.space(16)),
                          Qt::AlignVCenter | Qt::AlignLeft, line);
         y += look.space(15);
@@ -77,8 +87,8 @@ void PlaceHeadBar::paintEvent(QPaintEvent*) {
     style.size = TextSize::Big;
     style.bold = true;
     int bigLeft = right;
-    if (!m_head.big.figure.isEmpty()) {
-        const FigureColumns columns = measureFigures({m_head.big}, style, look);
+    const FigureColumns columns = measureFigures({m_head.big}, style, look);
+    if (!m_head.big.figure.isEmpty() && right - columns.width() > titleRight) {
         bigLeft = right - static_cast<int>(columns.width()) - look.space(4);
         paintFigure(painter, QPointF(bigLeft, look.space(38)), m_head.big.figure, m_head.big.unit,
                     m_head.big.how, style, look);

@@ -105,6 +105,10 @@ std::vector<HiveOnBoard> hivesOnBoard(const Read& file, const YardSheet& sheet) 
                 text = boardWord("shut until %1").arg(dayAndMonth(mind.queen->lookFrom));
             if (mind.kind == MindKind::MitesOver)
                 text = boardWord("mites %1 %").arg(QLocale().toString(*mind.mitesPer100, 'f', 2));
+            if (mind.kind == MindKind::NotOpened) {
+                hive.words << boardWord("not opened");
+                text = boardWord("last seen %1").arg(dayAndMonth(mind.since));
+            }
             hive.words << text;
             hive.lastTone = mind.kind == MindKind::MitesOver ? Tone::Bad
                             : mind.kind == MindKind::QueenWait || mind.kind == MindKind::Light ||

@@ -6,6 +6,7 @@
 #include <QPainter>
 #include <QStyledItemDelegate>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "core/places/pages/yard_sheet_page.h"
 #include "core/words/shorthand.h"
@@ -88,17 +89,25 @@ SheetTable::SheetTable(SheetModel& model, Session& session, QWidget* parent)
 
 void SheetTable::layOutColumns() {
     const Look& look = m_session.look();
-    const int fixed[] = {52, 60, 44, 44, 44, 52};
+    // What must be read or typed keeps its room; of what was seen last as much stays as fits.
+    constexpr int needed = 470;
+    const std::pair<int, int> fixed[] = {
+        {SheetModel::HiveColumn, 64},        {SheetModel::SupersColumn, 68},
+        {SheetModel::BroodColumn, 56},       {SheetModel::StoresColumn, 56},
+        {SheetModel::OpenedColumn, 64},      {SheetModel::EggsColumn, 60},
+        {SheetModel::SupersBeforeColumn, 60}};
     int left = viewport()->width();
-    for (int column = 0; column < 6; ++column) {
-        setColumnWidth(column, look.space(fixed[column]));
-        left -= look.space(fixed[column]);
+    for (const auto& [column, wide] : fixed) {
+        const bool fits =
+            column == SheetModel::HiveColumn || left - look.space(wide) >= look.space(needed);
+        setColumnHidden(column, !fits);
+        if (!fits) continue;
+        setColumnWidth(column, look.space(wide));
+        left -= look.space(wide);
     }
-    setColumnWidth(SheetModel::SupersColumn, look.space(64));
-    left -= look.space(64);
-    setColumnWidth(SheetModel::LineColumn, left * 24 / 100);
-    setColumnWidth(SheetModel::ReadBackColumn, left * 46 / 100);
-    setColumnWidth(SheetModel::MindColumn, left - left * 24 / 100 - left * 46 / 100);
+    setColumnWidth(SheetModel::LineColumn, left * 25 / 100);
+    setColumnWidth(SheetModel::ReadBackColumn, left * 45 / 100);
+    setColumnWidth(SheetModel::MindColumn, left - left * 25 / 100 - left * 45 / 100);
 }
 
 void SheetTable::resizeEvent(QResizeEvent* event) {
@@ -141,7 +150,10 @@ bool SheetTable::eventFilter(QObject* watched, QEvent* event) {
     switch (key->key()) {
         case Qt::Key_Return:
         case Qt::Key_Enter:
-            if (key->modifiers() & Qt::ControlModifier) return false;
+            if (key->modifiers() & Qt::ControlModifier) {
+                Q_EMIT closeAsked();
+                return true;
+            }
             leaveRow(key->modifiers() & Qt::ShiftModifier ? -1 : 1);
             return true;
         case Qt::Key_Down:
@@ -190,10 +202,17 @@ SheetView::SheetView(Session& session, QWidget* parent)
     column->setSpacing(12);
     column->addWidget(m_table, 1);
     column->addWidget(m_marks);
-    auto* below = new QHBoxLayout;
+    m_below = new QScrollArea(this);
+    m_below->setFrameShape(QFrame::NoFrame);
+    m_below->setWidgetResizable(true);
+    m_below->setFocusPolicy(Qt::NoFocus);
+    auto* belowPage = new QWidget(m_below);
+    auto* below = new QHBoxLayout(belowPage);
+    below->setContentsMargins(0, 0, 0, 0);
     below->setSpacing(24);
     for (QLabel* text : {m_kept, m_lookAt, m_take}) below->addWidget(text, 1);
-    column->addLayout(below);
+    m_below->setWidget(belowPage);
+    column->addWidget(m_below);
     connect(&m_model, &SheetModel::sheetChanged, this, &SheetView::fillBelow);
     connect(&session, &Session::lookChanged, this, &SheetView::fillBelow);
 }
@@ -204,11 +223,26 @@ void SheetView::show(Id<Yard> yard, Day on) {
 }
 
 void SheetView::paintEvent(QPaintEvent*) {
-    // An ink rule opens each of the three blocks below the table.
+    // An ink rule opens the blocks below the table.
     QPainter painter(this);
     painter.setPen(QPen(m_session.look().tone(Tone::Ink), 1.2));
-    for (const QLabel* text : {m_kept, m_lookAt, m_take})
-        painter.drawLine(text->x(), text->y() - 5, text->x() + text->width(), text->y() - 5);
+    painter.drawLine(m_below->x(), m_below->y() - 5, m_below->x() + m_below->width(),
+                     m_below->y() - 5);
+}
+
+void SheetView::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    shareHeight();
+}
+
+void SheetView::shareHeight() {
+    // The rows one types in come first: the marks fold away and the blocks scroll where it is
+    // tight.
+    const int rows = m_session.look().space(32) * std::min(m_model.rowCount() + 2, 8);
+    const int below = m_below->widget()->sizeHint().height();
+    const int marks = m_marks->heightForWidth(std::max(width() - 48, 100));
+    m_marks->setVisible(height() - marks - std::min(below, height() * 30 / 100) > rows);
+    m_below->setFixedHeight(std::clamp(below, 0, std::max(height() * 30 / 100, 60)));
 }
 
 void SheetView::fillBelow() {
@@ -229,6 +263,7 @@ void SheetView::fillBelow() {
     m_kept->setText(keptText());
     m_lookAt->setText(lookAtText());
     m_take->setText(takeText());
+    shareHeight();
     update();
 }
 

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <QLabel>
+#include <QScrollArea>
 #include <QTableView>
 #include <QWidget>
 
@@ -21,6 +22,9 @@ class SheetTable : public QTableView {
     void editRow(int row);
     /// How many keys were pressed in the lines so far: what a look costs to write.
     int keystrokes() const { return m_keystrokes; }
+
+  Q_SIGNALS:
+    void closeAsked();  ///< Ctrl+Enter
 
   protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
@@ -48,8 +52,10 @@ class SheetView : public QWidget {
 
   protected:
     void paintEvent(QPaintEvent*) override;
+    void resizeEvent(QResizeEvent* event) override;
 
   private:
+    void shareHeight();
     QString keptText() const;
     QString lookAtText() const;
     QString takeText() const;
@@ -62,6 +68,7 @@ class SheetView : public QWidget {
     QLabel* m_kept;
     QLabel* m_lookAt;
     QLabel* m_take;
+    QScrollArea* m_below;
 };
 
 }  // namespace combwright

@@ -117,6 +117,9 @@ YardPlace::YardPlace(Session& session, QWidget* parent) : Place(session, parent)
     m_story->setWordWrap(true);
     m_story->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     storyScroll->setWidget(m_story);
+    // The card's own ground shows through.
+    storyScroll->viewport()->setAutoFillBackground(false);
+    m_story->setAutoFillBackground(false);
     cardColumn->addWidget(storyScroll, 1);
     auto* buttons = new QHBoxLayout;
     const auto button = [&](const QString& text, const char* name, auto slot) {
@@ -150,6 +153,10 @@ YardPlace::YardPlace(Session& session, QWidget* parent) : Place(session, parent)
     connect(m_day, &QLineEdit::editingFinished, this, &YardPlace::takeDay);
     connect(m_board, &YardBoard::currentChanged, this, [this] { fillStory(); });
     connect(m_board, &YardBoard::activated, this, [this] { openSheet(); });
+    // The line under the cursor goes with the sheet, so the editor must have done with the key
+    // first.
+    connect(&m_sheet->table(), &SheetTable::closeAsked, this, &YardPlace::closeSheet,
+            Qt::QueuedConnection);
     connect(&m_sheet->model(), &SheetModel::sheetChanged, this, [this] {
         m_state = m_sheet->model().sheet();
         Q_EMIT headChanged();

@@ -1,5 +1,7 @@
 #include "core/actions/boxes/box_steps.h"
 
+#include "core/model/honey/pull.h"
+#include "core/model/season_info.h"
 #include "core/storage/queries/yards.h"
 
 namespace combwright {
@@ -122,6 +124,22 @@ Result<void> moveBoxTo(Write& file, Id<Box> id, const BoxSpot& spot, Day on,
                      box->hive,
                      box->level,
                      inspection});
+    return {};
+}
+
+Result<void> forgetBox(Write& file, Id<Box> id) {
+    auto box = file.find(id);
+    if (!box) return Refusal{Code::NotFound, "box", {}};
+    const auto moves = file.where<BoxMove>({is("box", id)});
+    const bool touched = moves.size() > 1 || file.first<BoxLook>({is("box", id)}) ||
+                         file.first<Frame>({is("box", id)}) ||
+                         file.first<ExtractionBox>({is("box", id)}) ||
+                         file.first<PullLine>({is("box", id)}) || file.first<Hold>({is("box", id)});
+    if (touched) return Refusal{Code::MovedOn, "box", {{"name", box->mark}}};
+    for (const BoxMove& move : moves) file.remove(move.id);
+    const auto hive = box->place == BoxPlace::OnHive ? box->hive : std::nullopt;
+    file.remove(id);
+    if (hive) closeGap(file, *hive);
     return {};
 }
 

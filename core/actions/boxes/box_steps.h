@@ -26,4 +26,8 @@ Result<Id<Box>> addBoxTo(Write& file, const ListedBox& listed, const BoxSpot& sp
 Result<void> moveBoxTo(Write& file, Id<Box> box, const BoxSpot& spot, Day on,
                        std::optional<Id<Inspection>> inspection = std::nullopt);
 
+/// Takes a box out of the world again together with its coming, as if it had never been written
+/// down. Refused with MovedOn where anything else was recorded of it since.
+Result<void> forgetBox(Write& file, Id<Box> box);
+
 }  // namespace combwright

@@ -33,17 +33,12 @@ Result<void> takeBackDeeds(Write& file, const Inspection& inspection, Day on) {
         const bool stillThere = box->place == move.toPlace && box->hive == move.toHive;
         if (!stillThere)
             return Refusal{Code::MovedOn, "hive", {{"box", box->mark}, {"name", box->mark}}};
-        file.remove(move.id);
         if (!move.fromPlace) {
             // The line had brought the box into the world; without the line it was never there.
-            for (const BoxMove& each : file.where<BoxMove>({is("box", box->id)}))
-                file.remove(each.id);
-            Box gone = *box;
-            gone.level.reset();
-            file.change(gone);
-            file.remove(box->id);
+            if (auto forgotten = forgetBox(file, box->id); !forgotten) return forgotten.error();
             continue;
         }
+        file.remove(move.id);
         BoxSpot back{*move.fromPlace, move.fromHive, move.fromLevel, {}};
         if (auto moved = moveBoxTo(file, box->id, back, on); !moved) return moved.error();
         // Going back is no move of its own.

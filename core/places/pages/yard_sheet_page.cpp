@@ -74,6 +74,24 @@ Cell roomToWrite(const YardSheetRow& row, Day forDay) {
     return cell;
 }
 
+/// What there is to mind in a column's width; the space beside it says until when a hive stays
+/// shut.
+QString shortMindText(const Mind& mind) {
+    switch (mind.kind) {
+        case MindKind::QueenWait:
+            return sheetWord("a young queen, cell left %1").arg(dayAndMonth(mind.since));
+        case MindKind::MitesOver:
+        case MindKind::Mites:
+            return mind.mitesPer100
+                       ? sheetWord("mites %1 %").arg(QLocale().toString(*mind.mitesPer100, 'f', 1))
+                       : sheetWord("mites %1").arg(mind.mites->value->value());
+        case MindKind::NotOpened:
+            return sheetWord("not opened since");
+        default:
+            return mindText(mind, mind.since);
+    }
+}
+
 TableRow rowFor(const Read& file, const YardSheetRow& row, Day forDay) {
     // The newest look that opened the hive: today's, or the one before.
     const bool openedToday = row.today && row.today->seen.looked == Looked::Opened;
@@ -93,7 +111,7 @@ TableRow rowFor(const Read& file, const YardSheetRow& row, Day forDay) {
     line.cells.push_back(framesCell(seen ? seen->brood : std::nullopt, !openedToday));
     line.cells.push_back(framesCell(seen ? seen->stores : std::nullopt, !openedToday));
     QStringList minds;
-    for (const Mind& mind : row.minds) minds << mindText(mind, forDay);
+    for (const Mind& mind : row.minds) minds << shortMindText(mind);
     Cell mind = textCell(minds.value(0), !minds.isEmpty());
     if (!minds.isEmpty()) minds.removeFirst();
     if (seen && !seen->note.empty()) minds << fromUtf8(seen->note);
@@ -202,7 +220,7 @@ Page yardSheetPage(const Read& file, const YardSheet& sheet, Day forDay) {
                      {sheetWord("stores"), 0.8, true},       {sheetWord("to mind"), 3.2, false},
                      {sheetWord("what you see"), 4.4, false}};
     // With few hives there is more room for the pencil; with many never less than 12 mm.
-    table.rowMm = sheet.rows.size() <= 12 ? 16 : 12;
+    table.rowMm = sheet.rows.size() <= 12 ? 14.5 : 12;
     for (const YardSheetRow& row : sheet.rows) table.rows.push_back(rowFor(file, row, forDay));
     page.blocks.push_back(table);
     page.blocks.push_back(shorthandHelp());
