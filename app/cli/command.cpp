@@ -109,7 +109,8 @@ QJsonObject refusedObject(const std::string_view code, const std::string& field,
 
 void printRefused(Context& context, QJsonObject refused, const QString& text) {
     if (!context.json()) {
-        context.streams.err << text << '\n';
+        // One line, whatever SQLite's own words or a file's name hold.
+        context.streams.err << QString(text).replace(QLatin1Char('\n'), QLatin1Char(' ')) << '\n';
         return;
     }
     QJsonObject object{{QStringLiteral("refused"), refused}};
@@ -166,7 +167,8 @@ std::optional<QString> Arguments::value(const char* option) const {
 const std::vector<Command>& commands() {
     static const std::vector<Command> all = [] {
         std::vector<Command> list;
-        for (const auto& group : {seasonCommands(), journalCommands(), computeCommands()})
+        for (const auto& group :
+             {seasonCommands(), journalCommands(), placeCommands(), computeCommands()})
             list.insert(list.end(), group.begin(), group.end());
         return list;
     }();

@@ -30,7 +30,19 @@ QJsonObject madeObject(const Made& made) {
     return object;
 }
 
+/// Says each step once it is kept, so that whoever reads knows what a crash cannot take any more.
+void sayEach(Season& season, QTextStream& out) {
+    season.onChange([&out](const Change& change) {
+        out << "Kept step " << change.step << ".\n";
+        out.flush();
+    });
+}
+
 int runPlay(Context& context) {
+    const bool each = context.arguments.has("each");
+    if (each && context.json())
+        return misused(context, QStringLiteral("--json answers once, at the end; take it or "
+                                               "--each"));
     QByteArray script;
     if (context.arguments.positional.size() > 1) {
         QFile file(context.arguments.positional[1]);
@@ -42,6 +54,7 @@ int runPlay(Context& context) {
         script = context.streams.in.readAll().toUtf8();
     }
     Season season = openSeason(context);
+    if (each) sayEach(season, context.streams.out);
     const bool all = context.arguments.has("all-or-nothing");
     const PlayResult result =
         play(season, {script.constData(), static_cast<std::size_t>(script.size())},
@@ -186,7 +199,8 @@ std::vector<Command> journalCommands() {
          "performs recorded actions, one JSON object a line",
          1,
          2,
-         {{"all-or-nothing", nullptr, "keep nothing when a line is refused"}},
+         {{"all-or-nothing", nullptr, "keep nothing when a line is refused"},
+          {"each", nullptr, "say each step as soon as it is kept"}},
          &runPlay},
         {"actions", "", "every action with its fields", 0, 0, {}, &runActions},
         {"history",

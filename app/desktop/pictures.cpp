@@ -43,6 +43,7 @@ int writePictures(QApplication& application, MainWindow& window, Session& sessio
         for (int i = 0; i < static_cast<int>(window.places().size()); ++i) {
             Place& place = *window.places()[static_cast<std::size_t>(i)];
             window.goTo(i);
+            place.settle();
             const QString name = fileName(place) + QLatin1String(variant.suffix);
             all = grab(window, directory.filePath(name + QStringLiteral(".png"))) && all;
             if (auto* yard = qobject_cast<YardPlace*>(&place)) {

@@ -13,6 +13,8 @@ int printSheet(MainWindow& window, const QString& name, const QString& to, Sessi
         return 2;
     }
     for (Place* place : window.places()) {
+        if (session.hasSeason()) place->reload();
+        place->settle();
         for (const PrintSheet& sheet : place->sheets()) {
             if (name == QLatin1String("list")) {
                 QTextStream(stdout) << sheet.id << "  " << sheet.title << '\n';

@@ -93,7 +93,7 @@ std::string copyVerified(const Database& database, const std::string& to) {
 std::string copyBeforeUpgrade(const Database& database, std::int64_t version) {
     const QFileInfo info(copyPath(database.path()));
     const QString stem = info.absolutePath() + QLatin1Char('/') + info.completeBaseName() +
-                         QStringLiteral(".version-%1").arg(version);
+                         QStringLiteral(".before-%1").arg(version);
     QString path = stem + QStringLiteral(".combwright");
     for (int n = 2; QFileInfo::exists(path); ++n)
         path = stem + QStringLiteral("-%1.combwright").arg(n);

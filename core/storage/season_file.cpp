@@ -41,6 +41,25 @@ void demandShape(const Database& database, const std::vector<std::string>& prese
                                "a part of the file is missing or altered · " + firstLine(entry));
 }
 
+QString journalBeside(const std::string& path) {
+    return pathText(path) + QStringLiteral("-journal");
+}
+
+bool mayWrite(const std::string& path) {
+    const QFileInfo info(pathText(path));
+    return info.isWritable() && QFileInfo(info.absolutePath()).isWritable();
+}
+
+/// A writer that was killed leaves its journal behind. SQLite takes the half-done step back for
+/// whoever may write and refuses whoever only reads, so somebody who may must look first. Whether
+/// there was one.
+bool takeBackHalfDone(const std::string& path) {
+    if (!QFileInfo::exists(journalBeside(path)) || !mayWrite(path)) return false;
+    const Database writing = Database::open(path, Database::Mode::ReadWrite);
+    (void)writing.number("SELECT count(*) FROM sqlite_schema");
+    return true;
+}
+
 std::int64_t minReaderOf(const Database& database) {
     try {
         return database.number("SELECT min_reader FROM file_info WHERE id = 1");
@@ -67,7 +86,7 @@ Recognised recognise(const std::string& path) {
     // The header counts the pages; the count is valid where its stamp equals the change counter.
     const std::int64_t pageSize = bigEndian(head, 16, 2) == 1 ? 65536 : bigEndian(head, 16, 2);
     const bool countValid = bigEndian(head, 24, 4) == bigEndian(head, 92, 4);
-    const bool hotJournal = QFileInfo::exists(pathText(path) + QStringLiteral("-journal"));
+    const bool hotJournal = QFileInfo::exists(journalBeside(path));
     if (countValid && !hotJournal && info.size() < pageSize * bigEndian(head, 28, 4))
         return {FileKind::Truncated};
     return {FileKind::Ours, bigEndian(head, 60, 4)};
@@ -75,7 +94,8 @@ Recognised recognise(const std::string& path) {
 
 OpenedFile openSeasonFile(const std::string& path, Database::Mode mode,
                           const std::vector<Migration>& steps) {
-    const Recognised recognised = recognise(path);
+    Recognised recognised = recognise(path);
+    if (recognised.kind == FileKind::Ours && takeBackHalfDone(path)) recognised = recognise(path);
     switch (recognised.kind) {
         case FileKind::NotThere:
             throw StorageError(Trouble::NotThere, path, "no such file");
@@ -92,10 +112,7 @@ OpenedFile openSeasonFile(const std::string& path, Database::Mode mode,
     std::optional<ReadOnlyWhy> readOnly;
     if (mode == Database::Mode::ReadOnly) readOnly = ReadOnlyWhy::Asked;
 
-    const QFileInfo info(pathText(path));
-    const bool writable =
-        info.isWritable() && QFileInfo(info.absolutePath()).isWritable() && !readOnly;
-    if (!writable && !readOnly) readOnly = ReadOnlyWhy::NotWritable;
+    if (!readOnly && !mayWrite(path)) readOnly = ReadOnlyWhy::NotWritable;
     if (recognised.version > newest) readOnly = ReadOnlyWhy::NewerButReadable;
 
     Database database =

@@ -8,6 +8,8 @@
 #include <QVBoxLayout>
 
 #include "ui/print/print_dialog.h"
+#include "ui/pull/pull_place.h"
+#include "ui/season_book/season_book_place.h"
 #include "ui/shell/start_page.h"
 #include "ui/yard/yard_place.h"
 
@@ -39,6 +41,8 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
     m_start = new StartPage(session, m_stack);
     m_stack->addWidget(m_start);
     addPlace(new YardPlace(session, m_stack));
+    addPlace(new PullPlace(session, m_stack));
+    addPlace(new SeasonBookPlace(session, m_stack));
 
     connect(m_rail, &Rail::chosen, this, &MainWindow::goTo);
     connect(m_head->button(), &QPushButton::clicked, this, [this] {
@@ -75,6 +79,7 @@ void MainWindow::addPlace(Place* place) {
     place->setAccessibleName(place->railWord());
     m_stack->addWidget(place);
     m_rail->addPlace(place->railWord());
+    connect(place, &Place::printAsked, this, [this] { print(); });
     const int index = static_cast<int>(m_places.size()) - 1;
     connect(place, &Place::headChanged, this, [this, place] {
         if (place == current()) showHead();
@@ -126,6 +131,7 @@ void MainWindow::print() {
     Place* place = current();
     if (!place) return;
     place->keepTyped();
+    place->settle();
     const auto sheets = place->sheets();
     if (!sheets.empty()) printWithPreview(this, sheets.front().page(), m_session.look());
 }

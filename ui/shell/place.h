@@ -51,11 +51,14 @@ class Place : public QWidget {
     virtual void reload() = 0;
     /// Keeps what is half typed; called before the place is left or the program ends.
     virtual void keepTyped() {}
+    /// Waits until what is reckoned in the background is shown: for pictures, prints and tests.
+    virtual void settle() {}
     /// A widget for the head, beside the words under the title; may be none.
     virtual QWidget* headControls() { return nullptr; }
 
   Q_SIGNALS:
     void headChanged();
+    void printAsked();  ///< the place's first sheet, with preview
 
   protected:
     Session& session() const { return m_session; }

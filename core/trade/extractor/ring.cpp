@@ -83,7 +83,7 @@ RingSum ringSum(const RingLoad& load, const Ring& ring) {
     return sum;
 }
 
-RingWork thoroughRingWork() { return {20, 22'000'000, 80'000'000}; }
+RingWork thoroughRingWork() { return {20, 18'000'000, 60'000'000}; }
 
 RingWork quickRingWork() { return {5, 0, 0}; }
 

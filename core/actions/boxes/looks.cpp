@@ -1,0 +1,176 @@
+#include "core/actions/boxes/looks.h"
+
+#include <algorithm>
+
+#include "core/actions/boxes/box_list.h"
+#include "core/catalogue/constants.h"
+#include "core/storage/queries/yards.h"
+
+namespace combwright {
+namespace {
+
+Result<Box> presentBox(const Read& file, Id<Box> id, Day on) {
+    auto box = file.find(id);
+    if (!box) return Refusal{Code::NotFound, "box", {}};
+    if (on < box->since)
+        return Refusal{
+            Code::BeforeItBegan, "on", {{"name", box->mark}, {"since", isoText(box->since)}}};
+    return *std::move(box);
+}
+
+/// More frames than the box is made for plus two wedged in is a slip of the pen.
+Result<void> demandFits(const Read& file, const Box& box, const BoxContents& contents) {
+    const auto kind = file.find(box.kind);
+    if (!kind || !kind->framesNominal) return {};
+    const std::int64_t most = kind->framesNominal->value() + 2;
+    if (contents.frames().value() <= most) return {};
+    return Refusal{Code::TooMany, "contents", {{"most", std::to_string(most)}}};
+}
+
+}  // namespace
+
+const Fields& LookBox::fields() {
+    static const Fields all =
+        describe(field<&LookBox::on>("on"), field<&LookBox::box>("box"),
+                 field<&LookBox::contents>("contents"), known<&LookBox::filled>("filled"),
+                 field<&LookBox::water>("water"), known<&LookBox::toFork>("to_fork"),
+                 field<&LookBox::broodIn>("brood_in"), field<&LookBox::note>("note"));
+    return all;
+}
+
+Result<Id<BoxLook>> LookBox::perform(Write& file) const {
+    const auto present = presentBox(file, box, on);
+    if (!present) return present.error();
+    const auto read = parseContents(contents);
+    if (!read) return read.error();
+    if (auto fits = demandFits(file, *present, *read); !fits) return fits.error();
+    if (filled && read->filled)
+        return Refusal{Code::Contradiction, "filled", {{"other", "contents"}}};
+
+    BoxLook look;
+    const auto earlier = file.where<BoxLook>({is("box", box), is("on_day", on)});
+    if (!earlier.empty()) look = earlier.back();
+    look.box = box;
+    look.on = on;
+    look.frames = read->tallies.empty() ? std::nullopt : std::optional(read->frames());
+    look.cappedFrames = read->capped;
+    look.filled = filled ? filled : read->filled;
+    look.toFork = toFork;
+    look.water = water;
+    look.broodIn = broodIn;
+    look.note = note;
+    if (!look.id) return file.add(look);
+    file.change(look);
+    return look.id;
+}
+
+const Fields& CountBox::fields() {
+    static const Fields all =
+        describe(field<&CountBox::on>("on"), field<&CountBox::box>("box"),
+                 field<&CountBox::contents>("contents"), field<&CountBox::occasion>("occasion"));
+    return all;
+}
+
+Result<Id<Box>> CountBox::perform(Write& file) const {
+    const auto present = presentBox(file, box, on);
+    if (!present) return present.error();
+    const auto kind = file.find(present->kind);
+    const auto read = parseContents(contents);
+    if (!read) return read.error();
+    if (read->tallies.empty()) return Refusal{Code::Missing, "contents", {}};
+    if (auto fits = demandFits(file, *present, *read); !fits) return fits.error();
+    if (!kind || !kind->takes)
+        return Refusal{Code::UnknownSize, "box", {{"name", kind ? kind->name.text() : ""}}};
+
+    std::int64_t placed = 0;
+    for (const Frame& frame : file.where<Frame>({is("box", box), isUnknown("retired")})) {
+        if (frame.position)
+            ++placed;
+        else
+            file.remove(frame.id);
+    }
+    std::int64_t toMake = read->frames().value() - placed;
+    for (const FrameTally& tally : read->tallies) {
+        file.add(BoxCount{{},
+                          box,
+                          on,
+                          occasion.value_or(Occasion::Visit),
+                          tally.comb,
+                          tally.faults,
+                          tally.frames});
+        for (std::int64_t n = 0; n < tally.frames.value() && toMake > 0; ++n, --toMake) {
+            Frame frame;
+            frame.kind = *kind->takes;
+            frame.box = box;
+            frame.comb = tally.comb;
+            frame.faults = tally.faults;
+            file.add(frame);
+        }
+    }
+    return box;
+}
+
+const Fields& HoldBack::fields() {
+    static const Fields all =
+        describe(field<&HoldBack::on>("on"), field<&HoldBack::reason>("reason"),
+                 field<&HoldBack::box>("box"), field<&HoldBack::hive>("hive"),
+                 field<&HoldBack::bucket>("bucket"), field<&HoldBack::note>("note"));
+    return all;
+}
+
+Result<Id<Hold>> HoldBack::perform(Write& file) const {
+    const int named = box.has_value() + hive.has_value() + bucket.has_value();
+    if (named == 0) return Refusal{Code::Missing, "box", {}};
+    if (named > 1) return Refusal{Code::Contradiction, "box", {{"other", "hive"}}};
+    Hold hold;
+    hold.box = box;
+    hold.bucket = bucket;
+    hold.why = reason;
+    hold.since = on;
+    hold.note = note;
+    if (hive) {
+        const auto colony = colonyIn(file, *hive);
+        if (!colony) return Refusal{Code::NotFound, "hive", {{"name", "colony"}}};
+        hold.colony = colony->id;
+    }
+    return file.add(hold);
+}
+
+const Fields& ReleaseHold::fields() {
+    static const Fields all = describe(
+        field<&ReleaseHold::on>("on"), field<&ReleaseHold::hold>("hold"),
+        field<&ReleaseHold::liftedBy>("lifted_by"), field<&ReleaseHold::grounds>("grounds"));
+    return all;
+}
+
+Result<Id<Hold>> ReleaseHold::perform(Write& file) const {
+    auto present = file.find(hold);
+    if (!present) return Refusal{Code::NotFound, "hold", {}};
+    if (present->lifted) return Refusal{Code::NothingToDo, "hold", {}};
+    if (on < present->since)
+        return Refusal{Code::BeforeItBegan, "on", {{"since", isoText(present->since)}}};
+    present->lifted = on;
+    present->liftedBy = liftedBy;
+    present->grounds = grounds;
+    file.change(*present);
+    return hold;
+}
+
+const Fields& SetConstant::fields() {
+    static const Fields all =
+        describe(field<&SetConstant::on>("on"), field<&SetConstant::constant>("constant"),
+                 field<&SetConstant::value>("value"), field<&SetConstant::yard>("yard"),
+                 field<&SetConstant::source>("source"));
+    return all;
+}
+
+Result<Id<Constant>> SetConstant::perform(Write& file) const {
+    // "full_frame_g LANG-F-MED" is the keeper's own weight of honey in a full frame of a kind.
+    const std::string base = constant.text().substr(0, constant.text().find(' '));
+    if (base != "full_frame_g" && !findPublishedConstant(base))
+        return Refusal{Code::NotFound, "constant", {{"name", constant.text()}}};
+    if (value < Number()) return Refusal{Code::Negative, "value", {}};
+    return file.add(Constant{{}, constant, yard, on, value, source});
+}
+
+}  // namespace combwright

@@ -1,0 +1,231 @@
+#include "core/actions/honey_room/runs.h"
+
+#include <algorithm>
+
+#include "core/actions/boxes/box_steps.h"
+#include "core/places/run_balance.h"
+#include "core/storage/queries/names.h"
+#include "core/storage/queries/runs.h"
+
+namespace combwright {
+namespace {
+
+constexpr Mass heaviestBox = Mass::grams(60'000);
+constexpr Mass heaviestBucket = Mass::grams(1'000'000);
+
+Result<Extraction> openRun(const Read& file, Id<Extraction> id, Day on) {
+    auto run = file.find(id);
+    if (!run) return Refusal{Code::NotFound, "run", {}};
+    if (on < run->on)
+        return Refusal{
+            Code::BeforeItBegan, "on", {{"name", run->name.text()}, {"since", isoText(run->on)}}};
+    return *std::move(run);
+}
+
+Result<void> demandMass(const std::optional<Known<Mass>>& mass, const char* field, Mass most) {
+    if (!mass || !mass->value || *mass->value <= most) return {};
+    return Refusal{Code::OutOfRange, field, {{"low", "0"}, {"high", std::to_string(most.grams())}}};
+}
+
+Result<void> demandWeights(const ExtractionBox& entry) {
+    if (auto ok = demandMass(entry.gross, "gross_g", heaviestBox); !ok) return ok;
+    if (auto ok = demandMass(entry.wet, "wet_g", heaviestBox); !ok) return ok;
+    const bool both = entry.gross && entry.gross->value && entry.wet && entry.wet->value;
+    if (both && *entry.wet->value > *entry.gross->value)
+        return Refusal{Code::Contradiction, "wet_g", {{"other", "gross_g"}}};
+    return {};
+}
+
+}  // namespace
+
+const Fields& OpenRun::fields() {
+    static const Fields all =
+        describe(field<&OpenRun::on>("on"), field<&OpenRun::run>("name"),
+                 field<&OpenRun::yard>("yard"), field<&OpenRun::room>("room"),
+                 field<&OpenRun::damp>("damp"), field<&OpenRun::note>("note"));
+    return all;
+}
+
+Result<Id<Extraction>> OpenRun::perform(Write& file) const {
+    for (const Extraction& each : file.all<Extraction>())
+        if (each.name == run) return Refusal{Code::Taken, "name", {{"name", run.text()}}};
+    Extraction made;
+    made.name = run;
+    made.on = on;
+    made.yard = yard;
+    made.room = room;
+    made.damp = damp;
+    made.note = note;
+    return file.add(made);
+}
+
+const Fields& WeighBox::fields() {
+    static const Fields all = describe(
+        field<&WeighBox::on>("on"), field<&WeighBox::run>("run"), field<&WeighBox::box>("box"),
+        field<&WeighBox::hive>("hive"), field<&WeighBox::knownAs>("known_as"),
+        field<&WeighBox::frames>("frames"), known<&WeighBox::filled>("filled"),
+        known<&WeighBox::gross>("gross"), known<&WeighBox::wet>("wet"));
+    return all;
+}
+
+Result<Id<ExtractionBox>> WeighBox::perform(Write& file) const {
+    const auto lot = openRun(file, run, on);
+    if (!lot) return lot.error();
+    if (!box && !hive && knownAs.empty()) return Refusal{Code::Missing, "box", {}};
+
+    ExtractionBox entry;
+    for (ExtractionBox& each : file.where<ExtractionBox>({is("extraction", run)})) {
+        const bool same = box ? each.box == box : !each.box && each.knownAs == knownAs;
+        if (same && (box || !knownAs.empty())) entry = std::move(each);
+    }
+    if (!entry.id && lot->closed) return Refusal{Code::Closed, "run", {{"name", lot->name.text()}}};
+    entry.extraction = run;
+    if (box) entry.box = box;
+    if (hive) entry.hive = hive;
+    if (!knownAs.empty()) entry.knownAs = knownAs;
+    if (frames) entry.frames = frames;
+    if (filled) entry.filled = filled;
+    if (gross) entry.gross = gross;
+    if (wet) entry.wet = wet;
+    if (auto weights = demandWeights(entry); !weights) return weights.error();
+
+    if (box) {
+        const auto present = file.find(*box);
+        if (!present) return Refusal{Code::NotFound, "box", {}};
+        if (!entry.hive) entry.hive = hiveThatFilled(file, *box, on);
+        if (!entry.frameKind)
+            if (const auto kind = file.find(present->kind)) entry.frameKind = kind->takes;
+        if (!entry.frames) entry.frames = framesIn(file, *present);
+        const BoxPlace goes = wet ? BoxPlace::Wet : BoxPlace::Waiting;
+        const bool moves =
+            wet ? present->place != BoxPlace::Wet
+                : present->place == BoxPlace::OnHive || present->place == BoxPlace::Cleared;
+        if (moves)
+            if (auto moved = moveBoxTo(file, *box, BoxSpot{goes}, on); !moved) return moved.error();
+    }
+    if (!entry.id) return file.add(entry);
+    file.change(entry);
+    return entry.id;
+}
+
+const Fields& NameLostBox::fields() {
+    static const Fields all =
+        describe(field<&NameLostBox::on>("on"), field<&NameLostBox::lost>("lost"),
+                 field<&NameLostBox::hive>("hive"));
+    return all;
+}
+
+Result<Id<ExtractionBox>> NameLostBox::perform(Write& file) const {
+    auto entry = file.find(lost);
+    if (!entry) return Refusal{Code::NotFound, "lost", {}};
+    if (entry->hive == hive) return Refusal{Code::NothingToDo, "hive", {}};
+    entry->hive = hive;
+    file.change(*entry);
+    return lost;
+}
+
+const Fields& SpinFrames::fields() {
+    static const Fields all =
+        describe(field<&SpinFrames::on>("on"), field<&SpinFrames::run>("run"),
+                 field<&SpinFrames::boxes>("boxes"), field<&SpinFrames::minutes>("spun"),
+                 field<&SpinFrames::ran>("ran"), field<&SpinFrames::rpm>("rpm"),
+                 field<&SpinFrames::startOffset>("start_offset"),
+                 field<&SpinFrames::endOffset>("end_offset"), field<&SpinFrames::doubt>("doubt"));
+    return all;
+}
+
+Result<Id<SpinLoad>> SpinFrames::perform(Write& file) const {
+    const auto lot = openRun(file, run, on);
+    if (!lot) return lot.error();
+    const auto earlier = file.where<SpinLoad>({is("extraction", run)});
+    const Count number(static_cast<std::int64_t>(earlier.size()) + 1);
+    const Id<SpinLoad> load =
+        file.add(SpinLoad{{}, run, number, on, minutes, ran, rpm, startOffset, endOffset, doubt});
+    // "M07 9, M03 3": box and how many of its frames.
+    std::size_t from = 0;
+    while (from < boxes.size()) {
+        const std::size_t end = std::min(boxes.find(',', from), boxes.size());
+        const auto part = Name::of(std::string_view(boxes).substr(from, end - from));
+        from = end + 1;
+        if (!part) continue;
+        const std::size_t blank = part->text().rfind(' ');
+        const std::string mark = part->text().substr(0, blank);
+        const std::int64_t many =
+            blank == std::string::npos ? 0 : std::atoll(part->text().c_str() + blank + 1);
+        if (many < 1 || many > 72)
+            return Refusal{Code::WrongType, "boxes", {{"wanted", "box and number of frames"}}};
+        const auto found = findNamed(file, ExtractionBox::table,
+                                     NameQuery{.name = mark, .run = lot->name.text(), .on = on});
+        if (!found) return Refusal{found.error().code, "boxes", {{"name", mark}}};
+        file.add(LoadBox{{}, load, Id<ExtractionBox>{*found}, Count(many)});
+    }
+    return load;
+}
+
+const Fields& FillBucket::fields() {
+    static const Fields all =
+        describe(field<&FillBucket::on>("on"), field<&FillBucket::run>("run"),
+                 field<&FillBucket::bucket>("mark"), known<&FillBucket::net>("net"),
+                 field<&FillBucket::water>("water"), field<&FillBucket::lidded>("lidded"),
+                 field<&FillBucket::note>("note"));
+    return all;
+}
+
+Result<Id<Bucket>> FillBucket::perform(Write& file) const {
+    const auto lot = openRun(file, run, on);
+    if (!lot) return lot.error();
+    if (auto ok = demandMass(net, "net_g", heaviestBucket); !ok) return ok.error();
+    if (water && (water->percent() < 10 || water->percent() > 30))
+        return Refusal{Code::OutOfRange, "water_percent", {{"low", "10"}, {"high", "30"}}};
+    Bucket filled;
+    for (Bucket& each : file.where<Bucket>({is("extraction", run)}))
+        if (each.mark == bucket) filled = std::move(each);
+    filled.extraction = run;
+    filled.mark = bucket;
+    if (net) filled.net = net;
+    if (water) filled.water = water;
+    if (lidded) filled.lidded = lidded;
+    if (!note.empty()) filled.note = note;
+    if (!filled.id) return file.add(filled);
+    file.change(filled);
+    return filled.id;
+}
+
+const Fields& WeighCappings::fields() {
+    static const Fields all = describe(
+        field<&WeighCappings::on>("on"), field<&WeighCappings::run>("run"),
+        known<&WeighCappings::cappings>("cappings"), known<&WeighCappings::scrapings>("scrapings"));
+    return all;
+}
+
+Result<Id<Extraction>> WeighCappings::perform(Write& file) const {
+    auto lot = openRun(file, run, on);
+    if (!lot) return lot.error();
+    if (auto ok = demandMass(cappings, "cappings_g", heaviestBucket); !ok) return ok.error();
+    if (cappings) lot->cappings = cappings;
+    if (scrapings) lot->scrapings = scrapings;
+    file.change(*lot);
+    return run;
+}
+
+const Fields& CloseRun::fields() {
+    static const Fields all = describe(field<&CloseRun::on>("on"), field<&CloseRun::run>("run"));
+    return all;
+}
+
+Result<Id<Extraction>> CloseRun::perform(Write& file) const {
+    auto lot = openRun(file, run, on);
+    if (!lot) return lot.error();
+    if (lot->closed) return Refusal{Code::Closed, "run", {{"name", lot->name.text()}}};
+    const auto balance = runBalance(file, run);
+    if (!balance) return balance.error();
+    if (balance->shares.empty())
+        return Refusal{Code::Missing, "net_g", {{"name", lot->name.text()}}};
+    for (const RunShare& share : balance->shares)
+        file.add(ClosingShare{{}, run, share.hive, share.mass, share.how});
+    lot->closed = on;
+    file.change(*lot);
+    return run;
+}
+
+}  // namespace combwright

@@ -1,0 +1,111 @@
+// A run through the honey room: boxes in by weight, loads spun, buckets filled, the day closed.
+#pragma once
+
+#include "core/actions/action.h"
+#include "core/model/season_info.h"
+
+namespace combwright {
+
+/// Opens a run: one lot of honey handled together. Refused with Taken where a run has that name.
+struct OpenRun {
+    static constexpr std::string_view name = "open-run";
+    using Answer = Id<Extraction>;
+    Day on;
+    Name run;
+    std::optional<Id<Yard>> yard;
+    std::optional<Temperature> room;
+    std::optional<Share> damp;
+    std::string note;
+    static const Fields& fields();
+    Result<Answer> perform(Write& file) const;
+};
+
+/// Brings a box into a run, weighed or not. With a box its hive is the one it stood on last before
+/// the day, unless said otherwise, and the box then waits in the honey room; a box already weighed
+/// full may be weighed wet later by the same action. Without box and hive its tag was lost:
+/// `known_as` is what is known. Refused with Contradiction where wet outweighs full, with
+/// OutOfRange beyond what a box of comb can weigh (60 kg), with Closed where the run is closed and
+/// the box is new.
+struct WeighBox {
+    static constexpr std::string_view name = "weigh-box";
+    using Answer = Id<ExtractionBox>;
+    Day on;
+    Id<Extraction> run;
+    std::optional<Id<Box>> box;
+    std::optional<Id<Hive>> hive;
+    std::string knownAs;
+    std::optional<Count> frames;
+    std::optional<Known<Share>> filled;
+    std::optional<Known<Mass>> gross;
+    std::optional<Known<Mass>> wet;
+    static const Fields& fields();
+    Result<Answer> perform(Write& file) const;
+};
+
+/// Names the hive of a box whose tag was lost; shares are revised, the figures at closing stay.
+struct NameLostBox {
+    static constexpr std::string_view name = "name-lost-box";
+    using Answer = Id<ExtractionBox>;
+    Day on;
+    Id<ExtractionBox> lost;
+    Id<Hive> hive;
+    static const Fields& fields();
+    Result<Answer> perform(Write& file) const;
+};
+
+/// A load spun: which boxes' frames, how it ran. `boxes` is "M07 9, M03 3".
+struct SpinFrames {
+    static constexpr std::string_view name = "spin-load";
+    using Answer = Id<SpinLoad>;
+    Day on;
+    Id<Extraction> run;
+    std::string boxes;
+    std::optional<Minutes> minutes;
+    std::optional<Ran> ran;
+    std::optional<Count> rpm;
+    std::optional<Mass> startOffset, endOffset, doubt;
+    static const Fields& fields();
+    Result<Answer> perform(Write& file) const;
+};
+
+/// Fills a bucket of a run, or several alike in one sum ("the rest: 91.5 kg"): the honey in it,
+/// weighed or by its level. The same mark again corrects it. Refused with OutOfRange beyond 1,000
+/// kg.
+struct FillBucket {
+    static constexpr std::string_view name = "fill-bucket";
+    using Answer = Id<Bucket>;
+    Day on;
+    Id<Extraction> run;
+    Name bucket;
+    std::optional<Known<Mass>> net;
+    std::optional<WaterContent> water;
+    std::optional<bool> lidded;
+    std::string note;
+    static const Fields& fields();
+    Result<Answer> perform(Write& file) const;
+};
+
+/// Wet cappings and scrapings of a run.
+struct WeighCappings {
+    static constexpr std::string_view name = "weigh-cappings";
+    using Answer = Id<Extraction>;
+    Day on;
+    Id<Extraction> run;
+    std::optional<Known<Mass>> cappings;
+    std::optional<Known<Mass>> scrapings;
+    static const Fields& fields();
+    Result<Answer> perform(Write& file) const;
+};
+
+/// Closes a run and keeps the shares as they stand. Refused with Missing where no bucket holds
+/// honey, with SecondUnknown where two boxes lack a weight while others were weighed.
+struct CloseRun {
+    static constexpr std::string_view name = "close-run";
+    using Answer = Id<Extraction>;
+    Day on;
+    Id<Extraction> run;
+    static const Fields& fields();
+    Result<Answer> perform(Write& file) const;
+};
+
+}  // namespace combwright

@@ -1,0 +1,114 @@
+#include "core/actions/pull/plan.h"
+
+#include "core/places/pull_sheet.h"
+#include "core/storage/queries/names.h"
+
+namespace combwright {
+namespace {
+
+std::vector<std::string> commaParts(const std::string& text) {
+    std::vector<std::string> parts;
+    std::size_t from = 0;
+    while (from < text.size()) {
+        const std::size_t end = std::min(text.find(',', from), text.size());
+        if (const auto name = Name::of(std::string_view(text).substr(from, end - from)))
+            parts.push_back(name->text());
+        from = end + 1;
+    }
+    return parts;
+}
+
+Result<std::vector<Id<Yard>>> yardsNamed(const Read& file, const std::string& names, Day on) {
+    std::vector<Id<Yard>> yards;
+    for (const std::string& name : commaParts(names)) {
+        const auto found = findNamed(file, Yard::table, NameQuery{.name = name, .on = on});
+        if (!found) return found.error();
+        yards.push_back(Id<Yard>{*found});
+    }
+    if (yards.empty())
+        for (const Yard& yard : openYards(file)) yards.push_back(yard.id);
+    return yards;
+}
+
+/// "M06 take, M22 leave"; a box without a mark is named "#12".
+Result<PullForced> forcedBoxes(const Read& file, const std::string& text, Day on) {
+    PullForced forced;
+    for (const std::string& part : commaParts(text)) {
+        const std::size_t blank = part.find(' ');
+        const std::string mark = part.substr(0, blank);
+        const std::string verdict = blank == std::string::npos ? "" : part.substr(blank + 1);
+        const auto meant = Codec<PullVerdict>::unpack(Value{verdict});
+        if (!meant)
+            return Refusal{Code::NotAChoice,
+                           "force",
+                           {{"value", verdict}, {"choices", "take, leave, look first"}}};
+        std::int64_t id = 0;
+        if (mark.starts_with('#')) {
+            id = std::atoll(mark.c_str() + 1);
+            if (!file.holds(Box::table, id))
+                return Refusal{Code::NotFound, "force", {{"name", mark}}};
+        } else {
+            const auto found = findNamed(file, Box::table, NameQuery{.name = mark, .on = on});
+            if (!found) return Refusal{found.error().code, "force", {{"name", mark}}};
+            id = *found;
+        }
+        forced[id] = *meant;
+    }
+    return forced;
+}
+
+}  // namespace
+
+const Fields& KeepPlan::fields() {
+    static const Fields all =
+        describe(field<&KeepPlan::on>("on"), field<&KeepPlan::forDay>("for_day"),
+                 field<&KeepPlan::yards>("yards"), part<&KeepPlan::limits>(),
+                 field<&KeepPlan::force>("force"), field<&KeepPlan::note>("note"));
+    return all;
+}
+
+Result<Id<PullPlan>> KeepPlan::perform(Write& file) const {
+    if (forDay < on) return Refusal{Code::Contradiction, "for_day", {{"other", "on"}}};
+    const auto named = yardsNamed(file, yards, on);
+    if (!named) return named.error();
+    const auto forced = forcedBoxes(file, force, on);
+    if (!forced) return forced.error();
+    const PullSheet sheet = reckonPull(pullInput(file, *named, on, limits, *forced));
+    const Id<PullPlan> plan = file.add(PullPlan{{}, on, forDay, limits, note});
+    for (const PullYardRow& yard : sheet.yards)
+        for (const PullHiveRow& hive : yard.hives)
+            for (const PullBoxRow& box : hive.boxes) {
+                PullLine line;
+                line.plan = plan;
+                line.box = box.box.id;
+                line.hive = hive.hive.id;
+                line.verdict = box.verdict;
+                if (box.why) line.why = std::string(key(*box.why));
+                if (box.honey) {
+                    line.honey =
+                        Known<Mass>{Mass::roundedGrams(box.honey->grams), {}, box.honey->how};
+                    line.spread = Mass::roundedGrams(box.honey->spreadG);
+                }
+                if (box.forced) line.forced = true;
+                file.add(line);
+            }
+    return plan;
+}
+
+const Fields& NoteCrop::fields() {
+    static const Fields all =
+        describe(field<&NoteCrop::on>("on"), field<&NoteCrop::year>("year"),
+                 field<&NoteCrop::hive>("hive"), field<&NoteCrop::yard>("yard"),
+                 known<&NoteCrop::mass>("mass"), field<&NoteCrop::note>("note"));
+    return all;
+}
+
+Result<Id<CropNote>> NoteCrop::perform(Write& file) const {
+    if (!mass) return Refusal{Code::Missing, "mass_g", {}};
+    const Count ofYear = year.value_or(Count(yearOf(on)));
+    if (ofYear.value() < 1900 || ofYear.value() > 2200)
+        return Refusal{Code::OutOfRange, "year", {{"low", "1900"}, {"high", "2200"}}};
+    return file.add(CropNote{{}, ofYear, on, hive, yard, mass, note});
+}
+
+}  // namespace combwright

@@ -1,0 +1,122 @@
+#include "core/places/load_sheet.h"
+
+#include <algorithm>
+
+#include "core/places/full_frame.h"
+#include "core/storage/queries/constants.h"
+#include "core/storage/queries/names.h"
+#include "core/trade/extractor/unbalance.h"
+#include "core/trade/frames/frame_honey.h"
+
+namespace combwright {
+namespace {
+
+/// Wood and wet comb of a frame, per dm² of one side, and how far frames differ in it. 400 g for a
+/// medium of 5.58 dm². Planning assumption, no source; a keeper's scale knows better.
+constexpr double wetFrameGPerDm2 = 72.0;
+constexpr double wetFrameSdG = 30.0;
+/// What the share filled is worth where nobody judged it. Planning assumption, no source.
+constexpr double assumedFilled = 0.85;
+
+struct BoxFrames {
+    std::string mark;
+    std::string kind;
+    std::int64_t frames = 0;
+    LoadFrame each;
+};
+
+std::optional<BoxFrames> framesOf(const Read& file, const ExtractionBox& box,
+                                  const Extraction& run) {
+    const auto kind = file.find(box.frameKind);
+    BoxFrames frames;
+    const auto known = file.find(box.box);
+    frames.mark = known && !known->mark.empty() ? known->mark
+                  : box.knownAs.empty()         ? "#" + std::to_string(box.id.number)
+                                                : box.knownAs;
+    frames.kind = kind ? kind->code.text() : "unknown";
+    frames.frames = box.frames ? box.frames->value() : 0;
+    if (frames.frames == 0) return std::nullopt;
+    const double area = kind && kind->combWidth && kind->combHeight
+                            ? kind->combWidth->mm() * kind->combHeight->mm() / 10000.0
+                            : 5.58;
+    const auto full = kind ? fullFrameGramsOf(file, *kind, run.yard, run.on) : std::nullopt;
+    const auto filled = box.filled ? box.filled->middle() : std::nullopt;
+    const double share = filled ? *filled / 10000.0 : assumedFilled;
+    double honey = share * full.value_or(fullFrameGrams(area));
+    const auto gross = box.gross ? box.gross->middle() : std::nullopt;
+    const auto wet = box.wet ? box.wet->middle() : std::nullopt;
+    if (gross && wet) honey = (*gross - *wet) / static_cast<double>(frames.frames);
+    const auto estimate =
+        frameHoney({full.value_or(fullFrameGrams(area)), share, share, std::nullopt});
+    const double own = estimate ? estimate->ownG : honey * 0.15;
+    frames.each = {frames.mark, wetFrameGPerDm2 * area + honey, wetFrameGPerDm2 * area,
+                   std::max(own, wetFrameSdG)};
+    return frames;
+}
+
+}  // namespace
+
+std::vector<Extraction> openRuns(const Read& file) {
+    auto runs = file.where<Extraction>({isUnknown("closed")});
+    std::stable_sort(runs.begin(), runs.end(),
+                     [](const Extraction& a, const Extraction& b) { return a.on < b.on; });
+    return runs;
+}
+
+Result<LoadSheet> loadSheet(const Read& file, const std::vector<Id<Extraction>>& runs, Day on) {
+    LoadSheet sheet;
+    sheet.slotCount = static_cast<std::int64_t>(constantOr(file, "extractor_slots", {}, on, 12));
+    std::vector<SpinFrame> frames;
+    std::vector<LoadFrame> known;
+    SpinRules rules;
+    rules.openBoxes = std::nullopt;
+    // A few grams more are worth fewer boxes open at a time.
+    rules.sameScoreG = 20.0;
+    for (const Id<Extraction> id : runs) {
+        const auto run = file.find(id);
+        if (!run) return Refusal{Code::NotFound, "run", {}};
+        sheet.runs.push_back(run->name.text());
+        for (const ExtractionBox& box : file.where<ExtractionBox>({is("extraction", id)})) {
+            const auto box_frames = framesOf(file, box, *run);
+            if (!box_frames) continue;
+            rules.slotsOfKind[box_frames->kind] = sheet.slotCount;
+            for (std::int64_t n = 0; n < box_frames->frames; ++n) {
+                const LoadFrame& each = box_frames->each;
+                frames.push_back({each.box,
+                                  box_frames->kind,
+                                  run->name.text(),
+                                  {each.startG, each.endG, each.sdG, std::nullopt}});
+                known.push_back(each);
+            }
+        }
+    }
+    const auto planned = planSpinLoads(frames, rules);
+    if (!planned) return planned.error();
+    for (const PlannedLoad& load : *planned) {
+        SheetLoad row;
+        row.lot = load.lots.empty() ? std::string() : load.lots.front();
+        row.offset = load.offset;
+        std::vector<LoadedFrame> loaded;
+        for (const auto& place : load.places) {
+            if (!place) {
+                row.places.emplace_back();
+                continue;
+            }
+            row.places.emplace_back(known[*place]);
+            loaded.push_back(frames[*place].frame);
+            ++row.frames;
+        }
+        row.doubtG = doubtOf(loaded).value_or(0);
+        sheet.loads.push_back(std::move(row));
+    }
+    rules.mixLots = true;
+    sheet.loadsIfMixed = countSpinLoads(frames, rules);
+    const TurningRotor rotor{.radiusMm = constantOr(file, "extractor_radius_mm", {}, on, 300),
+                             .rpm = constantOr(file, "spin_rpm", {}, on, 300),
+                             .rotorKg = constantOr(file, "rotor_kg", {}, on, 60),
+                             .grade = constantOr(file, "balance_grade", {}, on, 16)};
+    if (const auto allowed = allowedOffsetG(rotor)) sheet.allowedG = *allowed;
+    return sheet;
+}
+
+}  // namespace combwright

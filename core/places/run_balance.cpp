@@ -1,0 +1,161 @@
+#include "core/places/run_balance.h"
+
+#include <algorithm>
+
+#include "core/model/season_info.h"
+#include "core/places/full_frame.h"
+#include "core/storage/queries/constants.h"
+#include "core/storage/queries/names.h"
+#include "core/storage/queries/yards.h"
+#include "core/trade/honey/share_yield.h"
+
+namespace combwright {
+namespace {
+
+std::optional<double> grams(const std::optional<Known<Mass>>& reading) {
+    return reading ? reading->middle() : std::nullopt;
+}
+
+std::optional<std::string> hiveKey(const ExtractionBox& box) {
+    if (!box.hive) return std::nullopt;
+    return std::to_string(box.hive->number);
+}
+
+std::string boxMark(const Read& file, const ExtractionBox& box) {
+    if (const auto known = file.find(box.box); known && !known->mark.empty()) return known->mark;
+    return box.knownAs.empty() ? "#" + std::to_string(box.id.number) : box.knownAs;
+}
+
+/// Frames × fill × what a full frame of that kind holds; where the fill was not judged, full frames
+/// are as good a guess for one box as for the other.
+double byEyeGrams(const Read& file, const ExtractionBox& box, const Extraction& run) {
+    const auto filled = box.filled ? box.filled->middle() : std::nullopt;
+    const double share = filled ? *filled / 10000.0 : 1.0;
+    const auto frames = box.frames ? static_cast<double>(box.frames->value()) : 1.0;
+    const auto kind = file.find(box.frameKind);
+    const auto full = kind ? fullFrameGramsOf(file, *kind, run.yard, run.on) : std::nullopt;
+    return frames * share * full.value_or(1000.0);
+}
+
+void takeBuckets(const Read& file, RunBalance& balance) {
+    bool any = false;
+    How how = How::Weighed;
+    for (const Bucket& bucket : file.where<Bucket>({is("extraction", balance.run.id)})) {
+        if (const auto net = grams(bucket.net)) {
+            balance.buckets += Mass::roundedGrams(*net);
+            how = weaker(how, bucket.net->how);
+            any = true;
+        }
+        if (!bucket.water) continue;
+        const double water = bucket.water->percent();
+        balance.waterLow = std::min(balance.waterLow.value_or(water), water);
+        balance.waterHigh = std::max(balance.waterHigh.value_or(water), water);
+    }
+    balance.bucketsHow = any ? how : How::Unknown;
+}
+
+struct SharedOut {
+    YieldShares shares;
+    bool byEye = false;
+};
+
+Result<SharedOut> shareOut(const Read& file, const RunBalance& balance,
+                           const std::vector<ExtractionBox>& boxes) {
+    const bool anyWeighed = std::any_of(boxes.begin(), boxes.end(), [](const ExtractionBox& box) {
+        return grams(box.gross) && grams(box.wet);
+    });
+    if (!anyWeighed) {
+        std::vector<EstimatedBox> estimated;
+        for (const ExtractionBox& box : boxes)
+            estimated.push_back(
+                {boxMark(file, box), hiveKey(box), byEyeGrams(file, box, balance.run)});
+        const auto total = balance.bucketsHow == How::Unknown
+                               ? std::nullopt
+                               : std::optional(static_cast<double>(balance.buckets.grams()));
+        return SharedOut{shareByEye(total, estimated), true};
+    }
+    std::vector<YieldBox> weighed;
+    for (const ExtractionBox& box : boxes)
+        weighed.push_back({boxMark(file, box), hiveKey(box), grams(box.gross), grams(box.wet)});
+    const YieldRun run{static_cast<double>(balance.buckets.grams()), grams(balance.run.cappings),
+                       grams(balance.run.scrapings)};
+    auto shares = shareYield(run, weighed);
+    if (!shares) return shares.error();
+    return SharedOut{*std::move(shares), false};
+}
+
+void takeShares(const Read& file, const YieldShares& shares, RunBalance& balance) {
+    const auto closing = file.where<ClosingShare>({is("extraction", balance.run.id)});
+    const auto atClosing = [&](std::optional<Id<Hive>> hive) -> Mass {
+        for (const ClosingShare& share : closing)
+            if (share.hive == hive) return share.mass;
+        return {};
+    };
+    const auto add = [&](RunShare share) {
+        if (!closing.empty() && atClosing(share.hive) != share.mass) {
+            share.atClosing = atClosing(share.hive);
+            balance.revised = true;
+        }
+        balance.shares.push_back(std::move(share));
+    };
+    for (const YieldShares::HiveLine& line : shares.hives) {
+        RunShare share;
+        share.hive = Id<Hive>{std::atoll(line.hive.c_str())};
+        share.mark = nameOf(file, Hive::table, share.hive->number);
+        share.mass = line.honey;
+        share.how =
+            weaker(line.how, balance.bucketsHow == How::Unknown ? How::ByEye : balance.bucketsHow);
+        add(std::move(share));
+    }
+    // The unknown line stands while something is in it, and where something was in it at closing.
+    if (shares.unknown > Mass() || atClosing(std::nullopt) > Mass()) {
+        RunShare unknown;
+        unknown.mass = shares.unknown;
+        unknown.how = balance.byEye ? How::ByEye : balance.bucketsHow;
+        add(std::move(unknown));
+    }
+}
+
+}  // namespace
+
+Result<RunBalance> runBalance(const Read& file, Id<Extraction> id) {
+    const auto run = file.find(id);
+    if (!run) return Refusal{Code::NotFound, "run", {}};
+    RunBalance balance;
+    balance.run = *run;
+    if (run->yard) balance.yard = nameOf(file, Yard::table, run->yard->number);
+    if (const auto cappings = grams(run->cappings))
+        balance.cappings = Mass::roundedGrams(*cappings);
+    takeBuckets(file, balance);
+    balance.loads = static_cast<std::int64_t>(file.where<SpinLoad>({is("extraction", id)}).size());
+    const auto boxes = file.where<ExtractionBox>({is("extraction", id)});
+    const auto shared = shareOut(file, balance, boxes);
+    if (!shared) return shared.error();
+    balance.byEye = shared->byEye;
+    const YieldShares& shares = shared->shares;
+    double out = 0;
+    bool allKnown = !boxes.empty() && !balance.byEye;
+    std::int64_t weighedFrames = 0;
+    for (std::size_t i = 0; i < boxes.size(); ++i) {
+        RunBoxLine line;
+        line.box = boxes[i];
+        line.mark = boxMark(file, boxes[i]);
+        if (boxes[i].hive) line.hive = nameOf(file, Hive::table, boxes[i].hive->number);
+        if (i < shares.offG.size()) line.offG = shares.offG[i];
+        line.byDifference = std::find(shares.byDifference.begin(), shares.byDifference.end(), i) !=
+                            shares.byDifference.end();
+        if (boxes[i].frames) balance.frames += boxes[i].frames->value();
+        if (line.offG) out += *line.offG;
+        allKnown = allKnown && line.offG && !line.byDifference && boxes[i].frames;
+        if (boxes[i].frames) weighedFrames += boxes[i].frames->value();
+        balance.boxes.push_back(std::move(line));
+    }
+    if (!balance.byEye && !boxes.empty()) balance.outOfBoxesG = out;
+    balance.unaccountedG = balance.byEye ? std::nullopt : shares.unaccountedG;
+    if (allKnown && weighedFrames > 0)
+        balance.gotPerFrameG = out / static_cast<double>(weighedFrames);
+    takeShares(file, shares, balance);
+    return balance;
+}
+
+}  // namespace combwright

@@ -1,0 +1,90 @@
+// Who gave what: a run's balance, every gram in accounted for out, and the yields of a season's
+// hives.
+#pragma once
+
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/model/honey/extraction.h"
+#include "core/model/honey/pull.h"
+#include "core/storage/rows.h"
+#include "core/support/result.h"
+
+namespace combwright {
+
+struct RunShare {
+    std::optional<Id<Hive>> hive;  ///< none: the line of the unknown boxes
+    std::string mark;
+    Mass mass;
+    How how = How::Unknown;
+    std::optional<Mass> atClosing;  ///< where it differs from now: revised
+};
+
+struct RunBoxLine {
+    ExtractionBox box;
+    std::string mark;  ///< the box's, or what is known of it
+    std::string hive;
+    std::optional<double> offG;  ///< full less wet, or what is left for it by difference
+    bool byDifference = false;
+};
+
+struct RunBalance {
+    Extraction run;
+    std::string yard;
+    std::vector<RunBoxLine> boxes;
+    std::vector<RunShare> shares;  ///< hives in order of coming, the unknown line last
+    Mass buckets;
+    How bucketsHow = How::Unknown;
+    std::optional<Mass> cappings;
+    std::optional<double> outOfBoxesG;   ///< full less wet of all boxes
+    std::optional<double> unaccountedG;  ///< positive is missing
+    std::int64_t frames = 0;
+    std::int64_t loads = 0;
+    bool byEye = false;                  ///< nothing was weighed: shares follow frames and fill
+    bool revised = false;                ///< shares differ from those at closing
+    std::optional<double> gotPerFrameG;  ///< off the boxes by frame, where all were weighed
+    std::optional<double> waterLow, waterHigh;
+};
+
+/// The balance of a run as it stands. Refused with SecondUnknown where two weights are missing.
+Result<RunBalance> runBalance(const Read& file, Id<Extraction> run);
+
+struct HiveYield {
+    Id<Hive> hive;
+    std::string mark;
+    std::optional<Mass> mass;  ///< none: nothing was taken
+    How how = How::Unknown;
+    std::optional<Mass> before;  ///< of the year before
+    How beforeHow = How::Unknown;
+    bool revised = false;
+};
+
+struct YardYield {
+    Yard yard;
+    std::vector<HiveYield> hives;
+    std::optional<Mass> unknown;  ///< boxes of this yard whose hive nobody knows
+    Mass total;
+    How how = How::Unknown;
+    std::optional<Mass> before;
+    int producing = 0;
+    int standing = 0;  ///< hives with a colony on 1 May
+};
+
+struct SeasonYield {
+    int year = 0;
+    std::vector<YardYield> yards;
+    Mass total;
+    How how = How::Unknown;
+    std::optional<Mass> unknown;
+    std::optional<Mass> before;
+    int producing = 0;
+    int standing = 0;
+    std::vector<RunBalance> runs;       ///< in the order of their days
+    std::vector<std::string> unclosed;  ///< runs whose balance cannot be drawn up yet
+};
+
+SeasonYield seasonYield(const Read& file, int year);
+
+}  // namespace combwright

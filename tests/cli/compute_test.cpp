@@ -1,0 +1,91 @@
+// compute: one JSON object in, one out, and no file; the numbers themselves are checked where the
+// computations are.
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include "core/exchange/compute/computations.h"
+#include "tests/cli/run_cli.h"
+
+namespace combwright {
+namespace {
+
+using test::CliAnswer;
+using testing::HasSubstr;
+
+class ComputeCommand : public test::CliTest {
+  protected:
+    CliAnswer compute(const char* name, std::string_view input) const {
+        return cli({QStringLiteral("compute"), QLatin1String(name)}, input);
+    }
+};
+
+TEST_F(ComputeCommand, AnswersOneObject) {
+    const CliAnswer answer =
+        compute("honey-density", " {\"water_percent\": 18,\n \"temperature_c\": 20}\n");
+    ASSERT_EQ(answer.exit, cli::Done) << answer;
+    EXPECT_TRUE(answer.err.isEmpty());
+    EXPECT_EQ(answer.out.count(QLatin1Char('\n')), 1);
+    // 1.4146 kg/L at 18 % and 20 °C: the published table of densities, in resources/trade.
+    EXPECT_NEAR(answer.object()[QLatin1String("kg_per_l")].toDouble(), 1.4146, 1e-9);
+    // --json may be written and changes nothing.
+    EXPECT_EQ(
+        cli({QStringLiteral("compute"), QStringLiteral("--json"), QStringLiteral("honey-density")},
+            R"({"water_percent":18,"temperature_c":20})")
+            .out,
+        answer.out);
+}
+
+TEST_F(ComputeCommand, EveryComputationIsReachedByItsName) {
+    ASSERT_GE(computations().size(), 4U);
+    for (const Computation& each : computations()) {
+        const std::string name(each.name);
+        const CliAnswer answer = compute(name.c_str(), R"({"nobody_asks_for_this":1})");
+        EXPECT_EQ(answer.exit, cli::Refused) << name << '\n' << answer;
+        EXPECT_TRUE(answer.out.isEmpty()) << name;
+        EXPECT_FALSE(answer.code().empty()) << name;
+    }
+}
+
+TEST_F(ComputeCommand, ARefusalNamesItsKeyAndPrintsNothing) {
+    struct Slip {
+        const char* input;
+        const char* code;
+        const char* field;
+    };
+    for (const Slip& slip : {
+             Slip{R"({"water_percent":18})", "missing", "temperature_c"},
+             Slip{R"({"water_percent":18,"temperature_c":20,"jar":1})", "unknown_key", "jar"},
+             Slip{R"({"water_percent":"18","temperature_c":20})", "wrong_type", "water_percent"},
+             Slip{R"({"water_percent":40,"temperature_c":20})", "out_of_range", "water_percent"},
+             Slip{R"({"water_percent":null,"temperature_c":20})", "missing", "water_percent"},
+         }) {
+        const CliAnswer answer = compute("honey-density", slip.input);
+        EXPECT_EQ(answer.exit, cli::Refused) << slip.input;
+        EXPECT_TRUE(answer.out.isEmpty()) << slip.input;
+        EXPECT_EQ(answer.code(), slip.code) << slip.input << '\n' << answer;
+        EXPECT_EQ(answer.field(), slip.field) << slip.input;
+        EXPECT_FALSE(answer.refused()[QLatin1String("says")].toString().isEmpty());
+    }
+}
+
+TEST_F(ComputeCommand, AnUnknownNameIsWrongUsage) {
+    const CliAnswer answer = compute("honey-taste", "{}");
+    EXPECT_EQ(answer.exit, cli::WrongUsage);
+    EXPECT_EQ(answer.code(), "no_such_command") << answer;
+    EXPECT_THAT(answer.err.toStdString(), HasSubstr("honey-taste"));
+    EXPECT_TRUE(answer.out.isEmpty());
+}
+
+TEST_F(ComputeCommand, InputThatIsNotOneObjectIsWrongUsage) {
+    for (const char* input :
+         {"", "   ", "18", "[]", "\"honey\"", "null", "{", "{}{}", R"({"water_percent":NaN})",
+          R"({"water_percent":Infinity})", "{\"water_percent\":18,}", "{} trailing"}) {
+        const CliAnswer answer = compute("honey-density", input);
+        EXPECT_EQ(answer.exit, cli::WrongUsage) << input << '\n' << answer;
+        EXPECT_EQ(answer.code(), "wrong_usage") << input;
+        EXPECT_TRUE(answer.out.isEmpty()) << input;
+    }
+}
+
+}  // namespace
+}  // namespace combwright

@@ -1,0 +1,252 @@
+#include "ui/pull/pull_board.h"
+
+#include <QKeyEvent>
+#include <QMouseEvent>
+#include <QPainter>
+#include <algorithm>
+
+#include "core/places/pages/pull_list_page.h"
+#include "core/words/figures.h"
+#include "core/words/words.h"
+
+namespace combwright {
+namespace {
+
+constexpr double pullPxPerMm = 0.283;
+constexpr int pullCellWidth = 152;
+constexpr int yardHeadHeight = 34;
+
+FigureText kilogramsFigure(const PullBoxRow& row) {
+    if (!row.honey) return {};
+    return {kilogramsText(row.honey->grams, row.honey->how), QStringLiteral("kg"),
+            letter(row.honey->how)};
+}
+
+BoxVerdict verdictOf(const PullBoxRow& row) {
+    BoxVerdict verdict;
+    verdict.figure = kilogramsFigure(row);
+    switch (row.verdict) {
+        case PullVerdict::Take:
+            verdict.word = PullBoard::tr("take");
+            verdict.tone = Tone::Good;
+            break;
+        case PullVerdict::Leave:
+            verdict.word = PullBoard::tr("leave");
+            verdict.tone = row.why == WhyLeft::Held ? Tone::Bad : Tone::Ink;
+            break;
+        case PullVerdict::LookFirst:
+            verdict.word = PullBoard::tr("look first");
+            verdict.tone = Tone::Warn;
+            break;
+    }
+    if (row.forced)
+        verdict.reason = PullBoard::tr("you decided");
+    else if (row.why)
+        verdict.reason = whyLeftText(*row.why);
+    return verdict;
+}
+
+}  // namespace
+
+PullBoard::PullBoard(Session& session, QWidget* parent) : QWidget(parent), m_session(session) {
+    setFocusPolicy(Qt::StrongFocus);
+    setObjectName(QStringLiteral("pull_board"));
+    setAccessibleName(tr("Supers that could come off"));
+    connect(&session, &Session::lookChanged, this,
+            [this] { setMinimumHeight(heightForWidth(width())); });
+}
+
+void PullBoard::show(const PullSheet& sheet) {
+    m_sheet = sheet;
+    const Laid laid = layOut(std::max(width(), 1));
+    m_hive = std::clamp(m_hive, 0, std::max(0, static_cast<int>(laid.hives.size()) - 1));
+    setMinimumHeight(heightForWidth(width()));
+    speak();
+    update();
+    Q_EMIT currentChanged();
+}
+
+StackView PullBoard::stackOf(const PullHiveRow& hive) const {
+    StackView stack;
+    stack.name = fromUtf8(hive.hive.mark.text());
+    stack.lid = false;
+    for (const PullBoxRow& row : hive.boxes) {
+        BoxView box;
+        box.mark = fromUtf8(row.box.mark);
+        box.heightMm = 168.3;
+        box.take = row.verdict == PullVerdict::Take;
+        box.verdict = verdictOf(row);
+        box.lookedInto = row.look.has_value();
+        if (row.look) {
+            box.words = {boxLookText(row).section(QStringLiteral(", "), 0, 0)};
+            if (row.look->filled && row.look->filled->value)
+                box.filled = row.look->filled->value->value();
+        }
+        stack.boxes.push_back(box);
+    }
+    BoxView nest;
+    nest.mark = fromUtf8(hive.hive.mark.text());
+    nest.heightMm = 84;
+    nest.brood = true;
+    nest.excluderBelow = false;
+    nest.words = {hive.nest ? tr("nest %1 kg").arg(kilogramsText(hive.nest->grams, hive.nest->how))
+                            : tr("nest ?")};
+    if (!stack.boxes.empty()) stack.boxes.back().excluderBelow = true;
+    stack.boxes.push_back(nest);
+    return stack;
+}
+
+PullBoard::Laid PullBoard::layOut(int width) const {
+    const Look& look = m_session.look();
+    const int perRow = std::max(1, width / look.space(pullCellWidth));
+    const double cell = static_cast<double>(width) / perRow;
+    const double scale = look.px(pullPxPerMm);
+    Laid laid;
+    double y = 0;
+    for (std::size_t yard = 0; yard < m_sheet.yards.size(); ++yard) {
+        laid.yardHeads.emplace_back(yard, QRectF(0, y, width, look.space(yardHeadHeight)));
+        y += look.space(yardHeadHeight);
+        const auto& hives = m_sheet.yards[yard].hives;
+        for (std::size_t first = 0; first < hives.size();
+             first += static_cast<std::size_t>(perRow)) {
+            const std::size_t end =
+                std::min(hives.size(), first + static_cast<std::size_t>(perRow));
+            double tallest = look.space(60);
+            for (std::size_t i = first; i < end; ++i)
+                tallest = std::max(tallest, stackHeight(stackOf(hives[i]), scale, look));
+            for (std::size_t i = first; i < end; ++i)
+                laid.hives.push_back({yard, i,
+                                      QRectF(cell * static_cast<double>(i - first), y, cell,
+                                             tallest + look.space(4))});
+            y += tallest + look.space(16);
+        }
+    }
+    laid.height = y;
+    return laid;
+}
+
+int PullBoard::heightForWidth(int width) const {
+    return static_cast<int>(layOut(std::max(width, 1)).height) + 4;
+}
+
+void PullBoard::resizeEvent(QResizeEvent*) { setMinimumHeight(heightForWidth(width())); }
+
+QRectF PullBoard::stackRect(const HiveCell& cell) const {
+    return cell.cell.adjusted(0, 0, 0, -m_session.look().space(4));
+}
+
+StackLayout PullBoard::stackLayout(const HiveCell& cell) const {
+    return layoutStack(stackRect(cell), stackOf(m_sheet.yards[cell.yard].hives[cell.hive]),
+                       m_session.look(), m_session.look().px(pullPxPerMm));
+}
+
+void PullBoard::paintEvent(QPaintEvent*) {
+    const Look& look = m_session.look();
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    const Laid laid = layOut(width());
+    for (const auto& [index, box] : laid.yardHeads) {
+        const PullYardRow& yard = m_sheet.yards[index];
+        if (index > 0) {
+            painter.setPen(look.tone(Tone::Hairline));
+            painter.drawLine(box.topLeft(), box.topRight());
+        }
+        painter.setFont(look.font(TextSize::Head, true));
+        painter.setPen(look.tone(Tone::Ink));
+        const QString name = fromUtf8(yard.yard.name.text());
+        painter.drawText(box, Qt::AlignVCenter | Qt::AlignLeft, name);
+        const double after = painter.fontMetrics().horizontalAdvance(name) + look.space(10);
+        painter.setFont(look.font(TextSize::Note));
+        painter.setPen(look.tone(Tone::Muted));
+        painter.drawText(box.adjusted(after, 0, 0, 0), Qt::AlignVCenter | Qt::AlignLeft,
+                         tr("%1 boxes to take, about %2 kg")
+                             .arg(yard.taken)
+                             .arg(kilogramsText(yard.honeyG, How::ByEye)));
+    }
+    for (std::size_t i = 0; i < laid.hives.size(); ++i) {
+        const HiveCell& cell = laid.hives[i];
+        const StackView stack = stackOf(m_sheet.yards[cell.yard].hives[cell.hive]);
+        if (static_cast<int>(i) == m_hive) {
+            const auto regions = stackLayout(cell).regions;
+            if (m_box < static_cast<int>(regions.size())) {
+                painter.setPen(QPen(look.tone(Tone::Accent), hasFocus() ? 2 : 1));
+                painter.setBrush(look.tone(Tone::Surface));
+                painter.drawRoundedRect(
+                    regions[static_cast<std::size_t>(m_box)].adjusted(-6, -3, 10, 3), look.corner(),
+                    look.corner());
+            }
+        }
+        paintStack(painter, stackRect(cell), stack, look, look.px(pullPxPerMm));
+    }
+}
+
+const PullHiveRow* PullBoard::currentHive() const {
+    const Laid laid = layOut(std::max(width(), 1));
+    if (m_hive < 0 || m_hive >= static_cast<int>(laid.hives.size())) return nullptr;
+    const HiveCell& cell = laid.hives[static_cast<std::size_t>(m_hive)];
+    return &m_sheet.yards[cell.yard].hives[cell.hive];
+}
+
+const PullBoxRow* PullBoard::current() const {
+    const PullHiveRow* hive = currentHive();
+    if (!hive || m_box < 0 || m_box >= static_cast<int>(hive->boxes.size())) return nullptr;
+    return &hive->boxes[static_cast<std::size_t>(m_box)];
+}
+
+void PullBoard::moveTo(int hive, int box) {
+    const Laid laid = layOut(std::max(width(), 1));
+    if (laid.hives.empty()) return;
+    m_hive = std::clamp(hive, 0, static_cast<int>(laid.hives.size()) - 1);
+    const PullHiveRow* row = currentHive();
+    m_box = std::clamp(box, 0, std::max(0, static_cast<int>(row->boxes.size()) - 1));
+    speak();
+    update();
+    Q_EMIT currentChanged();
+}
+
+void PullBoard::speak() {
+    const PullHiveRow* hive = currentHive();
+    setAccessibleDescription(hive ? spoken(stackOf(*hive)) : QString());
+}
+
+void PullBoard::keyPressEvent(QKeyEvent* event) {
+    const PullBoxRow* box = current();
+    switch (event->key()) {
+        case Qt::Key_Left:
+            return moveTo(m_hive - 1, m_box);
+        case Qt::Key_Right:
+            return moveTo(m_hive + 1, m_box);
+        case Qt::Key_Up:
+            return moveTo(m_hive, m_box - 1);
+        case Qt::Key_Down:
+            return moveTo(m_hive, m_box + 1);
+        case Qt::Key_T:
+            if (box) Q_EMIT decided(box->box.id.number, PullVerdict::Take);
+            return;
+        case Qt::Key_L:
+            if (box) Q_EMIT decided(box->box.id.number, PullVerdict::Leave);
+            return;
+        case Qt::Key_K:
+            if (box) Q_EMIT decided(box->box.id.number, PullVerdict::LookFirst);
+            return;
+        case Qt::Key_Backspace:
+        case Qt::Key_Delete:
+            if (box) Q_EMIT decisionTakenBack(box->box.id.number);
+            return;
+        default:
+            QWidget::keyPressEvent(event);
+    }
+}
+
+void PullBoard::mousePressEvent(QMouseEvent* event) {
+    const Laid laid = layOut(width());
+    for (std::size_t i = 0; i < laid.hives.size(); ++i) {
+        if (!laid.hives[i].cell.contains(event->position())) continue;
+        const auto regions = stackLayout(laid.hives[i]).regions;
+        for (std::size_t box = 0; box < regions.size(); ++box)
+            if (regions[box].contains(event->position()))
+                return moveTo(static_cast<int>(i), static_cast<int>(box));
+    }
+}
+
+}  // namespace combwright
