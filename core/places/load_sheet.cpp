@@ -1,6 +1,8 @@
 #include "core/places/load_sheet.h"
 
 #include <algorithm>
+#include <cmath>
+#include <numbers>
 
 #include "core/places/full_frame.h"
 #include "core/storage/queries/constants.h"
@@ -56,6 +58,34 @@ std::optional<BoxFrames> framesOf(const Read& file, const ExtractionBox& box,
 
 }  // namespace
 
+void weighOffsets(SheetLoad& load) {
+    const auto offsetAt = [&](auto gramsOf, double& angle) {
+        double across = 0;
+        double up = 0;
+        const auto count = static_cast<double>(load.places.size());
+        for (std::size_t slot = 0; slot < load.places.size(); ++slot) {
+            if (!load.places[slot]) continue;
+            const double turn = 2 * std::numbers::pi * static_cast<double>(slot) / count;
+            across += gramsOf(*load.places[slot]) * std::sin(turn);
+            up += gramsOf(*load.places[slot]) * std::cos(turn);
+        }
+        angle = std::atan2(across, up) * 180.0 / std::numbers::pi;
+        return std::hypot(across, up);
+    };
+    load.offset.startG =
+        offsetAt([](const LoadFrame& frame) { return frame.startG; }, load.startAngle);
+    load.offset.endG = offsetAt([](const LoadFrame& frame) { return frame.endG; }, load.endAngle);
+    std::vector<LoadedFrame> start;
+    std::vector<LoadedFrame> end;
+    for (const auto& place : load.places) {
+        if (!place) continue;
+        start.push_back({place->startG, place->endG, place->sdG, std::nullopt});
+        end.push_back({place->endG, place->endG, wetFrameSdG, std::nullopt});
+    }
+    load.doubtG = doubtOf(start).value_or(0);
+    load.endDoubtG = doubtOf(end).value_or(0);
+}
+
 std::vector<Extraction> openRuns(const Read& file) {
     auto runs = file.where<Extraction>({isUnknown("closed")});
     std::stable_sort(runs.begin(), runs.end(),
@@ -95,18 +125,15 @@ Result<LoadSheet> loadSheet(const Read& file, const std::vector<Id<Extraction>>&
     for (const PlannedLoad& load : *planned) {
         SheetLoad row;
         row.lot = load.lots.empty() ? std::string() : load.lots.front();
-        row.offset = load.offset;
-        std::vector<LoadedFrame> loaded;
         for (const auto& place : load.places) {
             if (!place) {
                 row.places.emplace_back();
                 continue;
             }
             row.places.emplace_back(known[*place]);
-            loaded.push_back(frames[*place].frame);
             ++row.frames;
         }
-        row.doubtG = doubtOf(loaded).value_or(0);
+        weighOffsets(row);
         sheet.loads.push_back(std::move(row));
     }
     rules.mixLots = true;

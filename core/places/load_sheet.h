@@ -24,7 +24,10 @@ struct SheetLoad {
     std::string lot;
     std::vector<std::optional<LoadFrame>> places;  ///< by slot
     LoadOffsets offset;
-    double doubtG = 0;  ///< 9 in 10 of the real offsets lie within offset plus this
+    double startAngle = 0;  ///< of the offset, degrees clockwise from slot 1
+    double endAngle = 0;
+    double doubtG = 0;     ///< of the start: 9 in 10 of the real offsets lie within this of it
+    double endDoubtG = 0;  ///< likewise at the end, where only wood and wet comb differ
     std::int64_t frames = 0;
 };
 
@@ -38,6 +41,8 @@ struct LoadSheet {
 
 /// The loads of the open runs, or of the runs given, lots apart.
 Result<LoadSheet> loadSheet(const Read& file, const std::vector<Id<Extraction>>& runs, Day on);
+/// Reckons offsets and doubts of a load anew, after frames changed places.
+void weighOffsets(SheetLoad& load);
 /// Runs that are not closed, oldest first.
 std::vector<Extraction> openRuns(const Read& file);
 

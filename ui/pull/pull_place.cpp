@@ -6,7 +6,7 @@
 #include <QLocale>
 #include <QThreadPool>
 #include <QVBoxLayout>
-#include <QtConcurrent>
+#include <QtConcurrentRun>
 
 #include "core/actions/pull/plan.h"
 #include "core/places/pages/pull_list_page.h"

@@ -71,7 +71,7 @@ SeasonBookPlace::SeasonBookPlace(Session& session, QWidget* parent)
         m_runs->setFont(look().font(TextSize::Body));
         m_table->verticalHeader()->setDefaultSectionSize(look().space(20));
         m_table->verticalHeader()->setMinimumSectionSize(look().space(18));
-        const int widths[] = {90, 80, 72, 0, 110};
+        const int widths[] = {84, 76, 68, 0, 104};
         for (int column = 0; column < YieldModel::ColumnCount; ++column)
             if (widths[column]) m_table->setColumnWidth(column, look().space(widths[column]));
         m_table->horizontalHeader()->setSectionResizeMode(YieldModel::BarColumn,

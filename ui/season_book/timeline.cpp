@@ -1,10 +1,11 @@
 #include "ui/season_book/timeline.h"
 
 #include <QAreaSeries>
-#include <QDateTimeAxis>
+#include <QCategoryAxis>
 #include <QFile>
 #include <QHeaderView>
 #include <QLineSeries>
+#include <QLocale>
 #include <QPainter>
 #include <QSvgGenerator>
 #include <QTextStream>
@@ -111,9 +112,14 @@ void Timeline::drawChart() {
         chart->addSeries(before);
         drawn.push_back(before);
     }
-    auto* months = new QDateTimeAxis(chart);
-    months->setFormat(QStringLiteral("MMM"));
-    months->setTickCount(8);
+    // Months are as long as they are, so their starts are marked, not equal parts of the year.
+    auto* months = new QCategoryAxis(chart);
+    months->setLabelsPosition(QCategoryAxis::AxisLabelsPositionOnValue);
+    for (unsigned month = 4; month <= 10; ++month)
+        months->append(QLocale().monthName(static_cast<int>(month), QLocale::ShortFormat),
+                       static_cast<double>(milliseconds(*makeDay(m_season.year, month, 1))));
+    months->setRange(static_cast<double>(milliseconds(*makeDay(m_season.year, 4, 1))),
+                     static_cast<double>(milliseconds(*makeDay(m_season.year, 10, 31))));
     auto* mass = new QValueAxis(chart);
     mass->setRange(0, std::max({total, totalBefore, 10.0}) * 1.1);
     mass->applyNiceNumbers();

@@ -42,8 +42,7 @@ void YieldModel::show(const SeasonYield& season) {
             head.averages =
                 tr("%1 a producing hive").arg(average(yard.total, yard.how, yard.producing));
         if (yard.producing && yard.standing)
-            head.averages +=
-                tr(", %1 a hive on 1 May").arg(average(yard.total, yard.how, yard.standing));
+            head.averages += tr(", %1 on 1 May").arg(average(yard.total, yard.how, yard.standing));
         m_lines.push_back(head);
         for (const HiveYield& hive : yard.hives) {
             Line row{fromUtf8(hive.mark), false, hive.mass, hive.how, hive.before, {}, false, {}};
@@ -148,6 +147,8 @@ void YieldBarDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opti
     if (row.yard) return QStyledItemDelegate::paint(painter, option, index);
     const Look& look = m_session.look();
     painter->save();
+    painter->setPen(look.tone(Tone::Hairline));
+    painter->drawLine(option.rect.bottomLeft(), option.rect.bottomRight());
     if (option.state & QStyle::State_Selected)
         painter->fillRect(option.rect, look.tone(Tone::Selection));
     const QRectF room = QRectF(option.rect).adjusted(4, 0, -look.space(12), 0);

@@ -7,6 +7,7 @@
 #include <QLabel>
 #include <QVBoxLayout>
 
+#include "ui/honey_room/honey_room_place.h"
 #include "ui/print/print_dialog.h"
 #include "ui/pull/pull_place.h"
 #include "ui/season_book/season_book_place.h"
@@ -42,6 +43,7 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
     m_stack->addWidget(m_start);
     addPlace(new YardPlace(session, m_stack));
     addPlace(new PullPlace(session, m_stack));
+    addPlace(new HoneyRoomPlace(session, m_stack));
     addPlace(new SeasonBookPlace(session, m_stack));
 
     connect(m_rail, &Rail::chosen, this, &MainWindow::goTo);
