@@ -27,9 +27,16 @@ struct BoxFrames {
     LoadFrame each;
 };
 
-std::optional<BoxFrames> framesOf(const Read& file, const ExtractionBox& box,
-                                  const Extraction& run) {
-    const auto kind = file.find(box.frameKind);
+/// A box whose tag was lost is of the kind the other boxes of its run are.
+std::optional<Id<FrameKind>> usualKind(const std::vector<ExtractionBox>& boxes) {
+    for (const ExtractionBox& box : boxes)
+        if (box.frameKind) return box.frameKind;
+    return std::nullopt;
+}
+
+std::optional<BoxFrames> framesOf(const Read& file, const ExtractionBox& box, const Extraction& run,
+                                  const std::optional<Id<FrameKind>>& usual) {
+    const auto kind = file.find(box.frameKind ? box.frameKind : usual);
     BoxFrames frames;
     const auto known = file.find(box.box);
     frames.mark = known && !known->mark.empty() ? known->mark
@@ -106,14 +113,15 @@ Result<LoadSheet> loadSheet(const Read& file, const std::vector<Id<Extraction>>&
         const auto run = file.find(id);
         if (!run) return Refusal{Code::NotFound, "run", {}};
         sheet.runs.push_back(run->name.text());
-        for (const ExtractionBox& box : file.where<ExtractionBox>({is("extraction", id)})) {
-            const auto box_frames = framesOf(file, box, *run);
-            if (!box_frames) continue;
-            rules.slotsOfKind[box_frames->kind] = sheet.slotCount;
-            for (std::int64_t n = 0; n < box_frames->frames; ++n) {
-                const LoadFrame& each = box_frames->each;
+        const auto boxes = file.where<ExtractionBox>({is("extraction", id)});
+        for (const ExtractionBox& box : boxes) {
+            const auto boxFrames = framesOf(file, box, *run, usualKind(boxes));
+            if (!boxFrames) continue;
+            rules.slotsOfKind[boxFrames->kind] = sheet.slotCount;
+            for (std::int64_t n = 0; n < boxFrames->frames; ++n) {
+                const LoadFrame& each = boxFrames->each;
                 frames.push_back({each.box,
-                                  box_frames->kind,
+                                  boxFrames->kind,
                                   run->name.text(),
                                   {each.startG, each.endG, each.sdG, std::nullopt}});
                 known.push_back(each);

@@ -126,7 +126,8 @@ SeasonYield seasonYield(const Read& file, int year) {
             if (closedLongAgo && !line.mass && !line.before) continue;
             row.hives.push_back(std::move(line));
         }
-        if (const auto sum = now.yards.find(yard.id.number); sum != now.yards.end()) {
+        if (const auto sum = now.yards.find(yard.id.number);
+            sum != now.yards.end() && sum->second.mass > Mass()) {
             row.unknown = sum->second.mass;
             row.total += sum->second.mass;
             row.how = weaker(row.how, sum->second.how);

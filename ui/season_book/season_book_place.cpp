@@ -3,7 +3,7 @@
 #include <QFileDialog>
 #include <QHBoxLayout>
 #include <QHeaderView>
-#include <QKeyEvent>
+#include <QShortcut>
 #include <QVBoxLayout>
 #include <set>
 
@@ -57,6 +57,14 @@ SeasonBookPlace::SeasonBookPlace(Session& session, QWidget* parent)
     across->addWidget(m_table, 5);
     whole->addLayout(across, 1);
 
+    // A table takes letters for a search of its own, so these are shortcuts of the whole place.
+    const auto key = [this](Qt::Key letterKey, auto deed) {
+        auto* shortcut = new QShortcut(QKeySequence(letterKey), this);
+        shortcut->setContext(Qt::WidgetWithChildrenShortcut);
+        connect(shortcut, &QShortcut::activated, this, deed);
+    };
+    key(Qt::Key_T, [this] { m_timeline->toggleTable(); });
+    key(Qt::Key_E, [this] { exportFiles(); });
     connect(m_years, &QComboBox::activated, this, [this](int index) {
         m_year = m_years->itemData(index).toInt();
         reload();
@@ -179,19 +187,6 @@ QString SeasonBookPlace::help() const {
         "revised.\n\nT turns the timeline into a table, E exports it as picture or table, Ctrl+P "
         "prints the "
         "harvest summary. Honey is not for infants under 12 months.");
-}
-
-void SeasonBookPlace::keyPressEvent(QKeyEvent* event) {
-    switch (event->key()) {
-        case Qt::Key_T:
-            m_timeline->toggleTable();
-            return;
-        case Qt::Key_E:
-            exportFiles();
-            return;
-        default:
-            Place::keyPressEvent(event);
-    }
 }
 
 void SeasonBookPlace::exportFiles() {

@@ -30,7 +30,6 @@ class SeasonBookPlace : public Place {
     int year() const { return m_year; }
 
   protected:
-    void keyPressEvent(QKeyEvent* event) override;
     void focusInEvent(QFocusEvent*) override { m_table->setFocus(); }
 
   private:

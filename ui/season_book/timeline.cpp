@@ -44,6 +44,7 @@ Timeline::Timeline(Session& session, QWidget* parent) : QWidget(parent), m_sessi
     m_view = new QChartView(new QChart, this);
     m_view->setRenderHint(QPainter::Antialiasing);
     m_view->setFocusPolicy(Qt::NoFocus);
+    m_view->viewport()->setFocusPolicy(Qt::NoFocus);
     m_view->setAccessibleName(tr("Harvest timeline; press T for the same as a table"));
     m_table = new QTableWidget(this);
     m_table->setObjectName(QStringLiteral("timeline_table"));

@@ -1,0 +1,183 @@
+// Who gave what, on the worked example: shares to the gram, the lost tag, the box by difference, a
+// run with nothing weighed, and what is said after the lost box was named.
+#include "core/places/run_balance.h"
+
+#include <gtest/gtest.h>
+
+#include "core/places/load_sheet.h"
+#include "core/places/pages/harvest_pages.h"
+#include "core/places/pages/page_text.h"
+#include "core/words/figures.h"
+#include "tests/support/hill_and_creek.h"
+#include "tests/support/support.h"
+
+namespace combwright {
+namespace {
+
+class HoneyRoom : public test::SeasonTest {
+  protected:
+    Season season = [this] {
+        Season made = newSeason();
+        playAll(made, test::hillAndCreekBefore());
+        return made;
+    }();
+    void playHill(bool weighed = true) {
+        playAll(season, test::runScript("27-2", "Hill", "2027-08-07", test::hillBoxes, 91500, 11000,
+                                        weighed));
+    }
+    void playCreek() {
+        playAll(season,
+                test::runScript("27-3", "Creek", "2027-08-08", test::creekBoxes, 66000, 8000));
+    }
+    RunBalance balanceOf(std::int64_t run) const {
+        const auto balance = runBalance(season.read(), Id<Extraction>{run});
+        EXPECT_TRUE(balance);
+        return *balance;
+    }
+    static std::string shown(const RunBalance& balance, const std::string& mark) {
+        for (const RunShare& share : balance.shares)
+            if (share.mark == mark)
+                return kilogramsText(static_cast<double>(share.mass.grams()), How::Weighed)
+                    .toStdString();
+        return "none";
+    }
+    static Mass sumOf(const RunBalance& balance) {
+        Mass sum;
+        for (const RunShare& share : balance.shares) sum += share.mass;
+        return sum;
+    }
+};
+
+TEST_F(HoneyRoom, SharesHillByWhatEachBoxLost) {
+    playHill();
+    const RunBalance hill = balanceOf(1);
+    EXPECT_EQ(shown(hill, "H1"), "27.5");
+    EXPECT_EQ(shown(hill, "H2"), "14.9");
+    EXPECT_EQ(shown(hill, "H3"), "25.6");
+    EXPECT_EQ(shown(hill, "H5"), "10.6");
+    EXPECT_EQ(shown(hill, ""), "12.8");
+    EXPECT_EQ(sumOf(hill), Mass::grams(91500));
+    EXPECT_DOUBLE_EQ(*hill.outOfBoxesG, 103100);
+    EXPECT_DOUBLE_EQ(*hill.unaccountedG, 600);
+    EXPECT_NEAR(*hill.gotPerFrameG, 1636.5, 0.1);
+    EXPECT_FALSE(hill.revised);
+}
+
+TEST_F(HoneyRoom, FindsOneBoxOfCreekByDifference) {
+    playCreek();
+    const RunBalance creek = balanceOf(1);
+    EXPECT_EQ(shown(creek, "C1"), "13.3");
+    EXPECT_EQ(shown(creek, "C2"), "28.1");
+    EXPECT_EQ(shown(creek, "C4"), "24.6");
+    EXPECT_EQ(sumOf(creek), Mass::grams(66000));
+    EXPECT_FALSE(creek.unaccountedG) << "what is missing cannot be known then";
+    for (const RunBoxLine& box : creek.boxes)
+        if (box.mark == "C4a") {
+            EXPECT_TRUE(box.byDifference);
+            EXPECT_DOUBLE_EQ(*box.offG, 13500);
+        }
+    EXPECT_EQ(creek.shares.back().how, How::ByDifference);
+}
+
+TEST_F(HoneyRoom, ASecondMissingWeightIsNotGuessed) {
+    auto boxes = test::creekBoxes;
+    boxes[0].gross = 0;
+    const PlayResult result =
+        play(season, test::runScript("27-3", "Creek", "2027-08-08", boxes, 66000, 8000));
+    ASSERT_TRUE(result.stopped);
+    EXPECT_EQ(result.stopped->refusal.code, Code::SecondUnknown);
+}
+
+TEST_F(HoneyRoom, ClosesByEyeWhereNothingWasWeighed) {
+    playHill(false);
+    const RunBalance hill = balanceOf(1);
+    EXPECT_TRUE(hill.byEye);
+    EXPECT_EQ(sumOf(hill), Mass::grams(91500));
+    for (const RunShare& share : hill.shares) EXPECT_EQ(share.how, How::ByEye);
+    EXPECT_FALSE(hill.outOfBoxesG);
+}
+
+TEST_F(HoneyRoom, NamingTheLostBoxRevisesTheSharesAndSaysSo) {
+    playHill();
+    playAll(
+        season,
+        R"({"do":"name-lost-box","on":"2027-11-20","lost":{"extraction_box":"tag lost","run":"27-2"},"hive":"H2","why":"tag found"})");
+    const RunBalance hill = balanceOf(1);
+    EXPECT_EQ(shown(hill, "H2"), "27.7");
+    EXPECT_EQ(shown(hill, ""), "0.0");
+    EXPECT_TRUE(hill.revised);
+    const QString summary = pageText(
+        harvestSummaryPage(season.read(), seasonYield(season.read(), 2027), clock.today()));
+    EXPECT_TRUE(summary.contains(QStringLiteral("revised")));
+    EXPECT_TRUE(summary.contains(QStringLiteral("H2 is 27.7 kg, was 14.9")));
+    EXPECT_TRUE(summary.contains(QStringLiteral("infants under 12 months")));
+    ASSERT_TRUE(season.undo());
+    EXPECT_FALSE(balanceOf(1).revised);
+}
+
+TEST_F(HoneyRoom, AddsTheYardsUpAndKeepsTheUnknownLine) {
+    playHill();
+    playCreek();
+    const SeasonYield yields = seasonYield(season.read(), 2027);
+    EXPECT_EQ(yields.total, Mass::grams(157500));
+    EXPECT_EQ(*yields.unknown, Mass::grams(12780));
+    EXPECT_EQ(yields.producing, 7);
+    EXPECT_EQ(yields.how, How::Weighed) << "the buckets were weighed, whatever the boxes were";
+}
+
+TEST_F(HoneyRoom, LoadsEachLotByItself) {
+    playHill();
+    playCreek();
+    const auto hill = loadSheet(season.read(), {Id<Extraction>{1}}, clock.today());
+    const auto creek = loadSheet(season.read(), {Id<Extraction>{2}}, clock.today());
+    const auto both =
+        loadSheet(season.read(), {Id<Extraction>{1}, Id<Extraction>{2}}, clock.today());
+    ASSERT_TRUE(hill && creek && both);
+    EXPECT_EQ(hill->loads.size(), 6U);
+    EXPECT_EQ(creek->loads.size(), 4U);
+    EXPECT_EQ(both->loads.size(), 10U);
+    EXPECT_EQ(both->loadsIfMixed, 9);
+    for (const SheetLoad& load : both->loads) {
+        EXPECT_LT(load.offset.largerG(), 25) << "each load balances, the last ones too";
+        EXPECT_GT(load.doubtG, 100) << "and says what its masses are worth";
+    }
+}
+
+TEST_F(HoneyRoom, RefusesWhatCannotBeMeant) {
+    playAll(season, R"({"do":"open-run","on":"2027-08-07","name":"27-2","yard":"Hill"})");
+    const auto code = [&](const char* line) {
+        const PlayResult result = play(season, line);
+        return result.stopped ? std::optional(result.stopped->refusal.code) : std::nullopt;
+    };
+    EXPECT_EQ(
+        code(
+            R"({"do":"weigh-box","on":"2027-08-07","run":"27-2","box":"H1a","gross_g":5000,"wet_g":21400})"),
+        Code::Contradiction);
+    EXPECT_EQ(
+        code(R"({"do":"weigh-box","on":"2027-08-07","run":"27-2","box":"H1a","gross_g":210000})"),
+        Code::OutOfRange);
+    EXPECT_EQ(
+        code(R"({"do":"weigh-box","on":"2027-08-07","run":"27-2","box":"H1a","gross_g":21.4})"),
+        Code::WrongType);
+    EXPECT_EQ(
+        code(
+            R"({"do":"fill-bucket","on":"2027-08-07","run":"27-2","mark":"B1","water_percent":174})"),
+        Code::OutOfRange);
+    EXPECT_EQ(code(R"({"do":"open-run","on":"2027-08-08","name":"27-2"})"), Code::Taken);
+    EXPECT_EQ(code(R"({"do":"close-run","on":"2027-08-07","run":"27-2"})"), Code::Missing);
+    EXPECT_EQ(code(R"({"do":"weigh-box","on":"2027-08-06","run":"27-2","box":"H1a"})"),
+              Code::BeforeItBegan);
+}
+
+TEST_F(HoneyRoom, ABoxKnowsTheHiveItCameOff) {
+    playAll(season, R"({"do":"open-run","on":"2027-08-07","name":"27-2","yard":"Hill"}
+{"do":"move-box","on":"2027-08-06","box":"H3b","to":"waiting"}
+{"do":"weigh-box","on":"2027-08-07","run":"27-2","box":"H3b","gross_g":20600})");
+    const auto entries = season.read().all<ExtractionBox>();
+    ASSERT_EQ(entries.size(), 1U);
+    EXPECT_EQ(season.read().find(entries[0].hive)->mark.text(), "H3");
+    EXPECT_EQ(entries[0].frames, Count(9));
+}
+
+}  // namespace
+}  // namespace combwright
