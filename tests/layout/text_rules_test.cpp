@@ -123,7 +123,8 @@ TEST(TextRules, HeadersOpenWithTheirWhy) { EXPECT_EQ(allComplaints(badlyOpened),
 TEST(TextRules, NothingIsLeftForLater) {
     std::string all = allComplaints(leftForLater);
     for (const SourceFile& file : filesUnder({"resources", "demo"}))
-        if (!file.isUnder("demo/out")) all += leftForLater(file);
+        if (!file.isUnder("demo/out") && !file.isUnder("resources/pictures"))
+            all += leftForLater(file);
     EXPECT_EQ(all, "");
 }
 
