@@ -4,6 +4,7 @@
 
 #include "app/cli/groups.h"
 #include "core/exchange/compute/computations.h"
+#include "core/storage/sqlite/storage_error.h"
 #include "core/words/words.h"
 
 namespace combwright::cli {
@@ -29,14 +30,15 @@ int runCompute(Context& context) {
 }
 
 int runCodes(Context& context) {
-    QJsonArray list;
-    for (const Code code : allCodes()) {
-        if (context.json())
-            list.append(fromUtf8(key(code)));
-        else
-            context.streams.out << fromUtf8(key(code)) << '\n';
-    }
-    if (context.json()) printJson(context, list);
+    QStringList codes;
+    for (const Code code : allCodes()) codes << fromUtf8(key(code));
+    // What the world does to a file, and wrong usage, stand in "refused" under a code too.
+    for (const Trouble trouble : allTroubles()) codes << fromUtf8(key(trouble));
+    codes << QStringLiteral("wrong_usage");
+    if (context.json())
+        printJson(context, QJsonArray::fromStringList(codes));
+    else
+        context.streams.out << codes.join(QLatin1Char('\n')) << '\n';
     return Done;
 }
 

@@ -2,6 +2,7 @@
 #include <QJsonObject>
 
 #include "app/cli/groups.h"
+#include "core/actions/demo_season.h"
 #include "core/storage/audit.h"
 #include "core/storage/backup.h"
 #include "core/storage/season.h"
@@ -23,6 +24,18 @@ int runNew(Context& context) {
                   QJsonObject{{QStringLiteral("made"), context.arguments.positional.front()}});
     else
         context.streams.out << "Made " << context.arguments.positional.front() << ".\n";
+    return Done;
+}
+
+int runDemo(Context& context) {
+    const auto season = makeDemoSeason(filePath(context), context.clock);
+    if (!season) return refuse(context, season.error());
+    const QString path = context.arguments.positional.front();
+    if (context.json())
+        printJson(context,
+                  QJsonObject{{QStringLiteral("made"), path}, {QStringLiteral("invented"), true}});
+    else
+        context.streams.out << "Made the invented sample season " << path << ".\n";
     return Done;
 }
 
@@ -79,6 +92,13 @@ int runBackup(Context& context) {
 std::vector<Command> seasonCommands() {
     return {
         {"new", "FILE", "an empty season file; refuses an existing path", 1, 1, {}, &runNew},
+        {"demo",
+         "FILE",
+         "the invented sample season; refuses an existing path",
+         1,
+         1,
+         {},
+         &runDemo},
         {"check", "FILE", "whether the file is whole and its records agree", 1, 1, {}, &runCheck},
         {"backup",
          "FILE [DEST]",

@@ -5,6 +5,8 @@
 
 #include <QFile>
 
+#include "core/actions/demo_season.h"
+#include "core/model/season_info.h"
 #include "core/places/run_balance.h"
 #include "core/storage/audit.h"
 #include "tests/support/support.h"
@@ -31,6 +33,16 @@ TEST_F(DemoSeason, PlaysWholeAndGivesWhatItSays) {
     ASSERT_TRUE(again);
     playAll(*again, scriptOf(season));
     EXPECT_EQ(again->dump(), season.dump());
+}
+
+TEST_F(DemoSeason, IsMadeFromWhatIsCompiledIn) {
+    const auto made = makeDemoSeason(path("demo.combwright"), clock);
+    ASSERT_TRUE(made);
+    EXPECT_EQ(seasonYield(made->read(), 2027).total, Mass::grams(157500));
+    EXPECT_TRUE(made->read().first<SeasonInfo>({})->invented.value_or(false));
+    const auto again = makeDemoSeason(path("demo.combwright"), clock);
+    ASSERT_FALSE(again);
+    EXPECT_EQ(again.error().code, Code::PathTaken);
 }
 
 }  // namespace

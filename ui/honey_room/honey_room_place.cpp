@@ -123,7 +123,13 @@ HoneyRoomPlace::HoneyRoomPlace(Session& session, QWidget* parent) : Place(sessio
     whole->setSpacing(8);
     whole->addWidget(m_caution);
     whole->addWidget(m_empty);
-    whole->addWidget(m_room, 1);
+    // At large type the room is wider than the window; it scrolls rather than cut words off.
+    m_roomScroll = new QScrollArea(this);
+    m_roomScroll->setFrameShape(QFrame::NoFrame);
+    m_roomScroll->setWidgetResizable(true);
+    m_roomScroll->setFocusPolicy(Qt::NoFocus);
+    m_roomScroll->setWidget(m_room);
+    whole->addWidget(m_roomScroll, 1);
     whole->addWidget(m_entry);
     whole->addStretch(0);
 
@@ -148,6 +154,9 @@ HoneyRoomPlace::HoneyRoomPlace(Session& session, QWidget* parent) : Place(sessio
         const QFont font = look().font(TextSize::Head);
         for (QWidget* widget : std::initializer_list<QWidget*>{m_boxes, m_entry})
             widget->setFont(font);
+        m_room->setMinimumWidth(look().space(940));
+        m_boxes->setMinimumWidth(look().space(220));
+        m_load->setMinimumSize(look().space(380), look().space(340));
         m_entry->setMinimumHeight(look().target(true));
         m_boxes->verticalHeader()->setDefaultSectionSize(look().space(30));
     };
@@ -181,7 +190,7 @@ void HoneyRoomPlace::reload() {
     if (!session().hasSeason()) return;
     fillRuns();
     m_empty->setVisible(!m_run);
-    m_room->setVisible(m_run.has_value());
+    m_roomScroll->setVisible(m_run.has_value());
     m_balance.reset();
     m_loads = {};
     if (m_run) {

@@ -6,6 +6,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QScrollArea>
 #include <QTableWidget>
 
 #include "core/places/load_sheet.h"
@@ -54,6 +55,7 @@ class HoneyRoomPlace : public Place {
     QLabel* m_caution;
     QLabel* m_empty;
     QWidget* m_room;
+    QScrollArea* m_roomScroll;
     QTableWidget* m_boxes;
     LoadView* m_load;
     QLabel* m_loadText;

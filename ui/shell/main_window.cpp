@@ -157,6 +157,7 @@ void MainWindow::help() {
 
 void MainWindow::closeEvent(QCloseEvent* event) {
     if (Place* place = current()) place->keepTyped();
+    m_session.keepCopy();
     event->accept();
 }
 

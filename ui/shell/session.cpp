@@ -1,5 +1,9 @@
 #include "ui/shell/session.h"
 
+#include <QFileInfo>
+
+#include "core/actions/demo_season.h"
+#include "core/storage/backup.h"
 #include "core/words/words.h"
 
 namespace combwright {
@@ -22,7 +26,13 @@ bool Session::guarded(const std::function<Result<void>()>& deed) {
     return false;
 }
 
+std::int64_t Session::newestStep() const {
+    const auto newest = m_season->history(1);
+    return newest.empty() ? 0 : newest.front().seq;
+}
+
 void Session::listen() {
+    m_stepAtOpening = newestStep();
     m_season->onChange([this](const Change& change) {
         if (change.everything)
             tell(tr("Another program wrote to this file; everything was read anew."));
@@ -52,7 +62,36 @@ bool Session::make(const QString& path) {
     });
 }
 
+bool Session::exploreSample() {
+    return guarded([&]() -> Result<void> {
+        auto folder = std::make_unique<QTemporaryDir>();
+        const QString path = folder->filePath(QStringLiteral("sample.combwright"));
+        auto season = makeDemoSeason(path.toStdString(), m_clock);
+        if (!season) return season.error();
+        m_season = std::make_unique<Season>(*std::move(season));
+        m_sampleFolder = std::move(folder);
+        listen();
+        tell(tr("An invented season to explore; it is thrown away when you leave it."));
+        return {};
+    });
+}
+
+void Session::keepCopy() {
+    if (!m_season || m_sampleFolder || m_season->readOnly() || newestStep() == m_stepAtOpening)
+        return;
+    guarded([&]() -> Result<void> {
+        const QFileInfo file(QString::fromStdString(m_season->path()));
+        const QString folder = file.absolutePath() + QLatin1Char('/') + file.completeBaseName() +
+                               QStringLiteral(".copies");
+        copyInto(m_season->read().database(), folder.toStdString(), m_clock.today());
+        m_stepAtOpening = newestStep();
+        return {};
+    });
+}
+
 void Session::close() {
+    keepCopy();
+    m_sampleFolder.reset();
     m_season.reset();
     Q_EMIT seasonChanged();
 }

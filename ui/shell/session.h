@@ -4,6 +4,7 @@
 #pragma once
 
 #include <QObject>
+#include <QTemporaryDir>
 #include <memory>
 #include <optional>
 
@@ -28,6 +29,11 @@ class Session : public QObject {
     bool open(const QString& path);
     /// Makes a season file and opens it; likewise.
     bool make(const QString& path);
+    /// Opens a throw-away copy of the invented sample season; likewise.
+    bool exploreSample();
+    /// Where something was changed since the file was opened: makes a proven copy in the folder of
+    /// copies beside it. Called when the program ends; a copy that cannot be made is told.
+    void keepCopy();
     void close();
     bool hasSeason() const { return m_season != nullptr; }
     Season& season() { return *m_season; }
@@ -63,10 +69,13 @@ class Session : public QObject {
   private:
     bool guarded(const std::function<Result<void>()>& deed);
     void listen();
+    std::int64_t newestStep() const;
 
     const Clock& m_clock;
     Look m_look;
     std::unique_ptr<Season> m_season;
+    std::unique_ptr<QTemporaryDir> m_sampleFolder;
+    std::int64_t m_stepAtOpening = 0;
     QString m_told;
 };
 

@@ -23,8 +23,10 @@ StartPage::StartPage(Session& session, QWidget* parent) : QWidget(parent), m_ses
     auto* make = new QPushButton(tr("Begin a new season file…"), this);
     make->setProperty("primary", true);
     auto* open = new QPushButton(tr("Open a season file…"), this);
+    auto* sample = new QPushButton(tr("Explore a sample season"), this);
+    sample->setObjectName(QStringLiteral("sample"));
     column->addStretch(1);
-    for (QWidget* widget : std::initializer_list<QWidget*>{title, text, make, open}) {
+    for (QWidget* widget : std::initializer_list<QWidget*>{title, text, make, open, sample}) {
         column->addWidget(widget, 0, Qt::AlignLeft);
     }
     column->addStretch(2);
@@ -35,6 +37,7 @@ StartPage::StartPage(Session& session, QWidget* parent) : QWidget(parent), m_ses
     connect(&session, &Session::lookChanged, this, style);
     connect(make, &QPushButton::clicked, this, &StartPage::makeNew);
     connect(open, &QPushButton::clicked, this, &StartPage::openFile);
+    connect(sample, &QPushButton::clicked, this, [this] { m_session.exploreSample(); });
 }
 
 void StartPage::makeNew() {

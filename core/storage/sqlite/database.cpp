@@ -73,6 +73,14 @@ std::string_view key(Trouble trouble) {
     return "failed";
 }
 
+const std::vector<Trouble>& allTroubles() {
+    static const std::vector<Trouble> all{
+        Trouble::NotThere,      Trouble::NotOurs, Trouble::Newer,       Trouble::Damaged,
+        Trouble::Locked,        Trouble::Full,    Trouble::NotWritable, Trouble::Moved,
+        Trouble::OldUnwritable, Trouble::Failed};
+    return all;
+}
+
 struct Database::Inner {
     QString name;
     QSqlDatabase connection;

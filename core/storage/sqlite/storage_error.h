@@ -6,6 +6,7 @@
 #include <stdexcept>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace combwright {
 
@@ -24,6 +25,8 @@ enum class Trouble {
 
 /// "not_there", "damaged" …: the code in JSON.
 std::string_view key(Trouble trouble);
+/// Every trouble, in the order of the enumeration.
+const std::vector<Trouble>& allTroubles();
 
 class StorageError : public std::runtime_error {
   public:

@@ -1,0 +1,15 @@
+// The invented season: yards, hives and numbers are made up, and every page says so. It is played
+// from the same scripts as demo/run plays, so what it shows can be made by hand.
+#pragma once
+
+#include <string>
+
+#include "core/actions/play.h"
+
+namespace combwright {
+
+/// Makes a new file at that path and plays the whole season into it. Refused with PathTaken where
+/// there is a file; throws StorageError.
+Result<Season> makeDemoSeason(const std::string& path, const Clock& clock);
+
+}  // namespace combwright
