@@ -3,6 +3,7 @@
 
 #include "app/cli/groups.h"
 #include "core/actions/demo_season.h"
+#include "core/exchange/export.h"
 #include "core/storage/audit.h"
 #include "core/storage/backup.h"
 #include "core/storage/season.h"
@@ -87,11 +88,32 @@ int runBackup(Context& context) {
     return Done;
 }
 
+int runExport(Context& context) {
+    const Season season = Season::open(filePath(context), context.clock, Database::Mode::ReadOnly);
+    const auto written = exportSeason(season.read(), context.arguments.positional[1].toStdString());
+    if (!written) return refuse(context, written.error());
+    QJsonArray list;
+    for (const std::string& path : *written) list.append(fromUtf8(path));
+    if (context.json())
+        printJson(context, QJsonObject{{QStringLiteral("written"), list}});
+    else
+        context.streams.out << written->size() << " files written to "
+                            << context.arguments.positional[1] << ".\n";
+    return Done;
+}
+
 }  // namespace
 
 std::vector<Command> seasonCommands() {
     return {
         {"new", "FILE", "an empty season file; refuses an existing path", 1, 1, {}, &runNew},
+        {"export",
+         "FILE DIR",
+         "every table as CSV and one JSON; DIR absent or empty",
+         2,
+         2,
+         {},
+         &runExport},
         {"demo",
          "FILE",
          "the invented sample season; refuses an existing path",
