@@ -53,6 +53,7 @@ class FileCommands : public test::CliTest {
             ++uses;
             QStringList more;
             if (name == "backup") more << file("copy.combwright");
+            if (name == "export") more << file("tables");
             const CliAnswer text = on(command.name, more);
             EXPECT_EQ(text.exit, exit) << name << '\n' << text;
             EXPECT_TRUE(text.out.isEmpty()) << name << '\n' << text;
