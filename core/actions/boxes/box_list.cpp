@@ -13,10 +13,23 @@ std::string_view trimmed(std::string_view text) {
     return text.substr(from, text.find_last_not_of(" \t") - from + 1);
 }
 
+bool isDigitAt(std::string_view text, std::size_t at) {
+    return at < text.size() && text[at] >= '0' && text[at] <= '9';
+}
+
+/// A comma between two digits is a decimal comma, never the end of a part: "6,5 capped".
+std::size_t endOfPart(std::string_view text, std::string_view separators) {
+    std::size_t end = text.find_first_of(separators);
+    while (end != std::string_view::npos && text[end] == ',' && end > 0 &&
+           isDigitAt(text, end - 1) && isDigitAt(text, end + 1))
+        end = text.find_first_of(separators, end + 1);
+    return std::min(end, text.size());
+}
+
 std::vector<std::string_view> partsOf(std::string_view text, std::string_view separators) {
     std::vector<std::string_view> parts;
     while (!text.empty()) {
-        const std::size_t end = std::min(text.find_first_of(separators), text.size());
+        const std::size_t end = endOfPart(text, separators);
         if (const auto part = trimmed(text.substr(0, end)); !part.empty()) parts.push_back(part);
         text.remove_prefix(std::min(end + 1, text.size()));
     }
@@ -31,12 +44,22 @@ std::string lowered(std::string_view text) {
     return lower;
 }
 
+/// Takes digits with at most one point or comma from the front; no sign, no exponent, no "nan".
 std::optional<double> leadingNumber(std::string_view& text) {
+    std::string digits;
+    std::size_t end = 0;
+    bool point = false;
+    for (; end < text.size(); ++end) {
+        const bool separator =
+            (text[end] == '.' || text[end] == ',') && !point && end > 0 && isDigitAt(text, end + 1);
+        if (!separator && !isDigitAt(text, end)) break;
+        point = point || separator;
+        digits += separator ? '.' : text[end];
+    }
+    if (digits.empty() || digits.size() > 9) return std::nullopt;
     double number = 0;
-    const auto [end, error] =
-        std::from_chars(text.data(), text.data() + text.size(), number, std::chars_format::fixed);
-    if (error != std::errc() || number < 0) return std::nullopt;
-    text = trimmed(text.substr(static_cast<std::size_t>(end - text.data())));
+    std::from_chars(digits.data(), digits.data() + digits.size(), number);
+    text = trimmed(text.substr(end));
     return number;
 }
 
