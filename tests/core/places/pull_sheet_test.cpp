@@ -1,0 +1,367 @@
+// Which boxes come off and why the others stay, on a season whose numbers can be worked out in
+// one's head; what the keeper decides against it, what that costs, and what a kept plan holds.
+#include "core/places/pull_sheet.h"
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+#include <stdexcept>
+
+#include "core/actions/pull/plan.h"
+#include "tests/support/deeds.h"
+#include "tests/support/pull_season.h"
+
+namespace combwright {
+namespace {
+
+constexpr double gram = 1e-6;
+
+class PullPlanned : public test::DeedsTest {
+  protected:
+    void SetUp() override {
+        clock.set(test::pullDay);
+        done(test::pullSeason());
+    }
+    PullSheet sheet(const char* on = test::pullDay) const {
+        std::vector<Id<Yard>> yards;
+        for (const Yard& yard : openYards(file())) yards.push_back(yard.id);
+        return reckonPull(pullInput(file(), yards, test::day(on), limits, forced));
+    }
+    void force(const char* mark, PullVerdict verdict) { forced[box(mark).id.number] = verdict; }
+
+    static const PullHiveRow& hiveIn(const PullSheet& sheet, const char* mark) {
+        for (const PullYardRow& yard : sheet.yards)
+            for (const PullHiveRow& hive : yard.hives)
+                if (hive.hive.mark.text() == mark) return hive;
+        throw std::out_of_range(mark);
+    }
+    static const PullBoxRow& boxIn(const PullSheet& sheet, const char* mark) {
+        for (const PullYardRow& yard : sheet.yards)
+            for (const PullHiveRow& hive : yard.hives)
+                for (const PullBoxRow& box : hive.boxes)
+                    if (box.box.mark == mark) return box;
+        throw std::out_of_range(mark);
+    }
+    /// "take", "leave: held", "look first: look first", with "!" where the keeper decided.
+    static std::string verdict(const PullSheet& sheet, const char* mark) {
+        const PullBoxRow& box = boxIn(sheet, mark);
+        std::string said(Choices<PullVerdict>::words[static_cast<std::size_t>(box.verdict)]);
+        if (box.why) said += ": " + std::string(key(*box.why));
+        return said + (box.forced ? "!" : "");
+    }
+    /// "M01 M07", in the order the sheet shows them.
+    static std::string taken(const PullSheet& sheet) {
+        std::string marks;
+        for (const PullYardRow& yard : sheet.yards)
+            for (const PullHiveRow& hive : yard.hives)
+                for (const PullBoxRow& box : hive.boxes)
+                    if (box.verdict == PullVerdict::Take)
+                        marks += (marks.empty() ? "" : " ") + box.box.mark;
+        return marks;
+    }
+
+    PlanLimits limits = test::pullLimits();
+    PullForced forced;
+};
+
+TEST_F(PullPlanned, EveryBoxHasItsVerdictAndReason) {
+    const PullSheet now = sheet();
+    const struct {
+        const char* mark;
+        const char* verdict;
+    } rows[] = {
+        {"M01", "take"},
+        {"M02", "leave: not capped enough"},
+        {"M03", "leave: hive needs it"},
+        {"M04", "leave: held"},
+        {"M05", "look first: look first"},
+        {"M06", "look first: look first"},
+        {"M07", "take"},
+        {"M08", "look first: look first"},
+        {"M09", "look first: look first"},
+        {"M10", "leave: held"},
+    };
+    for (const auto& row : rows) EXPECT_EQ(verdict(now, row.mark), row.verdict) << row.mark;
+    EXPECT_TRUE(now.proven);
+    for (const char* mark : {"H4", "C2", "C3"}) EXPECT_TRUE(hiveIn(now, mark).lookFirst) << mark;
+    for (const char* mark : {"H1", "H2", "H3", "C1"})
+        EXPECT_FALSE(hiveIn(now, mark).lookFirst) << mark;
+}
+
+TEST_F(PullPlanned, HoneyIsFramesTimesAFullOneTimesFill) {
+    const PullSheet now = sheet();
+    EXPECT_NEAR(boxIn(now, "M01").honey->grams, 1600 * 9 * 0.90, gram);
+    EXPECT_NEAR(boxIn(now, "M02").honey->grams, 1600 * 9 * 0.80, gram);
+    EXPECT_NEAR(boxIn(now, "M03").honey->grams, 1600 * 9, gram);
+    EXPECT_NEAR(boxIn(now, "M07").honey->grams, 1600 * 9 * 0.50, gram);
+    EXPECT_FALSE(boxIn(now, "M06").honey) << "nobody looked";
+    EXPECT_FALSE(boxIn(now, "M08").honey) << "an old look says nothing of today";
+    EXPECT_NEAR(*boxIn(now, "M02").cappedShare, 6.5 / 9, 1e-12);
+    EXPECT_EQ(boxIn(now, "M01").honey->how, How::ByEye);
+    // One frame: shared 15 %, its own √(10 %² + the eye's error at 0.9 of both sides); nine of
+    // them: 9 × and √9 ×.
+    const double own = std::hypot(144, 800 * std::hypot(0.042, 0.042));
+    EXPECT_NEAR(boxIn(now, "M01").honey->spreadG, std::hypot(9 * 216, 3 * own), 1e-3);
+    EXPECT_NEAR(hiveIn(now, "H1").nest->grams, 8 * 2500, gram);
+    EXPECT_NEAR(hiveIn(now, "H2").nest->grams, 6.4 * 2500, gram);
+}
+
+TEST_F(PullPlanned, TheSumsFollow) {
+    const PullSheet now = sheet();
+    EXPECT_EQ(now.taken, 2);
+    EXPECT_EQ(now.framesTaken, 18);
+    EXPECT_NEAR(now.honey.grams, 12960 + 7200, gram);
+    EXPECT_NEAR(now.boundG, 12960 + 7200, 0.01) << "proven: no choice takes more";
+    EXPECT_EQ(now.boardsFor, (std::vector<std::string>{"H1", "C1"}));
+    ASSERT_EQ(now.yards.size(), 2U);
+    EXPECT_NEAR(now.yards[0].honeyG, 12960, gram);
+    EXPECT_NEAR(now.yards[1].honeyG, 7200, gram);
+    // 12 960 × 0.98 ÷ 454 = 27.97; 7 200 × 0.98 ÷ 454 = 15.54: each lot's jars by itself.
+    EXPECT_EQ(now.jars, 27 + 15);
+    EXPECT_NEAR(*hiveIn(now, "H1").remainingG, 20000 + 11520, gram);
+    EXPECT_NEAR(*hiveIn(now, "C1").remainingG, 16000, gram);
+    EXPECT_NEAR(*hiveIn(now, "H2").remainingG, 16000 + 14400, gram);
+    for (const char* mark : {"H1", "H2", "H3", "C1"}) EXPECT_EQ(hiveIn(now, mark).shortG, 0);
+}
+
+TEST_F(PullPlanned, ALookHoldsFiveWeeksToTheDay) {
+    EXPECT_EQ(verdict(sheet("2027-08-29"), "M01"), "take") << "25 July and 35 days";
+    EXPECT_EQ(verdict(sheet("2027-08-30"), "M01"), "look first: look first");
+    EXPECT_EQ(verdict(sheet("2027-07-25"), "M08"), "take") << "20 June and 35 days";
+    EXPECT_EQ(verdict(sheet("2027-07-24"), "M01"), "look first: look first")
+        << "a look that has not been yet says nothing";
+}
+
+TEST_F(PullPlanned, ALookAfterTheMoveHoldsAgain) {
+    done(
+        R"({"do":"look-box","on":"2027-07-27","box":"M09","contents":"9 drawn; 9 capped, 90 % full"})");
+    EXPECT_EQ(verdict(sheet(), "M09"), "take") << "on the very day it was put back";
+}
+
+TEST_F(PullPlanned, AHoldEndsWhenItIsLifted) {
+    done(
+        R"({"do":"release-hold","on":"2027-07-28","hold":"#1","lifted_by":"the keeper","grounds":"strips were out"})");
+    done(
+        R"({"do":"release-hold","on":"2027-07-28","hold":"#2","lifted_by":"the inspector","grounds":"nothing found"})");
+    EXPECT_EQ(verdict(sheet(), "M04"), "take");
+    EXPECT_EQ(verdict(sheet(), "M10"), "take");
+}
+
+TEST_F(PullPlanned, ANestNobodyCountedIsLookedAtFirst) {
+    done(R"({"do":"strike-line","on":"2027-07-25","hive":"H1"})");
+    const PullSheet now = sheet();
+    EXPECT_EQ(verdict(now, "M01"), "look first: look first");
+    EXPECT_FALSE(hiveIn(now, "H1").nest);
+    EXPECT_FALSE(hiveIn(now, "H1").remainingG);
+}
+
+TEST_F(PullPlanned, BroodAndWaterStandBeforeCapping) {
+    done(
+        R"({"do":"look-box","on":"2027-07-26","box":"M01","contents":"9 drawn; 8 capped, 90 % full","brood_in":true})");
+    EXPECT_EQ(verdict(sheet(), "M01"), "leave: brood");
+    limits.maxWater = WaterContent::hundredths(1800);
+    EXPECT_EQ(verdict(sheet(), "M07"), "leave: water not known");
+    done(
+        R"({"do":"look-box","on":"2027-07-26","box":"M02","contents":"9 drawn; 6.5 capped, 80 % full","water_percent":18})");
+    EXPECT_EQ(verdict(sheet(), "M02"), "take") << "measured dry enough, though open";
+    done(
+        R"({"do":"look-box","on":"2027-07-26","box":"M02","contents":"9 drawn; 9 capped, 80 % full","water_percent":18.01})");
+    EXPECT_EQ(verdict(sheet(), "M02"), "leave: too wet");
+}
+
+TEST_F(PullPlanned, AYardsOwnNeedStandsBeforeThePlans) {
+    EXPECT_EQ(hiveIn(sheet(), "H2").needG, 20000);
+    EXPECT_EQ(hiveIn(sheet(), "C1").needG, 16000);
+    limits.winterNeed = Mass::grams(16001);
+    EXPECT_EQ(taken(sheet()), "M01") << "C1 is a gram short now, Hill goes by its own";
+    limits.winterNeed = Mass::grams(10000);
+    EXPECT_EQ(verdict(sheet(), "M03"), "leave: hive needs it");
+    limits.winterNeed.reset();
+    EXPECT_EQ(taken(sheet()), "M01 M07");
+    limits.winterNeed = Mass::grams(16000);
+    limits.feedUpTo = Mass::grams(4000);
+    EXPECT_EQ(taken(sheet()), "M01 M03 M07") << "four kilograms fed are what H2 lacks";
+    EXPECT_NEAR(hiveIn(sheet(), "H2").shortG, 4000, gram);
+    limits.feedUpTo = Mass::grams(3999);
+    EXPECT_EQ(taken(sheet()), "M01 M07");
+}
+
+TEST_F(PullPlanned, LimitsBind) {
+    limits.minCapped = Share::percent(72);
+    EXPECT_EQ(taken(sheet()), "M02 M01 M07") << "6.5 of 9 are 72.2 %";
+    limits.boxes = Count(2);
+    EXPECT_EQ(taken(sheet()), "M02 M01");
+    EXPECT_EQ(verdict(sheet(), "M07"), "leave: limit on boxes");
+    limits.boxes = Count(1);
+    EXPECT_EQ(taken(sheet()), "M01") << "the heaviest";
+    limits.boxes = Count(0);
+    EXPECT_EQ(taken(sheet()), "");
+    EXPECT_EQ(sheet().honey.how, How::Unknown);
+    limits.boxes.reset();
+    limits.clearerBoards = Count(1);
+    EXPECT_EQ(taken(sheet()), "M02 M01") << "one board clears one hive";
+    EXPECT_EQ(verdict(sheet(), "M07"), "leave: limit on clearer boards");
+    limits.clearerBoards.reset();
+    limits.frames = Count(18);
+    EXPECT_EQ(taken(sheet()), "M02 M01");
+    EXPECT_EQ(verdict(sheet(), "M07"), "leave: limit on frames");
+}
+
+TEST_F(PullPlanned, WhatCanBeCarriedIsNotGuessed) {
+    limits.carry = Mass::grams(100000);
+    EXPECT_EQ(taken(sheet()), "");
+    EXPECT_EQ(verdict(sheet(), "M01"), "leave: mass not known") << "nobody weighed it";
+}
+
+TEST_F(PullPlanned, WithoutALeastCappingOnlyTheHivesNeedBinds) {
+    limits.minCapped.reset();
+    EXPECT_EQ(taken(sheet()), "M02 M01 M07");
+}
+
+TEST_F(PullPlanned, TheKeeperTakesABoxAgainstTheReckoning) {
+    force("M02", PullVerdict::Take);
+    PullSheet now = sheet();
+    EXPECT_EQ(verdict(now, "M02"), "take!");
+    EXPECT_EQ(verdict(now, "M01"), "take");
+    EXPECT_NEAR(now.honey.grams, 12960 + 11520 + 7200, gram);
+    EXPECT_NEAR(*hiveIn(now, "H1").remainingG, 20000, gram);
+    EXPECT_EQ(hiveIn(now, "H1").shortG, 0);
+
+    force("M03", PullVerdict::Take);
+    now = sheet();
+    EXPECT_NEAR(now.honey.grams, 12960 + 11520 + 7200 + 14400, gram);
+    EXPECT_NEAR(*hiveIn(now, "H2").remainingG, 16000, gram);
+    EXPECT_NEAR(hiveIn(now, "H2").shortG, 4000, gram) << "what it costs: four kilograms of feed";
+    EXPECT_EQ(now.boardsFor, (std::vector<std::string>{"H1", "H2", "C1"}));
+}
+
+TEST_F(PullPlanned, AForcedBoxIsGoneForItsNeighbours) {
+    limits.minCapped = Share::percent(72);
+    done(R"({"do":"write-line","on":"2027-07-25","hive":"H1","line":"e s4"})");
+    // H1: nest 10.0, M01 12.96, M02 11.52, need 20: either may come off, not both.
+    EXPECT_EQ(taken(sheet()), "M01 M07");
+    force("M02", PullVerdict::Take);
+    EXPECT_EQ(taken(sheet()), "M02 M07");
+    EXPECT_EQ(verdict(sheet(), "M01"), "leave: hive needs it");
+    EXPECT_NEAR(*hiveIn(sheet(), "H1").remainingG, 10000 + 12960, gram);
+}
+
+TEST_F(PullPlanned, TheKeeperLeavesABoxAgainstTheReckoning) {
+    force("M01", PullVerdict::Leave);
+    const PullSheet now = sheet();
+    EXPECT_EQ(verdict(now, "M01"), "leave!");
+    EXPECT_NEAR(now.honey.grams, 7200, gram) << "what it costs: 12.96 kg";
+    EXPECT_NEAR(*hiveIn(now, "H1").remainingG, 20000 + 11520 + 12960, gram);
+    ASSERT_EQ(now.yards.size(), 2U);
+    EXPECT_EQ(now.yards[0].yard.name.text(), "Creek") << "what is brought in stands first";
+    force("M07", PullVerdict::LookFirst);
+    EXPECT_EQ(verdict(sheet(), "M07"), "look first!");
+    EXPECT_EQ(sheet().taken, 0);
+}
+
+TEST_F(PullPlanned, AHeldBoxMayBeForcedAndIsStillShownAsHeld) {
+    force("M04", PullVerdict::Take);
+    EXPECT_EQ(verdict(sheet(), "M04"), "take!");
+    EXPECT_TRUE(boxIn(sheet(), "M04").hold);
+}
+
+class PlanKept : public PullPlanned {
+  protected:
+    static std::string keeping(const std::string& more = {}, const char* forDay = "2027-08-06") {
+        return R"({"do":"keep-plan","on":"2027-07-29","for_day":")" + std::string(forDay) +
+               R"(","winter_need_g":16000,"feed_up_to_g":0,"min_capped_share":0.75)" + more + "}";
+    }
+    std::optional<PullLine> lineOf(const char* mark) const {
+        return file().first<PullLine>({is("box", box(mark).id)});
+    }
+};
+
+TEST_F(PlanKept, HoldsEveryBoxWithWhatWasExpectedOfIt) {
+    done(keeping(R"(,"force":"M03 take, M07 leave, M10 look first","note":"with Anna")"));
+    const auto plans = file().all<PullPlan>();
+    ASSERT_EQ(plans.size(), 1U);
+    EXPECT_EQ(plans[0].forDay, test::day("2027-08-06"));
+    EXPECT_EQ(plans[0].limits, test::pullLimits());
+    EXPECT_EQ(plans[0].note, "with Anna");
+    EXPECT_EQ(file().all<PullLine>().size(), 10U);
+
+    const auto first = lineOf("M01");
+    EXPECT_EQ(first->verdict, PullVerdict::Take);
+    EXPECT_EQ(first->hive, hive("H1"));
+    EXPECT_EQ(first->why, "");
+    EXPECT_EQ(first->honey->value, Mass::grams(12960));
+    EXPECT_EQ(first->honey->how, How::ByEye);
+    EXPECT_EQ(first->spread, Mass::grams(1997)) << "√((9 × 216)² + (3 × 151.64)²) = 1996.5";
+    EXPECT_FALSE(first->forced);
+
+    EXPECT_EQ(lineOf("M02")->why, "not capped enough");
+    EXPECT_EQ(lineOf("M03")->verdict, PullVerdict::Take);
+    EXPECT_EQ(lineOf("M03")->forced, true);
+    EXPECT_EQ(lineOf("M07")->verdict, PullVerdict::Leave);
+    EXPECT_EQ(lineOf("M07")->forced, true);
+    EXPECT_EQ(lineOf("M10")->verdict, PullVerdict::LookFirst);
+    EXPECT_EQ(lineOf("M06")->verdict, PullVerdict::LookFirst);
+    EXPECT_FALSE(lineOf("M06")->honey) << "unknown is not nought";
+    EXPECT_FALSE(lineOf("M06")->spread);
+}
+
+TEST_F(PlanKept, TheSameLineGivesTheSamePlan) {
+    done(keeping(R"(,"yards":"Hill, Creek","force":"M02 take")"));
+    auto copy = Season::create(path("copy.combwright"), clock);
+    ASSERT_TRUE(copy);
+    playAll(*copy, scriptOf(season));
+    EXPECT_EQ(copy->dump(), season.dump());
+    ASSERT_TRUE(season.undo());
+    EXPECT_TRUE(file().all<PullPlan>().empty());
+    EXPECT_TRUE(file().all<PullLine>().empty());
+    ASSERT_TRUE(season.redo());
+    EXPECT_EQ(copy->dump(), season.dump());
+}
+
+TEST_F(PlanKept, OfSomeYardsOnly) {
+    done(keeping(R"(,"yards":"Creek")"));
+    EXPECT_EQ(file().all<PullLine>().size(), 4U);
+    EXPECT_FALSE(lineOf("M01"));
+}
+
+TEST_F(PlanKept, GivesTheNextPlanItsLimits) {
+    EXPECT_EQ(startingLimits(file(), clock.today()), test::pullLimits()) << "the file's constants";
+    done(
+        R"({"do":"keep-plan","on":"2027-07-29","for_day":"2027-08-06","winter_need_g":18000,"boxes":5})");
+    PlanLimits kept;
+    kept.winterNeed = Mass::grams(18000);
+    kept.boxes = Count(5);
+    EXPECT_EQ(startingLimits(file(), clock.today()), kept);
+}
+
+TEST_F(PlanKept, RefusesWhatCannotBeMeant) {
+    EXPECT_EQ(outcome(keeping({}, "2027-07-28")), "contradiction for_day");
+    EXPECT_EQ(outcome(keeping({}, "2027-07-29")), "kept") << "for today";
+    EXPECT_EQ(code(keeping(R"(,"yards":"Hill, Nowhere")")), "not_found");
+    EXPECT_EQ(outcome(keeping(R"(,"force":"M01 perhaps")")), "not_a_choice force");
+    EXPECT_EQ(outcome(keeping(R"(,"force":"M01")")), "not_a_choice force");
+    EXPECT_EQ(outcome(keeping(R"(,"force":"M77 take")")), "not_found force");
+    EXPECT_EQ(outcome(keeping(R"(,"force":"#777 take")")), "not_found force");
+    EXPECT_EQ(outcome(keeping(R"(,"force":"#x take")")), "not_found force");
+    EXPECT_EQ(outcome(keeping(R"(,"boxes":-1)")), "negative boxes");
+    EXPECT_EQ(outcome(keeping(R"(,"max_water_percent":174)")), "out_of_range max_water_percent");
+}
+
+class CropNoted : public test::DeedsTest {};
+
+TEST_F(CropNoted, NeedsAMassAndAYearThatCanBe) {
+    const auto noting = [](const char* more) {
+        return R"({"do":"note-crop","on":"2027-04-15")" + std::string(more) + "}";
+    };
+    const std::string mass = R"(,"mass_g":21000,"mass_how":"weighed")";
+    EXPECT_EQ(outcome(noting(R"(,"year":2026)")), "missing mass_g");
+    EXPECT_EQ(outcome(noting((mass + R"(,"year":1899)").c_str())), "out_of_range year");
+    EXPECT_EQ(outcome(noting((mass + R"(,"year":2201)").c_str())), "out_of_range year");
+    EXPECT_EQ(outcome(noting(R"(,"mass_g":-1,"mass_how":"weighed")")), "negative mass_g");
+    EXPECT_EQ(outcome(noting(mass.c_str())), "kept");
+    EXPECT_EQ(file().all<CropNote>().back().year, Count(2027)) << "the day's year";
+    EXPECT_EQ(outcome(noting((mass + R"(,"year":2026)").c_str())), "kept");
+}
+
+}  // namespace
+}  // namespace combwright
