@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "core/storage/rows.h"
+#include "core/support/result.h"
 
 namespace combwright {
 

@@ -14,4 +14,9 @@ namespace combwright {
 std::optional<double> fullFrameGramsOf(const Read& file, const FrameKind& kind,
                                        std::optional<Id<Yard>> yard, Day on);
 
+/// Grams of a box with its drawn, empty frames: the keeper's own ("empty_box_g CODE"), else the
+/// published one of a ten-frame medium or deep; nothing for other kinds.
+std::optional<double> emptyBoxGramsOf(const Read& file, const BoxKind& kind,
+                                      std::optional<Id<Yard>> yard, Day on);
+
 }  // namespace combwright

@@ -68,6 +68,8 @@ PullBoxRow boxRow(const Read& file, const Box& box, const std::optional<Colony>&
     if (!one) return row;
     const HoneyEstimate whole = alike(*one, row.frames);
     row.honey = Reckoned{whole.grams, whole.spreadG(), filled ? How::ByEye : How::Assumed};
+    if (const auto empty = emptyBoxGramsOf(file, *kind, yard, on))
+        row.grossG = row.honey->grams + *empty;
     return row;
 }
 
@@ -115,6 +117,7 @@ PullBox asPullBox(const PullBoxRow& row) {
     box.mark = row.box.mark;
     if (row.honey) box.honeyG = row.honey->grams;
     box.frames = row.frames;
+    box.grossG = row.grossG;
     box.cappedShare = row.cappedShare;
     if (row.look && row.look->water) box.waterPercent = row.look->water->percent();
     box.brood = row.look && row.look->broodIn.value_or(false);
@@ -151,6 +154,34 @@ FlatHives flatten(PullInput& input) {
             flat.rows.push_back(std::move(rows));
         }
     return flat;
+}
+
+/// What the boxes the keeper takes in any case use up of the limits. A hive they come off needs a
+/// board; should the reckoning take from it too, that board is counted twice, which never breaks
+/// the limit.
+struct Decided {
+    std::int64_t boxes = 0;
+    std::int64_t frames = 0;
+    std::int64_t hives = 0;
+    double honeyG = 0;
+    double grossG = 0;
+};
+
+Decided decidedTakes(const PullInput& input) {
+    Decided sum;
+    for (const PullYardRow& yard : input.yards)
+        for (const PullHiveRow& hive : yard.hives) {
+            const std::int64_t before = sum.boxes;
+            for (const PullBoxRow& box : hive.boxes) {
+                if (!box.forced || box.verdict != PullVerdict::Take) continue;
+                ++sum.boxes;
+                sum.frames += box.frames;
+                sum.honeyG += box.honey ? box.honey->grams : 0;
+                sum.grossG += box.grossG.value_or(0);
+            }
+            sum.hives += sum.boxes > before ? 1 : 0;
+        }
+    return sum;
 }
 
 PullLimits asTradeLimits(const PlanLimits& limits, double needG) {
@@ -196,7 +227,7 @@ void sumUp(PullSheet& sheet, const PullInput& input) {
                 const double honey = box.honey ? box.honey->grams : 0;
                 if (box.verdict != PullVerdict::Take) {
                     stays += honey;
-                    known = known && (box.honey || !box.look);
+                    known = known && box.honey.has_value();
                     continue;
                 }
                 pulled = true;
@@ -291,7 +322,16 @@ PullSheet reckonPull(PullInput input) {
     for (const PullYardRow& yard : input.yards)
         for (const PullHiveRow& hive : yard.hives)
             flat.hives[at++].expectedChangeG = need - hive.needG;
-    const PullChoice choice = choosePull(flat.hives, asTradeLimits(input.limits, need));
+    const Decided decided = decidedTakes(input);
+    PullLimits trade = asTradeLimits(input.limits, need);
+    const auto less = [](std::optional<std::int64_t>& limit, std::int64_t used) {
+        if (limit) limit = std::max<std::int64_t>(0, *limit - used);
+    };
+    less(trade.boxes, decided.boxes);
+    less(trade.frames, decided.frames);
+    less(trade.clearerBoards, decided.hives);
+    if (trade.carryG) trade.carryG = std::max(0.0, *trade.carryG - decided.grossG);
+    const PullChoice choice = choosePull(flat.hives, trade);
     takeChoice(choice, flat);
     at = 0;
     for (PullYardRow& yard : input.yards)
@@ -301,7 +341,7 @@ PullSheet reckonPull(PullInput input) {
             ++at;
         }
     sheet.proven = choice.proven;
-    sheet.boundG = choice.boundG;
+    sheet.boundG = choice.boundG + decided.honeyG;
     sheet.yards = std::move(input.yards);
     sumUp(sheet, input);
     // What is to be brought in stands first; yards with nothing to take come after.

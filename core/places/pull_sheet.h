@@ -29,6 +29,7 @@ struct PullBoxRow {
     std::optional<BoxLook> look;  ///< the newest that still speaks for the box
     std::int64_t frames = 0;
     std::optional<Reckoned> honey;
+    std::optional<double> grossG;  ///< what lifting it weighs: its honey and the empty box
     std::optional<double> cappedShare;
     std::optional<Hold> hold;
     PullVerdict verdict = PullVerdict::Leave;

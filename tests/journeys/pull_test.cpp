@@ -167,6 +167,13 @@ TEST_F(InPull, ANumberMayHaveACommaButNotTwoMeanings) {
     EXPECT_EQ(place->sheet().limits.minCapped, Share::percent(10)) << "the last that can be meant";
 }
 
+TEST_F(InPull, ThereAreNoHalfBoxes) {
+    typeLimit("boxes", "2,5");
+    EXPECT_TRUE(session.lastTold().contains(QStringLiteral("2,5")))
+        << session.lastTold().toStdString();
+    EXPECT_EQ(place->sheet().limits.boxes, Count(2)) << "the last that can be meant";
+}
+
 TEST_F(InPull, BoxesAreDecidedByOneKeyAndTakenBackByOne) {
     EXPECT_EQ(current(), "M02") << "the cursor begins at the top of the first hive";
     press(Qt::Key_T);
@@ -202,6 +209,17 @@ TEST_F(InPull, WhatADecisionCostsIsSaid) {
     EXPECT_NE(text("chosen_box").find("Take it: 16 kg, and 4 to feed"), std::string::npos)
         << "the same said from the other side: " << text("chosen_box");
     EXPECT_NE(text("follows").find("H2 4"), std::string::npos) << text("follows");
+}
+
+TEST_F(InPull, TheCursorStaysWithItsBoxWhenYardsChangePlaces) {
+    goTo(0, 1);
+    ASSERT_EQ(current(), "M01");
+    // Without M01 nothing comes from Hill, so Creek is shown first.
+    press(Qt::Key_L);
+    EXPECT_EQ(place->sheet().yards.front().yard.name.text(), "Creek");
+    EXPECT_EQ(current(), "M01") << "the next key must not decide another box";
+    press(Qt::Key_Delete);
+    EXPECT_EQ(place->sheet().taken, 2);
 }
 
 TEST_F(InPull, ThePlanIsKeptByThePrimaryButtonAndTakenBack) {
@@ -243,6 +261,14 @@ TEST_F(InPull, ThePlanIsKeptByThePrimaryButtonAndTakenBack) {
     EXPECT_EQ(session.read().all<PullPlan>().size(), 1U);
 }
 
+TEST_F(InPull, TheKeyOnTheButtonDoesWhatTheButtonSays) {
+    closeDialogs();
+    ASSERT_TRUE(nextThing()->text().contains(place->head().actionKey));
+    QTest::keySequence(window.get(), QKeySequence(place->head().actionKey));
+    EXPECT_EQ(dialogs, 1);
+    EXPECT_EQ(session.read().all<PullPlan>().size(), 1U) << "keep plan and print list";
+}
+
 TEST_F(InPull, WithNothingToTakeThereIsNothingToKeep) {
     typeLimit("boxes", "0");
     EXPECT_EQ(place->sheet().taken, 0);
@@ -279,6 +305,8 @@ TEST_F(InPull, EveryControlHasAName) {
 }
 
 TEST_F(InPull, TabIsNeverTrapped) { walkRound(Qt::Key_Tab); }
+
+TEST_F(InPull, TabIsNeverTrappedBackwards) { walkRound(Qt::Key_Backtab); }
 
 }  // namespace
 }  // namespace combwright

@@ -36,7 +36,8 @@ QString massText(const std::optional<Known<Mass>>& mass) {
 }  // namespace
 
 HoneyRoomPlace::HoneyRoomPlace(Session& session, QWidget* parent) : Place(session, parent) {
-    setFocusPolicy(Qt::StrongFocus);
+    // Not by Tab: Shift+Tab from what it hands on to would come straight back.
+    setFocusPolicy(Qt::ClickFocus);
     m_runs = new QComboBox;
     m_runs->setObjectName(QStringLiteral("run"));
     m_runs->setAccessibleName(tr("Run"));

@@ -57,9 +57,15 @@ PullBoard::PullBoard(Session& session, QWidget* parent) : QWidget(parent), m_ses
 }
 
 void PullBoard::show(const PullSheet& sheet) {
+    const PullHiveRow* before = currentHive();
+    const auto hive = before ? std::optional(before->hive.id) : std::nullopt;
     m_sheet = sheet;
     const Laid laid = layOut(std::max(width(), 1));
     m_hive = std::clamp(m_hive, 0, std::max(0, static_cast<int>(laid.hives.size()) - 1));
+    // Yards change places with what is taken; the cursor stays with its hive.
+    for (std::size_t i = 0; hive && i < laid.hives.size(); ++i)
+        if (m_sheet.yards[laid.hives[i].yard].hives[laid.hives[i].hive].hive.id == *hive)
+            m_hive = static_cast<int>(i);
     setMinimumHeight(heightForWidth(width()));
     speak();
     update();

@@ -16,7 +16,8 @@
 namespace combwright {
 
 PullPlace::PullPlace(Session& session, QWidget* parent) : Place(session, parent) {
-    setFocusPolicy(Qt::StrongFocus);
+    // Not by Tab: Shift+Tab from the board would come straight back to it.
+    setFocusPolicy(Qt::ClickFocus);
     auto* across = new QHBoxLayout(this);
     across->setContentsMargins(24, 8, 24, 16);
     across->setSpacing(24);
@@ -63,7 +64,13 @@ PullPlace::PullPlace(Session& session, QWidget* parent) : Place(session, parent)
     m_follows->setTextFormat(Qt::RichText);
     m_follows->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     column->addWidget(m_follows, 1);
-    across->addWidget(card, 2);
+    // At large type the card is taller than the window; it scrolls rather than push the window out.
+    auto* cardScroll = new QScrollArea(this);
+    cardScroll->setFrameShape(QFrame::NoFrame);
+    cardScroll->setWidgetResizable(true);
+    cardScroll->setFocusPolicy(Qt::NoFocus);
+    cardScroll->setWidget(card);
+    across->addWidget(cardScroll, 2);
 
     connect(m_board, &PullBoard::currentChanged, this, &PullPlace::fillBox);
     connect(m_board, &PullBoard::decided, this, [this](std::int64_t box, PullVerdict verdict) {
@@ -143,8 +150,10 @@ void PullPlace::takeLimits() {
             const double scale = field->kind == Kind::Mass    ? 1000.0
                                  : field->kind == Kind::Count ? 1.0
                                                               : 100.0;
-            if (number) value = static_cast<std::int64_t>(std::llround(*number * scale));
-            if (!number || !field->setIn(&m_limits, value)) {
+            const double scaled = number.value_or(0) * scale;
+            const bool fits = number && std::abs(scaled - std::round(scaled)) < 1e-6;
+            if (fits) value = static_cast<std::int64_t>(std::llround(scaled));
+            if (!fits || !field->setIn(&m_limits, value)) {
                 session().tell(
                     tr("%1 is not a number that can be meant there; the last one holds.").arg(text),
                     true);
@@ -265,8 +274,8 @@ void PullPlace::fillBox() {
     if (box->hold)
         lines << tr("Held back since %1: %2.")
                      .arg(dayText(box->hold->since), fromUtf8(word(box->hold->why)));
-    if (hive->nest && box->honey) {
-        const double stays = hive->remainingG.value_or(0);
+    if (hive->remainingG && box->honey) {
+        const double stays = *hive->remainingG;
         const bool taken = box->verdict == PullVerdict::Take;
         const double without = taken ? stays : stays - box->honey->grams;
         const double with = taken ? stays + box->honey->grams : stays;

@@ -16,7 +16,8 @@ namespace combwright {
 
 SeasonBookPlace::SeasonBookPlace(Session& session, QWidget* parent)
     : Place(session, parent), m_model(session) {
-    setFocusPolicy(Qt::StrongFocus);
+    // Not by Tab: Shift+Tab from what it hands on to would come straight back.
+    setFocusPolicy(Qt::ClickFocus);
     m_years = new QComboBox;
     m_years->setObjectName(QStringLiteral("year"));
     m_years->setAccessibleName(tr("Year"));

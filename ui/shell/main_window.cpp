@@ -58,7 +58,15 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
     addKey(tr("Do again"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), [this] {
         if (m_session.hasSeason()) m_session.redo();
     });
-    addKey(tr("Print"), QKeySequence::Print, [this] { print(); });
+    addKey(tr("Print"), QKeySequence::Print, [this] {
+        // Where the button keeps before it prints, its key does so too.
+        Place* place = current();
+        const auto key = QKeySequence(QKeySequence::Print).toString();
+        if (place && place->head().actionKey == key)
+            place->act();
+        else
+            print();
+    });
     addKey(tr("About this place"), QKeySequence(Qt::Key_F1), [this] { help(); });
     addKey(tr("Save"), QKeySequence::Save, [this] {
         m_session.tell(tr("Nothing needs saving: every change is kept when it is made."));

@@ -63,7 +63,8 @@ QString storyKind(const StoryEntry& entry) {
 }  // namespace
 
 YardPlace::YardPlace(Session& session, QWidget* parent) : Place(session, parent) {
-    setFocusPolicy(Qt::StrongFocus);
+    // Not by Tab: Shift+Tab from what it hands on to would come straight back.
+    setFocusPolicy(Qt::ClickFocus);
     m_controls = new QWidget;
     auto* controls = new QHBoxLayout(m_controls);
     controls->setContentsMargins(0, 0, 0, 0);

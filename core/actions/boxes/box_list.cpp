@@ -4,6 +4,8 @@
 #include <charconv>
 #include <cmath>
 
+#include "core/storage/queries/names.h"
+
 namespace combwright {
 namespace {
 
@@ -99,7 +101,7 @@ Result<FrameTally> tallyOf(Count frames, std::string_view word) {
 }
 
 std::optional<Count> wholeNumber(double number) {
-    if (number != std::floor(number) || number > 100) return std::nullopt;
+    if (number != std::floor(number)) return std::nullopt;
     return Count(static_cast<std::int64_t>(number));
 }
 
@@ -112,6 +114,8 @@ Count BoxContents::frames() const {
 }
 
 Result<BoxContents> parseContents(std::string_view text) {
+    const std::vector<std::pair<std::string, std::string>> percentOrFrames{{"low", "0"},
+                                                                           {"high", "100"}};
     BoxContents contents;
     for (std::string_view part : partsOf(text, ",;")) {
         const bool byEye = part.starts_with('~');
@@ -124,12 +128,17 @@ Result<BoxContents> parseContents(std::string_view text) {
                            {{"wanted", "number first"}, {"value", std::string(whole)}}};
         const std::string word = lowered(part);
         if (word == "capped") {
-            const auto capped = Codec<Frames>::unpack(Value{std::llround(*number * 10)});
-            if (!capped || *number > 100) return Refusal{Code::OutOfRange, "contents", {}};
-            contents.capped = Known<Frames>{*capped, {}, byEye ? How::ByEye : How::Counted};
+            if (contents.capped) return Refusal{Code::Duplicate, "contents", {{"name", word}}};
+            if (*number > 100) return Refusal{Code::OutOfRange, "contents", percentOrFrames};
+            const Frames capped = Frames::rounded(*number);
+            if (std::abs(capped.value() - *number) > 1e-6)
+                return Refusal{Code::WrongType,
+                               "contents",
+                               {{"wanted", "tenths of a frame"}, {"value", std::string(whole)}}};
+            contents.capped = Known<Frames>{capped, {}, byEye ? How::ByEye : How::Counted};
         } else if (word == "% full" || word == "%") {
-            if (*number > 100)
-                return Refusal{Code::OutOfRange, "contents", {{"low", "0"}, {"high", "100"}}};
+            if (contents.filled) return Refusal{Code::Duplicate, "contents", {{"name", "% full"}}};
+            if (*number > 100) return Refusal{Code::OutOfRange, "contents", percentOrFrames};
             contents.filled = Known<Share>{Share::rounded(*number / 100.0), {}, How::ByEye};
         } else {
             const auto frames = wholeNumber(*number);
@@ -137,6 +146,7 @@ Result<BoxContents> parseContents(std::string_view text) {
                 return Refusal{Code::WrongType,
                                "contents",
                                {{"wanted", "whole number"}, {"value", std::string(whole)}}};
+            if (*frames > Count(100)) return Refusal{Code::OutOfRange, "contents", percentOrFrames};
             auto tally = tallyOf(*frames, part.empty() ? std::string_view("drawn") : part);
             if (!tally) return tally.error();
             contents.tallies.push_back(*std::move(tally));
@@ -149,18 +159,10 @@ Result<BoxContents> parseContents(std::string_view text) {
 }
 
 std::optional<BoxKind> boxKindNamed(const Read& file, std::string_view name) {
-    const std::string wanted = lowered(trimmed(name));
-    if (wanted.empty()) return std::nullopt;
-    std::vector<BoxKind> bearing;
-    for (BoxKind& kind : file.all<BoxKind>()) {
-        const std::string kindName = lowered(kind.name.text());
-        if (lowered(kind.code.text()) == wanted || kindName == wanted) return kind;
-        if (kindName.ends_with(" " + wanted)) bearing.push_back(std::move(kind));
-    }
-    for (const BoxKind& kind : bearing)
-        if (file.first<Box>({is("kind", kind.id)})) return kind;
-    if (bearing.empty()) return std::nullopt;
-    return bearing.front();
+    // One rule for what a word of the trade means, here and where a script names a kind.
+    const auto found =
+        findNamed(file, BoxKind::table, NameQuery{.name = std::string(trimmed(name)), .on = Day{}});
+    return found ? file.find(Id<BoxKind>{*found}) : std::nullopt;
 }
 
 Result<BoxList> parseBoxList(const Read& file, std::string_view text) {
@@ -183,7 +185,7 @@ Result<BoxList> parseBoxList(const Read& file, std::string_view text) {
             const auto* from = words[next].data();
             auto contents =
                 parseContents({from, static_cast<std::size_t>(part.data() + part.size() - from)});
-            if (!contents) return contents.error();
+            if (!contents) return Refusal{contents.error().code, "boxes", contents.error().values};
             listed.contents = *std::move(contents);
         }
         list.boxes.push_back(std::move(listed));

@@ -1,5 +1,7 @@
 #include "core/actions/boxes/box_steps.h"
 
+#include <algorithm>
+
 #include "core/model/honey/pull.h"
 #include "core/model/season_info.h"
 #include "core/storage/queries/yards.h"
@@ -10,6 +12,26 @@ namespace {
 bool inUse(const Box& box) {
     return box.place != BoxPlace::Gone && box.condition != BoxCondition::Scrapped &&
            box.condition != BoxCondition::Burnt;
+}
+
+/// Whether another box in use bears the mark.
+bool markTaken(const Read& file, const std::string& mark, Id<Box> by = {}) {
+    if (mark.empty()) return false;
+    const auto bearing = file.where<Box>({is("mark", mark)});
+    return std::any_of(bearing.begin(), bearing.end(),
+                       [&](const Box& each) { return each.id != by && inUse(each); });
+}
+
+/// A hive that takes boxes on that day.
+Result<void> demandStands(const Read& file, Id<Hive> id, Day on) {
+    const auto hive = file.find(id);
+    if (!hive) return Refusal{Code::NotFound, "hive", {}};
+    if (hive->closed) return Refusal{Code::Closed, "hive", {{"name", hive->mark.text()}}};
+    if (on < hive->since)
+        return Refusal{Code::BeforeItBegan,
+                       "on",
+                       {{"name", hive->mark.text()}, {"since", isoText(hive->since)}}};
+    return {};
 }
 
 /// Makes room on a hive and says at which level the box will stand.
@@ -54,12 +76,23 @@ void addFrames(Write& file, const Box& box, const BoxKind& kind, const BoxConten
 
 }  // namespace
 
+Result<void> demandFits(const BoxKind& kind, const BoxContents& contents) {
+    if (!kind.framesNominal) return {};
+    const std::int64_t most = kind.framesNominal->value() + 2;
+    // Ten and a half capped in tenths of a frame need eleven frames.
+    const std::int64_t capped =
+        contents.capped && contents.capped->value ? (contents.capped->value->count() + 9) / 10 : 0;
+    if (std::max(contents.frames().value(), capped) <= most) return {};
+    return Refusal{Code::TooMany, "contents", {{"most", std::to_string(most)}}};
+}
+
 Result<Id<Box>> addBoxTo(Write& file, const ListedBox& listed, const BoxSpot& spot, Day on) {
-    if (!listed.mark.empty())
-        for (const Box& each : file.where<Box>({is("mark", listed.mark)}))
-            if (inUse(each)) return Refusal{Code::Taken, "mark", {{"name", listed.mark}}};
+    if (markTaken(file, listed.mark)) return Refusal{Code::Taken, "mark", {{"name", listed.mark}}};
     const auto kind = file.find(listed.kind);
     if (!kind) return Refusal{Code::NotFound, "kind", {}};
+    if (auto fits = demandFits(*kind, listed.contents); !fits) return fits.error();
+    if (spot.hive)
+        if (auto stands = demandStands(file, *spot.hive, on); !stands) return stands.error();
 
     Box box;
     box.kind = listed.kind;
@@ -90,14 +123,20 @@ Result<void> moveBoxTo(Write& file, Id<Box> id, const BoxSpot& spot, Day on,
                        std::optional<Id<Inspection>> inspection) {
     auto box = file.find(id);
     if (!box) return Refusal{Code::NotFound, "box", {}};
-    if (spot.hive) {
-        const auto hive = file.find(*spot.hive);
-        if (!hive) return Refusal{Code::NotFound, "hive", {}};
-        if (hive->closed) return Refusal{Code::Closed, "hive", {{"name", hive->mark.text()}}};
-    }
+    if (spot.hive)
+        if (auto stands = demandStands(file, *spot.hive, on); !stands) return stands;
     const Box before = *box;
-    const bool sameSpot = before.place == spot.place && before.hive == spot.hive &&
-                          (!spot.level || spot.level == before.level) && before.stack == spot.stack;
+    if (!inUse(before) && spot.place != BoxPlace::Gone && markTaken(file, before.mark, id))
+        return Refusal{Code::Taken, "box", {{"name", before.mark}}};
+    const bool sameHive = before.place == spot.place && before.hive == spot.hive;
+    // No box is put higher than the top.
+    auto level = spot.level;
+    if (sameHive && level && spot.hive) {
+        const auto standing = static_cast<std::int64_t>(boxesOn(file, *spot.hive).size());
+        level = std::min(*level, Count(std::max<std::int64_t>(standing - 1, 0)));
+    }
+    const bool sameSpot =
+        sameHive && (!level || level == before.level) && before.stack == spot.stack;
     if (sameSpot) return Refusal{Code::NothingToDo, "box", {{"name", before.mark}}};
 
     // Off first, so that moving within one hive counts levels without the box itself.
@@ -109,9 +148,9 @@ Result<void> moveBoxTo(Write& file, Id<Box> id, const BoxSpot& spot, Day on,
     if (before.hive && before.place == BoxPlace::OnHive) closeGap(file, *before.hive);
     if (spot.hive) {
         const bool stands = spot.place == BoxPlace::OnHive;
-        const Count level = stands ? makeRoom(file, *spot.hive, spot.level) : Count();
+        const Count room = stands ? makeRoom(file, *spot.hive, level) : Count();
         box->hive = spot.hive;
-        if (stands) box->level = level;
+        if (stands) box->level = room;
         file.change(*box);
     }
     file.add(BoxMove{{},

@@ -16,13 +16,18 @@ struct BoxSpot {
     std::string stack = {};
 };
 
+/// More frames, or more of them capped, than the box is made for plus two wedged in is a slip of
+/// the pen. Refused with TooMany.
+Result<void> demandFits(const BoxKind& kind, const BoxContents& contents);
+
 /// Makes a new box, with the frames its kind holds where they were listed. Refused with Taken where
-/// a box that is still in use bears the mark.
+/// a box that is still in use bears the mark, and as demandFits and moveBoxTo.
 Result<Id<Box>> addBoxTo(Write& file, const ListedBox& listed, const BoxSpot& spot, Day on);
 
 /// Moves a box and writes the move down; boxes above the gap come down, boxes above the new level
-/// go up. Refused with NotFound where the hive is closed or unknown, and NothingToDo where it is
-/// there.
+/// go up. Refused with NotFound or Closed where the hive is unknown or closed, BeforeItBegan where
+/// it did not stand yet, NothingToDo where the box is there, and Taken where it was gone and its
+/// mark is on another by now.
 Result<void> moveBoxTo(Write& file, Id<Box> box, const BoxSpot& spot, Day on,
                        std::optional<Id<Inspection>> inspection = std::nullopt);
 

@@ -39,7 +39,11 @@ Result<std::vector<Id<Box>>> AddBoxes::perform(Write& file) const {
             firstMark.empty() || many == 1 ? firstMark : *countedMark(firstMark, n);
         auto box = addBoxTo(file, ListedBox{kind, mark, *read},
                             BoxSpot{BoxPlace::Storeroom, {}, {}, stack}, on);
-        if (!box) return box.error();
+        if (!box) {
+            Refusal refusal = box.error();
+            if (refusal.code == Code::Taken) refusal.field = "first_mark";
+            return refusal;
+        }
         made.push_back(*box);
     }
     return made;

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/actions/boxes/box_list.h"
+#include "core/actions/boxes/box_steps.h"
 #include "core/catalogue/constants.h"
 #include "core/storage/queries/yards.h"
 
@@ -18,13 +19,33 @@ Result<Box> presentBox(const Read& file, Id<Box> id, Day on) {
     return *std::move(box);
 }
 
-/// More frames than the box is made for plus two wedged in is a slip of the pen.
-Result<void> demandFits(const Read& file, const Box& box, const BoxContents& contents) {
-    const auto kind = file.find(box.kind);
-    if (!kind || !kind->framesNominal) return {};
-    const std::int64_t most = kind->framesNominal->value() + 2;
-    if (contents.frames().value() <= most) return {};
-    return Refusal{Code::TooMany, "contents", {{"most", std::to_string(most)}}};
+/// Takes a frame that has a place of its own out of the count: from its own class, else from the
+/// last that has one left.
+void countPlaced(std::vector<FrameTally>& left, const Frame& frame) {
+    auto own = std::find_if(left.begin(), left.end(), [&](const FrameTally& tally) {
+        return tally.frames > Count() && tally.comb == frame.comb && tally.faults == frame.faults;
+    });
+    if (own == left.end()) {
+        const auto last = std::find_if(left.rbegin(), left.rend(), [](const FrameTally& tally) {
+            return tally.frames > Count();
+        });
+        if (last == left.rend()) return;
+        own = std::prev(last.base());
+    }
+    own->frames -= Count(1);
+}
+
+/// "full_frame_g LANG-F-MED" is the keeper's own weight of honey in a full frame of a kind,
+/// "empty_box_g LANG10-MED" that of a box with empty comb; every other name stands in the
+/// catalogue.
+bool isConstant(const Read& file, const std::string& name) {
+    constexpr std::string_view fullFrame = "full_frame_g ";
+    constexpr std::string_view emptyBox = "empty_box_g ";
+    if (name.starts_with(fullFrame))
+        return file.first<FrameKind>({is("code", name.substr(fullFrame.size()))}).has_value();
+    if (name.starts_with(emptyBox))
+        return file.first<BoxKind>({is("code", name.substr(emptyBox.size()))}).has_value();
+    return findPublishedConstant(name) != nullptr;
 }
 
 }  // namespace
@@ -43,9 +64,10 @@ Result<Id<BoxLook>> LookBox::perform(Write& file) const {
     if (!present) return present.error();
     const auto read = parseContents(contents);
     if (!read) return read.error();
-    if (auto fits = demandFits(file, *present, *read); !fits) return fits.error();
+    if (const auto kind = file.find(present->kind))
+        if (auto fits = demandFits(*kind, *read); !fits) return fits.error();
     if (filled && read->filled)
-        return Refusal{Code::Contradiction, "filled", {{"other", "contents"}}};
+        return Refusal{Code::Contradiction, "filled_share", {{"other", "contents"}}};
 
     BoxLook look;
     const auto earlier = file.where<BoxLook>({is("box", box), is("on_day", on)});
@@ -78,19 +100,19 @@ Result<Id<Box>> CountBox::perform(Write& file) const {
     const auto read = parseContents(contents);
     if (!read) return read.error();
     if (read->tallies.empty()) return Refusal{Code::Missing, "contents", {}};
-    if (auto fits = demandFits(file, *present, *read); !fits) return fits.error();
+    if (kind)
+        if (auto fits = demandFits(*kind, *read); !fits) return fits.error();
     if (!kind || !kind->takes)
         return Refusal{Code::UnknownSize, "box", {{"name", kind ? kind->name.text() : ""}}};
 
-    std::int64_t placed = 0;
+    auto toMake = read->tallies;
     for (const Frame& frame : file.where<Frame>({is("box", box), isUnknown("retired")})) {
         if (frame.position)
-            ++placed;
+            countPlaced(toMake, frame);
         else
             file.remove(frame.id);
     }
-    std::int64_t toMake = read->frames().value() - placed;
-    for (const FrameTally& tally : read->tallies) {
+    for (const FrameTally& tally : read->tallies)
         file.add(BoxCount{{},
                           box,
                           on,
@@ -98,7 +120,8 @@ Result<Id<Box>> CountBox::perform(Write& file) const {
                           tally.comb,
                           tally.faults,
                           tally.frames});
-        for (std::int64_t n = 0; n < tally.frames.value() && toMake > 0; ++n, --toMake) {
+    for (const FrameTally& tally : toMake)
+        for (std::int64_t n = 0; n < tally.frames.value(); ++n) {
             Frame frame;
             frame.kind = *kind->takes;
             frame.box = box;
@@ -106,7 +129,6 @@ Result<Id<Box>> CountBox::perform(Write& file) const {
             frame.faults = tally.faults;
             file.add(frame);
         }
-    }
     return box;
 }
 
@@ -165,9 +187,7 @@ const Fields& SetConstant::fields() {
 }
 
 Result<Id<Constant>> SetConstant::perform(Write& file) const {
-    // "full_frame_g LANG-F-MED" is the keeper's own weight of honey in a full frame of a kind.
-    const std::string base = constant.text().substr(0, constant.text().find(' '));
-    if (base != "full_frame_g" && !findPublishedConstant(base))
+    if (!isConstant(file, constant.text()))
         return Refusal{Code::NotFound, "constant", {{"name", constant.text()}}};
     if (value < Number()) return Refusal{Code::Negative, "value", {}};
     return file.add(Constant{{}, constant, yard, on, value, source});

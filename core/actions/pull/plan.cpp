@@ -22,7 +22,7 @@ Result<std::vector<Id<Yard>>> yardsNamed(const Read& file, const std::string& na
     std::vector<Id<Yard>> yards;
     for (const std::string& name : commaParts(names)) {
         const auto found = findNamed(file, Yard::table, NameQuery{.name = name, .on = on});
-        if (!found) return found.error();
+        if (!found) return Refusal{found.error().code, "yards", found.error().values};
         yards.push_back(Id<Yard>{*found});
     }
     if (yards.empty())
@@ -52,9 +52,21 @@ Result<PullForced> forcedBoxes(const Read& file, const std::string& text, Day on
             if (!found) return Refusal{found.error().code, "force", {{"name", mark}}};
             id = *found;
         }
-        forced[id] = *meant;
+        if (!forced.emplace(id, *meant).second)
+            return Refusal{Code::Duplicate, "force", {{"name", mark}}};
     }
     return forced;
+}
+
+/// A decision about a box that is on no hive of the plan would be lost without a word.
+Result<void> demandInPlan(const Read& file, const PullForced& forced, const PullSheet& sheet) {
+    PullForced missing = forced;
+    for (const PullYardRow& yard : sheet.yards)
+        for (const PullHiveRow& hive : yard.hives)
+            for (const PullBoxRow& box : hive.boxes) missing.erase(box.box.id.number);
+    if (missing.empty()) return {};
+    return Refusal{
+        Code::NotFound, "force", {{"name", nameOf(file, Box::table, missing.begin()->first)}}};
 }
 
 }  // namespace
@@ -74,6 +86,7 @@ Result<Id<PullPlan>> KeepPlan::perform(Write& file) const {
     const auto forced = forcedBoxes(file, force, on);
     if (!forced) return forced.error();
     const PullSheet sheet = reckonPull(pullInput(file, *named, on, limits, *forced));
+    if (auto inPlan = demandInPlan(file, *forced, sheet); !inPlan) return inPlan.error();
     const Id<PullPlan> plan = file.add(PullPlan{{}, on, forDay, limits, note});
     for (const PullYardRow& yard : sheet.yards)
         for (const PullHiveRow& hive : yard.hives)

@@ -10,6 +10,15 @@
 namespace combwright {
 namespace {
 
+/// A hive that was looked into on that day and then moved to another yard keeps its line where it
+/// was typed.
+Id<Yard> yardOn(const Read& file, const Hive& hive, Day on) {
+    for (const DatedInspection& each : inspectionsOf(file, hive.id, on + days(1)))
+        if (each.on == on)
+            if (const auto visit = file.find(each.inspection.visit)) return visit->yard;
+    return hive.yard;
+}
+
 Visit visitFor(Write& file, Id<Yard> yard, Day on) {
     if (auto present = visitOn(file, yard, on)) return *present;
     Visit visit;
@@ -30,7 +39,8 @@ Result<void> takeBackDeeds(Write& file, const Inspection& inspection, Day on) {
     for (const BoxMove& move : moves) {
         const auto box = file.find(move.box);
         if (!box) continue;
-        const bool stillThere = box->place == move.toPlace && box->hive == move.toHive;
+        // A box that left and came back stands there by a later move, which must keep its sense.
+        const bool stillThere = file.where<BoxMove>({is("box", box->id)}).back().id == move.id;
         if (!stillThere)
             return Refusal{Code::MovedOn, "hive", {{"box", box->mark}, {"name", box->mark}}};
         if (!move.fromPlace) {
@@ -60,7 +70,8 @@ std::optional<Id<BoxKind>> usualSuper(const Read& file, const Yard& yard) {
 Result<void> putOn(Write& file, Id<BoxKind> kind, Count boxes, const Hive& hive, Day on,
                    Id<Inspection> inspection) {
     for (std::int64_t n = 0; n < boxes.value(); ++n) {
-        const auto ready = boxesReady(file, kind);
+        auto ready = boxesReady(file, kind);
+        std::erase_if(ready, [&](const Box& box) { return on < box.since; });
         const BoxSpot top{BoxPlace::OnHive, hive.id, std::nullopt, {}};
         if (!ready.empty()) {
             if (auto moved = moveBoxTo(file, ready.front().id, top, on, inspection); !moved)
@@ -78,10 +89,13 @@ Result<void> putOn(Write& file, Id<BoxKind> kind, Count boxes, const Hive& hive,
     return {};
 }
 
+enum class From { Supers, Anywhere };
+
 Result<void> takeOff(Write& file, std::optional<Id<BoxKind>> kind, Count boxes, const Hive& hive,
-                     Day on, Id<Inspection> inspection) {
+                     Day on, Id<Inspection> inspection, From from) {
     for (std::int64_t n = 0; n < boxes.value(); ++n) {
         auto standing = boxesOn(file, hive.id);
+        if (from == From::Supers) standing = supersOn(hive, standing);
         const auto found = std::find_if(standing.rbegin(), standing.rend(),
                                         [&](const Box& box) { return !kind || box.kind == *kind; });
         if (found == standing.rend())
@@ -118,10 +132,14 @@ Result<void> doDeeds(Write& file, const SheetLine& line, const Hive& hive, const
         deep = kind->id;
     }
     if (line.supersOff)
-        if (auto done = takeOff(file, super, *line.supersOff, hive, visit.on, inspection); !done)
+        if (auto done =
+                takeOff(file, super, *line.supersOff, hive, visit.on, inspection, From::Supers);
+            !done)
             return done;
     if (line.deepsOff)
-        if (auto done = takeOff(file, deep, *line.deepsOff, hive, visit.on, inspection); !done)
+        if (auto done =
+                takeOff(file, deep, *line.deepsOff, hive, visit.on, inspection, From::Anywhere);
+            !done)
             return done;
     if (line.deepsOn)
         if (auto done = putOn(file, *deep, *line.deepsOn, hive, visit.on, inspection); !done)
@@ -180,7 +198,7 @@ const Fields& WriteLine::fields() {
 Result<Id<Inspection>> WriteLine::perform(Write& file) const {
     const auto stand = standingHive(file, hive, on);
     if (!stand) return stand.error();
-    const Visit visit = visitFor(file, stand->yard, on);
+    const Visit visit = visitFor(file, yardOn(file, *stand, on), on);
     return keepLine(file, *stand, visit, readShorthand(visit.all, line), line);
 }
 
@@ -195,7 +213,7 @@ Result<Id<Inspection>> LookInto::perform(Write& file) const {
     if (!stand) return stand.error();
     if (seen.seen.temper && (seen.seen.temper->value() < 1 || seen.seen.temper->value() > 5))
         return Refusal{Code::OutOfRange, "temper", {{"low", "1"}, {"high", "5"}}};
-    const Visit visit = visitFor(file, stand->yard, on);
+    const Visit visit = visitFor(file, yardOn(file, *stand, on), on);
     return keepLine(file, *stand, visit, seen, writeShorthand(seen));
 }
 
@@ -213,16 +231,19 @@ Result<Id<Visit>> RecordVisit::perform(Write& file) const {
     if (begun && ended && *ended < *begun)
         return Refusal{Code::Contradiction, "ended", {{"other", "begun"}}};
     Visit visit = visitFor(file, yard, on);
-    const bool allChanged = visit.all != all;
+    // Who notes the hours of a visit has not taken its line for all back.
+    const bool leavesAll = all.empty() && (begun || ended || !note.empty());
+    const std::string& forAll = leavesAll ? visit.all : all;
+    const bool allChanged = visit.all != forAll;
     if (begun) visit.begun = begun;
     if (ended) visit.ended = ended;
-    visit.all = all;
+    visit.all = forAll;
     if (!note.empty()) visit.note = note;
     file.change(visit);
     if (!allChanged) return visit.id;
     for (const Inspection& each : file.where<Inspection>({is("visit", visit.id)})) {
         const auto stand = file.find(each.hive);
-        auto kept = keepLine(file, *stand, visit, readShorthand(all, each.line), each.line,
+        auto kept = keepLine(file, *stand, visit, readShorthand(visit.all, each.line), each.line,
                              SameLine::IsDoneAnew);
         if (!kept) return kept.error();
     }
@@ -238,7 +259,7 @@ const Fields& StrikeLine::fields() {
 Result<Id<Hive>> StrikeLine::perform(Write& file) const {
     const auto stand = file.find(hive);
     if (!stand) return Refusal{Code::NotFound, "hive", {}};
-    const auto visit = visitOn(file, stand->yard, on);
+    const auto visit = visitOn(file, yardOn(file, *stand, on), on);
     const auto present = visit ? inspectionOf(file, visit->id, hive) : std::nullopt;
     if (!present) return Refusal{Code::NothingToDo, "hive", {{"name", stand->mark.text()}}};
     if (auto back = takeBackDeeds(file, *present, on); !back) return back.error();

@@ -31,7 +31,8 @@ struct LookInto {
 };
 
 /// The visit itself: when it began and ended, the line for all opened hives, a note. The line for
-/// all touches the hives marked opened so far, and those marked opened later.
+/// all touches the hives marked opened so far, and those marked opened later. Where only hours or a
+/// note are given it stays as it was.
 struct RecordVisit {
     static constexpr std::string_view name = "record-visit";
     using Answer = Id<Visit>;

@@ -82,7 +82,7 @@ Result<Id<Hive>> AddHive::perform(Write& file) const {
     Count level;
     for (const ListedBox& listed : list->boxes) {
         const auto placed = addBoxTo(file, listed, BoxSpot{BoxPlace::OnHive, stand, level}, on);
-        if (!placed) return placed.error();
+        if (!placed) return Refusal{placed.error().code, "boxes", placed.error().values};
         level += Count(1);
     }
     if (origin) {
@@ -137,6 +137,8 @@ Result<Id<Hive>> MoveHive::perform(Write& file) const {
     auto stand = file.find(hive);
     if (!stand) return Refusal{Code::NotFound, "hive", {}};
     if (stand->closed) return Refusal{Code::Closed, "hive", {{"name", stand->mark.text()}}};
+    if (on < stand->since)
+        return Refusal{Code::BeforeItBegan, "on", {{"since", isoText(stand->since)}}};
     const Id<Yard> to = yard.value_or(stand->yard);
     for (Hive& each : openHives(file, stand->yard)) {
         if (each.standOrder <= stand->standOrder) continue;

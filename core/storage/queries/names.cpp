@@ -1,6 +1,7 @@
 #include "core/storage/queries/names.h"
 
 #include <algorithm>
+#include <type_traits>
 
 #include "core/model/honey/pull.h"
 #include "core/model/season_info.h"
@@ -124,7 +125,11 @@ Result<std::int64_t> findKind(const Read& file, const NameQuery& query) {
         if (lower(kind.code.text()) == wanted || name == wanted) return kind.id.number;
         if (name.ends_with(" " + wanted)) bearing.push_back(kind.id.number);
     }
-    // A word of the trade alone ("medium") means the first of the catalogue: the ten-frame box.
+    // A word of the trade alone ("medium") means the kind already in use here, else the first of
+    // the catalogue: the ten-frame box.
+    if constexpr (std::is_same_v<Kind, BoxKind>)
+        for (const std::int64_t each : bearing)
+            if (file.first<Box>({is("kind", Id<BoxKind>{each})})) return each;
     if (bearing.empty())
         return Refusal{Code::NotFound, nameKey(Kind::table), {{"name", query.name}}};
     return bearing.front();

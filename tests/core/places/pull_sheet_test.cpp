@@ -124,6 +124,13 @@ TEST_F(PullPlanned, TheSumsFollow) {
     for (const char* mark : {"H1", "H2", "H3", "C1"}) EXPECT_EQ(hiveIn(now, mark).shortG, 0);
 }
 
+TEST_F(PullPlanned, AHiveWithABoxNobodyKnowsIsNotSaidToBeShort) {
+    const PullSheet now = sheet();
+    EXPECT_FALSE(hiveIn(now, "H4").remainingG) << "M06 may hold nothing or fifteen kilograms";
+    EXPECT_FALSE(hiveIn(now, "C2").remainingG);
+    EXPECT_EQ(hiveIn(now, "C2").shortG, 0);
+}
+
 TEST_F(PullPlanned, ALookHoldsFiveWeeksToTheDay) {
     EXPECT_EQ(verdict(sheet("2027-08-29"), "M01"), "take") << "25 July and 35 days";
     EXPECT_EQ(verdict(sheet("2027-08-30"), "M01"), "look first: look first");
@@ -207,10 +214,13 @@ TEST_F(PullPlanned, LimitsBind) {
     EXPECT_EQ(verdict(sheet(), "M07"), "leave: limit on frames");
 }
 
-TEST_F(PullPlanned, WhatCanBeCarriedIsNotGuessed) {
-    limits.carry = Mass::grams(100000);
-    EXPECT_EQ(taken(sheet()), "");
-    EXPECT_EQ(verdict(sheet(), "M01"), "leave: mass not known") << "nobody weighed it";
+TEST_F(PullPlanned, WhatCanBeCarriedCountsHoneyAndTheEmptyBox) {
+    // M01 holds 12,960 g, M07 7,200 g; a medium with empty comb weighs 4,649 g (10.25 lb printed).
+    limits.carry = Mass::grams(12960 + 7200 + 2 * 4649);
+    EXPECT_EQ(taken(sheet()), "M01 M07");
+    limits.carry = Mass::grams(12960 + 7200 + 2 * 4649 - 1);
+    EXPECT_EQ(taken(sheet()), "M01");
+    EXPECT_EQ(verdict(sheet(), "M07"), "leave: limit on mass");
 }
 
 TEST_F(PullPlanned, WithoutALeastCappingOnlyTheHivesNeedBinds) {
@@ -263,6 +273,26 @@ TEST_F(PullPlanned, AHeldBoxMayBeForcedAndIsStillShownAsHeld) {
     force("M04", PullVerdict::Take);
     EXPECT_EQ(verdict(sheet(), "M04"), "take!");
     EXPECT_TRUE(boxIn(sheet(), "M04").hold);
+}
+
+TEST_F(PullPlanned, ForcedBoxesCountAgainstTheLimits) {
+    force("M02", PullVerdict::Take);
+    limits.boxes = Count(1);
+    EXPECT_EQ(taken(sheet()), "M02");
+    limits.boxes = Count(2);
+    EXPECT_EQ(taken(sheet()), "M02 M01");
+    limits.boxes.reset();
+    limits.frames = Count(18);
+    EXPECT_EQ(taken(sheet()), "M02 M01");
+    limits.frames.reset();
+    limits.clearerBoards = Count(1);
+    EXPECT_EQ(sheet().boardsFor, (std::vector<std::string>{"H1"})) << "there is one board";
+}
+
+TEST_F(PullPlanned, TheBoundSpeaksOfTheSameHoneyAsTheSum) {
+    force("M02", PullVerdict::Take);
+    const PullSheet now = sheet();
+    EXPECT_NEAR(now.boundG, now.honey.grams, 0.01) << "what was forced is in both";
 }
 
 class PlanKept : public PullPlanned {
@@ -345,6 +375,17 @@ TEST_F(PlanKept, RefusesWhatCannotBeMeant) {
     EXPECT_EQ(outcome(keeping(R"(,"force":"#x take")")), "not_found force");
     EXPECT_EQ(outcome(keeping(R"(,"boxes":-1)")), "negative boxes");
     EXPECT_EQ(outcome(keeping(R"(,"max_water_percent":174)")), "out_of_range max_water_percent");
+}
+
+TEST_F(PlanKept, AYardNobodyKnowsIsSaidOfTheYards) {
+    EXPECT_EQ(outcome(keeping(R"(,"yards":"Hill, Nowhere")")), "not_found yards");
+}
+
+TEST_F(PlanKept, ADecisionAboutABoxOutsideThePlanIsNotLost) {
+    done(R"({"do":"add-boxes","on":"2027-07-01","kind":"medium","first_mark":"S1"})");
+    EXPECT_EQ(outcome(keeping(R"(,"force":"S1 take")")), "not_found force") << "it is in no hive";
+    EXPECT_EQ(outcome(keeping(R"(,"yards":"Creek","force":"M01 take")")), "not_found force");
+    EXPECT_EQ(outcome(keeping(R"(,"force":"M01 take, M01 leave")")), "duplicate force");
 }
 
 class CropNoted : public test::DeedsTest {};

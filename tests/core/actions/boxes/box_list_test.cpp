@@ -83,6 +83,19 @@ TEST(ContentsTyped, AreReadOrRefused) {
         EXPECT_EQ(contentsSaid(parseContents(row.typed)), row.said) << row.typed;
 }
 
+TEST(ContentsTyped, MoreThanAHundredFramesAreOutOfRange) {
+    EXPECT_EQ(contentsSaid(parseContents("101 drawn")), "out_of_range");
+}
+
+TEST(ContentsTyped, SayEachThingOnce) {
+    EXPECT_EQ(contentsSaid(parseContents("9 drawn; 7 capped, 8 capped")), "duplicate");
+    EXPECT_EQ(contentsSaid(parseContents("85 % full, 90 %")), "duplicate");
+}
+
+TEST(ContentsTyped, AreNotRoundedUnseen) {
+    EXPECT_EQ(contentsSaid(parseContents("9 drawn; 6.55 capped")), "wrong_type");
+}
+
 class TypedBoxes : public test::DeedsTest {
   protected:
     /// "LANG10-DEEP D31, LANG10-MED M31 9; excluder above 1", or the refusal's code and its name.
@@ -137,6 +150,15 @@ TEST_F(TypedBoxes, AKindIsItsCodeItsNameOrTheTradesWord) {
     EXPECT_EQ(codeOf(" medium "), "LANG10-MED");
     EXPECT_EQ(codeOf("edium"), "none") << "half a word is no word";
     EXPECT_EQ(codeOf(""), "none");
+}
+
+TEST_F(TypedBoxes, TheTradesWordMeansTheKindInUse) {
+    done(R"({"do":"add-boxes","on":"2027-04-01","kind":"LANG8-MED","first_mark":"E1"})");
+    EXPECT_EQ(said("medium M1"), "LANG8-MED M1");
+    EXPECT_EQ(said("deep D1"), "LANG10-DEEP D1") << "of deeps none is in use yet";
+    // A line of play must not mean another box than the same word in a list.
+    done(R"({"do":"add-boxes","on":"2027-04-01","kind":"medium","first_mark":"E2"})");
+    EXPECT_EQ(box("E2").kind, box("E1").kind);
 }
 
 }  // namespace

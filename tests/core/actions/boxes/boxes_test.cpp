@@ -74,6 +74,11 @@ TEST_F(BoxesAdded, ATakenMarkKeepsNoneOfThem) {
     EXPECT_EQ(outcome(adding("m3", 1)), "kept") << "marks are as they are painted";
 }
 
+TEST_F(BoxesAdded, ATakenMarkIsSaidOfTheFieldItStandsIn) {
+    done(adding("M3", 1));
+    EXPECT_EQ(outcome(adding("M1", 5)), "taken first_mark") << "there is no field mark";
+}
+
 TEST_F(BoxesAdded, FillEachWithWhatWasListed) {
     done(
         R"({"do":"add-boxes","on":"2027-05-01","kind":"medium","first_mark":"M1","count":2,"contents":"8 drawn, 1 V","stack":"A"})");
@@ -88,6 +93,15 @@ TEST_F(BoxesAdded, FillEachWithWhatWasListed) {
         EXPECT_EQ(box(mark).place, BoxPlace::Storeroom);
         EXPECT_EQ(movesOf(mark), 1U) << "its coming is written down";
     }
+}
+
+TEST_F(BoxesAdded, HoldNoMoreFramesThanFit) {
+    const auto holding = [](const char* contents) {
+        return R"({"do":"add-boxes","on":"2027-05-01","kind":"medium","contents":")" +
+               std::string(contents) + "\"}";
+    };
+    EXPECT_EQ(outcome(holding("12 drawn")), "kept") << "two wedged in";
+    EXPECT_EQ(outcome(holding("13 drawn")), "too_many contents");
 }
 
 class BoxMoves : public test::DeedsTest {
@@ -182,10 +196,21 @@ TEST_F(BoxMoves, RefuseWhatCannotBeMeant) {
         << "another shelf is another spot";
 }
 
+TEST_F(BoxMoves, ATopBoxPutHigherStaysWhereItIs) {
+    EXPECT_EQ(outcome(moving("M3", onto("H1", 99))), "nothing_to_do box");
+    EXPECT_EQ(movesOf("M3"), 1U);
+}
+
 TEST_F(BoxMoves, AClosedHiveTakesNone) {
     done(moving("D2", R"("to":"storeroom")"));
     done(R"({"do":"close-hive","on":"2027-06-02","hive":"H2"})");
     EXPECT_EQ(outcome(moving("M8", onto("H2"), "2027-06-03")), "closed hive");
+}
+
+TEST_F(BoxMoves, AHiveThatDidNotStandYetTakesNone) {
+    done(R"({"do":"add-hive","on":"2027-07-01","yard":"Hill","mark":"H3","boxes":"deep D3"})");
+    EXPECT_EQ(outcome(moving("M8", onto("H3"), "2027-06-30")), "before_it_began on");
+    EXPECT_EQ(outcome(moving("M8", onto("H3"), "2027-07-01")), "kept");
 }
 
 TEST_F(BoxMoves, AMarkIsFreeOnceItsBoxIsGone) {
@@ -197,6 +222,14 @@ TEST_F(BoxMoves, AMarkIsFreeOnceItsBoxIsGone) {
     done(moving("M8", R"("to":"gone")"));
     EXPECT_EQ(outcome(add), "kept");
     EXPECT_NE(box("M8").id, old) << "the name means the one in use";
+    expectClean();
+}
+
+TEST_F(BoxMoves, AGoneBoxDoesNotComeBackUnderATakenMark) {
+    const std::string old = "#" + std::to_string(box("M8").id.number);
+    done(moving("M8", R"("to":"gone")"));
+    done(R"({"do":"add-boxes","on":"2027-06-02","kind":"deep","first_mark":"M8"})");
+    EXPECT_EQ(outcome(moving(old.c_str(), R"("to":"storeroom")", "2027-06-03")), "taken box");
     expectClean();
 }
 

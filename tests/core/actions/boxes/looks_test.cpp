@@ -82,6 +82,16 @@ TEST_F(BoxSeen, ALookThatCannotBeIsRefused) {
     EXPECT_EQ(outcome(look("9 drawn", {}, "M77")), "not_found box");
 }
 
+TEST_F(BoxSeen, ARefusalNamesTheFieldAsItIsWritten) {
+    EXPECT_EQ(outcome(look("85 % full", R"(,"filled_share":0.85,"filled_how":"by eye")")),
+              "contradiction filled_share");
+}
+
+TEST_F(BoxSeen, NoMoreIsCappedThanFits) {
+    EXPECT_EQ(outcome(look("13 capped")), "too_many contents");
+    EXPECT_EQ(outcome(look("12 capped")), "kept");
+}
+
 class FramesCounted : public BoxSeen {
   protected:
     /// "7 drawn, 1 W": the frames in the box, those with a place marked by it.
@@ -125,6 +135,12 @@ TEST_F(FramesCounted, APlacedFrameStaysAndIsPartOfTheCount) {
     placeOne();
     done(seen("count-box", "M1", "9 drawn"));
     EXPECT_EQ(frames(), "8 drawn, 1 drawn at 4");
+}
+
+TEST_F(FramesCounted, APlacedFrameIsCountedInItsOwnClass) {
+    placeOne();
+    done(seen("count-box", "M1", "7 drawn, 1 W, 1 broken"));
+    EXPECT_EQ(frames(), "1 V, 1 W, 6 drawn, 1 drawn at 4");
 }
 
 TEST_F(FramesCounted, RefuseWhatCannotBeMeant) {
@@ -216,6 +232,12 @@ TEST_F(OwnFigures, RefuseWhatNobodyKnows) {
     EXPECT_EQ(outcome(set("full_frame_g LANG-F-MED", "1600")), "kept");
     EXPECT_EQ(outcome(set("winter_need_g", "1", "2027-04-01", R"(,"yard":"Nowhere")")),
               "not_found yard");
+}
+
+TEST_F(OwnFigures, AFullFrameIsOfAKindThereIs) {
+    EXPECT_EQ(outcome(set("full_frame_g LANG-F-MUD", "1600")), "not_found constant");
+    EXPECT_EQ(outcome(set("full_frame_g", "1600")), "not_found constant") << "of which kind?";
+    EXPECT_EQ(outcome(set("winter_need_g medium", "1600")), "not_found constant");
 }
 
 }  // namespace

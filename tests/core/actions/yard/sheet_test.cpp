@@ -78,6 +78,14 @@ TEST_F(SheetLines, NoMoreComesOffThanStands) {
     expectClean();
 }
 
+TEST_F(SheetLines, ASuperComesOffTheSupersNeverOffTheNest) {
+    done(
+        R"({"do":"add-hive","on":"2027-04-10","yard":"Hill","mark":"H4","boxes":"medium N1, medium N2, x, medium M4"})");
+    EXPECT_EQ(outcome(line("H4", "-2")), "too_many line");
+    EXPECT_EQ(outcome(line("H4", "-1")), "kept");
+    EXPECT_EQ(stack("H4"), "N1 N2");
+}
+
 TEST_F(SheetLines, TakeWhatIsThereThenBoxesNobodyHadListed) {
     done(line("H2", "+4"));
     EXPECT_EQ(stack("H2"), "D2 S1 S2 S3 -") << "a fourth stood there, so it exists";
@@ -108,6 +116,14 @@ TEST_F(SheetLines, ABoxThatWentOnSinceIsNotPulledBack) {
     EXPECT_EQ(outcome(strike("H1")), "moved_on hive");
     EXPECT_EQ(refusalValue(strike("H1"), "name"), "S1");
     EXPECT_EQ(outcome(line("H1", "e")), "moved_on hive");
+    expectClean();
+}
+
+TEST_F(SheetLines, ABoxThatWentAndCameBackIsNotPulledBack) {
+    done(line("H1", "+1"));
+    done(R"({"do":"move-box","on":"2027-06-10","box":"S1","to":"on hive","hive":"H2"})");
+    done(R"({"do":"move-box","on":"2027-06-12","box":"S1","to":"on hive","hive":"H1"})");
+    EXPECT_EQ(outcome(strike("H1")), "moved_on hive") << "it stands there by a later move";
     expectClean();
 }
 
@@ -171,6 +187,14 @@ TEST_F(SheetLines, TheVisitKeepsItsHours) {
     EXPECT_EQ(*kept->ended - *kept->begun, std::chrono::minutes(75));
 }
 
+TEST_F(SheetLines, TheVisitsHoursLeaveTheLineForAllAlone) {
+    done(forAll("e +1"));
+    done(line("H1", "b7"));
+    done(R"({"do":"record-visit","on":"2027-06-01","yard":"Hill","note":"warm"})");
+    EXPECT_EQ(stack("H1"), "D1 M1 S1") << "nobody took the line for all back";
+    EXPECT_EQ(seen("H1").eggs, true);
+}
+
 TEST_F(SheetLines, ComeLateAndOutOfOrder) {
     done(line("H1", "e b7", "2027-06-09"));
     done(line("H1", "e b5", "2027-06-02"));
@@ -195,6 +219,32 @@ TEST_F(SheetLines, AVisitBeforeTheHiveStoodIsRefused) {
         outcome(
             R"({"do":"look-into","on":"2027-04-09","hive":"H1","looked":"opened","eggs":true})"),
         "before_it_began on");
+}
+
+TEST_F(SheetLines, ALateLineTakesNoBoxThatWasNotThereYet) {
+    done(R"({"do":"add-boxes","on":"2027-06-05","kind":"medium","first_mark":"A1"})");
+    done(line("H1", "+1", "2027-06-02"));
+    EXPECT_EQ(stack("H1"), "D1 M1 S1") << "A1 was bought later";
+}
+
+TEST_F(SheetLines, ALateLineOfAClosedHivePutsNothingOnIt) {
+    for (const char* mark : {"D3", "S1", "S2", "S3"})
+        done(R"({"do":"move-box","on":"2027-06-05","box":")" + std::string(mark) +
+             R"(","to":"lent"})");
+    done(R"({"do":"close-hive","on":"2027-06-20","hive":"H3"})");
+    EXPECT_EQ(outcome(line("H3", "e b3", "2027-06-02")), "kept") << "what was seen was seen";
+    EXPECT_EQ(outcome(line("H3", "e b3 +1", "2027-06-02")), "closed hive");
+    EXPECT_EQ(stack("H3"), "");
+}
+
+TEST_F(SheetLines, StayWithTheirDayWhenTheHiveMoves) {
+    done(line("H1", "e b7 +1"));
+    done(R"({"do":"move-hive","on":"2027-06-05","hive":"H1","yard":"Creek"})");
+    done(line("H1", "e b6"));
+    ASSERT_EQ(inspections("H1").size(), 1U) << "typed again, not a second visit of that day";
+    EXPECT_EQ(stack("H1"), "D1 M1");
+    EXPECT_EQ(outcome(strike("H1")), "kept");
+    EXPECT_TRUE(inspections("H1").empty());
 }
 
 TEST_F(SheetLines, WithEveryValueNamedAreTheSame) {

@@ -91,6 +91,15 @@ TEST_F(Stands, RefuseWhatCannotBeMeant) {
     EXPECT_EQ(outcome(adding("H5", {}, "Hill", "2027-02-29")), "not_a_day on");
 }
 
+TEST_F(Stands, ASlipInTheBoxesIsSaidOfTheBoxes) {
+    done(adding("H4", R"(,"boxes":"deep D1")"));
+    EXPECT_EQ(outcome(adding("H5", R"(,"boxes":"deep D9, medium D1")")), "taken boxes");
+    EXPECT_EQ(outcome(adding("H5", R"(,"boxes":"medium M1, medium M1")")), "taken boxes")
+        << "the same number painted twice";
+    EXPECT_EQ(outcome(adding("H5", R"(,"boxes":"medium M1 9 gold")")), "not_a_choice boxes");
+    EXPECT_EQ(outcome(adding("H5", R"(,"boxes":"medium M1 13")")), "too_many boxes");
+}
+
 TEST_F(Stands, NamesAreAsPeopleGiveThem) {
     for (const char* mark : {"007", "Улей 3", "蜂箱", "Bee \\\"Queen\\\" Anne's", "#1", "@home"})
         EXPECT_EQ(outcome(adding(mark)), "kept") << mark;
@@ -169,6 +178,13 @@ TEST_F(Stands, MoveBetweenYards) {
         "taken hive")
         << "another bears its mark there now";
     expectClean();
+}
+
+TEST_F(Stands, DoNotMoveBeforeTheyStoodOrAfterTheyClosed) {
+    done(closing("H3"));
+    EXPECT_EQ(outcome(moving("H3", R"(,"stand_order":1)", "2027-06-02")), "closed hive");
+    EXPECT_EQ(outcome(moving("H2", R"(,"stand_order":1)", "2027-04-09")), "before_it_began on");
+    EXPECT_EQ(outcome(moving("H2", R"(,"yard":"Nowhere")")), "not_found yard");
 }
 
 }  // namespace
