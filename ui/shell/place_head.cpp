@@ -75,20 +75,21 @@ void PlaceHeadBar::paintEvent(QPaintEvent*) {
         noteWidth = std::max(noteWidth, painter.fontMetrics().horizontalAdvance(line));
     painter.setPen(look.tone(Tone::Muted));
     int y = look.space(noteLines.size() > 1 ? 20 : 30);
-    const bool roomForNote = right - noteWidth > titleRight;
+    FigureStyle style;
+    style.size = TextSize::Big;
+    style.bold = true;
+    const FigureColumns columns = measureFigures({m_head.big}, style, look);
+    // Number and note go together or not at all: a note without its number says nothing.
+    const bool roomForNumber = right - noteWidth - look.space(10) - columns.width() > titleRight;
     for (const QString& line : noteLines) {
-        if (!roomForNote) break;
+        if (!roomForNumber) break;
         painter.drawText(QRect(right - noteWidth, y, noteWidth, look.space(16)),
                          Qt::AlignVCenter | Qt::AlignLeft, line);
         y += look.space(15);
     }
     right -= noteWidth + look.space(10);
-    FigureStyle style;
-    style.size = TextSize::Big;
-    style.bold = true;
     int bigLeft = right;
-    const FigureColumns columns = measureFigures({m_head.big}, style, look);
-    if (!m_head.big.figure.isEmpty() && right - columns.width() > titleRight) {
+    if (!m_head.big.figure.isEmpty() && roomForNumber) {
         bigLeft = right - static_cast<int>(columns.width()) - look.space(4);
         paintFigure(painter, QPointF(bigLeft, look.space(38)), m_head.big.figure, m_head.big.unit,
                     m_head.big.how, style, look);
