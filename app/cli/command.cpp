@@ -8,6 +8,7 @@
 #include "core/storage/migrations.h"
 #include "core/storage/sqlite/storage_error.h"
 #include "core/support/version.h"
+#include "core/words/units.h"
 #include "core/words/words.h"
 
 namespace combwright::cli {
@@ -29,6 +30,7 @@ const std::vector<Option>& commonOptions() {
     static const std::vector<Option> options{
         {"json", nullptr, "print exactly one JSON value"},
         {"day", "YYYY-MM-DD", "what day it is today"},
+        {"units", "metric|us", "units in text; JSON has the unit in its keys"},
         {"help", nullptr, "say what the command does"},
     };
     return options;
@@ -85,6 +87,7 @@ void printHelp(QTextStream& out) {
         out << "  " << head.leftJustified(26) << ' ' << command.help << '\n';
     }
     out << "\n  --json prints one JSON value, --day YYYY-MM-DD says what day it is,\n"
+           "  --units metric|us which units text is in,\n"
            "  COMMAND --help tells more. Exit: 0 done, 1 refused by a rule, 2 wrong usage,\n"
            "  3 the file cannot be read or written, 4 made by a newer program.\n";
 }
@@ -147,6 +150,15 @@ int runCommand(const Command& command, const QStringList& given, Streams& stream
             return misused(early,
                            QStringLiteral("--day %1 is no day; write year-month-day").arg(*text));
     }
+    auto units = Units::Metric;
+    if (const auto text = arguments.value("units")) {
+        const auto named = unitsNamed(*text);
+        if (!named)
+            return misused(early,
+                           QStringLiteral("--units %1 is not known; metric or us").arg(*text));
+        units = *named;
+    }
+    const UnitsWhile shown(units);
     const DayClock dayClock(clock, day);
     Context context{arguments, streams, dayClock};
     try {

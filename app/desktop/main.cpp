@@ -8,6 +8,7 @@
 #include "app/system_clock.h"
 #include "ui/look/style.h"
 #include "ui/shell/main_window.h"
+#include "ui/shell/preferences.h"
 
 namespace {
 
@@ -61,7 +62,10 @@ int main(int argc, char** argv) {
     const QCommandLineOption to(QStringLiteral("to"),
                                 QStringLiteral("where --print writes its PDF"),
                                 QStringLiteral("OUT.pdf"));
-    parser.addOptions({day, pictures, print, to});
+    const QCommandLineOption units(QStringLiteral("units"),
+                                   QStringLiteral("units shown: metric or us"),
+                                   QStringLiteral("metric|us"));
+    parser.addOptions({day, units, pictures, print, to});
     parser.addPositionalArgument(QStringLiteral("FILE"), QStringLiteral("season file to open"),
                                  QStringLiteral("[FILE]"));
     parser.process(application);
@@ -74,10 +78,23 @@ int main(int argc, char** argv) {
                 QStringLiteral("--day %1 is no day; write year-month-day.").arg(parser.value(day)),
                 2);
     }
+    const bool atWindow = !parser.isSet(pictures) && !parser.isSet(print);
+    // Prints and pictures are the same for everybody unless --units says otherwise.
+    Preferences preferences = atWindow ? readPreferences() : Preferences{};
+    if (parser.isSet(units)) {
+        const auto named = unitsNamed(parser.value(units));
+        if (!named)
+            return fail(
+                QStringLiteral("--units %1 is not known; metric or us.").arg(parser.value(units)),
+                2);
+        preferences.units = *named;
+    }
+    setShownUnits(preferences.units);
     const ChosenClock clock(chosen);
     Session session(clock);
     // Dark is told from the desktop's palette before it is ours.
-    session.setLook(applyLook(application, isDark(QApplication::palette())));
+    session.setLook(
+        applyLook(application, isDark(QApplication::palette()), preferences.textFactor));
     MainWindow window(session);
     window.resize(1280, 800);
 
@@ -92,6 +109,9 @@ int main(int argc, char** argv) {
         if (!session.hasSeason()) return fail(QStringLiteral("--pictures needs a season file."), 2);
         return desktop::writePictures(application, window, session, parser.value(pictures));
     }
+    const auto keep = [&session] { keepPreferences({shownUnits(), session.look().factor}); };
+    QObject::connect(&session, &Session::unitsChanged, keep);
+    QObject::connect(&session, &Session::lookChanged, keep);
     window.show();
     return QApplication::exec();
 }

@@ -4,6 +4,7 @@
 #include <QLocale>
 #include <QStringList>
 
+#include "core/words/figures.h"
 #include "core/words/words.h"
 
 namespace combwright {
@@ -23,6 +24,20 @@ QString amountText(const Known<Unit>& known, double smallestPerShown) {
     if (known.to) return tell("%1 to %2").arg(shown(*known.value), shown(*known.to));
     if (known.how == How::ByEye) return tell("about %1").arg(shown(*known.value));
     return shown(*known.value);
+}
+
+/// "2.5 kg", "about 5.5 lb", "1 to 2 kg".
+QString fedText(const Known<Mass>& fed) {
+    if (!fed.value) return tell("fed");
+    const auto shown = [](Mass mass) {
+        return plain(inMassUnits(static_cast<double>(mass.grams())));
+    };
+    QString amount = shown(*fed.value);
+    if (fed.to)
+        amount = tell("%1 to %2").arg(amount, shown(*fed.to));
+    else if (fed.how == How::ByEye)
+        amount = tell("about %1").arg(amount);
+    return tell("%1 fed").arg(ShownFigure{amount, massUnit()}.text());
 }
 
 class Sentences {
@@ -127,9 +142,7 @@ QString readBack(const SheetLine& line) {
     said.add(boxesSentence(line.deepsOff, QT_TRANSLATE_NOOP("read_back", "%n deep off"),
                            QT_TRANSLATE_NOOP("read_back", "%n deeps off")));
     said.add(washText(line));
-    if (line.fed)
-        said.add(line.fed->value ? tell("%1 kg fed").arg(amountText(*line.fed, 1000))
-                                 : tell("fed"));
+    if (line.fed) said.add(fedText(*line.fed));
     if (seen.temper) said.add(tell("temper %1 of 5").arg(seen.temper->value()));
     if (seen.heft) said.add(heftText(*seen.heft));
     if (seen.comeBack.value_or(false)) said.add(tell("come back"));

@@ -39,33 +39,37 @@ std::optional<double> plainNumber(std::string_view text) {
     return number;
 }
 
-/// The unit's amount for a typed number, where the unit can hold it exactly.
+/// Whether a typed number must come out even in the unit that is kept; pounds never do in grams.
+enum class Fit { Exact, Nearest };
+
+/// The unit's amount for a typed number, where the unit can hold it.
 template <class Unit>
-std::optional<Unit> amount(std::string_view text, double smallestPerTyped) {
+std::optional<Unit> amount(std::string_view text, double smallestPerTyped, Fit fit = Fit::Exact) {
     const auto number = plainNumber(text);
     if (!number) return std::nullopt;
     const double scaled = *number * smallestPerTyped;
-    if (std::abs(scaled - std::round(scaled)) > 1e-6) return std::nullopt;
+    if (fit == Fit::Exact && std::abs(scaled - std::round(scaled)) > 1e-6) return std::nullopt;
     return Codec<Unit>::unpack(Value{static_cast<std::int64_t>(std::llround(scaled))});
 }
 
 /// "7", "~6", "5-7", "?": a whole answer or half of one.
 template <class Unit>
-std::optional<Known<Unit>> reading(std::string_view text, double smallestPerTyped, How plain) {
+std::optional<Known<Unit>> reading(std::string_view text, double smallestPerTyped, How plain,
+                                   Fit fit = Fit::Exact) {
     using Reading = Known<Unit>;
     if (text == "?") return Reading{std::nullopt, std::nullopt, How::Unknown};
     if (text.starts_with('~')) {
-        const auto value = amount<Unit>(text.substr(1), smallestPerTyped);
+        const auto value = amount<Unit>(text.substr(1), smallestPerTyped, fit);
         if (!value) return std::nullopt;
         return Reading{*value, std::nullopt, How::ByEye};
     }
     if (const std::size_t dash = text.find('-'); dash != std::string_view::npos) {
-        const auto low = amount<Unit>(text.substr(0, dash), smallestPerTyped);
-        const auto high = amount<Unit>(text.substr(dash + 1), smallestPerTyped);
+        const auto low = amount<Unit>(text.substr(0, dash), smallestPerTyped, fit);
+        const auto high = amount<Unit>(text.substr(dash + 1), smallestPerTyped, fit);
         if (!low || !high || *high < *low) return std::nullopt;
         return Reading{*low, *high, How::ByEye};
     }
-    const auto value = amount<Unit>(text, smallestPerTyped);
+    const auto value = amount<Unit>(text, smallestPerTyped, fit);
     if (!value) return std::nullopt;
     return Reading{*value, std::nullopt, plain};
 }
@@ -180,7 +184,11 @@ constexpr auto leadingMarks = std::to_array<LeadingMark>({
     {"w", &takeWash},
     {"f",
      [](SheetLine& line, std::string_view rest) {
-         const auto fed = reading<Mass>(rest, 1000, How::Weighed);
+         // Kilograms whatever units are shown: a line means the same on every machine.
+         const bool pounds = rest.ends_with("lb");
+         if (pounds || rest.ends_with("kg")) rest.remove_suffix(2);
+         const auto fed = reading<Mass>(rest, pounds ? 453.59237 : 1000.0, How::Weighed,
+                                        pounds ? Fit::Nearest : Fit::Exact);
          if (fed) line.fed = fed;
          return fed.has_value();
      }},

@@ -29,7 +29,7 @@ std::optional<Known<Mass>> weighedKilograms(const QString& text) {
 QString massText(const std::optional<Known<Mass>>& mass) {
     if (!mass || !mass->value) return {};
     return QStringLiteral("%1 %2").arg(
-        kilogramsText(static_cast<double>(mass->value->grams()), mass->how),
+        massFigure(static_cast<double>(mass->value->grams()), mass->how),
         QString(QLatin1Char(letter(mass->how))));
 }
 
@@ -213,7 +213,7 @@ void HoneyRoomPlace::reload() {
             for (const RunShare& share : balance->shares)
                 text += QStringLiteral("%1 <b>%2</b> kg<sup>%3</sup>%4 &nbsp; ")
                             .arg(share.hive ? fromUtf8(share.mark).toHtmlEscaped() : tr("no tag"),
-                                 kilogramsText(static_cast<double>(share.mass.grams()), share.how),
+                                 massFigure(static_cast<double>(share.mass.grams()), share.how),
                                  QString(QLatin1Char(letter(share.how))),
                                  share.atClosing ? tr(" (revised)") : QString());
             if (balance->byEye && !balance->shares.empty())
@@ -393,12 +393,12 @@ PlaceHead HoneyRoomPlace::head() const {
                              : tr("since %1").arg(dayText(run->on));
     if (m_balance && m_balance->buckets > Mass()) {
         head.big = {
-            kilogramsText(static_cast<double>(m_balance->buckets.grams()), m_balance->bucketsHow),
+            massFigure(static_cast<double>(m_balance->buckets.grams()), m_balance->bucketsHow),
             tr("kg"), letter(m_balance->bucketsHow)};
         head.bigNote = tr("in the buckets");
         if (m_balance->unaccountedG)
             head.bigNote +=
-                tr(",\n%1 missing").arg(kilogramsText(*m_balance->unaccountedG, How::Weighed));
+                tr(",\n%1 missing").arg(massFigure(*m_balance->unaccountedG, How::Weighed));
     }
     if (!run->closed) head.action = tr("Close the day");
     return head;

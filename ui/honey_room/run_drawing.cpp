@@ -12,7 +12,7 @@ namespace combwright {
 namespace {
 
 FigureText kilogramFigure(double grams, How how) {
-    return {kilogramsText(grams, how), QStringLiteral("kg"), letter(how)};
+    return {massFigure(grams, how), QStringLiteral("kg"), letter(how)};
 }
 
 }  // namespace

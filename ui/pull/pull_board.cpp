@@ -18,7 +18,7 @@ constexpr int yardHeadHeight = 34;
 
 FigureText kilogramsFigure(const PullBoxRow& row) {
     if (!row.honey) return {};
-    return {kilogramsText(row.honey->grams, row.honey->how), QStringLiteral("kg"),
+    return {massFigure(row.honey->grams, row.honey->how), QStringLiteral("kg"),
             letter(row.honey->how)};
 }
 
@@ -95,7 +95,7 @@ StackView PullBoard::stackOf(const PullHiveRow& hive) const {
     nest.heightMm = 84;
     nest.brood = true;
     nest.excluderBelow = false;
-    nest.words = {hive.nest ? tr("nest %1 kg").arg(kilogramsText(hive.nest->grams, hive.nest->how))
+    nest.words = {hive.nest ? tr("nest %1 kg").arg(massFigure(hive.nest->grams, hive.nest->how))
                             : tr("nest ?")};
     if (!stack.boxes.empty()) stack.boxes.back().excluderBelow = true;
     stack.boxes.push_back(nest);
@@ -167,7 +167,7 @@ void PullBoard::paintEvent(QPaintEvent*) {
         painter.drawText(box.adjusted(after, 0, 0, 0), Qt::AlignVCenter | Qt::AlignLeft,
                          tr("%1 boxes to take, about %2 kg")
                              .arg(yard.taken)
-                             .arg(kilogramsText(yard.honeyG, How::ByEye)));
+                             .arg(massFigure(yard.honeyG, How::ByEye)));
     }
     for (std::size_t i = 0; i < laid.hives.size(); ++i) {
         const HiveCell& cell = laid.hives[i];

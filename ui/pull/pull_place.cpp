@@ -217,15 +217,14 @@ void PullPlace::fillFollows() {
                     .arg(muted, under);
     };
     const double low = std::max(0.0, m_sheet.honey.grams - m_sheet.honey.spreadG);
-    row(tr("Honey"), tr("%1 kg").arg(kilogramsText(m_sheet.honey.grams, How::ByEye)),
+    row(tr("Honey"), tr("%1 kg").arg(massFigure(m_sheet.honey.grams, How::ByEye)),
         tr("%1 to %2 kg. <b>As of today:</b> what the bees bring or eat until then is not in it.")
-            .arg(kilogramsText(low, How::ByEye),
-                 kilogramsText(m_sheet.honey.grams + m_sheet.honey.spreadG, How::ByEye)));
+            .arg(massFigure(low, How::ByEye),
+                 massFigure(m_sheet.honey.grams + m_sheet.honey.spreadG, How::ByEye)));
     row(tr("Boxes"), QString::number(m_sheet.taken),
-        m_sheet.proven
-            ? tr("No choice within these limits takes more: proven.")
-            : tr("Not proven the best; at most %1 kg more is possible.")
-                  .arg(kilogramsText(m_sheet.boundG - m_sheet.honey.grams, How::Weighed)));
+        m_sheet.proven ? tr("No choice within these limits takes more: proven.")
+                       : tr("Not proven the best; at most %1 kg more is possible.")
+                             .arg(massFigure(m_sheet.boundG - m_sheet.honey.grams, How::Weighed)));
     if (m_sheet.day && m_sheet.taken > 0) {
         const DayPlan& day = *m_sheet.day;
         row(tr("Loads"), QString::number(day.loads),
@@ -252,7 +251,7 @@ void PullPlace::fillFollows() {
             if (hive.shortG > 0) {
                 ++hungry;
                 names << QStringLiteral("%1 %2").arg(fromUtf8(hive.hive.mark.text()),
-                                                     kilogramsText(hive.shortG, How::ByEye));
+                                                     massFigure(hive.shortG, How::ByEye));
             }
     if (hungry)
         html += QStringLiteral("<p><b>%1</b> %2</p>")
@@ -281,9 +280,9 @@ void PullPlace::fillBox() {
         const double with = taken ? stays + box->honey->grams : stays;
         lines << tr("Leave it: the hive keeps %1 of the %2 kg it needs. Take it: %3 kg, and %4 to "
                     "feed.")
-                     .arg(kilogramsText(with, How::ByEye), kilogramsText(hive->needG, How::ByEye),
-                          kilogramsText(without, How::ByEye),
-                          kilogramsText(std::max(0.0, hive->needG - without), How::ByEye));
+                     .arg(massFigure(with, How::ByEye), massFigure(hive->needG, How::ByEye),
+                          massFigure(without, How::ByEye),
+                          massFigure(std::max(0.0, hive->needG - without), How::ByEye));
     } else if (!hive->nest) {
         lines << tr("How much stores the nest holds is not known: look first.");
     }
@@ -298,11 +297,11 @@ PlaceHead PullPlace::head() const {
     head.under = tr("%1 · as of %2")
                      .arg(yards.join(QStringLiteral(", ")), dayText(session().clock().today()));
     if (m_sheet.taken > 0) {
-        head.big = {kilogramsText(m_sheet.honey.grams, How::ByEye), tr("kg"),
+        head.big = {massFigure(m_sheet.honey.grams, How::ByEye), tr("kg"),
                     letter(m_sheet.honey.how)};
         head.bigNote = tr("from %1 boxes,\ngive or take %2")
                            .arg(m_sheet.taken)
-                           .arg(kilogramsText(m_sheet.honey.spreadG, How::ByEye));
+                           .arg(massFigure(m_sheet.honey.spreadG, How::ByEye));
         head.action = tr("Keep plan and print list");
         head.actionKey = tr("Ctrl+P");
     }

@@ -129,9 +129,8 @@ QString SeasonBookPlace::runsText() const {
         QStringLiteral("<b>%1</b><table cellspacing='3' width='100%'>").arg(tr("Reckoned and got"));
     for (const RunBalance& run : m_season.runs) {
         const QString missing =
-            run.unaccountedG
-                ? tr("missing %1 kg").arg(kilogramsText(*run.unaccountedG, How::Weighed))
-                : tr("missing: not known");
+            run.unaccountedG ? tr("missing %1 kg").arg(massFigure(*run.unaccountedG, How::Weighed))
+                             : tr("missing: not known");
         const QString frame =
             run.gotPerFrameG
                 ? tr("%1 kg a frame").arg(QLocale().toString(*run.gotPerFrameG / 1000.0, 'f', 2))
@@ -141,7 +140,7 @@ QString SeasonBookPlace::runsText() const {
                     "kg<sup>%5</sup></td><td>%6</td><td>%7</td></tr>")
                     .arg(dayAndMonth(run.run.on), fromUtf8(run.run.name.text()).toHtmlEscaped(),
                          fromUtf8(run.yard).toHtmlEscaped(),
-                         kilogramsText(static_cast<double>(run.buckets.grams()), run.bucketsHow),
+                         massFigure(static_cast<double>(run.buckets.grams()), run.bucketsHow),
                          QString(QLatin1Char(letter(run.bucketsHow))), missing,
                          frame + (run.revised ? tr(" revised") : QString()));
     }
@@ -154,13 +153,13 @@ PlaceHead SeasonBookPlace::head() const {
     head.under =
         tr("beside %1 · as kept on %2").arg(m_year - 1).arg(dayText(session().clock().today()));
     if (m_season.total > Mass()) {
-        head.big = {kilogramsText(static_cast<double>(m_season.total.grams()), m_season.how),
-                    tr("kg"), letter(m_season.how)};
+        head.big = {massFigure(static_cast<double>(m_season.total.grams()), m_season.how), tr("kg"),
+                    letter(m_season.how)};
         head.bigNote = tr("of honey in %1").arg(m_year);
         if (m_season.unknown && *m_season.unknown > Mass())
-            head.bigNote += tr(",\n%1 without a hive")
-                                .arg(kilogramsText(static_cast<double>(m_season.unknown->grams()),
-                                                   How::Weighed));
+            head.bigNote +=
+                tr(",\n%1 without a hive")
+                    .arg(massFigure(static_cast<double>(m_season.unknown->grams()), How::Weighed));
         head.action = tr("Print harvest summary");
         head.actionKey = tr("Ctrl+P");
     }

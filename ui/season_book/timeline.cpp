@@ -142,12 +142,11 @@ void Timeline::drawChart() {
     }
     chart->setTitleFont(look.font(TextSize::Note, true));
     chart->setTitleBrush(look.tone(Tone::Ink));
-    QString title =
-        tr("%1: %2 kg").arg(m_season.year).arg(kilogramsText(total * 1000, How::Weighed));
+    QString title = tr("%1: %2 kg").arg(m_season.year).arg(massFigure(total * 1000, How::Weighed));
     if (totalBefore > 0)
         title += tr("; dashed %1: %2 kg")
                      .arg(m_before.year)
-                     .arg(kilogramsText(totalBefore * 1000, How::Weighed));
+                     .arg(massFigure(totalBefore * 1000, How::Weighed));
     chart->setTitle(title);
 }
 
@@ -163,8 +162,8 @@ void Timeline::fillTable() {
         sum += run.buckets;
         const QStringList texts{
             dayText(run.run.on), fromUtf8(run.run.name.text()), fromUtf8(run.yard),
-            kilogramsText(static_cast<double>(run.buckets.grams()), run.bucketsHow),
-            kilogramsText(static_cast<double>(sum.grams()), How::Weighed)};
+            massFigure(static_cast<double>(run.buckets.grams()), run.bucketsHow),
+            massFigure(static_cast<double>(sum.grams()), How::Weighed)};
         for (int column = 0; column < texts.size(); ++column)
             m_table->setItem(row, column, new QTableWidgetItem(texts[column]));
         ++row;

@@ -12,7 +12,7 @@ namespace {
 
 FigureText yieldFigure(const std::optional<Mass>& mass, How how) {
     if (!mass) return {};
-    return {kilogramsText(static_cast<double>(mass->grams()), how), {}, letter(how)};
+    return {massFigure(static_cast<double>(mass->grams()), how), {}, letter(how)};
 }
 
 }  // namespace
@@ -26,7 +26,7 @@ void YieldModel::show(const SeasonYield& season) {
     m_year = season.year;
     m_scale = 1000;
     const auto average = [](Mass total, How how, int hives) {
-        return kilogramsText(static_cast<double>(total.grams()) / hives, how);
+        return massFigure(static_cast<double>(total.grams()) / hives, how);
     };
     for (const YardYield& yard : season.yards) {
         if (yard.hives.empty() && yard.total == Mass()) continue;
@@ -87,12 +87,12 @@ QVariant YieldModel::data(const QModelIndex& index, int role) const {
                 case HiveColumn:
                     return row.yard ? row.name : QStringLiteral("    ") + row.name;
                 case NowColumn:
-                    return row.mass ? kilogramsText(static_cast<double>(row.mass->grams()), row.how)
+                    return row.mass ? massFigure(static_cast<double>(row.mass->grams()), row.how)
                                     : tr("none");
                 case BeforeColumn:
-                    return row.before ? kilogramsText(static_cast<double>(row.before->grams()),
-                                                      How::Weighed)
-                                      : QString();
+                    return row.before
+                               ? massFigure(static_cast<double>(row.before->grams()), How::Weighed)
+                               : QString();
                 case BarColumn:
                     return row.averages;
                 case HowColumn:
@@ -132,8 +132,7 @@ QVariant YieldModel::headerData(int section, Qt::Orientation orientation, int ro
         case BeforeColumn:
             return QString::number(m_year - 1);
         case BarColumn:
-            return tr("0 to %1 kg; a stroke: the year before")
-                .arg(kilogramsText(m_scale, How::ByEye));
+            return tr("0 to %1 kg; a stroke: the year before").arg(massFigure(m_scale, How::ByEye));
         case HowColumn:
             return tr("how it is known");
         default:

@@ -1,16 +1,21 @@
 #include "ui/shell/main_window.h"
 
 #include <QAction>
+#include <QApplication>
 #include <QCloseEvent>
 #include <QDialog>
 #include <QDialogButtonBox>
 #include <QLabel>
 #include <QVBoxLayout>
+#include <cmath>
+#include <iterator>
 
 #include "ui/honey_room/honey_room_place.h"
+#include "ui/look/style.h"
 #include "ui/print/print_dialog.h"
 #include "ui/pull/pull_place.h"
 #include "ui/season_book/season_book_place.h"
+#include "ui/shell/explain_dialog.h"
 #include "ui/shell/start_page.h"
 #include "ui/yard/yard_place.h"
 
@@ -66,6 +71,23 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
             place->act();
         else
             print();
+    });
+    addKey(tr("Explain the figures"), QKeySequence(Qt::CTRL | Qt::Key_E), [this] { explain(); });
+    addKey(tr("Pounds or kilograms"), QKeySequence(Qt::CTRL | Qt::Key_U), [this] {
+        m_session.setUnits(shownUnits() == Units::Metric ? Units::UsCustomary : Units::Metric);
+    });
+    addKey(tr("Larger text"), QKeySequence::ZoomIn, [this] { changeTextSize(+1); });
+    addKey(tr("Larger text"), QKeySequence(Qt::CTRL | Qt::Key_Equal),
+           [this] { changeTextSize(+1); });
+    addKey(tr("Smaller text"), QKeySequence::ZoomOut, [this] { changeTextSize(-1); });
+    addKey(tr("Text as the desktop has it"), QKeySequence(Qt::CTRL | Qt::Key_0),
+           [this] { changeTextSize(0); });
+    connect(&session, &Session::unitsChanged, this, [this] {
+        if (Place* place = current()) {
+            place->reload();
+            showHead();
+        }
+        m_rail->update();
     });
     addKey(tr("About this place"), QKeySequence(Qt::Key_F1), [this] { help(); });
     addKey(tr("Save"), QKeySequence::Save, [this] {
@@ -144,6 +166,34 @@ void MainWindow::print() {
     place->settle();
     const auto sheets = place->sheets();
     if (!sheets.empty()) printWithPreview(this, sheets.front().page(), m_session.look());
+}
+
+void MainWindow::explain() {
+    Place* place = current();
+    if (!place) return;
+    place->settle();
+    const auto figures = place->explained();
+    if (figures.empty()) {
+        m_session.tell(tr("No figure is reckoned here yet."));
+        return;
+    }
+    showExplained(this, m_session.look(), place->railWord(), figures);
+}
+
+void MainWindow::changeTextSize(int steps) {
+    static constexpr double sizes[] = {1.0, 1.15, 1.3, 1.5, 1.75, 2.0};
+    const Look& look = m_session.look();
+    std::size_t at = 0;
+    while (at + 1 < std::size(sizes) && sizes[at] < look.factor - 0.01) ++at;
+    if (steps > 0 && at + 1 < std::size(sizes)) ++at;
+    if (steps < 0 && at > 0) --at;
+    if (steps == 0) at = 0;
+    m_session.setLook(applyLook(*qApp, look.dark, sizes[at]));
+    if (Place* place = current()) {
+        place->reload();
+        showHead();
+    }
+    m_session.tell(tr("Text at %1 %.").arg(std::lround(sizes[at] * 100)));
 }
 
 void MainWindow::help() {

@@ -37,6 +37,9 @@ class MainWindow : public QMainWindow {
     void showHead();
     void showSeason();
     void print();
+    void explain();
+    /// One step larger or smaller; 0 is the size the desktop has.
+    void changeTextSize(int steps);
     void help();
 
     Session& m_session;

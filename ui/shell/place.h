@@ -6,6 +6,7 @@
 #include <functional>
 #include <vector>
 
+#include "core/places/explained.h"
 #include "core/places/pages/page.h"
 #include "ui/drawing/figure.h"
 #include "ui/shell/session.h"
@@ -43,11 +44,14 @@ class Place : public QWidget {
     virtual PlaceHead head() const = 0;
     virtual std::vector<KeyHint> hints() const { return {}; }
     virtual std::vector<PrintSheet> sheets() const { return {}; }
+    /// Every figure this place shows now, with how it came about; the first is the one the person
+    /// is at. Reckoned anew when asked, so not for painting.
+    virtual std::vector<Explained> explained() const { return {}; }
     /// What this place is for, on one page.
     virtual QString help() const = 0;
     /// Does the one thing to do next.
     virtual void act() {}
-    /// Reads everything anew.
+    /// Reads everything anew, and puts it in the units that are shown now.
     virtual void reload() = 0;
     /// Keeps what is half typed; called before the place is left or the program ends.
     virtual void keepTyped() {}

@@ -2,6 +2,7 @@
 
 #include <QKeyEvent>
 #include <QPainter>
+#include <iterator>
 
 #include "core/model/season_info.h"
 #include "core/storage/queries/yards.h"
@@ -147,8 +148,13 @@ void Rail::paintEvent(QPaintEvent*) {
                      Qt::AlignVCenter | Qt::AlignLeft, under);
 
     const std::pair<const char*, QString> keys[] = {
-        {"Ctrl+P", tr("print")}, {"F1", tr("about this place")}, {"Ctrl+Z", tr("take back")}};
-    double y = height() - look.space(invented ? 96 : 76);
+        {"Ctrl+P", tr("print")},
+        {"Ctrl+E", tr("explain figures")},
+        {"Ctrl+U", shownUnits() == Units::Metric ? tr("pounds") : tr("kilograms")},
+        {"F1", tr("about this place")},
+        {"Ctrl+Z", tr("take back")}};
+    const int lines = static_cast<int>(std::size(keys)) + (invented ? 1 : 0);
+    double y = height() - look.space(20 * lines + 16);
     for (const auto& [key, what] : keys) {
         const double end = paintKeyCap(painter, QPointF(left, y), QString::fromLatin1(key), look);
         painter.setFont(look.font(TextSize::Note));

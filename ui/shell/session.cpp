@@ -15,6 +15,12 @@ void Session::setLook(const Look& look) {
     Q_EMIT lookChanged();
 }
 
+void Session::setUnits(Units units) {
+    if (units == shownUnits()) return;
+    setShownUnits(units);
+    Q_EMIT unitsChanged();
+}
+
 bool Session::guarded(const std::function<Result<void>()>& deed) {
     try {
         const auto done = deed();

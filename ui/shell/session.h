@@ -11,6 +11,7 @@
 #include "core/actions/action.h"
 #include "core/storage/season.h"
 #include "core/storage/sqlite/storage_error.h"
+#include "core/words/units.h"
 #include "ui/look/tokens.h"
 
 namespace combwright {
@@ -24,6 +25,8 @@ class Session : public QObject {
     const Clock& clock() const { return m_clock; }
     const Look& look() const { return m_look; }
     void setLook(const Look& look);
+    /// What is shown and typed from now on; what is recorded stays as it is.
+    void setUnits(Units units);
 
     /// Opens a season file; false when it could not be opened, which was then told.
     bool open(const QString& path);
@@ -64,6 +67,7 @@ class Session : public QObject {
     void seasonChanged();  ///< another file is open, or none
     void changed(const combwright::Change& change);
     void lookChanged();
+    void unitsChanged();
     void told(const QString& text, bool bad);
 
   private:

@@ -34,21 +34,21 @@ Cell words(const QString& text, bool strong = false) {
 
 Cell massCell(std::optional<Mass> mass, How how, bool strong = false) {
     if (!mass) return words({});
-    Cell cell = words(kilogramsText(static_cast<double>(mass->grams()), how), strong);
+    Cell cell = words(massFigure(static_cast<double>(mass->grams()), how), strong);
     cell.how = how;
     return cell;
 }
 
 QString perHive(Mass total, How how, int hives) {
     if (hives == 0) return {};
-    return kilogramsText(static_cast<double>(total.grams()) / hives,
-                         how == How::Weighed || how == How::ByDifference ? How::Weighed : how);
+    return massFigure(static_cast<double>(total.grams()) / hives,
+                      how == How::Weighed || how == How::ByDifference ? How::Weighed : how);
 }
 
 QString changeText(std::optional<Mass> now, std::optional<Mass> before) {
     if (!now || !before) return {};
     const std::int64_t change = now->grams() - before->grams();
-    const QString size = kilogramsText(static_cast<double>(std::abs(change)), How::Weighed);
+    const QString size = massFigure(static_cast<double>(std::abs(change)), How::Weighed);
     return change < 0 ? QStringLiteral("− ") + size : QStringLiteral("+ ") + size;
 }
 
@@ -96,10 +96,10 @@ double scaleOf(const SeasonYield& season) {
 TableBlock yieldTable(const SeasonYield& season) {
     TableBlock table;
     table.columns = {{harvestWord("hive"), 1.3, false},
-                     {QStringLiteral("%1, kg").arg(season.year), 0.9, true},
+                     {QStringLiteral("%1, %2").arg(season.year).arg(massUnit()), 0.9, true},
                      {QString::number(season.year - 1), 0.8, true},
                      {harvestWord("change"), 0.8, true},
-                     {harvestWord("kg; a stroke: the year before"), 3.6, false},
+                     {harvestWord("%1; a stroke: the year before").arg(massUnit()), 3.6, false},
                      {harvestWord("how it is known"), 2.2, false}};
     table.rowMm = 5.2;
     const double scale = scaleOf(season);
@@ -177,7 +177,7 @@ TableBlock runTable(const SeasonYield& season) {
                         [](const RunBoxLine& box) { return box.byDifference; });
         Cell missing = words(QStringLiteral("?"));
         if (run.unaccountedG) {
-            missing = words(kilogramsText(*run.unaccountedG, How::Weighed));
+            missing = words(massFigure(*run.unaccountedG, How::Weighed));
             missing.how = How::ByDifference;
         }
         row.cells = {
@@ -207,24 +207,23 @@ QStringList footnotes(const SeasonYield& season) {
         for (const RunBoxLine& box : run.boxes)
             if (box.byDifference)
                 notes << harvestWord(
-                             "%1, %2: box %3 lacked a weight; its %4 kg is what is left when the "
+                             "%1, %2: box %3 lacked a weight; its %4 is what is left when the "
                              "others "
                              "are taken from buckets and cappings.")
                              .arg(fromUtf8(run.run.name.text()), fromUtf8(box.hive),
                                   fromUtf8(box.mark),
-                                  kilogramsText(box.offG.value_or(0), How::ByDifference));
+                                  massText(box.offG.value_or(0), How::ByDifference));
         if (run.byEye)
             notes << harvestWord("%1: nothing was weighed; shares follow frames and fill, by eye.")
                          .arg(fromUtf8(run.run.name.text()));
         for (const RunShare& share : run.shares)
             if (share.atClosing)
-                notes << harvestWord("Revised since %1 was closed: %2 is %3 kg, was %4.")
+                notes << harvestWord("Revised since %1 was closed: %2 is %3, was %4.")
                              .arg(fromUtf8(run.run.name.text()),
                                   share.hive ? fromUtf8(share.mark) : harvestWord("no tag"),
-                                  kilogramsText(static_cast<double>(share.mass.grams()),
-                                                How::Weighed),
-                                  kilogramsText(static_cast<double>(share.atClosing->grams()),
-                                                How::Weighed));
+                                  massText(static_cast<double>(share.mass.grams()), How::Weighed),
+                                  massFigure(static_cast<double>(share.atClosing->grams()),
+                                             How::Weighed));
     }
     for (const std::string& run : season.unclosed)
         notes << harvestWord("%1 is not in these figures: two of its weights are missing.")
@@ -240,8 +239,8 @@ QStringList footnotes(const SeasonYield& season) {
 QString seasonSentence(const SeasonYield& season) {
     if (season.total == Mass())
         return harvestWord("No honey was written down in %1.").arg(season.year);
-    const QString total = kilogramsText(static_cast<double>(season.total.grams()), season.how);
-    QString text = harvestWord("In %1 %2 of %3 colonies gave %4 kg of honey")
+    const QString total = massText(static_cast<double>(season.total.grams()), season.how);
+    QString text = harvestWord("In %1 %2 of %3 colonies gave %4 of honey")
                        .arg(season.year)
                        .arg(season.producing)
                        .arg(std::max(season.standing, season.producing))
@@ -250,16 +249,17 @@ QString seasonSentence(const SeasonYield& season) {
         const std::int64_t change = season.total.grams() - season.before->grams();
         text += (change >= 0 ? harvestWord(", %1 more than the year before")
                              : harvestWord(", %1 less than the year before"))
-                    .arg(kilogramsText(static_cast<double>(std::abs(change)), How::Weighed));
+                    .arg(massFigure(static_cast<double>(std::abs(change)), How::Weighed));
     }
     text += harvestWord(", in %1 runs.").arg(season.runs.size());
     if (season.unknown && *season.unknown > Mass())
         text += QLatin1Char(' ') +
-                harvestWord("%1 kg of it has no hive yet.")
-                    .arg(kilogramsText(static_cast<double>(season.unknown->grams()), season.how));
+                harvestWord("%1 of it has no hive yet.")
+                    .arg(massText(static_cast<double>(season.unknown->grams()), season.how));
     if (season.producing)
-        text += QLatin1Char(' ') + harvestWord("That is %1 kg per producing hive (%2)")
+        text += QLatin1Char(' ') + harvestWord("That is %1 %2 per producing hive (%3)")
                                        .arg(perHive(season.total, season.how, season.producing))
+                                       .arg(massUnit())
                                        .arg(season.producing);
     if (season.producing && season.standing)
         text += harvestWord(" and %1 per hive standing on 1 May (%2)")
@@ -312,9 +312,11 @@ Page loadsPage(const Read& file, const LoadSheet& sheet, Day on) {
     TextBlock caution;
     caution.caution = true;
     caution.text = harvestWord(
-        "Lid shut while it turns, hands and sleeves away from the drum, start slow. Hot knife: set "
-        "it "
-        "down where nobody reaches. Wet floors are slippery. Over 23 kg lift with two.");
+                       "Lid shut while it turns, hands and sleeves away from the drum, start slow. "
+                       "Hot knife: set "
+                       "it "
+                       "down where nobody reaches. Wet floors are slippery. Over %1 lift with two.")
+                       .arg(liftLimitText());
     page.blocks.push_back(caution);
     TableBlock table;
     table.columns = {{harvestWord("load"), 0.6, true},          {harvestWord("lot"), 1, false},
@@ -351,7 +353,7 @@ Page runBalancePage(const Read& file, const RunBalance& balance, Day printed) {
     if (balance.revised) page.title += harvestWord(" (revised)");
     TableBlock table;
     table.columns = {{harvestWord("hive"), 1, false},
-                     {harvestWord("kg"), 1, true},
+                     {massUnit(), 1, true},
                      {harvestWord("at closing"), 1, true}};
     for (const RunShare& share : balance.shares) {
         TableRow row;
@@ -368,9 +370,9 @@ Page runBalancePage(const Read& file, const RunBalance& balance, Day printed) {
     page.blocks.push_back(table);
     TextBlock missing;
     missing.text = balance.unaccountedG
-                       ? harvestWord("Out of the boxes %1 kg; missing %2 kg.")
-                             .arg(kilogramsText(balance.outOfBoxesG.value_or(0), How::Weighed),
-                                  kilogramsText(*balance.unaccountedG, How::Weighed))
+                       ? harvestWord("Out of the boxes %1; missing %2.")
+                             .arg(massText(balance.outOfBoxesG.value_or(0), How::Weighed),
+                                  massText(*balance.unaccountedG, How::Weighed))
                        : harvestWord("What is missing is not known.");
     page.blocks.push_back(missing);
     page.letters = lettersOf(page);

@@ -38,8 +38,8 @@ TableRow rowFor(const PullHiveRow& hive, const PullBoxRow& row, bool first) {
     line.cells.push_back(plainCell(first ? fromUtf8(hive.hive.mark.text()) : QString(), true));
     line.cells.push_back(plainCell(boxName(row.box)));
     line.cells.push_back(plainCell(verdictText(row), row.verdict == PullVerdict::Take));
-    Cell honey = plainCell(row.honey ? kilogramsText(row.honey->grams, row.honey->how)
-                                     : QStringLiteral("?"));
+    Cell honey =
+        plainCell(row.honey ? massFigure(row.honey->grams, row.honey->how) : QStringLiteral("?"));
     if (row.honey) honey.how = row.honey->how;
     line.cells.push_back(honey);
     QStringList why;
@@ -121,33 +121,33 @@ Page pullListPage(const Read& file, const PullSheet& sheet, Day forDay) {
     QStringList boards;
     for (const std::string& hive : sheet.boardsFor) boards << fromUtf8(hive);
     summary.text = pullWord(
-                       "%1 boxes with about %2 kg of honey, give or take %3; as of %4. What the "
+                       "%1 boxes with about %2 of honey, give or take %3; as of %4. What the "
                        "bees bring or eat until then is not in it.")
                        .arg(sheet.taken)
-                       .arg(kilogramsText(sheet.honey.grams, How::ByEye),
-                            kilogramsText(sheet.honey.spreadG, How::ByEye), dayText(sheet.on));
+                       .arg(massText(sheet.honey.grams, How::ByEye),
+                            massFigure(sheet.honey.spreadG, How::ByEye), dayText(sheet.on));
     if (!boards.isEmpty())
         summary.text += QLatin1Char(' ') + pullWord("Clearer boards one or two days before: %1.")
                                                .arg(boards.join(QStringLiteral(", ")));
     page.blocks.push_back(summary);
     TextBlock caution;
     caution.caution = true;
-    caution.text = pullWord(
-        "A full super weighs up to 25 kg: over 23 kg lift with two, or carry frames. "
-        "Cover boxes at once, leave nothing open: robbing starts within the hour. "
-        "Boxes that were on while a medicine was in the hive stay off the list; "
-        "the label decides.");
+    caution.text = liftCaution() + QLatin1Char(' ') +
+                   pullWord(
+                       "Cover boxes at once, leave nothing open: robbing starts within the hour. "
+                       "Boxes that were on while a medicine was in the hive stay off the list; "
+                       "the label decides.");
     page.blocks.push_back(caution);
     for (const PullYardRow& yard : sheet.yards) {
         TableBlock table;
-        table.title = pullWord("%1: %2 to take, about %3 kg")
+        table.title = pullWord("%1: %2 to take, about %3")
                           .arg(fromUtf8(yard.yard.name.text()))
                           .arg(yard.taken)
-                          .arg(kilogramsText(yard.honeyG, How::ByEye));
+                          .arg(massText(yard.honeyG, How::ByEye));
         table.columns = {{pullWord("hive"), 1, false},
                          {pullWord("box"), 1.1, false},
                          {pullWord("do"), 1.2, false},
-                         {pullWord("kg"), 0.7, true},
+                         {massUnit(), 0.7, true},
                          {pullWord("why, what was seen"), 4, false},
                          {pullWord("peg, notes"), 2, false}};
         table.rowMm = 8;
@@ -161,11 +161,11 @@ Page pullListPage(const Read& file, const PullSheet& sheet, Day forDay) {
                 TableRow line;
                 line.cells = {
                     plainCell({}), plainCell({}), plainCell({}), plainCell({}),
-                    plainCell(pullWord("%1 keeps %2 of %3 kg: feed %4")
+                    plainCell(pullWord("%1 keeps %2 of %3: feed %4")
                                   .arg(fromUtf8(hive.hive.mark.text()),
-                                       kilogramsText(hive.remainingG.value_or(0), How::ByEye),
-                                       kilogramsText(hive.needG, How::ByEye),
-                                       kilogramsText(hive.shortG, How::ByEye)))};
+                                       massFigure(hive.remainingG.value_or(0), How::ByEye),
+                                       massText(hive.needG, How::ByEye),
+                                       massFigure(hive.shortG, How::ByEye)))};
                 table.rows.push_back(line);
             }
         }

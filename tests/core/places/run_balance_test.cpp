@@ -37,7 +37,7 @@ class HoneyRoom : public test::SeasonTest {
     static std::string shown(const RunBalance& balance, const std::string& mark) {
         for (const RunShare& share : balance.shares)
             if (share.mark == mark)
-                return kilogramsText(static_cast<double>(share.mass.grams()), How::Weighed)
+                return massFigure(static_cast<double>(share.mass.grams()), How::Weighed)
                     .toStdString();
         return "none";
     }

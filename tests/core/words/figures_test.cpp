@@ -6,6 +6,8 @@
 
 #include <cmath>
 
+#include "core/words/units.h"
+
 namespace combwright {
 namespace {
 
@@ -61,7 +63,61 @@ TEST(Kilograms, AreAsFineAsTheyAreKnown) {
         {499, How::ByEye, "0"},
     };
     for (const auto& row : rows)
-        EXPECT_EQ(kilogramsText(row.grams, row.how).toStdString(), row.shown) << row.grams << " g";
+        EXPECT_EQ(massFigure(row.grams, row.how).toStdString(), row.shown) << row.grams << " g";
+}
+
+// 1 lb = 0.45359237 kg exactly, 1 oz = 1/16 lb, 1 in = 25.4 mm exactly: NIST Handbook 44, Appendix
+// C.
+TEST(CustomaryUnits, AreThePublishedOnes) {
+    const UnitsWhile us(Units::UsCustomary);
+    EXPECT_EQ(massText(45359.237, How::Weighed), QStringLiteral("100.0 lb"));
+    EXPECT_EQ(shownPortion(453.59237).text(), QStringLiteral("16.0 oz"));
+    EXPECT_EQ(shownLength(254).text(), QStringLiteral("10.00 in"));
+    EXPECT_EQ(shownTemperature(100).text(), QStringLiteral("212.0 °F"));
+    EXPECT_EQ(shownTemperature(-40).text(), QStringLiteral("-40.0 °F"));
+    // USDA: a gallon of honey "about 12 pounds"; the pail called a 60 holds 60 lb, 27.2 kg.
+    EXPECT_EQ(massFigure(27215.54, How::Weighed), QStringLiteral("60.0"));
+}
+
+TEST(CustomaryUnits, ShowNoMoreDigitsThanAreKnown) {
+    const UnitsWhile us(Units::UsCustomary);
+    EXPECT_EQ(massText(27500, How::Weighed), QStringLiteral("60.6 lb"));
+    EXPECT_EQ(massText(27500, How::ByEye), QStringLiteral("61 lb"));
+    EXPECT_EQ(massRateFigure(1636.5), QStringLiteral("3.61"));
+}
+
+TEST(MetricUnits, AreShownUntilOthersAreChosen) {
+    EXPECT_EQ(shownUnits(), Units::Metric);
+    EXPECT_EQ(massText(27500, How::Weighed), QStringLiteral("27.5 kg"));
+    EXPECT_EQ(shownPortion(454).text(), QStringLiteral("454 g"));
+    EXPECT_EQ(shownLength(158.8).text(), QStringLiteral("158.8 mm"));
+}
+
+TEST(TypedMasses, AreInTheShownUnitOrTheirOwn) {
+    EXPECT_EQ(typedMass(QStringLiteral("21.4")), Mass::grams(21400));
+    EXPECT_EQ(typedMass(QStringLiteral("21,4 kg")), Mass::grams(21400));
+    EXPECT_EQ(typedMass(QStringLiteral("850 g")), Mass::grams(850));
+    EXPECT_EQ(typedMass(QStringLiteral("47lb")), Mass::grams(21319));
+    EXPECT_EQ(typedMass(QStringLiteral("47 lb 3 oz")), Mass::grams(21404));
+    const UnitsWhile us(Units::UsCustomary);
+    EXPECT_EQ(typedMass(QStringLiteral("47.2")), Mass::grams(21410));
+    EXPECT_EQ(typedMass(QStringLiteral("21.4 kg")), Mass::grams(21400));
+    EXPECT_EQ(typedMass(QStringLiteral("16 oz")), Mass::grams(454));
+}
+
+TEST(TypedMasses, ThatAreNoneAreRefused) {
+    for (const char* text : {"", "kg", "-3", "1.240", "21.4.1", "47 lb 16 oz", "3 stone", "1e3"})
+        EXPECT_FALSE(typedMass(QString::fromUtf8(text))) << text;
+}
+
+TEST(TypedMasses, ComeBackAsTheSameGramsWhateverIsShown) {
+    for (const Units units : {Units::Metric, Units::UsCustomary}) {
+        const UnitsWhile shown(units);
+        for (std::int64_t grams = 0; grams < 60000; grams += 37)
+            ASSERT_EQ(typedMass(massTyped(Mass::grams(grams)) + QLatin1Char(' ') + massUnit()),
+                      Mass::grams(grams))
+                << grams << " as " << massTyped(Mass::grams(grams)).toStdString();
+    }
 }
 
 }  // namespace

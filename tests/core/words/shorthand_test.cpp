@@ -84,6 +84,17 @@ TEST(Shorthand, WritesWhatItReads) {
     }
 }
 
+TEST(Shorthand, FeedIsKilogramsUnlessItSaysPounds) {
+    EXPECT_EQ(readShorthand("f2.5").fed->value, Mass::grams(2500));
+    EXPECT_EQ(readShorthand("f2.5kg").fed->value, Mass::grams(2500));
+    // 5 lb × 453.59237 g, to the gram.
+    EXPECT_EQ(readShorthand("f5lb").fed->value, Mass::grams(2268));
+    EXPECT_EQ(readShorthand("f~5lb").fed->how, How::ByEye);
+    EXPECT_FALSE(readShorthand("flb").fed);
+    const SheetLine line = readShorthand("f5lb");
+    EXPECT_EQ(readShorthand(writeShorthand(line)), line) << writeShorthand(line);
+}
+
 TEST(Shorthand, EveryMarkOfTheHelpIsUnderstood) {
     for (const ShorthandMark& mark : shorthandMarks())
         EXPECT_EQ(readShorthand(mark.typed).seen.note, "") << mark.typed;

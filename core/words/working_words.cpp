@@ -1,0 +1,136 @@
+#include "core/words/working_words.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+#include <algorithm>
+#include <cmath>
+#include <iterator>
+#include <string_view>
+
+#include "core/words/figures.h"
+#include "core/words/units.h"
+#include "core/words/words.h"
+
+namespace combwright {
+namespace {
+
+struct StepLabel {
+    std::string_view key;
+    const char* label;
+};
+
+// In alphabetical order of the keys, which are those the trade functions note.
+constexpr StepLabel stepLabels[] = {
+    {"after_loss", QT_TRANSLATE_NOOP("working", "what is left after losses")},
+    {"allowed_g_mm", QT_TRANSLATE_NOOP("working", "imbalance the grade allows")},
+    {"box_inner_width_mm", QT_TRANSLATE_NOOP("working", "box, inside width")},
+    {"brix", QT_TRANSLATE_NOOP("working", "Brix reading")},
+    {"buckets", QT_TRANSLATE_NOOP("working", "buckets")},
+    {"buckets_with_spare", QT_TRANSLATE_NOOP("working", "buckets and spare")},
+    {"by_difference", QT_TRANSLATE_NOOP("working", "left for the box without a weight")},
+    {"comb_spread_share", QT_TRANSLATE_NOOP("working", "spread of combs among themselves")},
+    {"comb_thickness_mm", QT_TRANSLATE_NOOP("working", "thickness of a comb at this spacing")},
+    {"crop_spread_share", QT_TRANSLATE_NOOP("working", "spread of the crop")},
+    {"day", QT_TRANSLATE_NOOP("working", "the day")},
+    {"doubt_g", QT_TRANSLATE_NOOP("working", "doubt")},
+    {"emerges_from", QT_TRANSLATE_NOOP("working", "queen out, earliest")},
+    {"emerges_to", QT_TRANSLATE_NOOP("working", "queen out, latest")},
+    {"end_offset_g", QT_TRANSLATE_NOOP("working", "off balance at the end")},
+    {"feed_up_to", QT_TRANSLATE_NOOP("working", "willing to feed")},
+    {"fill_by_eye", QT_TRANSLATE_NOOP("working", "doubt of a fill judged by eye")},
+    {"fill_by_eye_g", QT_TRANSLATE_NOOP("working", "the same in honey")},
+    {"full_frame_g", QT_TRANSLATE_NOOP("working", "honey in a full frame")},
+    {"g_mm", QT_TRANSLATE_NOOP("working", "imbalance")},
+    {"grade", QT_TRANSLATE_NOOP("working", "balance grade")},
+    {"honey", QT_TRANSLATE_NOOP("working", "honey")},
+    {"honey_bound", QT_TRANSLATE_NOOP("working", "most that could be taken")},
+    {"honey_g", QT_TRANSLATE_NOOP("working", "honey")},
+    {"honey_taken", QT_TRANSLATE_NOOP("working", "honey taken")},
+    {"in_buckets", QT_TRANSLATE_NOOP("working", "in the buckets")},
+    {"jars", QT_TRANSLATE_NOOP("working", "jars")},
+    {"kg_per_l", QT_TRANSLATE_NOOP("working", "density")},
+    {"kg_per_l_20c", QT_TRANSLATE_NOOP("working", "density at 20 °C")},
+    {"last_load_ends", QT_TRANSLATE_NOOP("working", "last load ends")},
+    {"left", QT_TRANSLATE_NOOP("working", "left over")},
+    {"left_filled", QT_TRANSLATE_NOOP("working", "side A filled")},
+    {"loads", QT_TRANSLATE_NOOP("working", "loads")},
+    {"look_from", QT_TRANSLATE_NOOP("working", "look from")},
+    {"lower_bound_g", QT_TRANSLATE_NOOP("working", "no order is better than")},
+    {"newton", QT_TRANSLATE_NOOP("working", "pull on the axle")},
+    {"off_boxes", QT_TRANSLATE_NOOP("working", "off the boxes, full less wet")},
+    {"offset_g", QT_TRANSLATE_NOOP("working", "off balance")},
+    {"omega", QT_TRANSLATE_NOOP("working", "turning speed")},
+    {"ordinary_comb_thickness_mm",
+     QT_TRANSLATE_NOOP("working", "thickness of a comb at the usual spacing")},
+    {"radius_mm", QT_TRANSLATE_NOOP("working", "radius")},
+    {"reckoned_in_boxes", QT_TRANSLATE_NOOP("working", "reckoned in the boxes")},
+    {"refractive_index", QT_TRANSLATE_NOOP("working", "refractive index")},
+    {"refractive_index_20c", QT_TRANSLATE_NOOP("working", "refractive index at 20 °C")},
+    {"right_filled", QT_TRANSLATE_NOOP("working", "side B filled")},
+    {"rotor_kg", QT_TRANSLATE_NOOP("working", "drum with its load")},
+    {"rpm", QT_TRANSLATE_NOOP("working", "turns a minute")},
+    {"scrapings", QT_TRANSLATE_NOOP("working", "scrapings")},
+    {"set_up", QT_TRANSLATE_NOOP("working", "setting up")},
+    {"share_of_allowed", QT_TRANSLATE_NOOP("working", "of what is allowed")},
+    {"spinning", QT_TRANSLATE_NOOP("working", "spinning")},
+    {"spread_g", QT_TRANSLATE_NOOP("working", "give or take, one standard deviation")},
+    {"start_offset_g", QT_TRANSLATE_NOOP("working", "off balance at the start")},
+    {"temperature_c", QT_TRANSLATE_NOOP("working", "temperature")},
+    {"unaccounted", QT_TRANSLATE_NOOP("working", "missing")},
+    {"uncapping", QT_TRANSLATE_NOOP("working", "uncapping")},
+    {"washing", QT_TRANSLATE_NOOP("working", "washing up")},
+    {"water_percent", QT_TRANSLATE_NOOP("working", "water")},
+    {"wet_cappings", QT_TRANSLATE_NOOP("working", "wet cappings")},
+    {"winter_need", QT_TRANSLATE_NOOP("working", "left for winter")},
+};
+
+const StepLabel* findStepLabel(std::string_view key) {
+    const auto* found = std::find_if(std::begin(stepLabels), std::end(stepLabels),
+                                     [&](const StepLabel& label) { return label.key == key; });
+    return found == std::end(stepLabels) ? nullptr : found;
+}
+
+QString workingNumber(double number, int decimals) {
+    return QLocale().toString(number, 'f', decimals);
+}
+
+/// As few decimals as the number has, up to four: 12, 0.85, 1.4915.
+QString shortest(double number) {
+    for (int decimals = 0; decimals < 4; ++decimals) {
+        const double steps = std::pow(10.0, decimals);
+        if (std::abs(number * steps - std::round(number * steps)) < 1e-7)
+            return workingNumber(number, decimals);
+    }
+    return workingNumber(number, 4);
+}
+
+QString massValue(double grams) {
+    if (shownUnits() == Units::UsCustomary)
+        return ShownFigure{workingNumber(inMassUnits(grams), 3), massUnit()}.text();
+    if (std::abs(grams) < 1000.0)
+        return ShownFigure{workingNumber(grams, grams == std::round(grams) ? 0 : 1),
+                           QStringLiteral("g")}
+            .text();
+    return ShownFigure{workingNumber(grams / 1000.0, 3), massUnit()}.text();
+}
+
+}  // namespace
+
+bool hasStepWord(std::string_view key) { return findStepLabel(key) || hasWord(key); }
+
+QString stepWord(const Working::Step& step) {
+    if (const StepLabel* label = findStepLabel(step.what))
+        return QCoreApplication::translate("working", label->label);
+    return word(step.what);
+}
+
+QString stepValue(const Working::Step& step) {
+    if (!std::isfinite(step.value)) return QStringLiteral("?");
+    if (step.unit == "g") return massValue(step.value);
+    if (step.unit == "kg") return massValue(step.value * 1000.0);
+    if (step.unit == "mm") return shownLength(step.value).text();
+    if (step.unit == "°C") return shownTemperature(step.value).text();
+    return ShownFigure{shortest(step.value), fromUtf8(step.unit)}.text();
+}
+
+}  // namespace combwright

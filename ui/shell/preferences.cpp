@@ -1,0 +1,30 @@
+#include "ui/shell/preferences.h"
+
+#include <QSettings>
+#include <algorithm>
+
+namespace combwright {
+namespace {
+
+const QString unitsKey = QStringLiteral("units");
+const QString textKey = QStringLiteral("text_factor");
+
+}  // namespace
+
+Preferences readPreferences() {
+    const QSettings settings;
+    Preferences preferences;
+    preferences.units = unitsNamed(settings.value(unitsKey).toString()).value_or(preferences.units);
+    bool isNumber = false;
+    const double factor = settings.value(textKey).toDouble(&isNumber);
+    if (isNumber) preferences.textFactor = std::clamp(factor, 1.0, 2.0);
+    return preferences;
+}
+
+void keepPreferences(const Preferences& preferences) {
+    QSettings settings;
+    settings.setValue(unitsKey, unitsName(preferences.units));
+    settings.setValue(textKey, preferences.textFactor);
+}
+
+}  // namespace combwright
