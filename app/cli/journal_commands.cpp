@@ -1,9 +1,11 @@
 #include <QFile>
 #include <QJsonArray>
 #include <QJsonObject>
+#include <map>
 
 #include "app/cli/groups.h"
 #include "core/actions/play.h"
+#include "core/places/questions.h"
 #include "core/storage/sqlite/storage_error.h"
 #include "core/words/words.h"
 
@@ -38,6 +40,13 @@ void sayEach(Season& season, QTextStream& out) {
     });
 }
 
+/// What was asked back about a line; a line that changed nothing raises no question.
+std::vector<Question> questionsOf(const std::map<std::int64_t, std::vector<Question>>& questions,
+                                  const Played& played) {
+    const auto found = questions.find(played.step);
+    return played.step == 0 || found == questions.end() ? std::vector<Question>() : found->second;
+}
+
 int runPlay(Context& context) {
     const bool each = context.arguments.has("each");
     if (each && context.json())
@@ -55,6 +64,11 @@ int runPlay(Context& context) {
     }
     Season season = openSeason(context);
     if (each) sayEach(season, context.streams.out);
+    std::map<std::int64_t, std::vector<Question>> questions;
+    season.onChange([&](const Change& change) {
+        auto asked = questionsAfter(season.read(), change, context.clock.today());
+        if (!asked.empty()) questions[change.step] = std::move(asked);
+    });
     const bool all = context.arguments.has("all-or-nothing");
     const PlayResult result =
         play(season, {script.constData(), static_cast<std::size_t>(script.size())},
@@ -67,13 +81,24 @@ int runPlay(Context& context) {
     }
     if (!context.json()) {
         context.streams.out << result.steps.size() << " done.\n";
+        for (const Played& played : result.steps)
+            for (const Question& question : questionsOf(questions, played))
+                context.streams.out << "Line " << played.line << ", kept: " << question.says
+                                    << '\n';
         return Done;
     }
     QJsonArray steps;
-    for (const Played& played : result.steps)
-        steps.append(QJsonObject{{QStringLiteral("line"), static_cast<qint64>(played.line)},
-                                 {QStringLiteral("step"), static_cast<qint64>(played.step)},
-                                 {QStringLiteral("made"), madeObject(played.made)}});
+    for (const Played& played : result.steps) {
+        QJsonObject step{{QStringLiteral("line"), static_cast<qint64>(played.line)},
+                         {QStringLiteral("step"), static_cast<qint64>(played.step)},
+                         {QStringLiteral("made"), madeObject(played.made)}};
+        QJsonArray asked;
+        for (const Question& question : questionsOf(questions, played))
+            asked.append(QJsonObject{{QStringLiteral("code"), fromUtf8(key(question.asked))},
+                                     {QStringLiteral("says"), question.says}});
+        if (!asked.isEmpty()) step.insert(QStringLiteral("questions"), asked);
+        steps.append(step);
+    }
     printJson(context,
               QJsonObject{{QStringLiteral("done"), static_cast<qint64>(result.steps.size())},
                           {QStringLiteral("steps"), steps}});

@@ -9,19 +9,36 @@ namespace {
 
 QString say(const char* text) { return QCoreApplication::translate("refusals", text); }
 
-const char* refusalText(Code code) {
-    switch (code) {
+/// What a person calls the field; its key where that has no word, or where it says which of many.
+QString fieldWord(std::string_view key) {
+    if (hasWord(key)) return word(key);
+    const std::size_t last = key.rfind('_');
+    if (last != std::string_view::npos && hasWord(key.substr(0, last)))
+        return word(key.substr(0, last));
+    return fromUtf8(key);
+}
+
+const char* refusalText(const Refusal& refusal) {
+    const auto has = [&](const char* name) { return !refusal.value(name).empty(); };
+    switch (refusal.code) {
         case Code::Missing:
             return QT_TRANSLATE_NOOP("refusals", "%1 is missing. Give it.");
         case Code::UnknownKey:
             return QT_TRANSLATE_NOOP(
                 "refusals", "%1 is not known here. Leave it out, or look for a slip of the pen.");
         case Code::WrongType:
-            return QT_TRANSLATE_NOOP("refusals", "%1 is not what it should be: {wanted}.");
+            return !has("wanted") ? QT_TRANSLATE_NOOP("refusals", "%1 is not what it should be.")
+                   : has("value")
+                       ? QT_TRANSLATE_NOOP("refusals", "%1: {value} will not do; wanted: {wanted}.")
+                       : QT_TRANSLATE_NOOP("refusals", "%1 will not do; wanted: {wanted}.");
         case Code::Negative:
             return QT_TRANSLATE_NOOP("refusals", "%1 cannot be below zero.");
         case Code::OutOfRange:
-            return QT_TRANSLATE_NOOP("refusals", "%1 is outside what can be: {low} to {high}.");
+            return has("low") && has("high")
+                       ? QT_TRANSLATE_NOOP("refusals",
+                                           "%1 is outside what can be: {low} to {high}.")
+                   : has("low") ? QT_TRANSLATE_NOOP("refusals", "%1 must be more than {low}.")
+                                : QT_TRANSLATE_NOOP("refusals", "%1 is outside what can be.");
         case Code::Duplicate:
             return QT_TRANSLATE_NOOP("refusals", "%1 is given twice: {name}.");
         case Code::NotAChoice:
@@ -140,15 +157,14 @@ const char* troubleText(Trouble trouble) {
 }  // namespace
 
 QString sentence(const Refusal& refusal) {
-    QString text = say(refusalText(refusal.code));
-    if (text.contains(QLatin1String("%1"))) {
-        // The key tells a script's writer exactly where; the last part of it has a word.
+    QString text = say(refusalText(refusal));
+    if (text.contains(QLatin1String("%1")))
         text = text.arg(refusal.field.empty()
                             ? QCoreApplication::translate("refusals", "What was given")
-                            : fromUtf8(refusal.field));
-    }
+                            : fieldWord(refusal.field));
     for (const auto& [name, value] : refusal.values)
-        text.replace(QLatin1Char('{') + fromUtf8(name) + QLatin1Char('}'), fromUtf8(value));
+        text.replace(QLatin1Char('{') + fromUtf8(name) + QLatin1Char('}'),
+                     name == "other" ? fieldWord(value) : fromUtf8(value));
     // A value nobody gave leaves no brackets behind.
     static const QString unfilled = QStringLiteral("…");
     for (const char* name : {"wanted", "low", "high", "name", "value", "choices", "other", "count",

@@ -291,5 +291,21 @@ TEST_F(Playing, ABoxIsNamedByItsMarkOrByWhereItStands) {
         << "none stands there any more";
 }
 
+TEST_F(Playing, AsksBackAboutALineThatWasKeptButLooksOdd) {
+    const char* script =
+        "{\"do\":\"add-yard\",\"on\":\"2027-04-01\",\"yard_name\":\"Hill\"}\n"
+        "{\"do\":\"add-yard\",\"on\":\"2027-04-01\",\"yard_name\":\"HILL\"}\n";
+    const auto text = on("play", {}, script);
+    EXPECT_EQ(text.exit, cli::Done) << text;
+    EXPECT_TRUE(text.out.contains(QStringLiteral("Line 2, kept: There is a yard Hill already")))
+        << text;
+    const auto json = on("play", {QStringLiteral("--json")},
+                         "{\"do\":\"add-yard\",\"on\":\"2027-04-01\",\"yard_name\":\"hiLL\"}\n");
+    const auto step = json.object()[QLatin1String("steps")].toArray()[0].toObject();
+    EXPECT_EQ(step[QLatin1String("questions")].toArray()[0].toObject()[QLatin1String("code")],
+              QStringLiteral("name_alike"))
+        << json;
+}
+
 }  // namespace
 }  // namespace combwright

@@ -60,8 +60,9 @@ const std::vector<ArrowRow>& arrowTable() {
           "core/words"}},
         // What a place is to the window, and the open file they share.
         {"ui/shell/session",
-         {"ui/look", "core/actions", "core/storage", "core/storage/sqlite/storage_error",
-          "core/support", "core/units", "core/model", "core/words"}},
+         {"ui/look", "core/actions", "core/places", "core/storage",
+          "core/storage/sqlite/storage_error", "core/support", "core/units", "core/model",
+          "core/words"}},
         {"ui/shell/place",
          {"ui/shell/session", "ui/drawing", "core/places", "core/places/pages", "core/support",
           "core/units"}},

@@ -1,8 +1,11 @@
 #include "ui/shell/session.h"
 
 #include <QFileInfo>
+#include <QTimer>
+#include <utility>
 
 #include "core/actions/demo_season.h"
+#include "core/places/questions.h"
 #include "core/storage/backup.h"
 #include "core/words/words.h"
 
@@ -43,6 +46,7 @@ void Session::listen() {
         if (change.everything)
             tell(tr("Another program wrote to this file; everything was read anew."));
         Q_EMIT changed(change);
+        askBack(change);
     });
     Q_EMIT seasonChanged();
 }
@@ -130,9 +134,24 @@ QString Session::undoText() const {
     return tr("%1 · kept %2").arg(word(entry->info.action), at);
 }
 
+void Session::askBack(const Change& change) {
+    QStringList says;
+    for (const Question& question : questionsAfter(read(), change, m_clock.today()))
+        says << question.says;
+    m_asked = says.join(QLatin1Char(' '));
+    m_askPending = !m_asked.isEmpty();
+    // Whoever acted may say what was kept first; the question stands behind that, or alone.
+    if (m_askPending)
+        QTimer::singleShot(0, this, [this] {
+            if (m_askPending) tell({});
+        });
+}
+
 void Session::tell(const QString& text, bool bad) {
     m_told = text;
-    Q_EMIT told(text, bad);
+    if (std::exchange(m_askPending, false))
+        m_told += (text.isEmpty() ? QString() : QStringLiteral("  ")) + m_asked;
+    Q_EMIT told(m_told, bad);
 }
 
 }  // namespace combwright

@@ -62,6 +62,8 @@ class Session : public QObject {
     /// Says something in the foot of the window; `bad` when it needs the person's eye.
     void tell(const QString& text, bool bad = false);
     const QString& lastTold() const { return m_told; }
+    /// What looked odd about the last thing kept; empty when nothing did.
+    const QString& lastAsked() const { return m_asked; }
 
   Q_SIGNALS:
     void seasonChanged();  ///< another file is open, or none
@@ -80,7 +82,11 @@ class Session : public QObject {
     std::unique_ptr<Season> m_season;
     std::unique_ptr<QTemporaryDir> m_sampleFolder;
     std::int64_t m_stepAtOpening = 0;
+    void askBack(const Change& change);
+
     QString m_told;
+    QString m_asked;
+    bool m_askPending = false;  ///< asked, and not yet shown beside what was told
 };
 
 }  // namespace combwright

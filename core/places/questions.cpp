@@ -1,0 +1,285 @@
+#include "core/places/questions.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <optional>
+
+#include "core/model/honey/extraction.h"
+#include "core/places/full_frame.h"
+#include "core/places/run_balance.h"
+#include "core/storage/queries/constants.h"
+#include "core/storage/queries/yards.h"
+#include "core/words/figures.h"
+#include "core/words/units.h"
+#include "core/words/words.h"
+
+namespace combwright {
+namespace {
+
+constexpr std::array askedKeys{
+    std::pair{Asked::NotComeYet, std::string_view("not_come_yet")},
+    std::pair{Asked::MoreFramesThanFit, std::string_view("more_frames_than_fit")},
+    std::pair{Asked::BroodJumped, std::string_view("brood_jumped")},
+    std::pair{Asked::MoreMitesThanBees, std::string_view("more_mites_than_bees")},
+    std::pair{Asked::SampleUnusual, std::string_view("sample_unusual")},
+    std::pair{Asked::MuchFed, std::string_view("much_fed")},
+    std::pair{Asked::BoxTooHeavy, std::string_view("box_too_heavy")},
+    std::pair{Asked::HardlyEmptied, std::string_view("hardly_emptied")},
+    std::pair{Asked::BucketTooHeavy, std::string_view("bucket_too_heavy")},
+    std::pair{Asked::WaterUnusual, std::string_view("water_unusual")},
+    std::pair{Asked::MoreOutThanIn, std::string_view("more_out_than_in")},
+    std::pair{Asked::NameAlike, std::string_view("name_alike")},
+};
+
+constexpr double broodJumpFrames = 5.0;
+constexpr int broodJumpDays = 14;
+constexpr double fewestInSample = 50;
+constexpr double mostInSample = 2000;
+constexpr double mostFedG = 25'000;
+/// A box over this many times its full mass is not only a good year.
+constexpr double heavyAllowance = 1.25;
+constexpr double bucketAllowance = 1.15;
+constexpr double gramsTypedPerPound = 1000.0 / 453.59237;
+
+QString ask(const char* text) { return QCoreApplication::translate("questions", text); }
+
+QString framesFigure(double frames) { return QLocale().toString(frames, 'g', 4); }
+
+double gramsOf(const Known<Mass>& mass) { return static_cast<double>(mass.value->grams()); }
+
+/// The middle of a reading, where it has a number.
+template <class Unit>
+std::optional<double> middle(const std::optional<Known<Unit>>& reading, double smallestPerOne) {
+    if (!reading || !reading->value) return std::nullopt;
+    const auto low = static_cast<double>(reading->value->count());
+    const auto high = reading->to ? static_cast<double>(reading->to->count()) : low;
+    return (low + high) / 2.0 / smallestPerOne;
+}
+
+class Questions {
+  public:
+    Questions(const Read& file, Day today) : m_file(file), m_today(today) {}
+
+    void about(const RowChange& row) {
+        if (row.kind == ChangeKind::Removed) return;
+        aboutRow<Yard>(row, &Questions::aboutYard);
+        aboutRow<Hive>(row, &Questions::aboutHive);
+        aboutRow<Visit>(row, &Questions::aboutVisit);
+        aboutRow<Inspection>(row, &Questions::aboutInspection);
+        aboutRow<Finding>(row, &Questions::aboutFinding);
+        aboutRow<Feeding>(row, &Questions::aboutFeeding);
+        aboutRow<BoxLook>(row, &Questions::aboutLook);
+        aboutRow<ExtractionBox>(row, &Questions::aboutBox);
+        aboutRow<Bucket>(row, &Questions::aboutBucket);
+        aboutRow<Extraction>(row, &Questions::aboutRun);
+    }
+
+    std::vector<Question> list;
+
+  private:
+    template <class Record>
+    void aboutRow(const RowChange& row, void (Questions::*question)(const Record&)) {
+        if (row.table != Record::table) return;
+        if (const auto record = m_file.find(Id<Record>{row.id})) (this->*question)(*record);
+    }
+
+    void put(Asked asked, const QString& says) {
+        const Question question{asked, says};
+        if (std::find(list.begin(), list.end(), question) == list.end()) list.push_back(question);
+    }
+
+    static bool alike(const Name& one, const Name& other) {
+        return fromUtf8(one.text()).compare(fromUtf8(other.text()), Qt::CaseInsensitive) == 0;
+    }
+
+    void aboutYard(const Yard& yard) {
+        for (const Yard& other : openYards(m_file))
+            if (other.id != yard.id && alike(other.name, yard.name))
+                put(Asked::NameAlike,
+                    ask("There is a yard %1 already, and now %2. One too many?")
+                        .arg(fromUtf8(other.name.text()), fromUtf8(yard.name.text())));
+    }
+
+    void aboutHive(const Hive& hive) {
+        for (const Hive& other : openHives(m_file, hive.yard))
+            if (other.id != hive.id && alike(other.mark, hive.mark))
+                put(Asked::NameAlike,
+                    ask("In the same yard stand %1 and %2. Is one of them a slip?")
+                        .arg(fromUtf8(other.mark.text()), fromUtf8(hive.mark.text())));
+    }
+
+    void aboutVisit(const Visit& visit) {
+        if (visit.on > m_today)
+            put(Asked::NotComeYet,
+                ask("The visit is dated %1, which has not come yet. If the day is a slip, take "
+                    "the line back and write it for the right day.")
+                    .arg(dayText(visit.on)));
+    }
+
+    /// Frames the boxes standing on a hive have room for; nothing where a kind does not say, or
+    /// where boxes were moved since that day.
+    std::optional<double> roomInFrames(Id<Hive> hive, Day on) const {
+        double frames = 0;
+        const auto boxes = boxesOn(m_file, hive);
+        if (boxes.empty()) return std::nullopt;
+        for (const Box& box : boxes) {
+            const auto kind = m_file.find(box.kind);
+            if (!kind || !kind->framesNominal || box.since > on) return std::nullopt;
+            frames += static_cast<double>(kind->framesNominal->value());
+        }
+        return frames;
+    }
+
+    void aboutInspection(const Inspection& inspection) {
+        const auto visit = m_file.find(inspection.visit);
+        const auto hive = m_file.find(inspection.hive);
+        if (!visit || !hive) return;
+        const QString mark = fromUtf8(hive->mark.text());
+        const auto brood = middle(inspection.seen.brood, 10);
+        const auto stores = middle(inspection.seen.stores, 10);
+        const double seen = brood.value_or(0) + stores.value_or(0);
+        if (const auto room = roomInFrames(hive->id, visit->on); room && seen > *room + 1)
+            put(Asked::MoreFramesThanFit,
+                ask("%1: %2 frames of brood and stores, but its boxes hold %3. Is a number a slip?")
+                    .arg(mark, framesFigure(seen), framesFigure(*room)));
+        if (!brood) return;
+        for (const DatedInspection& before : inspectionsOf(m_file, hive->id, visit->on)) {
+            const auto was = middle(before.inspection.seen.brood, 10);
+            if (!was) continue;
+            if (visit->on - before.on <= days(broodJumpDays) &&
+                std::abs(*brood - *was) > broodJumpFrames)
+                put(Asked::BroodJumped,
+                    ask("%1: %2 frames of brood, %3 on %4. So much in so few days is rare.")
+                        .arg(mark, framesFigure(*brood), framesFigure(*was),
+                             dayAndMonth(before.on)));
+            return;
+        }
+    }
+
+    void aboutFinding(const Finding& finding) {
+        const auto mites = middle(finding.mites, 1);
+        const auto bees = middle(finding.bees, 1);
+        if (!bees) return;
+        if (mites && *mites > *bees)
+            put(Asked::MoreMitesThanBees,
+                ask("%1 mites in %2 bees: were the two numbers exchanged?")
+                    .arg(framesFigure(*mites), framesFigure(*bees)));
+        else if (*bees < fewestInSample || *bees > mostInSample)
+            put(Asked::SampleUnusual, ask("A sample of %1 bees; a wash is usually of about 300.")
+                                          .arg(framesFigure(*bees)));
+    }
+
+    void aboutFeeding(const Feeding& feeding) {
+        if (feeding.given && feeding.given->value && gramsOf(*feeding.given) > mostFedG)
+            put(Asked::MuchFed, ask("%1 fed to one hive at once is much. A slip of the pen?")
+                                    .arg(massText(gramsOf(*feeding.given), How::Weighed)));
+    }
+
+    void aboutLook(const BoxLook& look) {
+        const auto box = m_file.find(look.box);
+        const auto kind = box ? m_file.find(box->kind) : std::nullopt;
+        if (!kind || !kind->framesNominal || !look.frames) return;
+        if (*look.frames > *kind->framesNominal)
+            put(Asked::MoreFramesThanFit, ask("%1 frames in a box made for %2: it is kept so.")
+                                              .arg(look.frames->value())
+                                              .arg(kind->framesNominal->value()));
+    }
+
+    void aboutBox(const ExtractionBox& weighed) {
+        const auto run = m_file.find(weighed.extraction);
+        const auto box = m_file.find(weighed.box);
+        const QString name = box && !box->mark.empty() ? fromUtf8(box->mark)
+                             : weighed.knownAs.empty() ? ask("the box")
+                                                       : fromUtf8(weighed.knownAs);
+        const bool hasGross = weighed.gross && weighed.gross->value;
+        if (run && box && hasGross) {
+            if (const auto most = heaviestOf(*box, *run)) {
+                const double gross = gramsOf(*weighed.gross);
+                if (gross > *most) {
+                    QString says =
+                        ask("%1 weighs %2, more than such a box full of honey, about %3.")
+                            .arg(name, massText(gross, How::Weighed),
+                                 massText(*most / heavyAllowance, How::ByEye));
+                    if (shownUnits() == Units::Metric && gross / gramsTypedPerPound < *most)
+                        says += QLatin1Char(' ') + ask("Pounds typed as kilograms?");
+                    put(Asked::BoxTooHeavy, says);
+                }
+            }
+        }
+        if (hasGross && weighed.wet && weighed.wet->value &&
+            gramsOf(*weighed.wet) > gramsOf(*weighed.gross) / 2)
+            put(Asked::HardlyEmptied, ask("%1 weighs %2 wet and %3 full: was it spun out?")
+                                          .arg(name, massText(gramsOf(*weighed.wet), How::Weighed),
+                                               massText(gramsOf(*weighed.gross), How::Weighed)));
+    }
+
+    /// What a box may weigh at most, full of honey and a good deal over.
+    std::optional<double> heaviestOf(const Box& box, const Extraction& run) const {
+        const auto kind = m_file.find(box.kind);
+        if (!kind || !kind->takes || !kind->framesNominal) return std::nullopt;
+        const auto frame = m_file.find(*kind->takes);
+        const auto empty = emptyBoxGramsOf(m_file, *kind, run.yard, run.on);
+        const auto full = frame ? fullFrameGramsOf(m_file, *frame, run.yard, run.on) : std::nullopt;
+        if (!empty || !full) return std::nullopt;
+        return (*empty + *full * static_cast<double>(kind->framesNominal->value())) *
+               heavyAllowance;
+    }
+
+    void aboutBucket(const Bucket& bucket) {
+        const QString mark = fromUtf8(bucket.mark.text());
+        const double holds = constantOr(m_file, "bucket_g", {}, m_today, 13'600);
+        if (bucket.net && bucket.net->value && gramsOf(*bucket.net) > holds * bucketAllowance)
+            put(Asked::BucketTooHeavy, ask("Bucket %1 with %2: your buckets are taken to hold %3.")
+                                           .arg(mark, massText(gramsOf(*bucket.net), How::Weighed),
+                                                massText(holds, How::Weighed)));
+        if (!bucket.water) return;
+        const double water = bucket.water->percent();
+        if (water < 13.0 || water > 21.0)
+            put(Asked::WaterUnusual,
+                ask("Bucket %1 with %2 % water: honey has 13 to 21. Read the scale again; was it "
+                    "the Brix one?")
+                    .arg(mark, QLocale().toString(water, 'f', 1)));
+    }
+
+    void aboutRun(const Extraction& run) {
+        if (!run.closed) return;
+        const auto balance = runBalance(m_file, run.id);
+        if (!balance || !balance->outOfBoxesG || *balance->outOfBoxesG <= 0) return;
+        const bool byDifference =
+            std::any_of(balance->boxes.begin(), balance->boxes.end(),
+                        [](const RunBoxLine& box) { return box.byDifference; });
+        if (byDifference) return;
+        const double out =
+            static_cast<double>(balance->buckets.grams()) +
+            (balance->cappings ? static_cast<double>(balance->cappings->grams()) : 0.0);
+        const double share = constantOr(m_file, "unaccounted_share", {}, m_today, 0.02);
+        if (out > *balance->outOfBoxesG * (1.0 + share))
+            put(Asked::MoreOutThanIn,
+                ask("%1: %2 in buckets and cappings, but only %3 left the boxes. Is a box missing, "
+                    "or a weight a slip?")
+                    .arg(fromUtf8(run.name.text()), massText(out, How::Weighed),
+                         massText(*balance->outOfBoxesG, How::Weighed)));
+    }
+
+    const Read& m_file;
+    Day m_today;
+};
+
+}  // namespace
+
+std::string_view key(Asked asked) {
+    for (const auto& [each, text] : askedKeys)
+        if (each == asked) return text;
+    return "unknown";
+}
+
+std::vector<Question> questionsAfter(const Read& file, const Change& change, Day today) {
+    Questions questions(file, today);
+    for (const RowChange& row : change.rows) questions.about(row);
+    return std::move(questions.list);
+}
+
+}  // namespace combwright

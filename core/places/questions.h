@@ -1,0 +1,42 @@
+// What one would ask back after a line was kept: a visit of next month, forty-five kilograms in a
+// medium super, more mites than bees. Nothing here is refused, because life does odd things; but
+// nothing odd is kept without a word. Window and command line ask the same questions.
+#pragma once
+
+#include <QString>
+#include <string_view>
+#include <vector>
+
+#include "core/storage/season.h"
+
+namespace combwright {
+
+enum class Asked {
+    NotComeYet,         ///< a visit of a day that has not come
+    MoreFramesThanFit,  ///< brood and stores together, or a look, against the frames of the boxes
+    BroodJumped,        ///< more than five frames within a fortnight
+    MoreMitesThanBees,  ///<
+    SampleUnusual,      ///< a wash of fewer than 50 or more than 2,000 bees
+    MuchFed,            ///< more than 25 kg at once
+    BoxTooHeavy,        ///< heavier than full of honey; in pounds it would fit
+    HardlyEmptied,      ///< wet, yet over half of what it weighed full
+    BucketTooHeavy,     ///< more than the keeper's bucket holds
+    WaterUnusual,       ///< honey is known from 13 to 21 %
+    MoreOutThanIn,      ///< more in buckets and cappings than left the boxes
+    NameAlike,          ///< a yard or hive of the same name but for capitals
+};
+
+/// The question's name in JSON: "not_come_yet".
+std::string_view key(Asked asked);
+
+struct Question {
+    Asked asked;
+    QString says;  ///< what looks odd, and what it might be
+    bool operator==(const Question&) const = default;
+};
+
+/// The questions the rows of a step raise, in the order of the rows. The limits are common practice
+/// without a source but for the water: 13 to 21 % is the range of the published density table.
+std::vector<Question> questionsAfter(const Read& file, const Change& change, Day today);
+
+}  // namespace combwright
