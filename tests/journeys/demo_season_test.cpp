@@ -125,9 +125,23 @@ TEST_F(ThreeYards, FirstYearKeepsWhatNobodyKnows) {
     EXPECT_EQ(early.buckets, Mass::grams(106600));
     EXPECT_EQ(share(early, ""), "11.5") << "the smudged tag stays a line of its own";
     EXPECT_EQ(share(early, "ML5"), "none");
+    // What a hive's boxes lost, times what came into buckets, by what all boxes lost.
+    EXPECT_EQ(share(early, "ML1"), "12.1");   // 13.8 of 121.4 kg, 106.6 in buckets
+    EXPECT_EQ(share(early, "ML2"), "25.2");   // 28.7
+    EXPECT_EQ(share(early, "ML4"), "9.8");    // 11.2
+    EXPECT_EQ(share(early, "ML7"), "11.3");   // 12.9
+    EXPECT_EQ(share(early, "ML8"), "13.3");   // 15.1
+    EXPECT_EQ(share(early, "ML11"), "23.4");  // 26.6
+    const RunBalance hill = balance(season, "25-2");
+    EXPECT_EQ(share(hill, "H1"), "10.3");  // 11.7 of 58.4 kg, 51.5 in buckets
+    EXPECT_EQ(share(hill, "H2"), "11.8");  // 13.4
+    EXPECT_EQ(share(hill, "H3"), "22.1");  // 25.1
+    EXPECT_EQ(share(hill, "H4"), "7.2");   // 8.2
     const RunBalance byEye = balance(season, "25-3");
     EXPECT_TRUE(byEye.byEye);
     ASSERT_EQ(byEye.shares.size(), 2U);
+    EXPECT_EQ(share(byEye, "C1"), "11.1");  // nine frames 80 % full to nine 60 % full: 8 to 6
+    EXPECT_EQ(share(byEye, "C2"), "8.4");   // of 19.5 kg
     for (const RunShare& each : byEye.shares) EXPECT_EQ(each.how, How::ByEye) << each.mark;
     EXPECT_FALSE(byEye.revised);
     EXPECT_FALSE(byEye.outOfBoxesG) << "nothing was weighed, so nothing is missing either";
