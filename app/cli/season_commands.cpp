@@ -32,11 +32,14 @@ int runDemo(Context& context) {
     const auto season = makeDemoSeason(filePath(context), context.clock);
     if (!season) return refuse(context, season.error());
     const QString path = context.arguments.positional.front();
+    const QString day = fromUtf8(isoText(demoSeasonDay()));
     if (context.json())
-        printJson(context,
-                  QJsonObject{{QStringLiteral("made"), path}, {QStringLiteral("invented"), true}});
+        printJson(context, QJsonObject{{QStringLiteral("made"), path},
+                                       {QStringLiteral("invented"), true},
+                                       {QStringLiteral("told_until"), day}});
     else
-        context.streams.out << "Made the invented sample season " << path << ".\n";
+        context.streams.out << "Made the invented sample season " << path << ".\nIt is told until "
+                            << day << ": look at it with --day " << day << ".\n";
     return Done;
 }
 

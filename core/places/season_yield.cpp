@@ -100,10 +100,7 @@ SeasonYield seasonYield(const Read& file, int year) {
         row.yard = yard;
         row.how = How::Weighed;
         Mass yardBefore;
-        auto hives = file.where<Hive>({is("yard", yard.id)});
-        std::stable_sort(hives.begin(), hives.end(),
-                         [](const Hive& a, const Hive& b) { return a.standOrder < b.standOrder; });
-        for (const Hive& hive : hives) {
+        for (const Hive& hive : hivesEver(file, yard.id)) {
             HiveYield line;
             line.hive = hive.id;
             line.mark = hive.mark.text();

@@ -52,31 +52,53 @@ std::optional<Mind> washMind(const Read& file, Id<Yard> yard, const Finding& fin
     return mind;
 }
 
+/// The lines since the hive was last opened, that one too, newest first. Hefting it and making up
+/// one's mind to come back need no opening.
+std::vector<DatedInspection> linesSinceOpened(const Read& file, const YardSheetRow& row, Day on) {
+    std::vector<DatedInspection> lines;
+    if (row.today) lines.push_back({on, *row.today});
+    const auto opened = [&] {
+        return !lines.empty() && lines.back().inspection.seen.looked == Looked::Opened;
+    };
+    if (opened()) return lines;
+    for (DatedInspection& each : inspectionsOf(file, row.hive.id, on)) {
+        lines.push_back(std::move(each));
+        if (opened()) break;
+    }
+    return lines;
+}
+
 std::vector<Mind> mindsOf(const Read& file, const Yard& yard, const YardSheetRow& row, Day on) {
     std::vector<Mind> minds;
-    const Seen* seen = row.today ? &row.today->seen : nullptr;
-    if (seen && seen->looked != Looked::Opened) {
-        Mind mind{MindKind::NotOpened, row.last ? row.last->on : on};
-        minds.push_back(mind);
-    }
+    const bool openedToday = row.today && row.today->seen.looked == Looked::Opened;
+    if (row.today && !openedToday)
+        minds.push_back({MindKind::NotOpened, row.last ? row.last->on : on});
     // Until the hive was opened again what was seen last still holds.
-    const bool openedToday = seen && seen->looked == Looked::Opened;
-    if (!openedToday && row.last) seen = &row.last->inspection.seen;
-    const Day seenOn = openedToday ? on : row.last ? row.last->on : on;
-    if (!seen) return minds;
-
-    const Id<Inspection> inspection = openedToday ? row.today->id : row.last->inspection.id;
-    if (const auto mind = queenMind(file, yard.id, *seen, seenOn)) minds.push_back(*mind);
-    if (seen->eggs == false && !cellWasLeft(*seen)) minds.push_back({MindKind::NoEggs, seenOn});
-    for (const Finding& finding : file.where<Finding>({is("inspection", inspection)}))
-        if (const auto mind = washMind(file, yard.id, finding, row.supersNow > 0))
-            minds.push_back(*mind);
-    if (seen->heft == Heft::Light) minds.push_back({MindKind::Light, seenOn});
-    if (seen->comeBack.value_or(false)) minds.push_back({MindKind::ComeBack, seenOn});
+    const auto opened = openedToday ? std::optional(DatedInspection{on, *row.today}) : row.last;
+    if (opened) {
+        const Seen& seen = opened->inspection.seen;
+        if (const auto mind = queenMind(file, yard.id, seen, opened->on)) minds.push_back(*mind);
+        if (seen.eggs == false && !cellWasLeft(seen))
+            minds.push_back({MindKind::NoEggs, opened->on});
+        for (const Finding& finding :
+             file.where<Finding>({is("inspection", opened->inspection.id)}))
+            if (const auto mind = washMind(file, yard.id, finding, row.supersNow > 0))
+                minds.push_back(*mind);
+    }
+    const auto lines = linesSinceOpened(file, row, on);
+    const auto hefted = std::find_if(lines.begin(), lines.end(), [](const DatedInspection& each) {
+        return each.inspection.seen.heft.has_value();
+    });
+    if (hefted != lines.end() && hefted->inspection.seen.heft == Heft::Light)
+        minds.push_back({MindKind::Light, hefted->on});
+    const auto back = std::find_if(lines.begin(), lines.end(), [](const DatedInspection& each) {
+        return each.inspection.seen.comeBack.value_or(false);
+    });
+    if (back != lines.end()) minds.push_back({MindKind::ComeBack, back->on});
     if (!openedToday && row.last) {
         const SheetLine lastLine = readShorthand(row.last->inspection.line);
         if (lastLine.supersOn) {
-            Mind mind{MindKind::SuperOn, seenOn};
+            Mind mind{MindKind::SuperOn, row.last->on};
             mind.count = static_cast<int>(lastLine.supersOn->value());
             minds.push_back(mind);
         }

@@ -1,48 +1,25 @@
-// The demo season is the acceptance test: its parts play without a refusal, the records agree, and
-// the journal written out and played again gives the same season.
-#include <gmock/gmock.h>
+// The command that makes the demo season; what the season must hold stands in tests/journeys.
 #include <gtest/gtest.h>
 
-#include <QFile>
-
-#include "core/actions/demo_season.h"
-#include "core/model/season_info.h"
-#include "core/places/run_balance.h"
-#include "core/storage/audit.h"
-#include "tests/support/support.h"
+#include "tests/cli/run_cli.h"
 
 namespace combwright {
 namespace {
 
-class DemoSeason : public test::SeasonTest {};
+class DemoCommand : public test::CliTest {};
 
-TEST_F(DemoSeason, PlaysWholeAndGivesWhatItSays) {
-    Season season = newSeason();
-    for (const char* part : {"1-yard-visits", "2-pull", "3-honey-room", "4-season-book"}) {
-        QFile script(
-            QStringLiteral(COMBWRIGHT_SOURCE_DIR "/demo/%1.play").arg(QLatin1String(part)));
-        ASSERT_TRUE(script.open(QIODevice::ReadOnly)) << part;
-        playAll(season, script.readAll().toStdString());
-    }
-    EXPECT_THAT(audit(season.read()), testing::IsEmpty());
-    const SeasonYield yields = seasonYield(season.read(), 2027);
-    EXPECT_EQ(yields.total, Mass::grams(157500));
-    EXPECT_FALSE(yields.unknown) << "the lost tag was found in November";
-
-    auto again = Season::create(path("again.combwright"), clock);
-    ASSERT_TRUE(again);
-    playAll(*again, scriptOf(season));
-    EXPECT_EQ(again->dump(), season.dump());
-}
-
-TEST_F(DemoSeason, IsMadeFromWhatIsCompiledIn) {
-    const auto made = makeDemoSeason(path("demo.combwright"), clock);
-    ASSERT_TRUE(made);
-    EXPECT_EQ(seasonYield(made->read(), 2027).total, Mass::grams(157500));
-    EXPECT_TRUE(made->read().first<SeasonInfo>({})->invented.value_or(false));
-    const auto again = makeDemoSeason(path("demo.combwright"), clock);
-    ASSERT_FALSE(again);
-    EXPECT_EQ(again.error().code, Code::PathTaken);
+TEST_F(DemoCommand, MakesTheSeasonAndSaysUntilWhenItIsTold) {
+    const test::CliAnswer made = on("demo", {QStringLiteral("--json")});
+    ASSERT_EQ(made.exit, cli::Done) << made;
+    EXPECT_TRUE(made.object()[QLatin1String("invented")].toBool());
+    EXPECT_EQ(made.object()[QLatin1String("told_until")].toString(), QLatin1String("2027-11-30"));
+    EXPECT_EQ(on("check").exit, cli::Done);
+    const test::CliAnswer yields = on(
+        "yields", {QStringLiteral("--season"), QStringLiteral("2027"), QStringLiteral("--json")});
+    EXPECT_EQ(yields.object()[QLatin1String("honey_g")].toInt(), 403300) << yields;
+    const test::CliAnswer again = on("demo", {QStringLiteral("--json")});
+    EXPECT_EQ(again.exit, cli::Refused) << again;
+    EXPECT_EQ(again.code(), "path_taken");
 }
 
 }  // namespace

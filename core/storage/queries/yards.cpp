@@ -18,6 +18,22 @@ std::vector<Hive> openHives(const Read& file, Id<Yard> yard) {
     return hives;
 }
 
+std::vector<Hive> hivesEver(const Read& file, Id<Yard> yard) {
+    auto hives = openHives(file, yard);
+    auto closed = file.where<Hive>({is("yard", yard)});
+    std::erase_if(closed, [](const Hive& hive) { return !hive.closed; });
+    // A closed stand keeps the place it had on its last day. Put back from the newest closing to
+    // the oldest, each finds the row as it was left.
+    std::stable_sort(closed.begin(), closed.end(),
+                     [](const Hive& a, const Hive& b) { return *a.closed > *b.closed; });
+    for (Hive& hive : closed) {
+        const auto most = static_cast<std::int64_t>(hives.size());
+        const auto place = std::clamp(hive.standOrder.value() - 1, std::int64_t{0}, most);
+        hives.insert(hives.begin() + place, std::move(hive));
+    }
+    return hives;
+}
+
 std::vector<Box> boxesOn(const Read& file, Id<Hive> hive) {
     auto boxes = file.where<Box>({is("hive", hive), is("place", BoxPlace::OnHive)});
     std::stable_sort(boxes.begin(), boxes.end(),

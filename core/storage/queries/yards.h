@@ -14,6 +14,8 @@ namespace combwright {
 std::vector<Yard> openYards(const Read& file);
 /// Open hives of a yard in walking order.
 std::vector<Hive> openHives(const Read& file, Id<Yard> yard);
+/// Every hive a yard ever had, in walking order; a closed one where it stood when it was closed.
+std::vector<Hive> hivesEver(const Read& file, Id<Yard> yard);
 /// Boxes standing on a hive, from the floor up.
 std::vector<Box> boxesOn(const Read& file, Id<Hive> hive);
 /// The colony living in a hive now.

@@ -180,6 +180,19 @@ TEST_F(Stands, MoveBetweenYards) {
     expectClean();
 }
 
+TEST_F(Stands, AreListedWhereTheyStoodEvenWhenClosed) {
+    // H5 comes into the row late, so that order of walking and of coming differ.
+    done(adding("H4"));
+    done(adding("H5", R"(,"stand_order":2)"));
+    done(closing("H2", "2027-06-01"));
+    done(closing("H5", "2027-06-08"));
+    done(adding("H6", {}, "Hill", "2027-06-09"));
+    std::string ever;
+    for (const Hive& each : hivesEver(file(), file().find(hive("H1"))->yard))
+        ever += each.mark.text() + " ";
+    EXPECT_EQ(ever, "H1 H5 H2 H3 H4 H6 ");
+}
+
 TEST_F(Stands, DoNotMoveBeforeTheyStoodOrAfterTheyClosed) {
     done(closing("H3"));
     EXPECT_EQ(outcome(moving("H3", R"(,"stand_order":1)", "2027-06-02")), "closed hive");

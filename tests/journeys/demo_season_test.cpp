@@ -1,0 +1,303 @@
+// The demo season is the acceptance test: three years played from the scripts of demo/, part by
+// part, and after each part what a keeper would read then. The figures of 2027 are those of the
+// worked examples; what the years before must give was worked out by hand.
+#include "core/actions/demo_season.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <QDir>
+#include <QFile>
+#include <map>
+#include <set>
+
+#include "core/model/season_info.h"
+#include "core/places/pages/harvest_pages.h"
+#include "core/places/pages/page_text.h"
+#include "core/places/pull_sheet.h"
+#include "core/places/run_balance.h"
+#include "core/places/yard_sheet.h"
+#include "core/storage/audit.h"
+#include "core/storage/queries/names.h"
+#include "core/words/figures.h"
+#include "tests/support/support.h"
+
+namespace combwright {
+namespace {
+
+using HiveFigures = std::map<std::string, std::string>;
+
+class ThreeYards : public test::SeasonTest {
+  protected:
+    static QStringList parts() {
+        return QDir(QStringLiteral(COMBWRIGHT_SOURCE_DIR "/demo"))
+            .entryList({QStringLiteral("*.play")}, QDir::Files, QDir::Name);
+    }
+    static std::string scriptOfPart(const QString& part) {
+        QFile script(QStringLiteral(COMBWRIGHT_SOURCE_DIR "/demo/") + part);
+        EXPECT_TRUE(script.open(QIODevice::ReadOnly)) << part.toStdString();
+        return script.readAll().toStdString();
+    }
+    static void playQuickly(Season& season, const std::string& script) {
+        const PlayResult played = play(season, script, AllOrNothing::Yes);
+        ASSERT_FALSE(played.stopped)
+            << "line " << played.stopped->line << ": " << key(played.stopped->refusal.code) << " "
+            << played.stopped->refusal.field << " " << played.stopped->refusal.value("name");
+    }
+    /// The season up to and with the part whose name begins so.
+    Season upTo(const char* lastPart) {
+        Season season = newSeason();
+        for (const QString& part : parts()) {
+            playQuickly(season, scriptOfPart(part));
+            if (part.startsWith(QLatin1String(lastPart))) return season;
+        }
+        ADD_FAILURE() << "no part " << lastPart;
+        return season;
+    }
+
+    static Id<Yard> yard(const Season& season, const char* name) {
+        return {*findNamed(season.read(), Yard::table,
+                           NameQuery{.name = name, .on = test::day("2027-06-01")})};
+    }
+    static RunBalance balance(const Season& season, const char* run) {
+        const auto found =
+            findNamed(season.read(), Extraction::table, NameQuery{.name = run, .on = Day{}});
+        const auto balance = runBalance(season.read(), Id<Extraction>{*found});
+        EXPECT_TRUE(balance) << run;
+        return *balance;
+    }
+    static std::string kilograms(Mass mass) {
+        return kilogramsText(static_cast<double>(mass.grams()), How::Weighed).toStdString();
+    }
+    /// What each hive gave, to a tenth of a kilogram; hives that gave nothing are left out.
+    static HiveFigures figures(const SeasonYield& yields, bool before = false) {
+        HiveFigures all;
+        for (const YardYield& yard : yields.yards)
+            for (const HiveYield& hive : yard.hives)
+                if (const auto& mass = before ? hive.before : hive.mass)
+                    all[hive.mark] = kilograms(*mass);
+        return all;
+    }
+    static std::string share(const RunBalance& balance, const std::string& hive) {
+        for (const RunShare& share : balance.shares)
+            if (share.mark == hive) return kilograms(share.mass);
+        return "none";
+    }
+    /// The marks of what is held back and was not lifted again, boxes and buckets.
+    static std::vector<std::string> stillHeld(const Season& season) {
+        std::vector<std::string> held;
+        for (const Hold& hold : season.read().where<Hold>({isUnknown("lifted")})) {
+            if (hold.box) held.push_back(nameOf(season.read(), Box::table, hold.box->number));
+            if (hold.bucket)
+                held.push_back(nameOf(season.read(), Bucket::table, hold.bucket->number));
+        }
+        return held;
+    }
+};
+
+const HiveFigures& figuresOf2026() {
+    static const HiveFigures all{
+        {"H1", "21.0"},  {"H2", "18.6"},   {"H3", "24.4"},   {"H5", "14.2"},  {"C1", "17.5"},
+        {"C2", "20.7"},  {"C4", "13.2"},   {"ML1", "20.1"},  {"ML2", "22.8"}, {"ML3", "15.9"},
+        {"ML4", "14.0"}, {"ML5", "19.7"},  {"ML6", "11.2"},  {"ML7", "16.6"}, {"ML8", "27.9"},
+        {"ML9", "13.5"}, {"ML10", "12.8"}, {"ML11", "16.1"}, {"ML12", "7.4"}};
+    return all;
+}
+
+TEST_F(ThreeYards, AgreeWithThemselvesAndWithTheirJournalPlayedAnew) {
+    const Season season = upTo("5");
+    EXPECT_TRUE(season.read().first<SeasonInfo>({})->invented.value_or(false));
+    EXPECT_THAT(audit(season.read()), testing::IsEmpty());
+    auto again = Season::create(path("again.combwright"), clock);
+    ASSERT_TRUE(again);
+    playQuickly(*again, scriptOf(season));
+    EXPECT_EQ(again->dump(), season.dump());
+
+    const auto compiledIn = makeDemoSeason(path("demo.combwright"), clock);
+    ASSERT_TRUE(compiledIn);
+    EXPECT_EQ(compiledIn->dump(), season.dump()) << "the program carries other scripts";
+    EXPECT_EQ(demoSeasonDay(), test::day("2027-11-30"));
+}
+
+TEST_F(ThreeYards, FirstYearKeepsWhatNobodyKnows) {
+    const Season season = upTo("0-2025");
+    const RunBalance early = balance(season, "25-1");
+    EXPECT_EQ(early.buckets, Mass::grams(106600));
+    EXPECT_EQ(share(early, ""), "11.5") << "the smudged tag stays a line of its own";
+    EXPECT_EQ(share(early, "ML5"), "none");
+    // What a hive's boxes lost, times what came into buckets, by what all boxes lost.
+    EXPECT_EQ(share(early, "ML1"), "12.1");   // 13.8 of 121.4 kg, 106.6 in buckets
+    EXPECT_EQ(share(early, "ML2"), "25.2");   // 28.7
+    EXPECT_EQ(share(early, "ML4"), "9.8");    // 11.2
+    EXPECT_EQ(share(early, "ML7"), "11.3");   // 12.9
+    EXPECT_EQ(share(early, "ML8"), "13.3");   // 15.1
+    EXPECT_EQ(share(early, "ML11"), "23.4");  // 26.6
+    const RunBalance hill = balance(season, "25-2");
+    EXPECT_EQ(share(hill, "H1"), "10.3");  // 11.7 of 58.4 kg, 51.5 in buckets
+    EXPECT_EQ(share(hill, "H2"), "11.8");  // 13.4
+    EXPECT_EQ(share(hill, "H3"), "22.1");  // 25.1
+    EXPECT_EQ(share(hill, "H4"), "7.2");   // 8.2
+    const RunBalance byEye = balance(season, "25-3");
+    EXPECT_TRUE(byEye.byEye);
+    ASSERT_EQ(byEye.shares.size(), 2U);
+    EXPECT_EQ(share(byEye, "C1"), "11.1");  // nine frames 80 % full to nine 60 % full: 8 to 6
+    EXPECT_EQ(share(byEye, "C2"), "8.4");   // of 19.5 kg
+    for (const RunShare& each : byEye.shares) EXPECT_EQ(each.how, How::ByEye) << each.mark;
+    EXPECT_FALSE(byEye.revised);
+    EXPECT_FALSE(byEye.outOfBoxesG) << "nothing was weighed, so nothing is missing either";
+    EXPECT_FALSE(season.read().first<Hold>({})) << "nothing was held back that year";
+}
+
+TEST_F(ThreeYards, SecondYearIsWeighedToTheTenth) {
+    const Season season = upTo("0-2026");
+    const SeasonYield yields = seasonYield(season.read(), 2026);
+    EXPECT_EQ(yields.total, Mass::grams(327600));
+    EXPECT_EQ(yields.how, How::Weighed);
+    EXPECT_EQ(figures(yields), figuresOf2026());
+    EXPECT_THAT(yields.unclosed, testing::IsEmpty());
+    EXPECT_FALSE(yields.unknown);
+    // Frame sizes mixed in one run: mediums, a shallow and a deep, nine or ten to a box.
+    const RunBalance hill = balance(season, "26-2");
+    EXPECT_EQ(hill.frames, 6 * 9 + 10);
+    EXPECT_EQ(hill.loads, 7);
+    std::set<std::int64_t> kinds;
+    for (const RunBoxLine& line : hill.boxes) kinds.insert(line.box.frameKind->number);
+    EXPECT_EQ(kinds.size(), 3U);
+    // A wet bucket among dry ones, held back and later blended; the dead-out's box is free again.
+    const RunBalance late = balance(season, "26-4");
+    EXPECT_GT(*late.waterHigh, 18.0);
+    EXPECT_LT(*late.waterLow, 18.0);
+    EXPECT_EQ(season.read().all<Hold>().size(), 2U);
+    EXPECT_THAT(stillHeld(season), testing::IsEmpty());
+}
+
+TEST_F(ThreeYards, JuneVisitIsAsActedOut) {
+    Season season = upTo("1");
+    const Day june = test::day("2027-06-09");
+    const Id<Yard> millLane = yard(season, "Mill Lane");
+    YardSheet sheet = yardSheet(season.read(), millLane, june);
+    std::string walk;
+    for (const YardSheetRow& row : sheet.rows) walk += row.hive.mark.text() + " ";
+    EXPECT_EQ(walk, "ML1 ML2 ML3 ML4 ML5 ML6 ML7 ML8 ML9 ML10 ML11 ML12 ");
+    EXPECT_EQ(sheet.opened, 11);
+    EXPECT_EQ(sheet.notOpened, 1);
+    EXPECT_EQ(sheet.supersPutOn, 8);
+    EXPECT_EQ(sheet.supersInStore, 12);
+    ASSERT_TRUE(sheet.brood);
+    EXPECT_NEAR(sheet.brood->value, 7.1, 0.001);
+    EXPECT_EQ(sheet.brood->n, 10);
+    EXPECT_EQ(sheet.rows[6].last->on, test::day("2027-06-02"));
+    playQuickly(season,
+                R"({"do":"write-line","on":"2027-06-09","hive":"ML8","line":"e b9 s5 +1"})");
+    sheet = yardSheet(season.read(), millLane, june);
+    EXPECT_EQ(sheet.supersPutOn, 7);
+    EXPECT_EQ(sheet.supersInStore, 13);
+}
+
+TEST_F(ThreeYards, PullLeavesWhatWasTreatedAndLooksFirstWhereNobodyLooked) {
+    const Season season = upTo("2");
+    const Day july = test::day("2027-07-29");
+    const PullSheet sheet =
+        reckonPull(pullInput(season.read(), {yard(season, "Hill"), yard(season, "Creek")}, july,
+                             startingLimits(season.read(), july)));
+    EXPECT_EQ(sheet.taken, 12);
+    EXPECT_EQ(sheet.framesTaken, 108);
+    ASSERT_TRUE(sheet.day);
+    EXPECT_EQ(sheet.day->loads, 10);
+    EXPECT_EQ(sheet.day->loadsIfMixed, 9);
+    EXPECT_DOUBLE_EQ(sheet.day->dayMin, 315);
+    std::map<std::string, std::pair<PullVerdict, std::optional<WhyLeft>>> left;
+    for (const PullYardRow& row : sheet.yards)
+        for (const PullHiveRow& hive : row.hives)
+            for (const PullBoxRow& box : hive.boxes)
+                if (box.verdict != PullVerdict::Take) left[box.box.mark] = {box.verdict, box.why};
+    ASSERT_EQ(left.size(), 4U);
+    EXPECT_EQ(left["M22"], std::pair(PullVerdict::Leave, std::optional(WhyLeft::Held)));
+    EXPECT_EQ(left["M08"], std::pair(PullVerdict::LookFirst, std::optional(WhyLeft::LookFirst)));
+    EXPECT_EQ(left["M06"].first, PullVerdict::Leave);
+    EXPECT_EQ(left["M21"].first, PullVerdict::Leave);
+}
+
+TEST_F(ThreeYards, ThirdYearNamesTheLostBoxAndSaysRevised) {
+    Season season = upTo("4");
+    SeasonYield yields = seasonYield(season.read(), 2027);
+    EXPECT_EQ(yields.total, Mass::grams(403300));
+    EXPECT_EQ(yields.before, Mass::grams(327600));
+    EXPECT_EQ(figures(yields, true), figuresOf2026());
+    EXPECT_EQ(yields.producing, 19);
+    EXPECT_EQ(yields.standing, 21);
+    EXPECT_EQ(yields.runs.size(), 4U);
+    ASSERT_TRUE(yields.unknown);
+    EXPECT_EQ(kilograms(*yields.unknown), "12.8");
+    HiveFigures expected{{"H1", "27.5"},   {"H2", "14.9"},   {"H3", "25.6"},  {"H5", "10.6"},
+                         {"C1", "13.3"},   {"C2", "28.1"},   {"C4", "24.6"},  {"ML1", "24.6"},
+                         {"ML2", "27.9"},  {"ML3", "8.4"},   {"ML4", "12.7"}, {"ML5", "25.1"},
+                         {"ML6", "6.2"},   {"ML7", "14.8"},  {"ML8", "41.3"}, {"ML9", "17.5"},
+                         {"ML10", "22.0"}, {"ML11", "30.6"}, {"ML12", "14.7"}};
+    EXPECT_EQ(figures(yields), expected);
+    EXPECT_FALSE(balance(season, "27-2").revised);
+
+    for (const QString& part : parts())
+        if (part.startsWith(QLatin1Char('5'))) playQuickly(season, scriptOfPart(part));
+    yields = seasonYield(season.read(), 2027);
+    expected["H2"] = "27.7";
+    EXPECT_EQ(figures(yields), expected);
+    EXPECT_EQ(yields.total, Mass::grams(403300));
+    EXPECT_FALSE(yields.unknown);
+    for (const RunBalance& run : yields.runs)
+        EXPECT_EQ(run.revised, run.run.name.text() == "27-2") << run.run.name.text();
+    const std::string summary =
+        pageText(harvestSummaryPage(season.read(), yields, demoSeasonDay())).toStdString();
+    EXPECT_THAT(summary, testing::HasSubstr("revised"));
+    EXPECT_THAT(summary, testing::HasSubstr("H2 is 27.7 kg, was 14.9"));
+    EXPECT_THAT(stillHeld(season), testing::UnorderedElementsAre("M22", "B6"));
+}
+
+TEST_F(ThreeYards, ClosedStandsKeepTheirPlaceInTheYearTheyGave) {
+    const Season season = upTo("5");
+    std::string walk;
+    for (const YardYield& yard : seasonYield(season.read(), 2027).yards)
+        for (const HiveYield& hive : yard.hives) walk += hive.mark + " ";
+    EXPECT_EQ(walk,
+              "ML1 ML2 ML3 ML4 ML5 ML6 ML7 ML8 ML9 ML10 ML11 ML12 H1 H2 H3 H4 H5 C1 C2 C3 C4 ");
+}
+
+TEST_F(ThreeYards, AreTakenBackStepByStepToNothingAndDoneAgain) {
+    Season season = newSeason();
+    std::map<std::size_t, std::string> dumps{{0, season.dump()}};
+    for (const QString& part : parts()) {
+        playQuickly(season, scriptOfPart(part));
+        dumps[season.history().size()] = season.dump();
+    }
+    const std::size_t steps = dumps.rbegin()->first;
+    std::size_t standing = steps;
+    const auto expectAsItWas = [&](const char* direction) {
+        const auto expected = dumps.find(standing);
+        if (expected == dumps.end()) return;
+        EXPECT_TRUE(season.dump() == expected->second) << direction << " at step " << standing;
+    };
+    // One transaction spares thousands of waits for the disk; each step is still one of its own.
+    const auto back = season.together([&]() -> Result<void> {
+        for (; standing > 0; --standing) {
+            expectAsItWas("going back");
+            if (auto undone = season.undo(); !undone) return undone.error();
+        }
+        return {};
+    });
+    ASSERT_TRUE(back) << "stuck at step " << standing << ": " << key(back.error().code);
+    EXPECT_EQ(season.dump(), dumps[0]);
+    EXPECT_FALSE(season.undo()) << "there is nothing left to take back";
+    const auto forth = season.together([&]() -> Result<void> {
+        while (standing < steps) {
+            if (auto redone = season.redo(); !redone) return redone.error();
+            ++standing;
+            expectAsItWas("going forth");
+        }
+        return {};
+    });
+    ASSERT_TRUE(forth) << "stuck at step " << standing << ": " << key(forth.error().code);
+    EXPECT_THAT(audit(season.read()), testing::IsEmpty());
+}
+
+}  // namespace
+}  // namespace combwright
