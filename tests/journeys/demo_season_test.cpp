@@ -67,7 +67,7 @@ class ThreeYards : public test::SeasonTest {
         return *balance;
     }
     static std::string kilograms(Mass mass) {
-        return kilogramsText(static_cast<double>(mass.grams()), How::Weighed).toStdString();
+        return massFigure(static_cast<double>(mass.grams()), How::Weighed).toStdString();
     }
     /// What each hive gave, to a tenth of a kilogram; hives that gave nothing are left out.
     static HiveFigures figures(const SeasonYield& yields, bool before = false) {

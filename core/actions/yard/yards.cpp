@@ -89,7 +89,8 @@ Result<Id<Hive>> AddHive::perform(Write& file) const {
         std::optional<Id<Colony>> motherColony;
         if (mother)
             if (const auto living = colonyIn(file, *mother)) motherColony = living->id;
-        file.add(Colony{{}, stand, on, *origin, motherColony, std::nullopt, std::nullopt, {}});
+        file.add(Colony{
+            {}, stand, on, *origin, motherColony, std::nullopt, std::nullopt, {}, std::nullopt});
     }
     return stand;
 }

@@ -28,7 +28,7 @@ const Fields& Colony::fields() {
         describe(ownId<&Colony::id>(), field<&Colony::hive>("hive"), field<&Colony::since>("since"),
                  field<&Colony::origin>("origin"), field<&Colony::mother>("mother"),
                  field<&Colony::ended>("ended"), field<&Colony::ending>("ending"),
-                 field<&Colony::note>("note"));
+                 field<&Colony::note>("note"), field<&Colony::unitedInto>("united_into"));
     return all;
 }
 

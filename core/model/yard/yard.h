@@ -73,6 +73,7 @@ struct Colony {
     std::optional<Day> ended;
     std::optional<Ending> ending;
     std::string note;
+    std::optional<Id<Colony>> unitedInto;  ///< the colony it was united with
     static const Fields& fields();
 };
 

@@ -104,7 +104,8 @@ CREATE TABLE colony (
     mother_id INTEGER REFERENCES colony (id),
     ended TEXT,
     ending TEXT,
-    note TEXT
+    note TEXT,
+    united_into_id INTEGER REFERENCES colony (id)
 ) STRICT;
 -- next
 CREATE TABLE visit (

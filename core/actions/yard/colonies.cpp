@@ -1,0 +1,106 @@
+#include "core/actions/yard/colonies.h"
+
+#include "core/storage/queries/yards.h"
+
+namespace combwright {
+namespace {
+
+/// The hive, open on that day.
+Result<Hive> openStand(const Read& file, Id<Hive> id, Day on, const char* field) {
+    const auto hive = file.find(id);
+    if (!hive) return Refusal{Code::NotFound, field, {}};
+    if (hive->closed) return Refusal{Code::Closed, field, {{"name", hive->mark.text()}}};
+    if (on < hive->since)
+        return Refusal{Code::BeforeItBegan,
+                       "on",
+                       {{"name", hive->mark.text()}, {"since", isoText(hive->since)}}};
+    return *hive;
+}
+
+}  // namespace
+
+const Fields& EndColony::fields() {
+    static const Fields all =
+        describe(field<&EndColony::on>("on"), field<&EndColony::hive>("hive"),
+                 field<&EndColony::ending>("ending"), field<&EndColony::into>("into"),
+                 field<&EndColony::note>("note"));
+    return all;
+}
+
+Result<Id<Colony>> EndColony::perform(Write& file) const {
+    const auto stand = openStand(file, hive, on, "hive");
+    if (!stand) return stand.error();
+    auto living = colonyIn(file, hive);
+    if (!living) return Refusal{Code::NotFound, "hive", {{"name", stand->mark.text()}}};
+    if (on < living->since)
+        return Refusal{Code::BeforeItBegan,
+                       "on",
+                       {{"name", stand->mark.text()}, {"since", isoText(living->since)}}};
+    if (into) {
+        if (ending != Ending::United)
+            return Refusal{Code::Contradiction, "into", {{"other", "ending"}}};
+        if (*into == hive) return Refusal{Code::Contradiction, "into", {{"other", "hive"}}};
+        const auto other = openStand(file, *into, on, "into");
+        if (!other) return other.error();
+        const auto host = colonyIn(file, *into);
+        if (!host) return Refusal{Code::NotFound, "into", {{"name", other->mark.text()}}};
+        living->unitedInto = host->id;
+    }
+    living->ended = on;
+    living->ending = ending;
+    if (!note.empty()) living->note += (living->note.empty() ? "" : "; ") + note;
+    file.change(*living);
+    return living->id;
+}
+
+const Fields& StartColony::fields() {
+    static const Fields all =
+        describe(field<&StartColony::on>("on"), field<&StartColony::hive>("hive"),
+                 field<&StartColony::origin>("origin"), field<&StartColony::mother>("mother"),
+                 field<&StartColony::note>("note"));
+    return all;
+}
+
+Result<Id<Colony>> StartColony::perform(Write& file) const {
+    const auto stand = openStand(file, hive, on, "hive");
+    if (!stand) return stand.error();
+    if (colonyIn(file, hive)) return Refusal{Code::Taken, "hive", {{"name", stand->mark.text()}}};
+    // Two colonies are never in one hive: the one before must have ended by then.
+    for (const Colony& before : file.where<Colony>({is("hive", hive)}))
+        if (before.ended && on < *before.ended)
+            return Refusal{Code::BeforeItBegan,
+                           "on",
+                           {{"name", stand->mark.text()}, {"since", isoText(*before.ended)}}};
+    std::optional<Id<Colony>> motherColony;
+    if (mother)
+        if (const auto from = colonyIn(file, *mother)) motherColony = from->id;
+    Colony colony;
+    colony.hive = hive;
+    colony.since = on;
+    colony.origin = origin;
+    colony.mother = motherColony;
+    colony.note = note;
+    return file.add(colony);
+}
+
+const Fields& SetExcluder::fields() {
+    static const Fields all =
+        describe(field<&SetExcluder::on>("on"), field<&SetExcluder::hive>("hive"),
+                 field<&SetExcluder::boxesUnder>("boxes_under"));
+    return all;
+}
+
+Result<Id<Hive>> SetExcluder::perform(Write& file) const {
+    auto stand = openStand(file, hive, on, "hive");
+    if (!stand) return stand.error();
+    if (stand->excluderAbove == boxesUnder)
+        return Refusal{Code::NothingToDo, "boxes_under", {{"name", stand->mark.text()}}};
+    const auto standing = static_cast<std::int64_t>(boxesOn(file, hive).size());
+    if (boxesUnder && *boxesUnder > Count(standing))
+        return Refusal{Code::TooMany, "boxes_under", {{"most", std::to_string(standing)}}};
+    stand->excluderAbove = boxesUnder;
+    file.change(*stand);
+    return hive;
+}
+
+}  // namespace combwright
