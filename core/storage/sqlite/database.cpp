@@ -263,6 +263,15 @@ void Database::check(int code, std::string_view about) const {
                        std::string(sqlite3_errstr(code)) + " · " + std::string(about), code);
 }
 
+// Prepared ------------------------------------------------------------------------------------
+
+Statement& Prepared::operator()(std::string_view sql) {
+    auto found = m_ready.find(sql);
+    if (found == m_ready.end())
+        found = m_ready.emplace(std::string(sql), m_database->prepare(sql)).first;
+    return found->second;
+}
+
 // Transaction ---------------------------------------------------------------------------------
 
 Transaction::Transaction(const Database& database) : m_database(database) {
