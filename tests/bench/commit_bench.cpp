@@ -86,7 +86,7 @@ class DeedSeason {
             m_run = *run;
         }
         WeighBox box{m_clock.today(), m_run};
-        box.knownAs = "tag lost";
+        box.knownAs = "tag lost " + std::to_string(m_weighed);
         box.frames = Count(9);
         box.gross = Known<Mass>{Mass::grams(19500 + m_weighed), {}, How::Weighed};
         box.wet = Known<Mass>{Mass::grams(5100), {}, How::Weighed};
