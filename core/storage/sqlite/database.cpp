@@ -235,8 +235,9 @@ Statement Database::prepare(std::string_view sql) const {
 }
 
 void Database::run(std::string_view sql) const {
-    QSqlQuery query(m_inner->connection);
-    if (!query.exec(asQString(sql))) fail(sql);
+    // Without values or rows there is nothing Qt would add but time.
+    if (sqlite3_exec(handle(), std::string(sql).c_str(), nullptr, nullptr, nullptr) != SQLITE_OK)
+        fail(sql);
 }
 
 std::int64_t Database::number(std::string_view sql) const {
