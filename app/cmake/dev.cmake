@@ -1,7 +1,6 @@
 # Daily work: debug information, precompiled headers, one object per file.
 # cmake -C app/cmake/dev.cmake -B build/dev -G Ninja
 set(CMAKE_BUILD_TYPE Debug CACHE STRING "")
-set(COMBWRIGHT_BENCH ON CACHE BOOL "")
 set(COMBWRIGHT_PCH ON CACHE BOOL "")
 find_program(COMBWRIGHT_CCACHE ccache)
 if(COMBWRIGHT_CCACHE)

@@ -1,5 +1,5 @@
-# Sourced by tests/run and demo/run: brings a bare Debian 12 to where the tree builds, and times
-# what they do. Nothing here writes outside the tree but apt.
+# Sourced by tests/run, tests/bench/run and demo/run: brings a bare Debian 12 to where the tree
+# builds, and times what they do. Nothing here writes outside the tree but apt.
 
 source_dir=$(cd "$(dirname "${BASH_SOURCE[0]}")/../.." && pwd -P)
 part=        # what is being done, for the last words of a run that fails

@@ -66,12 +66,12 @@ std::optional<JournalEntry> oneEntry(Statement statement) {
 
 std::int64_t Journal::append(StepKind kind, const std::string& at, const StepInfo& info,
                              std::optional<std::int64_t> of, int stands, const Bytes& changes) {
-    Statement last = m_database->prepare("SELECT digest FROM journal ORDER BY seq DESC LIMIT 1");
-    const std::string previous = last.run().next() ? last.text(0) : std::string();
-    m_database
-        ->prepare(
-            "INSERT INTO journal (at, kind, action, line, why, sheet, of, stands, changes, digest) "
-            "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)")
+    std::string previous;
+    Statement& last = m_prepared("SELECT digest FROM journal ORDER BY seq DESC LIMIT 1").run();
+    while (last.next()) previous = last.text(0);
+    m_prepared(
+        "INSERT INTO journal (at, kind, action, line, why, sheet, of, stands, changes, digest) "
+        "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)")
         .bind(std::string_view(at))
         .bind(kindText(kind))
         .bind(std::string_view(info.action))
@@ -87,7 +87,7 @@ std::int64_t Journal::append(StepKind kind, const std::string& at, const StepInf
 }
 
 std::int64_t Journal::appendDo(const std::string& at, const StepInfo& info, const Bytes& changes) {
-    m_database->run("UPDATE journal SET stands = -1 WHERE stands = 0");
+    m_prepared("UPDATE journal SET stands = -1 WHERE stands = 0").run();
     return append(StepKind::Do, at, info, std::nullopt, stepStands, changes);
 }
 

@@ -13,7 +13,7 @@ namespace combwright {
 
 class Journal {
   public:
-    explicit Journal(const Database& database) : m_database(&database) {}
+    explicit Journal(const Database& database) : m_database(&database), m_prepared(database) {}
 
     /// Appends a deed; every step taken back before it is given up. Returns its number.
     std::int64_t appendDo(const std::string& at, const StepInfo& info, const Bytes& changes);
@@ -33,6 +33,7 @@ class Journal {
     std::int64_t append(StepKind kind, const std::string& at, const StepInfo& info,
                         std::optional<std::int64_t> of, int stands, const Bytes& changes);
     const Database* m_database;
+    Prepared m_prepared;  ///< what every step needs
 };
 
 }  // namespace combwright

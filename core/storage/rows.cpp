@@ -21,12 +21,6 @@ std::string columnList(const Fields& fields, bool withId) {
 
 }  // namespace
 
-Statement& Read::prepared(const std::string& sql) const {
-    auto found = m_prepared.find(sql);
-    if (found == m_prepared.end()) found = m_prepared.emplace(sql, m_database->prepare(sql)).first;
-    return found->second;
-}
-
 std::vector<Row> Read::rows(std::string_view table, const Fields& fields,
                             std::initializer_list<Match> matches) const {
     std::string sql = "SELECT " + columnList(fields, true) + " FROM " + quotedName(table);

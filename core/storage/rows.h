@@ -3,7 +3,6 @@
 #pragma once
 
 #include <initializer_list>
-#include <map>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -29,7 +28,7 @@ inline Match isUnknown(std::string_view field) { return {field, {}}; }
 
 class Read {
   public:
-    explicit Read(const Database& database) : m_database(&database) {}
+    explicit Read(const Database& database) : m_database(&database), m_prepared(database) {}
 
     template <class Record>
     std::optional<Record> find(Id<Record> id) const {
@@ -74,14 +73,13 @@ class Read {
     const Database& database() const { return *m_database; }
 
   protected:
-    Statement& prepared(const std::string& sql) const;
+    Statement& prepared(std::string_view sql) const { return m_prepared(sql); }
     [[noreturn]] void unreadable(std::string_view table, const Row& row) const;
 
     const Database* m_database;
 
   private:
-    // Preparing costs more than running; the same few statements come again and again.
-    mutable std::map<std::string, Statement, std::less<>> m_prepared;
+    mutable Prepared m_prepared;
 };
 
 /// What an action may do to the file. Only Season makes one, inside a transaction.

@@ -45,13 +45,18 @@ void dumpTable(const Database& database, const RecordType& type, std::string& te
 
 struct Season::Inner {
     Inner(OpenedFile opened, const Clock& usedClock)
-        : file(std::move(opened)), clock(&usedClock), read(file.database), journal(file.database) {
+        : file(std::move(opened)),
+          clock(&usedClock),
+          read(file.database),
+          write(file.database),
+          journal(file.database) {
         dataVersion = file.database.number("PRAGMA data_version");
     }
 
     OpenedFile file;
     const Clock* clock;
     Read read;
+    Write write;  ///< kept, for what it has prepared
     Journal journal;
     std::vector<Listener> listeners;
     std::int64_t dataVersion = 0;
@@ -138,7 +143,6 @@ Result<StepDone> Season::Inner::inTransaction(const std::function<Result<StepDon
 Result<StepDone> Season::Inner::performHere(const StepInfo& info,
                                             const std::function<Result<void>(Write&)>& deed) {
     const ChangeRecorder recorder(database(), recordedTables());
-    Write write(database());
     if (auto done = deed(write); !done) return done.error();
     const Bytes changes = recorder.changes();
     if (changes.empty()) return StepDone{};

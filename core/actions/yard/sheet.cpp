@@ -13,9 +13,9 @@ namespace {
 /// A hive that was looked into on that day and then moved to another yard keeps its line where it
 /// was typed.
 Id<Yard> yardOn(const Read& file, const Hive& hive, Day on) {
-    for (const DatedInspection& each : inspectionsOf(file, hive.id, on + days(1)))
-        if (each.on == on)
-            if (const auto visit = file.find(each.inspection.visit)) return visit->yard;
+    // By the day, not by the hive: a day has a visit or two, a hive has years of lines.
+    for (const Visit& visit : file.where<Visit>({is("on_day", on)}))
+        if (inspectionOf(file, visit.id, hive.id)) return visit.yard;
     return hive.yard;
 }
 

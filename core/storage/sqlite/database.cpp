@@ -235,8 +235,9 @@ Statement Database::prepare(std::string_view sql) const {
 }
 
 void Database::run(std::string_view sql) const {
-    QSqlQuery query(m_inner->connection);
-    if (!query.exec(asQString(sql))) fail(sql);
+    // Without values or rows there is nothing Qt would add but time.
+    if (sqlite3_exec(handle(), std::string(sql).c_str(), nullptr, nullptr, nullptr) != SQLITE_OK)
+        fail(sql);
 }
 
 std::int64_t Database::number(std::string_view sql) const {
@@ -261,6 +262,15 @@ void Database::check(int code, std::string_view about) const {
     if (code == SQLITE_OK) return;
     throw StorageError(troubleOf(code), m_inner->path,
                        std::string(sqlite3_errstr(code)) + " · " + std::string(about), code);
+}
+
+// Prepared ------------------------------------------------------------------------------------
+
+Statement& Prepared::operator()(std::string_view sql) {
+    auto found = m_ready.find(sql);
+    if (found == m_ready.end())
+        found = m_ready.emplace(std::string(sql), m_database->prepare(sql)).first;
+    return found->second;
 }
 
 // Transaction ---------------------------------------------------------------------------------

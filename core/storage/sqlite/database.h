@@ -4,6 +4,7 @@
 #pragma once
 
 #include <cstdint>
+#include <map>
 #include <memory>
 #include <span>
 #include <string>
@@ -80,6 +81,18 @@ class Database {
     struct Inner;
     explicit Database(std::unique_ptr<Inner> inner);
     std::unique_ptr<Inner> m_inner;
+};
+
+/// Statements kept ready: preparing costs more than running, and the same few come again and again.
+/// What is run from here is read to its end, else it would keep the file locked.
+class Prepared {
+  public:
+    explicit Prepared(const Database& database) : m_database(&database) {}
+    Statement& operator()(std::string_view sql);
+
+  private:
+    const Database* m_database;
+    std::map<std::string, Statement, std::less<>> m_ready;
 };
 
 /// BEGIN IMMEDIATE … COMMIT; rolls back in its destructor unless committed.

@@ -1,0 +1,12 @@
+// The groups of benchmarks. Each registers with Google Benchmark, which runs and times them, and
+// each puts its ratios into the table when it has run.
+#pragma once
+
+namespace combwright::bench {
+
+void addBalanceBenches();
+void addPullBenches();
+void addCommitBenches();
+void addWindowBenches();
+
+}  // namespace combwright::bench
