@@ -201,11 +201,17 @@ int run(const QStringList& arguments, Streams streams, const Clock& clock) {
     for (const Command& command : commands())
         if (first == QLatin1String(command.name))
             return runCommand(command, arguments.mid(1), streams, clock);
-    if (first.isEmpty())
+    if (first.isEmpty()) {
         printHelp(streams.err);
-    else
-        streams.err << "There is no command " << first << ". combwright-cli --help lists them.\n";
-    return WrongUsage;
+        return WrongUsage;
+    }
+    Arguments asked;
+    const QStringList words = arguments.mid(0, arguments.indexOf(QStringLiteral("--")));
+    if (words.contains(QStringLiteral("--json"))) asked.options[QStringLiteral("json")] = {};
+    Context context{asked, streams, clock};
+    return misused(
+        context,
+        QStringLiteral("there is no command %1. combwright-cli --help lists them").arg(first));
 }
 
 int refuse(Context& context, const Refusal& refusal, int code, std::optional<std::size_t> line,

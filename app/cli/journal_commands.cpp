@@ -1,11 +1,15 @@
 #include <QFile>
 #include <QJsonArray>
+#include <QJsonDocument>
 #include <QJsonObject>
 #include <map>
 
 #include "app/cli/groups.h"
+#include "core/actions/amend/amend.h"
 #include "core/actions/play.h"
+#include "core/exchange/described_json.h"
 #include "core/places/questions.h"
+#include "core/storage/queries/names.h"
 #include "core/storage/sqlite/storage_error.h"
 #include "core/words/words.h"
 
@@ -47,6 +51,22 @@ std::vector<Question> questionsOf(const std::map<std::int64_t, std::vector<Quest
     return played.step == 0 || found == questions.end() ? std::vector<Question>() : found->second;
 }
 
+/// Which lines were dated ahead of today; nothing where none was.
+QString aheadText(const Context& context, const PlayResult& result) {
+    constexpr qsizetype mostNamed = 5;
+    QStringList lines;
+    for (const Played& played : result.steps)
+        if (played.ahead) lines << QString::number(played.line);
+    if (lines.isEmpty()) return {};
+    const QString more = lines.size() > mostNamed ? QStringLiteral(" …") : QString();
+    return QStringLiteral(
+               "Dated ahead of today, %1: %2 of them, line %3%4. Kept; where the day is a slip, "
+               "undo and write it again.\n")
+        .arg(fromUtf8(isoText(context.clock.today())))
+        .arg(lines.size())
+        .arg(lines.mid(0, mostNamed).join(QStringLiteral(", ")), more);
+}
+
 int runPlay(Context& context) {
     const bool each = context.arguments.has("each");
     if (each && context.json())
@@ -80,11 +100,13 @@ int runPlay(Context& context) {
                       result.stopped->kept);
     }
     if (!context.json()) {
-        context.streams.out << result.steps.size() << " done.\n";
+        context.streams.out << result.steps.size() << " done.\n" << aheadText(context, result);
         for (const Played& played : result.steps)
             for (const Question& question : questionsOf(questions, played))
-                context.streams.out << "Line " << played.line << ", kept: " << question.says
-                                    << '\n';
+                // A day that has not come was said for all lines together.
+                if (question.asked != Asked::NotComeYet)
+                    context.streams.out << "Line " << played.line << ", kept: " << question.says
+                                        << '\n';
         return Done;
     }
     QJsonArray steps;
@@ -97,6 +119,7 @@ int runPlay(Context& context) {
             asked.append(QJsonObject{{QStringLiteral("code"), fromUtf8(key(question.asked))},
                                      {QStringLiteral("says"), question.says}});
         if (!asked.isEmpty()) step.insert(QStringLiteral("questions"), asked);
+        if (played.ahead) step.insert(QStringLiteral("ahead"), true);
         steps.append(step);
     }
     printJson(context,
@@ -123,6 +146,11 @@ int runActions(Context& context) {
     for (const ActionType& type : actionTypes()) {
         QJsonArray fields;
         for (const FieldInfo& field : type.fields()) fields.append(fieldObject(field));
+        // What any action may say besides is not listed; what this one cannot do without is.
+        if (type.needsWhy)
+            fields.append(QJsonObject{{QStringLiteral("key"), QStringLiteral("why")},
+                                      {QStringLiteral("type"), QStringLiteral("text")},
+                                      {QStringLiteral("optional"), false}});
         list.append(QJsonObject{{QStringLiteral("do"), fromUtf8(type.name)},
                                 {QStringLiteral("fields"), fields}});
         if (context.json()) continue;
@@ -136,6 +164,9 @@ int runActions(Context& context) {
                 context.streams.out << (i ? " | " : ": ") << fromUtf8(field.choices[i]);
             context.streams.out << (field.optional ? "" : ", needed") << '\n';
         }
+        if (type.needsWhy)
+            context.streams.out << "  " << QStringLiteral("why").leftJustified(24)
+                                << " text, needed\n";
     }
     if (context.json()) printJson(context, list);
     return Done;
@@ -149,6 +180,18 @@ QString kindWord(StepKind kind) {
 
 QJsonValue textOrNull(const std::string& text) {
     return text.empty() ? QJsonValue() : QJsonValue(fromUtf8(text));
+}
+
+QString shownValue(const FieldInfo& field, const Value& value) {
+    const QByteArray text =
+        QJsonDocument(QJsonArray{toJson(field, value)}).toJson(QJsonDocument::Compact);
+    return QString::fromUtf8(text.mid(1, text.size() - 2));
+}
+
+/// What an amendment changed, so that the old value stands where one looks for it.
+std::vector<Revised> revisedBy(const Season& season, const JournalEntry& entry) {
+    const bool amends = entry.kind == StepKind::Do && entry.info.action == Amend::name;
+    return amends ? season.revisedBy(entry.seq) : std::vector<Revised>{};
 }
 
 int runHistory(Context& context) {
@@ -170,6 +213,12 @@ int runHistory(Context& context) {
                                         ? QString()
                                         : QStringLiteral("  because: ") + fromUtf8(entry.info.why))
                                 << '\n';
+            for (const Revised& each : revisedBy(season, entry))
+                context.streams.out << "      " << fromUtf8(each.table) << ' '
+                                    << fromUtf8(nameOf(season.read(), each.table, each.id)) << "  "
+                                    << fromUtf8(each.field->key()) << "  "
+                                    << shownValue(*each.field, each.was) << " -> "
+                                    << shownValue(*each.field, each.is) << '\n';
             continue;
         }
         QJsonObject object{{QStringLiteral("step"), static_cast<qint64>(entry.seq)},
@@ -182,6 +231,16 @@ int runHistory(Context& context) {
                            {QStringLiteral("stands"), entry.stands}};
         object.insert(QStringLiteral("of"),
                       entry.of ? QJsonValue(static_cast<qint64>(*entry.of)) : QJsonValue());
+        if (const auto revised = revisedBy(season, entry); !revised.empty()) {
+            QJsonArray changed;
+            for (const Revised& each : revised)
+                changed.append(QJsonObject{{QStringLiteral("record"), fromUtf8(each.table)},
+                                           {QStringLiteral("id"), static_cast<qint64>(each.id)},
+                                           {QStringLiteral("field"), fromUtf8(each.field->key())},
+                                           {QStringLiteral("was"), toJson(*each.field, each.was)},
+                                           {QStringLiteral("is"), toJson(*each.field, each.is)}});
+            object.insert(QStringLiteral("changed"), changed);
+        }
         list.append(object);
     }
     if (context.json()) printJson(context, list);

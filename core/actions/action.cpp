@@ -10,6 +10,12 @@ const ActionType* findActionType(std::string_view name) {
     return nullptr;
 }
 
+Result<void> demandWhy(const ActionType& type, const StepNote& note) {
+    const bool said = note.why.find_first_not_of(" \t\r\n") != std::string::npos;
+    if (type.needsWhy && !said) return Refusal{Code::Missing, "why", {}};
+    return {};
+}
+
 std::string playLine(const ActionType& type, const Row& row, const StepNote& note) {
     const auto text = [](std::string_view view) {
         return QJsonValue(QString::fromUtf8(view.data(), static_cast<qsizetype>(view.size())));
@@ -26,6 +32,7 @@ std::string playLine(const ActionType& type, const Row& row, const StepNote& not
 
 Result<ActionDone> performRow(Season& season, const ActionType& type, const Row& row,
                               const StepNote& note) {
+    if (auto said = demandWhy(type, note); !said) return said.error();
     ActionDone done;
     const StepInfo info{std::string(type.name), playLine(type, row, note), note.why, note.sheet};
     auto step = season.perform(info, [&](Write& file) -> Result<void> {

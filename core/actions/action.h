@@ -35,11 +35,14 @@ Made madeOf(const std::vector<Id<Record>>& ids) {
     return made;
 }
 
+inline Made madeOf(const Made& made) { return made; }
+
 /// An action without its type, for what handles them all alike.
 struct ActionType {
     std::string_view name;
     const Fields& (*fields)();
     Result<Made> (*perform)(const Row& row, Write& file);
+    bool needsWhy = false;  ///< not done without the note saying why
 };
 
 /// Every action, in the order they are listed to the person.
@@ -51,6 +54,9 @@ struct StepNote {
     std::string why = {};
     std::string sheet = {};
 };
+
+/// Refused with Missing where the action needs a why and the note gives none.
+Result<void> demandWhy(const ActionType& type, const StepNote& note);
 
 /// The play line of an action: {"do":"add-yard","on":"2027-04-01","yard":"Hill"}.
 std::string playLine(const ActionType& type, const Row& row, const StepNote& note);
@@ -68,6 +74,7 @@ template <class Action>
 Result<typename Action::Answer> perform(Season& season, const Action& action,
                                         const StepNote& note = {}) {
     const ActionType* type = findActionType(Action::name);
+    if (auto said = demandWhy(*type, note); !said) return said.error();
     Result<typename Action::Answer> answer = Refusal{Code::NoSuchAction, {}, {}};
     const StepInfo info{std::string(Action::name), playLine(*type, toRow(action), note), note.why,
                         note.sheet};

@@ -1,7 +1,9 @@
 // Every action there is: one line each. `play`, `actions`, the window's runner and the shortcut
 // sheet read this list.
 #include "core/actions/action.h"
+#include "core/actions/amend/amend.h"
 #include "core/actions/boxes/boxes.h"
+#include "core/actions/boxes/frame_checks.h"
 #include "core/actions/boxes/looks.h"
 #include "core/actions/honey_room/runs.h"
 #include "core/actions/pull/plan.h"
@@ -13,14 +15,24 @@ namespace combwright {
 namespace {
 
 template <class Action>
+constexpr bool saysWhy() {
+    if constexpr (requires { Action::needsWhy; })
+        return Action::needsWhy;
+    else
+        return false;
+}
+
+template <class Action>
 ActionType typeOf() {
-    return {Action::name, &Action::fields, [](const Row& row, Write& file) -> Result<Made> {
+    return {Action::name, &Action::fields,
+            [](const Row& row, Write& file) -> Result<Made> {
                 const auto action = fromRow<Action>(row);
                 if (!action) return Refusal{Code::WrongType, {}, {}};
                 auto answer = action->perform(file);
                 if (!answer) return answer.error();
                 return madeOf(*answer);
-            }};
+            },
+            saysWhy<Action>()};
 }
 
 }  // namespace
@@ -36,7 +48,7 @@ const std::vector<ActionType>& actionTypes() {
         typeOf<SetConstant>(), typeOf<NoteCrop>(),    typeOf<KeepPlan>(),
         typeOf<OpenRun>(),     typeOf<WeighBox>(),    typeOf<NameLostBox>(),
         typeOf<SpinFrames>(),  typeOf<FillBucket>(),  typeOf<WeighCappings>(),
-        typeOf<CloseRun>(),
+        typeOf<CloseRun>(),    typeOf<CheckFrames>(), typeOf<Amend>(),
     };
     return all;
 }

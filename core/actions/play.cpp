@@ -6,6 +6,7 @@
 #include <algorithm>
 
 #include "core/exchange/described_json.h"
+#include "core/model/records.h"
 #include "core/storage/queries/names.h"
 
 namespace combwright {
@@ -51,7 +52,7 @@ class Player {
         return Played{0, done->step, {}};
     }
 
-    Result<Played> performAction(const ActionType& type, const QJsonObject& object) {
+    Result<Played> performAction(const ActionType& type, QJsonObject object) {
         for (const char* key : {"why", "as", "sheet"}) {
             const QJsonValue value = object.value(QLatin1String(key));
             if (!value.isUndefined() && !value.isNull() && !value.isString())
@@ -62,6 +63,7 @@ class Player {
         const Resolve resolve = [&](const FieldInfo& field, const QJsonValue& json) {
             return resolved(field, json, on.value_or(m_season.clock().today()));
         };
+        if (auto named = nameChanged(type, object, resolve); !named) return named.error();
         const auto row = readRow(type.fields(), object,
                                  {QStringLiteral("do"), QStringLiteral("why"), QStringLiteral("as"),
                                   QStringLiteral("sheet")},
@@ -72,7 +74,47 @@ class Player {
         auto done = performRow(m_season, type, *row, note);
         if (!done) return done.error();
         if (const auto as = optionalText(object, "as")) m_named[*as] = done->made;
-        return Played{0, done->step.step, std::move(done->made)};
+        Played played{0, done->step.step, std::move(done->made)};
+        // A day mistyped a month ahead looks like one noted in advance; a script of next year is
+        // neither. All are kept, so that a season plays the same whatever the day, and all are
+        // said.
+        if (on && *on > m_season.clock().today()) played.ahead = on;
+        return played;
+    }
+
+    /// Turns what references among the fields to change are called into "#12", so that the line
+    /// kept means the same on any day. The fields are those of the record the line names.
+    static Result<void> nameChanged(const ActionType& type, QJsonObject& object,
+                                    const Resolve& resolve) {
+        const Fields& fields = type.fields();
+        const auto changes = std::find_if(fields.begin(), fields.end(), [](const FieldInfo& each) {
+            return each.kind == Kind::Changes;
+        });
+        if (changes == fields.end()) return {};
+        const QString key = QString::fromStdString(changes->key());
+        if (!object.value(key).isObject()) return {};
+        QJsonObject set = object.value(key).toObject();
+        for (const FieldInfo& target : fields) {
+            const QString named = QString::fromStdString(target.key());
+            if (target.kind != Kind::Reference || object.value(named).isNull() ||
+                object.value(named).isUndefined())
+                continue;
+            for (const FieldInfo& field : findRecordType(target.refersTo)->fields()) {
+                const QString changed = QString::fromStdString(field.key());
+                const QJsonValue json = set.value(changed);
+                if (field.kind != Kind::Reference || json.isNull() || json.isUndefined()) continue;
+                const auto id = resolve(field, json);
+                if (!id) {
+                    Refusal refusal = id.error();
+                    refusal.field = changes->key() + "." + refusal.field;
+                    return refusal;
+                }
+                set.insert(changed, QStringLiteral("#%1").arg(*id));
+            }
+            break;
+        }
+        object.insert(key, set);
+        return {};
     }
 
     Result<std::int64_t> resolved(const FieldInfo& field, const QJsonValue& json, Day on) {
@@ -88,7 +130,7 @@ class Player {
                     if (madeTable == table) return id;
             return Refusal{Code::NotFound, field.key(), {{"name", text}}};
         }
-        return named(field, NameQuery{text, {}, {}, {}, {}, on});
+        return named(field, NameQuery{.name = text, .on = on});
     }
 
     Result<std::int64_t> resolvedNumber(const FieldInfo& field, const std::string& text) {
@@ -115,6 +157,8 @@ class Player {
                 query.hive = text;
             else if (key == QLatin1String("run"))
                 query.run = text;
+            else if (key == QLatin1String("box"))
+                query.box = text;
             // "place" counts from the floor as one does in the yard: the lowest box is 1.
             else if (key == QLatin1String("place") && value.isDouble())
                 query.level = static_cast<std::int64_t>(value.toDouble()) - 1;

@@ -16,6 +16,7 @@ struct Played {
     std::size_t line = 0;   ///< its number in the script, from 1
     std::int64_t step = 0;  ///< of the journal; 0 where it changed nothing
     Made made;
+    std::optional<Day> ahead = std::nullopt;  ///< its day, where that has not come yet: kept, said
 };
 
 /// A line that was refused, and what was kept of the lines before it.

@@ -11,6 +11,14 @@ QString qText(std::string_view text) {
     return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
 }
 
+QJsonObject objectOf(const std::string& text) {
+    return QJsonDocument::fromJson(QByteArray::fromStdString(text)).object();
+}
+
+std::string compactText(const QJsonObject& object) {
+    return QJsonDocument(object).toJson(QJsonDocument::Compact).toStdString();
+}
+
 Refusal wrongType(const FieldInfo& field, const char* wanted) {
     return {Code::WrongType, field.key(), {{"wanted", wanted}}};
 }
@@ -100,6 +108,8 @@ bool fits(const FieldInfo& field, const Value& value) {
             return Codec<Minutes>::unpack(value).has_value();
         case Kind::Flag:
             return Codec<bool>::unpack(value).has_value();
+        case Kind::Changes:
+            return Codec<Changes>::unpack(value).has_value();
         case Kind::Id:
         case Kind::Reference: {
             const auto* number = std::get_if<std::int64_t>(&value);
@@ -123,16 +133,57 @@ Result<Value> parsed(const FieldInfo& field, const QJsonValue& json) {
                 return wrongType(field, "name or #number");
             return Value{static_cast<std::int64_t>(id)};
         }
+        case Kind::Changes:
+            if (!json.isObject()) return wrongType(field, "object with the fields to change");
+            if (json.toObject().isEmpty()) return Refusal{Code::Missing, field.key(), {}};
+            return Value{compactText(json.toObject())};
         default:
             return spelling(field.kind).isText ? textFromJson(field, json)
                                                : numberFromJson(field, json);
     }
 }
 
+bool isNothing(const Value& value) { return std::holds_alternative<std::monostate>(value); }
+
+/// Makes one reading of its three columns, the first of which is `at`: a new figure takes the old
+/// range with it, no figure leaves nothing known unless "how" says so, and how it is known stays
+/// as it was where there was a figure and nobody says otherwise.
+Result<void> settleReading(const Fields& fields, const Row& present, Row& row, std::size_t at,
+                           const QJsonObject& set) {
+    const auto given = [&](std::size_t i) {
+        return set.contains(QString::fromStdString(fields[i].key()));
+    };
+    const auto against = [&](std::size_t i) {
+        return Refusal{Code::Contradiction, fields[i].key(), {{"other", fields[at].key()}}};
+    };
+    const std::size_t to = at + 1;
+    const std::size_t how = at + 2;
+    if (!given(at) && !given(to) && !given(how)) return {};
+    if (given(at) && !given(to)) row[to] = {};
+    if (isNothing(row[at])) {
+        if (!isNothing(row[to])) return against(to);
+        if (given(at) && !given(how)) row[how] = {};
+        return {};
+    }
+    if (!isNothing(row[to]) && std::get<std::int64_t>(row[to]) < std::get<std::int64_t>(row[at]))
+        return against(to);
+    if (given(how)) {
+        if (isNothing(row[how])) return Refusal{Code::Missing, fields[how].key(), {}};
+        return {};
+    }
+    const bool newRange = !isNothing(row[to]) && isNothing(present[to]);
+    if (newRange)
+        row[how] = Codec<How>::pack(How::ByEye);
+    else if (isNothing(present[at]))
+        row[how] = Codec<How>::pack(isNothing(row[to]) ? usualHow(fields[at].kind) : How::ByEye);
+    return {};
+}
+
 }  // namespace
 
 QJsonValue toJson(const FieldInfo& field, const Value& value) {
-    if (const auto* text = std::get_if<std::string>(&value)) return qText(*text);
+    if (const auto* text = std::get_if<std::string>(&value))
+        return field.kind == Kind::Changes ? QJsonValue(objectOf(*text)) : qText(*text);
     const auto* number = std::get_if<std::int64_t>(&value);
     if (!number) return QJsonValue::Null;
     switch (field.kind) {
@@ -196,6 +247,47 @@ Result<Row> readRow(const Fields& fields, const QJsonObject& object, const QStri
         row.push_back(*std::move(value));
     }
     return row;
+}
+
+Result<Row> changedRow(const Fields& fields, const Row& present, const Changes& changes) {
+    const QJsonObject set = objectOf(changes.json);
+    for (const QString& key : set.keys()) {
+        const FieldInfo* field = fields.findKey(key.toStdString());
+        if (!field || field->kind == Kind::Id)
+            return Refusal{Code::UnknownKey, key.toStdString(), {}};
+    }
+    Row row = present;
+    for (std::size_t i = 0; i < fields.size(); ++i) {
+        const QString key = QString::fromStdString(fields[i].key());
+        if (!set.contains(key)) continue;
+        auto value = fromJson(fields[i], set.value(key));
+        if (!value) return value.error();
+        row[i] = *std::move(value);
+    }
+    for (std::size_t i = 0; i < fields.size(); ++i)
+        if (fields[i].part == ReadingPart::Value)
+            if (auto whole = settleReading(fields, present, row, i, set); !whole)
+                return whole.error();
+    return row;
+}
+
+Changes changesBetween(const Fields& fields, const Row& before, const Row& after) {
+    QJsonObject set;
+    const auto take = [&](std::size_t i) {
+        set.insert(QString::fromStdString(fields[i].key()), toJson(fields[i], after[i]));
+    };
+    for (std::size_t i = 0; i < fields.size(); ++i) {
+        if (before[i] == after[i] || fields[i].kind == Kind::Id) continue;
+        if (fields[i].part == ReadingPart::Whole) {
+            take(i);
+            continue;
+        }
+        const std::size_t first = fields[i].part == ReadingPart::Value ? i
+                                  : fields[i].part == ReadingPart::To  ? i - 1
+                                                                       : i - 2;
+        for (std::size_t part = first; part < first + 3; ++part) take(part);
+    }
+    return Changes{set.isEmpty() ? std::string() : compactText(set)};
 }
 
 std::string jsonLine(const std::vector<std::pair<std::string, QJsonValue>>& pairs) {

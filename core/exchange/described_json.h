@@ -8,6 +8,7 @@
 #include <functional>
 #include <string>
 
+#include "core/model/changes.h"
 #include "core/model/describe.h"
 #include "core/support/result.h"
 
@@ -30,6 +31,15 @@ using Resolve = std::function<Result<std::int64_t>(const FieldInfo& field, const
 /// is one of `others`; a field that may not be absent must be there.
 Result<Row> readRow(const Fields& fields, const QJsonObject& object, const QStringList& others,
                     const Resolve& resolve);
+
+/// The row with the changes in it, each value checked as in readRow; references as "#12". A reading
+/// stays one thing: a new figure takes its old range with it, nothing in place of the figure makes
+/// all of it unknown, and how it is known stays unless it is said. Refused under the field's key
+/// with UnknownKey for a key that is no field's, and as fromJson.
+Result<Row> changedRow(const Fields& fields, const Row& present, const Changes& changes);
+
+/// What changedRow needs to make the one row of the other; empty text where they are equal.
+Changes changesBetween(const Fields& fields, const Row& before, const Row& after);
 
 /// The object's text on one line, keys in the order given; `pairs` holds key and value.
 std::string jsonLine(const std::vector<std::pair<std::string, QJsonValue>>& pairs);

@@ -20,6 +20,7 @@ constexpr std::array spellings{
     KindSpelling{Kind::Minutes, "minutes", "_min", "_min", 0, false},
     KindSpelling{Kind::Day, "day", "", "", 0, true},
     KindSpelling{Kind::Instant, "instant", "", "", 0, true},
+    KindSpelling{Kind::Changes, "fields to change", "", "", 0, true},
 };
 
 std::string spelt(const FieldInfo& info, std::string_view suffix) {

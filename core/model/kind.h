@@ -32,6 +32,7 @@ enum class Kind {
     Minutes,
     Day,
     Instant,
+    Changes,
 };
 
 /// How a kind is spelt at the edges: brood + Frames is column brood_tenths and key brood_frames.

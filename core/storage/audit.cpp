@@ -57,10 +57,10 @@ void auditBoxes(const Read& file, std::vector<AuditFinding>& findings) {
         const auto move = last.find(box.id.number);
         if (move == last.end())
             findings.push_back({about, "nothing says how it came here"});
-        else if (move->second.toPlace != box.place || move->second.toHive != box.hive)
+        else if (move->second.toPlace != box.place || move->second.toHive != box.hive ||
+                 move->second.toStack != box.stack)
             findings.push_back({about, "it is not where its last move left it"});
-        const bool inUse = box.place != BoxPlace::Gone;
-        if (inUse && !box.mark.empty() && !marks.insert(box.mark).second)
+        if (inUse(box) && !box.mark.empty() && !marks.insert(box.mark).second)
             findings.push_back({about, "its mark is painted on two boxes"});
         if ((box.place == BoxPlace::OnHive) != box.level.has_value())
             findings.push_back({about, "a box on a hive needs a level, another must have none"});

@@ -44,6 +44,15 @@ struct Change {
     bool everything = false;  ///< another program wrote too: read everything again
 };
 
+/// A value that a step changed.
+struct Revised {
+    std::string table;
+    std::int64_t id = 0;
+    const FieldInfo* field = nullptr;
+    Value was;
+    Value is;
+};
+
 struct StepDone {
     std::int64_t step = 0;  ///< 0 where nothing changed
     Change change;
@@ -81,6 +90,8 @@ class Season {
 
     /// Newest first; at most `most` rows, all when 0.
     std::vector<JournalEntry> history(std::size_t most = 0) const;
+    /// What a step changed in rows that were there, value by value: what it was, what it became.
+    std::vector<Revised> revisedBy(std::int64_t step) const;
     std::optional<JournalEntry> nextUndo() const;
     std::optional<JournalEntry> nextRedo() const;
 

@@ -26,6 +26,8 @@ constexpr std::array codeKeys{
     std::pair{Code::BeforeItBegan, std::string_view("before_it_began")},
     std::pair{Code::InTheFuture, std::string_view("in_the_future")},
     std::pair{Code::NothingToDo, std::string_view("nothing_to_do")},
+    std::pair{Code::OtherAction, std::string_view("other_action")},
+    std::pair{Code::Fixed, std::string_view("fixed")},
     std::pair{Code::NothingToUndo, std::string_view("nothing_to_undo")},
     std::pair{Code::NothingToRedo, std::string_view("nothing_to_redo")},
     std::pair{Code::MovedOn, std::string_view("moved_on")},

@@ -35,6 +35,8 @@ enum class Code {
     BeforeItBegan,  ///< a day before the thing existed
     InTheFuture,    ///< a day that has not come yet
     NothingToDo,    ///< the action would change nothing
+    OtherAction,    ///< "action" names the action that does this
+    Fixed,          ///< stays as it was recorded
     // The journal.
     NothingToUndo,
     NothingToRedo,

@@ -81,6 +81,12 @@ const char* refusalText(const Refusal& refusal) {
             return QT_TRANSLATE_NOOP("refusals", "%1 has not come yet.");
         case Code::NothingToDo:
             return QT_TRANSLATE_NOOP("refusals", "%1: it is so already.");
+        case Code::OtherAction:
+            return QT_TRANSLATE_NOOP("refusals", "%1: for that there is {action}. Use it.");
+        case Code::Fixed:
+            return QT_TRANSLATE_NOOP(
+                "refusals",
+                "%1 stays as it was recorded. Record anew what it should have been about.");
         case Code::NothingToUndo:
             return QT_TRANSLATE_NOOP("refusals", "There is nothing to take back.");
         case Code::NothingToRedo:
@@ -168,7 +174,7 @@ QString sentence(const Refusal& refusal) {
     // A value nobody gave leaves no brackets behind.
     static const QString unfilled = QStringLiteral("…");
     for (const char* name : {"wanted", "low", "high", "name", "value", "choices", "other", "count",
-                             "most", "since", "would", "step", "path"})
+                             "most", "since", "action", "would", "step", "path"})
         text.replace(QStringLiteral("{%1}").arg(QLatin1String(name)), unfilled);
     text.front() = text.front().toUpper();
     return text;

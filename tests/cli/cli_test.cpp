@@ -111,6 +111,22 @@ TEST_F(CommandLine, WrongUsageSpeaksJsonWhenAsked) {
     EXPECT_FALSE(answer.refused().value(QLatin1String("says")).toString().isEmpty());
 }
 
+TEST_F(CommandLine, ACommandNobodyKnowsIsRefusedAsJsonToo) {
+    for (const QStringList& words :
+         {QStringList{QStringLiteral("sing"), QStringLiteral("--json")},
+          QStringList{QStringLiteral("--json"), QStringLiteral("sing")}}) {
+        const CliAnswer answer = cli(words);
+        EXPECT_EQ(answer.exit, cli::WrongUsage);
+        EXPECT_TRUE(answer.out.isEmpty());
+        EXPECT_EQ(answer.code(), "wrong_usage") << answer;
+        EXPECT_THAT(answer.refused()[QLatin1String("says")].toString().toStdString(),
+                    HasSubstr("There is no command " + words[0].toStdString()));
+    }
+    const CliAnswer path =
+        cli({QStringLiteral("sing"), QStringLiteral("--"), QStringLiteral("--json")});
+    EXPECT_TRUE(path.refused().isEmpty()) << "behind two dashes it is a path";
+}
+
 TEST_F(CommandLine, BehindTwoDashesEverythingIsAPath) {
     const CliAnswer answer =
         cli({QStringLiteral("check"), QStringLiteral("--"), QStringLiteral("--json")});
@@ -146,6 +162,17 @@ TEST_F(CommandLine, ActionsAreAsPromised) {
         << "The actions are not those written down. Fields may be added, never changed or taken "
            "away. If that is all that happened, accept it from the root of the tree:\n"
            "    build/ci/bin/combwright-cli actions --json > tests/fixtures/golden/actions.json\n";
+}
+
+TEST_F(CommandLine, ActionsSayWhichNeedAReason) {
+    std::vector<std::string> needing;
+    for (const QJsonValue& action :
+         cli({QStringLiteral("actions"), QStringLiteral("--json")}).array())
+        for (const QJsonValue& field : action[QLatin1String("fields")].toArray())
+            if (field[QLatin1String("key")] == QStringLiteral("why") &&
+                !field[QLatin1String("optional")].toBool())
+                needing.push_back(action[QLatin1String("do")].toString().toStdString());
+    EXPECT_THAT(needing, testing::ElementsAre("amend"));
 }
 
 TEST_F(CommandLine, ActionsListEveryFieldAsTextToo) {

@@ -60,6 +60,36 @@ TEST_F(JournalCommands, HistoryAsTextTellsTheSame) {
     EXPECT_THAT(lines[3].toStdString(), HasSubstr("do  add-yard"));
 }
 
+TEST_F(JournalCommands, HistoryTellsWhatAnAmendmentChanged) {
+    const char* const script =
+        R"({"do":"open-run","on":"2027-08-01","name":"27-1"})"
+        "\n"
+        R"({"do":"fill-bucket","on":"2027-08-01","run":"27-1","mark":"B4","net_g":12000,"water_percent":17.4})"
+        "\n"
+        R"({"do":"amend","on":"2027-11-20","bucket":{"bucket":"B4","run":"27-1"},)"
+        R"("set":{"net_g":12500,"water_percent":null},"why":"scale read twice"})";
+    ASSERT_EQ(on("play", {}, script).exit, cli::Done);
+    const QString text = on("history").out;
+    EXPECT_THAT(text.toStdString(), HasSubstr("amend  because: scale read twice"));
+    EXPECT_THAT(text.toStdString(), HasSubstr("bucket B4  net_g  12000 -> 12500\n"));
+    EXPECT_THAT(text.toStdString(), HasSubstr("bucket B4  water_percent  17.4 -> null\n"));
+    const QJsonArray list = on("history", {QStringLiteral("--json")}).array();
+    const QJsonArray changed = list[0][QLatin1String("changed")].toArray();
+    ASSERT_EQ(changed.size(), 2);
+    EXPECT_EQ(changed[0].toObject(),
+              (QJsonObject{{QStringLiteral("record"), QStringLiteral("bucket")},
+                           {QStringLiteral("id"), 1},
+                           {QStringLiteral("field"), QStringLiteral("net_g")},
+                           {QStringLiteral("was"), 12000},
+                           {QStringLiteral("is"), 12500}}));
+    EXPECT_EQ(changed[1][QLatin1String("was")], 17.4);
+    EXPECT_EQ(changed[1][QLatin1String("is")], QJsonValue());
+    EXPECT_TRUE(list[1][QLatin1String("changed")].isUndefined());
+    // Taken back, the journal still says what it had changed.
+    ASSERT_EQ(on("undo").exit, cli::Done);
+    EXPECT_THAT(on("history").out.toStdString(), HasSubstr("12000 -> 12500"));
+}
+
 TEST_F(JournalCommands, UndoAndRedoWalkTheJournal) {
     const std::string full = dump();
     const CliAnswer undone = on("undo", {QStringLiteral("--json")});

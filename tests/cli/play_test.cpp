@@ -97,6 +97,34 @@ TEST_F(Playing, ALineThatChangesNothingIsNoStep) {
     EXPECT_EQ(steps(), 1U);
 }
 
+TEST_F(Playing, ADayAheadOfTodayIsKeptAndSaid) {
+    playHillAndCreek();
+    const std::string script = lineOn("\"4\"") +
+                               R"({"do":"write-line","on":"2027-07-09","hive":"4","line":"e"})"
+                               "\n"
+                               R"({"do":"write-line","on":"2027-06-09","hive":"4","line":"e"})";
+    const CliAnswer text = on("play", {}, script);
+    EXPECT_EQ(text.exit, cli::Done) << text;
+    EXPECT_THAT(text.out.toStdString(), testing::StartsWith("3 done.\n"));
+    EXPECT_THAT(text.out.toStdString(),
+                HasSubstr("Dated ahead of today, 2027-06-09: 1 of them, line 2."));
+    EXPECT_EQ(hivesWithALine().size(), 3U) << "kept all the same";
+    ASSERT_EQ(on("undo").exit, cli::Done);
+    ASSERT_EQ(on("undo").exit, cli::Done);
+    ASSERT_EQ(on("undo").exit, cli::Done);
+    const QJsonArray done =
+        on("play", {QStringLiteral("--json")}, script).object()[QLatin1String("steps")].toArray();
+    ASSERT_EQ(done.size(), 3);
+    EXPECT_TRUE(done[0][QLatin1String("ahead")].isUndefined());
+    EXPECT_EQ(done[1][QLatin1String("ahead")], true);
+    EXPECT_TRUE(done[2][QLatin1String("ahead")].isUndefined()) << "today is not ahead";
+    // Said to be a later day, nothing is ahead of it.
+    EXPECT_EQ(on("play", {QStringLiteral("--day"), QStringLiteral("2027-07-10")},
+                 R"({"do":"write-line","on":"2027-07-10","hive":"4","line":"e"})")
+                  .out,
+              QStringLiteral("1 done.\n"));
+}
+
 TEST_F(Playing, EachStepIsSaidWhenItIsKept) {
     const CliAnswer answer =
         on("play", {QStringLiteral("--each")}, std::string(hillAndCreek) + "\n" + lineOn("\"9\""));

@@ -58,8 +58,10 @@ TEST_F(Program, ReadsAndWritesTheStreamsOfTheShell) {
     // Names in any alphabet come through, from standard input and to standard output.
     const QByteArray line =
         "{\"do\":\"add-yard\",\"on\":\"2027-04-01\",\"yard_name\":\"H\xc3\xbcgel \xe2\x9b\xb0\"}\n";
-    const RanProgram played =
-        runProgram(cliProgram, {QStringLiteral("play"), file(), QStringLiteral("--json")}, line);
+    const RanProgram played = runProgram(cliProgram,
+                                         {QStringLiteral("play"), file(), QStringLiteral("--json"),
+                                          QStringLiteral("--day"), QStringLiteral("2027-04-01")},
+                                         line);
     EXPECT_EQ(played.exit, 0) << played.err;
     EXPECT_EQ(played.out,
               "{\"done\":1,\"steps\":[{\"line\":1,\"made\":{\"yard\":1},\"step\":1}]}\n");

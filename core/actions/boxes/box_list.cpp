@@ -100,6 +100,18 @@ Result<FrameTally> tallyOf(Count frames, std::string_view word) {
     return Refusal{Code::NotAChoice, "contents", {{"value", std::string(word)}}};
 }
 
+/// The kind named by the most words a part begins with: "10-frame medium M31" is a ten-frame
+/// medium, no kind "10-frame" with the mark "medium". `next` is then the word behind it.
+std::optional<BoxKind> leadingKind(const Read& file, std::string_view part,
+                                   const std::vector<std::string_view>& words, std::size_t& next) {
+    for (next = words.size(); next > 0; --next) {
+        const std::string_view last = words[next - 1];
+        const auto end = static_cast<std::size_t>(last.data() + last.size() - part.data());
+        if (auto kind = boxKindNamed(file, part.substr(0, end))) return kind;
+    }
+    return std::nullopt;
+}
+
 std::optional<Count> wholeNumber(double number) {
     if (number != std::floor(number)) return std::nullopt;
     return Count(static_cast<std::int64_t>(number));
@@ -158,6 +170,19 @@ Result<BoxContents> parseContents(std::string_view text) {
     return contents;
 }
 
+Result<std::string> parseFaults(std::string_view text) {
+    std::string letters;
+    for (const std::string_view part : partsOf(text, ",;")) {
+        const auto tally = tallyOf(Count(1), part);
+        if (!tally || tally->comb)
+            return Refusal{Code::NotAChoice,
+                           "faults",
+                           {{"value", std::string(part)}, {"choices", faultLetters()}}};
+        letters += tally->faults;
+    }
+    return *tidyFaults(letters);
+}
+
 std::optional<BoxKind> boxKindNamed(const Read& file, std::string_view name) {
     // One rule for what a word of the trade means, here and where a script names a kind.
     const auto found =
@@ -173,10 +198,10 @@ Result<BoxList> parseBoxList(const Read& file, std::string_view text) {
             continue;
         }
         const auto words = partsOf(part, " ");
-        const auto kind = boxKindNamed(file, words.front());
+        std::size_t next = 0;
+        const auto kind = leadingKind(file, part, words, next);
         if (!kind) return Refusal{Code::NotFound, "boxes", {{"name", std::string(words.front())}}};
         ListedBox listed{kind->id, {}, {}};
-        std::size_t next = 1;
         // A second word that begins with a digit is the frames, anything else the mark.
         const auto isDigit = [](char c) { return c >= '0' && c <= '9'; };
         if (next < words.size() && !isDigit(words[next].front()))

@@ -7,20 +7,15 @@
 #include "core/storage/queries/yards.h"
 
 namespace combwright {
-namespace {
 
-bool inUse(const Box& box) {
-    return box.place != BoxPlace::Gone && box.condition != BoxCondition::Scrapped &&
-           box.condition != BoxCondition::Burnt;
-}
-
-/// Whether another box in use bears the mark.
-bool markTaken(const Read& file, const std::string& mark, Id<Box> by = {}) {
+bool markTaken(const Read& file, const std::string& mark, Id<Box> by) {
     if (mark.empty()) return false;
     const auto bearing = file.where<Box>({is("mark", mark)});
     return std::any_of(bearing.begin(), bearing.end(),
                        [&](const Box& each) { return each.id != by && inUse(each); });
 }
+
+namespace {
 
 /// A hive that takes boxes on that day.
 Result<void> demandStands(const Read& file, Id<Hive> id, Day on) {
@@ -76,9 +71,14 @@ void addFrames(Write& file, const Box& box, const BoxKind& kind, const BoxConten
 
 }  // namespace
 
+std::optional<Count> mostFrames(const BoxKind& kind) {
+    if (!kind.framesNominal) return std::nullopt;
+    return *kind.framesNominal + Count(2);
+}
+
 Result<void> demandFits(const BoxKind& kind, const BoxContents& contents) {
     if (!kind.framesNominal) return {};
-    const std::int64_t most = kind.framesNominal->value() + 2;
+    const std::int64_t most = mostFrames(kind)->value();
     // Ten and a half capped in tenths of a frame need eleven frames.
     const std::int64_t capped =
         contents.capped && contents.capped->value ? (contents.capped->value->count() + 9) / 10 : 0;
@@ -114,8 +114,20 @@ Result<Id<Box>> addBoxTo(Write& file, const ListedBox& listed, const BoxSpot& sp
                      box.place,
                      box.hive,
                      box.level,
-                     std::nullopt});
+                     std::nullopt,
+                     {},
+                     box.stack});
     addFrames(file, box, *kind, listed.contents, on);
+    // What is said of the honey in it is a look of that day.
+    if (listed.contents.capped || listed.contents.filled) {
+        BoxLook look;
+        look.box = box.id;
+        look.on = on;
+        if (!listed.contents.tallies.empty()) look.frames = listed.contents.frames();
+        look.cappedFrames = listed.contents.capped;
+        look.filled = listed.contents.filled;
+        file.add(look);
+    }
     return box.id;
 }
 
@@ -162,7 +174,9 @@ Result<void> moveBoxTo(Write& file, Id<Box> id, const BoxSpot& spot, Day on,
                      box->place,
                      box->hive,
                      box->level,
-                     inspection});
+                     inspection,
+                     before.stack,
+                     box->stack});
     return {};
 }
 
@@ -170,10 +184,11 @@ Result<void> forgetBox(Write& file, Id<Box> id) {
     auto box = file.find(id);
     if (!box) return Refusal{Code::NotFound, "box", {}};
     const auto moves = file.where<BoxMove>({is("box", id)});
-    const bool touched = moves.size() > 1 || file.first<BoxLook>({is("box", id)}) ||
-                         file.first<Frame>({is("box", id)}) ||
-                         file.first<ExtractionBox>({is("box", id)}) ||
-                         file.first<PullLine>({is("box", id)}) || file.first<Hold>({is("box", id)});
+    const bool touched =
+        moves.size() > 1 || file.first<BoxLook>({is("box", id)}) ||
+        file.first<Frame>({is("box", id)}) || file.first<BoxCount>({is("box", id)}) ||
+        file.first<FrameCheck>({is("box", id)}) || file.first<ExtractionBox>({is("box", id)}) ||
+        file.first<PullLine>({is("box", id)}) || file.first<Hold>({is("box", id)});
     if (touched) return Refusal{Code::MovedOn, "box", {{"name", box->mark}}};
     for (const BoxMove& move : moves) file.remove(move.id);
     const auto hive = box->place == BoxPlace::OnHive ? box->hive : std::nullopt;

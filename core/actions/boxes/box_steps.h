@@ -16,11 +16,17 @@ struct BoxSpot {
     std::string stack = {};
 };
 
+/// Whether a box in use, other than `by`, bears the mark.
+bool markTaken(const Read& file, const std::string& mark, Id<Box> by = {});
+/// What the box is made for and two wedged in; nothing where nobody says what it is made for.
+std::optional<Count> mostFrames(const BoxKind& kind);
+
 /// More frames, or more of them capped, than the box is made for plus two wedged in is a slip of
 /// the pen. Refused with TooMany.
 Result<void> demandFits(const BoxKind& kind, const BoxContents& contents);
 
-/// Makes a new box, with the frames its kind holds where they were listed. Refused with Taken where
+/// Makes a new box, with the frames its kind holds where they were listed; capped frames and filled
+/// share are kept as a look of that day. Refused with Taken where
 /// a box that is still in use bears the mark, and as demandFits and moveBoxTo.
 Result<Id<Box>> addBoxTo(Write& file, const ListedBox& listed, const BoxSpot& spot, Day on);
 

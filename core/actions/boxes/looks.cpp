@@ -50,6 +50,23 @@ bool isConstant(const Read& file, const std::string& name) {
 
 }  // namespace
 
+Result<void> demandLook(const Read& file, const BoxLook& look) {
+    const auto box = file.find(look.box);
+    const auto kind = box ? file.find(box->kind) : std::nullopt;
+    BoxContents contents;
+    contents.capped = look.cappedFrames;
+    if (look.frames) contents.tallies.push_back({*look.frames, std::nullopt, {}});
+    if (kind)
+        if (auto fits = demandFits(*kind, contents); !fits)
+            return Refusal{fits.error().code, look.frames ? "frames" : "capped_frames",
+                           fits.error().values};
+    const auto& capped = look.cappedFrames;
+    if (look.frames && capped && capped->value &&
+        capped->value->count() > look.frames->value() * 10)
+        return Refusal{Code::Contradiction, "capped_frames", {{"other", "frames"}}};
+    return {};
+}
+
 const Fields& LookBox::fields() {
     static const Fields all =
         describe(field<&LookBox::on>("on"), field<&LookBox::box>("box"),

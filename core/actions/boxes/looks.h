@@ -9,6 +9,10 @@
 
 namespace combwright {
 
+/// Refused with TooMany where more frames are named, or more of them capped, than can be in such a
+/// box, and with Contradiction where more are capped than there are.
+Result<void> demandLook(const Read& file, const BoxLook& look);
+
 /// A look into a box on a hive before a pull: "9 drawn; 7 capped, 85 % full", water where measured.
 /// A second look on the same day replaces the first. Refused with BeforeItBegan before the box was
 /// there, and with TooMany where more frames are named than can be in such a box.

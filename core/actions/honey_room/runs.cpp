@@ -3,15 +3,13 @@
 #include <algorithm>
 
 #include "core/actions/boxes/box_steps.h"
+#include "core/actions/honey_room/run_rules.h"
 #include "core/places/run_balance.h"
 #include "core/storage/queries/names.h"
 #include "core/storage/queries/runs.h"
 
 namespace combwright {
 namespace {
-
-constexpr Mass heaviestBox = Mass::grams(60'000);
-constexpr Mass heaviestBucket = Mass::grams(1'000'000);
 
 Result<Extraction> openRun(const Read& file, Id<Extraction> id, Day on) {
     auto run = file.find(id);
@@ -20,20 +18,6 @@ Result<Extraction> openRun(const Read& file, Id<Extraction> id, Day on) {
         return Refusal{
             Code::BeforeItBegan, "on", {{"name", run->name.text()}, {"since", isoText(run->on)}}};
     return *std::move(run);
-}
-
-Result<void> demandMass(const std::optional<Known<Mass>>& mass, const char* field, Mass most) {
-    if (!mass || !mass->value || *mass->value <= most) return {};
-    return Refusal{Code::OutOfRange, field, {{"low", "0"}, {"high", std::to_string(most.grams())}}};
-}
-
-Result<void> demandWeights(const ExtractionBox& entry) {
-    if (auto ok = demandMass(entry.gross, "gross_g", heaviestBox); !ok) return ok;
-    if (auto ok = demandMass(entry.wet, "wet_g", heaviestBox); !ok) return ok;
-    const bool both = entry.gross && entry.gross->value && entry.wet && entry.wet->value;
-    if (both && *entry.wet->value > *entry.gross->value)
-        return Refusal{Code::Contradiction, "wet_g", {{"other", "gross_g"}}};
-    return {};
 }
 
 }  // namespace
@@ -174,9 +158,6 @@ const Fields& FillBucket::fields() {
 Result<Id<Bucket>> FillBucket::perform(Write& file) const {
     const auto lot = openRun(file, run, on);
     if (!lot) return lot.error();
-    if (auto ok = demandMass(net, "net_g", heaviestBucket); !ok) return ok.error();
-    if (water && (water->percent() < 10 || water->percent() > 30))
-        return Refusal{Code::OutOfRange, "water_percent", {{"low", "10"}, {"high", "30"}}};
     Bucket filled;
     for (Bucket& each : file.where<Bucket>({is("extraction", run)}))
         if (each.mark == bucket) filled = std::move(each);
@@ -186,6 +167,7 @@ Result<Id<Bucket>> FillBucket::perform(Write& file) const {
     if (water) filled.water = water;
     if (lidded) filled.lidded = lidded;
     if (!note.empty()) filled.note = note;
+    if (auto ok = demandBucket(filled); !ok) return ok.error();
     if (!filled.id) return file.add(filled);
     file.change(filled);
     return filled.id;

@@ -108,6 +108,13 @@ Result<Id<PullPlan>> KeepPlan::perform(Write& file) const {
     return plan;
 }
 
+Result<void> demandCrop(const CropNote& crop) {
+    if (!crop.mass) return Refusal{Code::Missing, "mass_g", {}};
+    if (crop.year.value() < 1900 || crop.year.value() > 2200)
+        return Refusal{Code::OutOfRange, "year", {{"low", "1900"}, {"high", "2200"}}};
+    return {};
+}
+
 const Fields& NoteCrop::fields() {
     static const Fields all =
         describe(field<&NoteCrop::on>("on"), field<&NoteCrop::year>("year"),
@@ -117,11 +124,9 @@ const Fields& NoteCrop::fields() {
 }
 
 Result<Id<CropNote>> NoteCrop::perform(Write& file) const {
-    if (!mass) return Refusal{Code::Missing, "mass_g", {}};
-    const Count ofYear = year.value_or(Count(yearOf(on)));
-    if (ofYear.value() < 1900 || ofYear.value() > 2200)
-        return Refusal{Code::OutOfRange, "year", {{"low", "1900"}, {"high", "2200"}}};
-    return file.add(CropNote{{}, ofYear, on, hive, yard, mass, note});
+    const CropNote crop{{}, year.value_or(Count(yearOf(on))), on, hive, yard, mass, note};
+    if (auto ok = demandCrop(crop); !ok) return ok.error();
+    return file.add(CropNote(crop));
 }
 
 }  // namespace combwright

@@ -22,6 +22,9 @@ struct KeepPlan {
     Result<Answer> perform(Write& file) const;
 };
 
+/// A crop is a mass in a year between 1900 and 2200; also when it is amended.
+Result<void> demandCrop(const CropNote& crop);
+
 /// Notes a crop that is known only as a figure, of a year, a hive or a yard. Shown beside what is
 /// computed, never mixed into a run's balance. Refused with Missing without a mass.
 struct NoteCrop {

@@ -49,7 +49,7 @@ Result<void> takeBackDeeds(Write& file, const Inspection& inspection, Day on) {
             continue;
         }
         file.remove(move.id);
-        BoxSpot back{*move.fromPlace, move.fromHive, move.fromLevel, {}};
+        BoxSpot back{*move.fromPlace, move.fromHive, move.fromLevel, move.fromStack};
         if (auto moved = moveBoxTo(file, box->id, back, on); !moved) return moved.error();
         // Going back is no move of its own.
         file.remove(file.where<BoxMove>({is("box", box->id)}).back().id);
@@ -189,6 +189,12 @@ Result<Hive> standingHive(const Read& file, Id<Hive> id, Day on) {
 
 }  // namespace
 
+Result<void> demandSeen(const Seen& seen) {
+    if (seen.temper && (seen.temper->value() < 1 || seen.temper->value() > 5))
+        return Refusal{Code::OutOfRange, "temper", {{"low", "1"}, {"high", "5"}}};
+    return {};
+}
+
 const Fields& WriteLine::fields() {
     static const Fields all = describe(field<&WriteLine::on>("on"), field<&WriteLine::hive>("hive"),
                                        field<&WriteLine::line>("line"));
@@ -211,8 +217,7 @@ const Fields& LookInto::fields() {
 Result<Id<Inspection>> LookInto::perform(Write& file) const {
     const auto stand = standingHive(file, hive, on);
     if (!stand) return stand.error();
-    if (seen.seen.temper && (seen.seen.temper->value() < 1 || seen.seen.temper->value() > 5))
-        return Refusal{Code::OutOfRange, "temper", {{"low", "1"}, {"high", "5"}}};
+    if (auto ok = demandSeen(seen.seen); !ok) return ok.error();
     const Visit visit = visitFor(file, yardOn(file, *stand, on), on);
     return keepLine(file, *stand, visit, seen, writeShorthand(seen));
 }

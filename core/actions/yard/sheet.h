@@ -7,6 +7,9 @@
 
 namespace combwright {
 
+/// Temper goes from 1 to 5; also when a look is amended.
+Result<void> demandSeen(const Seen& seen);
+
 /// One line of the yard sheet in the shorthand: "e b7 s3 +1". The line for all of the visit counts
 /// too, unless the own line says the hive was not opened.
 struct WriteLine {

@@ -36,13 +36,19 @@ const Fields& Box::fields() {
     return all;
 }
 
+bool inUse(const Box& box) {
+    return box.place != BoxPlace::Gone && box.condition != BoxCondition::Scrapped &&
+           box.condition != BoxCondition::Burnt;
+}
+
 const Fields& BoxMove::fields() {
     static const Fields all =
         describe(ownId<&BoxMove::id>(), field<&BoxMove::box>("box"), field<&BoxMove::on>("on_day"),
                  field<&BoxMove::fromPlace>("from_place"), field<&BoxMove::fromHive>("from_hive"),
                  field<&BoxMove::fromLevel>("from_level"), field<&BoxMove::toPlace>("to_place"),
                  field<&BoxMove::toHive>("to_hive"), field<&BoxMove::toLevel>("to_level"),
-                 field<&BoxMove::inspection>("inspection"));
+                 field<&BoxMove::inspection>("inspection"),
+                 field<&BoxMove::fromStack>("from_stack"), field<&BoxMove::toStack>("to_stack"));
     return all;
 }
 

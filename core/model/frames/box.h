@@ -78,6 +78,10 @@ struct Box {
     static const Fields& fields();
 };
 
+/// Whether a box is still about: neither gone nor scrapped nor burnt. Only such a box keeps its
+/// mark from others.
+bool inUse(const Box& box);
+
 /// A box went from one place to another. The latest before a day says where it was on that day.
 struct BoxMove {
     static constexpr std::string_view table = "box_move";
@@ -91,6 +95,7 @@ struct BoxMove {
     std::optional<Id<Hive>> toHive;
     std::optional<Count> toLevel;
     std::optional<Id<Inspection>> inspection;  ///< when a line of the yard sheet moved it
+    std::string fromStack, toStack;            ///< which stack or shelf of the storeroom
     static const Fields& fields();
 };
 

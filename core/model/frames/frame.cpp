@@ -36,6 +36,13 @@ std::optional<std::string> tidyFaults(std::string_view letters) {
     return tidy;
 }
 
+std::string faultLetters() {
+    std::string all;
+    for (const Fault& fault : faults())
+        all += (all.empty() ? "" : ", ") + std::string(1, fault.letter);
+    return all;
+}
+
 const Fields& Frame::fields() {
     static const Fields all =
         describe(ownId<&Frame::id>(), field<&Frame::kind>("kind"), field<&Frame::box>("box"),

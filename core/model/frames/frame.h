@@ -32,6 +32,9 @@ std::span<const Fault> faults();
 /// The letters in the order of faults(), each once; nothing where one is no fault's letter.
 std::optional<std::string> tidyFaults(std::string_view letters);
 
+/// "W, S, B …": the letters there are.
+std::string faultLetters();
+
 struct Frame {
     static constexpr std::string_view table = "frame";
     Id<Frame> id;

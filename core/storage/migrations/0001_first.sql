@@ -200,7 +200,9 @@ CREATE TABLE box_move (
     to_place TEXT NOT NULL,
     to_hive_id INTEGER REFERENCES hive (id),
     to_level INTEGER,
-    inspection_id INTEGER REFERENCES inspection (id)
+    inspection_id INTEGER REFERENCES inspection (id),
+    from_stack TEXT,
+    to_stack TEXT
 ) STRICT;
 -- next
 CREATE TABLE box_look (

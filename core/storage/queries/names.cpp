@@ -47,7 +47,7 @@ Result<std::int64_t> findYard(const Read& file, const NameQuery& query) {
 Result<std::int64_t> findHive(const Read& file, const NameQuery& query) {
     std::optional<Id<Yard>> yard;
     if (query.yard) {
-        const auto found = findYard(file, NameQuery{*query.yard, {}, {}, {}, {}, query.on});
+        const auto found = findYard(file, NameQuery{.name = *query.yard, .on = query.on});
         if (!found) return found;
         yard = Id<Yard>{*found};
     }
@@ -61,7 +61,8 @@ Result<std::int64_t> findHive(const Read& file, const NameQuery& query) {
 
 Result<std::int64_t> findBox(const Read& file, const NameQuery& query) {
     if (query.hive) {
-        const auto hive = findHive(file, NameQuery{*query.hive, query.yard, {}, {}, {}, query.on});
+        const auto hive =
+            findHive(file, NameQuery{.name = *query.hive, .yard = query.yard, .on = query.on});
         if (!hive) return hive;
         const auto boxes = boxesOn(file, Id<Hive>{*hive});
         for (const Box& box : boxes)
@@ -69,13 +70,13 @@ Result<std::int64_t> findBox(const Read& file, const NameQuery& query) {
                 return box.id.number;
         return Refusal{Code::NotFound, "box", {{"name", *query.hive}}};
     }
-    std::vector<std::int64_t> inUse;
+    std::vector<std::int64_t> used;
     std::vector<std::int64_t> ever;
     for (const Box& box : file.where<Box>({is("mark", query.name)})) {
         ever.push_back(box.id.number);
-        if (box.place != BoxPlace::Gone) inUse.push_back(box.id.number);
+        if (inUse(box)) used.push_back(box.id.number);
     }
-    return onlyOne(inUse.empty() ? ever : inUse, Box::table, query.name);
+    return onlyOne(used.empty() ? ever : used, Box::table, query.name);
 }
 
 std::optional<Id<Extraction>> runNamed(const Read& file, const std::string& name) {
@@ -135,6 +136,67 @@ Result<std::int64_t> findKind(const Read& file, const NameQuery& query) {
     return bearing.front();
 }
 
+/// The day a row is named by, else the day of the query.
+Result<Day> dayMeant(const NameQuery& query) {
+    if (query.name.empty()) return query.on;
+    if (const auto day = parseDay(query.name)) return *day;
+    return Refusal{Code::NotADay, {}, {{"value", query.name}}};
+}
+
+template <class Record>
+std::vector<std::int64_t> idsOf(const std::vector<Record>& records) {
+    std::vector<std::int64_t> ids;
+    for (const Record& each : records) ids.push_back(each.id.number);
+    return ids;
+}
+
+NameQuery asked(const NameQuery& query, const std::optional<std::string>& name, Day on) {
+    return NameQuery{.name = name.value_or(std::string()), .yard = query.yard, .on = on};
+}
+
+Result<std::int64_t> findVisit(const Read& file, const NameQuery& query, Day on) {
+    const auto yard = findYard(file, asked(query, query.yard, on));
+    if (!yard) return yard;
+    return onlyOne(idsOf(file.where<Visit>({is("yard", Id<Yard>{*yard}), is("on_day", on)})),
+                   Visit::table, isoText(on));
+}
+
+Result<std::int64_t> findOfHive(const Read& file, std::string_view table, const NameQuery& query,
+                                Day on) {
+    const auto hive = findHive(file, asked(query, query.hive, on));
+    if (!hive) return hive;
+    const Id<Hive> id{*hive};
+    std::vector<std::int64_t> found;
+    if (table == Inspection::table) {
+        for (const DatedInspection& each : inspectionsOf(file, id))
+            if (each.on == on) found.push_back(each.inspection.id.number);
+    } else {
+        for (const Colony& each : file.where<Colony>({is("hive", id)}))
+            if (each.since <= on && (!each.ended || on < *each.ended))
+                found.push_back(each.id.number);
+    }
+    return onlyOne(found, table, isoText(on));
+}
+
+Result<std::int64_t> findOfBox(const Read& file, std::string_view table, const NameQuery& query,
+                               Day on) {
+    NameQuery inner = query;
+    inner.name = query.box.value_or(std::string());
+    inner.hive.reset();
+    inner.on = on;
+    const auto box = findBox(file, inner);
+    if (!box) return box;
+    const Id<Box> id{*box};
+    std::vector<std::int64_t> found;
+    if (table == BoxLook::table)
+        found = idsOf(file.where<BoxLook>({is("box", id), is("on_day", on)}));
+    if (table == Hold::table) found = idsOf(file.where<Hold>({is("box", id), isUnknown("lifted")}));
+    if (table == Frame::table && query.level)
+        found = idsOf(file.where<Frame>(
+            {is("box", id), is("position", Count(*query.level + 1)), isUnknown("retired")}));
+    return onlyOne(found, table, *query.box);
+}
+
 }  // namespace
 
 Result<std::int64_t> findNamed(const Read& file, std::string_view table, const NameQuery& query) {
@@ -155,6 +217,13 @@ Result<std::int64_t> findNamed(const Read& file, std::string_view table, const N
         return findInRun<ExtractionBox>(file, query, [&](const ExtractionBox& each) {
             return isNamed(file, each, query.name);
         });
+    const auto on = dayMeant(query);
+    if (!on) return Refusal{on.error().code, nameKey(table), on.error().values};
+    if (table == Visit::table && query.yard) return findVisit(file, query, *on);
+    const bool ofHive = table == Inspection::table || table == Colony::table;
+    if (ofHive && query.hive) return findOfHive(file, table, query, *on);
+    const bool ofBox = table == BoxLook::table || table == Frame::table || table == Hold::table;
+    if (ofBox && query.box) return findOfBox(file, table, query, *on);
     return Refusal{Code::WrongType, nameKey(table), {{"wanted", "#number"}}};
 }
 

@@ -3,6 +3,8 @@
 #include <sqlite3.h>
 
 #include <memory>
+#include <optional>
+#include <utility>
 
 #include "core/storage/sqlite/storage_error.h"
 
@@ -17,6 +19,14 @@ Bytes takeBytes(void* memory, int size) {
     const std::unique_ptr<void, SqliteFree> owner(memory);
     const auto* first = static_cast<const std::uint8_t*>(memory);
     return size > 0 ? Bytes(first, first + size) : Bytes();
+}
+
+Value valueOf(sqlite3_value* value) {
+    if (!value || sqlite3_value_type(value) == SQLITE_NULL) return {};
+    if (sqlite3_value_type(value) == SQLITE_INTEGER)
+        return static_cast<std::int64_t>(sqlite3_value_int64(value));
+    const auto* text = reinterpret_cast<const char*>(sqlite3_value_text(value));
+    return std::string(text, static_cast<std::size_t>(sqlite3_value_bytes(value)));
 }
 
 /// Walks over the rows of a changeset; ends the iteration whatever happens.
@@ -51,6 +61,16 @@ class ChangeWalk {
         else
             sqlite3changeset_old(m_iterator, 0, &value);
         return value ? sqlite3_value_int64(value) : 0;
+    }
+
+    /// A column's value before and after; nothing where the column was not changed.
+    std::optional<std::pair<Value, Value>> values(int column) const {
+        sqlite3_value* was = nullptr;
+        sqlite3_value* is = nullptr;
+        sqlite3changeset_old(m_iterator, column, &was);
+        sqlite3changeset_new(m_iterator, column, &is);
+        if (!is) return std::nullopt;
+        return std::pair(valueOf(was), valueOf(is));
     }
 
     std::string tableName;
@@ -114,6 +134,18 @@ std::vector<RowChange> rowsIn(const Database& database, const Bytes& changes) {
         rows.push_back({walk.tableName, walk.id(), kind});
     }
     return rows;
+}
+
+std::vector<ValueChange> valuesIn(const Database& database, const Bytes& changes) {
+    std::vector<ValueChange> values;
+    for (ChangeWalk walk(database, changes); walk.next();) {
+        if (walk.operation != SQLITE_UPDATE) continue;
+        for (int column = 0; column < walk.columns; ++column)
+            if (auto value = walk.values(column))
+                values.push_back({walk.tableName, walk.id(), column, std::move(value->first),
+                                  std::move(value->second)});
+    }
+    return values;
 }
 
 Applied apply(const Database& database, const Bytes& changes) {

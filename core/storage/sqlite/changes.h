@@ -22,6 +22,15 @@ struct RowChange {
     bool operator==(const RowChange&) const = default;
 };
 
+/// A value of a row that was changed, as it was and as it became; rows added or removed have none.
+struct ValueChange {
+    std::string table;
+    std::int64_t id = 0;
+    int column = 0;
+    Value was;
+    Value is;
+};
+
 /// Records what is changed in the given tables from its construction on.
 class ChangeRecorder {
   public:
@@ -40,6 +49,9 @@ class ChangeRecorder {
 Bytes inverted(const Database& database, const Bytes& changes);
 /// Which rows the changes touch, in their order.
 std::vector<RowChange> rowsIn(const Database& database, const Bytes& changes);
+
+/// The single values of the rows that were changed, in their order.
+std::vector<ValueChange> valuesIn(const Database& database, const Bytes& changes);
 
 enum class Applied { Yes, Conflict };
 /// Applies within the open transaction: all of it or, at the first row that has moved on, nothing.

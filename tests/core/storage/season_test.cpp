@@ -6,6 +6,7 @@
 #include <gtest/gtest.h>
 
 #include <QFile>
+#include <map>
 #include <random>
 
 #include "core/actions/yard/sheet.h"
@@ -210,7 +211,9 @@ class RandomActions {
 
     std::string line() {
         const std::string on = isoText(day("2027-04-01") + days(pick(200)));
-        switch (pick(10)) {
+        // The yards are gone through every few weeks; otherwise no line is ever met again.
+        const std::string visited = isoText(day("2027-04-10") + days(21 * pick(6)));
+        switch (pick(14)) {
             case 0:
                 return R"({"do":"add-yard","on":")" + on + R"(","yard_name":"Y)" + number(6) +
                        "\"}";
@@ -225,14 +228,26 @@ class RandomActions {
                 return R"({"do":"move-hive","on":")" + on + R"(","hive":"H)" + number(30) +
                        R"(","stand_order":)" + number(5) + "}";
             case 5:
-                return R"({"do":"record-visit","on":")" + on + R"(","yard":"Y)" + number(6) +
+                return R"({"do":"record-visit","on":")" + visited + R"(","yard":"Y)" + number(6) +
                        R"(","all":"e +1"})";
             case 6:
-                return R"({"do":"strike-line","on":")" + on + R"(","hive":"H)" + number(30) + "\"}";
+                return R"({"do":"strike-line","on":")" + visited + R"(","hive":"H)" + number(30) +
+                       "\"}";
+            case 7:
+            case 8:
+                return amend(on);
+            case 9:
+                return R"({"do":"check-frames","on":")" + on + R"(","box":"#)" + number(30) +
+                       (pick(2) ? R"(","position":)" + number(10)
+                                : R"(","how_many":)" + number(3)) +
+                       R"(,"faults":"W","verdict":"melt"})";
+            case 10:
+                return R"({"do":"count-box","on":")" + on + R"(","box":"#)" + number(30) +
+                       R"(","contents":")" + number(2) + R"( drawn, 1 W"})";
             default: {
                 static const char* const lines[] = {"e b7 s3 +1", "x rain",      "-1",
                                                     "w4/300 +1d", "f2.5 light!", "qc2c left1 +2"};
-                return R"({"do":"write-line","on":")" + on + R"(","hive":"H)" + number(30) +
+                return R"({"do":"write-line","on":")" + visited + R"(","hive":"H)" + number(30) +
                        R"(","line":")" + lines[pick(6)] + "\"}";
             }
         }
@@ -240,6 +255,32 @@ class RandomActions {
     unsigned pick(unsigned below) { return m_random() % below; }
 
   private:
+    std::string amend(const std::string& on) {
+        static const char* const amended[] = {
+            R"("hive":"H{n}","set":{"mark":"H{m}","note":"red lid"})",
+            R"("hive":"H{n}","set":{"since":"{day}"})",
+            R"("yard":"Y{s}","set":{"name":"Y{s}","winter_need_g":null,"usual_super":"deep"})",
+            R"("box":"#{n}","set":{"mark":"M{m}","condition":"to scrape"})",
+            R"("box":"#{n}","set":{"since":"{day}"})",
+            R"("box":"#{n}","set":{"kind":"shallow"})",
+            R"("colony":"#{n}","set":{"origin":"package","since":"{day}"})",
+            R"("colony":"#{n}","set":{"ended":null,"ending":null})",
+            R"("inspection":"#{n}","set":{"brood_frames":{m},"eggs":null,"note":"amended"})",
+            R"("visit":"#{n}","set":{"on_day":"{day}","note":null})",
+            R"("frame_check":"#{n}","set":{"faults":"V","verdict":null})",
+            R"("frame":"#{m}","set":{"drawn_year":2025})",
+        };
+        std::string what = amended[pick(12)];
+        const auto fill = [&what](const std::string& mark, const std::string& with) {
+            for (auto at = what.find(mark); at != std::string::npos; at = what.find(mark))
+                what.replace(at, mark.size(), with);
+        };
+        fill("{n}", number(30));
+        fill("{m}", number(30));
+        fill("{s}", number(6));
+        fill("{day}", isoText(day("2027-03-01") + days(pick(200))));
+        return R"({"do":"amend","on":")" + on + R"(",)" + what + R"(,"why":"misread"})";
+    }
     std::string number(unsigned below) { return std::to_string(pick(below) + 1); }
     std::mt19937 m_random;
 };
@@ -287,6 +328,11 @@ TEST_F(SeasonFile, RandomDeedsUndoneAndRedoneAnywhereLeaveEqualDumps) {
         ASSERT_EQ(season.dump(), dumps[at]) << "after round " << round;
     }
     EXPECT_GT(done, 600U);
+    std::map<std::string, int> deeds;
+    for (const JournalEntry& entry : season.history())
+        if (entry.kind == StepKind::Do) ++deeds[entry.info.action];
+    for (const char* action : {"amend", "check-frames", "count-box", "strike-line", "write-line"})
+        EXPECT_GT(deeds[action], 10) << action << " was hardly ever kept";
     while (at > 0) {
         ASSERT_TRUE(season.undo());
         ASSERT_EQ(season.dump(), dumps[--at]);

@@ -95,6 +95,26 @@ TEST_F(BoxesAdded, FillEachWithWhatWasListed) {
     }
 }
 
+TEST_F(BoxesAdded, WhatIsSaidOfTheHoneyIsALookOfThatDay) {
+    done(
+        R"({"do":"add-boxes","on":"2027-07-20","kind":"medium","first_mark":"L1","count":2,"contents":"9 drawn; 7 capped, 85 % full"})");
+    for (const char* mark : {"L1", "L2"}) {
+        const auto looks = file().where<BoxLook>({is("box", box(mark).id)});
+        ASSERT_EQ(looks.size(), 1U) << mark;
+        EXPECT_EQ(looks[0].on, test::day("2027-07-20"));
+        EXPECT_EQ(looks[0].frames, Count(9));
+        EXPECT_EQ(looks[0].cappedFrames->value, Frames::whole(7));
+        EXPECT_EQ(looks[0].filled->value, Share::percent(85));
+    }
+    done(R"({"do":"add-yard","on":"2027-07-20","yard_name":"Lake"})");
+    done(
+        R"({"do":"add-hive","on":"2027-07-20","yard":"Lake","mark":"HL","boxes":"deep DL, x, medium ML 9 drawn; 7 capped"})");
+    EXPECT_EQ(file().first<BoxLook>({is("box", box("ML").id)})->cappedFrames->value,
+              Frames::whole(7));
+    EXPECT_FALSE(file().first<BoxLook>({is("box", box("DL").id)}))
+        << "of this one nothing was said";
+}
+
 TEST_F(BoxesAdded, HoldNoMoreFramesThanFit) {
     const auto holding = [](const char* contents) {
         return R"({"do":"add-boxes","on":"2027-05-01","kind":"medium","contents":")" +

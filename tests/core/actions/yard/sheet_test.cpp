@@ -144,6 +144,41 @@ TEST_F(SheetLines, AreStruckWithAllTheyDid) {
     EXPECT_EQ(season.dump(), before);
 }
 
+TEST_F(SheetLines, ABoxTakenBackStandsOnItsShelfAgain) {
+    const std::string before = season.dump();
+    done(line("H1", "e +1"));
+    EXPECT_EQ(box("S1").stack, "");
+    EXPECT_EQ(outcome(strike("H1")), "kept");
+    EXPECT_EQ(box("S1").stack, "shelf");
+    done(line("H1", "e +2"));
+    done(line("H1", "e +1"));
+    EXPECT_EQ(box("S2").stack, "shelf") << "typed again with one less";
+    done(line("H1", "e -1"));
+    EXPECT_EQ(box("S1").stack, "shelf");
+    const auto move = file().where<BoxMove>({is("box", box("S1").id)}).back();
+    EXPECT_EQ(move.toStack, "shelf") << "and nothing else says where it is";
+    expectClean();
+    Season copy = *Season::create(path("copy.combwright"), clock);
+    playAll(copy, scriptOf(season));
+    EXPECT_EQ(copy.dump(), season.dump());
+    for (int deeds = 0; deeds < 5; ++deeds) ASSERT_TRUE(season.undo());
+    EXPECT_EQ(season.dump(), before);
+    while (season.redo()) {
+    }
+    EXPECT_EQ(season.dump(), copy.dump());
+}
+
+TEST_F(SheetLines, ABoxThatWasCountedSinceIsNotUnmade) {
+    done(line("H2", "+4"));
+    const std::string made = "#" + std::to_string(boxesOn(file(), hive("H2")).back().id.number);
+    done(R"({"do":"count-box","on":"2027-07-25","box":")" + made + R"(","contents":"0 drawn"})");
+    EXPECT_EQ(outcome(strike("H2")), "moved_on box");
+    ASSERT_TRUE(season.undo());
+    done(R"({"do":"check-frames","on":"2027-07-25","box":")" + made +
+         R"(","how_many":3,"verdict":"melt"})");
+    EXPECT_EQ(outcome(strike("H2")), "moved_on box");
+}
+
 TEST_F(SheetLines, TheLineForAllThenTheExceptions) {
     done(line("H3", "x rain"));
     done(forAll("e +1"));

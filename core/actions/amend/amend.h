@@ -1,0 +1,61 @@
+// Amending what was recorded: a scale read twice, a day mistyped, a mark misread. The record gets
+// the value it should have had; the old one stays in the journal with the reason. What an action of
+// its own does (moving a box, naming a lost one) is not amended.
+//
+//     {"do":"amend","on":"2027-11-20","bucket":{"bucket":"B4","run":"27-2"},
+//      "set":{"net_g":12500,"water_percent":null},"why":"scale read twice"}
+#pragma once
+
+#include "core/actions/action.h"
+#include "core/exchange/described_json.h"
+#include "core/model/changes.h"
+#include "core/model/honey/pull.h"
+#include "core/model/season_info.h"
+
+namespace combwright {
+
+/// Amends one record, the one that is named. In `set` a key left out leaves its value, null makes
+/// it unknown. Refused with Missing where no record is named or no reason said, with UnknownKey for
+/// a key that is no field of the record, with Fixed for what the record is about (its hive, its
+/// run), with OtherAction where an action does it, and as that field's own rules are elsewhere.
+struct Amend {
+    static constexpr std::string_view name = "amend";
+    static constexpr bool needsWhy = true;
+    using Answer = Made;
+    Day on;  ///< the day it is amended; names are those of that day
+    std::optional<Id<Yard>> yard;
+    std::optional<Id<Hive>> hive;
+    std::optional<Id<Colony>> colony;
+    std::optional<Id<Visit>> visit;
+    std::optional<Id<Inspection>> inspection;
+    std::optional<Id<Box>> box;
+    std::optional<Id<BoxLook>> boxLook;
+    std::optional<Id<Frame>> frame;
+    std::optional<Id<FrameCheck>> frameCheck;
+    std::optional<Id<PullPlan>> pullPlan;
+    std::optional<Id<CropNote>> cropNote;
+    std::optional<Id<Extraction>> run;
+    std::optional<Id<ExtractionBox>> boxInRun;
+    std::optional<Id<SpinLoad>> load;
+    std::optional<Id<Bucket>> bucket;
+    std::optional<Id<Hold>> hold;
+    Changes set;
+    static const Fields& fields();
+    Result<Answer> perform(Write& file) const;
+};
+
+/// The amendment that makes the one record of the other; both are the same row of the file. Nothing
+/// where they are equal.
+template <class Record>
+std::optional<Amend> amendment(Day on, const Record& before, const Record& after) {
+    Amend amend;
+    amend.on = on;
+    amend.set = changesBetween(Record::fields(), toRow(before), toRow(after));
+    if (amend.set.json.empty()) return std::nullopt;
+    for (const FieldInfo& field : Amend::fields())
+        if (field.refersTo == Record::table)
+            field.setIn(&amend, Codec<Id<Record>>::pack(before.id));
+    return amend;
+}
+
+}  // namespace combwright

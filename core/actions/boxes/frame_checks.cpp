@@ -1,0 +1,149 @@
+#include "core/actions/boxes/frame_checks.h"
+
+#include <algorithm>
+
+#include "core/actions/boxes/box_list.h"
+#include "core/actions/boxes/box_steps.h"
+
+namespace combwright {
+namespace {
+
+std::vector<Frame> framesCounted(const Read& file, Id<Box> box) {
+    auto frames = file.where<Frame>({is("box", box), isUnknown("retired")});
+    std::erase_if(frames, [](const Frame& frame) { return frame.position.has_value(); });
+    return frames;
+}
+
+std::optional<Frame> frameAt(const Read& file, Id<Box> box, Count position) {
+    auto there =
+        file.where<Frame>({is("box", box), is("position", position), isUnknown("retired")});
+    if (there.empty()) return std::nullopt;
+    return std::move(there.front());
+}
+
+/// The frame the keeper points at: the one that has the place already, or one of those counted.
+Result<Frame> pointedAt(Write& file, const Box& box, Count position, const std::string& faults) {
+    const auto kind = file.find(box.kind);
+    const auto most = kind ? mostFrames(*kind) : std::nullopt;
+    if (position < Count(1) || (most && position > *most))
+        return Refusal{Code::OutOfRange,
+                       "position",
+                       {{"low", "1"}, {"high", most ? std::to_string(most->value()) : "…"}}};
+    if (auto there = frameAt(file, box.id, position)) return *std::move(there);
+    auto counted = framesCounted(file, box.id);
+    if (counted.empty()) {
+        const auto placed = file.where<Frame>({is("box", box.id), isUnknown("retired")}).size();
+        if (placed == 0) return Refusal{Code::OtherAction, "position", {{"action", "count-box"}}};
+        return Refusal{Code::TooMany, "position", {{"most", std::to_string(placed)}}};
+    }
+    auto meant = std::find_if(counted.begin(), counted.end(),
+                              [&](const Frame& frame) { return frame.faults == faults; });
+    if (meant == counted.end()) meant = counted.begin();
+    meant->position = position;
+    file.change(*meant);
+    return *std::move(meant);
+}
+
+/// That many of the counted frames bear the faults; those that do already are among them.
+Result<void> markCounted(Write& file, const Box& box, Count howMany, const std::string& faults) {
+    auto counted = framesCounted(file, box.id);
+    const auto kind = file.find(box.kind);
+    const auto many = static_cast<std::int64_t>(counted.size());
+    const auto most = many > 0 ? std::optional(Count(many))
+                      : kind   ? mostFrames(*kind)
+                               : std::nullopt;
+    if (howMany < Count(1))
+        return Refusal{Code::OutOfRange,
+                       "how_many",
+                       {{"low", "1"}, {"high", most ? std::to_string(most->value()) : "…"}}};
+    if (most && howMany > *most)
+        return Refusal{Code::TooMany, "how_many", {{"most", std::to_string(most->value())}}};
+    if (faults.empty()) return {};
+    // First those that bear them, then the faultless, in the order they were counted.
+    const auto rank = [&](const Frame& frame) {
+        return frame.faults == faults ? 0 : frame.faults.empty() ? 1 : 2;
+    };
+    std::stable_sort(counted.begin(), counted.end(),
+                     [&](const Frame& a, const Frame& b) { return rank(a) < rank(b); });
+    std::int64_t left = howMany.value();
+    for (Frame& frame : counted) {
+        if (left-- == 0) break;
+        if (frame.faults == faults) continue;
+        frame.faults = faults;
+        file.change(frame);
+    }
+    return {};
+}
+
+}  // namespace
+
+const Fields& CheckFrames::fields() {
+    static const Fields all =
+        describe(field<&CheckFrames::on>("on"), field<&CheckFrames::box>("box"),
+                 field<&CheckFrames::frame>("frame"), field<&CheckFrames::position>("position"),
+                 field<&CheckFrames::howMany>("how_many"),
+                 field<&CheckFrames::occasion>("occasion"), field<&CheckFrames::faults>("faults"),
+                 field<&CheckFrames::verdict>("verdict"), field<&CheckFrames::note>("note"));
+    return all;
+}
+
+Result<Made> CheckFrames::perform(Write& file) const {
+    if (frame && box) return Refusal{Code::Contradiction, "frame", {{"other", "box"}}};
+    if (!frame && !box) return Refusal{Code::Missing, "box", {}};
+    if (frame && position) return Refusal{Code::Contradiction, "position", {{"other", "frame"}}};
+    const bool single = frame || position;
+    if (single && howMany)
+        return Refusal{Code::Contradiction, "how_many", {{"other", frame ? "frame" : "position"}}};
+    if (!single && !howMany) return Refusal{Code::Missing, "how_many", {}};
+    const auto letters = parseFaults(faults);
+    if (!letters) return letters.error();
+    if (letters->empty() && !verdict && note.empty()) return Refusal{Code::Missing, "verdict", {}};
+
+    auto meant = file.find(frame);
+    if (frame && !meant) return Refusal{Code::NotFound, "frame", {}};
+    // A counted frame is any of them; which one, only its place can say.
+    if (meant && !meant->position) return Refusal{Code::Missing, "position", {}};
+    if (meant && meant->retired)
+        return Refusal{Code::Closed, "frame", {{"name", "#" + std::to_string(frame->number)}}};
+    const auto at = file.find(meant ? meant->box : box);
+    if (!meant && !at) return Refusal{Code::NotFound, "box", {}};
+    if (at && on < at->since)
+        return Refusal{
+            Code::BeforeItBegan, "on", {{"name", at->mark}, {"since", isoText(at->since)}}};
+
+    FrameCheck check;
+    if (position) {
+        auto pointed = pointedAt(file, *at, *position, *letters);
+        if (!pointed) return pointed.error();
+        meant = *std::move(pointed);
+    }
+    const Occasion seenAt = occasion.value_or(Occasion::Visit);
+    if (meant) {
+        const auto earlier = file.where<FrameCheck>(
+            {is("frame", meant->id), is("on_day", on), is("occasion", seenAt)});
+        if (!earlier.empty()) check = earlier.back();
+        check.frame = meant->id;
+        if (!letters->empty() && meant->faults != *letters) {
+            meant->faults = *letters;
+            file.change(*meant);
+        }
+    } else if (auto marked = markCounted(file, *at, *howMany, *letters); !marked) {
+        return marked.error();
+    }
+    if (at) check.box = at->id;
+    check.on = on;
+    check.occasion = seenAt;
+    check.howMany = howMany;
+    check.faults = *letters;
+    check.verdict = verdict;
+    check.note = note;
+    if (check.id)
+        file.change(check);
+    else
+        file.add(check);
+    Made made = madeOf(check.id);
+    if (check.frame) made.emplace_back(Frame::table, check.frame->number);
+    return made;
+}
+
+}  // namespace combwright

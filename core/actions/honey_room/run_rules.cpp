@@ -1,0 +1,39 @@
+#include "core/actions/honey_room/run_rules.h"
+
+namespace combwright {
+namespace {
+
+constexpr Mass heaviestBox = Mass::grams(60'000);
+constexpr Mass heaviestBucket = Mass::grams(1'000'000);
+
+/// Of a range the upper end counts.
+Result<void> demandMass(const std::optional<Known<Mass>>& mass, const char* field, Mass most) {
+    if (!mass || !mass->value || mass->to.value_or(*mass->value) <= most) return {};
+    return Refusal{Code::OutOfRange, field, {{"low", "0"}, {"high", std::to_string(most.grams())}}};
+}
+
+}  // namespace
+
+Result<void> demandWeights(const ExtractionBox& entry) {
+    if (auto ok = demandMass(entry.gross, "gross_g", heaviestBox); !ok) return ok;
+    if (auto ok = demandMass(entry.wet, "wet_g", heaviestBox); !ok) return ok;
+    const bool both = entry.gross && entry.gross->value && entry.wet && entry.wet->value;
+    if (both && *entry.wet->value > *entry.gross->value)
+        return Refusal{Code::Contradiction, "wet_g", {{"other", "gross_g"}}};
+    return {};
+}
+
+Result<void> demandBucket(const Bucket& bucket) {
+    if (auto ok = demandMass(bucket.net, "net_g", heaviestBucket); !ok) return ok;
+    const auto& water = bucket.water;
+    if (water && (water->percent() < 10 || water->percent() > 30))
+        return Refusal{Code::OutOfRange, "water_percent", {{"low", "10"}, {"high", "30"}}};
+    return {};
+}
+
+Result<void> demandCappings(const Extraction& run) {
+    if (auto ok = demandMass(run.cappings, "cappings_g", heaviestBox); !ok) return ok;
+    return demandMass(run.scrapings, "scrapings_g", heaviestBox);
+}
+
+}  // namespace combwright
