@@ -4,7 +4,8 @@ namespace combwright {
 namespace {
 
 constexpr Mass heaviestBox = Mass::grams(60'000);
-constexpr Mass heaviestBucket = Mass::grams(1'000'000);
+/// A tonne: a bucket may stand for a run's whole honey, cappings are weighed for a run together.
+constexpr Mass heaviestSum = Mass::grams(1'000'000);
 
 /// Of a range the upper end counts.
 Result<void> demandMass(const std::optional<Known<Mass>>& mass, const char* field, Mass most) {
@@ -24,7 +25,7 @@ Result<void> demandWeights(const ExtractionBox& entry) {
 }
 
 Result<void> demandBucket(const Bucket& bucket) {
-    if (auto ok = demandMass(bucket.net, "net_g", heaviestBucket); !ok) return ok;
+    if (auto ok = demandMass(bucket.net, "net_g", heaviestSum); !ok) return ok;
     const auto& water = bucket.water;
     if (water && (water->percent() < 10 || water->percent() > 30))
         return Refusal{Code::OutOfRange, "water_percent", {{"low", "10"}, {"high", "30"}}};
@@ -32,8 +33,8 @@ Result<void> demandBucket(const Bucket& bucket) {
 }
 
 Result<void> demandCappings(const Extraction& run) {
-    if (auto ok = demandMass(run.cappings, "cappings_g", heaviestBox); !ok) return ok;
-    return demandMass(run.scrapings, "scrapings_g", heaviestBox);
+    if (auto ok = demandMass(run.cappings, "cappings_g", heaviestSum); !ok) return ok;
+    return demandMass(run.scrapings, "scrapings_g", heaviestSum);
 }
 
 }  // namespace combwright

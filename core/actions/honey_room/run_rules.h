@@ -12,7 +12,7 @@ namespace combwright {
 Result<void> demandWeights(const ExtractionBox& entry);
 /// Refused with OutOfRange beyond 1,000 kg, or for honey outside 10 to 30 % of water.
 Result<void> demandBucket(const Bucket& bucket);
-/// Refused with OutOfRange beyond 60 kg of cappings or scrapings.
+/// Refused with OutOfRange beyond 1,000 kg of cappings or scrapings.
 Result<void> demandCappings(const Extraction& run);
 
 }  // namespace combwright

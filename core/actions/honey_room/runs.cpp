@@ -183,9 +183,9 @@ const Fields& WeighCappings::fields() {
 Result<Id<Extraction>> WeighCappings::perform(Write& file) const {
     auto lot = openRun(file, run, on);
     if (!lot) return lot.error();
-    if (auto ok = demandMass(cappings, "cappings_g", heaviestBucket); !ok) return ok.error();
     if (cappings) lot->cappings = cappings;
     if (scrapings) lot->scrapings = scrapings;
+    if (auto ok = demandCappings(*lot); !ok) return ok.error();
     file.change(*lot);
     return run;
 }

@@ -88,8 +88,12 @@ TEST_F(AmendedRun, KeepsNameAndDaysInOrder) {
     EXPECT_EQ(outcome(again(R"("on_day":"2027-08-02","closed":"2027-08-03")")), "kept");
     EXPECT_EQ(outcome(again(R"("on_day":"2027-02-30")")), "not_a_day set.on_day");
     EXPECT_EQ(outcome(again(R"("cappings_g":11500,"room_c":24.5,"damp_share":0.5)")), "kept");
-    EXPECT_EQ(outcome(again(R"("cappings_g":60001)")), "out_of_range set.cappings_g");
-    EXPECT_EQ(outcome(again(R"("scrapings_g":60001)")), "out_of_range set.scrapings_g");
+    EXPECT_EQ(outcome(again(R"("cappings_g":1000001)")), "out_of_range set.cappings_g");
+    EXPECT_EQ(outcome(again(R"("scrapings_g":1000001)")), "out_of_range set.scrapings_g");
+    EXPECT_EQ(
+        outcome(R"({"do":"weigh-cappings","on":"2027-08-05","run":"27-3","scrapings_g":1000001})"),
+        "out_of_range scrapings_g")
+        << "the same rule when it is weighed first";
     EXPECT_EQ(outcome(again(R"("yard":"Creek","note":"a note")")), "kept");
     EXPECT_EQ(file().all<Extraction>().front().yard, file().all<Yard>().back().id);
     EXPECT_EQ(outcome(again(R"("yard":"Lake")")), "not_found set.yard");
