@@ -94,6 +94,7 @@ constexpr Label labels[] = {
     {"into", QT_TRANSLATE_NOOP("words", "united with")},
     {"united_into", QT_TRANSLATE_NOOP("words", "united with")},
     {"extraction_box", QT_TRANSLATE_NOOP("words", "box in a run")},
+    {"from_under", QT_TRANSLATE_NOOP("words", "stood under the excluder")},
     {"family", QT_TRANSLATE_NOOP("words", "family")},
     {"force", QT_TRANSLATE_NOOP("words", "decided against the reckoning")},
     {"faults", QT_TRANSLATE_NOOP("words", "faults")},

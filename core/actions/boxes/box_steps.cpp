@@ -53,6 +53,27 @@ void closeGap(Write& file, Id<Hive> hive) {
     }
 }
 
+/// The excluder stays on the boxes it lies on when one of them goes. Says whether it was one.
+std::optional<bool> leaveNest(Write& file, Id<Hive> id, Count level) {
+    auto hive = file.find(id);
+    if (!hive || !hive->excluderAbove) return std::nullopt;
+    if (level >= *hive->excluderAbove) return false;
+    const std::int64_t left = hive->excluderAbove->value() - 1;
+    hive->excluderAbove = left > 0 ? std::optional(Count(left)) : std::nullopt;
+    file.change(*hive);
+    return true;
+}
+
+/// And when one is put among them.
+void enterNest(Write& file, Id<Hive> id, Count level, std::optional<bool> under) {
+    auto hive = file.find(id);
+    if (!hive) return;
+    const auto& lies = hive->excluderAbove;
+    if (!under.value_or(lies && level < *lies)) return;
+    hive->excluderAbove = lies ? *lies + Count(1) : level + Count(1);
+    file.change(*hive);
+}
+
 void addFrames(Write& file, const Box& box, const BoxKind& kind, const BoxContents& contents,
                Day on) {
     if (!kind.takes) return;
@@ -103,6 +124,7 @@ Result<Id<Box>> addBoxTo(Write& file, const ListedBox& listed, const BoxSpot& sp
     if (spot.hive) {
         box.hive = spot.hive;
         box.level = makeRoom(file, *spot.hive, spot.level);
+        if (spot.place == BoxPlace::OnHive) enterNest(file, *spot.hive, *box.level, spot.under);
     }
     file.add(box);
     file.add(BoxMove{{},
@@ -157,12 +179,19 @@ Result<void> moveBoxTo(Write& file, Id<Box> id, const BoxSpot& spot, Day on,
     box->level.reset();
     box->stack = spot.stack;
     file.change(*box);
-    if (before.hive && before.place == BoxPlace::OnHive) closeGap(file, *before.hive);
+    std::optional<bool> wasUnder;
+    if (before.hive && before.place == BoxPlace::OnHive) {
+        if (before.level) wasUnder = leaveNest(file, *before.hive, *before.level);
+        closeGap(file, *before.hive);
+    }
     if (spot.hive) {
         const bool stands = spot.place == BoxPlace::OnHive;
         const Count room = stands ? makeRoom(file, *spot.hive, level) : Count();
         box->hive = spot.hive;
-        if (stands) box->level = room;
+        if (stands) {
+            box->level = room;
+            enterNest(file, *spot.hive, room, spot.under);
+        }
         file.change(*box);
     }
     file.add(BoxMove{{},
@@ -176,7 +205,8 @@ Result<void> moveBoxTo(Write& file, Id<Box> id, const BoxSpot& spot, Day on,
                      box->level,
                      inspection,
                      before.stack,
-                     box->stack});
+                     box->stack,
+                     wasUnder});
     return {};
 }
 
@@ -193,7 +223,10 @@ Result<void> forgetBox(Write& file, Id<Box> id) {
     for (const BoxMove& move : moves) file.remove(move.id);
     const auto hive = box->place == BoxPlace::OnHive ? box->hive : std::nullopt;
     file.remove(id);
-    if (hive) closeGap(file, *hive);
+    if (hive) {
+        if (box->level) leaveNest(file, *hive, *box->level);
+        closeGap(file, *hive);
+    }
     return {};
 }
 

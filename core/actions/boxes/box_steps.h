@@ -14,6 +14,8 @@ struct BoxSpot {
     std::optional<Id<Hive>> hive = std::nullopt;
     std::optional<Count> level = std::nullopt;
     std::string stack = {};
+    /// Under the excluder or not; where left out it is under it when it stands below its level.
+    std::optional<bool> under = std::nullopt;
 };
 
 /// Whether a box in use, other than `by`, bears the mark.
@@ -31,9 +33,9 @@ Result<void> demandFits(const BoxKind& kind, const BoxContents& contents);
 Result<Id<Box>> addBoxTo(Write& file, const ListedBox& listed, const BoxSpot& spot, Day on);
 
 /// Moves a box and writes the move down; boxes above the gap come down, boxes above the new level
-/// go up. Refused with NotFound or Closed where the hive is unknown or closed, BeforeItBegan where
-/// it did not stand yet, NothingToDo where the box is there, and Taken where it was gone and its
-/// mark is on another by now.
+/// go up, and the excluder stays on the boxes it lay on. Refused with NotFound or Closed where the
+/// hive is unknown or closed, BeforeItBegan where it did not stand yet, NothingToDo where the box
+/// is there, and Taken where it was gone and its mark is on another by now.
 Result<void> moveBoxTo(Write& file, Id<Box> box, const BoxSpot& spot, Day on,
                        std::optional<Id<Inspection>> inspection = std::nullopt);
 

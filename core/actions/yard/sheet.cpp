@@ -49,7 +49,8 @@ Result<void> takeBackDeeds(Write& file, const Inspection& inspection, Day on) {
             continue;
         }
         file.remove(move.id);
-        BoxSpot back{*move.fromPlace, move.fromHive, move.fromLevel, move.fromStack};
+        const BoxSpot back{*move.fromPlace, move.fromHive, move.fromLevel, move.fromStack,
+                           move.fromUnder};
         if (auto moved = moveBoxTo(file, box->id, back, on); !moved) return moved.error();
         // Going back is no move of its own.
         file.remove(file.where<BoxMove>({is("box", box->id)}).back().id);
@@ -72,7 +73,7 @@ Result<void> putOn(Write& file, Id<BoxKind> kind, Count boxes, const Hive& hive,
     for (std::int64_t n = 0; n < boxes.value(); ++n) {
         auto ready = boxesReady(file, kind);
         std::erase_if(ready, [&](const Box& box) { return on < box.since; });
-        const BoxSpot top{BoxPlace::OnHive, hive.id, std::nullopt, {}};
+        const BoxSpot top{BoxPlace::OnHive, hive.id, std::nullopt, {}, {}};
         if (!ready.empty()) {
             if (auto moved = moveBoxTo(file, ready.front().id, top, on, inspection); !moved)
                 return moved;
@@ -95,7 +96,8 @@ Result<void> takeOff(Write& file, std::optional<Id<BoxKind>> kind, Count boxes, 
                      Day on, Id<Inspection> inspection, From from) {
     for (std::int64_t n = 0; n < boxes.value(); ++n) {
         auto standing = boxesOn(file, hive.id);
-        if (from == From::Supers) standing = supersOn(hive, standing);
+        // Read anew: the excluder follows a box of the nest that this line took off.
+        if (from == From::Supers) standing = supersOn(*file.find(hive.id), standing);
         const auto found = std::find_if(standing.rbegin(), standing.rend(),
                                         [&](const Box& box) { return !kind || box.kind == *kind; });
         if (found == standing.rend())

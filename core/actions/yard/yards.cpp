@@ -81,7 +81,9 @@ Result<Id<Hive>> AddHive::perform(Write& file) const {
         file.add(Hive{{}, yard, hive, order, tare, list->excluderAbove, note, on, std::nullopt});
     Count level;
     for (const ListedBox& listed : list->boxes) {
-        const auto placed = addBoxTo(file, listed, BoxSpot{BoxPlace::OnHive, stand, level}, on);
+        // The excluder was set with the list as a whole.
+        const BoxSpot spot{BoxPlace::OnHive, stand, level, {}, false};
+        const auto placed = addBoxTo(file, listed, spot, on);
         if (!placed) return Refusal{placed.error().code, "boxes", placed.error().values};
         level += Count(1);
     }

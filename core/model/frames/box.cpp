@@ -42,13 +42,13 @@ bool inUse(const Box& box) {
 }
 
 const Fields& BoxMove::fields() {
-    static const Fields all =
-        describe(ownId<&BoxMove::id>(), field<&BoxMove::box>("box"), field<&BoxMove::on>("on_day"),
-                 field<&BoxMove::fromPlace>("from_place"), field<&BoxMove::fromHive>("from_hive"),
-                 field<&BoxMove::fromLevel>("from_level"), field<&BoxMove::toPlace>("to_place"),
-                 field<&BoxMove::toHive>("to_hive"), field<&BoxMove::toLevel>("to_level"),
-                 field<&BoxMove::inspection>("inspection"),
-                 field<&BoxMove::fromStack>("from_stack"), field<&BoxMove::toStack>("to_stack"));
+    static const Fields all = describe(
+        ownId<&BoxMove::id>(), field<&BoxMove::box>("box"), field<&BoxMove::on>("on_day"),
+        field<&BoxMove::fromPlace>("from_place"), field<&BoxMove::fromHive>("from_hive"),
+        field<&BoxMove::fromLevel>("from_level"), field<&BoxMove::toPlace>("to_place"),
+        field<&BoxMove::toHive>("to_hive"), field<&BoxMove::toLevel>("to_level"),
+        field<&BoxMove::inspection>("inspection"), field<&BoxMove::fromStack>("from_stack"),
+        field<&BoxMove::toStack>("to_stack"), field<&BoxMove::fromUnder>("from_under"));
     return all;
 }
 

@@ -96,6 +96,7 @@ struct BoxMove {
     std::optional<Count> toLevel;
     std::optional<Id<Inspection>> inspection;  ///< when a line of the yard sheet moved it
     std::string fromStack, toStack;            ///< which stack or shelf of the storeroom
+    std::optional<bool> fromUnder;             ///< it stood under the excluder
     static const Fields& fields();
 };
 

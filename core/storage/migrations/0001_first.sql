@@ -202,7 +202,8 @@ CREATE TABLE box_move (
     to_level INTEGER,
     inspection_id INTEGER REFERENCES inspection (id),
     from_stack TEXT,
-    to_stack TEXT
+    to_stack TEXT,
+    from_under INTEGER
 ) STRICT;
 -- next
 CREATE TABLE box_look (

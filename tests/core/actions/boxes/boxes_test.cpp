@@ -253,5 +253,49 @@ TEST_F(BoxMoves, AGoneBoxDoesNotComeBackUnderATakenMark) {
     expectClean();
 }
 
+class Excluders : public test::DeedsTest {
+  protected:
+    void SetUp() override {
+        done(R"({"do":"add-yard","on":"2027-04-01","yard_name":"Hill","usual_super":"medium"}
+{"do":"add-hive","on":"2027-04-10","yard":"Hill","mark":"H1","boxes":"deep D1, deep D2, x, medium M1, medium M2"}
+{"do":"add-hive","on":"2027-04-10","yard":"Hill","mark":"H2","boxes":"deep D3"})");
+    }
+    /// How many boxes stand under it; 0 where there is none.
+    std::int64_t under(const char* mark) const {
+        return file().find(hive(mark))->excluderAbove.value_or(Count(0)).value();
+    }
+};
+
+TEST_F(Excluders, StayOnTheNestWhenABoxOfItGoes) {
+    done(R"({"do":"move-box","on":"2027-05-01","box":"D2","to":"storeroom"})");
+    EXPECT_EQ(under("H1"), 1);
+    done(R"({"do":"move-box","on":"2027-05-02","box":"M2","to":"storeroom"})");
+    EXPECT_EQ(under("H1"), 1);
+    done(R"({"do":"move-box","on":"2027-05-03","box":"D2","to":"on hive","hive":"H1","level":0})");
+    EXPECT_EQ(under("H1"), 2);
+    EXPECT_EQ(stack("H1"), "D2 D1 M1");
+    // On the excluder itself a box is a super.
+    done(R"({"do":"move-box","on":"2027-05-04","box":"M2","to":"on hive","hive":"H1","level":2})");
+    EXPECT_EQ(under("H1"), 2);
+    EXPECT_EQ(stack("H1"), "D2 D1 M2 M1");
+}
+
+TEST_F(Excluders, GoWithTheLastBoxOfTheNestAndAreNotInvented) {
+    done(R"({"do":"move-box","on":"2027-05-01","box":"D2","to":"storeroom"}
+{"do":"move-box","on":"2027-05-01","box":"D1","to":"storeroom"})");
+    EXPECT_EQ(under("H1"), 0);
+    done(R"({"do":"move-box","on":"2027-05-02","box":"D1","to":"on hive","hive":"H2","level":0})");
+    EXPECT_EQ(under("H2"), 0);
+}
+
+TEST_F(Excluders, ComeBackWithTheLineThatTookTheBoxOff) {
+    done(R"({"do":"write-line","on":"2027-05-01","hive":"H1","line":"b6 -1d -1"})");
+    EXPECT_EQ(stack("H1"), "D1 M1");
+    EXPECT_EQ(under("H1"), 1);
+    done(R"({"do":"write-line","on":"2027-05-01","hive":"H1","line":"b6"})");
+    EXPECT_EQ(stack("H1"), "D1 D2 M1 M2");
+    EXPECT_EQ(under("H1"), 2);
+}
+
 }  // namespace
 }  // namespace combwright
