@@ -3,6 +3,7 @@
 #include <QCommandLineParser>
 #include <QTextStream>
 
+#include "app/desktop/life.h"
 #include "app/desktop/pictures.h"
 #include "app/desktop/prints.h"
 #include "app/system_clock.h"
@@ -61,7 +62,10 @@ int main(int argc, char** argv) {
     const QCommandLineOption to(QStringLiteral("to"),
                                 QStringLiteral("where --print writes its PDF"),
                                 QStringLiteral("OUT.pdf"));
-    parser.addOptions({day, pictures, print, to});
+    const QCommandLineOption another(
+        QStringLiteral("another-window"),
+        QStringLiteral("open a window of its own even where one has the file open"));
+    parser.addOptions({day, pictures, print, to, another});
     parser.addPositionalArgument(QStringLiteral("FILE"), QStringLiteral("season file to open"),
                                  QStringLiteral("[FILE]"));
     parser.process(application);
@@ -78,19 +82,30 @@ int main(int argc, char** argv) {
     Session session(clock);
     // Dark is told from the desktop's palette before it is ours.
     session.setLook(applyLook(application, isDark(QApplication::palette())));
+    const bool headless = parser.isSet(print) || parser.isSet(pictures);
+    if (headless) session.leaveNoTrace();
     MainWindow window(session);
     window.resize(1280, 800);
 
     const QStringList files = parser.positionalArguments();
     if (files.size() > 1) return fail(QStringLiteral("Give one season file at most."), 2);
-    if (!files.isEmpty() && !session.open(files.front())) {
-        if (parser.isSet(pictures) || parser.isSet(print)) return fail(session.lastTold(), 3);
-    }
-    if (parser.isSet(print))
-        return desktop::printSheet(window, parser.value(print), parser.value(to), session);
-    if (parser.isSet(pictures)) {
+    if (headless) {
+        if (!files.isEmpty() && !session.open(files.front())) return fail(session.lastTold(), 3);
+        if (parser.isSet(print))
+            return desktop::printSheet(window, parser.value(print), parser.value(to), session);
         if (!session.hasSeason()) return fail(QStringLiteral("--pictures needs a season file."), 2);
         return desktop::writePictures(application, window, session, parser.value(pictures));
+    }
+    const desktop::Life life(window, session);
+    if (!files.isEmpty()) {
+        if (!parser.isSet(another) && life.openElsewhere(files.front())) {
+            QTextStream(stdout) << QStringLiteral(
+                                       "%1 is open already; its window was asked to come forward.")
+                                       .arg(files.front())
+                                << '\n';
+            return 0;
+        }
+        session.open(files.front());
     }
     window.show();
     return QApplication::exec();
