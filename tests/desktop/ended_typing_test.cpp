@@ -1,5 +1,5 @@
 // The program is ended while a line is being typed: by SIGTERM the line is kept, by a kill it is
-// offered again. The window runs in a process of its own, wired as in main; its keyboard is ours.
+// offered again. The window runs in a process of its own (tests/support/desktop_main.cpp).
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
@@ -10,43 +10,17 @@
 #include <QProcessEnvironment>
 #include <QTemporaryDir>
 #include <QTest>
-#include <cstdio>
 
-#include "app/desktop/life.h"
 #include "core/places/yard_sheet.h"
 #include "core/storage/queries/yards.h"
 #include "tests/support/support.h"
+#include "tests/support/typist.h"
 #include "ui/look/style.h"
+#include "ui/shell/main_window.h"
 #include "ui/yard/yard_place.h"
 
 namespace combwright {
 namespace {
-
-const QString typistSeason = QStringLiteral("COMBWRIGHT_TYPIST_SEASON");
-const QString typistState = QStringLiteral("COMBWRIGHT_TYPIST_STATE");
-
-/// Not a test by itself: the body of the process the tests below start and end.
-TEST(Typist, DISABLED_OpensTheSheetAndTypes) {
-    qputenv("XDG_STATE_HOME", qgetenv(qPrintable(typistState)));
-    const test::FakeClock clock;
-    Session session(clock);
-    session.setLook(applyLook(*qobject_cast<QApplication*>(QApplication::instance()), false));
-    MainWindow window(session);
-    const desktop::Life life(window, session);
-    window.resize(1280, 800);
-    window.show();
-    window.activateWindow();
-    ASSERT_TRUE(QTest::qWaitForWindowActive(&window));
-    ASSERT_TRUE(session.open(qEnvironmentVariable(qPrintable(typistSeason))));
-    QTest::keyClick(QApplication::focusWidget(), Qt::Key_S);
-    auto* line = qobject_cast<QLineEdit*>(QApplication::focusWidget());
-    ASSERT_NE(line, nullptr);
-    QTest::keyClicks(line, QStringLiteral("e b7 s3"));
-    std::puts("typed");
-    std::fflush(stdout);
-    QApplication::exec();
-    std::puts("ended well");
-}
 
 class EndedTyping : public test::SeasonTest {
   protected:
@@ -59,13 +33,11 @@ class EndedTyping : public test::SeasonTest {
     }
     void startTyping() {
         QProcessEnvironment environment = QProcessEnvironment::systemEnvironment();
-        environment.insert(typistSeason, QString::fromStdString(path()));
-        environment.insert(typistState, m_state.path());
+        environment.insert(QLatin1String(test::typistSeason), QString::fromStdString(path()));
+        environment.insert(QLatin1String(test::typistState), m_state.path());
         environment.insert(QStringLiteral("QT_QPA_PLATFORM"), QStringLiteral("offscreen"));
         typist.setProcessEnvironment(environment);
-        typist.start(QApplication::applicationFilePath(),
-                     {QStringLiteral("--gtest_also_run_disabled_tests"),
-                      QStringLiteral("--gtest_filter=Typist.*")});
+        typist.start(QApplication::applicationFilePath(), QStringList());
         QByteArray said;
         while (!said.contains("typed\n") && typist.waitForReadyRead(30'000))
             said += typist.readAllStandardOutput();

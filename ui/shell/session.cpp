@@ -270,7 +270,7 @@ QString Session::undoText() const {
 }
 
 QString Session::redoText() const {
-    return m_season && m_redo ? tr("%1 again").arg(stepWord(*m_redo)) : QString();
+    return m_season && m_redo ? tr("do again: %1").arg(stepWord(*m_redo)) : QString();
 }
 
 void Session::tell(const QString& text, bool bad) {

@@ -135,6 +135,24 @@ TEST_F(MovedFile, IsSeenWhenThePersonComesBackToTheWindow) {
     EXPECT_FALSE(named<QWidget>("notice")->isVisible());
 }
 
+TEST_F(MovedFile, ClosingTheWindowAsksBeforeItIsLost) {
+    ASSERT_TRUE(QFile::remove(file()));
+    QTimer inDialog;
+    QObject::connect(&inDialog, &QTimer::timeout, &inDialog, [&] {
+        QDialog* offer = dialog("moved");
+        if (!offer || !offer->isActiveWindow()) return;
+        inDialog.stop();
+        answerFileDialog(file("ours.combwright"));
+        QTest::keyClick(offer->focusWidget(), Qt::Key_Return);
+    });
+    inDialog.start(10);
+    window->close();
+    EXPECT_FALSE(window->isVisible());
+    EXPECT_EQ(session.path(), file("ours.combwright"));
+    EXPECT_EQ(sheet().opened, 1) << "with the line that was being typed";
+    EXPECT_FALSE(QFile::exists(file()));
+}
+
 TEST_F(MovedFile, EndingWithoutAQuestionLeavesACopy) {
     ASSERT_TRUE(QFile::remove(file()));
     window->endQuietly();
