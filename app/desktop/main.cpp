@@ -3,6 +3,7 @@
 #include <QCommandLineParser>
 #include <QTextStream>
 
+#include "app/desktop/life.h"
 #include "app/desktop/pictures.h"
 #include "app/desktop/prints.h"
 #include "app/system_clock.h"
@@ -65,7 +66,10 @@ int main(int argc, char** argv) {
     const QCommandLineOption units(QStringLiteral("units"),
                                    QStringLiteral("units shown: metric or us"),
                                    QStringLiteral("metric|us"));
-    parser.addOptions({day, units, pictures, print, to});
+    const QCommandLineOption another(
+        QStringLiteral("another-window"),
+        QStringLiteral("open a window of its own even where one has the file open"));
+    parser.addOptions({day, units, pictures, print, to, another});
     parser.addPositionalArgument(QStringLiteral("FILE"), QStringLiteral("season file to open"),
                                  QStringLiteral("[FILE]"));
     parser.process(application);
@@ -95,23 +99,33 @@ int main(int argc, char** argv) {
     // Dark is told from the desktop's palette before it is ours.
     session.setLook(
         applyLook(application, isDark(QApplication::palette()), preferences.textFactor));
+    if (!atWindow) session.leaveNoTrace();
     MainWindow window(session);
     window.resize(1280, 800);
 
     const QStringList files = parser.positionalArguments();
     if (files.size() > 1) return fail(QStringLiteral("Give one season file at most."), 2);
-    if (!files.isEmpty() && !session.open(files.front())) {
-        if (parser.isSet(pictures) || parser.isSet(print)) return fail(session.lastTold(), 3);
-    }
-    if (parser.isSet(print))
-        return desktop::printSheet(window, parser.value(print), parser.value(to), session);
-    if (parser.isSet(pictures)) {
+    if (!atWindow) {
+        if (!files.isEmpty() && !session.open(files.front())) return fail(session.lastTold(), 3);
+        if (parser.isSet(print))
+            return desktop::printSheet(window, parser.value(print), parser.value(to), session);
         if (!session.hasSeason()) return fail(QStringLiteral("--pictures needs a season file."), 2);
         return desktop::writePictures(application, window, session, parser.value(pictures));
     }
     const auto keep = [&session] { keepPreferences({shownUnits(), session.look().factor}); };
     QObject::connect(&session, &Session::unitsChanged, keep);
     QObject::connect(&session, &Session::lookChanged, keep);
+    const desktop::Life life(window, session);
+    if (!files.isEmpty()) {
+        if (!parser.isSet(another) && life.openElsewhere(files.front())) {
+            QTextStream(stdout) << QStringLiteral(
+                                       "%1 is open already; its window was asked to come forward.")
+                                       .arg(files.front())
+                                << '\n';
+            return 0;
+        }
+        session.open(files.front());
+    }
     window.show();
     return QApplication::exec();
 }

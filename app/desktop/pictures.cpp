@@ -34,10 +34,10 @@ int writePictures(QApplication& application, MainWindow& window, Session& sessio
         bool dark;
         double factor;
     };
+    constexpr Variant variants[] = {{"", false, 1.0}, {"-dark", true, 1.0}, {"-200", false, 2.0}};
     bool all = true;
     window.show();
-    for (const Variant& variant :
-         {Variant{"", false, 1.0}, Variant{"-dark", true, 1.0}, Variant{"-200", false, 2.0}}) {
+    for (const Variant& variant : variants) {
         session.setLook(applyLook(application, variant.dark, variant.factor));
         window.resize(1280, 800);
         for (int i = 0; i < static_cast<int>(window.places().size()); ++i) {
@@ -54,6 +54,18 @@ int writePictures(QApplication& application, MainWindow& window, Session& sessio
                 yard->closeSheet();
             }
         }
+    }
+    // What the window shows before there is a season.
+    Session none(session.clock());
+    none.leaveNoTrace();
+    MainWindow start(none);
+    start.show();
+    for (const Variant& variant : variants) {
+        none.setLook(applyLook(application, variant.dark, variant.factor));
+        start.resize(1280, 800);
+        all = grab(start, directory.filePath(
+                              QStringLiteral("start%1.png").arg(QLatin1String(variant.suffix)))) &&
+              all;
     }
     return all ? 0 : 3;
 }

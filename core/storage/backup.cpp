@@ -12,7 +12,7 @@
 #include <map>
 #include <set>
 
-#include "core/model/records.h"
+#include "core/storage/season_file.h"
 #include "core/storage/sqlite/storage_error.h"
 
 namespace combwright {
@@ -43,14 +43,24 @@ void prove(const Database& original, const Database& copy) {
     Statement references = copy.prepare("PRAGMA foreign_key_check");
     if (references.run().next())
         throw StorageError(Trouble::Damaged, copy.path(), "a reference of the copy leads nowhere");
-    std::vector<std::string> tables{"journal"};
-    for (const RecordType& type : recordTypes()) tables.emplace_back(type.table);
+    // The original's own tables: an older file is copied before it has those of today.
+    std::vector<std::string> tables;
+    Statement named = original.prepare(
+        "SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite%'");
+    for (named.run(); named.next();) tables.push_back(named.text(0));
     for (const std::string& table : tables) {
-        const std::string count = "SELECT count(*) FROM " + table;
+        const std::string count = "SELECT count(*) FROM \"" + table + '"';
         if (original.number(count) != copy.number(count))
             throw StorageError(Trouble::Damaged, copy.path(),
                                "the copy counts other rows · " + table);
     }
+}
+
+/// "name.2027-06-09.combwright", "name.2027-06-09_2.combwright".
+QRegularExpression datedCopies(const QString& base) {
+    return QRegularExpression(
+        QLatin1Char('^') + QRegularExpression::escape(base) +
+        QStringLiteral("\\.(\\d{4}-\\d{2}-\\d{2})(?:_(\\d+))?\\.combwright$"));
 }
 
 std::string digestOf(const QString& path) {
@@ -137,9 +147,7 @@ CopyMade copyInto(const Database& database, const std::string& folder, Day today
 
     // One copy a day is enough, so of several made on one day only the last stays.
     std::map<Day, std::map<int, QString>> copies;
-    const QRegularExpression pattern(
-        QLatin1Char('^') + QRegularExpression::escape(base) +
-        QStringLiteral("\\.(\\d{4}-\\d{2}-\\d{2})(?:_(\\d+))?\\.combwright$"));
+    const QRegularExpression pattern = datedCopies(base);
     for (const QString& file : directory.entryList(QDir::Files)) {
         const auto match = pattern.match(file);
         if (!match.hasMatch()) continue;
@@ -158,6 +166,62 @@ CopyMade copyInto(const Database& database, const std::string& folder, Day today
         }
     }
     return made;
+}
+
+std::string copiesFolder(const std::string& path) {
+    const QFileInfo file(copyPath(path));
+    return (file.absolutePath() + QLatin1Char('/') + file.completeBaseName() +
+            QStringLiteral(".copies"))
+        .toStdString();
+}
+
+std::vector<FoundCopy> copiesBeside(const std::string& path) {
+    const QFileInfo season(copyPath(path));
+    const QString base = season.completeBaseName();
+    std::map<std::pair<Day, int>, FoundCopy, std::greater<>> dated;
+    const QDir folder(copyPath(copiesFolder(path)));
+    const QRegularExpression pattern = datedCopies(base);
+    for (const QString& file : folder.entryList(QDir::Files)) {
+        const auto match = pattern.match(file);
+        if (!match.hasMatch()) continue;
+        if (const auto day = parseDay(match.captured(1).toStdString()))
+            dated[{*day, match.captured(2).toInt()}] = {folder.filePath(file).toStdString(), day,
+                                                        std::nullopt};
+    }
+    std::map<std::pair<std::int64_t, int>, FoundCopy, std::greater<>> upgrades;
+    const QRegularExpression before(QLatin1Char('^') + QRegularExpression::escape(base) +
+                                    QStringLiteral("\\.before-(\\d+)(?:-(\\d+))?\\.combwright$"));
+    const QDir beside(season.absolutePath());
+    for (const QString& file : beside.entryList(QDir::Files)) {
+        const auto match = before.match(file);
+        if (!match.hasMatch()) continue;
+        const std::int64_t step = match.captured(1).toLongLong();
+        upgrades[{step, match.captured(2).toInt()}] = {beside.filePath(file).toStdString(),
+                                                       std::nullopt, step};
+    }
+    std::vector<FoundCopy> found;
+    for (const auto& [when, copy] : dated) found.push_back(copy);
+    for (const auto& [when, copy] : upgrades) found.push_back(copy);
+    return found;
+}
+
+CopyContents contentsOf(const std::string& copy) {
+    CopyContents contents;
+    contents.version = recogniseOurs(copy).version;
+    const Database database = Database::open(copy, Database::Mode::ReadOnly);
+    Statement newest = database.prepare("SELECT count(*), max(at) FROM journal");
+    if (newest.run().next()) {
+        contents.steps = newest.number(0);
+        contents.lastAt = newest.text(1);
+    }
+    contents.yards = database.number("SELECT count(*) FROM yard");
+    contents.hives = database.number("SELECT count(*) FROM hive WHERE closed IS NULL");
+    return contents;
+}
+
+void restoreCopy(const std::string& copy, const std::string& to) {
+    recogniseOurs(copy);
+    copyVerified(Database::open(copy, Database::Mode::ReadOnly), to);
 }
 
 }  // namespace combwright

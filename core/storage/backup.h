@@ -33,4 +33,32 @@ struct CopyMade {
 /// the same day gets a number behind the day. Nothing is thinned unless the new copy is proven.
 CopyMade copyInto(const Database& database, const std::string& folder, Day today);
 
+/// The folder of copies beside a season: "name.copies".
+std::string copiesFolder(const std::string& path);
+
+/// A copy found beside a season, by its name only; nothing of it was opened.
+struct FoundCopy {
+    std::string path;
+    std::optional<Day> day;                  ///< of a copy made at closing
+    std::optional<std::int64_t> beforeStep;  ///< of a copy made before an upgrade
+};
+/// The copies in the season's folder of copies, newest first, then those made before an upgrade.
+/// Works where the season itself is gone or cannot be read.
+std::vector<FoundCopy> copiesBeside(const std::string& path);
+
+/// What a copy holds, told before it is restored.
+struct CopyContents {
+    std::int64_t version = 0;  ///< of the file's shape
+    std::int64_t steps = 0;
+    std::string lastAt;  ///< instant of the newest step, UTC; empty without one
+    std::int64_t yards = 0;
+    std::int64_t hives = 0;  ///< that stand
+};
+/// Reads it, changing nothing. Throws StorageError(NotThere, NotOurs, Damaged …).
+CopyContents contentsOf(const std::string& copy);
+
+/// Makes a new season file out of a copy by SQLite's own means and proves it; the copy stays as it
+/// is. Throws StorageError: NotWritable where `to` exists or cannot be made, else as contentsOf.
+void restoreCopy(const std::string& copy, const std::string& to);
+
 }  // namespace combwright

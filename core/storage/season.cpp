@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "core/model/records.h"
+#include "core/storage/backup.h"
 #include "core/storage/catalogue_seed.h"
 #include "core/storage/journal.h"
 #include "core/storage/sqlite/storage_error.h"
@@ -22,12 +23,11 @@ std::vector<std::string_view> recordedTables() {
 
 /// The path must still lead to the file we opened: a sync program may have put another in its
 /// place.
-void demandSameFile(const Database& database) {
+bool hasMoved(const Database& database) {
     int moved = 0;
     const int code =
         sqlite3_file_control(database.handle(), "main", SQLITE_FCNTL_HAS_MOVED, &moved);
-    if (code == SQLITE_OK && moved)
-        throw StorageError(Trouble::Moved, database.path(), "the file was replaced or moved");
+    return code == SQLITE_OK && moved;
 }
 
 void dumpTable(const Database& database, const RecordType& type, std::string& text) {
@@ -61,9 +61,17 @@ struct Season::Inner {
     std::vector<Listener> listeners;
     std::int64_t dataVersion = 0;
     bool inTogether = false;
+    bool heldStill = false;
     std::vector<Change> pending;
 
     const Database& database() const { return file.database; }
+
+    Standing standing();
+    /// Looked at before a lock is asked for and again within the transaction.
+    void demandSameFile() {
+        if (standing() != Standing::Ours)
+            throw StorageError(Trouble::Moved, database().path(), "the file was replaced or moved");
+    }
 
     /// True when another program wrote since we last looked; call inside a transaction.
     bool othersWrote() {
@@ -82,6 +90,27 @@ struct Season::Inner {
                                  const std::function<Result<void>(Write&)>& deed);
     Result<StepDone> turn(StepKind kind, const JournalEntry& entry);
 };
+
+/// A file that moved is read on within one transaction: beginning anew, SQLite would take a journal
+/// beside the other file for ours and play it back into what is open here.
+Season::Standing Season::Inner::standing() {
+    const bool moved = hasMoved(database());
+    const QString at = QString::fromStdString(database().path());
+    const bool inTransaction = sqlite3_get_autocommit(database().handle()) == 0;
+    if (moved && !heldStill && !inTransaction) {
+        if (QFileInfo::exists(QString::fromStdString(journalPath(database().path()))))
+            throw StorageError(Trouble::Locked, database().path(), "another file is being written");
+        database().run("BEGIN");
+        (void)database().number("SELECT count(*) FROM journal");
+        heldStill = true;
+    }
+    if (!moved && heldStill) {
+        database().run("COMMIT");
+        heldStill = false;
+    }
+    if (!moved) return Standing::Ours;
+    return QFileInfo::exists(at) ? Standing::Replaced : Standing::Gone;
+}
 
 Season::Season(std::unique_ptr<Inner> inner) : m_inner(std::move(inner)) {}
 Season::~Season() = default;
@@ -116,6 +145,22 @@ const std::optional<std::string>& Season::copyBeforeUpgrade() const {
     return m_inner->file.copyBeforeUpgrade;
 }
 
+Season::Standing Season::standing() const { return m_inner->standing(); }
+
+Result<void> Season::copyTo(const std::string& to) const {
+    if (QFileInfo::exists(QString::fromStdString(to)))
+        return Refusal{Code::PathTaken, {}, {{"path", to}}};
+    (void)m_inner->standing();
+    copyVerified(m_inner->database(), to);
+    return {};
+}
+
+bool Season::lookAgain() {
+    if (m_inner->standing() != Standing::Ours || !m_inner->othersWrote()) return false;
+    m_inner->tell(Change{0, {}, true});
+    return true;
+}
+
 Result<StepDone> Season::Inner::inTransaction(const std::function<Result<StepDone>()>& step) {
     if (file.readOnly) return Refusal{Code::ReadOnly, {}, {}};
     if (inTogether) {
@@ -128,8 +173,9 @@ Result<StepDone> Season::Inner::inTransaction(const std::function<Result<StepDon
     }
     Result<StepDone> done = StepDone{};
     {
+        demandSameFile();
         Transaction transaction(database());
-        demandSameFile(database());
+        demandSameFile();
         const bool everything = othersWrote();
         done = step();
         if (!done || !done->step) return done;
@@ -174,8 +220,9 @@ Result<void> Season::together(const std::function<Result<void>()>& deeds) {
     if (inner.inTogether) return deeds();
     bool everything = false;
     {
+        inner.demandSameFile();
         Transaction transaction(inner.database());
-        demandSameFile(inner.database());
+        inner.demandSameFile();
         everything = inner.othersWrote();
         struct Guard {
             Inner& inner;

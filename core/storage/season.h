@@ -76,6 +76,17 @@ class Season {
     const std::vector<std::string>& foreignSchema() const;
     const std::optional<std::string>& copyBeforeUpgrade() const;
 
+    /// Whether the path still leads to the file that was opened. Nothing is written where it does
+    /// not, and what is open stays readable and is held still until it does again.
+    enum class Standing { Ours, Gone, Replaced };
+    Standing standing() const;
+    /// A proven copy of what is open, whatever the path leads to now. Refused with PathTaken;
+    /// throws StorageError.
+    Result<void> copyTo(const std::string& to) const;
+    /// Tells views to read everything again where another program wrote since the last step or
+    /// look. Whether one did.
+    bool lookAgain();
+
     /// Runs the deed in one transaction and keeps it as one step. A deed that refuses, throws or
     /// changes nothing leaves file and journal as they were.
     Result<StepDone> perform(const StepInfo& info, const std::function<Result<void>(Write&)>& deed);

@@ -41,9 +41,7 @@ void demandShape(const Database& database, const std::vector<std::string>& prese
                                "a part of the file is missing or altered · " + firstLine(entry));
 }
 
-QString journalBeside(const std::string& path) {
-    return pathText(path) + QStringLiteral("-journal");
-}
+QString journalBeside(const std::string& path) { return pathText(journalPath(path)); }
 
 bool mayWrite(const std::string& path) {
     const QFileInfo info(pathText(path));
@@ -92,10 +90,8 @@ Recognised recognise(const std::string& path) {
     return {FileKind::Ours, bigEndian(head, 60, 4)};
 }
 
-OpenedFile openSeasonFile(const std::string& path, Database::Mode mode,
-                          const std::vector<Migration>& steps) {
-    Recognised recognised = recognise(path);
-    if (recognised.kind == FileKind::Ours && takeBackHalfDone(path)) recognised = recognise(path);
+Recognised recogniseOurs(const std::string& path) {
+    const Recognised recognised = recognise(path);
     switch (recognised.kind) {
         case FileKind::NotThere:
             throw StorageError(Trouble::NotThere, path, "no such file");
@@ -108,6 +104,15 @@ OpenedFile openSeasonFile(const std::string& path, Database::Mode mode,
         case FileKind::Ours:
             break;
     }
+    return recognised;
+}
+
+std::string journalPath(const std::string& path) { return path + "-journal"; }
+
+OpenedFile openSeasonFile(const std::string& path, Database::Mode mode,
+                          const std::vector<Migration>& steps) {
+    Recognised recognised = recogniseOurs(path);
+    if (takeBackHalfDone(path)) recognised = recogniseOurs(path);
     const std::int64_t newest = steps.back().step;
     std::optional<ReadOnlyWhy> readOnly;
     if (mode == Database::Mode::ReadOnly) readOnly = ReadOnlyWhy::Asked;
@@ -143,6 +148,15 @@ OpenedFile openSeasonFile(const std::string& path, Database::Mode mode,
         database = Database::open(path, Database::Mode::ReadOnly);
     }
     return {std::move(database), readOnly, std::move(foreign), std::move(copy)};
+}
+
+void demandPagesWhole(const Database& database) {
+    Statement check = database.prepare("PRAGMA quick_check(1)");
+    check.run();
+    const std::string said = check.next() ? check.text(0) : std::string("no answer");
+    if (said != "ok") throw StorageError(Trouble::Damaged, database.path(), firstLine(said));
+    while (check.next()) {
+    }
 }
 
 Database createSeasonFile(const std::string& path, const std::vector<Migration>& steps) {

@@ -7,6 +7,7 @@
 
 #include "core/storage/migrations.h"
 #include "core/storage/sqlite/database.h"
+#include "core/storage/sqlite/storage_error.h"
 
 namespace combwright {
 
@@ -18,9 +19,11 @@ struct Recognised {
     std::int64_t version = 0;  ///< user_version, for ours
 };
 Recognised recognise(const std::string& path);
+/// The same, throwing StorageError(NotThere, Damaged, NotOurs) for everything that is not ours.
+Recognised recogniseOurs(const std::string& path);
 
-/// Why a file was opened for reading only.
-enum class ReadOnlyWhy { Asked, NotWritable, NewerButReadable, ForeignSchema };
+/// The journal SQLite lays beside a file while something is written.
+std::string journalPath(const std::string& path);
 
 struct OpenedFile {
     Database database;
@@ -34,6 +37,10 @@ struct OpenedFile {
 /// StorageError: NotThere, NotOurs, Newer, Damaged, Locked, OldUnwritable …
 OpenedFile openSeasonFile(const std::string& path, Database::Mode mode,
                           const std::vector<Migration>& steps = migrations());
+
+/// Looks through the pages of a file before anything of it is shown: StorageError(Damaged) where
+/// SQLite finds them not whole. Takes about a millisecond a megabyte.
+void demandPagesWhole(const Database& database);
 
 /// Makes a new file by running every step. The path must not exist: StorageError(NotWritable) where
 /// it cannot be made. A file half made is removed again.

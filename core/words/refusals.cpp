@@ -160,6 +160,28 @@ const char* troubleText(Trouble trouble) {
     return "";
 }
 
+const char* readOnlyText(ReadOnlyWhy why) {
+    switch (why) {
+        case ReadOnlyWhy::Asked:
+            return QT_TRANSLATE_NOOP("refusals", "This file was opened for reading only.");
+        case ReadOnlyWhy::NotWritable:
+            return QT_TRANSLATE_NOOP(
+                "refusals",
+                "This file or its folder may not be written. To go on writing, "
+                "keep it as a new file in a folder of yours.");
+        case ReadOnlyWhy::NewerButReadable:
+            return QT_TRANSLATE_NOOP("refusals",
+                                     "This file was made by a newer Combwright. To write in it, "
+                                     "open it with that version.");
+        case ReadOnlyWhy::ForeignSchema:
+            return QT_TRANSLATE_NOOP("refusals",
+                                     "Another program put orders of its own into this file (a "
+                                     "trigger or a view). They are not carried out here. Open a "
+                                     "copy from before, or ask whoever put them there.");
+    }
+    return "";
+}
+
 }  // namespace
 
 QString sentence(const Refusal& refusal) {
@@ -186,5 +208,7 @@ QString sentence(const StorageError& error) {
         return text.arg(fromUtf8(error.path), fromUtf8(error.detail));
     return text.arg(fromUtf8(error.path));
 }
+
+QString sentence(ReadOnlyWhy why) { return say(readOnlyText(why)); }
 
 }  // namespace combwright

@@ -22,6 +22,8 @@ bool hasWord(std::string_view key);
 QString sentence(const Refusal& refusal);
 /// What happened to the file, what was kept and what to do.
 QString sentence(const StorageError& error);
+/// Why nothing will be changed in a file, and what to do for changing it all the same.
+QString sentence(ReadOnlyWhy why);
 
 /// "Wed 9 Jun 2027", in the person's language.
 QString dayText(Day day);

@@ -60,21 +60,25 @@ const std::vector<ArrowRow>& arrowTable() {
           "core/words"}},
         // What a place is to the window, and the open file they share.
         {"ui/shell/session",
-         {"ui/look", "core/actions", "core/places", "core/storage",
+         {"ui/look", "ui/shell/drafts", "core/actions", "core/places", "core/storage",
           "core/storage/sqlite/storage_error", "core/support", "core/units", "core/model",
           "core/words"}},
+        // Lines half typed: whoever shows them holds them there.
+        {"ui/shell/drafts", {}},
+        {"ui/shell/sheet_drafts", {"ui/shell/drafts"}},
         {"ui/shell/place",
          {"ui/shell/session", "ui/drawing", "core/places", "core/places/pages", "core/support",
           "core/units"}},
         {"ui",
          {"ui/look", "ui/drawing", "ui/common", "ui/print", "ui/shell/session", "ui/shell/place",
-          "core/support", "core/units", "core/model", "core/catalogue", "core/words",
-          "core/storage", "core/actions", "core/places", "core/places/pages", "core/exchange"}},
+          "ui/shell/sheet_drafts", "core/support", "core/units", "core/model", "core/catalogue",
+          "core/words", "core/storage", "core/actions", "core/places", "core/places/pages",
+          "core/exchange"}},
         {"ui/shell",
          {"ui", "ui/look", "ui/drawing", "ui/common", "ui/print", "ui/shell/session",
-          "ui/shell/place", "core/support", "core/units", "core/model", "core/words",
-          "core/storage", "core/storage/sqlite/storage_error", "core/actions", "core/places",
-          "core/places/pages", "core/exchange"}},
+          "ui/shell/drafts", "ui/shell/place", "core/support", "core/units", "core/model",
+          "core/words", "core/storage", "core/storage/sqlite/storage_error", "core/actions",
+          "core/places", "core/places/pages", "core/exchange"}},
 
         {"app", {"core/support", "core/units"}},
         {"app/cli",
@@ -118,6 +122,8 @@ const std::vector<LibraryRow>& libraryTable() {
         {"sqlite3.h", {"core/storage"}}, {"glpk.h", {"core/trade/plan"}},
         {"boost/math/", {"core/trade"}}, {"csv.h", {"core/catalogue", "core/exchange"}},
         {"unistd.h", {"app/desktop"}},   {"sys/socket.h", {"app/desktop"}},
+        {"sys/un.h", {"app/desktop"}},   {"sys/stat.h", {"app/desktop"}},
+        {"poll.h", {"app/desktop"}},     {"fcntl.h", {"app/desktop"}},
     };
     return rows;
 }

@@ -16,6 +16,10 @@ FootBar::FootBar(Session& session, QWidget* parent) : QWidget(parent), m_session
         m_told.clear();
         update();
     });
+    connect(&session, &Session::seasonChanged, this, [this] {
+        m_told.clear();
+        update();
+    });
     connect(&session, &Session::lookChanged, this, [this] {
         setFixedHeight(sizeHint().height());
         update();
@@ -58,7 +62,7 @@ void FootBar::paintEvent(QPaintEvent*) {
         const QString shown = painter.fontMetrics().elidedText(m_told, Qt::ElideRight,
                                                                static_cast<int>(width() * 0.72));
         text(left, shown, m_bad ? Tone::Bad : Tone::Ink, m_bad);
-    } else {
+    } else if (m_session.hasSeason()) {
         for (const How how : {How::Weighed, How::Counted, How::ByEye, How::ByDifference,
                               How::Assumed, How::Unknown}) {
             left = text(left, QString(QLatin1Char(letter(how))), Tone::Ink, true);
@@ -80,6 +84,8 @@ void FootBar::paintEvent(QPaintEvent*) {
         right = begin - look.space(14);
     };
     if (!undo.isEmpty()) hint(QStringLiteral("Ctrl+Z"), undo, Tone::Ink);
+    const QString redo = m_session.redoText();
+    if (!redo.isEmpty()) hint(QStringLiteral("Ctrl+Shift+Z"), redo, Tone::Ink);
     for (auto each = m_hints.rbegin(); each != m_hints.rend(); ++each)
         hint(each->key, each->what, Tone::Muted);
 }

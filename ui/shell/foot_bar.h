@@ -1,5 +1,6 @@
-// The foot of the window: how-known letters, two key hints, and what was kept last. Refusals and
-// troubles are told here too, until the next thing happens.
+// The foot of the window: how-known letters, two key hints, what would be taken back and, after
+// that, done again. What was told last stands here too, refusals and troubles first, until the next
+// thing happens.
 #pragma once
 
 #include <QWidget>
@@ -15,6 +16,8 @@ class FootBar : public QWidget {
     explicit FootBar(Session& session, QWidget* parent = nullptr);
     void setHints(std::vector<KeyHint> hints);
     QSize sizeHint() const override;
+    /// What was told last and still stands.
+    const QString& told() const { return m_told; }
 
   protected:
     void paintEvent(QPaintEvent*) override;

@@ -5,6 +5,9 @@
 #include <QCloseEvent>
 #include <QDialog>
 #include <QDialogButtonBox>
+#include <QDragEnterEvent>
+#include <QDropEvent>
+#include <QFileInfo>
 #include <QLabel>
 #include <QVBoxLayout>
 #include <cmath>
@@ -16,6 +19,8 @@
 #include "ui/pull/pull_place.h"
 #include "ui/season_book/season_book_place.h"
 #include "ui/shell/explain_dialog.h"
+#include "ui/shell/notice_bar.h"
+#include "ui/shell/program_icon.h"
 #include "ui/shell/start_page.h"
 #include "ui/yard/yard_place.h"
 
@@ -23,7 +28,9 @@ namespace combwright {
 
 MainWindow::MainWindow(Session& session, QWidget* parent)
     : QMainWindow(parent), m_session(session) {
-    setWindowTitle(tr("Combwright"));
+    m_files = new FileWays(session, *this);
+    setWindowIcon(programIcon());
+    setAcceptDrops(true);
     auto* whole = new QWidget(this);
     auto* across = new QHBoxLayout(whole);
     across->setContentsMargins(0, 0, 0, 0);
@@ -37,14 +44,16 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
     m_stack = new QStackedWidget(right);
     m_foot = new FootBar(session, right);
     m_foot->setFixedHeight(m_foot->sizeHint().height());
+    m_notice = new NoticeBar(session, *m_files, right);
     down->addWidget(m_head);
+    down->addWidget(m_notice);
     down->addWidget(m_stack, 1);
     down->addWidget(m_foot);
     across->addWidget(m_rail);
     across->addWidget(right, 1);
     setCentralWidget(whole);
 
-    m_start = new StartPage(session, m_stack);
+    m_start = new StartPage(session, *m_files, m_stack);
     m_stack->addWidget(m_start);
     addPlace(new YardPlace(session, m_stack));
     addPlace(new PullPlace(session, m_stack));
@@ -56,6 +65,9 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
         if (Place* place = current()) place->act();
     });
     connect(&session, &Session::seasonChanged, this, &MainWindow::showSeason);
+    connect(&session, &Session::pathChanged, this, &MainWindow::showTitle);
+    connect(m_files, &FileWays::leaving, this, &MainWindow::keepTyped);
+    addFileKeys();
 
     addKey(tr("Take back"), QKeySequence::Undo, [this] {
         if (m_session.hasSeason()) m_session.undo();
@@ -110,6 +122,12 @@ void MainWindow::addPlace(Place* place) {
     m_places.push_back(place);
     place->setAccessibleName(place->railWord());
     m_stack->addWidget(place);
+    // Shown before they have a parent they would be a window of their own for a moment, and take
+    // the keyboard with them.
+    if (QWidget* controls = place->headControls()) {
+        controls->setParent(m_head);
+        controls->hide();
+    }
     m_rail->addPlace(place->railWord());
     connect(place, &Place::printAsked, this, [this] { print(); });
     const int index = static_cast<int>(m_places.size()) - 1;
@@ -141,18 +159,39 @@ void MainWindow::showHead() {
         m_foot->setHints(place->hints());
         return;
     }
-    m_head->show(
-        PlaceHead{tr("Combwright"), tr("yard to jar, in one file of your own"), {}, {}, {}, {}},
-        nullptr);
+    m_head->show(PlaceHead{tr("Your seasons"), tr("none is open"), {}, {}, {}, {}}, nullptr);
     m_foot->setHints({});
 }
 
+void MainWindow::addFileKeys() {
+    addKey(tr("Begin a new season file"), QKeySequence::New, [this] { m_files->make(); });
+    addKey(tr("Open a season file"), QKeySequence::Open, [this] { m_files->open(); });
+    addKey(tr("Close the season"), QKeySequence(Qt::CTRL | Qt::Key_W),
+           [this] { m_files->closeSeason(); });
+}
+
+void MainWindow::showTitle() {
+    if (!m_session.hasSeason()) return setWindowTitle(tr("Combwright"));
+    const QString name =
+        m_session.isSample() ? tr("Sample season") : QFileInfo(m_session.path()).fileName();
+    setWindowFilePath(m_session.isSample() ? QString() : m_session.path());
+    setWindowTitle((m_session.readingOnly().isEmpty() ? tr("%1 · Combwright")
+                                                      : tr("%1 (reading only) · Combwright"))
+                       .arg(name));
+}
+
+void MainWindow::keepTyped() {
+    if (Place* place = current()) place->keepTyped();
+}
+
 void MainWindow::showSeason() {
+    showTitle();
     m_rail->setEnabled(m_session.hasSeason());
     if (!m_session.hasSeason()) {
         m_stack->setCurrentWidget(m_start);
         m_rail->setCurrent(-1);
         showHead();
+        m_start->begin();
         return;
     }
     m_stack->setCurrentWidget(m_places.front());
@@ -214,15 +253,44 @@ void MainWindow::help() {
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
-    if (Place* place = current()) place->keepTyped();
-    m_session.keepCopy();
+    keepTyped();
+    m_files->beforeClosing();
+    endQuietly();
     event->accept();
 }
 
+void MainWindow::endQuietly() {
+    keepTyped();
+    m_session.drafts().flush();
+    m_session.keepCopy();
+}
+
+void MainWindow::comeForward() {
+    setWindowState(windowState() & ~Qt::WindowMinimized);
+    show();
+    raise();
+    activateWindow();
+}
+
 void MainWindow::changeEvent(QEvent* event) {
-    if (event->type() == QEvent::ActivationChange && !isActiveWindow())
-        if (Place* place = current()) place->keepTyped();
+    if (event->type() == QEvent::ActivationChange) {
+        if (isActiveWindow())
+            m_session.lookAgain();
+        else
+            keepTyped();
+    }
     QMainWindow::changeEvent(event);
+}
+
+void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
+    if (!FileWays::seasonIn(event->mimeData()).isEmpty()) event->acceptProposedAction();
+}
+
+void MainWindow::dropEvent(QDropEvent* event) {
+    const QString path = FileWays::seasonIn(event->mimeData());
+    if (path.isEmpty()) return;
+    event->acceptProposedAction();
+    m_files->openPath(path);
 }
 
 }  // namespace combwright

@@ -5,6 +5,7 @@
 #include <QMainWindow>
 #include <QStackedWidget>
 
+#include "ui/shell/file_ways.h"
 #include "ui/shell/foot_bar.h"
 #include "ui/shell/place.h"
 #include "ui/shell/place_head.h"
@@ -12,6 +13,7 @@
 
 namespace combwright {
 
+class NoticeBar;
 class StartPage;
 
 class MainWindow : public QMainWindow {
@@ -26,16 +28,27 @@ class MainWindow : public QMainWindow {
     void goTo(int index);
     /// Every action of the window with its key, for the shortcut sheet and the tests.
     QList<QAction*> windowActions() const { return actions(); }
+    FileWays& files() { return *m_files; }
+    /// Keeps what is half typed and the copy, as closing does, but asks nothing: the machine is
+    /// going down.
+    void endQuietly();
+    /// Shown, unfolded and above the others.
+    void comeForward();
 
   protected:
     void closeEvent(QCloseEvent* event) override;
     void changeEvent(QEvent* event) override;
+    void dragEnterEvent(QDragEnterEvent* event) override;
+    void dropEvent(QDropEvent* event) override;
 
   private:
     void addPlace(Place* place);
     QAction* addKey(const QString& name, const QKeySequence& key, std::function<void()> deed);
     void showHead();
     void showSeason();
+    void showTitle();
+    void keepTyped();
+    void addFileKeys();
     void print();
     void explain();
     /// One step larger or smaller; 0 is the size the desktop has.
@@ -43,6 +56,8 @@ class MainWindow : public QMainWindow {
     void help();
 
     Session& m_session;
+    FileWays* m_files;
+    NoticeBar* m_notice;
     Rail* m_rail;
     PlaceHeadBar* m_head;
     FootBar* m_foot;

@@ -59,7 +59,7 @@ void RailItem::paintEvent(QPaintEvent*) {
         painter.setPen(look.tone(Tone::Ink));
         painter.drawText(line, Qt::AlignVCenter | Qt::AlignRight, QString::number(m_waiting));
     }
-    painter.setPen(look.tone(Tone::Ink));
+    painter.setPen(look.tone(isEnabled() ? Tone::Ink : Tone::Muted));
     painter.setFont(look.font(TextSize::Body, isChecked()));
     painter.drawText(line.adjusted(look.space(20), 0, 0, 0), Qt::AlignVCenter | Qt::AlignLeft,
                      text());
@@ -88,7 +88,13 @@ void Rail::addPlace(const QString& text) {
 }
 
 void Rail::setCurrent(int index) {
-    for (int i = 0; i < count(); ++i) m_items[static_cast<std::size_t>(i)]->setChecked(i == index);
+    for (int i = 0; i < count(); ++i) {
+        RailItem* item = m_items[static_cast<std::size_t>(i)];
+        // Without a season none is chosen, which a group of which one always is would not allow.
+        item->setAutoExclusive(false);
+        item->setChecked(i == index);
+        item->setAutoExclusive(true);
+    }
     layOut();
 }
 
@@ -147,14 +153,14 @@ void Rail::paintEvent(QPaintEvent*) {
     painter.drawText(QRect(left, look.space(34), room, look.space(18)),
                      Qt::AlignVCenter | Qt::AlignLeft, under);
 
-    const std::pair<const char*, QString> keys[] = {
-        {"Ctrl+P", tr("print")},
-        {"Ctrl+E", tr("explain figures")},
-        {"Ctrl+U", shownUnits() == Units::Metric ? tr("pounds") : tr("kilograms")},
-        {"F1", tr("about this place")},
-        {"Ctrl+Z", tr("take back")}};
-    const int lines = static_cast<int>(std::size(keys)) + (invented ? 1 : 0);
-    double y = height() - look.space(20 * lines + 16);
+    using Key = std::pair<const char*, QString>;
+    const std::vector<Key> keys =
+        m_session.hasSeason()
+            ? std::vector<Key>{{"Ctrl+P", tr("print")},
+                               {"F1", tr("about this place")},
+                               {"Ctrl+Z", tr("take back")}}
+            : std::vector<Key>{{"Ctrl+N", tr("new season file")}, {"Ctrl+O", tr("open")}};
+    double y = height() - look.space(16 + 20 * static_cast<int>(keys.size()) + (invented ? 20 : 0));
     for (const auto& [key, what] : keys) {
         const double end = paintKeyCap(painter, QPointF(left, y), QString::fromLatin1(key), look);
         painter.setFont(look.font(TextSize::Note));

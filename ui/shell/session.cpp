@@ -1,17 +1,38 @@
 #include "ui/shell/session.h"
 
+#include <QDateTime>
 #include <QFileInfo>
 #include <QTimer>
+#include <filesystem>
 #include <utility>
 
 #include "core/actions/demo_season.h"
 #include "core/places/questions.h"
-#include "core/storage/backup.h"
 #include "core/words/words.h"
 
 namespace combwright {
+namespace {
+
+/// Two paths, one file: by another name, a link or a round-about way.
+bool sameFileOnDisk(const QString& one, const QString& other) {
+    std::error_code ignored;
+    return std::filesystem::equivalent(one.toStdString(), other.toStdString(), ignored);
+}
+
+/// The journal's instants are UTC; the person's clock on the wall is not.
+QString timeOfDay(const std::string& instant) {
+    return QDateTime::fromString(fromUtf8(instant), Qt::ISODate)
+        .toLocalTime()
+        .toString(QStringLiteral("HH:mm"));
+}
+
+QString stepWord(const JournalEntry& entry) { return word(entry.info.action); }
+
+}  // namespace
 
 Session::Session(const Clock& clock, QObject* parent) : QObject(parent), m_clock(clock) {}
+
+Session::~Session() = default;
 
 void Session::setLook(const Look& look) {
     m_look = look;
@@ -31,7 +52,19 @@ bool Session::guarded(const std::function<Result<void>()>& deed) {
         tell(sentence(done.error()) + QLatin1Char(' ') + tr("Nothing was changed."), true);
     } catch (const StorageError& error) {
         tell(sentence(error), true);
+        if (error.trouble == Trouble::Moved) {
+            m_movedWasSaid = true;
+            Q_EMIT movedAway();
+        }
     }
+    return false;
+}
+
+/// A file that cannot be opened is told in the foot, and for the start page to show.
+bool Session::opening(const QString& path, const std::function<Result<void>()>& deed) {
+    if (guarded(deed)) return true;
+    m_notOpened = NotOpened{path, m_told};
+    Q_EMIT openingFailed();
     return false;
 }
 
@@ -40,24 +73,58 @@ std::int64_t Session::newestStep() const {
     return newest.empty() ? 0 : newest.front().seq;
 }
 
+void Session::seeNext() {
+    m_undo = m_season->nextUndo();
+    m_redo = m_season->nextRedo();
+}
+
 void Session::listen() {
     m_stepAtOpening = newestStep();
+    seeNext();
     m_season->onChange([this](const Change& change) {
+        seeNext();
+        Q_EMIT changed(change);
+        // After the views, for what was told before a change is about something else.
         if (change.everything)
             tell(tr("Another program wrote to this file; everything was read anew."));
-        Q_EMIT changed(change);
         askBack(change);
     });
-    Q_EMIT seasonChanged();
+}
+
+void Session::adopt(Season season, std::unique_ptr<QTemporaryDir> sampleFolder) {
+    if (m_season) keepCopy();
+    m_season = std::make_unique<Season>(std::move(season));
+    m_sampleFolder = std::move(sampleFolder);
+    m_sampleClock.reset();
+    if (m_sampleFolder) m_sampleClock.emplace(m_clock, demoSeasonDay());
+    m_notOpened.reset();
+    m_movedWasSaid = false;
+    const QString put = m_drafts.open(isSample() || !m_leavesTrace ? QString() : path());
+    listen();
+    try {
+        Q_EMIT seasonChanged();
+    } catch (const StorageError&) {
+        // Damage the first look did not find: nothing half shown stays.
+        m_season.reset();
+        m_sampleFolder.reset();
+        m_sampleClock.reset();
+        Q_EMIT seasonChanged();
+        throw;
+    }
+    if (!put.isEmpty()) tell(put);
+    if (m_season->readOnly()) tell(readingOnly(), true);
 }
 
 bool Session::open(const QString& path) {
-    return guarded([&]() -> Result<void> {
-        auto season = Season::open(path.toStdString(), m_clock);
-        m_season = std::make_unique<Season>(std::move(season));
-        listen();
-        if (m_season->readOnly())
-            tell(tr("This file is open for reading only; nothing will be changed in it."), true);
+    // A file we have open must not be touched but through its one connection.
+    if (m_season && standing() == Season::Standing::Ours && sameFileOnDisk(path, this->path())) {
+        tell(tr("That season is open here already."));
+        return true;
+    }
+    return opening(path, [&]() -> Result<void> {
+        Season season = Season::open(path.toStdString(), m_clock);
+        demandPagesWhole(season.read().database());
+        adopt(std::move(season));
         return {};
     });
 }
@@ -66,8 +133,7 @@ bool Session::make(const QString& path) {
     return guarded([&]() -> Result<void> {
         auto season = Season::create(path.toStdString(), m_clock);
         if (!season) return season.error();
-        m_season = std::make_unique<Season>(*std::move(season));
-        listen();
+        adopt(*std::move(season));
         return {};
     });
 }
@@ -78,22 +144,58 @@ bool Session::exploreSample() {
         const QString path = folder->filePath(QStringLiteral("sample.combwright"));
         auto season = makeDemoSeason(path.toStdString(), m_clock);
         if (!season) return season.error();
-        m_season = std::make_unique<Season>(*std::move(season));
-        m_sampleFolder = std::move(folder);
-        listen();
+        adopt(*std::move(season), std::move(folder));
         tell(tr("An invented season to explore; it is thrown away when you leave it."));
         return {};
     });
 }
 
+bool Session::restore(const QString& copy, const QString& to) {
+    const bool made = guarded([&]() -> Result<void> {
+        restoreCopy(copy.toStdString(), to.toStdString());
+        return {};
+    });
+    if (!made || !open(to)) return false;
+    if (readingOnly().isEmpty())
+        tell(tr("Restored into %1 and proven; the copy stays as it is.")
+                 .arg(QFileInfo(to).fileName()));
+    return true;
+}
+
+std::optional<CopyContents> Session::lookInto(const QString& copy, QString& trouble) {
+    try {
+        return contentsOf(copy.toStdString());
+    } catch (const StorageError& error) {
+        trouble = sentence(error);
+        return std::nullopt;
+    }
+}
+
+bool Session::keepOursAs(const QString& path) {
+    return guarded([&]() -> Result<void> {
+        if (auto kept = m_season->copyTo(path.toStdString()); !kept) return kept.error();
+        m_season = std::make_unique<Season>(Season::open(path.toStdString(), m_clock));
+        m_sampleFolder.reset();
+        m_sampleClock.reset();
+        m_movedWasSaid = false;
+        m_drafts.follow(this->path());
+        listen();
+        Q_EMIT pathChanged();
+        Q_EMIT changed(Change{0, {}, true});
+        tell(tr("Kept and proven; from here on everything goes into %1.")
+                 .arg(QFileInfo(path).fileName()));
+        return {};
+    });
+}
+
 void Session::keepCopy() {
-    if (!m_season || m_sampleFolder || m_season->readOnly() || newestStep() == m_stepAtOpening)
-        return;
+    if (!m_season || m_sampleFolder || m_season->readOnly()) return;
+    // Of a file that is gone from its place the copy may be all that stays.
+    const bool ours = standing() == Season::Standing::Ours;
+    if (ours && newestStep() == m_stepAtOpening) return;
+    if (!ours && !QFileInfo(QFileInfo(path()).absolutePath()).isDir()) return;
     guarded([&]() -> Result<void> {
-        const QFileInfo file(QString::fromStdString(m_season->path()));
-        const QString folder = file.absolutePath() + QLatin1Char('/') + file.completeBaseName() +
-                               QStringLiteral(".copies");
-        copyInto(m_season->read().database(), folder.toStdString(), m_clock.today());
+        copyInto(m_season->read().database(), copiesFolder(m_season->path()), m_clock.today());
         m_stepAtOpening = newestStep();
         return {};
     });
@@ -101,17 +203,64 @@ void Session::keepCopy() {
 
 void Session::close() {
     keepCopy();
-    m_sampleFolder.reset();
+    m_drafts.open({});
     m_season.reset();
+    m_sampleFolder.reset();
+    m_sampleClock.reset();
     Q_EMIT seasonChanged();
+}
+
+QString Session::path() const { return m_season ? fromUtf8(m_season->path()) : QString(); }
+
+Season::Standing Session::standing() const {
+    if (!m_season) return Season::Standing::Ours;
+    try {
+        return m_season->standing();
+    } catch (const StorageError&) {
+        // Another file is being written in its place this moment.
+        return Season::Standing::Replaced;
+    }
+}
+
+void Session::lookAgain() {
+    if (!m_season) return;
+    guarded([&]() -> Result<void> {
+        // Said once; after that only who tries to write is told again.
+        const bool moved = m_season->standing() != Season::Standing::Ours;
+        if (moved && !std::exchange(m_movedWasSaid, true)) Q_EMIT movedAway();
+        if (moved) return {};
+        if (std::exchange(m_movedWasSaid, false)) Q_EMIT pathChanged();
+        m_season->lookAgain();
+        return {};
+    });
+}
+
+QString Session::readingOnly() const {
+    if (!m_season || !m_season->readOnly()) return {};
+    return sentence(*m_season->readOnly()) + QLatin1Char(' ') +
+           tr("Nothing will be changed in it.");
+}
+
+bool Session::stepIsAnother(const std::optional<JournalEntry>& shown,
+                            const std::optional<JournalEntry>& now) {
+    if (!now || (shown && shown->seq == now->seq)) return false;
+    if (!m_season->lookAgain()) {
+        seeNext();
+        Q_EMIT changed(Change{0, {}, true});
+    }
+    tell(sentence(Refusal{Code::FileMovedOn, {}, {}}), true);
+    return true;
 }
 
 void Session::undo() {
     guarded([&]() -> Result<void> {
         const auto entry = m_season->nextUndo();
-        const auto done = m_season->undo();
+        if (stepIsAnother(m_undo, entry)) return {};
+        const auto done = entry ? m_season->undo(entry->seq) : m_season->undo();
         if (!done) return done.error();
-        tell(tr("Taken back: %1").arg(word(entry->info.action)));
+        const bool others = done->change.everything;
+        tell(tr("Taken back: %1").arg(stepWord(*entry)) +
+             (others ? tr(" · another program wrote too; everything was read anew") : QString()));
         return {};
     });
 }
@@ -119,24 +268,28 @@ void Session::undo() {
 void Session::redo() {
     guarded([&]() -> Result<void> {
         const auto entry = m_season->nextRedo();
+        if (stepIsAnother(m_redo, entry)) return {};
         const auto done = m_season->redo();
         if (!done) return done.error();
-        tell(tr("Done again: %1").arg(word(entry->info.action)));
+        const bool others = done->change.everything;
+        tell(tr("Done again: %1").arg(stepWord(*entry)) +
+             (others ? tr(" · another program wrote too; everything was read anew") : QString()));
         return {};
     });
 }
 
 QString Session::undoText() const {
-    if (!m_season) return {};
-    const auto entry = m_season->nextUndo();
-    if (!entry) return {};
-    const QString at = fromUtf8(entry->at).mid(11, 5);
-    return tr("%1 · kept %2").arg(word(entry->info.action), at);
+    if (!m_season || !m_undo) return {};
+    return tr("%1 · kept %2").arg(stepWord(*m_undo), timeOfDay(m_undo->at));
+}
+
+QString Session::redoText() const {
+    return m_season && m_redo ? tr("do again: %1").arg(stepWord(*m_redo)) : QString();
 }
 
 void Session::askBack(const Change& change) {
     QStringList says;
-    for (const Question& question : questionsAfter(read(), change, m_clock.today()))
+    for (const Question& question : questionsAfter(read(), change, clock().today()))
         says << question.says;
     m_asked = says.join(QLatin1Char(' '));
     m_askPending = !m_asked.isEmpty();

@@ -9,31 +9,58 @@
 #include <optional>
 
 #include "core/actions/action.h"
+#include "core/storage/backup.h"
 #include "core/storage/season.h"
 #include "core/storage/sqlite/storage_error.h"
 #include "core/words/units.h"
 #include "ui/look/tokens.h"
+#include "ui/shell/drafts.h"
 
 namespace combwright {
+
+/// The machine's clock on another day: a sample season is looked at when it has just happened.
+class ClockOfDay : public Clock {
+  public:
+    ClockOfDay(const Clock& clock, Day day) : m_clock(clock), m_day(day) {}
+    Day today() const override { return m_day; }
+    Instant now() const override { return m_clock.now(); }
+
+  private:
+    const Clock& m_clock;
+    Day m_day;
+};
 
 class Session : public QObject {
     Q_OBJECT
 
   public:
     explicit Session(const Clock& clock, QObject* parent = nullptr);
+    ~Session() override;
 
-    const Clock& clock() const { return m_clock; }
+    /// Today; with the sample season open, the day its story has come to.
+    const Clock& clock() const {
+        return m_sampleClock ? static_cast<const Clock&>(*m_sampleClock) : m_clock;
+    }
     const Look& look() const { return m_look; }
     void setLook(const Look& look);
     /// What is shown and typed from now on; what is recorded stays as it is.
     void setUnits(Units units);
 
-    /// Opens a season file; false when it could not be opened, which was then told.
+    /// Opens a season file; false when it could not be opened, which was then told. What was open
+    /// before stays open until the other is.
     bool open(const QString& path);
     /// Makes a season file and opens it; likewise.
     bool make(const QString& path);
     /// Opens a throw-away copy of the invented sample season; likewise.
     bool exploreSample();
+    bool isSample() const { return m_sampleFolder != nullptr; }
+    /// Makes a new season file out of a copy, proves it and opens it; likewise. The copy stays.
+    bool restore(const QString& copy, const QString& to);
+    /// What a copy holds; without an answer `trouble` says why it cannot be read.
+    static std::optional<CopyContents> lookInto(const QString& copy, QString& trouble);
+    /// Keeps what is open as a new, proven file and goes on with that; what is half typed stays.
+    /// The way out where the file was moved or replaced, or may not be written.
+    bool keepOursAs(const QString& path);
     /// Where something was changed since the file was opened: makes a proven copy in the folder of
     /// copies beside it. Called when the program ends; a copy that cannot be made is told.
     void keepCopy();
@@ -41,11 +68,35 @@ class Session : public QObject {
     bool hasSeason() const { return m_season != nullptr; }
     Season& season() { return *m_season; }
     const Read& read() const { return m_season->read(); }
+    /// Where the open season lies; empty without one.
+    QString path() const;
+
+    /// Why a file could not be opened, until another is.
+    struct NotOpened {
+        QString path;
+        QString says;
+    };
+    const std::optional<NotOpened>& notOpened() const { return m_notOpened; }
+
+    /// Reads anew where another program wrote, and sees whether the file is still the one that was
+    /// opened. Called when the person comes back to the window.
+    void lookAgain();
+    /// Where the path leads, asked of the disk now.
+    Season::Standing standing() const;
+    /// Why nothing will be changed; empty where the season may be written.
+    QString readingOnly() const;
+
+    /// Lines still being typed.
+    Drafts& drafts() { return m_drafts; }
+    /// For pictures and prints: keep nothing beside the season file.
+    void leaveNoTrace() { m_leavesTrace = false; }
+    bool leavesTrace() const { return m_leavesTrace; }
 
     /// Performs an action. Nothing when it was refused or failed, which was then told.
     template <class Action>
     std::optional<typename Action::Answer> run(const Action& action, const StepNote& note = {}) {
         std::optional<typename Action::Answer> answer;
+        if (!m_season) return answer;
         guarded([&]() -> Result<void> {
             auto done = perform(*m_season, action, note);
             if (!done) return done.error();
@@ -54,11 +105,14 @@ class Session : public QObject {
         });
         return answer;
     }
+    /// Takes back the step the foot names; where another program wrote since, it only says so.
     void undo();
     void redo();
 
     /// The words beside "undo" in the foot: what would be taken back, and when it was kept.
     QString undoText() const;
+    /// What would be done again; empty where nothing was taken back.
+    QString redoText() const;
     /// Says something in the foot of the window; `bad` when it needs the person's eye.
     void tell(const QString& text, bool bad = false);
     const QString& lastTold() const { return m_told; }
@@ -67,6 +121,9 @@ class Session : public QObject {
 
   Q_SIGNALS:
     void seasonChanged();  ///< another file is open, or none
+    void pathChanged();    ///< the same season goes on in another file, or in its own again
+    void openingFailed();  ///< see notOpened()
+    void movedAway();      ///< the file was moved or replaced: nothing more is written to it
     void changed(const combwright::Change& change);
     void lookChanged();
     void unitsChanged();
@@ -74,16 +131,28 @@ class Session : public QObject {
 
   private:
     bool guarded(const std::function<Result<void>()>& deed);
+    bool opening(const QString& path, const std::function<Result<void>()>& deed);
+    void adopt(Season season, std::unique_ptr<QTemporaryDir> sampleFolder = nullptr);
     void listen();
+    void seeNext();
+    bool stepIsAnother(const std::optional<JournalEntry>& shown,
+                       const std::optional<JournalEntry>& now);
     std::int64_t newestStep() const;
 
     const Clock& m_clock;
     Look m_look;
+    Drafts m_drafts;
     std::unique_ptr<Season> m_season;
     std::unique_ptr<QTemporaryDir> m_sampleFolder;
+    std::optional<ClockOfDay> m_sampleClock;
     std::int64_t m_stepAtOpening = 0;
     void askBack(const Change& change);
 
+    std::optional<JournalEntry> m_undo;  ///< as the foot shows it
+    std::optional<JournalEntry> m_redo;
+    std::optional<NotOpened> m_notOpened;
+    bool m_leavesTrace = true;
+    bool m_movedWasSaid = false;
     QString m_told;
     QString m_asked;
     bool m_askPending = false;  ///< asked, and not yet shown beside what was told

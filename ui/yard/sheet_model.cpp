@@ -9,7 +9,16 @@
 namespace combwright {
 
 SheetModel::SheetModel(Session& session, QObject* parent)
-    : QAbstractTableModel(parent), m_session(session) {}
+    : QAbstractTableModel(parent), m_session(session) {
+    // What is half typed is about hives of the season that was open and must not reach another.
+    connect(&session, &Session::seasonChanged, this, [this] {
+        beginResetModel();
+        m_typing.clear();
+        m_drafts = {};
+        m_sheet = {};
+        endResetModel();
+    });
+}
 
 void SheetModel::show(Id<Yard> yard, Day on) {
     beginResetModel();
@@ -17,6 +26,8 @@ void SheetModel::show(Id<Yard> yard, Day on) {
     m_yard = yard;
     m_on = on;
     m_sheet = yardSheet(m_session.read(), yard, on);
+    m_drafts.show(m_session.drafts(),
+                  QStringLiteral("yard-sheet %1 %2").arg(yard.number).arg(fromUtf8(isoText(on))));
     endResetModel();
     Q_EMIT sheetChanged();
 }
@@ -45,6 +56,33 @@ int SheetModel::columnCount(const QModelIndex& parent) const {
 
 QString SheetModel::lineOf(int row) const {
     if (const auto typing = m_typing.find(row); typing != m_typing.end()) return typing->second;
+    return keptLineOf(row);
+}
+
+QString SheetModel::draftKey(int row) const {
+    return row == 0 ? QStringLiteral("all")
+                    : QStringLiteral("hive %1").arg(rowAt(row).hive.id.number);
+}
+
+QString SheetModel::draftOf(int row) const {
+    const QString draft = m_drafts.offered(draftKey(row));
+    return draft == lineOf(row) ? QString() : draft;
+}
+
+bool SheetModel::takeDraft(int row) {
+    const QString draft = draftOf(row);
+    if (draft.isEmpty()) return false;
+    setTyping(row, draft);
+    return true;
+}
+
+void SheetModel::discard(int row) {
+    m_typing.erase(row);
+    m_drafts.drop(draftKey(row));
+    Q_EMIT dataChanged(index(row, 0), index(row, ColumnCount - 1));
+}
+
+QString SheetModel::keptLineOf(int row) const {
     if (row == 0) return m_sheet.visit ? fromUtf8(m_sheet.visit->all) : QString();
     const auto& today = rowAt(row).today;
     return today ? fromUtf8(today->line) : QString();
@@ -52,6 +90,7 @@ QString SheetModel::lineOf(int row) const {
 
 void SheetModel::setTyping(int row, const QString& text) {
     m_typing[row] = text;
+    m_drafts.typed(draftKey(row), text, keptLineOf(row));
     Q_EMIT dataChanged(index(row, LineColumn), index(row, MindColumn));
 }
 
@@ -93,6 +132,8 @@ bool SheetModel::keep(int row) {
     }
     if (!kept) return false;
     m_typing.erase(row);
+    // A line left empty does not take away what is offered in it.
+    if (!text.isEmpty() || wasThere) m_drafts.drop(draftKey(row));
     reload();
     return true;
 }
@@ -112,6 +153,10 @@ QString SheetModel::mindTextOf(const YardSheetRow& row) const {
     return texts.join(QStringLiteral("\n"));
 }
 
+QString SheetModel::draftText(const QString& draft) const {
+    return tr("%1   typed before and not kept: → takes it, Esc drops it").arg(draft);
+}
+
 QString SheetModel::textOf(const QModelIndex& index) const {
     const int row = index.row();
     if (row == 0) {
@@ -121,6 +166,7 @@ QString SheetModel::textOf(const QModelIndex& index) const {
             case LineColumn:
                 return lineOf(0);
             case ReadBackColumn: {
+                if (const QString draft = draftOf(0); !draft.isEmpty()) return draftText(draft);
                 const QString said = readBack(typedLine(0));
                 return said.isEmpty() ? tr("Touches only hives marked opened. Then put right the "
                                            "few that differ.")
@@ -158,6 +204,7 @@ QString SheetModel::textOf(const QModelIndex& index) const {
         case LineColumn:
             return lineOf(row);
         case ReadBackColumn:
+            if (const QString draft = draftOf(row); !draft.isEmpty()) return draftText(draft);
             return lineOf(row).isEmpty() ? QString() : readBack(typedLine(row));
         case SupersColumn:
             return hive.supersNow == hive.supersBefore
@@ -173,6 +220,7 @@ QString SheetModel::textOf(const QModelIndex& index) const {
 Tone SheetModel::toneOf(const QModelIndex& index) const {
     if (index.column() >= EggsColumn && index.column() <= SupersBeforeColumn) return Tone::Muted;
     if (index.row() == 0) return Tone::Muted;
+    if (index.column() == ReadBackColumn && !draftOf(index.row()).isEmpty()) return Tone::Muted;
     if (index.column() != MindColumn) return Tone::Ink;
     for (const Mind& mind : rowAt(index.row()).minds) {
         if (mind.kind == MindKind::MitesOver) return Tone::Bad;

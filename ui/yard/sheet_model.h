@@ -7,6 +7,7 @@
 
 #include "core/places/yard_sheet.h"
 #include "ui/shell/session.h"
+#include "ui/shell/sheet_drafts.h"
 
 namespace combwright {
 
@@ -41,6 +42,12 @@ class SheetModel : public QAbstractTableModel {
     /// Keeps every row that is still being typed.
     bool keepAll();
     QString lineOf(int row) const;
+    /// What was typed in a row before a crash and never kept; empty when nothing.
+    QString draftOf(int row) const;
+    /// Puts that into the row as if it were typed; false where there is none.
+    bool takeDraft(int row);
+    /// Forgets what was typed or offered in a row.
+    void discard(int row);
     bool isTyping() const { return !m_typing.empty(); }
 
     int rowCount(const QModelIndex& parent = {}) const override;
@@ -53,6 +60,7 @@ class SheetModel : public QAbstractTableModel {
     void sheetChanged();
 
   private:
+    QString draftText(const QString& draft) const;
     QString textOf(const QModelIndex& index) const;
     QString mindTextOf(const YardSheetRow& row) const;
     Tone toneOf(const QModelIndex& index) const;
@@ -60,12 +68,15 @@ class SheetModel : public QAbstractTableModel {
         return m_sheet.rows[static_cast<std::size_t>(row - 1)];
     }
     SheetLine typedLine(int row) const;
+    QString keptLineOf(int row) const;
+    QString draftKey(int row) const;
 
     Session& m_session;
     YardSheet m_sheet;
     Id<Yard> m_yard;
     Day m_on;
     std::map<int, QString> m_typing;
+    SheetDrafts m_drafts;
     bool m_keeping = false;
 };
 

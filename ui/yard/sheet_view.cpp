@@ -30,6 +30,7 @@ class LineDelegate : public QStyledItemDelegate {
         edit->setFont(m_session.look().font(TextSize::Body));
         edit->installEventFilter(&m_table);
         const int row = index.row();
+        edit->setPlaceholderText(m_model.draftOf(row));
         connect(edit, &QLineEdit::textEdited, edit,
                 [this, row](const QString& text) { m_model.setTyping(row, text); });
         return edit;
@@ -41,6 +42,10 @@ class LineDelegate : public QStyledItemDelegate {
     }
     void setModelData(QWidget*, QAbstractItemModel*, const QModelIndex& index) const override {
         m_model.keep(index.row());
+    }
+    bool eventFilter(QObject* editor, QEvent* event) override {
+        // The keys are the table's own: here Escape would close the line and leave what was typed.
+        return event->type() != QEvent::KeyPress && QStyledItemDelegate::eventFilter(editor, event);
     }
     void paint(QPainter* painter, const QStyleOptionViewItem& option,
                const QModelIndex& index) const override {
@@ -170,9 +175,16 @@ bool SheetTable::eventFilter(QObject* watched, QEvent* event) {
             focusNextPrevChild(!back);
             return true;
         }
+        case Qt::Key_Right:
+            // At the end of a line there is nowhere to go but into what was typed before.
+            if (edit->cursorPosition() < edit->text().size()) return false;
+            if (!m_model.takeDraft(currentIndex().row())) return false;
+            edit->setText(m_model.lineOf(currentIndex().row()));
+            return true;
         case Qt::Key_Escape: {
-            m_model.setTyping(currentIndex().row(), QString());
-            m_model.show(m_model.sheet().yard.id, m_model.sheet().on);
+            m_model.discard(currentIndex().row());
+            edit->setText(m_model.lineOf(currentIndex().row()));
+            edit->setPlaceholderText({});
             return true;
         }
         default:

@@ -23,6 +23,14 @@ enum class Trouble {
     Failed,         ///< anything else SQLite reports
 };
 
+/// Why a file that can be read was opened for reading only.
+enum class ReadOnlyWhy {
+    Asked,             ///< by whoever opened it
+    NotWritable,       ///< file or folder may not be written
+    NewerButReadable,  ///< made by a newer program that lets this one look
+    ForeignSchema,     ///< holds a trigger or view we did not make
+};
+
 /// "not_there", "damaged" …: the code in JSON.
 std::string_view key(Trouble trouble);
 /// Every trouble, in the order of the enumeration.

@@ -94,5 +94,72 @@ TEST_F(Copies, ThatCannotBeMadeCostNoOlderOne) {
     EXPECT_TRUE(QFile::exists(QString::fromStdString(good.path)));
 }
 
+TEST_F(Copies, AreFoundBesideTheirSeasonNewestFirst) {
+    Season season = newSeason();
+    const std::string folder = copiesFolder(path());
+    EXPECT_TRUE(copiesBeside(path()).empty());
+    for (const char* on : {"2027-06-08", "2027-06-10", "2027-06-09"})
+        (void)copyInto(season.read().database(), folder, test::day(on));
+    (void)copyBeforeUpgrade(season.read().database(), 1);
+    // What somebody else laid there is none of ours.
+    QFile::copy(QString::fromStdString(path()),
+                QString::fromStdString(folder + "/holiday.2027-06-11.combwright"));
+    const auto found = copiesBeside(path());
+    ASSERT_EQ(found.size(), 4U);
+    EXPECT_EQ(found[0].day, test::day("2027-06-10"));
+    EXPECT_EQ(found[1].day, test::day("2027-06-09"));
+    EXPECT_EQ(found[2].day, test::day("2027-06-08"));
+    EXPECT_FALSE(found[3].day);
+    EXPECT_EQ(found[3].beforeStep, 1);
+}
+
+TEST_F(Copies, TellWhatTheyHoldAndAreRestoredIntoANewFile) {
+    Season season = newSeason();
+    playAll(season, R"({"do":"add-yard","on":"2027-04-01","yard_name":"Hill"})");
+    const auto made =
+        copyInto(season.read().database(), copiesFolder(path()), test::day("2027-06-09"));
+    playAll(season, R"({"do":"add-yard","on":"2027-04-01","yard_name":"Creek"})");
+    const auto bytesOf = [](const std::string& file) {
+        QFile in(QString::fromStdString(file));
+        EXPECT_TRUE(in.open(QIODevice::ReadOnly));
+        return in.readAll();
+    };
+    const QByteArray copyBefore = bytesOf(made.path);
+    const CopyContents contents = contentsOf(made.path);
+    EXPECT_EQ(contents.yards, 1);
+    EXPECT_EQ(contents.hives, 0);
+    EXPECT_EQ(contents.steps, 1);
+    EXPECT_EQ(contents.lastAt.substr(0, 10), "2027-06-09");
+
+    restoreCopy(made.path, path("restored.combwright"));
+    Season restored = Season::open(path("restored.combwright"), clock);
+    EXPECT_FALSE(restored.readOnly());
+    EXPECT_EQ(restored.history().size(), 1U);
+    EXPECT_EQ(bytesOf(made.path), copyBefore);
+    // Never over a file that is there.
+    EXPECT_THROW(restoreCopy(made.path, path()), StorageError);
+    EXPECT_EQ(season.history().size(), 2U);
+}
+
+TEST_F(Copies, ThatAreDamagedAreNotRestored) {
+    { (void)newSeason(); }
+    const QString copy = QString::fromStdString(path("copy.combwright"));
+    ASSERT_TRUE(QFile::copy(QString::fromStdString(path()), copy));
+    {
+        QFile file(copy);
+        ASSERT_TRUE(file.open(QIODevice::ReadWrite));
+        ASSERT_TRUE(file.seek(8192));
+        file.write(QByteArray(4096, 'x'));
+    }
+    EXPECT_THROW(restoreCopy(copy.toStdString(), path("restored.combwright")), StorageError);
+    EXPECT_FALSE(QFile::exists(QString::fromStdString(path("restored.combwright"))));
+}
+
+TEST_F(Copies, OfAnOlderFileNeedNotHaveTheTablesOfToday) {
+    Season season = newSeason();
+    season.read().database().run("DROP TABLE load_box");
+    EXPECT_EQ(copyVerified(season.read().database(), path("copy.combwright")).size(), 64U);
+}
+
 }  // namespace
 }  // namespace combwright

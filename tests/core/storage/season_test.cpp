@@ -192,6 +192,76 @@ TEST_F(SeasonFile, StopsWhereTheFileWasReplaced) {
     }
 }
 
+TEST_F(SeasonFile, KnowsWhereItsPathLeads) {
+    Season season = newSeason();
+    const QString live = QString::fromStdString(path());
+    const QString away = live + QStringLiteral(".away");
+    EXPECT_EQ(season.standing(), Season::Standing::Ours);
+    ASSERT_TRUE(QFile::rename(live, away));
+    EXPECT_EQ(season.standing(), Season::Standing::Gone);
+    {
+        Season other = newSeason();
+        playAll(other, R"({"do":"add-yard","on":"2027-04-01","yard_name":"Other"})");
+        EXPECT_EQ(season.standing(), Season::Standing::Replaced);
+        EXPECT_EQ(season.dump().find("Other"), std::string::npos);
+    }
+    // Put back where it was, it is ours again and may be written.
+    ASSERT_TRUE(QFile::remove(live));
+    ASSERT_TRUE(QFile::rename(away, live));
+    EXPECT_EQ(season.standing(), Season::Standing::Ours);
+    EXPECT_TRUE(perform(season, AddYard{.on = day("2027-04-01"), .yard = name("Hill")}));
+}
+
+TEST_F(SeasonFile, IsKeptAsANewFileAfterItsOwnWasDeleted) {
+    Season season = newSeason();
+    ASSERT_TRUE(perform(season, AddYard{.on = day("2027-04-01"), .yard = name("Hill")}));
+    ASSERT_TRUE(QFile::remove(QString::fromStdString(path())));
+    const auto taken = season.copyTo(path("here.combwright"));
+    ASSERT_TRUE(taken);
+    EXPECT_EQ(Season::open(path("here.combwright"), clock).dump(), season.dump());
+    const auto again = season.copyTo(path("here.combwright"));
+    ASSERT_FALSE(again);
+    EXPECT_EQ(again.error().code, Code::PathTaken);
+}
+
+TEST_F(SeasonFile, DoesNotTakeTheJournalOfAnotherFileForItsOwn) {
+    Season season = newSeason();
+    ASSERT_TRUE(perform(season, AddYard{.on = day("2027-04-01"), .yard = name("Hill")}));
+    const std::string before = season.dump();
+    const QString live = QString::fromStdString(path());
+    ASSERT_TRUE(QFile::rename(live, live + QStringLiteral(".away")));
+    { (void)newSeason(); }
+    // Another program is half way through a step in the file that stands there now; its pages lie
+    // in the journal beside it.
+    const Database other = Database::open(path(), Database::Mode::ReadWrite);
+    other.run("PRAGMA cache_size = 1");
+    other.run("BEGIN IMMEDIATE");
+    other.run("CREATE TABLE much (text TEXT)");
+    other.run("INSERT INTO much SELECT hex(randomblob(2000)) FROM journal, box_kind");
+    other.run("INSERT INTO much SELECT hex(randomblob(2000)) FROM box_kind");
+    ASSERT_TRUE(QFile::exists(live + QStringLiteral("-journal")));
+    EXPECT_THROW((void)season.standing(), StorageError);
+    EXPECT_THROW((void)perform(season, AddYard{.on = day("2027-04-01"), .yard = name("Creek")}),
+                 StorageError);
+    EXPECT_TRUE(QFile::exists(live + QStringLiteral("-journal"))) << "it was played back";
+    other.run("ROLLBACK");
+    EXPECT_EQ(season.standing(), Season::Standing::Replaced);
+    EXPECT_EQ(season.dump(), before);
+}
+
+TEST_F(SeasonFile, TellsItsViewsWhereAnotherProgramWrote) {
+    Season ours = newSeason();
+    Season theirs = Season::open(path(), clock);
+    std::vector<Change> told;
+    ours.onChange([&](const Change& change) { told.push_back(change); });
+    EXPECT_FALSE(ours.lookAgain());
+    ASSERT_TRUE(perform(theirs, AddYard{.on = day("2027-04-01"), .yard = name("Hill")}));
+    EXPECT_TRUE(ours.lookAgain());
+    ASSERT_EQ(told.size(), 1U);
+    EXPECT_TRUE(told[0].everything);
+    EXPECT_FALSE(ours.lookAgain()) << "once";
+}
+
 TEST_F(SeasonFile, ChainsItsJournal) {
     Season season = newSeason();
     for (const char* yard : {"Hill", "Creek", "Mill"})

@@ -1,0 +1,44 @@
+#include <QLineEdit>
+#include <QTest>
+#include <cstdio>
+
+#include "app/desktop/life.h"
+#include "tests/support/support.h"
+#include "tests/support/typist.h"
+#include "tests/support/ui_program.h"
+#include "ui/look/style.h"
+
+namespace {
+
+using namespace combwright;
+
+/// Opens the sheet, types a line, says so, and waits to be ended.
+int typeUntilEnded() {
+    qputenv("XDG_STATE_HOME", qgetenv(test::typistState));
+    const test::FakeClock clock;
+    Session session(clock);
+    session.setLook(applyLook(*qobject_cast<QApplication*>(QApplication::instance()), false));
+    MainWindow window(session);
+    const desktop::Life life(window, session);
+    window.resize(1280, 800);
+    window.show();
+    window.activateWindow();
+    if (!QTest::qWaitForWindowActive(&window)) return 2;
+    if (!session.open(qEnvironmentVariable(test::typistSeason))) return 3;
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_S);
+    auto* line = qobject_cast<QLineEdit*>(QApplication::focusWidget());
+    if (!line) return 4;
+    QTest::keyClicks(line, QStringLiteral("e b7 s3"));
+    std::puts("typed");
+    std::fflush(stdout);
+    QApplication::exec();
+    std::puts("ended well");
+    return 0;
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+    const test::UiProgram program(argc, argv);
+    return qEnvironmentVariableIsSet(test::typistSeason) ? typeUntilEnded() : RUN_ALL_TESTS();
+}

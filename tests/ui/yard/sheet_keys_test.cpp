@@ -1,0 +1,57 @@
+// Escape and the season's own end: what was typed in a line and not kept goes nowhere else.
+#include <gtest/gtest.h>
+
+#include "core/places/yard_sheet.h"
+#include "tests/ui/shell/shell_season.h"
+
+namespace combwright {
+namespace {
+
+class SheetKeys : public test::ShellTest {
+  protected:
+    void SetUp() override {
+        ShellTest::SetUp();
+        openSeason();
+        place->openSheet();
+        ASSERT_NE(line(), nullptr);
+    }
+    void type(const char* text) const { QTest::keyClicks(line(), QLatin1String(text)); }
+    YardSheet sheet() const {
+        return yardSheet(session.read(), *place->yard(), test::day("2027-06-09"));
+    }
+};
+
+TEST_F(SheetKeys, EscapeBringsBackWhatWasKept) {
+    type("e b7");
+    key(Qt::Key_Return);
+    key(Qt::Key_Up);
+    ASSERT_NE(line(), nullptr);
+    EXPECT_EQ(line()->text(), QStringLiteral("e b7"));
+    line()->end(false);
+    type(" s3");
+    key(Qt::Key_Escape);
+    ASSERT_NE(line(), nullptr) << "one goes on in the line";
+    EXPECT_EQ(line()->text(), QStringLiteral("e b7"));
+    key(Qt::Key_Return);
+    EXPECT_EQ(sheet().rows.front().today->line, "e b7");
+    EXPECT_EQ(session.season().history().size(), 4U) << "nothing was written anew";
+}
+
+TEST_F(SheetKeys, ALineHalfTypedNeverReachesAnotherSeason) {
+    makeSeason("other.combwright");
+    type("e b7");
+    ASSERT_TRUE(session.open(file("other.combwright")));
+    EXPECT_EQ(sheet().opened, 0);
+    place->openSheet();
+    EXPECT_EQ(place->sheetView().model().draftOf(1), QString());
+    type("x");
+    session.close();
+    EXPECT_FALSE(session.hasSeason());
+    // It waits in its own season.
+    ASSERT_TRUE(session.open(file()));
+    place->openSheet();
+    EXPECT_EQ(place->sheetView().model().draftOf(1), QStringLiteral("e b7"));
+}
+
+}  // namespace
+}  // namespace combwright

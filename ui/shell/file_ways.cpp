@@ -1,0 +1,154 @@
+#include "ui/shell/file_ways.h"
+
+#include <QDir>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QMimeData>
+#include <QStandardPaths>
+#include <QUrl>
+
+#include "core/model/season_info.h"
+#include "core/storage/backup.h"
+#include "core/words/words.h"
+#include "ui/shell/copies_dialog.h"
+#include "ui/shell/moved_dialog.h"
+
+namespace combwright {
+namespace {
+
+const QString seasonEnding = QStringLiteral(".combwright");
+
+QString documentsFolder() {
+    return QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+}
+
+/// Where a new file shall be. An existing one is never replaced: choosing it is refused later, with
+/// a sentence, rather than asked about here.
+QString askWhere(QWidget* over, const QString& title, const QString& suggested) {
+    QString path = QFileDialog::getSaveFileName(over, title, suggested,
+                                                FileWays::tr("Season files (*.combwright)"),
+                                                nullptr, QFileDialog::DontConfirmOverwrite);
+    if (!path.isEmpty() && !path.endsWith(seasonEnding)) path += seasonEnding;
+    return path;
+}
+
+}  // namespace
+
+FileWays::FileWays(Session& session, QWidget& window)
+    : QObject(&window), m_session(session), m_window(window) {
+    connect(&session, &Session::seasonChanged, this, &FileWays::remember);
+    connect(&session, &Session::pathChanged, this, &FileWays::remember);
+    // Not at once: the trouble is told from the middle of keeping a line.
+    connect(&session, &Session::movedAway, this, &FileWays::offerToKeepOurs, Qt::QueuedConnection);
+}
+
+void FileWays::remember() {
+    if (!m_session.hasSeason() || m_session.isSample() || !m_session.leavesTrace()) return;
+    const auto info = m_session.read().first<SeasonInfo>({});
+    m_recent.add(m_session.path(), info ? fromUtf8(info->name.text()) : QString(),
+                 m_session.clock().today());
+    Q_EMIT recentChanged();
+}
+
+QString FileWays::folderToBegin() const {
+    const auto seasons = m_recent.list();
+    for (const RecentSeason& season : seasons)
+        if (season.there) return QFileInfo(season.path).absolutePath();
+    return documentsFolder();
+}
+
+QString FileWays::freshName(const QString& beside, const QString& addition) const {
+    const QFileInfo file(beside);
+    const QString folder =
+        QFileInfo(file.absolutePath()).isWritable() ? file.absolutePath() : documentsFolder();
+    const QString stem = folder + QLatin1Char('/') + file.completeBaseName() + addition;
+    QString path = stem + seasonEnding;
+    for (int n = 2; QFileInfo::exists(path); ++n)
+        path = stem + QStringLiteral("-%1").arg(n) + seasonEnding;
+    return path;
+}
+
+void FileWays::make() {
+    Q_EMIT leaving();
+    const QString path = askWhere(&m_window, tr("Where shall the season file be?"),
+                                  folderToBegin() + QStringLiteral("/season") + seasonEnding);
+    if (!path.isEmpty()) m_session.make(path);
+}
+
+void FileWays::open() {
+    Q_EMIT leaving();
+    const QString path =
+        QFileDialog::getOpenFileName(&m_window, tr("Open a season file"), folderToBegin(),
+                                     tr("Season files (*.combwright);;All files (*)"));
+    if (!path.isEmpty()) openPath(path);
+}
+
+void FileWays::openPath(const QString& path) {
+    Q_EMIT leaving();
+    if (m_elsewhere && path != m_session.path() && m_elsewhere(path)) {
+        m_session.tell(tr("%1 is open in another window, which was asked to come forward.")
+                           .arg(QFileInfo(path).fileName()));
+        return;
+    }
+    m_session.open(path);
+}
+
+void FileWays::exploreSample() {
+    Q_EMIT leaving();
+    m_session.exploreSample();
+}
+
+void FileWays::closeSeason() {
+    if (!m_session.hasSeason()) return;
+    Q_EMIT leaving();
+    beforeClosing();
+    m_session.close();
+}
+
+bool FileWays::hasCopies(const QString& seasonPath) const {
+    return !copiesBeside(seasonPath.toStdString()).empty();
+}
+
+void FileWays::lookAtCopies(const QString& seasonPath) {
+    CopiesDialog dialog(m_session.look(), seasonPath, &m_window);
+    if (dialog.exec() != QDialog::Accepted) return;
+    const QString beside = seasonPath.isEmpty() ? dialog.chosen() : seasonPath;
+    const QString to = askWhere(&m_window, tr("Where shall the restored season be?"),
+                                freshName(beside, QStringLiteral("-restored")));
+    if (to.isEmpty()) return;
+    Q_EMIT leaving();
+    m_session.restore(dialog.chosen(), to);
+}
+
+bool FileWays::keepOurs(QWidget* over) {
+    const QString to = askWhere(over ? over : &m_window, tr("Where shall ours be kept?"),
+                                freshName(m_session.path(), QStringLiteral("-ours")));
+    if (to.isEmpty() || !m_session.keepOursAs(to)) return false;
+    // The line whose keeping was refused is kept now.
+    Q_EMIT leaving();
+    return true;
+}
+
+void FileWays::offerToKeepOurs() {
+    if (m_offer || m_session.standing() == Season::Standing::Ours) return;
+    auto* offer = new MovedDialog(m_session, *this, &m_window);
+    m_offer = offer;
+    offer->setAttribute(Qt::WA_DeleteOnClose);
+    offer->open();
+}
+
+void FileWays::beforeClosing() {
+    if (!m_session.hasSeason() || m_session.isSample() || m_offer) return;
+    if (m_session.standing() == Season::Standing::Ours) return;
+    MovedDialog offer(m_session, *this, &m_window);
+    m_offer = &offer;
+    offer.exec();
+}
+
+QString FileWays::seasonIn(const QMimeData* dragged) {
+    if (!dragged || !dragged->hasUrls() || dragged->urls().size() != 1) return {};
+    const QString path = dragged->urls().front().toLocalFile();
+    return path.endsWith(seasonEnding) && QFileInfo(path).isFile() ? path : QString();
+}
+
+}  // namespace combwright
