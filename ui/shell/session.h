@@ -54,6 +54,11 @@ class Session : public QObject {
         });
         return answer;
     }
+    /// Several actions of one deed, all of them or none; false when that was refused or failed,
+    /// which was then told.
+    bool together(const std::function<Result<void>(Season&)>& deeds) {
+        return guarded([&] { return m_season->together([&] { return deeds(*m_season); }); });
+    }
     void undo();
     void redo();
 

@@ -25,7 +25,7 @@ class PullPlanned : public test::DeedsTest {
     PullSheet sheet(const char* on = test::pullDay) const {
         std::vector<Id<Yard>> yards;
         for (const Yard& yard : openYards(file())) yards.push_back(yard.id);
-        return reckonPull(pullInput(file(), yards, test::day(on), limits, forced));
+        return reckonPull(pullInput(file(), test::day(on), {yards, forDay, limits, forced, supposed}));
     }
     void force(const char* mark, PullVerdict verdict) { forced[box(mark).id.number] = verdict; }
 
@@ -62,6 +62,8 @@ class PullPlanned : public test::DeedsTest {
 
     PlanLimits limits = test::pullLimits();
     PullForced forced;
+    PullSupposed supposed;
+    Day forDay = test::day("2027-08-06");
 };
 
 TEST_F(PullPlanned, EveryBoxHasItsVerdictAndReason) {
