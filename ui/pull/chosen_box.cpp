@@ -17,6 +17,7 @@ namespace combwright {
 namespace {
 
 // Sizes at the base font, px.
+constexpr int buttonsBesideFrom = 560;
 constexpr double flatMost = 84;     ///< a frame is not drawn longer than this
 constexpr double flatLetters = 18;  ///< room for A and B at the left
 constexpr double flatBelow = 17;    ///< for places and "counted"
@@ -182,19 +183,23 @@ ChosenBox::ChosenBox(Session& session, QWidget* parent) : QFrame(parent), m_sess
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(12, 8, 12, 8);
     column->setSpacing(4);
-    auto* top = new QHBoxLayout;
-    top->setSpacing(8);
+    m_top = new QBoxLayout(QBoxLayout::LeftToRight);
+    m_top->setSpacing(8);
     m_head = new QLabel(this);
     m_head->setObjectName(QStringLiteral("chosen_head"));
     m_head->setWordWrap(true);
     m_head->setTextFormat(Qt::RichText);
-    top->addWidget(m_head, 1);
+    m_top->addWidget(m_head, 1);
+    auto* buttons = new QHBoxLayout;
+    buttons->setSpacing(8);
     m_take = verdictButton("take_it", tr("T"), tr("Take it"), this);
     m_look = verdictButton("look_first", tr("K"), tr("Look first"), this);
     m_leave = verdictButton("leave_it", tr("L"), tr("Leave it"), this);
     m_back = verdictButton("as_reckoned", tr("Del"), tr("As reckoned"), this);
-    for (QPushButton* button : {m_take, m_look, m_leave, m_back}) top->addWidget(button);
-    column->addLayout(top);
+    for (QPushButton* button : {m_take, m_look, m_leave, m_back}) buttons->addWidget(button);
+    buttons->addStretch(0);
+    m_top->addLayout(buttons);
+    column->addLayout(m_top);
     m_flat = new FlatBox(session, this);
     column->addWidget(m_flat);
     m_ask = new QWidget(this);
@@ -262,6 +267,14 @@ QString ChosenBox::headText(const PullHiveRow& hive, const PullBoxRow& row) cons
         text += QStringLiteral("<br>%1").arg(
             tr("Taken all the same: %1").arg(fromUtf8(row.reason).toHtmlEscaped()));
     return text;
+}
+
+void ChosenBox::resizeEvent(QResizeEvent* event) {
+    QFrame::resizeEvent(event);
+    // Where type is large the buttons go below what they decide.
+    m_top->setDirection(width() >= m_session.look().space(buttonsBesideFrom)
+                            ? QBoxLayout::LeftToRight
+                            : QBoxLayout::TopToBottom);
 }
 
 void ChosenBox::show(const PullHiveRow* hive, const PullBoxRow* row) {

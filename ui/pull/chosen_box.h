@@ -3,6 +3,7 @@
 // taken with a reason, asked for here.
 #pragma once
 
+#include <QBoxLayout>
 #include <QFrame>
 #include <QLabel>
 #include <QLineEdit>
@@ -66,12 +67,14 @@ class ChosenBox : public QFrame {
 
   protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
   private:
     void giveReason();
     QString headText(const PullHiveRow& hive, const PullBoxRow& row) const;
 
     Session& m_session;
+    QBoxLayout* m_top;
     QLabel* m_head;
     QPushButton* m_take;
     QPushButton* m_look;

@@ -192,9 +192,13 @@ void PullBoard::paintEvent(QPaintEvent*) {
             if (m_box < static_cast<int>(regions.size())) {
                 painter.setPen(QPen(look.tone(Tone::Accent), hasFocus() ? 2 : 1));
                 painter.setBrush(look.tone(Tone::Surface));
-                painter.drawRoundedRect(
-                    regions[static_cast<std::size_t>(m_box)].adjusted(-6, -3, 10, 3), look.corner(),
-                    look.corner());
+                // As wide as what is said over the box.
+                QRectF ring = regions[static_cast<std::size_t>(m_box)].adjusted(-6, -3, 10, 3);
+                if (const auto& verdict = stack.boxes[static_cast<std::size_t>(m_box)].verdict)
+                    ring.setRight(std::max(
+                        ring.right(), ring.left() + look.px(12) +
+                                          textWidth(verdict->reason, look.font(TextSize::Note))));
+                painter.drawRoundedRect(ring, look.corner(), look.corner());
             }
         }
         paintStack(painter, stackRect(cell), stack, look, look.px(pullPxPerMm));

@@ -64,6 +64,12 @@ QString PullFollows::honeyRows(const PullSheet& sheet, const std::optional<KeptP
     QStringList under;
     if (const QString sum = honeySumText(sheet); !sum.isEmpty())
         under << tr("%1; frames × fill × a full one.").arg(sum);
+    if (sheet.taken > 0 || !sheet.proven)
+        under << (sheet.proven
+                      ? tr("%1; no choice takes more, proven.").arg(boxesCounted(sheet.taken))
+                      : tr("%1; not proven the best, at most %2 more.")
+                            .arg(boxesCounted(sheet.taken),
+                                 massText(sheet.boundG - sheet.honey.grams, How::Weighed)));
     under << tr("<b>As of today:</b> what the bees bring or eat until then is not in it.");
     QString html = row(
         tr("Honey"),
@@ -78,11 +84,6 @@ QString PullFollows::honeyRows(const PullSheet& sheet, const std::optional<KeptP
         html += QStringLiteral("<tr><td colspan='2'><b style='color:%1'>%2</b></td></tr>")
                     .arg(tone, tr("Plan %1").arg(keptText(sheet, *kept)));
     }
-    html += row(tr("Boxes"),
-                sheet.proven ? tr("proven: no choice takes more")
-                             : tr("not proven; at most %1 more")
-                                   .arg(massText(sheet.boundG - sheet.honey.grams, How::Weighed)),
-                QString::number(sheet.taken));
     return html;
 }
 
@@ -111,13 +112,16 @@ QString PullFollows::boardRows(const PullSheet& sheet) const {
 
 QString PullFollows::hungryText(const PullSheet& sheet) const {
     QStringList names;
+    double sum = 0;
     for (const PullYardRow& yard : sheet.yards)
         for (const PullHiveRow& hive : yard.hives)
-            if (hive.shortG > 0 && !hive.boxes.empty())
+            if (hive.shortG > 0 && !hive.boxes.empty()) {
+                sum += hive.shortG;
                 names << QStringLiteral("%1 %2").arg(fromUtf8(hive.hive.mark.text()),
                                                      massFigure(hive.shortG, How::ByEye));
+            }
     if (names.isEmpty()) return {};
-    return row(tr("To feed"), names.join(QStringLiteral(", ")), massUnit());
+    return row(tr("To feed"), names.join(QStringLiteral(", ")), massText(sum, How::ByEye));
 }
 
 void PullFollows::show(const PullSheet& sheet, const std::optional<KeptPull>& kept) {

@@ -162,6 +162,7 @@ void PullPlace::listen() {
         if (isVisible()) reload();
     });
     connect(&session(), &Session::lookChanged, this, [this] {
+        m_fields->show(m_asked, m_input.constants);
         m_follows->show(m_sheet, m_kept);
         fillBox();
         arrange();

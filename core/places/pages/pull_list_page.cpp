@@ -28,27 +28,39 @@ Cell figureCell(const std::optional<Reckoned>& figure, bool muted) {
     return cell;
 }
 
+/// What the box is called; one without a mark is found by its place, told on a second line.
+Cell boxCell(const PullHiveRow& hive, const PullBoxRow& row, bool strong) {
+    Cell cell = plainCell(boxName(row.box), strong);
+    if (row.box.mark.empty())
+        cell.second = boxPlaceName(hive, row).section(QStringLiteral(", "), 1);
+    return cell;
+}
+
+/// The reason first, then what was seen; where nothing needs saying, only what was seen.
+Cell whyCell(const PullHiveRow& hive, const PullBoxRow& row, bool loud) {
+    QStringList why;
+    if (const QString reason = reasonText(hive, row); !reason.isEmpty()) why << reason;
+    if (row.verdict == PullVerdict::Take && row.overLift) why << pullWord("lift with two");
+    const QString seen = boxLookText(row);
+    if (why.isEmpty()) return plainCell(seen);
+    Cell cell = plainCell(why.join(QStringLiteral("; ")), row.hold.has_value(), !loud);
+    cell.second = seen;
+    return cell;
+}
+
 TableRow rowFor(const PullHiveRow& hive, const PullBoxRow& row, bool first) {
     const bool take = row.verdict == PullVerdict::Take;
     const bool loud = take || row.refused();
     TableRow line;
     line.cells.push_back(plainCell(first ? fromUtf8(hive.hive.mark.text()) : QString(), true));
-    line.cells.push_back(plainCell(boxPlaceName(hive, row), take));
+    line.cells.push_back(boxCell(hive, row, take));
     line.cells.push_back(plainCell(
         row.refused() && !take ? verdictText(row).toUpper() : verdictText(row), loud, !loud));
     line.cells.push_back(figureCell(row.honey, !take));
     line.cells.push_back(figureCell(row.gross, !take));
-    QStringList why;
-    if (const QString reason = reasonText(hive, row); !reason.isEmpty()) why << reason;
-    if (!row.reason.empty()) why << fromUtf8(row.reason);
-    if (take && row.overLift) why << pullWord("lift with two");
-    const QString seen = boxLookText(row);
-    if (!seen.isEmpty()) why << seen;
-    line.cells.push_back(plainCell(why.join(QStringLiteral("; ")), false, !loud));
+    line.cells.push_back(whyCell(hive, row, loud));
     // A peg is clipped to what is brought; what stays gets none.
-    Cell peg;
-    peg.look = take ? Cell::Look::Pencil : Cell::Look::Text;
-    line.cells.push_back(peg);
+    line.cells.push_back(plainCell(take ? QString() : QStringLiteral("–"), false, true));
     return line;
 }
 
@@ -99,7 +111,7 @@ TableBlock yardTable(const PullYardRow& yard) {
                      {pullWord("lift %1").arg(massUnit()), 0.9, true},
                      {pullWord("why, what was seen"), 3.6, false},
                      {pullWord("peg, moisture"), 1.6, false}};
-    table.rowMm = 8;
+    table.rowMm = 7.6;
     for (const PullHiveRow& hive : yard.hives) {
         bool first = true;
         for (const PullBoxRow& box : hive.boxes) {
@@ -111,6 +123,19 @@ TableBlock yardTable(const PullYardRow& yard) {
     if (!table.rows.empty()) table.rows.back().below = Rule::Ink;
     if (!table.rows.empty()) table.rows.push_back(totalRow(yard));
     return table;
+}
+
+/// What is taken although it was held back, each with the keeper's reason in full.
+QStringList takenAnyway(const PullSheet& sheet) {
+    QStringList all;
+    for (const PullYardRow& yard : sheet.yards)
+        for (const PullHiveRow& hive : yard.hives)
+            for (const PullBoxRow& row : hive.boxes)
+                if (row.verdict == PullVerdict::Take && row.hold)
+                    all << pullWord("%1 on %2 is taken although it is held back, %3. Reason: %4.")
+                               .arg(boxName(row.box), fromUtf8(hive.hive.mark.text()),
+                                    holdText(*row.hold), fromUtf8(row.reason));
+    return all;
 }
 
 TextBlock summaryOf(const PullSheet& sheet) {
@@ -156,6 +181,7 @@ Page pullListPage(const Read& file, const PullSheet& sheet) {
     cautions << pullWord(
         "Cover boxes at once, leave nothing open: robbing starts within the hour. Boxes that were "
         "on while a medicine was in the hive stay off the list; the label decides.");
+    cautions << takenAnyway(sheet);
     caution.text = cautions.join(QLatin1Char(' '));
     page.blocks.push_back(caution);
     for (const PullYardRow& yard : sheet.yards)

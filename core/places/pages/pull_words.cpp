@@ -144,9 +144,8 @@ QString holdText(const Hold& hold) {
 
 QString reasonText(const PullHiveRow& hive, const PullBoxRow& row) {
     if (row.forced) {
-        const QString decided = pullSay("you decided");
-        if (!row.hold) return decided;
-        return pullSay("%1; %2").arg(fromUtf8(word(row.hold->why)), decided);
+        if (!row.hold) return pullSay("you decided");
+        return pullSay("%1; decided").arg(fromUtf8(word(row.hold->why)));
     }
     if (row.hold)
         return pullSay("%1, %2").arg(fromUtf8(word(row.hold->why)), dayAndMonth(row.hold->since));
