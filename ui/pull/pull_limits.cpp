@@ -172,7 +172,7 @@ void PullLimitFields::fill(Row& row) {
                                                : QStringLiteral("%1, %2").arg(labelOf(row), unit));
     row.edit->setPlaceholderText(inForce(row));
     row.edit->setEnabled(row.what != What::FullFrame || m_constants.usualFrame.has_value());
-    row.edit->setFixedWidth(m_session.look().space(68));
+    row.edit->setFixedWidth(m_session.look().space(80));
     // What is typed stays, unless it would mean something else in the units shown now.
     const bool otherUnits = m_shownIn != shownUnits();
     if (otherUnits) row.trouble.clear();
@@ -203,8 +203,9 @@ void PullLimitFields::tellYards(const PullSheet& sheet) {
     QStringList own;
     for (const PullYardRow& yard : sheet.yards)
         if (yard.yard.winterNeed)
-            own << QStringLiteral("%1 %2").arg(fromUtf8(yard.yard.name.text()),
-                                               massTyped(*yard.yard.winterNeed));
+            own << QStringLiteral("%1 %2").arg(
+                fromUtf8(yard.yard.name.text()),
+                massFigure(static_cast<double>(yard.yard.winterNeed->grams()), How::Weighed));
     m_yards->setVisible(!own.isEmpty());
     m_yards->setText(tr("<small>A yard's own winter need goes before the limit: %1 %2.</small>")
                          .arg(own.join(QStringLiteral(", ")), massUnit()));
