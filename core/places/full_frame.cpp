@@ -1,9 +1,22 @@
 #include "core/places/full_frame.h"
 
 #include "core/storage/queries/constants.h"
+#include "core/trade/frames/empty_box.h"
 #include "core/trade/frames/frame_honey.h"
 
 namespace combwright {
+namespace {
+
+/// Area of all combs of a box, one side each.
+std::optional<double> combDm2Of(const Read& file, const BoxKind& kind) {
+    const auto frame = file.find(kind.takes);
+    if (!frame || !frame->combWidth || !frame->combHeight || !kind.framesNominal)
+        return std::nullopt;
+    return frame->combWidth->mm() * frame->combHeight->mm() / 10000.0 *
+           static_cast<double>(kind.framesNominal->value());
+}
+
+}  // namespace
 
 std::optional<double> fullFrameGramsOf(const Read& file, const FrameKind& kind,
                                        std::optional<Id<Yard>> yard, Day on) {
@@ -14,15 +27,23 @@ std::optional<double> fullFrameGramsOf(const Read& file, const FrameKind& kind,
 }
 
 std::optional<double> emptyBoxGramsOf(const Read& file, const BoxKind& kind,
-                                      std::optional<Id<Yard>> yard, Day on) {
+                                      std::optional<Id<Yard>> yard, Day on, Working* working) {
     const std::string& code = kind.code.text();
-    if (const auto own = constantInForce(file, "empty_box_g " + code, yard, on)) return own->value;
-    const char* published = code == "LANG10-MED"    ? "empty_medium_g"
-                            : code == "LANG10-DEEP" ? "empty_deep_g"
-                                                    : nullptr;
-    if (!published) return std::nullopt;
-    const auto found = constantInForce(file, published, yard, on);
-    return found ? std::optional(found->value) : std::nullopt;
+    const auto known = [&](const std::string& name) -> std::optional<double> {
+        const auto found = constantInForce(file, name, yard, on);
+        if (!found) return std::nullopt;
+        note(working, "empty_box_g", found->value, "g", {}, constantSource(*found));
+        return found->value;
+    };
+    if (const auto own = known("empty_box_g " + code)) return own;
+    if (code == "LANG10-MED") return known("empty_medium_g");
+    if (code == "LANG10-DEEP") return known("empty_deep_g");
+    const auto medium = constantInForce(file, "empty_medium_g", yard, on);
+    const auto mediumKind = file.first<BoxKind>({is("code", std::string("LANG10-MED"))});
+    const auto mediumComb = mediumKind ? combDm2Of(file, *mediumKind) : std::nullopt;
+    const auto comb = combDm2Of(file, kind);
+    if (!medium || !mediumComb || !comb) return std::nullopt;
+    return emptyBoxGramsByComb(medium->value, *mediumComb, *comb, working);
 }
 
 }  // namespace combwright

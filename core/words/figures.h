@@ -51,6 +51,8 @@ ShownFigure shownTemperature(double celsius);
 /// Millimetres or inches: "159 mm", "6.26 in".
 ShownFigure shownLength(double millimetres);
 
+/// Grams one person should lift at most; source below.
+inline constexpr double liftLimitG = 23000.0;
 /// The mass over which one lifts with two, about 23 kg or 50 lb; and what full boxes weigh. A
 /// common limit for one good lift: the recommended weight limit of the NIOSH lifting equation is 23
 /// kg (51 lb) at best.

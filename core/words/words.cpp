@@ -227,6 +227,7 @@ constexpr Label labels[] = {
     {"wet", QT_TRANSLATE_NOOP("words", "weight wet")},
     {"what", QT_TRANSLATE_NOOP("words", "what")},
     {"why", QT_TRANSLATE_NOOP("words", "why")},
+    {"why_take_held", QT_TRANSLATE_NOOP("words", "the reason for taking what is held back")},
     {"winter_need", QT_TRANSLATE_NOOP("words", "needed for winter")},
     {"yard", QT_TRANSLATE_NOOP("words", "yard")},
     {"yards", QT_TRANSLATE_NOOP("words", "yards")},

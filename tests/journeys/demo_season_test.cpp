@@ -197,9 +197,9 @@ TEST_F(ThreeYards, JuneVisitIsAsActedOut) {
 TEST_F(ThreeYards, PullLeavesWhatWasTreatedAndLooksFirstWhereNobodyLooked) {
     const Season season = upTo("2");
     const Day july = test::day("2027-07-29");
-    const PullSheet sheet =
-        reckonPull(pullInput(season.read(), {yard(season, "Hill"), yard(season, "Creek")}, july,
-                             startingLimits(season.read(), july)));
+    PullAsked asked = startingQuestion(season.read(), july);
+    asked.yards = {yard(season, "Hill"), yard(season, "Creek")};
+    const PullSheet sheet = reckonPull(pullInput(season.read(), july, asked));
     EXPECT_EQ(sheet.taken, 12);
     EXPECT_EQ(sheet.framesTaken, 108);
     ASSERT_TRUE(sheet.day);

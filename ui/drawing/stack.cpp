@@ -107,7 +107,10 @@ void paintVerdict(QPainter& painter, const QRectF& region, const BoxVerdict& ver
     if (verdict.figure != FigureText{}) {
         head = joined(joined(head, {{QStringLiteral("  ")}}), figureRuns(verdict.figure));
     }
-    paintLine(painter, {region.left(), base}, head, TextSize::Body, look);
+    const double end = paintLine(painter, {region.left(), base}, head, TextSize::Body, look);
+    if (!verdict.beside.isEmpty())
+        paintLine(painter, {end + look.px(6.0), base}, {{verdict.beside, false, Tone::Muted}},
+                  TextSize::Note, look);
     if (verdict.reason.isEmpty()) return;
     const double reasonBase = base + lineStep(look.font(TextSize::Note));
     paintLine(painter, {region.left(), reasonBase}, {{verdict.reason, false, Tone::Muted}},

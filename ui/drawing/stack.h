@@ -21,6 +21,7 @@ struct BoxVerdict {
     Tone tone = Tone::Ink;
     FigureText figure = {};
     QString reason = {};  ///< a second line, muted
+    QString beside = {};  ///< muted, behind the figure: "no mark"
     bool operator==(const BoxVerdict&) const = default;
 };
 

@@ -5,44 +5,45 @@
 #include <QPainter>
 #include <algorithm>
 
-#include "core/places/pages/pull_list_page.h"
+#include "core/places/pages/pull_words.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
+#include "ui/drawing/lettering.h"
 
 namespace combwright {
 namespace {
 
 constexpr double pullPxPerMm = 0.283;
-constexpr int pullCellWidth = 152;
+constexpr int pullCellWidth = 148;
 constexpr int yardHeadHeight = 34;
+/// What a box is drawn as where nobody recorded how high it is: a medium.
+constexpr double unknownHeightMm = 168.3;
+/// The nest is only hinted at below its excluder.
+constexpr double nestHeightMm = 84;
 
-FigureText kilogramsFigure(const PullBoxRow& row) {
-    if (!row.honey) return {};
-    return {massFigure(row.honey->grams, row.honey->how), QStringLiteral("kg"),
-            letter(row.honey->how)};
+FigureText massFigureText(const std::optional<Reckoned>& honey) {
+    if (!honey) return {};
+    return {massFigure(honey->grams, honey->how), massUnit(), letter(honey->how)};
 }
 
-BoxVerdict verdictOf(const PullBoxRow& row) {
+Tone toneOf(const PullBoxRow& row) {
+    if (row.verdict == PullVerdict::Take) return row.hold ? Tone::Bad : Tone::Good;
+    if (row.refused()) return Tone::Bad;
+    return row.verdict == PullVerdict::LookFirst ? Tone::Warn : Tone::Ink;
+}
+
+BoxVerdict verdictOf(const PullHiveRow& hive, const PullBoxRow& row) {
     BoxVerdict verdict;
-    verdict.figure = kilogramsFigure(row);
-    switch (row.verdict) {
-        case PullVerdict::Take:
-            verdict.word = PullBoard::tr("take");
-            verdict.tone = Tone::Good;
-            break;
-        case PullVerdict::Leave:
-            verdict.word = PullBoard::tr("leave");
-            verdict.tone = row.why == WhyLeft::Held ? Tone::Bad : Tone::Ink;
-            break;
-        case PullVerdict::LookFirst:
-            verdict.word = PullBoard::tr("look first");
-            verdict.tone = Tone::Warn;
-            break;
-    }
-    if (row.forced)
-        verdict.reason = PullBoard::tr("you decided");
-    else if (row.why)
-        verdict.reason = whyLeftText(*row.why);
+    verdict.word = verdictText(row);
+    verdict.tone = toneOf(row);
+    // What is refused is not weighed out against anything.
+    if (!row.refused() || row.forced) verdict.figure = massFigureText(row.honey);
+    if (row.box.mark.empty()) verdict.beside = PullBoard::tr("no mark");
+    verdict.reason = reasonText(hive, row);
+    if (row.verdict == PullVerdict::Take && row.overLift)
+        verdict.reason = verdict.reason.isEmpty()
+                             ? PullBoard::tr("heavy: lift with two")
+                             : PullBoard::tr("%1; lift with two").arg(verdict.reason);
     return verdict;
 }
 
@@ -79,9 +80,10 @@ StackView PullBoard::stackOf(const PullHiveRow& hive) const {
     for (const PullBoxRow& row : hive.boxes) {
         BoxView box;
         box.mark = fromUtf8(row.box.mark);
-        box.heightMm = 168.3;
+        box.heightMm =
+            row.kind && row.kind->outerHeight ? row.kind->outerHeight->mm() : unknownHeightMm;
         box.take = row.verdict == PullVerdict::Take;
-        box.verdict = verdictOf(row);
+        box.verdict = verdictOf(hive, row);
         box.lookedInto = row.look.has_value();
         if (row.look) {
             box.words = {boxLookText(row).section(QStringLiteral(", "), 0, 0)};
@@ -92,10 +94,10 @@ StackView PullBoard::stackOf(const PullHiveRow& hive) const {
     }
     BoxView nest;
     nest.mark = fromUtf8(hive.hive.mark.text());
-    nest.heightMm = 84;
+    nest.heightMm = nestHeightMm;
     nest.brood = true;
     nest.excluderBelow = false;
-    nest.words = {hive.nest ? tr("nest %1 kg").arg(massFigure(hive.nest->grams, hive.nest->how))
+    nest.words = {hive.nest ? tr("nest %1").arg(massText(hive.nest->grams, hive.nest->how))
                             : tr("nest ?")};
     if (!stack.boxes.empty()) stack.boxes.back().excluderBelow = true;
     stack.boxes.push_back(nest);
@@ -146,6 +148,16 @@ StackLayout PullBoard::stackLayout(const HiveCell& cell) const {
                        m_session.look(), m_session.look().px(pullPxPerMm));
 }
 
+QString PullBoard::yardText(const PullYardRow& yard) const {
+    QStringList parts;
+    const double need = yard.hives.empty() ? 0 : yard.hives.front().needG;
+    if (need > 0) parts << tr("needs %1 a hive for winter").arg(massText(need, How::ByEye));
+    parts << (yard.taken > 0 ? tr("%1 to take, about %2")
+                                   .arg(boxesCounted(yard.taken), massText(yard.honeyG, How::ByEye))
+                             : tr("nothing to take"));
+    return parts.join(QStringLiteral(" · "));
+}
+
 void PullBoard::paintEvent(QPaintEvent*) {
     const Look& look = m_session.look();
     QPainter painter(this);
@@ -164,26 +176,47 @@ void PullBoard::paintEvent(QPaintEvent*) {
         const double after = painter.fontMetrics().horizontalAdvance(name) + look.space(10);
         painter.setFont(look.font(TextSize::Note));
         painter.setPen(look.tone(Tone::Muted));
-        painter.drawText(box.adjusted(after, 0, 0, 0), Qt::AlignVCenter | Qt::AlignLeft,
-                         tr("%1 boxes to take, about %2 kg")
-                             .arg(yard.taken)
-                             .arg(massFigure(yard.honeyG, How::ByEye)));
+        painter.drawText(
+            box.adjusted(after, 0, 0, 0), Qt::AlignVCenter | Qt::AlignLeft,
+            fitted(yardText(yard), painter.font(), std::max(1.0, box.width() - after)));
     }
     for (std::size_t i = 0; i < laid.hives.size(); ++i) {
         const HiveCell& cell = laid.hives[i];
-        const StackView stack = stackOf(m_sheet.yards[cell.yard].hives[cell.hive]);
+        StackView stack = stackOf(m_sheet.yards[cell.yard].hives[cell.hive]);
+        for (BoxView& box : stack.boxes)
+            if (box.verdict)
+                box.verdict->reason = fitted(box.verdict->reason, look.font(TextSize::Note),
+                                             cell.cell.width() - stackLeftRoom(look) - look.px(12));
         if (static_cast<int>(i) == m_hive) {
             const auto regions = stackLayout(cell).regions;
             if (m_box < static_cast<int>(regions.size())) {
                 painter.setPen(QPen(look.tone(Tone::Accent), hasFocus() ? 2 : 1));
                 painter.setBrush(look.tone(Tone::Surface));
-                painter.drawRoundedRect(
-                    regions[static_cast<std::size_t>(m_box)].adjusted(-6, -3, 10, 3), look.corner(),
-                    look.corner());
+                // As wide as what is said over the box.
+                QRectF ring = regions[static_cast<std::size_t>(m_box)].adjusted(-6, -3, 10, 3);
+                if (const auto& verdict = stack.boxes[static_cast<std::size_t>(m_box)].verdict)
+                    ring.setRight(std::max(
+                        ring.right(), ring.left() + look.px(12) +
+                                          textWidth(verdict->reason, look.font(TextSize::Note))));
+                painter.drawRoundedRect(ring, look.corner(), look.corner());
             }
         }
         paintStack(painter, stackRect(cell), stack, look, look.px(pullPxPerMm));
     }
+}
+
+QRect PullBoard::currentRect() const {
+    const Laid laid = layOut(std::max(width(), 1));
+    if (m_hive < 0 || m_hive >= static_cast<int>(laid.hives.size())) return {};
+    const HiveCell& cell = laid.hives[static_cast<std::size_t>(m_hive)];
+    const auto regions = stackLayout(cell).regions;
+    if (m_box < 0 || m_box >= static_cast<int>(regions.size())) return cell.cell.toRect();
+    QRect rect = regions[static_cast<std::size_t>(m_box)].toRect();
+    // The first row of a yard shows under which name it stands.
+    if (cell.hive == 0)
+        rect.setTop(std::max(
+            0, static_cast<int>(cell.cell.top()) - m_session.look().space(yardHeadHeight)));
+    return rect;
 }
 
 const PullHiveRow* PullBoard::currentHive() const {
@@ -252,6 +285,7 @@ void PullBoard::mousePressEvent(QMouseEvent* event) {
         for (std::size_t box = 0; box < regions.size(); ++box)
             if (regions[box].contains(event->position()))
                 return moveTo(static_cast<int>(i), static_cast<int>(box));
+        return moveTo(static_cast<int>(i), 0);
     }
 }
 

@@ -20,6 +20,8 @@ class PullBoard : public QWidget {
     /// The box under the cursor; nothing where there is none.
     const PullBoxRow* current() const;
     const PullHiveRow* currentHive() const;
+    /// Where it stands, to be scrolled to.
+    QRect currentRect() const;
     int heightForWidth(int width) const override;
 
   Q_SIGNALS:
@@ -47,6 +49,7 @@ class PullBoard : public QWidget {
         double height = 0;
     };
     Laid layOut(int width) const;
+    QString yardText(const PullYardRow& yard) const;
     StackView stackOf(const PullHiveRow& hive) const;
     StackLayout stackLayout(const HiveCell& cell) const;
     QRectF stackRect(const HiveCell& cell) const;

@@ -1,310 +1,336 @@
 #include "ui/pull/pull_place.h"
 
-#include <QFrame>
-#include <QGridLayout>
 #include <QHBoxLayout>
-#include <QLocale>
-#include <QThreadPool>
+#include <QScrollBar>
 #include <QVBoxLayout>
 #include <QtConcurrentRun>
+#include <algorithm>
+#include <cmath>
 
+#include "core/actions/boxes/looks.h"
 #include "core/actions/pull/plan.h"
+#include "core/places/explain_pull.h"
 #include "core/places/pages/pull_list_page.h"
+#include "core/places/pages/pull_words.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
 
 namespace combwright {
+namespace {
 
-PullPlace::PullPlace(Session& session, QWidget* parent) : Place(session, parent) {
+/// Narrower than this, at the base font, limits and answer go below the stacks.
+constexpr int besideFrom = 880;
+constexpr int cardWidth = 304;
+/// After this long the person is shown that something is being reckoned.
+constexpr int slowAfterMs = 1000;
+
+QScrollArea* plainScroll(const char* name, QWidget* parent) {
+    auto* scroll = new QScrollArea(parent);
+    scroll->setObjectName(QLatin1String(name));
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setWidgetResizable(true);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    return scroll;
+}
+
+}  // namespace
+
+PullPlace::PullPlace(Session& session, QWidget* parent)
+    : Place(session, parent),
+      m_whole(plainScroll("pull_whole", this)),
+      m_body(new QWidget(m_whole)),
+      m_across(new QBoxLayout(QBoxLayout::LeftToRight, m_body)),
+      m_reckoner([](PullInput input) { return reckonPull(std::move(input)); }) {
     // Not by Tab: Shift+Tab from the board would come straight back to it.
     setFocusPolicy(Qt::ClickFocus);
-    auto* across = new QHBoxLayout(this);
-    across->setContentsMargins(24, 8, 24, 16);
-    across->setSpacing(24);
-    auto* left = new QVBoxLayout;
+    auto* all = new QVBoxLayout(this);
+    all->setContentsMargins(0, 0, 0, 0);
+    m_whole->setWidget(m_body);
+    all->addWidget(m_whole);
+    m_left = new QWidget(m_body);
+    buildLeft(m_left);
+    buildCard();
+    m_across->addWidget(m_left, 1);
+    m_across->addWidget(m_cardScroll);
+    // One after the other: a question that waits is dropped when a newer one comes.
+    m_pool.setMaxThreadCount(1);
+    m_slow.setSingleShot(true);
+    m_slow.setInterval(slowAfterMs);
+    listen();
+    arrange();
+}
+
+PullPlace::~PullPlace() {
+    m_watcher.cancel();
+    m_otherwise.cancel();
+    m_pool.waitForDone();
+}
+
+void PullPlace::buildLeft(QWidget* left) {
+    auto* column = new QVBoxLayout(left);
+    column->setContentsMargins(0, 0, 0, 0);
+    m_question = new PullQuestion(session(), left);
+    m_busy = new QWidget(left);
+    m_busy->setObjectName(QStringLiteral("reckoning"));
+    auto* busy = new QHBoxLayout(m_busy);
+    busy->setContentsMargins(0, 0, 0, 0);
+    auto* bar = new QProgressBar(m_busy);
+    bar->setRange(0, 0);
+    bar->setAccessibleName(tr("Reckoning which boxes come off"));
+    auto* stopButton = new QPushButton(tr("Stop reckoning"), m_busy);
+    stopButton->setObjectName(QStringLiteral("stop_reckoning"));
+    stopButton->setProperty("small", true);
+    connect(stopButton, &QPushButton::clicked, this, &PullPlace::stop);
+    busy->addWidget(bar, 1);
+    busy->addWidget(stopButton);
+    m_busy->hide();
     m_empty =
-        new QLabel(tr("No super stands on a hive yet. Put supers on in Yard, then look into them: "
-                      "what is seen of a box is what a pull is reckoned from."),
-                   this);
+        new QLabel(tr("No super stands on a hive of these yards. Put supers on in Yard, then look "
+                      "into them: what is seen of a box is what a pull is reckoned from."),
+                   left);
+    m_empty->setObjectName(QStringLiteral("no_super"));
     m_empty->setWordWrap(true);
-    m_scroll = new QScrollArea(this);
-    m_scroll->setFrameShape(QFrame::NoFrame);
-    m_scroll->setWidgetResizable(true);
-    m_scroll->setFocusPolicy(Qt::NoFocus);
-    m_board = new PullBoard(session, m_scroll);
+    m_scroll = plainScroll("pull_stacks", left);
+    m_board = new PullBoard(session(), m_scroll);
     m_scroll->setWidget(m_board);
-    m_box = new QLabel(this);
-    m_box->setObjectName(QStringLiteral("chosen_box"));
-    m_box->setWordWrap(true);
-    m_box->setTextFormat(Qt::RichText);
-    left->addWidget(m_empty);
-    left->addWidget(m_scroll, 1);
-    left->addWidget(m_box);
-    across->addLayout(left, 5);
+    m_chosen = new ChosenBox(session(), left);
+    column->addWidget(m_question);
+    column->addWidget(m_busy);
+    column->addWidget(m_empty);
+    column->addWidget(m_scroll, 1);
+    column->addWidget(m_chosen);
+    column->addStretch(0);
+}
 
-    auto* card = new QFrame(this);
-    card->setProperty("card", true);
-    auto* column = new QVBoxLayout(card);
-    auto* title = new QLabel(QStringLiteral("<b>%1</b>").arg(tr("Limits")), card);
-    column->addWidget(title);
-    auto* grid = new QWidget(card);
-    new QGridLayout(grid);
-    grid->layout()->setContentsMargins(0, 0, 0, 0);
-    column->addWidget(grid);
-    addLimit(grid, tr("Leave for winter"), "winter_need", tr("kg a hive"));
-    addLimit(grid, tr("Feed up to"), "feed_up_to", tr("kg a hive"));
-    addLimit(grid, tr("Capped at least"), "min_capped", QStringLiteral("%"));
-    addLimit(grid, tr("Water at most"), "max_water", QStringLiteral("%"));
-    addLimit(grid, tr("Carry at most"), "carry", tr("kg in all"));
-    addLimit(grid, tr("Boxes at most"), "boxes", {});
-    addLimit(grid, tr("Clearer boards"), "clearer_boards", tr("owned"));
-    m_follows = new QLabel(card);
-    m_follows->setObjectName(QStringLiteral("follows"));
-    m_follows->setWordWrap(true);
-    m_follows->setTextFormat(Qt::RichText);
-    m_follows->setAlignment(Qt::AlignTop | Qt::AlignLeft);
-    column->addWidget(m_follows, 1);
-    // At large type the card is taller than the window; it scrolls rather than push the window out.
-    auto* cardScroll = new QScrollArea(this);
-    cardScroll->setFrameShape(QFrame::NoFrame);
-    cardScroll->setWidgetResizable(true);
-    cardScroll->setFocusPolicy(Qt::NoFocus);
-    cardScroll->setWidget(card);
-    across->addWidget(cardScroll, 2);
+void PullPlace::buildCard() {
+    m_cardScroll = plainScroll("pull_card", m_body);
+    m_card = new QFrame(m_cardScroll);
+    m_card->setProperty("card", true);
+    auto* column = new QVBoxLayout(m_card);
+    column->setContentsMargins(12, 8, 12, 8);
+    column->setSpacing(4);
+    const auto title = [&](const QString& text) {
+        column->addWidget(new QLabel(QStringLiteral("<b>%1</b>").arg(text), m_card));
+    };
+    title(tr("Limits"));
+    m_fields = new PullLimitFields(session(), m_card);
+    column->addWidget(m_fields);
+    title(tr("What follows"));
+    m_follows = new PullFollows(session(), m_card);
+    column->addWidget(m_follows);
+    column->addStretch(1);
+    m_cardScroll->setWidget(m_card);
+}
 
-    connect(m_board, &PullBoard::currentChanged, this, &PullPlace::fillBox);
-    connect(m_board, &PullBoard::decided, this, [this](std::int64_t box, PullVerdict verdict) {
-        m_forced[box] = verdict;
-        reckon();
+void PullPlace::listen() {
+    connect(m_board, &PullBoard::currentChanged, this, [this] {
+        fillBox();
+        showCurrent();
     });
-    connect(m_board, &PullBoard::decisionTakenBack, this, [this](std::int64_t box) {
-        m_forced.erase(box);
+    connect(m_board, &PullBoard::decided, this,
+            [this](std::int64_t box, PullVerdict verdict) { decide(box, verdict, {}); });
+    const auto takeBack = [this](std::int64_t box) {
+        m_asked.forced.erase(box);
         reckon();
+    };
+    connect(m_board, &PullBoard::decisionTakenBack, this, takeBack);
+    connect(m_chosen, &ChosenBox::decided, this, &PullPlace::decide);
+    connect(m_chosen, &ChosenBox::decisionTakenBack, this, takeBack);
+    connect(m_chosen, &ChosenBox::done, this, [this] { m_board->setFocus(); });
+    connect(m_fields, &PullLimitFields::changed, this, &PullPlace::ask);
+    connect(m_question, &PullQuestion::changed, this, &PullPlace::ask);
+    connect(&m_slow, &QTimer::timeout, this, [this] {
+        m_busy->show();
+        Q_EMIT headChanged();
     });
     connect(&m_watcher, &QFutureWatcher<PullSheet>::finished, this, [this] {
-        if (!m_watcher.isCanceled()) show(m_watcher.result());
+        if (!m_watcher.isCanceled() && m_watcher.future().resultCount() > 0)
+            show(m_watcher.result());
     });
-    connect(&session, &Session::seasonChanged, this, [this] {
-        m_forced.clear();
-        m_limitsKnown = false;
+    connect(&m_otherwise, &QFutureWatcher<std::vector<PullOtherwise>>::finished, this, [this] {
+        if (!m_otherwise.isCanceled() && m_otherwise.future().resultCount() > 0) tellOtherwise();
     });
-    connect(&session, &Session::changed, this, [this] {
+    connect(&session(), &Session::seasonChanged, this, [this] {
+        m_watcher.cancel();
+        m_otherwise.cancel();
+        m_askedKnown = false;
+        m_fields->forget();
+        m_question->forget();
+    });
+    connect(&session(), &Session::changed, this, [this] {
         if (isVisible()) reload();
     });
-    connect(&session, &Session::lookChanged, this, [this] {
-        fillFollows();
+    connect(&session(), &Session::lookChanged, this, [this] {
+        m_fields->show(m_asked, m_input.constants);
+        m_follows->show(m_sheet, m_kept);
         fillBox();
+        arrange();
     });
 }
 
-PullPlace::~PullPlace() { m_watcher.waitForFinished(); }
-
-QLineEdit* PullPlace::addLimit(QWidget* card, const QString& label, const char* key,
-                               const QString& unit) {
-    auto* grid = static_cast<QGridLayout*>(card->layout());
-    const int row = grid->rowCount();
-    auto* edit = new QLineEdit(card);
-    edit->setObjectName(QLatin1String(key));
-    edit->setAccessibleName(unit.isEmpty() ? label : QStringLiteral("%1, %2").arg(label, unit));
-    edit->setAlignment(Qt::AlignRight);
-    edit->setMaximumWidth(look().space(64));
-    auto* text = new QLabel(label, card);
-    text->setBuddy(edit);
-    grid->addWidget(text, row, 0);
-    grid->addWidget(edit, row, 1);
-    grid->addWidget(new QLabel(unit, card), row, 2);
-    m_limitFields.push_back({key, edit});
-    // The answer follows each key; nothing is kept before the plan is.
-    connect(edit, &QLineEdit::textEdited, this, &PullPlace::takeLimits);
-    return edit;
+void PullPlace::resizeEvent(QResizeEvent* event) {
+    Place::resizeEvent(event);
+    arrange();
 }
 
-QString PullPlace::limitText(const char* key) const {
-    const auto* field = PlanLimits::fields().find(key);
-    const Value value = field->valueIn(&m_limits);
-    const auto* number = std::get_if<std::int64_t>(&value);
-    if (!number) return {};
-    switch (field->kind) {
-        case Kind::Mass:
-            return QLocale().toString(static_cast<double>(*number) / 1000.0, 'g', 6);
-        case Kind::Share:
-        case Kind::Percent:
-            return QLocale().toString(static_cast<double>(*number) / 100.0, 'g', 6);
-        default:
-            return QString::number(*number);
+void PullPlace::arrange() {
+    const bool beside = width() >= look().space(besideFrom);
+    const int side = look().space(beside ? 24 : 16);
+    m_across->setContentsMargins(side, look().space(8), side, look().space(12));
+    m_across->setSpacing(look().space(16));
+    m_across->setDirection(beside ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+    const int bar = m_whole->verticalScrollBar()->sizeHint().width();
+    if (beside) {
+        m_cardScroll->setFixedWidth(look().space(cardWidth) + bar);
+        m_cardScroll->setMinimumHeight(0);
+        m_scroll->setMinimumHeight(look().space(120));
+    } else {
+        // Below each other nothing scrolls but the whole.
+        m_cardScroll->setMinimumWidth(0);
+        m_cardScroll->setMaximumWidth(QWIDGETSIZE_MAX);
+        const int wide = width() - 2 * side - bar;
+        m_cardScroll->setMinimumHeight(m_card->layout()->totalHeightForWidth(wide) + 4);
+        m_scroll->setMinimumHeight(m_board->heightForWidth(wide));
     }
+    // At once, so that what was just said is never painted into the room of what was there before.
+    m_chosen->layout()->activate();
+    m_left->layout()->activate();
+    m_across->activate();
 }
 
-void PullPlace::fillLimits() {
-    for (const LimitField& field : m_limitFields)
-        if (!field.edit->hasFocus()) field.edit->setText(limitText(field.key));
+void PullPlace::showCurrent() {
+    const QRect rect = m_board->currentRect();
+    if (rect.isNull()) return;
+    m_scroll->ensureVisible(rect.center().x(), rect.center().y(), 0, rect.height() / 2 + 8);
+    const QPoint middle = m_board->mapTo(m_body, rect.center());
+    m_whole->ensureVisible(middle.x(), middle.y(), 0, rect.height() / 2 + 8);
 }
 
-void PullPlace::takeLimits() {
-    for (const LimitField& each : m_limitFields) {
-        const auto* field = PlanLimits::fields().find(each.key);
-        const QString text = each.edit->text().trimmed();
-        Value value;
-        if (!text.isEmpty()) {
-            const auto number = typedNumber(text);
-            const double scale = field->kind == Kind::Mass    ? 1000.0
-                                 : field->kind == Kind::Count ? 1.0
-                                                              : 100.0;
-            const double scaled = number.value_or(0) * scale;
-            const bool fits = number && std::abs(scaled - std::round(scaled)) < 1e-6;
-            if (fits) value = static_cast<std::int64_t>(std::llround(scaled));
-            if (!fits || !field->setIn(&m_limits, value)) {
-                session().tell(
-                    tr("%1 is not a number that can be meant there; the last one holds.").arg(text),
-                    true);
-                return;
-            }
-            continue;
-        }
-        (void)field->setIn(&m_limits, value);
+void PullPlace::ask() {
+    m_asked.limits = m_fields->limits();
+    m_asked.supposed = m_fields->supposed();
+    m_asked.yards = m_question->yards();
+    m_asked.forDay = m_question->forDay();
+    reckon();
+}
+
+void PullPlace::decide(std::int64_t box, PullVerdict verdict, const QString& reason) {
+    const PullBoxRow* row = m_board->current();
+    const bool held = row && row->box.id.number == box && row->hold;
+    if (held && verdict == PullVerdict::Take && reason.isEmpty()) {
+        m_chosen->askWhy();
+        arrange();
+        return;
     }
+    m_asked.forced[box] = ForcedVerdict(verdict, reason.toStdString());
     reckon();
 }
 
 void PullPlace::reload() {
     if (!session().hasSeason()) return;
-    if (!m_limitsKnown) {
-        m_limits = startingLimits(session().read(), session().clock().today());
-        m_limitsKnown = true;
-        fillLimits();
+    const Day today = session().clock().today();
+    m_kept = keptPull(session().read(), today);
+    if (!m_askedKnown) {
+        m_asked = startingQuestion(session().read(), today);
+        m_askedKnown = true;
     }
     reckon();
 }
 
 void PullPlace::reckon() {
     // Plain values go to the other thread; a newer question makes an older answer worthless.
-    std::vector<Id<Yard>> yards;
-    for (const Yard& yard : openYards(session().read())) yards.push_back(yard.id);
-    PullInput input =
-        pullInput(session().read(), yards, session().clock().today(), m_limits, m_forced);
+    m_input = pullInput(session().read(), session().clock().today(), m_asked);
+    m_question->show(openYards(session().read()), m_asked);
+    m_fields->show(m_asked, m_input.constants);
+    m_watcher.cancel();
+    m_otherwise.cancel();
+    m_slow.start();
     m_watcher.setFuture(QtConcurrent::run(
-        [input = std::move(input)]() mutable { return reckonPull(std::move(input)); }));
+        &m_pool,
+        [reckoner = m_reckoner, input = m_input]() mutable { return reckoner(std::move(input)); }));
+}
+
+void PullPlace::reckonOtherwise() {
+    const PullBoxRow* row = m_board->current();
+    m_otherwise.cancel();
+    if (!row) return;
+    m_otherwise.setFuture(
+        QtConcurrent::run(&m_pool, [input = m_input, sheet = m_sheet, box = row->box.id.number] {
+            std::vector<PullOtherwise> both;
+            for (const PullVerdict verdict : {PullVerdict::Leave, PullVerdict::Take})
+                if (auto each = pullOtherwise(input, sheet, box, verdict)) both.push_back(*each);
+            return both;
+        }));
+}
+
+void PullPlace::stop() {
+    m_slow.stop();
+    m_watcher.cancel();
+    m_busy->hide();
+    m_board->setFocus();
+    session().tell(tr("Stopped. What is shown is the last answer; change a limit to ask again."));
 }
 
 void PullPlace::settle() {
     m_watcher.waitForFinished();
-    if (m_watcher.future().resultCount() > 0) show(m_watcher.result());
+    if (!m_watcher.isCanceled() && m_watcher.future().resultCount() > 0) show(m_watcher.result());
+    m_otherwise.waitForFinished();
+    if (!m_otherwise.isCanceled() && m_otherwise.future().resultCount() > 0) tellOtherwise();
+    arrange();
+}
+
+void PullPlace::tellOtherwise() {
+    m_chosen->tell(m_otherwise.result());
+    arrange();
 }
 
 void PullPlace::show(PullSheet sheet) {
+    m_slow.stop();
+    m_busy->hide();
     m_sheet = std::move(sheet);
     bool anySuper = false;
     for (const PullYardRow& yard : m_sheet.yards)
         for (const PullHiveRow& hive : yard.hives) anySuper = anySuper || !hive.boxes.empty();
     m_empty->setVisible(!anySuper);
     m_scroll->setVisible(anySuper);
-    m_box->setVisible(anySuper);
     m_board->show(m_sheet);
-    fillFollows();
+    m_fields->tellYards(m_sheet);
+    m_follows->show(m_sheet, m_kept);
+    arrange();
     Q_EMIT headChanged();
 }
 
-void PullPlace::fillFollows() {
-    const QString muted = look().tone(Tone::Muted).name();
-    QString html =
-        QStringLiteral("<b>%1</b><table width='100%' cellspacing='4'>").arg(tr("What follows"));
-    const auto row = [&](const QString& what, const QString& value, const QString& under = {}) {
-        html +=
-            QStringLiteral("<tr><td>%1</td><td align='right'><b>%2</b></td></tr>").arg(what, value);
-        if (!under.isEmpty())
-            html +=
-                QStringLiteral("<tr><td colspan='2'><small style='color:%1'>%2</small></td></tr>")
-                    .arg(muted, under);
-    };
-    const double low = std::max(0.0, m_sheet.honey.grams - m_sheet.honey.spreadG);
-    row(tr("Honey"), tr("%1 kg").arg(massFigure(m_sheet.honey.grams, How::ByEye)),
-        tr("%1 to %2 kg. <b>As of today:</b> what the bees bring or eat until then is not in it.")
-            .arg(massFigure(low, How::ByEye),
-                 massFigure(m_sheet.honey.grams + m_sheet.honey.spreadG, How::ByEye)));
-    row(tr("Boxes"), QString::number(m_sheet.taken),
-        m_sheet.proven ? tr("No choice within these limits takes more: proven.")
-                       : tr("Not proven the best; at most %1 kg more is possible.")
-                             .arg(massFigure(m_sheet.boundG - m_sheet.honey.grams, How::Weighed)));
-    if (m_sheet.day && m_sheet.taken > 0) {
-        const DayPlan& day = *m_sheet.day;
-        row(tr("Loads"), QString::number(day.loads),
-            day.loadsIfMixed != day.loads ? tr("%1 if yards are mixed").arg(day.loadsIfMixed)
-                                          : QString());
-        const auto hours = [](double minutes) {
-            return tr("%1 h %2")
-                .arg(static_cast<int>(minutes) / 60)
-                .arg(static_cast<int>(std::lround(minutes)) % 60, 2, 10, QLatin1Char('0'));
-        };
-        row(tr("Day"), hours(day.dayMin),
-            tr("One uncaps while it spins; one pair of hands alone %1. One more saves %2 min.")
-                .arg(hours(day.aloneMin))
-                .arg(static_cast<int>(std::lround(day.oneMoreSavesMin))));
-        row(tr("Buckets"), QString::number(day.bucketsWithSpare),
-            tr("%1 and spare").arg(day.buckets));
-        row(tr("Jars of %1 g").arg(m_sheet.jarG), QString::number(m_sheet.jars));
-    }
-    html += QStringLiteral("</table>");
-    int hungry = 0;
-    QStringList names;
-    for (const PullYardRow& yard : m_sheet.yards)
-        for (const PullHiveRow& hive : yard.hives)
-            if (hive.shortG > 0) {
-                ++hungry;
-                names << QStringLiteral("%1 %2").arg(fromUtf8(hive.hive.mark.text()),
-                                                     massFigure(hive.shortG, How::ByEye));
-            }
-    if (hungry)
-        html += QStringLiteral("<p><b>%1</b> %2</p>")
-                    .arg(tr("To feed, kg:"), names.join(QStringLiteral(", ")));
-    m_follows->setText(html);
+void PullPlace::fillBox() {
+    m_chosen->show(m_board->currentHive(), m_board->current());
+    reckonOtherwise();
 }
 
-void PullPlace::fillBox() {
-    const PullBoxRow* box = m_board->current();
-    const PullHiveRow* hive = m_board->currentHive();
-    if (!box || !hive) {
-        m_box->clear();
-        return;
-    }
-    QStringList lines;
-    lines << QStringLiteral("<b>%1</b> %2")
-                 .arg(tr("%1 on %2").arg(boxName(box->box), fromUtf8(hive->hive.mark.text())),
-                      box->look ? boxLookText(*box) : tr("not looked into lately"));
-    if (box->hold)
-        lines << tr("Held back since %1: %2.")
-                     .arg(dayText(box->hold->since), fromUtf8(word(box->hold->why)));
-    if (hive->remainingG && box->honey) {
-        const double stays = *hive->remainingG;
-        const bool taken = box->verdict == PullVerdict::Take;
-        const double without = taken ? stays : stays - box->honey->grams;
-        const double with = taken ? stays + box->honey->grams : stays;
-        lines << tr("Leave it: the hive keeps %1 of the %2 kg it needs. Take it: %3 kg, and %4 to "
-                    "feed.")
-                     .arg(massFigure(with, How::ByEye), massFigure(hive->needG, How::ByEye),
-                          massFigure(without, How::ByEye),
-                          massFigure(std::max(0.0, hive->needG - without), How::ByEye));
-    } else if (!hive->nest) {
-        lines << tr("How much stores the nest holds is not known: look first.");
-    }
-    m_box->setText(lines.join(QStringLiteral("<br>")));
+QString PullPlace::yardNames() const {
+    QStringList yards;
+    for (const Id<Yard> id : m_asked.yards)
+        if (const auto yard = session().read().find(id)) yards << fromUtf8(yard->name.text());
+    return yards.join(QStringLiteral(", "));
 }
 
 PlaceHead PullPlace::head() const {
     PlaceHead head;
     head.title = tr("Pull");
-    QStringList yards;
-    for (const PullYardRow& yard : m_sheet.yards) yards << fromUtf8(yard.yard.name.text());
-    head.under = tr("%1 · as of %2")
-                     .arg(yards.join(QStringLiteral(", ")), dayText(session().clock().today()));
-    if (m_sheet.taken > 0) {
-        head.big = {massFigure(m_sheet.honey.grams, How::ByEye), tr("kg"),
-                    letter(m_sheet.honey.how)};
-        head.bigNote = tr("from %1 boxes,\ngive or take %2")
-                           .arg(m_sheet.taken)
-                           .arg(massFigure(m_sheet.honey.spreadG, How::ByEye));
-        head.action = tr("Keep plan and print list");
-        head.actionKey = tr("Ctrl+P");
-    }
+    if (!session().hasSeason() || !m_askedKnown) return head;
+    QStringList under;
+    under << (m_asked.yards.empty() ? tr("no yard ticked") : yardNames());
+    under << tr("for %1").arg(shortDayText(m_asked.forDay));
+    under << tr("as of %1").arg(dayText(session().clock().today()));
+    head.under = under.join(QStringLiteral(" · "));
+    if (m_sheet.taken == 0) return head;
+    head.big = {massFigure(m_sheet.honey.grams, How::ByEye), massUnit(), letter(m_sheet.honey.how)};
+    const double low = std::max(0.0, m_sheet.honey.grams - m_sheet.honey.spreadG);
+    head.bigNote = tr("from %1,\nbetween %2 and %3")
+                       .arg(boxesCounted(m_sheet.taken), massFigure(low, How::ByEye),
+                            massFigure(m_sheet.honey.grams + m_sheet.honey.spreadG, How::ByEye));
+    head.action =
+        m_kept && asKept(m_sheet, *m_kept) ? tr("Print pull list") : tr("Keep plan and print list");
+    head.actionKey = tr("Ctrl+P");
     return head;
 }
 
@@ -313,39 +339,97 @@ std::vector<KeyHint> PullPlace::hints() const {
 }
 
 std::vector<PrintSheet> PullPlace::sheets() const {
-    return {{QStringLiteral("pull-list"), tr("Pull list"), [this] {
-                 return pullListPage(session().read(), m_sheet, session().clock().today());
-             }}};
+    return {{QStringLiteral("pull-list"), tr("Pull list"),
+             [this] { return pullListPage(session().read(), m_sheet); }}};
+}
+
+std::vector<Explained> PullPlace::explained() const {
+    if (!session().hasSeason()) return {};
+    const PullBoxRow* box = m_board->current();
+    return explainPull(session().read(), m_input, m_sheet,
+                       box ? std::optional(box->box.id.number) : std::nullopt);
 }
 
 QString PullPlace::help() const {
-    return tr(
-        "Every super that could come off stands here with a verdict: take, leave or look first, "
-        "and "
-        "why. Whole boxes only; each hive keeps what it needs for winter, less what you are "
-        "willing "
-        "to feed. Boxes that are open, wet, hold brood, are held back or were not looked into "
-        "lately "
-        "stay.\n\nChange a limit at the right and the answer follows. T, L and K decide a box "
-        "against "
-        "the reckoning; Delete takes your decision back. What August brings or takes is not in it: "
-        "it "
-        "speaks as of today.\n\nA full super weighs up to 25 kg: over 23 kg lift with two.");
+    return tr("Every super that could come off stands here with a verdict: take, leave or look "
+              "first, and why. Whole boxes only; each hive keeps what it needs for winter, less "
+              "what you are willing to feed. Boxes that are open, wet, hold brood, are held back "
+              "or were not looked into lately stay. One that was on while a medicine was in the "
+              "hive is refused: it is never suggested, and taking it needs a reason.\n\n"
+              "Tick the yards and say the day (fri, 6 aug). Change a limit at the right and the "
+              "answer follows. Full frame, extractor, bucket and spare buckets may be tried out: "
+              "what you type there becomes your own figure when the plan is kept.\n\n"
+              "The arrows go from hive to hive and from box to box; the chosen box lies flat "
+              "below with what leaving and taking it would bring. T, L and K decide it against "
+              "the reckoning; Delete takes your decision back. Ctrl+E says how each figure came "
+              "about. What the bees bring or take until then is not in it: it speaks as of "
+              "today.\n\n%1")
+        .arg(liftCaution());
+}
+
+bool PullPlace::keep() {
+    // A decision about a box that is not in these yards belongs to another plan.
+    QStringList forced;
+    for (const PullYardRow& yard : m_sheet.yards)
+        for (const PullHiveRow& hive : yard.hives)
+            for (const PullBoxRow& box : hive.boxes) {
+                if (!box.forced) continue;
+                QString each = QStringLiteral("#%1 %2")
+                                   .arg(box.box.id.number)
+                                   .arg(fromUtf8(word(box.verdict)));
+                if (!box.reason.empty()) each += QStringLiteral(" (%1)").arg(fromUtf8(box.reason));
+                forced << each;
+            }
+    const Day today = session().clock().today();
+    QStringList yards;
+    for (const Id<Yard> id : m_asked.yards) {
+        const auto yard = session().read().find(id);
+        const QString name = yard ? fromUtf8(yard->name.text()) : QString();
+        yards << (name.isEmpty() || name.contains(QLatin1Char(','))
+                      ? QStringLiteral("#%1").arg(id.number)
+                      : name);
+    }
+    KeepPlan plan;
+    plan.on = today;
+    plan.forDay = m_asked.forDay;
+    plan.yards = yards.join(QStringLiteral(", ")).toStdString();
+    plan.limits = m_asked.limits;
+    plan.force = forced.join(QStringLiteral(", ")).toStdString();
+    std::vector<SetConstant> constants;
+    const auto own = [&](const std::string& name, const std::optional<double>& value) {
+        const auto named = Name::of(name);
+        if (!value || !named) return;
+        SetConstant set;
+        set.on = today;
+        set.constant = *named;
+        set.value = Number::rounded(*value);
+        set.source = tr("typed for the pull plan").toStdString();
+        constants.push_back(set);
+    };
+    const PullSupposed& supposed = m_asked.supposed;
+    if (const auto& usual = m_sheet.constants.usualFrame)
+        own("full_frame_g " + usual->code.text(), supposed.fullFrameG);
+    own("extractor_slots", supposed.slots);
+    own("bucket_g", supposed.bucketG);
+    own("spare_share", supposed.spareShare);
+    return session().together([&](Season& season) -> Result<void> {
+        for (const SetConstant& each : constants)
+            if (auto set = perform(season, each); !set) return set.error();
+        if (auto kept = perform(season, plan); !kept) return kept.error();
+        return {};
+    });
 }
 
 void PullPlace::act() {
+    settle();
     if (m_sheet.taken == 0) return;
-    QStringList forced;
-    for (const auto& [box, verdict] : m_forced)
-        forced << QStringLiteral("#%1 %2").arg(box).arg(fromUtf8(word(verdict)));
-    const Day today = session().clock().today();
-    KeepPlan keep;
-    keep.on = today;
-    keep.forDay = today;
-    keep.limits = m_limits;
-    keep.force = forced.join(QStringLiteral(", ")).toStdString();
-    if (!session().run(keep)) return;
-    session().tell(tr("The plan is kept."));
+    if (!m_kept || !asKept(m_sheet, *m_kept)) {
+        if (!keep()) return;
+        m_asked.supposed = {};
+        reload();
+        settle();
+        session().tell(tr("The plan is kept."));
+    }
     Q_EMIT printAsked();
 }
 

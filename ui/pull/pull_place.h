@@ -1,14 +1,25 @@
 // Pull: which boxes do I bring in, and what is left for winter. The supers with their verdicts at
-// the left; at the right the limits as plain fields, and what follows from them as one types.
+// the left and the chosen one laid flat below them; the limits as plain fields and what follows
+// from them at the right, as one types. Where there is no room the one goes below the other.
 #pragma once
 
+#include <QBoxLayout>
+#include <QFrame>
 #include <QFutureWatcher>
 #include <QLabel>
-#include <QLineEdit>
+#include <QProgressBar>
+#include <QPushButton>
 #include <QScrollArea>
+#include <QThreadPool>
+#include <QTimer>
+#include <functional>
 
 #include "core/places/pull_sheet.h"
+#include "ui/pull/chosen_box.h"
 #include "ui/pull/pull_board.h"
+#include "ui/pull/pull_follows.h"
+#include "ui/pull/pull_limits.h"
+#include "ui/pull/pull_question.h"
 #include "ui/shell/place.h"
 
 namespace combwright {
@@ -17,6 +28,9 @@ class PullPlace : public Place {
     Q_OBJECT
 
   public:
+    /// How a plan is reckoned; called in another thread.
+    using Reckoner = std::function<PullSheet(PullInput)>;
+
     explicit PullPlace(Session& session, QWidget* parent = nullptr);
     ~PullPlace() override;
 
@@ -24,43 +38,63 @@ class PullPlace : public Place {
     PlaceHead head() const override;
     std::vector<KeyHint> hints() const override;
     std::vector<PrintSheet> sheets() const override;
+    std::vector<Explained> explained() const override;
     QString help() const override;
     void act() override;
     void reload() override;
-    QWidget* headControls() override { return nullptr; }
     void settle() override;
 
     const PullSheet& sheet() const { return m_sheet; }
     PullBoard& board() { return *m_board; }
+    /// Reckons in that way from now on.
+    void reckonBy(Reckoner reckoner) { m_reckoner = std::move(reckoner); }
 
   protected:
     void focusInEvent(QFocusEvent*) override { m_board->setFocus(); }
+    void resizeEvent(QResizeEvent* event) override;
 
   private:
-    struct LimitField {
-        const char* key;
-        QLineEdit* edit;
-    };
-    QLineEdit* addLimit(QWidget* card, const QString& label, const char* key, const QString& unit);
-    void takeLimits();
-    void fillLimits();
+    void buildLeft(QWidget* left);
+    void buildCard();
+    void listen();
+    void ask();
+    void decide(std::int64_t box, PullVerdict verdict, const QString& reason);
     void reckon();
+    void reckonOtherwise();
+    void tellOtherwise();
     void show(PullSheet sheet);
-    void fillFollows();
+    void stop();
     void fillBox();
-    QString limitText(const char* key) const;
+    void arrange();
+    void showCurrent();
+    bool keep();
+    QString yardNames() const;
 
     PullBoard* m_board;
+    QScrollArea* m_whole;
+    QWidget* m_body;
+    QBoxLayout* m_across;
+    QWidget* m_left;
+    PullQuestion* m_question;
+    QWidget* m_busy;
     QScrollArea* m_scroll;
     QLabel* m_empty;
-    QLabel* m_follows;
-    QLabel* m_box;
-    std::vector<LimitField> m_limitFields;
-    PlanLimits m_limits;
-    bool m_limitsKnown = false;
-    PullForced m_forced;
+    ChosenBox* m_chosen;
+    QScrollArea* m_cardScroll;
+    QFrame* m_card;
+    PullLimitFields* m_fields;
+    PullFollows* m_follows;
+
+    PullAsked m_asked;
+    bool m_askedKnown = false;
+    std::optional<KeptPull> m_kept;
+    PullInput m_input;
     PullSheet m_sheet;
+    Reckoner m_reckoner;
+    QThreadPool m_pool;
+    QTimer m_slow;
     QFutureWatcher<PullSheet> m_watcher;
+    QFutureWatcher<std::vector<PullOtherwise>> m_otherwise;
 };
 
 }  // namespace combwright

@@ -105,6 +105,11 @@ class Session : public QObject {
         });
         return answer;
     }
+    /// Several actions of one deed, all of them or none; false when that was refused or failed,
+    /// which was then told.
+    bool together(const std::function<Result<void>(Season&)>& deeds) {
+        return guarded([&] { return m_season->together([&] { return deeds(*m_season); }); });
+    }
     /// Takes back the step the foot names; where another program wrote since, it only says so.
     void undo();
     void redo();

@@ -1,5 +1,8 @@
 #include "core/actions/pull/plan.h"
 
+#include <cstdlib>
+#include <utility>
+
 #include "core/places/pull_sheet.h"
 #include "core/storage/queries/names.h"
 
@@ -21,6 +24,14 @@ std::vector<std::string> commaParts(const std::string& text) {
 Result<std::vector<Id<Yard>>> yardsNamed(const Read& file, const std::string& names, Day on) {
     std::vector<Id<Yard>> yards;
     for (const std::string& name : commaParts(names)) {
+        // A name with a comma in it can only be given by its number.
+        if (name.starts_with('#')) {
+            const std::int64_t id = std::atoll(name.c_str() + 1);
+            if (!file.holds(Yard::table, id))
+                return Refusal{Code::NotFound, "yards", {{"name", name}}};
+            yards.push_back(Id<Yard>{id});
+            continue;
+        }
         const auto found = findNamed(file, Yard::table, NameQuery{.name = name, .on = on});
         if (!found) return Refusal{found.error().code, "yards", found.error().values};
         yards.push_back(Id<Yard>{*found});
@@ -30,13 +41,41 @@ Result<std::vector<Id<Yard>>> yardsNamed(const Read& file, const std::string& na
     return yards;
 }
 
+/// What parts two boxes is a comma outside the brackets of a reason.
+std::vector<std::string> forceParts(const std::string& text) {
+    std::vector<std::string> parts;
+    std::string part;
+    int depth = 0;
+    for (const char letter : text + ",") {
+        depth += letter == '(' ? 1 : letter == ')' && depth > 0 ? -1 : 0;
+        if (letter != ',' || depth > 0) {
+            part += letter;
+            continue;
+        }
+        if (const auto name = Name::of(part)) parts.push_back(name->text());
+        part.clear();
+    }
+    if (const auto rest = Name::of(part)) parts.push_back(rest->text());
+    return parts;
+}
+
+/// "take (no strip was near it)" as verdict and reason.
+std::pair<std::string, std::string> verdictAndReason(const std::string& text) {
+    const std::size_t open = text.find('(');
+    if (open == std::string::npos || text.back() != ')') return {text, {}};
+    std::string verdict = text.substr(0, open);
+    while (!verdict.empty() && verdict.back() == ' ') verdict.pop_back();
+    return {verdict, text.substr(open + 1, text.size() - open - 2)};
+}
+
 /// "M06 take, M22 leave"; a box without a mark is named "#12".
 Result<PullForced> forcedBoxes(const Read& file, const std::string& text, Day on) {
     PullForced forced;
-    for (const std::string& part : commaParts(text)) {
+    for (const std::string& part : forceParts(text)) {
         const std::size_t blank = part.find(' ');
         const std::string mark = part.substr(0, blank);
-        const std::string verdict = blank == std::string::npos ? "" : part.substr(blank + 1);
+        const auto [verdict, reason] =
+            verdictAndReason(blank == std::string::npos ? "" : part.substr(blank + 1));
         const auto meant = Codec<PullVerdict>::unpack(Value{verdict});
         if (!meant)
             return Refusal{Code::NotAChoice,
@@ -52,10 +91,22 @@ Result<PullForced> forcedBoxes(const Read& file, const std::string& text, Day on
             if (!found) return Refusal{found.error().code, "force", {{"name", mark}}};
             id = *found;
         }
-        if (!forced.emplace(id, *meant).second)
+        if (!forced.emplace(id, ForcedVerdict(*meant, reason)).second)
             return Refusal{Code::Duplicate, "force", {{"name", mark}}};
     }
     return forced;
+}
+
+/// What was held back is not taken without saying why.
+Result<void> demandReasons(const Read& file, const PullSheet& sheet) {
+    for (const PullYardRow& yard : sheet.yards)
+        for (const PullHiveRow& hive : yard.hives)
+            for (const PullBoxRow& box : hive.boxes)
+                if (box.hold && box.verdict == PullVerdict::Take && box.reason.empty())
+                    return Refusal{Code::Missing,
+                                   "why_take_held",
+                                   {{"name", nameOf(file, Box::table, box.box.id.number)}}};
+    return {};
 }
 
 /// A decision about a box that is on no hive of the plan would be lost without a word.
@@ -85,8 +136,9 @@ Result<Id<PullPlan>> KeepPlan::perform(Write& file) const {
     if (!named) return named.error();
     const auto forced = forcedBoxes(file, force, on);
     if (!forced) return forced.error();
-    const PullSheet sheet = reckonPull(pullInput(file, *named, on, limits, *forced));
+    const PullSheet sheet = reckonPull(pullInput(file, on, {*named, forDay, limits, *forced, {}}));
     if (auto inPlan = demandInPlan(file, *forced, sheet); !inPlan) return inPlan.error();
+    if (auto reasons = demandReasons(file, sheet); !reasons) return reasons.error();
     const Id<PullPlan> plan = file.add(PullPlan{{}, on, forDay, limits, note});
     for (const PullYardRow& yard : sheet.yards)
         for (const PullHiveRow& hive : yard.hives)
@@ -97,6 +149,7 @@ Result<Id<PullPlan>> KeepPlan::perform(Write& file) const {
                 line.hive = hive.hive.id;
                 line.verdict = box.verdict;
                 if (box.why) line.why = std::string(key(*box.why));
+                if (box.forced) line.why = box.reason;
                 if (box.honey) {
                     line.honey =
                         Known<Mass>{Mass::roundedGrams(box.honey->grams), {}, box.honey->how};

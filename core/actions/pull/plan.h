@@ -7,14 +7,16 @@
 namespace combwright {
 
 /// Keeps the plan for a day: the limits, and for each super take, leave or look first with the
-/// reason and the honey expected. `force` names boxes decided against the reckoning: "M06 take, M22
-/// leave". The choice is reckoned from the file as it stands, so the same line gives the same plan.
+/// reason and the honey expected. `force` names boxes decided against the reckoning, a reason
+/// behind it in round brackets where there is one: "M06 take, M22 take (comb honey, no strip was
+/// near it)". The choice is reckoned from the file as it stands, so the same line gives the same
+/// plan. Refused with Missing where a box that is held back is taken without a reason.
 struct KeepPlan {
     static constexpr std::string_view name = "keep-plan";
     using Answer = Id<PullPlan>;
     Day on;
     Day forDay;
-    std::string yards;  ///< names parted by commas; all open yards when left out
+    std::string yards;  ///< names or "#1" parted by commas; all open ones when left out
     PlanLimits limits;
     std::string force;
     std::string note;

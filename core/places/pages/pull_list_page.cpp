@@ -1,11 +1,10 @@
 #include "core/places/pages/pull_list_page.h"
 
 #include <QCoreApplication>
-#include <QLocale>
 #include <QStringList>
 
 #include "core/model/season_info.h"
-#include "core/places/pages/yard_sheet_page.h"
+#include "core/places/pages/pull_words.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
 
@@ -14,163 +13,180 @@ namespace {
 
 QString pullWord(const char* text) { return QCoreApplication::translate("pull", text); }
 
-Cell plainCell(const QString& text, bool strong = false) {
+Cell plainCell(const QString& text, bool strong = false, bool muted = false) {
     Cell cell;
     cell.text = text;
     cell.strong = strong;
+    cell.muted = muted;
     return cell;
 }
 
-QString verdictText(const PullBoxRow& row) {
-    switch (row.verdict) {
-        case PullVerdict::Take:
-            return pullWord("take");
-        case PullVerdict::Leave:
-            return pullWord("leave");
-        case PullVerdict::LookFirst:
-            return pullWord("look first");
-    }
-    return {};
+Cell figureCell(const std::optional<Reckoned>& figure, bool muted) {
+    Cell cell = plainCell(figure ? massFigure(figure->grams, figure->how) : QStringLiteral("?"),
+                          false, muted);
+    if (figure) cell.how = figure->how;
+    return cell;
+}
+
+/// What the box is called; one without a mark is found by its place, told on a second line.
+Cell boxCell(const PullHiveRow& hive, const PullBoxRow& row, bool strong) {
+    Cell cell = plainCell(boxName(row.box), strong);
+    if (row.box.mark.empty())
+        cell.second = boxPlaceName(hive, row).section(QStringLiteral(", "), 1);
+    return cell;
+}
+
+/// The reason first, then what was seen; where nothing needs saying, only what was seen.
+Cell whyCell(const PullHiveRow& hive, const PullBoxRow& row, bool loud) {
+    QStringList why;
+    if (const QString reason = reasonText(hive, row); !reason.isEmpty()) why << reason;
+    if (row.verdict == PullVerdict::Take && row.overLift) why << pullWord("lift with two");
+    const QString seen = boxLookText(row);
+    if (why.isEmpty()) return plainCell(seen);
+    Cell cell = plainCell(why.join(QStringLiteral("; ")), row.hold.has_value(), !loud);
+    cell.second = seen;
+    return cell;
 }
 
 TableRow rowFor(const PullHiveRow& hive, const PullBoxRow& row, bool first) {
+    const bool take = row.verdict == PullVerdict::Take;
+    const bool loud = take || row.refused();
     TableRow line;
     line.cells.push_back(plainCell(first ? fromUtf8(hive.hive.mark.text()) : QString(), true));
-    line.cells.push_back(plainCell(boxName(row.box)));
-    line.cells.push_back(plainCell(verdictText(row), row.verdict == PullVerdict::Take));
-    Cell honey =
-        plainCell(row.honey ? massFigure(row.honey->grams, row.honey->how) : QStringLiteral("?"));
-    if (row.honey) honey.how = row.honey->how;
-    line.cells.push_back(honey);
-    QStringList why;
-    if (row.forced) why << pullWord("your own decision");
-    if (row.why && !row.forced) why << whyLeftText(*row.why);
-    const QString seen = boxLookText(row);
-    if (!seen.isEmpty()) why << seen;
-    line.cells.push_back(plainCell(why.join(QStringLiteral("; "))));
-    Cell room;
-    room.look = Cell::Look::Text;
-    line.cells.push_back(room);
+    line.cells.push_back(boxCell(hive, row, take));
+    line.cells.push_back(plainCell(
+        row.refused() && !take ? verdictText(row).toUpper() : verdictText(row), loud, !loud));
+    line.cells.push_back(figureCell(row.honey, !take));
+    line.cells.push_back(figureCell(row.gross, !take));
+    line.cells.push_back(whyCell(hive, row, loud));
+    // A peg is clipped to what is brought; what stays gets none.
+    line.cells.push_back(plainCell(take ? QString() : QStringLiteral("–"), false, true));
     return line;
+}
+
+TableRow hungryRow(const PullHiveRow& hive) {
+    TableRow line;
+    line.cells.resize(7);
+    line.cells[5] =
+        plainCell(pullWord("%1 keeps %2 of %3: feed %4")
+                      .arg(fromUtf8(hive.hive.mark.text()),
+                           massFigure(hive.remainingG.value_or(0), How::ByEye),
+                           massText(hive.needG, How::ByEye), massFigure(hive.shortG, How::ByEye)));
+    return line;
+}
+
+TableRow totalRow(const PullYardRow& yard) {
+    Reckoned honey{yard.honeyG, 0, How::ByEye};
+    Reckoned gross{0, 0, How::Assumed};
+    bool known = yard.taken > 0;
+    for (const PullHiveRow& hive : yard.hives)
+        for (const PullBoxRow& box : hive.boxes) {
+            if (box.verdict != PullVerdict::Take) continue;
+            gross.grams += box.gross ? box.gross->grams : 0;
+            known = known && box.gross.has_value();
+        }
+    TableRow line;
+    line.cells.resize(7);
+    line.cells[1] = plainCell(boxesCounted(yard.taken), true);
+    line.cells[2] = plainCell(pullWord("in all"), true);
+    line.cells[3] = figureCell(honey, false);
+    line.cells[4] = figureCell(known ? std::optional(gross) : std::nullopt, false);
+    line.cells[5] = plainCell(
+        yard.loads > 0 ? pullWord("%1 loads, %2 buckets").arg(yard.loads).arg(yard.buckets)
+                       : QString());
+    line.below = Rule::Double;
+    return line;
+}
+
+TableBlock yardTable(const PullYardRow& yard) {
+    TableBlock table;
+    table.title = pullWord("%1: %2 to take, about %3")
+                      .arg(fromUtf8(yard.yard.name.text()))
+                      .arg(yard.taken)
+                      .arg(massText(yard.honeyG, How::ByEye));
+    table.columns = {{pullWord("hive"), 0.8, false},
+                     {pullWord("box"), 1.5, false},
+                     {pullWord("do"), 1.1, false},
+                     {pullWord("honey %1").arg(massUnit()), 0.9, true},
+                     {pullWord("lift %1").arg(massUnit()), 0.9, true},
+                     {pullWord("why, what was seen"), 3.6, false},
+                     {pullWord("peg, moisture"), 1.6, false}};
+    table.rowMm = 7.6;
+    for (const PullHiveRow& hive : yard.hives) {
+        bool first = true;
+        for (const PullBoxRow& box : hive.boxes) {
+            table.rows.push_back(rowFor(hive, box, first));
+            first = false;
+        }
+        if (hive.shortG > 0 && !hive.boxes.empty()) table.rows.push_back(hungryRow(hive));
+    }
+    if (!table.rows.empty()) table.rows.back().below = Rule::Ink;
+    if (!table.rows.empty()) table.rows.push_back(totalRow(yard));
+    return table;
+}
+
+/// What is taken although it was held back, each with the keeper's reason in full.
+QStringList takenAnyway(const PullSheet& sheet) {
+    QStringList all;
+    for (const PullYardRow& yard : sheet.yards)
+        for (const PullHiveRow& hive : yard.hives)
+            for (const PullBoxRow& row : hive.boxes)
+                if (row.verdict == PullVerdict::Take && row.hold)
+                    all << pullWord("%1 on %2 is taken although it is held back, %3. Reason: %4.")
+                               .arg(boxName(row.box), fromUtf8(hive.hive.mark.text()),
+                                    holdText(*row.hold), fromUtf8(row.reason));
+    return all;
+}
+
+TextBlock summaryOf(const PullSheet& sheet) {
+    TextBlock summary;
+    QStringList sentences;
+    sentences << pullWord(
+                     "%1 with about %2 of honey, give or take %3; as of %4. What the bees "
+                     "bring or eat until then is not in it.")
+                     .arg(boxesCounted(sheet.taken), massText(sheet.honey.grams, How::ByEye),
+                          massFigure(sheet.honey.spreadG, How::ByEye), dayText(sheet.on));
+    if (sheet.gross.grams > 0)
+        sentences << pullWord("To carry about %1 with the boxes.")
+                         .arg(massText(sheet.gross.grams, How::Assumed));
+    if (sheet.day && sheet.taken > 0)
+        sentences << pullWord("%1 loads, %2 in the honey room, %3 buckets with spare.")
+                         .arg(sheet.day->loads)
+                         .arg(hoursText(sheet.day->dayMin))
+                         .arg(sheet.day->bucketsWithSpare);
+    if (sheet.boardsIn && !sheet.boardsFor.empty())
+        sentences << pullWord("Clearer boards in on %1 at dusk: %2")
+                         .arg(shortDayText(*sheet.boardsIn), boardsText(sheet));
+    else if (!sheet.brush.empty())
+        sentences << boardsText(sheet);
+    summary.text = sentences.join(QLatin1Char(' '));
+    return summary;
 }
 
 }  // namespace
 
-QString boxName(const Box& box) {
-    return box.mark.empty() ? pullWord("no mark") : fromUtf8(box.mark);
-}
-
-QString boxLookText(const PullBoxRow& row) {
-    if (!row.look) return {};
-    QStringList parts;
-    if (row.look->cappedFrames)
-        parts
-            << pullWord("%1 of %2 capped").arg(framesText(*row.look->cappedFrames)).arg(row.frames);
-    if (row.look->filled && row.look->filled->value)
-        parts << pullWord("%1 % full")
-                     .arg(QLocale().toString(row.look->filled->value->value() * 100, 'f', 0));
-    if (row.look->water)
-        parts << pullWord("%1 % water").arg(QLocale().toString(row.look->water->percent(), 'f', 1));
-    parts << dayAndMonth(row.look->on);
-    return parts.join(QStringLiteral(", "));
-}
-
-QString whyLeftText(WhyLeft why) {
-    switch (why) {
-        case WhyLeft::Held:
-            return pullWord("held back");
-        case WhyLeft::Brood:
-            return pullWord("brood in it");
-        case WhyLeft::CappingNotKnown:
-            return pullWord("capping not known");
-        case WhyLeft::WaterNotKnown:
-            return pullWord("water not known");
-        case WhyLeft::TooWet:
-            return pullWord("too wet");
-        case WhyLeft::NotCappedEnough:
-            return pullWord("not capped enough");
-        case WhyLeft::MassNotKnown:
-            return pullWord("weight not known");
-        case WhyLeft::LookFirst:
-            return pullWord("not looked into lately");
-        case WhyLeft::HiveNeedsIt:
-            return pullWord("the hive needs it");
-        case WhyLeft::NothingInIt:
-            return pullWord("nothing in it");
-        case WhyLeft::LimitOnFrames:
-            return pullWord("over the limit of frames");
-        case WhyLeft::LimitOnMass:
-            return pullWord("over what you will carry");
-        case WhyLeft::LimitOnBoxes:
-            return pullWord("over the limit of boxes");
-        case WhyLeft::LimitOnBoards:
-            return pullWord("no clearer board left");
-    }
-    return {};
-}
-
-Page pullListPage(const Read& file, const PullSheet& sheet, Day forDay) {
+Page pullListPage(const Read& file, const PullSheet& sheet) {
     Page page;
     page.title = pullWord("Pull list");
-    page.day = pullWord("for %1").arg(dayText(forDay));
+    page.day = pullWord("for %1").arg(dayText(sheet.asked.forDay));
     if (const auto season = file.first<SeasonInfo>({})) {
         page.keeper = fromUtf8(season->name.text());
         page.invented = season->invented.value_or(false);
     }
-    TextBlock summary;
-    QStringList boards;
-    for (const std::string& hive : sheet.boardsFor) boards << fromUtf8(hive);
-    summary.text = pullWord(
-                       "%1 boxes with about %2 of honey, give or take %3; as of %4. What the "
-                       "bees bring or eat until then is not in it.")
-                       .arg(sheet.taken)
-                       .arg(massText(sheet.honey.grams, How::ByEye),
-                            massFigure(sheet.honey.spreadG, How::ByEye), dayText(sheet.on));
-    if (!boards.isEmpty())
-        summary.text += QLatin1Char(' ') + pullWord("Clearer boards one or two days before: %1.")
-                                               .arg(boards.join(QStringLiteral(", ")));
-    page.blocks.push_back(summary);
+    page.blocks.push_back(summaryOf(sheet));
     TextBlock caution;
     caution.caution = true;
-    caution.text = liftCaution() + QLatin1Char(' ') +
-                   pullWord(
-                       "Cover boxes at once, leave nothing open: robbing starts within the hour. "
-                       "Boxes that were on while a medicine was in the hive stay off the list; "
-                       "the label decides.");
+    QStringList cautions;
+    if (sheet.overLift > 0) cautions << liftCaution();
+    cautions << pullWord(
+        "Cover boxes at once, leave nothing open: robbing starts within the hour. Boxes that were "
+        "on while a medicine was in the hive stay off the list; the label decides.");
+    cautions << takenAnyway(sheet);
+    caution.text = cautions.join(QLatin1Char(' '));
     page.blocks.push_back(caution);
-    for (const PullYardRow& yard : sheet.yards) {
-        TableBlock table;
-        table.title = pullWord("%1: %2 to take, about %3")
-                          .arg(fromUtf8(yard.yard.name.text()))
-                          .arg(yard.taken)
-                          .arg(massText(yard.honeyG, How::ByEye));
-        table.columns = {{pullWord("hive"), 1, false},
-                         {pullWord("box"), 1.1, false},
-                         {pullWord("do"), 1.2, false},
-                         {massUnit(), 0.7, true},
-                         {pullWord("why, what was seen"), 4, false},
-                         {pullWord("peg, notes"), 2, false}};
-        table.rowMm = 8;
-        for (const PullHiveRow& hive : yard.hives) {
-            bool first = true;
-            for (const PullBoxRow& box : hive.boxes) {
-                table.rows.push_back(rowFor(hive, box, first));
-                first = false;
-            }
-            if (hive.shortG > 0) {
-                TableRow line;
-                line.cells = {
-                    plainCell({}), plainCell({}), plainCell({}), plainCell({}),
-                    plainCell(pullWord("%1 keeps %2 of %3: feed %4")
-                                  .arg(fromUtf8(hive.hive.mark.text()),
-                                       massFigure(hive.remainingG.value_or(0), How::ByEye),
-                                       massText(hive.needG, How::ByEye),
-                                       massFigure(hive.shortG, How::ByEye)))};
-                table.rows.push_back(line);
-            }
-        }
-        if (!table.rows.empty()) page.blocks.push_back(table);
-    }
+    for (const PullYardRow& yard : sheet.yards)
+        if (TableBlock table = yardTable(yard); !table.rows.empty())
+            page.blocks.push_back(std::move(table));
     BlanksBlock blanks;
     blanks.labels = {pullWord("boxes brought"), pullWord("began"), pullWord("ended"),
                      pullWord("by")};

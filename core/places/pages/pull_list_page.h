@@ -7,13 +7,6 @@
 
 namespace combwright {
 
-Page pullListPage(const Read& file, const PullSheet& sheet, Day forDay);
-
-/// "not capped enough" … in the person's words.
-QString whyLeftText(WhyLeft why);
-/// What a box is called beside its hive: its mark, else "no mark".
-QString boxName(const Box& box);
-/// "7 of 9 capped, 85 % full, 22 Jul".
-QString boxLookText(const PullBoxRow& row);
+Page pullListPage(const Read& file, const PullSheet& sheet);
 
 }  // namespace combwright

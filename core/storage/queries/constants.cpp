@@ -25,6 +25,13 @@ std::optional<ConstantInForce> constantInForce(const Read& file, std::string_vie
     return ConstantInForce{published->value, std::nullopt, published->source};
 }
 
+std::string constantSource(const ConstantInForce& constant) {
+    if (!constant.own) return constant.source;
+    std::string text = "own figure since " + isoText(constant.own->since);
+    if (!constant.source.empty()) text += ": " + constant.source;
+    return text;
+}
+
 double constantOr(const Read& file, std::string_view name, std::optional<Id<Yard>> yard, Day on,
                   double fallback) {
     const auto found = constantInForce(file, name, yard, on);

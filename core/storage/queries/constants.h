@@ -16,6 +16,8 @@ struct ConstantInForce {
     std::string source;
 };
 
+/// The source as it is shown: a keeper's own says so and since when.
+std::string constantSource(const ConstantInForce& constant);
 /// Nothing where neither the keeper nor the catalogue knows the name.
 std::optional<ConstantInForce> constantInForce(const Read& file, std::string_view name,
                                                std::optional<Id<Yard>> yard, Day on);

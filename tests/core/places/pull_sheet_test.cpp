@@ -25,7 +25,8 @@ class PullPlanned : public test::DeedsTest {
     PullSheet sheet(const char* on = test::pullDay) const {
         std::vector<Id<Yard>> yards;
         for (const Yard& yard : openYards(file())) yards.push_back(yard.id);
-        return reckonPull(pullInput(file(), yards, test::day(on), limits, forced));
+        return reckonPull(
+            pullInput(file(), test::day(on), {yards, forDay, limits, forced, supposed}));
     }
     void force(const char* mark, PullVerdict verdict) { forced[box(mark).id.number] = verdict; }
 
@@ -62,6 +63,8 @@ class PullPlanned : public test::DeedsTest {
 
     PlanLimits limits = test::pullLimits();
     PullForced forced;
+    PullSupposed supposed;
+    Day forDay = test::day("2027-08-06");
 };
 
 TEST_F(PullPlanned, EveryBoxHasItsVerdictAndReason) {
@@ -295,6 +298,106 @@ TEST_F(PullPlanned, TheBoundSpeaksOfTheSameHoneyAsTheSum) {
     EXPECT_NEAR(now.boundG, now.honey.grams, 0.01) << "what was forced is in both";
 }
 
+TEST_F(PullPlanned, BoardsGoInTwoDaysBeforeWhereMostComesOff) {
+    limits.minCapped = Share::percent(72);
+    PullSheet now = sheet();
+    EXPECT_EQ(now.boardsIn, test::day("2027-08-04"));
+    EXPECT_EQ(now.boardsFor, (std::vector<std::string>{"H1", "C1"}));
+    EXPECT_TRUE(now.brush.empty());
+    forDay = test::day("2027-07-30");
+    EXPECT_EQ(sheet().boardsIn, test::day("2027-07-29")) << "this evening is the last";
+    forDay = test::day(test::pullDay);
+    now = sheet();
+    EXPECT_FALSE(now.boardsIn);
+    EXPECT_TRUE(now.boardsFor.empty());
+    EXPECT_EQ(now.brush, (std::vector<std::string>{"H1", "C1"})) << "no evening is left";
+    forDay = test::day("2027-08-06");
+    limits.clearerBoards = Count(1);
+    force("M07", PullVerdict::Take);
+    force("M01", PullVerdict::Take);
+    force("M02", PullVerdict::Take);
+    now = sheet();
+    EXPECT_EQ(now.boardsFor, (std::vector<std::string>{"H1"})) << "two boxes before one";
+    EXPECT_EQ(now.brush, (std::vector<std::string>{"C1"}));
+}
+
+TEST_F(PullPlanned, WhatIsLiftedIsReckonedAndHeavyBoxesAreCounted) {
+    PullSheet now = sheet();
+    EXPECT_NEAR(boxIn(now, "M01").gross->grams, 12960 + 4649, gram);
+    EXPECT_EQ(boxIn(now, "M01").gross->how, How::Assumed);
+    EXPECT_FALSE(boxIn(now, "M06").gross) << "nobody looked";
+    EXPECT_NEAR(now.gross.grams, 12960 + 7200 + 2 * 4649, gram);
+    EXPECT_EQ(now.overLift, 0);
+    EXPECT_FALSE(boxIn(now, "M01").overLift);
+    supposed.fullFrameG = 2200;  // 9 × 0.9 × 2.2 + 4.6 = 22.5 kg, and its spread over 23
+    now = sheet();
+    EXPECT_TRUE(boxIn(now, "M01").overLift);
+    EXPECT_EQ(now.overLift, 1);
+    force("M06", PullVerdict::Take);
+    now = sheet();
+    EXPECT_EQ(now.overLift, 3) << "M06 of unknown weight may be heavy; M05 may come off now too";
+    EXPECT_EQ(now.grossUnknown, 1);
+}
+
+TEST_F(PullPlanned, AnyKindOfBoxCanBeCarriedThoughNobodyWeighedOneEmpty) {
+    done(
+        R"({"do":"add-hive","on":"2027-05-01","yard":"Creek","mark":"C5","boxes":"deep, x, LANG8-MED M20 8","origin":"overwintered"}
+{"do":"write-line","on":"2027-07-25","hive":"C5","line":"e s8"}
+{"do":"look-box","on":"2027-07-25","box":"M20","contents":"8 drawn; 8 capped, 100 % full"})");
+    limits.carry = Mass::grams(1000000);
+    const PullSheet now = sheet();
+    EXPECT_EQ(verdict(now, "M20"), "take") << "not left for want of a weight";
+    EXPECT_NEAR(*boxIn(now, "M20").emptyG, 4649 * 0.8, 1) << "eight combs for ten";
+    EXPECT_NEAR(now.gross.grams, 12960 + 7200 + 8 * 1600 + 2 * 4649 + 4649 * 0.8, 2);
+}
+
+TEST_F(PullPlanned, SupposedConstantsChangeTheAnswerAndNothingElse) {
+    supposed = {1800, 4, 10000, 1.0};
+    const PullSheet now = sheet();
+    EXPECT_NEAR(now.honey.grams, 1800 * (8.1 + 4.5), gram);
+    EXPECT_EQ(now.day->loads, 3 + 3);
+    EXPECT_EQ(now.day->buckets, 2 + 1);
+    EXPECT_EQ(now.day->bucketsWithSpare, 6);
+    EXPECT_EQ(now.constants.fullFrameG, 1600) << "what is in force stays beside it";
+    EXPECT_EQ(now.constants.usualBox, "10-frame medium");
+    EXPECT_EQ(now.yards[0].loads, 3);
+    EXPECT_EQ(now.yards[0].buckets, 2);
+    EXPECT_NEAR(hiveIn(now, "H1").nest->grams, 8 * 2500, gram) << "deeps are not meant";
+    done(
+        R"({"do":"set-constant","on":"2027-07-01","constant":"full_frame_g LANG-F-MED","value":1700,"yard":"Creek"})");
+    EXPECT_NEAR(boxIn(sheet(), "M07").honey->grams, 1700 * 4.5, gram)
+        << "a yard's own goes before what is supposed for all";
+}
+
+TEST_F(PullPlanned, DecidingABoxOtherwiseSaysWhatFollows) {
+    std::vector<Id<Yard>> yards;
+    for (const Yard& yard : openYards(file())) yards.push_back(yard.id);
+    const PullInput input =
+        pullInput(file(), test::day(test::pullDay), {yards, forDay, limits, {}, {}});
+    const PullSheet now = reckonPull(input);
+    const auto taking = pullOtherwise(input, now, box("M03").id.number, PullVerdict::Take);
+    ASSERT_TRUE(taking);
+    EXPECT_NEAR(taking->moreHoneyG, 14400, gram);
+    EXPECT_NEAR(*taking->remainingG, 16000, gram);
+    EXPECT_NEAR(taking->shortG, 4000, gram);
+    EXPECT_EQ(taking->loads, 3) << "Hill 18 frames, Creek 9";
+    EXPECT_EQ(taking->moreLoads, 1);
+    EXPECT_EQ(taking->moreBuckets, 2) << "27.36 for 12.96 kg in buckets of 13.6, and spare";
+    const auto leaving = pullOtherwise(input, now, box("M01").id.number, PullVerdict::Leave);
+    EXPECT_NEAR(leaving->moreHoneyG, -12960, gram);
+    EXPECT_NEAR(*leaving->remainingG, 20000 + 11520 + 12960, gram);
+    const auto unknown = pullOtherwise(input, now, box("M08").id.number, PullVerdict::Take);
+    EXPECT_FALSE(pullOtherwise(input, now, 777, PullVerdict::Take));
+    EXPECT_NEAR(unknown->moreHoneyG, 0, gram) << "nobody knows; nothing is made up";
+}
+
+TEST_F(PullPlanned, OnlyWhatWasTreatedIsRefused) {
+    const PullSheet now = sheet();
+    EXPECT_TRUE(boxIn(now, "M04").refused());
+    EXPECT_FALSE(boxIn(now, "M10").refused()) << "held for another reason";
+    EXPECT_FALSE(boxIn(now, "M01").refused());
+}
+
 class PlanKept : public PullPlanned {
   protected:
     static std::string keeping(const std::string& more = {}, const char* forDay = "2027-08-06") {
@@ -386,6 +489,52 @@ TEST_F(PlanKept, ADecisionAboutABoxOutsideThePlanIsNotLost) {
     EXPECT_EQ(outcome(keeping(R"(,"force":"S1 take")")), "not_found force") << "it is in no hive";
     EXPECT_EQ(outcome(keeping(R"(,"yards":"Creek","force":"M01 take")")), "not_found force");
     EXPECT_EQ(outcome(keeping(R"(,"force":"M01 take, M01 leave")")), "duplicate force");
+}
+
+TEST_F(PlanKept, WhatIsHeldBackNeedsAReason) {
+    EXPECT_EQ(outcome(keeping(R"(,"force":"M04 take")")), "missing why_take_held");
+    EXPECT_EQ(outcome(keeping(R"x(,"force":"M10 take ()")x")), "missing why_take_held");
+    EXPECT_EQ(outcome(keeping(R"(,"force":"M04 leave")")), "kept") << "leaving needs none";
+    EXPECT_EQ(outcome(keeping(R"x(,"force":"M04 take (no strip near it, asked), M01 leave")x")),
+              "kept");
+    const PullPlan last = file().all<PullPlan>().back();
+    const auto line = file().first<PullLine>({is("plan", last.id), is("box", box("M04").id)});
+    EXPECT_EQ(line->why, "no strip near it, asked") << "a comma within brackets parts nothing";
+    EXPECT_EQ(line->forced, true);
+    EXPECT_EQ(outcome(keeping(R"(,"force":"M04 take (never closed, M01 leave")")),
+              "not_a_choice force");
+}
+
+TEST_F(PlanKept, IsFoundAgainUntilItsDayHasPassed) {
+    EXPECT_FALSE(keptPull(file(), clock.today()));
+    done(keeping(R"x(,"yards":"Hill","force":"M02 take, M04 take (asked)")x"));
+    const auto kept = keptPull(file(), test::day("2027-08-06"));
+    ASSERT_TRUE(kept);
+    EXPECT_EQ(kept->taken, 3);
+    EXPECT_NEAR(kept->honeyG, 12960 + 11520 + 13680, 1);
+    EXPECT_EQ(kept->asked.limits, test::pullLimits());
+    EXPECT_EQ(kept->asked.yards.size(), 1U);
+    EXPECT_EQ(kept->asked.forced.at(box("M04").id.number),
+              ForcedVerdict(PullVerdict::Take, "asked"));
+    EXPECT_FALSE(keptPull(file(), test::day("2027-08-07"))) << "that day has passed";
+
+    const auto again = [&] {
+        return reckonPull(
+            pullInput(file(), clock.today(), startingQuestion(file(), clock.today())));
+    };
+    EXPECT_TRUE(asKept(again(), *kept));
+    done(
+        R"({"do":"look-box","on":"2027-07-29","box":"M01","contents":"9 drawn; 8 capped, 80 % full"})");
+    EXPECT_FALSE(asKept(again(), *kept)) << "the answer has moved";
+    done(R"({"do":"move-box","on":"2027-07-29","box":"M02","to":"storeroom"})");
+    EXPECT_FALSE(keptPull(file(), clock.today())->asked.forced.contains(box("M02").id.number))
+        << "a box that is gone is past deciding";
+}
+
+TEST_F(PlanKept, AYardMayBeGivenByItsNumber) {
+    EXPECT_EQ(outcome(keeping(R"(,"yards":"#2")")), "kept");
+    EXPECT_EQ(file().all<PullLine>().size(), 4U);
+    EXPECT_EQ(outcome(keeping(R"(,"yards":"#9")")), "not_found yards");
 }
 
 class CropNoted : public test::DeedsTest {};
