@@ -7,6 +7,7 @@
 #include "app/desktop/prints.h"
 #include "app/system_clock.h"
 #include "ui/look/style.h"
+#include "ui/print/print_dialog.h"
 #include "ui/shell/main_window.h"
 #include "ui/shell/preferences.h"
 
@@ -65,7 +66,10 @@ int main(int argc, char** argv) {
     const QCommandLineOption units(QStringLiteral("units"),
                                    QStringLiteral("units shown: metric or us"),
                                    QStringLiteral("metric|us"));
-    parser.addOptions({day, units, pictures, print, to});
+    const QCommandLineOption paper(QStringLiteral("paper"),
+                                   QStringLiteral("paper of --print: a4 or letter"),
+                                   QStringLiteral("a4|letter"));
+    parser.addOptions({day, units, pictures, print, to, paper});
     parser.addPositionalArgument(QStringLiteral("FILE"), QStringLiteral("season file to open"),
                                  QStringLiteral("[FILE]"));
     parser.process(application);
@@ -89,6 +93,10 @@ int main(int argc, char** argv) {
                 2);
         preferences.units = *named;
     }
+    const auto sheet = paperNamed(parser.isSet(paper) ? parser.value(paper) : QStringLiteral("a4"));
+    if (!sheet)
+        return fail(
+            QStringLiteral("--paper %1 is not known; a4 or letter.").arg(parser.value(paper)), 2);
     setShownUnits(preferences.units);
     const ChosenClock clock(chosen);
     Session session(clock);
@@ -104,7 +112,7 @@ int main(int argc, char** argv) {
         if (parser.isSet(pictures) || parser.isSet(print)) return fail(session.lastTold(), 3);
     }
     if (parser.isSet(print))
-        return desktop::printSheet(window, parser.value(print), parser.value(to), session);
+        return desktop::printSheet(window, parser.value(print), parser.value(to), *sheet, session);
     if (parser.isSet(pictures)) {
         if (!session.hasSeason()) return fail(QStringLiteral("--pictures needs a season file."), 2);
         return desktop::writePictures(application, window, session, parser.value(pictures));

@@ -7,7 +7,7 @@
 
 #include "core/actions/demo_season.h"
 #include "core/model/season_info.h"
-#include "core/places/run_balance.h"
+#include "core/places/season_yield.h"
 #include "core/storage/audit.h"
 #include "tests/support/support.h"
 
