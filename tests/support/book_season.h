@@ -45,9 +45,9 @@ inline std::string bookRun(const std::string& run, const std::string& yard, cons
     }
     script += bookLine("spin-load", on, of + R"("spun_min":13,"ran":"smooth")");
     script += bookLine("weigh-cappings", on, of + R"("cappings_g":)" + std::to_string(cappings));
-    script += bookLine("fill-bucket", on,
-                       of + R"("mark":"B","net_g":)" + std::to_string(buckets) +
-                           R"(,"water_percent":17.4)");
+    script += bookLine(
+        "fill-bucket", on,
+        of + R"("mark":"B","net_g":)" + std::to_string(buckets) + R"(,"water_percent":17.4)");
     script += bookLine("close-run", on, R"("run":")" + run + '"');
     for (at = 0; at < hives.size(); at += 3)
         script += bookLine("move-box", on,

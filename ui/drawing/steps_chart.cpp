@@ -128,12 +128,22 @@ void placeEnds(std::vector<PlacedLabel>& placed, const StepsPlan& plan, const St
         const double ends = line.rest > 0.0
                                 ? drawn[i].end - plan.plot.height() * line.rest / plan.top
                                 : drawn[i].end;
-        for (const double away : {-1.1, 0.15, -2.2, 1.25, -3.3, 2.3}) {
-            const QRectF box(plan.plot.right() - wide, ends + away * high, wide, high);
+        // Above or below its end; where the year ends in a rise, left of that.
+        std::vector<QRectF> places;
+        const double rise = line.steps.empty() ? plan.plot.right()
+                                               : plan.x(view.lines.front().steps.empty()
+                                                            ? line.steps.back().on
+                                                            : view.lines.front().steps.back().on);
+        for (const double right : {plan.plot.right(), rise - high * 0.3 - 12.0})
+            for (const double away : {-1.1, 0.15, -2.2, 1.25, -3.3, 2.3})
+                places.emplace_back(right - wide, ends + away * high, wide, high);
+        for (const QRectF& box : places) {
             const bool crossed =
                 std::any_of(drawn.begin(), drawn.end(),
                             [&](const DrawnLine& each) { return crosses(box, each); });
-            if (crossed || touches(box, placed) || box.bottom() > plan.plot.bottom()) continue;
+            if (crossed || touches(box, placed) || box.bottom() > plan.plot.bottom() ||
+                box.left() < plan.plot.left())
+                continue;
             placed.push_back({box, line.end, bold, !bold});
             break;
         }

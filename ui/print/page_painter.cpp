@@ -45,9 +45,12 @@ class PagePainter {
 
     int paint() {
         beginSheet();
+        const BlanksBlock* last = closingBlanks();
         for (const Block& block : m_page.blocks)
-            std::visit([this](const auto& each) { paintBlock(each); }, block);
+            if (std::get_if<BlanksBlock>(&block) != last || !last)
+                std::visit([this](const auto& each) { paintBlock(each); }, block);
         paintFoot();
+        if (last) paintClosing(*last);
         return m_sheet;
     }
     /// After painting a picture: how high it is.
@@ -105,6 +108,28 @@ class PagePainter {
         font(TextSize::Note, false, true);
         text(QRectF(0, footTop() + 16, m_width, 14), Qt::AlignLeft | Qt::AlignTop,
              QCoreApplication::translate("print", "invented sample season"), Tone::Muted);
+    }
+
+    /// Framed blanks that end a page stand in its foot, beside the letters, not on a sheet of
+    /// their own.
+    const BlanksBlock* closingBlanks() const {
+        if (m_page.blocks.empty() || !m_ground.height) return nullptr;
+        const auto* blanks = std::get_if<BlanksBlock>(&m_page.blocks.back());
+        return blanks && blanks->framed && blanks->labels.size() <= 2 ? blanks : nullptr;
+    }
+    void paintClosing(const BlanksBlock& block) {
+        const QRectF frame(m_width * 0.62, footTop() + 4.5, m_width * 0.38 - 0.5, 25);
+        m_painter.setPen(QPen(m_look.tone(Tone::Line), 1));
+        m_painter.setBrush(Qt::NoBrush);
+        m_painter.drawRect(frame);
+        font(TextSize::Note);
+        const double room = frame.width() / static_cast<double>(block.labels.size());
+        double x = frame.left() + 8;
+        for (const QString& label : block.labels) {
+            text(QRectF(x, frame.top(), room - 8, frame.height()), Qt::AlignLeft | Qt::AlignVCenter,
+                 label);
+            x += room;
+        }
     }
 
     /// Room for something so high, on a new sheet where this one is full; true when it began one.
@@ -360,6 +385,8 @@ class PagePainter {
         const bool two = !cell.second.isEmpty();
         const QRectF first = two ? QRectF(box.x(), box.y(), box.width(), box.height() / 2) : box;
         font(cell.small ? TextSize::Note : TextSize::Body, cell.strong);
+        // A yard's long name rather small than cut short.
+        if (cell.strong && textWidth(cell.text) > first.width()) font(TextSize::Note, true);
         const Tone tone = cell.muted ? Tone::Muted : Tone::Ink;
         const double letterRoom = cell.how ? 8 : 0;
         const int flags =

@@ -7,6 +7,12 @@
 #include "core/words/words.h"
 
 namespace combwright {
+namespace {
+
+/// Narrower than this, at the text's own size, a line does not fit beside its button.
+constexpr int narrowReckoned = 460;
+
+}  // namespace
 
 ReckonedView::ReckonedView(Session& session, QWidget* parent)
     : QWidget(parent), m_session(session) {
@@ -29,6 +35,8 @@ ReckonedView::ReckonedView(Session& session, QWidget* parent)
     m_note->setWordWrap(true);
     column->addWidget(m_note);
     column->addStretch(1);
+    // Its lines go below each other rather than keep it wide.
+    setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
     connect(&session, &Session::lookChanged, this, &ReckonedView::sizes);
     sizes();
 }
@@ -47,6 +55,34 @@ void ReckonedView::sizes() {
     m_grid->setHorizontalSpacing(look.space(12));
     m_grid->setVerticalSpacing(look.space(1));
     layout()->setSpacing(look.space(8));
+    arrange();
+}
+
+void ReckonedView::arrange() {
+    m_narrow = width() < m_session.look().space(narrowReckoned);
+    for (QLabel* head : m_heads) head->setVisible(!m_narrow);
+    int row = 1;
+    for (const LineWidgets& line : m_lines) {
+        if (m_narrow) {
+            m_grid->addWidget(line.name, row, 0, 1, 4);
+            m_grid->addWidget(line.runs, row + 1, 0);
+            m_grid->addWidget(line.reckoned, row + 1, 1, Qt::AlignRight | Qt::AlignVCenter);
+            m_grid->addWidget(line.got, row + 1, 2, Qt::AlignRight | Qt::AlignVCenter);
+            m_grid->addWidget(line.take, row + 2, 0, 1, 4, Qt::AlignLeft);
+        } else {
+            m_grid->addWidget(line.name, row, 0);
+            m_grid->addWidget(line.reckoned, row, 1, Qt::AlignRight | Qt::AlignVCenter);
+            m_grid->addWidget(line.got, row, 2, Qt::AlignRight | Qt::AlignVCenter);
+            m_grid->addWidget(line.runs, row + 1, 0, 1, 3, Qt::AlignTop);
+            m_grid->addWidget(line.take, row, 3, 2, 1, Qt::AlignVCenter);
+        }
+        row += 3;
+    }
+}
+
+void ReckonedView::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    if (m_narrow != (width() < m_session.look().space(narrowReckoned))) arrange();
 }
 
 ReckonedView::LineWidgets ReckonedView::makeLine(std::size_t line) {
@@ -55,12 +91,6 @@ ReckonedView::LineWidgets ReckonedView::makeLine(std::size_t line) {
     for (QLabel* label : {widgets.reckoned, widgets.got}) label->setTextFormat(Qt::RichText);
     widgets.take->setProperty("small", true);
     widgets.take->setObjectName(QStringLiteral("take_%1").arg(line + 1));
-    const int row = 2 * static_cast<int>(line) + 1;
-    m_grid->addWidget(widgets.name, row, 0);
-    m_grid->addWidget(widgets.reckoned, row, 1, Qt::AlignRight | Qt::AlignVCenter);
-    m_grid->addWidget(widgets.got, row, 2, Qt::AlignRight | Qt::AlignVCenter);
-    m_grid->addWidget(widgets.runs, row + 1, 0, 1, 3);
-    m_grid->addWidget(widgets.take, row, 3, 2, 1, Qt::AlignVCenter);
     connect(widgets.take, &QPushButton::clicked, this, [this, line] { take(line); });
     return widgets;
 }
@@ -93,7 +123,9 @@ void ReckonedView::fillLine(const LineWidgets& widgets, const GotLine& line, std
 void ReckonedView::show(const ReckonedAndGot& reckoned) {
     m_reckoned = reckoned;
     const std::size_t count = reckoned.lines.size();
+    const bool more = m_lines.size() < count;
     while (m_lines.size() < count) m_lines.push_back(makeLine(m_lines.size()));
+    if (more) arrange();
     QStringList sentences;
     bool open = false;
     for (std::size_t i = 0; i < m_lines.size(); ++i) {

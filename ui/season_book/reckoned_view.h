@@ -35,6 +35,9 @@ class ReckonedView : public QWidget {
         QLabel* runs;
         QPushButton* take;
     };
+    void resizeEvent(QResizeEvent* event) override;
+    /// Beside each other, or name, figures and button below each other where it is narrow.
+    void arrange();
     LineWidgets makeLine(std::size_t line);
     void fillLine(const LineWidgets& widgets, const GotLine& line, std::size_t number);
     void sizes();
@@ -44,6 +47,7 @@ class ReckonedView : public QWidget {
     QGridLayout* m_grid;
     QLabel* m_title;
     std::vector<QLabel*> m_heads;
+    bool m_narrow = false;
     std::vector<LineWidgets> m_lines;
     QLabel* m_note;
 };

@@ -50,6 +50,7 @@ void YieldModel::show(const SeasonYield& season) {
         head.before = yard.before;
         head.beforeHow = yard.beforeHow;
         head.averages = averagesText(yard.total, yard.how, yard.producing, yard.standing);
+        head.brief = averagesText(yard.total, yard.how, yard.producing, yard.standing, true);
         head.of = {.yard = yard.yard.id};
         m_lines.push_back(std::move(head));
         for (const HiveYield& hive : yard.hives) {
@@ -86,6 +87,7 @@ void YieldModel::show(const SeasonYield& season) {
         all.before = season.before;
         all.beforeHow = season.beforeHow;
         all.averages = averagesText(season.total, season.how, season.producing, season.standing);
+        all.brief = averagesText(season.total, season.how, season.producing, season.standing, true);
         m_lines.push_back(std::move(all));
     }
     endResetModel();
@@ -111,7 +113,10 @@ QVariant YieldModel::data(const QModelIndex& index, int role) const {
     }
     if (role == Qt::AccessibleTextRole && index.column() == BarColumn)
         return row.averages.isEmpty() ? row.words : row.averages;
-    if (role == Qt::ToolTipRole) return row.words.isEmpty() ? QVariant() : row.words;
+    if (role == Qt::ToolTipRole) {
+        const QString& tip = row.strong() ? row.averages : row.words;
+        return QStringLiteral("%1: %2").arg(row.name, tip);
+    }
     if (role != Qt::DisplayRole) return {};
     switch (index.column()) {
         case HiveColumn:

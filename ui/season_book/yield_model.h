@@ -28,6 +28,7 @@ class YieldModel : public QAbstractTableModel {
         How beforeHow = How::Unknown;
         bool beforeNoted = false;
         QString averages;
+        QString brief;  ///< the same where there is less room
         QString words;  ///< how it is known, for readers
         RecordsOf of;
         bool strong() const { return row == Row::Yard || row == Row::All; }

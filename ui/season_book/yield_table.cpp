@@ -118,8 +118,11 @@ class YieldDelegate : public QStyledItemDelegate {
                        const Look& look) const {
         const QFont note = look.font(TextSize::Note);
         const QRectF room = cell.adjusted(look.px(4), 0, -look.px(2), 0);
-        paintTextIn(painter, room, fitted(row.averages, note, room.width()), note,
-                    look.tone(Tone::Ink), Qt::AlignRight);
+        paintTextIn(painter, room,
+                    textWidth(row.averages, note) <= room.width()
+                        ? row.averages
+                        : fitted(row.brief, note, room.width()),
+                    note, look.tone(Tone::Ink), Qt::AlignRight);
     }
     void paintBar(QPainter& painter, const QRectF& room, const YieldModel::Line& row,
                   const Look& look) const {
@@ -241,7 +244,7 @@ void YieldTable::measure() {
                look.px(16);
     };
     setColumnWidth(YieldModel::HiveColumn,
-                   static_cast<int>(std::min(std::ceil(names), look.px(180))));
+                   static_cast<int>(std::min(std::ceil(names), look.px(130))));
     for (const int column : {YieldModel::NowColumn, YieldModel::BeforeColumn})
         setColumnWidth(column, static_cast<int>(std::ceil(figures(column))));
     verticalHeader()->setMinimumSectionSize(look.space(16));

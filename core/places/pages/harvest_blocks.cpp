@@ -190,13 +190,16 @@ QString changeText(const std::optional<Mass>& now, const std::optional<Mass>& be
     return *change < 0 ? QStringLiteral("− ") + size : QStringLiteral("+ ") + size;
 }
 
-QString averagesText(Mass total, How how, int producing, int standing) {
+QString averagesText(Mass total, How how, int producing, int standing, bool brief) {
     if (producing == 0 || total == Mass()) return {};
     const auto each = [&](int hives) {
         return massFigure(gramsPerHive(gramsOf(total), hives), how);
     };
-    QString text = blockWord("%1 per producing hive").arg(each(producing));
-    if (standing > 0) text += blockWord(", %1 per hive on 1 May").arg(each(standing));
+    QString text = (brief ? blockWord("%1 producing") : blockWord("%1 per producing hive"))
+                       .arg(each(producing));
+    if (standing > 0)
+        text += (brief ? blockWord(", %1 on 1 May") : blockWord(", %1 per hive on 1 May"))
+                    .arg(each(standing));
     return text;
 }
 
@@ -204,11 +207,11 @@ TableBlock yieldBlock(const SeasonYield& season) {
     const BarScale scale = barScale(season);
     const Numbered notes = numberedNotes(season);
     TableBlock table;
-    table.columns = {{blockWord("Hive"), 1.2, false},
+    table.columns = {{blockWord("Hive"), 1.35, false},
                      {QStringLiteral("%1, %2").arg(season.year).arg(massUnit()), 0.9, true},
                      {QString::number(season.beforeYear), 0.8, true},
                      {blockWord("change"), 0.8, true},
-                     {QString(), 4.1, false, scale.marks},
+                     {QString(), 3.95, false, scale.marks},
                      {blockWord("how it is known"), 1.9, false}};
     table.rowMm = 4.75;
     for (const YardYield& yard : season.yards) {

@@ -26,7 +26,8 @@ BarScale barScale(const SeasonYield& season);
 /// "+ 6.5", "− 3.7"; empty where either is not known.
 QString changeText(const std::optional<Mass>& now, const std::optional<Mass>& before);
 /// "22.9 per producing hive, 18.3 per hive on 1 May"; the first alone before anybody stood there.
-QString averagesText(Mass total, How how, int producing, int standing);
+/// `brief` is "22.9 producing, 18.3 on 1 May".
+QString averagesText(Mass total, How how, int producing, int standing, bool brief = false);
 
 TableBlock yieldBlock(const SeasonYield& season);
 TableBlock runsBlock(const SeasonYield& season);
