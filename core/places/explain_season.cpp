@@ -83,7 +83,7 @@ void addAverages(std::vector<Explained>& all, const QString& of, Mass total, How
 }
 
 void addChange(std::vector<Explained>& all, const QString& of, const std::optional<Mass>& now,
-               const std::optional<Mass>& before, const SeasonYield& season) {
+               const std::optional<Mass>& before, How how, const SeasonYield& season) {
     const auto change = changeGrams(now, before);
     if (!change) return;
     Explained figure;
@@ -93,7 +93,7 @@ void addChange(std::vector<Explained>& all, const QString& of, const std::option
          std::to_string(season.beforeYear));
     note(&figure.working, "change", *change, "g", "the one less the other");
     figure.answer = (*change < 0 ? QStringLiteral("− ") : QStringLiteral("+ ")) +
-                    massText(std::abs(*change), How::Weighed);
+                    massText(std::abs(*change), how);
     all.push_back(std::move(figure));
 }
 
@@ -128,7 +128,7 @@ std::vector<Explained> explainYear(const SeasonYield& season) {
     }
     note(&total.working, "honey_sum", sum, "g", "sum");
     all.push_back(std::move(total));
-    addChange(all, of, season.total, season.before, season);
+    addChange(all, of, season.total, season.before, weaker(season.how, season.beforeHow), season);
     addAverages(all, of, season.total, season.how, season.producing, season.standing);
     return all;
 }
@@ -140,7 +140,7 @@ std::vector<Explained> explainYard(const Read& file, const SeasonYield& season,
     const QString of = fromUtf8(yard.yard.name.text());
     all.push_back(
         honeyOf(recordsBehind(file, season, {.yard = yard.yard.id}), of, yard.total, yard.how));
-    addChange(all, of, yard.total, yard.before, season);
+    addChange(all, of, yard.total, yard.before, weaker(yard.how, yard.beforeHow), season);
     addAverages(all, of, yard.total, yard.how, yard.producing, yard.standing);
     return all;
 }
@@ -160,7 +160,7 @@ std::vector<Explained> explainHive(const Read& file, const SeasonYield& season,
     const QString of = fromUtf8(hive.mark);
     all.push_back(
         honeyOf(recordsBehind(file, season, {.hive = hive.hive}), of, *hive.mass, hive.how));
-    addChange(all, of, hive.mass, hive.before, season);
+    addChange(all, of, hive.mass, hive.before, weaker(hive.how, hive.beforeHow), season);
     return all;
 }
 

@@ -118,6 +118,8 @@ void ReckonedView::fillLine(const LineWidgets& widgets, const GotLine& line, std
                          .arg(gotName(line), gotFigure(line, line.offered), gotUnit(line),
                               dayText(m_reckoned.from)));
     widgets.take->setToolTip(gotSentence(line));
+    // The ring of the focus takes room the words need.
+    widgets.take->setMinimumWidth(widgets.take->sizeHint().width() + look.space(8));
 }
 
 void ReckonedView::show(const ReckonedAndGot& reckoned) {
@@ -132,8 +134,8 @@ void ReckonedView::show(const ReckonedAndGot& reckoned) {
         const bool used = i < count;
         if (used) fillLine(m_lines[i], reckoned.lines[i], i);
         const LineWidgets& line = m_lines[i];
-        for (QWidget* widget :
-             std::initializer_list<QWidget*>{line.name, line.reckoned, line.got, line.take})
+        for (QWidget* widget : std::initializer_list<QWidget*>{line.name, line.reckoned, line.got,
+                                                               line.runs, line.take})
             widget->setVisible(used);
         if (!used) continue;
         // What a plain rate is replaced by stands in its line; frames have their fill besides.

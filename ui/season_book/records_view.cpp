@@ -40,7 +40,10 @@ void RecordsView::sizes() {
     m_table->verticalHeader()->setDefaultSectionSize(look.space(22));
     m_table->setMinimumHeight(look.space(160));
     layout()->setSpacing(look.space(4));
-    m_table->resizeColumnsToContents();
+    auto* head = m_table->horizontalHeader();
+    for (int c = 0; c < m_table->columnCount(); ++c)
+        head->setSectionResizeMode(c,
+                                   c == 0 ? QHeaderView::Stretch : QHeaderView::ResizeToContents);
 }
 
 void RecordsView::show(const YieldRecords& records) {
@@ -54,6 +57,7 @@ void RecordsView::show(const YieldRecords& records) {
                         : tr("A run's share is its buckets, shared out by what came out of the "
                              "boxes. Ctrl+E explains it; Esc goes back."));
     m_table->clear();
+    m_table->clearSpans();
     m_table->setColumnCount(static_cast<int>(block.columns.size()));
     m_table->setRowCount(static_cast<int>(block.rows.size()));
     for (int c = 0; c < m_table->columnCount(); ++c) {
@@ -74,6 +78,9 @@ void RecordsView::show(const YieldRecords& records) {
             m_table->setItem(r, c, item);
         }
     }
+    // A run's name runs on over the columns its line leaves empty.
+    for (int r = 0; r < m_table->rowCount(); ++r)
+        if (block.rows[static_cast<std::size_t>(r)].group) m_table->setSpan(r, 0, 1, 5);
     if (m_table->rowCount() > 0) m_table->setCurrentCell(0, 0);
     sizes();
 }

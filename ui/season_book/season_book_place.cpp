@@ -22,7 +22,7 @@ namespace combwright {
 namespace {
 
 /// Narrower than this, at the text's own size, the table goes below the timeline.
-constexpr int wideBook = 900;
+constexpr int wideBook = 1000;
 constexpr int mostNotes = 5;
 
 QComboBox* yearBox(const char* name, const QString& accessible, QWidget* parent) {
@@ -108,7 +108,8 @@ SeasonBookPlace::SeasonBookPlace(Session& session, QWidget* parent)
     auto* whole = new QVBoxLayout(page);
     whole->addWidget(m_sentence);
     whole->addWidget(m_first);
-    whole->addWidget(m_blocks, 1);
+    whole->addWidget(m_blocks, 1000);
+    whole->addStretch(1);
     auto* outer = new QVBoxLayout(this);
     outer->setContentsMargins(0, 0, 0, 0);
     outer->addWidget(m_scroll);
@@ -208,8 +209,8 @@ void SeasonBookPlace::reload() {
     m_first->setVisible(m_season.total == Mass());
     m_first->setText(
         tr("Weigh boxes and buckets in the honey room (Ctrl+3): what each hive gave appears here "
-           "as soon as there is a run. A crop known only from paper can be noted for a hive, a "
-           "yard or a year; it appears here too, marked as noted.") +
+           "as soon as there is a run. A crop noted from paper appears here too, marked as "
+           "noted.") +
         (m_season.unclosed.empty()
              ? QString()
              : QLatin1Char(' ') + yieldNotes(m_season).join(QLatin1Char(' '))));

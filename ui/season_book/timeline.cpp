@@ -2,6 +2,7 @@
 
 #include <QHeaderView>
 #include <QKeyEvent>
+#include <QLocale>
 #include <QPainter>
 #include <QVBoxLayout>
 #include <algorithm>
@@ -182,13 +183,20 @@ void Timeline::fillTable(const HarvestTable& table) {
         const int from = columns[static_cast<std::size_t>(c)];
         m_table->setHorizontalHeaderItem(c, new QTableWidgetItem(table.head[from]));
         for (int r = 0; r < m_table->rowCount(); ++r) {
-            auto* item = new QTableWidgetItem(table.rows[static_cast<std::size_t>(r)][from]);
-            if (table.head[from].endsWith(QLatin1Char(')')))
-                item->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
+            const bool mass = table.head[from].endsWith(QLatin1Char(')'));
+            QString text = table.rows[static_cast<std::size_t>(r)][from];
+            if (mass && !text.isEmpty()) text = QLocale().toString(text.toDouble(), 'f', 1);
+            auto* item = new QTableWidgetItem(text);
+            if (mass) item->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
             m_table->setItem(r, c, item);
         }
     }
+    const Look& look = m_session.look();
+    m_table->verticalHeader()->setDefaultSectionSize(look.space(22));
     m_table->resizeColumnsToContents();
+    // The ring around the current cell takes room the words need.
+    for (int c = 0; c < m_table->columnCount(); ++c)
+        m_table->setColumnWidth(c, m_table->columnWidth(c) + look.space(8));
     if (m_table->rowCount() > 0)
         m_table->setCurrentCell(std::clamp(row, 0, m_table->rowCount() - 1), 0);
 }

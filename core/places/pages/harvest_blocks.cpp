@@ -183,10 +183,10 @@ BarScale barScale(const SeasonYield& season) {
     return scale;
 }
 
-QString changeText(const std::optional<Mass>& now, const std::optional<Mass>& before) {
+QString changeText(const std::optional<Mass>& now, const std::optional<Mass>& before, How how) {
     const auto change = changeGrams(now, before);
     if (!change) return {};
-    const QString size = massFigure(std::abs(*change), How::Weighed);
+    const QString size = massFigure(std::abs(*change), how);
     return *change < 0 ? QStringLiteral("− ") + size : QStringLiteral("+ ") + size;
 }
 
@@ -219,24 +219,25 @@ TableBlock yieldBlock(const SeasonYield& season) {
         TableRow head;
         head.group = true;
         const auto total = yard.total > Mass() ? std::optional(yard.total) : std::nullopt;
-        head.cells = {ledgerCell(fromUtf8(yard.yard.name.text()), true),
-                      total ? gramsCell(total, yard.how, true) : quietCell(blockWord("none")),
-                      besideCell(yard.before, yard.beforeHow),
-                      ledgerCell(changeText(yard.total, yard.before)),
-                      ledgerCell(averagesText(yard.total, yard.how, yard.producing, yard.standing)),
-                      yard.noted ? ledgerCell(blockWord("noted from paper")) : ledgerCell({})};
+        head.cells = {
+            ledgerCell(fromUtf8(yard.yard.name.text()), true),
+            total ? gramsCell(total, yard.how, true) : quietCell(blockWord("none")),
+            besideCell(yard.before, yard.beforeHow),
+            ledgerCell(changeText(yard.total, yard.before, weaker(yard.how, yard.beforeHow))),
+            ledgerCell(averagesText(yard.total, yard.how, yard.producing, yard.standing)),
+            yard.noted ? ledgerCell(blockWord("noted from paper")) : ledgerCell({})};
         head.cells[4].small = true;
         table.rows.push_back(head);
         for (const HiveYield& hive : yard.hives) {
             TableRow row;
-            row.cells = {ledgerCell(QStringLiteral("   ") + fromUtf8(hive.mark)),
-                         hive.mass
-                             ? gramsCell(hive.mass, hive.how)
-                             : quietCell(yard.noted ? QStringLiteral("?") : blockWord("none")),
-                         besideCell(hive.before, hive.beforeHow),
-                         ledgerCell(changeText(hive.mass, hive.before)),
-                         barCell(hive, scale.topGrams),
-                         quietCell(howKnownText(hive, notes, yard.noted))};
+            row.cells = {
+                ledgerCell(QStringLiteral("   ") + fromUtf8(hive.mark)),
+                hive.mass ? gramsCell(hive.mass, hive.how)
+                          : quietCell(yard.noted ? QStringLiteral("?") : blockWord("none")),
+                besideCell(hive.before, hive.beforeHow),
+                ledgerCell(changeText(hive.mass, hive.before, weaker(hive.how, hive.beforeHow))),
+                barCell(hive, scale.topGrams),
+                quietCell(howKnownText(hive, notes, yard.noted))};
             table.rows.push_back(row);
         }
         if (yard.unknown)
@@ -256,12 +257,13 @@ TableBlock yieldBlock(const SeasonYield& season) {
         quietCell(season.before ? blockWord("thick stroke across a bar: %1").arg(season.beforeYear)
                                 : QString());
     stroke.small = true;
-    all.cells = {ledgerCell(blockWord("All"), true),
-                 gramsCell(season.total, season.how, true),
-                 besideCell(season.before, season.beforeHow),
-                 ledgerCell(changeText(season.total, season.before)),
-                 stroke,
-                 ledgerCell({})};
+    all.cells = {
+        ledgerCell(blockWord("All"), true),
+        gramsCell(season.total, season.how, true),
+        besideCell(season.before, season.beforeHow),
+        ledgerCell(changeText(season.total, season.before, weaker(season.how, season.beforeHow))),
+        stroke,
+        ledgerCell({})};
     table.rows.push_back(all);
     return table;
 }
@@ -365,7 +367,7 @@ StepsBlock timelineBlock(const SeasonYield& season, const std::vector<SeasonYiel
         if (!year.noted) line.rest = 0;
         line.end =
             QStringLiteral("%1: %2").arg(year.year).arg(massFigure(gramsOf(year.total), year.how));
-        if (year.noted) line.end += blockWord(", from paper");
+        if (year.noted == year.total) line.end += blockWord(", from paper");
         most = std::max(most, sum + line.rest);
         block.lines.push_back(std::move(line));
     };

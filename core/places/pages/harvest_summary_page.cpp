@@ -59,7 +59,7 @@ TextBlock seasonSentence(const SeasonYield& season) {
                    .arg(total);
     if (const auto change = changeGrams(season.total, season.before))
         text += (*change >= 0 ? summaryWord(", %1 more than %2") : summaryWord(", %1 less than %2"))
-                    .arg(massFigure(std::abs(*change), How::Weighed),
+                    .arg(massFigure(std::abs(*change), weaker(season.how, season.beforeHow)),
                          season.beforeYear == season.year - 1
                              ? summaryWord("the year before")
                              : summaryWord("in %1").arg(season.beforeYear));

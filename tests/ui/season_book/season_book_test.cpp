@@ -275,6 +275,20 @@ TEST_F(InTheSeasonBook, EverythingIsShownInPounds) {
     EXPECT_EQ(book->head().big.unit, QStringLiteral("kg"));
 }
 
+TEST_F(InTheSeasonBook, AtLargeTypeThePageFollowsTheRowOneIsAt) {
+    session.setLook(look(2.0));
+    book->reload();
+    for (int n = 0; n < 6; ++n) QApplication::processEvents();
+    book->yields().setFocus();
+    press(Qt::Key_End, Qt::ControlModifier);
+    QApplication::processEvents();
+    const QPoint row = book->yields().viewport()->mapTo(
+        book, book->yields().visualRect(book->yields().currentIndex()).center());
+    EXPECT_EQ(book->yields().current()->name, QStringLiteral("All"));
+    EXPECT_TRUE(book->rect().contains(row)) << row.y() << " of " << book->height();
+    session.setLook(look(1.0));
+}
+
 TEST_F(InTheSeasonBook, NothingIsClippedAtAnyTextSize) {
     for (const double factor : {1.0, 1.15, 1.5, 2.0}) {
         session.setLook(look(factor));

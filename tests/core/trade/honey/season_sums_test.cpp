@@ -44,13 +44,15 @@ TEST(SeasonSums, SaysNothingWithoutAFrame) {
 
 TEST(SeasonSums, StepsEndWithTheFigure) {
     Working working;
-    EXPECT_DOUBLE_EQ(gramsPerHive(403300, 19, &working), working.steps.back().value);
+    const double each = gramsPerHive(403300, 19, &working);
+    EXPECT_DOUBLE_EQ(each, working.steps.back().value);
     EXPECT_NEAR(working.steps.back().value, 21226.3, 0.1);
     Working cappings;
     EXPECT_NEAR(cappingsShare(11000, 103100, &cappings), 0.1067, 1e-4);
     EXPECT_NEAR(cappings.steps.back().value, 10.67, 1e-2);
     Working loads;
-    EXPECT_DOUBLE_EQ(minutesPerLoad(41, 3, &loads), loads.steps.back().value);
+    const double minutes = minutesPerLoad(41, 3, &loads);
+    EXPECT_DOUBLE_EQ(minutes, loads.steps.back().value);
 }
 
 }  // namespace
