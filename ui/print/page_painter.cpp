@@ -273,7 +273,7 @@ class PagePainter {
                  Qt::TextWordWrap | Qt::AlignBottom |
                      (table.columns[i].right ? Qt::AlignRight : Qt::AlignLeft),
                  table.columns[i].head, Tone::Muted);
-            if (!table.columns[i].scale.empty()) paintScale(table.columns[i].scale, box);
+            if (!table.columns[i].scale.empty()) paintScale(table.columns[i].scale, sheetBars(box));
         }
         m_y += high + 3;
         line(0, m_y, m_width, 1.4);
@@ -292,6 +292,9 @@ class PagePainter {
         }
     }
 
+    /// Bars leave room for the unit behind the last figure of their scale.
+    static QRectF sheetBars(const QRectF& box) { return box.adjusted(0, 0, -18, 0); }
+
     /// How high a group is, from its head to the row before the next.
     static double groupHeight(const TableBlock& table, std::size_t from, double row) {
         std::size_t to = from + 1;
@@ -302,7 +305,9 @@ class PagePainter {
     void paintRow(const TableBlock& table, const TableRow& row, const std::vector<double>& edges,
                   double height) {
         for (std::size_t i = 0; i < row.cells.size() && i + 1 < edges.size(); ++i) {
-            const QRectF box(edges[i], m_y, edges[i + 1] - edges[i] - 8, height);
+            QRectF box(edges[i], m_y, edges[i + 1] - edges[i] - 8, height);
+            if (!table.columns[i].scale.empty() && row.cells[i].look == Cell::Look::Bar)
+                box = sheetBars(box);
             if (row.cells[i].look == Cell::Look::Bar)
                 for (const ScaleMark& mark : table.columns[i].scale) {
                     const double x = box.x() + box.width() * mark.at;
