@@ -4,7 +4,9 @@
 #include "app/cli/groups.h"
 #include "app/cli/why.h"
 #include "core/places/explain_pull.h"
+#include "core/places/explain_season.h"
 #include "core/places/pages/harvest_pages.h"
+#include "core/places/pages/harvest_summary_page.h"
 #include "core/places/pages/page_text.h"
 #include "core/places/pages/pull_list_page.h"
 #include "core/places/pages/pull_words.h"
@@ -202,7 +204,9 @@ QJsonObject seasonObject(const SeasonYield& season) {
                             {QStringLiteral("how"),
                              hive.mass ? QJsonValue(fromUtf8(word(hive.how))) : QJsonValue()},
                             {QStringLiteral("before_g"), massOrNull(hive.before)},
-                            {QStringLiteral("revised"), hive.revised}});
+                            {QStringLiteral("revised"), hive.revised},
+                            {QStringLiteral("from_paper"), hive.noted},
+                            {QStringLiteral("before_from_paper"), hive.beforeNoted}});
         yards.append(
             QJsonObject{{QStringLiteral("yard"), fromUtf8(yard.yard.name.text())},
                         {QStringLiteral("honey_g"), static_cast<qint64>(yard.total.grams())},
@@ -210,6 +214,7 @@ QJsonObject seasonObject(const SeasonYield& season) {
                         {QStringLiteral("before_g"), massOrNull(yard.before)},
                         {QStringLiteral("producing"), yard.producing},
                         {QStringLiteral("standing_1_may"), yard.standing},
+                        {QStringLiteral("from_paper"), yard.noted},
                         {QStringLiteral("hives"), hives}});
     }
     QJsonArray runs;
@@ -224,8 +229,41 @@ QJsonObject seasonObject(const SeasonYield& season) {
             {QStringLiteral("unknown_g"), massOrNull(season.unknown)},
             {QStringLiteral("before_g"), massOrNull(season.before)},
             {QStringLiteral("revised"), revised},
+            {QStringLiteral("producing"), season.producing},
+            {QStringLiteral("standing_1_may"), season.standing},
+            {QStringLiteral("from_paper_g"), massOrNull(season.noted)},
+            {QStringLiteral("before_season"), season.beforeYear},
+            {QStringLiteral("before_from_paper_g"), massOrNull(season.beforeNoted)},
             {QStringLiteral("yards"), yards},
             {QStringLiteral("runs"), runs}};
+}
+
+QJsonArray reckonedArray(const ReckonedAndGot& reckoned) {
+    QJsonArray lines;
+    for (const GotLine& line : reckoned.lines)
+        lines.append(QJsonObject{
+            {QStringLiteral("constant"), fromUtf8(line.constant)},
+            {QStringLiteral("rate"), line.rate},
+            {QStringLiteral("own"), line.own},
+            {QStringLiteral("reckoned"), line.reckoned},
+            {QStringLiteral("filled_share"), numberOrNull(line.filledShare)},
+            {QStringLiteral("got"), line.got},
+            {QStringLiteral("runs"), line.runs},
+            {QStringLiteral("lowest"), line.spread ? QJsonValue(line.spread->low) : QJsonValue()},
+            {QStringLiteral("highest"), line.spread ? QJsonValue(line.spread->high) : QJsonValue()},
+            {QStringLiteral("offered"), line.offered},
+            {QStringLiteral("offered_from"), fromUtf8(isoText(reckoned.from))},
+            {QStringLiteral("taken"), line.taken.has_value()}});
+    return lines;
+}
+
+/// A year behind an option, or `otherwise`; nothing where it is no year.
+std::optional<int> yearOption(const Context& context, const char* option, int otherwise) {
+    const auto text = context.arguments.value(option);
+    if (!text) return otherwise;
+    bool isNumber = false;
+    const int year = text->toInt(&isNumber);
+    return isNumber && year >= 1900 && year <= 2200 ? std::optional(year) : std::nullopt;
 }
 
 int runYields(Context& context) {
@@ -244,18 +282,26 @@ int runYields(Context& context) {
             context.streams.out << pageText(runBalancePage(season.read(), *balance, today));
         return Done;
     }
-    int year = yearOf(today);
-    if (const auto text = context.arguments.value("season")) {
-        bool isNumber = false;
-        year = text->toInt(&isNumber);
-        if (!isNumber || year < 1900 || year > 2200)
-            return misused(context, QStringLiteral("--season needs a year"));
+    const auto year = yearOption(context, "season", yearOf(today));
+    if (!year) return misused(context, QStringLiteral("--season needs a year"));
+    const auto beside = yearOption(context, "beside", *year - 1);
+    if (!beside) return misused(context, QStringLiteral("--beside needs a year"));
+    const SeasonYield yields = seasonYield(season.read(), *year, *beside);
+    const ReckonedAndGot reckoned = reckonedAndGot(season.read(), yields, today);
+    const auto why = context.arguments.has("why") ? explainSeason(season.read(), yields, reckoned)
+                                                  : std::vector<Explained>{};
+    if (context.json()) {
+        QJsonObject answer = seasonObject(yields);
+        answer.insert(QStringLiteral("reckoned_and_got"), reckonedArray(reckoned));
+        if (context.arguments.has("why")) answer.insert(QStringLiteral("why"), whyArray(why));
+        printJson(context, answer);
+        return Done;
     }
-    const SeasonYield yields = seasonYield(season.read(), year);
-    if (context.json())
-        printJson(context, seasonObject(yields));
-    else
-        context.streams.out << pageText(harvestSummaryPage(season.read(), yields, today));
+    context.streams.out << pageText(
+        harvestSummaryPage(season.read(), yields, today, {seasonYield(season.read(), *beside)}));
+    if (!reckoned.lines.empty())
+        context.streams.out << '\n' << pageText(reckonedPage(season.read(), reckoned, today));
+    printWhy(context, why);
     return Done;
 }
 
@@ -321,7 +367,9 @@ std::vector<Command> placeCommands() {
          1,
          1,
          {{"run", "NAME", "the balance of one run"},
-          {"season", "YEAR", "another year than today's"}},
+          {"season", "YEAR", "another year than today's"},
+          {"beside", "YEAR", "another year beside it than the one before"},
+          {"why", nullptr, "how the figures of a season came about"}},
          &runYields},
     };
 }

@@ -8,6 +8,7 @@
 #include "app/desktop/prints.h"
 #include "app/system_clock.h"
 #include "ui/look/style.h"
+#include "ui/print/print_dialog.h"
 #include "ui/shell/main_window.h"
 #include "ui/shell/preferences.h"
 
@@ -69,7 +70,10 @@ int main(int argc, char** argv) {
     const QCommandLineOption another(
         QStringLiteral("another-window"),
         QStringLiteral("open a window of its own even where one has the file open"));
-    parser.addOptions({day, units, pictures, print, to, another});
+    const QCommandLineOption paper(QStringLiteral("paper"),
+                                   QStringLiteral("paper of --print: a4 or letter"),
+                                   QStringLiteral("a4|letter"));
+    parser.addOptions({day, units, pictures, print, to, paper, another});
     parser.addPositionalArgument(QStringLiteral("FILE"), QStringLiteral("season file to open"),
                                  QStringLiteral("[FILE]"));
     parser.process(application);
@@ -93,6 +97,10 @@ int main(int argc, char** argv) {
                 2);
         preferences.units = *named;
     }
+    const auto sheet = paperNamed(parser.isSet(paper) ? parser.value(paper) : QStringLiteral("a4"));
+    if (!sheet)
+        return fail(
+            QStringLiteral("--paper %1 is not known; a4 or letter.").arg(parser.value(paper)), 2);
     setShownUnits(preferences.units);
     const ChosenClock clock(chosen);
     Session session(clock);
@@ -108,7 +116,8 @@ int main(int argc, char** argv) {
     if (!atWindow) {
         if (!files.isEmpty() && !session.open(files.front())) return fail(session.lastTold(), 3);
         if (parser.isSet(print))
-            return desktop::printSheet(window, parser.value(print), parser.value(to), session);
+            return desktop::printSheet(window, parser.value(print), parser.value(to), *sheet,
+                                       session);
         if (!session.hasSeason()) return fail(QStringLiteral("--pictures needs a season file."), 2);
         return desktop::writePictures(application, window, session, parser.value(pictures));
     }

@@ -6,7 +6,8 @@
 
 namespace combwright::desktop {
 
-int printSheet(MainWindow& window, const QString& name, const QString& to, Session& session) {
+int printSheet(MainWindow& window, const QString& name, const QString& to, const QPageSize& paper,
+               Session& session) {
     QTextStream err(stderr);
     if (!session.hasSeason() && name != QLatin1String("list")) {
         err << "--print needs a season file.\n";
@@ -25,7 +26,7 @@ int printSheet(MainWindow& window, const QString& name, const QString& to, Sessi
                 err << "--print " << name << " needs --to OUT.pdf.\n";
                 return 2;
             }
-            const QString wrong = writePdf(sheet.page(), to, session.look().base);
+            const QString wrong = writePdf(sheet.page(), to, session.look().base, paper);
             if (!wrong.isEmpty()) {
                 err << to << " cannot be written: " << wrong << '\n';
                 return 3;

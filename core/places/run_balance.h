@@ -1,5 +1,4 @@
-// Who gave what: a run's balance, every gram in accounted for out, and the yields of a season's
-// hives.
+// Who gave what: a run's balance, every gram in accounted for out.
 #pragma once
 
 #include <map>
@@ -50,41 +49,5 @@ struct RunBalance {
 
 /// The balance of a run as it stands. Refused with SecondUnknown where two weights are missing.
 Result<RunBalance> runBalance(const Read& file, Id<Extraction> run);
-
-struct HiveYield {
-    Id<Hive> hive;
-    std::string mark;
-    std::optional<Mass> mass;  ///< none: nothing was taken
-    How how = How::Unknown;
-    std::optional<Mass> before;  ///< of the year before
-    How beforeHow = How::Unknown;
-    bool revised = false;
-};
-
-struct YardYield {
-    Yard yard;
-    std::vector<HiveYield> hives;
-    std::optional<Mass> unknown;  ///< boxes of this yard whose hive nobody knows
-    Mass total;
-    How how = How::Unknown;
-    std::optional<Mass> before;
-    int producing = 0;
-    int standing = 0;  ///< hives with a colony on 1 May
-};
-
-struct SeasonYield {
-    int year = 0;
-    std::vector<YardYield> yards;
-    Mass total;
-    How how = How::Unknown;
-    std::optional<Mass> unknown;
-    std::optional<Mass> before;
-    int producing = 0;
-    int standing = 0;
-    std::vector<RunBalance> runs;       ///< in the order of their days
-    std::vector<std::string> unclosed;  ///< runs whose balance cannot be drawn up yet
-};
-
-SeasonYield seasonYield(const Read& file, int year);
 
 }  // namespace combwright

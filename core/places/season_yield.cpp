@@ -1,79 +1,129 @@
-#include <algorithm>
+#include "core/places/season_yield.h"
 
-#include "core/places/run_balance.h"
+#include <algorithm>
+#include <set>
+
 #include "core/storage/queries/yards.h"
 
 namespace combwright {
 namespace {
 
-struct HiveSum {
+struct HoneySum {
     Mass mass;
     How how = How::Weighed;
     bool revised = false;
+    bool noted = false;
 };
 
-using HiveSums = std::map<std::int64_t, HiveSum>;
+using HoneySums = std::map<std::int64_t, HoneySum>;
 
-void addTo(HiveSums& sums, std::int64_t hive, Mass mass, How how, bool revised) {
-    HiveSum& sum = sums[hive];
+void addTo(HoneySum& sum, Mass mass, How how) {
     sum.mass += mass;
     sum.how = weaker(sum.how, how);
-    sum.revised = sum.revised || revised;
+}
+
+std::optional<HoneySum> sumIn(const HoneySums& sums, std::int64_t id) {
+    const auto found = sums.find(id);
+    return found == sums.end() ? std::nullopt : std::optional(found->second);
+}
+
+std::optional<Mass> massIn(const HoneySums& sums, std::int64_t id) {
+    const auto sum = sumIn(sums, id);
+    return sum ? std::optional(sum->mass) : std::nullopt;
 }
 
 struct YearSums {
-    HiveSums hives;
-    HiveSums yards;  ///< boxes of a yard whose hive nobody knows, and yard totals from paper
-    Mass nowhere;    ///< unknown, and not even the yard is known
+    HoneySums hives;                     ///< from runs; a hive no run knows as noted
+    HoneySums yards;                     ///< boxes of a yard whose hive nobody knows
+    HoneySum nowhere;                    ///< unknown, and not even the yard is known
     std::map<std::int64_t, How> totals;  ///< how a yard's total is known: as its buckets are
+    HoneySums hivePaper;                 ///< noted beside what runs say
+    HoneySums yardPaper;                 ///< noted for a yard as a whole
+    HoneySum paper;                      ///< noted for the year as a whole
     std::vector<RunBalance> runs;
     std::vector<std::string> unclosed;
 };
+
+void takeRun(YearSums& sums, RunBalance balance) {
+    const Extraction& run = balance.run;
+    if (run.yard) {
+        const auto total = sums.totals.try_emplace(run.yard->number, How::Weighed).first;
+        total->second = weaker(total->second, balance.bucketsHow);
+    }
+    for (const RunShare& share : balance.shares) {
+        HoneySum& sum = share.hive ? sums.hives[share.hive->number]
+                        : run.yard ? sums.yards[run.yard->number]
+                                   : sums.nowhere;
+        addTo(sum, share.mass, share.how);
+        sum.revised = sum.revised || share.atClosing.has_value();
+    }
+    sums.runs.push_back(std::move(balance));
+}
 
 YearSums sumsOf(const Read& file, int year) {
     YearSums sums;
     for (const Extraction& run : file.all<Extraction>()) {
         if (yearOf(run.on) != year) continue;
-        auto balance = runBalance(file, run.id);
-        if (!balance) {
+        if (auto balance = runBalance(file, run.id))
+            takeRun(sums, *std::move(balance));
+        else
             sums.unclosed.push_back(run.name.text());
-            continue;
-        }
-        if (run.yard) {
-            const auto total = sums.totals.try_emplace(run.yard->number, How::Weighed).first;
-            total->second = weaker(total->second, balance->bucketsHow);
-        }
-        for (const RunShare& share : balance->shares) {
-            const bool revised = share.atClosing.has_value();
-            if (share.hive)
-                addTo(sums.hives, share.hive->number, share.mass, share.how, revised);
-            else if (run.yard)
-                addTo(sums.yards, run.yard->number, share.mass, share.how, revised);
-            else
-                sums.nowhere += share.mass;
-        }
-        sums.runs.push_back(*std::move(balance));
     }
     std::stable_sort(sums.runs.begin(), sums.runs.end(),
                      [](const RunBalance& a, const RunBalance& b) { return a.run.on < b.run.on; });
-    return sums;
-}
-
-/// Crops of a year known only as a figure; used for the year before, beside what was computed.
-YearSums withNotes(const Read& file, int year) {
-    YearSums sums = sumsOf(file, year);
+    HoneySums noted;
     for (const CropNote& note : file.where<CropNote>({is("year", Count(year))})) {
         const auto mass = note.mass ? note.mass->middle() : std::nullopt;
         if (!mass) continue;
-        const Mass grams = Mass::roundedGrams(*mass);
-        if (note.hive)
-            addTo(sums.hives, note.hive->number, grams, note.mass->how, false);
-        else if (note.yard)
-            addTo(sums.yards, note.yard->number, grams, note.mass->how, false);
-        else
-            sums.nowhere += grams;
+        addTo(note.hive   ? noted[note.hive->number]
+              : note.yard ? sums.yardPaper[note.yard->number]
+                          : sums.paper,
+              Mass::roundedGrams(*mass), note.mass->how);
+    }
+    for (const auto& [hive, sum] : noted) {
+        if (sums.hives.contains(hive)) {
+            sums.hivePaper[hive] = sum;
+            continue;
+        }
+        sums.hives[hive] = sum;
+        sums.hives[hive].noted = true;
     }
     return sums;
+}
+
+struct YardSum {
+    HoneySum sum;
+    bool any = false;  ///< hives, or boxes without one, gave something
+    Mass noted;
+    bool asWhole = false;  ///< only a total from paper is known
+};
+
+/// Nearer figures overrule: hives and boxes before a total noted for the whole yard.
+YardSum yardSum(const YearSums& sums, const Yard& yard, const std::vector<Hive>& hives) {
+    YardSum whole;
+    for (const Hive& hive : hives) {
+        const auto sum = sumIn(sums.hives, hive.id.number);
+        if (!sum) continue;
+        addTo(whole.sum, sum->mass, sum->how);
+        if (sum->noted) whole.noted += sum->mass;
+        whole.any = true;
+    }
+    if (const auto sum = sumIn(sums.yards, yard.id.number); sum && sum->mass > Mass()) {
+        addTo(whole.sum, sum->mass, sum->how);
+        whole.any = true;
+    }
+    if (whole.any) {
+        // What is in the buckets was weighed together, whatever is known of each hive's part.
+        const auto total = sums.totals.find(yard.id.number);
+        if (total != sums.totals.end() && whole.noted == Mass()) whole.sum.how = total->second;
+        return whole;
+    }
+    if (const auto sum = sumIn(sums.yardPaper, yard.id.number)) {
+        whole.sum = *sum;
+        whole.noted = sum->mass;
+        whole.asWhole = true;
+    }
+    return whole;
 }
 
 bool hadColonyOn(const Read& file, Id<Hive> hive, Day day) {
@@ -82,76 +132,130 @@ bool hadColonyOn(const Read& file, Id<Hive> hive, Day day) {
     return false;
 }
 
+bool stoodIn(const Hive& hive, int year) {
+    return yearOf(hive.since) <= year && (!hive.closed || yearOf(*hive.closed) >= year);
+}
+
+HiveYield hiveLine(const Hive& hive, const YearSums& now, const YearSums& before) {
+    HiveYield line;
+    line.hive = hive.id;
+    line.mark = hive.mark.text();
+    if (const auto sum = sumIn(now.hives, hive.id.number)) {
+        line.mass = sum->mass;
+        line.how = sum->how;
+        line.revised = sum->revised;
+        line.noted = sum->noted;
+    }
+    line.paperSays = massIn(now.hivePaper, hive.id.number);
+    if (const auto sum = sumIn(before.hives, hive.id.number)) {
+        line.before = sum->mass;
+        line.beforeHow = sum->how;
+        line.beforeNoted = sum->noted;
+    }
+    return line;
+}
+
+/// Sums up a whole year for the column beside; a yard's total from paper only where nothing nearer
+/// is known, the year's only where no yard is.
+struct WholeYear {
+    HoneySum sum;
+    Mass noted;
+};
+
+void addYard(WholeYear& whole, const YardSum& yard) {
+    if (yard.sum.mass == Mass()) return;
+    addTo(whole.sum, yard.sum.mass, yard.sum.how);
+    whole.noted += yard.noted;
+}
+
+void addRest(WholeYear& whole, const YearSums& sums) {
+    if (sums.nowhere.mass > Mass()) addTo(whole.sum, sums.nowhere.mass, sums.nowhere.how);
+    if (whole.sum.mass == Mass() && sums.paper.mass > Mass()) {
+        whole.sum = sums.paper;
+        whole.noted = sums.paper.mass;
+    }
+}
+
+std::optional<Mass> some(Mass mass) { return mass > Mass() ? std::optional(mass) : std::nullopt; }
+
 }  // namespace
 
-SeasonYield seasonYield(const Read& file, int year) {
+SeasonYield seasonYield(const Read& file, int year, std::optional<int> beside) {
     SeasonYield season;
     season.year = year;
+    season.beforeYear = beside.value_or(year - 1);
     YearSums now = sumsOf(file, year);
-    const YearSums before = withNotes(file, year - 1);
+    const YearSums before = sumsOf(file, season.beforeYear);
     const Day firstOfMay = *makeDay(year, 5, 1);
-    season.how = How::Weighed;
-    Mass allBefore = before.nowhere;
+    WholeYear total;
+    WholeYear totalBefore;
     auto yards = file.all<Yard>();
     std::stable_sort(yards.begin(), yards.end(),
                      [](const Yard& a, const Yard& b) { return a.walkOrder < b.walkOrder; });
     for (const Yard& yard : yards) {
         YardYield row;
         row.yard = yard;
-        row.how = How::Weighed;
-        Mass yardBefore;
-        for (const Hive& hive : hivesEver(file, yard.id)) {
-            HiveYield line;
-            line.hive = hive.id;
-            line.mark = hive.mark.text();
-            if (const auto sum = now.hives.find(hive.id.number); sum != now.hives.end()) {
-                line.mass = sum->second.mass;
-                line.how = sum->second.how;
-                line.revised = sum->second.revised;
-                row.total += sum->second.mass;
-                row.how = weaker(row.how, line.how);
-                ++row.producing;
-            }
-            if (const auto sum = before.hives.find(hive.id.number); sum != before.hives.end()) {
-                line.before = sum->second.mass;
-                line.beforeHow = sum->second.how;
-                yardBefore += sum->second.mass;
-            }
-            const bool stood = hadColonyOn(file, hive.id, firstOfMay);
-            row.standing += stood;
-            const bool closedLongAgo = hive.closed && yearOf(*hive.closed) < year;
-            if (closedLongAgo && !line.mass && !line.before) continue;
-            row.hives.push_back(std::move(line));
+        const auto hives = hivesEver(file, yard.id);
+        for (const Hive& hive : hives) {
+            HiveYield line = hiveLine(hive, now, before);
+            row.producing += line.mass && *line.mass > Mass();
+            row.standing += hadColonyOn(file, hive.id, firstOfMay);
+            if (line.mass || line.before || stoodIn(hive, year))
+                row.hives.push_back(std::move(line));
         }
-        if (const auto sum = now.yards.find(yard.id.number);
-            sum != now.yards.end() && sum->second.mass > Mass()) {
-            row.unknown = sum->second.mass;
-            row.total += sum->second.mass;
-            row.how = weaker(row.how, sum->second.how);
-        }
-        if (const auto sum = before.yards.find(yard.id.number); sum != before.yards.end())
-            yardBefore += sum->second.mass;
-        // What is in the buckets was weighed together, whatever is known of each hive's part.
-        if (const auto total = now.totals.find(yard.id.number); total != now.totals.end())
-            row.how = total->second;
-        if (yardBefore > Mass()) row.before = yardBefore;
-        allBefore += yardBefore;
-        season.total += row.total;
+        const YardSum sum = yardSum(now, yard, hives);
+        row.total = sum.sum.mass;
+        row.how = sum.sum.how;
+        row.noted = sum.asWhole;
+        if (!sum.asWhole) row.paperSays = massIn(now.yardPaper, yard.id.number);
+        if (const auto unknown = massIn(now.yards, yard.id.number)) row.unknown = some(*unknown);
+        const YardSum sumBefore = yardSum(before, yard, hives);
+        row.before = some(sumBefore.sum.mass);
+        row.beforeHow = sumBefore.sum.how;
+        addYard(total, sum);
+        addYard(totalBefore, sumBefore);
         season.producing += row.producing;
         season.standing += row.standing;
         if (row.unknown) season.unknown = season.unknown.value_or(Mass()) + *row.unknown;
-        if (row.total > Mass()) season.how = weaker(season.how, row.how);
         season.yards.push_back(std::move(row));
     }
-    if (now.nowhere > Mass()) {
-        season.unknown = season.unknown.value_or(Mass()) + now.nowhere;
-        season.total += now.nowhere;
-    }
-    if (allBefore > Mass()) season.before = allBefore;
-    if (season.total == Mass()) season.how = How::Unknown;
+    addRest(total, now);
+    addRest(totalBefore, before);
+    season.nowhere = some(now.nowhere.mass);
+    if (season.nowhere) season.unknown = season.unknown.value_or(Mass()) + *season.nowhere;
+    season.total = total.sum.mass;
+    season.how = season.total == Mass() ? How::Unknown : total.sum.how;
+    season.noted = some(total.noted);
+    season.before = some(totalBefore.sum.mass);
+    season.beforeHow = totalBefore.sum.how;
+    season.beforeNoted = some(totalBefore.noted);
     season.runs = std::move(now.runs);
     season.unclosed = std::move(now.unclosed);
     return season;
+}
+
+std::vector<int> seasonYears(const Read& file, Day today) {
+    std::set<int> years{yearOf(today)};
+    for (const Extraction& run : file.all<Extraction>()) years.insert(yearOf(run.on));
+    for (const CropNote& note : file.all<CropNote>())
+        years.insert(static_cast<int>(note.year.value()));
+    return {years.begin(), years.end()};
+}
+
+int newestHarvest(const Read& file, Day today) {
+    int newest = 0;
+    for (const Extraction& run : file.all<Extraction>())
+        if (yearOf(run.on) <= yearOf(today)) newest = std::max(newest, yearOf(run.on));
+    for (const CropNote& note : file.all<CropNote>())
+        if (note.year.value() <= yearOf(today))
+            newest = std::max(newest, static_cast<int>(note.year.value()));
+    return newest == 0 ? yearOf(today) : newest;
+}
+
+std::optional<double> changeGrams(const std::optional<Mass>& now,
+                                  const std::optional<Mass>& before) {
+    if (!now || !before) return std::nullopt;
+    return static_cast<double>(now->grams() - before->grams());
 }
 
 }  // namespace combwright

@@ -12,7 +12,7 @@
 #include <set>
 
 #include "core/model/season_info.h"
-#include "core/places/pages/harvest_pages.h"
+#include "core/places/pages/harvest_summary_page.h"
 #include "core/places/pages/page_text.h"
 #include "core/places/pull_sheet.h"
 #include "core/places/run_balance.h"

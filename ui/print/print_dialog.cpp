@@ -1,20 +1,85 @@
 #include "ui/print/print_dialog.h"
 
+#include <QComboBox>
+#include <QCoreApplication>
+#include <QFileDialog>
+#include <QLabel>
+#include <QLocale>
+#include <QMessageBox>
 #include <QPrintPreviewDialog>
+#include <QPrintPreviewWidget>
 #include <QPrinter>
+#include <QPushButton>
+#include <QToolBar>
 
 #include "ui/print/page_painter.h"
 
 namespace combwright {
+namespace {
+
+QString printWord(const char* text) { return QCoreApplication::translate("print", text); }
+
+/// The paper chosen last, while the program runs.
+QPageSize& chosenPaper() {
+    static QPageSize paper = usualPaper();
+    return paper;
+}
+
+void savePdf(QWidget* parent, const Page& page, const Look& look) {
+    const QString path =
+        QFileDialog::getSaveFileName(parent, printWord("Save as PDF"),
+                                     page.title + QStringLiteral(".pdf"), printWord("PDF (*.pdf)"));
+    if (path.isEmpty()) return;
+    const QString wrong = writePdf(page, path, look.base, chosenPaper());
+    if (!wrong.isEmpty())
+        QMessageBox::warning(
+            parent, page.title,
+            printWord("%1 cannot be written: %2. Choose another place.").arg(path, wrong));
+}
+
+}  // namespace
+
+QPageSize usualPaper() {
+    return QPageSize(QLocale::system().measurementSystem() == QLocale::ImperialUSSystem
+                         ? QPageSize::Letter
+                         : QPageSize::A4);
+}
+
+std::optional<QPageSize> paperNamed(const QString& name) {
+    if (name == QLatin1String("a4")) return QPageSize(QPageSize::A4);
+    if (name == QLatin1String("letter")) return QPageSize(QPageSize::Letter);
+    return std::nullopt;
+}
 
 void printWithPreview(QWidget* parent, const Page& page, const Look& look) {
     QPrinter printer(QPrinter::HighResolution);
     printer.setDocName(page.title);
+    printer.setPageSize(chosenPaper());
     printer.setPageMargins(QMarginsF(15, 14, 15, 12), QPageLayout::Millimeter);
     QPrintPreviewDialog preview(&printer, parent);
     preview.setWindowTitle(page.title);
     QObject::connect(&preview, &QPrintPreviewDialog::paintRequested, &preview,
                      [&](QPrinter* target) { paintPage(*target, page, look.base); });
+    if (auto* bar = preview.findChild<QToolBar*>()) {
+        auto* paper = new QComboBox(bar);
+        paper->setObjectName(QStringLiteral("paper"));
+        paper->setAccessibleName(printWord("Paper"));
+        paper->addItem(QStringLiteral("A4"), QStringLiteral("a4"));
+        paper->addItem(QStringLiteral("Letter"), QStringLiteral("letter"));
+        paper->setCurrentIndex(chosenPaper().id() == QPageSize::Letter ? 1 : 0);
+        QObject::connect(paper, &QComboBox::activated, &preview, [&](int index) {
+            chosenPaper() = *paperNamed(paper->itemData(index).toString());
+            printer.setPageSize(chosenPaper());
+            if (auto* shown = preview.findChild<QPrintPreviewWidget*>()) shown->updatePreview();
+        });
+        auto* pdf = new QPushButton(printWord("Save as PDF…"), bar);
+        pdf->setObjectName(QStringLiteral("save_pdf"));
+        QObject::connect(pdf, &QPushButton::clicked, &preview,
+                         [&] { savePdf(&preview, page, look); });
+        bar->addSeparator();
+        bar->addWidget(paper);
+        bar->addWidget(pdf);
+    }
     preview.exec();
 }
 

@@ -1,205 +1,517 @@
 #include "ui/season_book/season_book_place.h"
 
+#include <QApplication>
+#include <QFile>
 #include <QFileDialog>
-#include <QHBoxLayout>
-#include <QHeaderView>
+#include <QKeyEvent>
+#include <QScrollBar>
 #include <QShortcut>
-#include <QVBoxLayout>
+#include <QTextStream>
+#include <algorithm>
 #include <set>
 
-#include "core/places/pages/harvest_pages.h"
+#include "core/exchange/export.h"
+#include "core/places/explain_season.h"
+#include "core/places/pages/harvest_summary_page.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
-#include "ui/common/figure_delegate.h"
+#include "ui/print/page_painter.h"
+#include "ui/print/print_dialog.h"
 
 namespace combwright {
+namespace {
+
+/// Narrower than this, at the text's own size, the table goes below the timeline.
+constexpr int wideBook = 1000;
+constexpr int mostNotes = 5;
+
+QComboBox* yearBox(const char* name, const QString& accessible, QWidget* parent) {
+    auto* box = new QComboBox(parent);
+    box->setObjectName(QLatin1String(name));
+    box->setAccessibleName(accessible);
+    box->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+    return box;
+}
+
+/// The text with its stretches that stand out in bold.
+QString richText(const TextBlock& block) {
+    QString rich;
+    qsizetype from = 0;
+    for (const QString& stretch : block.strong) {
+        const qsizetype at = block.text.indexOf(stretch, from);
+        if (at < 0) continue;
+        rich += block.text.mid(from, at - from).toHtmlEscaped() + QStringLiteral("<b>") +
+                stretch.toHtmlEscaped() + QStringLiteral("</b>");
+        from = at + stretch.size();
+    }
+    return rich + block.text.mid(from).toHtmlEscaped();
+}
+
+}  // namespace
 
 SeasonBookPlace::SeasonBookPlace(Session& session, QWidget* parent)
     : Place(session, parent), m_model(session) {
     // Not by Tab: Shift+Tab from what it hands on to would come straight back.
     setFocusPolicy(Qt::ClickFocus);
-    m_years = new QComboBox;
-    m_years->setObjectName(QStringLiteral("year"));
-    m_years->setAccessibleName(tr("Year"));
-    m_sentence = new QLabel(this);
+    m_controls = new QWidget;
+    m_years = yearBox("year", tr("Year"), m_controls);
+    m_besideWord = new QLabel(tr("beside"), m_controls);
+    m_besides = yearBox("beside", tr("Year beside it"), m_controls);
+    auto* chooser = new QHBoxLayout(m_controls);
+    chooser->setContentsMargins(0, 0, 0, 0);
+    chooser->addWidget(m_years);
+    chooser->addWidget(m_besideWord);
+    chooser->addWidget(m_besides);
+
+    m_scroll = new QScrollArea(this);
+    m_scroll->setWidgetResizable(true);
+    m_scroll->setFrameShape(QFrame::NoFrame);
+    m_scroll->setFocusPolicy(Qt::NoFocus);
+    m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    auto* page = new QWidget(m_scroll);
+    m_scroll->setWidget(page);
+    m_sentence = new QLabel(page);
     m_sentence->setWordWrap(true);
-    m_timeline = new Timeline(session, this);
-    m_runs = new QLabel(this);
-    m_runs->setWordWrap(true);
-    m_runs->setTextFormat(Qt::RichText);
-    m_runs->setAlignment(Qt::AlignTop | Qt::AlignLeft);
-    m_table = new QTableView(this);
-    m_table->setObjectName(QStringLiteral("yields"));
-    m_table->setAccessibleName(tr("Honey by hive"));
-    m_table->setModel(&m_model);
-    m_table->setTabKeyNavigation(false);
-    m_table->setShowGrid(false);
-    m_table->setFrameShape(QFrame::NoFrame);
-    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
-    m_table->verticalHeader()->hide();
-    m_table->horizontalHeader()->setHighlightSections(false);
-    m_table->horizontalHeader()->setStretchLastSection(false);
-    auto* figures = new FigureDelegate(look(), this);
-    m_table->setItemDelegateForColumn(YieldModel::NowColumn, figures);
-    m_table->setItemDelegateForColumn(YieldModel::BeforeColumn, figures);
-    m_table->setItemDelegateForColumn(YieldModel::BarColumn,
-                                      new YieldBarDelegate(m_model, session, this));
-
-    auto* whole = new QVBoxLayout(this);
-    whole->setContentsMargins(24, 12, 24, 12);
-    whole->setSpacing(12);
+    m_sentence->setTextFormat(Qt::RichText);
+    m_first = new QLabel(page);
+    m_first->setObjectName(QStringLiteral("what_first"));
+    m_first->setWordWrap(true);
+    m_blocks = new QWidget(page);
+    m_leftStack = new QStackedWidget(m_blocks);
+    auto* left = new QWidget(m_leftStack);
+    m_timelineTitle = new QLabel(tr("Harvest timeline"), left);
+    m_timeline = new Timeline(session, left);
+    m_reckonedView = new ReckonedView(session, left);
+    auto* down = new QVBoxLayout(left);
+    down->setContentsMargins(0, 0, 0, 0);
+    down->addWidget(m_timelineTitle);
+    down->addWidget(m_timeline, 3);
+    down->addWidget(m_reckonedView);
+    down->addStretch(1);
+    m_recordsView = new RecordsView(session, m_leftStack);
+    m_leftStack->addWidget(left);
+    m_leftStack->addWidget(m_recordsView);
+    auto* right = new QWidget(m_blocks);
+    m_table = new YieldTable(session, m_model, right);
+    m_notes = new QLabel(right);
+    m_notes->setObjectName(QStringLiteral("yield_notes"));
+    m_notes->setWordWrap(true);
+    auto* under = new QVBoxLayout(right);
+    under->setContentsMargins(0, 0, 0, 0);
+    under->addWidget(m_table, 1000);
+    under->addWidget(m_notes);
+    under->addStretch(1);
+    m_across = new QBoxLayout(QBoxLayout::LeftToRight, m_blocks);
+    m_across->setContentsMargins(0, 0, 0, 0);
+    m_across->addWidget(m_leftStack, 11);
+    m_across->addWidget(right, 10);
+    auto* whole = new QVBoxLayout(page);
     whole->addWidget(m_sentence);
-    auto* across = new QHBoxLayout;
-    across->setSpacing(24);
-    auto* left = new QVBoxLayout;
-    left->addWidget(m_timeline, 3);
-    left->addWidget(m_runs, 2);
-    across->addLayout(left, 5);
-    across->addWidget(m_table, 5);
-    whole->addLayout(across, 1);
+    whole->addWidget(m_first);
+    whole->addWidget(m_blocks, 1000);
+    whole->addStretch(1);
+    auto* outer = new QVBoxLayout(this);
+    outer->setContentsMargins(0, 0, 0, 0);
+    outer->addWidget(m_scroll);
 
-    // A table takes letters for a search of its own, so these are shortcuts of the whole place.
-    const auto key = [this](Qt::Key letterKey, auto deed) {
-        auto* shortcut = new QShortcut(QKeySequence(letterKey), this);
-        shortcut->setContext(Qt::WidgetWithChildrenShortcut);
-        connect(shortcut, &QShortcut::activated, this, deed);
-    };
-    key(Qt::Key_T, [this] { m_timeline->toggleTable(); });
-    key(Qt::Key_E, [this] { exportFiles(); });
+    addKeys();
+    connect(m_timeline, &Timeline::runOpened, this,
+            [this](Id<Extraction> run) { openRecords({.run = run}, m_timeline); });
+    connect(m_table, &YieldTable::opened, this, [this] {
+        if (const auto* line = m_table->current()) openRecords(line->of, m_table);
+    });
+    connect(m_table, &YieldTable::moved, this, [this] {
+        const auto* line = m_table->current();
+        if (line && recordsShown() && m_table->hasFocus())
+            m_recordsView->show(recordsBehind(this->session().read(), m_season, line->of));
+        // In one column the page scrolls, not the table.
+        if (m_wide || !m_table->hasFocus()) return;
+        const QRect row = m_table->visualRect(m_table->currentIndex());
+        const QPoint at = m_table->viewport()->mapTo(m_scroll->widget(), row.center());
+        m_scroll->ensureVisible(at.x(), at.y(), 0, look().space(40));
+    });
     connect(m_years, &QComboBox::activated, this, [this](int index) {
         m_year = m_years->itemData(index).toInt();
+        m_beside = 0;
         reload();
     });
-    connect(&session, &Session::seasonChanged, this, [this] { m_year = 0; });
+    connect(m_besides, &QComboBox::activated, this, [this](int index) {
+        m_beside = m_besides->itemData(index).toInt();
+        reload();
+    });
+    connect(&session, &Session::seasonChanged, this, [this] {
+        m_year = 0;
+        m_beside = 0;
+        closeRecords();
+    });
     connect(&session, &Session::changed, this, [this] {
         if (isVisible()) reload();
     });
-    const auto sizes = [this, figures] {
-        figures->setLook(look());
-        m_sentence->setFont(look().font(TextSize::Head));
-        m_runs->setFont(look().font(TextSize::Body));
-        m_table->verticalHeader()->setDefaultSectionSize(look().space(20));
-        m_table->verticalHeader()->setMinimumSectionSize(look().space(18));
-        const int widths[] = {84, 76, 68, 0, 104};
-        for (int column = 0; column < YieldModel::ColumnCount; ++column)
-            if (widths[column]) m_table->setColumnWidth(column, look().space(widths[column]));
-        m_table->horizontalHeader()->setSectionResizeMode(YieldModel::BarColumn,
-                                                          QHeaderView::Stretch);
+    connect(&session, &Session::lookChanged, this, [this] {
+        arrange();
+        m_table->measure();
+    });
+    connect(qApp, &QApplication::focusChanged, this, [this](QWidget*, QWidget* now) {
+        if (now && m_scroll->widget()->isAncestorOf(now) && now != m_table)
+            m_scroll->ensureWidgetVisible(now, 0, look().space(12));
+    });
+    m_recordsView->table().installEventFilter(this);
+    arrange();
+}
+
+void SeasonBookPlace::addKeys() {
+    // A table takes letters for a search of its own, so these are shortcuts of the whole place.
+    const auto key = [this](int press, auto deed) {
+        auto* shortcut = new QShortcut(QKeySequence(press), this);
+        shortcut->setContext(Qt::WidgetWithChildrenShortcut);
+        connect(shortcut, &QShortcut::activated, this, deed);
     };
-    connect(&session, &Session::lookChanged, this, sizes);
-    sizes();
+    key(Qt::Key_T, [this] {
+        closeRecords();
+        m_timeline->toggleTable();
+    });
+    key(Qt::Key_E, [this] { askWhereTo(); });
+    key(Qt::Key_P, [this] { printBlock(); });
+    key(Qt::Key_Escape, [this] { closeRecords(); });
+    for (int n = 0; n < 9; ++n)
+        key(Qt::Key_1 + n, [this, n] { m_reckonedView->take(static_cast<std::size_t>(n)); });
 }
 
 void SeasonBookPlace::fillYears() {
-    std::set<int> years{yearOf(session().clock().today())};
-    for (const Extraction& run : session().read().all<Extraction>()) years.insert(yearOf(run.on));
-    if (m_year == 0) {
-        m_year = *years.rbegin();
-        // The newest year that brought honey; an empty January page helps nobody in winter.
-        for (const Extraction& run : session().read().all<Extraction>())
-            if (yearOf(run.on) <= yearOf(session().clock().today())) m_year = yearOf(run.on);
-    }
+    const Day today = session().clock().today();
+    const std::vector<int> known = seasonYears(session().read(), today);
+    if (m_year == 0) m_year = newestHarvest(session().read(), today);
+    std::set<int> years(known.begin(), known.end());
     years.insert(m_year);
-    m_years->clear();
-    for (auto year = years.rbegin(); year != years.rend(); ++year)
-        m_years->addItem(QString::number(*year), *year);
-    m_years->setCurrentIndex(m_years->findData(m_year));
+    const auto fill = [](QComboBox& box, const std::set<int>& from, int current) {
+        box.clear();
+        for (auto year = from.rbegin(); year != from.rend(); ++year)
+            box.addItem(QString::number(*year), *year);
+        box.setCurrentIndex(box.findData(current));
+    };
+    fill(*m_years, years, m_year);
+    years.erase(m_year);
+    years.insert(m_year - 1);
+    if (m_beside == 0 || !years.contains(m_beside)) m_beside = m_year - 1;
+    fill(*m_besides, years, m_beside);
+}
+
+bool SeasonBookPlace::anyHoney() const {
+    return m_season.total > Mass() || !m_season.runs.empty() || m_season.before;
 }
 
 void SeasonBookPlace::reload() {
     if (!session().hasSeason()) return;
     fillYears();
-    m_season = seasonYield(session().read(), m_year);
-    m_sentence->setText(m_season.runs.empty() ? seasonSentence(m_season) + QLatin1Char(' ') +
-                                                    tr("Runs written down in the honey room, and "
-                                                       "crops noted from paper, appear here.")
-                                              : seasonSentence(m_season));
-    m_timeline->show(m_season, seasonYield(session().read(), m_year - 1));
-    m_runs->setText(runsText());
+    m_season = seasonYield(session().read(), m_year, m_beside);
+    m_before = {seasonYield(session().read(), m_beside)};
+    m_sentence->setText(richText(seasonSentence(m_season)));
+    m_first->setVisible(m_season.total == Mass());
+    m_first->setText(
+        tr("Weigh boxes and buckets in the honey room (Ctrl+3): what each hive gave appears here "
+           "as soon as there is a run. A crop noted from paper appears here too, marked as "
+           "noted.") +
+        (m_season.unclosed.empty()
+             ? QString()
+             : QLatin1Char(' ') + yieldNotes(m_season).join(QLatin1Char(' '))));
+    m_blocks->setVisible(anyHoney());
+    const bool steps = !m_season.runs.empty() || !m_before.front().runs.empty();
+    m_timeline->setVisible(m_season.total > Mass() && steps);
+    m_timelineTitle->setVisible(m_season.total > Mass() && steps);
+    m_timeline->show(m_season, m_before);
+    const ReckonedAndGot reckoned =
+        reckonedAndGot(session().read(), m_season, session().clock().today());
+    m_reckonedView->show(reckoned);
+    m_reckonedView->setVisible(!reckoned.lines.empty());
+    const int row = std::max(0, m_table->currentIndex().row());
     m_model.show(m_season);
-    for (const int column : {YieldModel::NowColumn, YieldModel::BeforeColumn})
-        if (auto* figures = dynamic_cast<FigureDelegate*>(m_table->itemDelegateForColumn(column)))
-            figures->measure(m_model, YieldModel::NowColumn);
+    if (m_model.rowCount() > 0)
+        m_table->setCurrentIndex(m_model.index(std::min(row, m_model.rowCount() - 1), 0));
+    m_table->measure();
+    if (recordsShown())
+        m_recordsView->show(recordsBehind(session().read(), m_season, m_recordsView->records().of));
+    showNotes();
+    arrange();
     Q_EMIT headChanged();
 }
 
-QString SeasonBookPlace::runsText() const {
-    if (m_season.runs.empty()) return {};
-    QString html =
-        QStringLiteral("<b>%1</b><table cellspacing='3' width='100%'>").arg(tr("Reckoned and got"));
-    for (const RunBalance& run : m_season.runs) {
-        const QString missing =
-            run.unaccountedG ? tr("missing %1 kg").arg(massFigure(*run.unaccountedG, How::Weighed))
-                             : tr("missing: not known");
-        const QString frame =
-            run.gotPerFrameG
-                ? tr("%1 kg a frame").arg(QLocale().toString(*run.gotPerFrameG / 1000.0, 'f', 2))
-                : QString();
-        html += QStringLiteral(
-                    "<tr><td>%1</td><td>%2 %3</td><td align='right'><b>%4</b> "
-                    "kg<sup>%5</sup></td><td>%6</td><td>%7</td></tr>")
-                    .arg(dayAndMonth(run.run.on), fromUtf8(run.run.name.text()).toHtmlEscaped(),
-                         fromUtf8(run.yard).toHtmlEscaped(),
-                         massFigure(static_cast<double>(run.buckets.grams()), run.bucketsHow),
-                         QString(QLatin1Char(letter(run.bucketsHow))), missing,
-                         frame + (run.revised ? tr(" revised") : QString()));
+void SeasonBookPlace::showNotes() {
+    QStringList notes;
+    if (m_season.before) notes << tr("Stroke across a bar: %1.").arg(m_beside);
+    bool hatched = false;
+    bool dashed = m_season.nowhere.has_value();
+    for (const YardYield& yard : m_season.yards) {
+        dashed = dashed || yard.unknown;
+        for (const HiveYield& hive : yard.hives)
+            hatched = hatched || (hive.mass && !hive.noted &&
+                                  (hive.how == How::ByDifference || hive.how == How::ByEye));
     }
-    return html + QStringLiteral("</table>");
+    if (hatched) notes << tr("Hatched: by difference or by eye.");
+    if (dashed) notes << tr("Dashed: hive not known.");
+    QStringList lines;
+    if (!notes.isEmpty()) lines << notes.join(QLatin1Char(' '));
+    QStringList below = yieldNotes(m_season);
+    const auto more = below.size() - mostNotes;
+    if (more > 0) {
+        below = below.mid(0, mostNotes);
+        below << tr("%1 more notes stand in the printed summary.").arg(more);
+    }
+    m_notes->setText((lines + below).join(QLatin1Char('\n')));
+}
+
+void SeasonBookPlace::arrange() {
+    const Look& look = this->look();
+    m_wide = width() >= look.space(wideBook);
+    m_across->setDirection(m_wide ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+    m_across->setSpacing(look.space(m_wide ? 28 : 16));
+    m_leftStack->layout()->setSpacing(look.space(8));
+    for (int i = 0; i < m_leftStack->count(); ++i)
+        if (QLayout* inner = m_leftStack->widget(i)->layout()) inner->setSpacing(look.space(8));
+    auto* page = m_scroll->widget()->layout();
+    page->setContentsMargins(look.space(24), look.space(12), look.space(24), look.space(8));
+    page->setSpacing(look.space(12));
+    m_controls->layout()->setSpacing(look.space(6));
+    m_sentence->setFont(look.font(TextSize::Head));
+    m_first->setFont(look.font(TextSize::Body));
+    m_timelineTitle->setFont(look.font(TextSize::Body, true));
+    m_notes->setFont(look.font(TextSize::Note));
+    m_besideWord->setFont(look.font(TextSize::Note));
+    m_table->setVerticalScrollBarPolicy(m_wide ? Qt::ScrollBarAsNeeded : Qt::ScrollBarAlwaysOff);
+    m_table->setMaximumHeight(m_table->wholeHeight());
+    m_timeline->setMaximumHeight(look.space(280));
+    m_table->setMinimumHeight(m_wide ? std::min(look.space(200), m_table->wholeHeight())
+                                     : m_table->wholeHeight());
+}
+
+void SeasonBookPlace::resizeEvent(QResizeEvent* event) {
+    Place::resizeEvent(event);
+    arrange();
+}
+
+void SeasonBookPlace::focusInEvent(QFocusEvent*) {
+    if (m_blocks->isVisible())
+        m_table->setFocus();
+    else
+        m_years->setFocus();
+}
+
+bool SeasonBookPlace::eventFilter(QObject* watched, QEvent* event) {
+    // Enter on a run among the records opens that run.
+    if (watched == &m_recordsView->table() && event->type() == QEvent::KeyPress) {
+        const auto press = static_cast<QKeyEvent*>(event)->key();
+        if (press == Qt::Key_Return || press == Qt::Key_Enter) {
+            int row = m_recordsView->table().currentRow();
+            for (const RunRecord& run : m_recordsView->records().runs) {
+                const int rows = static_cast<int>(run.boxes.size()) + 1;
+                if (row >= 0 && row < rows) {
+                    const Id<Extraction> opened = run.run;
+                    m_recordsView->show(recordsBehind(session().read(), m_season, {.run = opened}));
+                    break;
+                }
+                row -= rows;
+            }
+            return true;
+        }
+    }
+    return Place::eventFilter(watched, event);
+}
+
+void SeasonBookPlace::openRecords(const RecordsOf& of, QWidget* from) {
+    m_recordsView->show(recordsBehind(session().read(), m_season, of));
+    m_cameFrom = from;
+    m_leftStack->setCurrentWidget(m_recordsView);
+    m_recordsView->setFocus();
+    m_scroll->ensureWidgetVisible(m_recordsView, 0, 0);
+    Q_EMIT headChanged();
+}
+
+void SeasonBookPlace::closeRecords() {
+    if (!recordsShown()) return;
+    m_leftStack->setCurrentIndex(0);
+    if (m_cameFrom == m_timeline)
+        m_timeline->chart().setFocus();
+    else
+        m_table->setFocus();
+    Q_EMIT headChanged();
+}
+
+SeasonBookPlace::BookBlock SeasonBookPlace::currentBlock() const {
+    if (m_recordsView->isAncestorOf(QApplication::focusWidget())) return BookBlock::Records;
+    if (m_timeline->hasFocusInside()) return BookBlock::Timeline;
+    if (m_reckonedView->currentLine()) return BookBlock::Reckoned;
+    return BookBlock::Yields;
+}
+
+Page SeasonBookPlace::blockPage() const {
+    const Day today = session().clock().today();
+    const Read& file = session().read();
+    switch (currentBlock()) {
+        case BookBlock::Timeline:
+            return timelinePage(file, m_season, m_before, today);
+        case BookBlock::Reckoned:
+            return reckonedPage(file, m_reckonedView->reckoned(), today);
+        case BookBlock::Records:
+            return recordsPage(file, m_recordsView->records(), today);
+        case BookBlock::Yields:
+            break;
+    }
+    return yieldPage(file, m_season, today);
+}
+
+HarvestTable SeasonBookPlace::blockTable() const {
+    switch (currentBlock()) {
+        case BookBlock::Timeline:
+            return timelineTable(m_season, m_before);
+        case BookBlock::Reckoned:
+            return reckonedTable(m_reckonedView->reckoned());
+        case BookBlock::Records:
+            return recordsTable(m_recordsView->records());
+        case BookBlock::Yields:
+            break;
+    }
+    return yieldTable(m_season);
 }
 
 PlaceHead SeasonBookPlace::head() const {
     PlaceHead head;
     head.title = tr("Season book");
-    head.under =
-        tr("beside %1 · as kept on %2").arg(m_year - 1).arg(dayText(session().clock().today()));
-    if (m_season.total > Mass()) {
-        head.big = {massFigure(static_cast<double>(m_season.total.grams()), m_season.how), tr("kg"),
-                    letter(m_season.how)};
-        head.bigNote = tr("of honey in %1").arg(m_year);
-        if (m_season.unknown && *m_season.unknown > Mass())
-            head.bigNote +=
-                tr(",\n%1 without a hive")
-                    .arg(massFigure(static_cast<double>(m_season.unknown->grams()), How::Weighed));
-        head.action = tr("Print harvest summary");
-        head.actionKey = tr("Ctrl+P");
-    }
+    head.under = tr("as kept on %1").arg(dayText(session().clock().today()));
+    if (m_season.total == Mass()) return head;
+    head.big = {massFigure(static_cast<double>(m_season.total.grams()), m_season.how), massUnit(),
+                letter(m_season.how)};
+    head.bigNote = m_season.noted == m_season.total
+                       ? tr("of honey in %1,\nnoted from paper").arg(m_year)
+                       : tr("of honey in %1").arg(m_year);
+    if (m_season.unknown)
+        head.bigNote +=
+            tr(",\n%1 without a hive")
+                .arg(massFigure(static_cast<double>(m_season.unknown->grams()), How::Weighed));
+    head.action = tr("Print harvest summary");
+    head.actionKey = tr("Ctrl+P");
     return head;
 }
 
 std::vector<KeyHint> SeasonBookPlace::hints() const {
-    return {{tr("T"), tr("timeline as a table")}, {tr("E"), tr("export")}};
+    if (!m_blocks->isVisible()) return {};
+    if (recordsShown())
+        return {{tr("Esc"), tr("back")}, {tr("P"), tr("print these")}, {tr("E"), tr("export")}};
+    return {{tr("P"), tr("print block")},
+            {tr("E"), tr("export")},
+            {tr("T"), tr("table")},
+            {tr("↵"), tr("records")}};
 }
 
 std::vector<PrintSheet> SeasonBookPlace::sheets() const {
     return {{QStringLiteral("harvest-summary"), tr("Harvest summary"), [this] {
-                 return harvestSummaryPage(session().read(), m_season, session().clock().today());
+                 return harvestSummaryPage(session().read(), m_season, session().clock().today(),
+                                           m_before);
              }}};
+}
+
+std::vector<Explained> SeasonBookPlace::explained() const {
+    if (!session().hasSeason()) return {};
+    const Read& file = session().read();
+    const ReckonedAndGot& reckoned = m_reckonedView->reckoned();
+    std::vector<Explained> figures;
+    switch (currentBlock()) {
+        case BookBlock::Records:
+            figures = explainRow(file, m_season, m_recordsView->records().of);
+            break;
+        case BookBlock::Reckoned:
+            figures = explainGot(reckoned.lines[*m_reckonedView->currentLine()], reckoned);
+            break;
+        case BookBlock::Timeline:
+            if (const auto run = m_timeline->currentRun())
+                figures = explainRow(file, m_season, {.run = *run});
+            break;
+        case BookBlock::Yields:
+            if (const auto* line = m_table->current())
+                figures = explainRow(file, m_season, line->of);
+            break;
+    }
+    std::set<QString> first;
+    for (const Explained& figure : figures) first.insert(figure.what);
+    for (Explained& figure : explainSeason(file, m_season, reckoned))
+        if (!first.contains(figure.what)) figures.push_back(std::move(figure));
+    return figures;
 }
 
 QString SeasonBookPlace::help() const {
     return tr(
-        "The year in one sentence, the honey as it came in, and who gave what. A letter behind "
-        "each "
-        "figure says how it is known; a share found by difference is hatched, honey whose hive "
-        "nobody "
-        "knows keeps a line of its own. Where a run was changed after it was closed the summary "
-        "says "
-        "revised.\n\nT turns the timeline into a table, E exports it as picture or table, Ctrl+P "
-        "prints the "
-        "harvest summary. Honey is not for infants under 12 months.");
+        "The year in one sentence, the honey as it came in, what rates were reckoned with and what "
+        "own runs gave, and who gave what. The year and the one beside it are chosen under the "
+        "title. A letter behind each figure says how it is known; a share found by difference or "
+        "by eye is hatched, honey whose hive nobody knows is dashed and keeps a line of its own, "
+        "what is only noted from paper is an open bar. Where a run was changed after it was closed "
+        "the summary says revised.\n\nTab goes from block to block. In the timeline Left and Right "
+        "go from run to run, T turns it into a table. Enter on a run or a row opens the records it "
+        "is made of, Esc closes them. P prints the block one is at, E exports it as picture or "
+        "table; Ctrl+P prints the harvest summary. 1 to 9 take what own runs say for the next "
+        "season: nothing changes until then, and Ctrl+Z takes it back. Ctrl+E explains a figure. "
+        "Honey is not for infants under 12 months.");
 }
 
-void SeasonBookPlace::exportFiles() {
+void SeasonBookPlace::printBlock() {
+    if (m_blocks->isVisible()) printWithPreview(this, blockPage(), look());
+}
+
+void SeasonBookPlace::askWhereTo() {
+    if (!m_blocks->isVisible()) return;
+    QString name;
+    switch (currentBlock()) {
+        case BookBlock::Timeline:
+            name = tr("harvest-timeline-%1");
+            break;
+        case BookBlock::Reckoned:
+            name = tr("reckoned-and-got-%1");
+            break;
+        case BookBlock::Records:
+            name = tr("records-%1");
+            break;
+        case BookBlock::Yields:
+            name = tr("honey-by-hive-%1");
+            break;
+    }
+    QString chosen;
     const QString path = QFileDialog::getSaveFileName(
-        this, tr("Export the timeline"), tr("harvest-%1.png").arg(m_year),
-        tr("Picture (*.png);;Drawing (*.svg);;Table (*.csv)"));
+        this, tr("Export this block"), name.arg(m_year) + QStringLiteral(".png"),
+        tr("Picture (*.png);;Drawing (*.svg);;Table (*.csv)"), &chosen);
     if (path.isEmpty()) return;
-    const bool written = path.endsWith(QLatin1String(".csv")) ? m_timeline->exportCsv(path)
-                                                              : m_timeline->exportPicture(path);
-    if (written)
+    const bool ended = path.contains(QLatin1Char('.'));
+    exportTo(ended ? path
+                   : path + (chosen.contains(QLatin1String("csv"))   ? QStringLiteral(".csv")
+                             : chosen.contains(QLatin1String("svg")) ? QStringLiteral(".svg")
+                                                                     : QStringLiteral(".png")));
+}
+
+bool SeasonBookPlace::exportTo(const QString& path) {
+    QString wrong;
+    if (path.endsWith(QLatin1String(".csv"), Qt::CaseInsensitive)) {
+        QFile file(path);
+        if (file.open(QIODevice::WriteOnly)) {
+            const HarvestTable table = blockTable();
+            QTextStream out(&file);
+            const auto write = [&out](const QStringList& row) {
+                QStringList cells;
+                for (const QString& cell : row) cells << fromUtf8(csvCell(cell.toStdString()));
+                out << cells.join(QLatin1Char(',')) << "\r\n";
+            };
+            write(table.head);
+            for (const QStringList& row : table.rows) write(row);
+            out.flush();
+            if (out.status() != QTextStream::Ok) wrong = file.errorString();
+        } else {
+            wrong = file.errorString();
+        }
+    } else {
+        wrong = writePicture(blockPage(), path, look());
+    }
+    if (wrong.isEmpty())
         session().tell(tr("Written to %1.").arg(path));
     else
-        session().tell(tr("%1 cannot be written. Choose another place.").arg(path), true);
+        session().tell(tr("%1 cannot be written: %2. Choose another place.").arg(path, wrong),
+                       true);
+    return wrong.isEmpty();
 }
 
 }  // namespace combwright

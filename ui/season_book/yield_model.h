@@ -1,12 +1,11 @@
-// The season's yields as a table: a yard, then its hives, with bars to one scale and a stroke for
-// the year before. The same rows are what the printed summary shows.
+// The season's yields as a table: a yard, then its hives, all to one scale. The same rows are what
+// the printed summary shows.
 #pragma once
 
 #include <QAbstractTableModel>
-#include <QStyledItemDelegate>
 #include <vector>
 
-#include "core/places/run_balance.h"
+#include "core/places/pages/harvest_blocks.h"
 #include "ui/shell/session.h"
 
 namespace combwright {
@@ -15,23 +14,30 @@ class YieldModel : public QAbstractTableModel {
     Q_OBJECT
 
   public:
-    enum Column { HiveColumn, NowColumn, BeforeColumn, BarColumn, HowColumn, ColumnCount };
+    enum Column { HiveColumn, NowColumn, BeforeColumn, BarColumn, ColumnCount };
+    enum class Row { Yard, Hive, NoHive, All };
 
     struct Line {
+        Row row = Row::Hive;
         QString name;
-        bool yard = false;
         std::optional<Mass> mass;
         How how = How::Unknown;
+        bool noted = false;
+        QString nothing;  ///< instead of a mass: "none", or "?" where nobody knows
         std::optional<Mass> before;
+        How beforeHow = How::Unknown;
+        bool beforeNoted = false;
         QString averages;
-        bool noHive = false;
-        QString howWords;
+        QString brief;  ///< the same where there is less room
+        QString words;  ///< how it is known, for readers
+        RecordsOf of;
+        bool strong() const { return row == Row::Yard || row == Row::All; }
     };
 
     explicit YieldModel(Session& session, QObject* parent = nullptr);
     void show(const SeasonYield& season);
     const Line& line(int row) const { return m_lines[static_cast<std::size_t>(row)]; }
-    double scaleGrams() const { return m_scale; }
+    const BarScale& scale() const { return m_scale; }
 
     int rowCount(const QModelIndex& parent = {}) const override;
     int columnCount(const QModelIndex& parent = {}) const override;
@@ -41,22 +47,10 @@ class YieldModel : public QAbstractTableModel {
   private:
     Session& m_session;
     int m_year = 0;
+    int m_before = 0;
+    bool m_anyWeighed = false;
     std::vector<Line> m_lines;
-    double m_scale = 1000;
-};
-
-/// Draws the bar of a row; solid where weighed, hatched by difference or by eye, dashed without a
-/// hive.
-class YieldBarDelegate : public QStyledItemDelegate {
-  public:
-    YieldBarDelegate(const YieldModel& model, Session& session, QObject* parent)
-        : QStyledItemDelegate(parent), m_model(model), m_session(session) {}
-    void paint(QPainter* painter, const QStyleOptionViewItem& option,
-               const QModelIndex& index) const override;
-
-  private:
-    const YieldModel& m_model;
-    Session& m_session;
+    BarScale m_scale;
 };
 
 }  // namespace combwright

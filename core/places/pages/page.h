@@ -4,10 +4,12 @@
 #pragma once
 
 #include <QString>
+#include <QStringList>
 #include <optional>
 #include <variant>
 #include <vector>
 
+#include "core/units/day.h"
 #include "core/units/known.h"
 
 namespace combwright {
@@ -37,6 +39,8 @@ struct Cell {
     std::optional<double> stroke;  ///< likewise
     bool hatched = false;
     bool dashed = false;
+    bool open = false;   ///< a bar without filling: from paper
+    bool small = false;  ///< a caption among figures
     std::vector<StackedBox> stack;
 };
 
@@ -45,13 +49,20 @@ enum class Rule { Hairline, Ink, Double };
 struct TableRow {
     std::vector<Cell> cells;
     Rule below = Rule::Hairline;
-    bool group = false;  ///< a head row within the table; a page breaks before it, not after
+    bool group = false;  ///< a head row within the table: what follows up to the next stays with it
+};
+
+/// A mark on the scale over a column of bars, or on the axis of a chart.
+struct ScaleMark {
+    double at = 0;  ///< share of the scale, 0 to 1
+    QString label;
 };
 
 struct TableColumn {
     QString head;
     double share = 1;  ///< of the page's width
     bool right = false;
+    std::vector<ScaleMark> scale = {};  ///< over bars; then the head is for plain text only
 };
 
 struct TableBlock {
@@ -75,6 +86,7 @@ struct TickBlock {
 struct TextBlock {
     QString title;
     QString text;
+    QStringList strong;  ///< stretches of the text that stand out, in their order
     bool small = false;
     bool caution = false;  ///< what can hurt: framed
 };
@@ -85,7 +97,28 @@ struct BlanksBlock {
     bool framed = false;
 };
 
-using Block = std::variant<TextBlock, TickBlock, TableBlock, BlanksBlock>;
+/// Amounts added up over a year, drawn as steps; further years beside it, dashed.
+struct StepsBlock {
+    struct Step {
+        Day on;
+        double amount = 0;  ///< what this step adds, in the unit of the axis
+        QString label;      ///< "8 Aug Creek 66.0 kg"
+    };
+    struct Line {
+        int year = 0;
+        QString end;  ///< "2027: 403.3"
+        bool dashed = false;
+        std::vector<Step> steps;
+        double rest = 0;  ///< of the sum, on no day that is known: from paper
+    };
+    QString title;
+    QString axis;                  ///< "kg in buckets, added up"
+    std::vector<Line> lines;       ///< the year itself first, at most six
+    double top = 1;                ///< of the axis
+    std::vector<ScaleMark> marks;  ///< on the axis
+};
+
+using Block = std::variant<TextBlock, TickBlock, TableBlock, BlanksBlock, StepsBlock>;
 
 struct Page {
     QString title;

@@ -95,6 +95,14 @@ struct BlockWriter {
         title(block.title);
         writeTable(block, out);
     }
+    void operator()(const StepsBlock& block) const {
+        title(block.title);
+        for (const StepsBlock::Line& line : block.lines) {
+            for (const StepsBlock::Step& step : line.steps)
+                out += QStringLiteral("%1  %2\n").arg(line.year).arg(step.label);
+            out += line.end + QLatin1Char('\n');
+        }
+    }
     void operator()(const BlanksBlock& block) const {
         QStringList parts;
         for (const QString& label : block.labels) parts << label + QStringLiteral(" ______");

@@ -5,7 +5,7 @@
 #include <gtest/gtest.h>
 
 #include "core/places/load_sheet.h"
-#include "core/places/pages/harvest_pages.h"
+#include "core/places/pages/harvest_summary_page.h"
 #include "core/places/pages/page_text.h"
 #include "core/words/figures.h"
 #include "tests/support/hill_and_creek.h"

@@ -2,7 +2,7 @@
 // out.
 #include <gtest/gtest.h>
 
-#include "core/places/pages/harvest_pages.h"
+#include "core/places/pages/harvest_summary_page.h"
 #include "core/places/pages/page_text.h"
 #include "core/places/run_balance.h"
 #include "tests/support/amendments.h"

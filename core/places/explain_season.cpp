@@ -1,0 +1,328 @@
+#include "core/places/explain_season.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+#include <cmath>
+
+#include "core/words/figures.h"
+#include "core/words/words.h"
+
+namespace combwright {
+namespace {
+
+QString bookWord(const char* text) { return QCoreApplication::translate("explained", text); }
+
+QString massAnswer(double grams, How how) {
+    return QStringLiteral("%1 %2").arg(massText(grams, how)).arg(QLatin1Char(letter(how)));
+}
+
+double bookGrams(Mass mass) { return static_cast<double>(mass.grams()); }
+
+std::string boxWeights(const RunRecord& run) {
+    QStringList parts;
+    for (const RunBoxLine& box : run.boxes) {
+        const auto full = box.box.gross ? box.box.gross->middle() : std::nullopt;
+        const auto wet = box.box.wet ? box.box.wet->middle() : std::nullopt;
+        if (run.byEye || box.byDifference || !full || !wet)
+            parts << QStringLiteral("%1 %2").arg(fromUtf8(box.mark),
+                                                 massFigure(box.offG.value_or(0), How::Weighed));
+        else
+            parts << QStringLiteral("%1 %2 − %3")
+                         .arg(fromUtf8(box.mark), massTyped(Mass::roundedGrams(*full)),
+                              massTyped(Mass::roundedGrams(*wet)));
+    }
+    return parts.join(QStringLiteral(", ")).toStdString();
+}
+
+std::string runName(const RunRecord& run) {
+    return QStringLiteral("%1, %2").arg(fromUtf8(run.name), dayText(run.on)).toStdString();
+}
+
+/// Adds up what runs and paper say; the last step is the sum, in grams.
+void noteRecords(Working* working, const YieldRecords& records) {
+    double sum = 0;
+    for (const RunRecord& run : records.runs) {
+        const auto share = bookGrams(run.share);
+        sum += share;
+        if (run.share == run.buckets) {
+            note(working, "in_buckets", share, "g", runName(run));
+            continue;
+        }
+        note(working, run.byEye ? "reckoned_in_boxes" : "off_own_boxes", run.offG, "g",
+             boxWeights(run));
+        note(working, run.byEye ? "reckoned_in_boxes" : "off_boxes", run.allOffG.value_or(0), "g",
+             runName(run));
+        note(working, "in_buckets", bookGrams(run.buckets), "g", runName(run));
+        note(working, "share_of_run", share, "g",
+             "buckets · these boxes / all boxes, whole grams by largest remainder");
+    }
+    for (const PaperRecord& paper : records.paper) {
+        if (!paper.counted) continue;
+        note(working, "noted_from_paper", bookGrams(paper.mass), "g", paper.of,
+             "the keeper's note");
+        sum += bookGrams(paper.mass);
+    }
+    note(working, "honey_sum", sum, "g", "sum of the shares");
+}
+
+Explained average(const QString& what, Mass total, How how, int hives) {
+    Explained each;
+    each.what = what;
+    const double grams = gramsPerHive(bookGrams(total), hives, &each.working);
+    each.answer = massAnswer(grams, how);
+    return each;
+}
+
+void addAverages(std::vector<Explained>& all, const QString& of, Mass total, How how, int producing,
+                 int standing) {
+    if (producing == 0 || total == Mass()) return;
+    all.push_back(average(bookWord("%1: honey per producing hive").arg(of), total, how, producing));
+    if (standing > 0)
+        all.push_back(average(bookWord("%1: honey per hive standing on 1 May").arg(of), total, how,
+                              standing));
+}
+
+void addChange(std::vector<Explained>& all, const QString& of, const std::optional<Mass>& now,
+               const std::optional<Mass>& before, How how, const SeasonYield& season) {
+    const auto change = changeGrams(now, before);
+    if (!change) return;
+    Explained figure;
+    figure.what = bookWord("%1: change from %2").arg(of).arg(season.beforeYear);
+    note(&figure.working, "honey", bookGrams(*now), "g", std::to_string(season.year));
+    note(&figure.working, "honey_before", bookGrams(*before), "g",
+         std::to_string(season.beforeYear));
+    note(&figure.working, "change", *change, "g", "the one less the other");
+    figure.answer = (*change < 0 ? QStringLiteral("− ") : QStringLiteral("+ ")) +
+                    massText(std::abs(*change), how);
+    all.push_back(std::move(figure));
+}
+
+Explained honeyOf(const YieldRecords& records, const QString& of, Mass mass, How how) {
+    Explained honey;
+    honey.what = bookWord("%1: honey in %2").arg(of).arg(records.year);
+    honey.answer = massAnswer(bookGrams(mass), how);
+    noteRecords(&honey.working, records);
+    return honey;
+}
+
+std::vector<Explained> explainYear(const SeasonYield& season) {
+    std::vector<Explained> all;
+    if (season.total == Mass()) return all;
+    const QString of = bookWord("All");
+    Explained total;
+    total.what = bookWord("%1: honey in %2").arg(of).arg(season.year);
+    total.answer = massAnswer(bookGrams(season.total), season.how);
+    double sum = 0;
+    for (const YardYield& yard : season.yards) {
+        if (yard.total == Mass()) continue;
+        note(&total.working, "yard_honey", bookGrams(yard.total), "g", yard.yard.name.text());
+        sum += bookGrams(yard.total);
+    }
+    if (season.nowhere) {
+        note(&total.working, "without_hive", bookGrams(*season.nowhere), "g");
+        sum += bookGrams(*season.nowhere);
+    }
+    if (sum == 0) {
+        sum = bookGrams(season.total);
+        note(&total.working, "noted_from_paper", sum, "g", {}, "the keeper's note");
+    }
+    note(&total.working, "honey_sum", sum, "g", "sum");
+    all.push_back(std::move(total));
+    addChange(all, of, season.total, season.before, weaker(season.how, season.beforeHow), season);
+    addAverages(all, of, season.total, season.how, season.producing, season.standing);
+    return all;
+}
+
+std::vector<Explained> explainYard(const Read& file, const SeasonYield& season,
+                                   const YardYield& yard) {
+    std::vector<Explained> all;
+    if (yard.total == Mass()) return all;
+    const QString of = fromUtf8(yard.yard.name.text());
+    all.push_back(
+        honeyOf(recordsBehind(file, season, {.yard = yard.yard.id}), of, yard.total, yard.how));
+    addChange(all, of, yard.total, yard.before, weaker(yard.how, yard.beforeHow), season);
+    addAverages(all, of, yard.total, yard.how, yard.producing, yard.standing);
+    return all;
+}
+
+std::vector<Explained> explainWithout(const Read& file, const SeasonYield& season,
+                                      const RecordsOf& of, Mass mass, How how) {
+    const YieldRecords records = recordsBehind(file, season, of);
+    const QString name =
+        records.name.empty() ? bookWord("no tag") : fromUtf8(records.name) + bookWord(", no tag");
+    return {honeyOf(records, name, mass, how)};
+}
+
+std::vector<Explained> explainHive(const Read& file, const SeasonYield& season,
+                                   const HiveYield& hive) {
+    std::vector<Explained> all;
+    if (!hive.mass) return all;
+    const QString of = fromUtf8(hive.mark);
+    all.push_back(
+        honeyOf(recordsBehind(file, season, {.hive = hive.hive}), of, *hive.mass, hive.how));
+    addChange(all, of, hive.mass, hive.before, weaker(hive.how, hive.beforeHow), season);
+    return all;
+}
+
+std::vector<Explained> explainRun(const Read& file, const SeasonYield& season,
+                                  const RunBalance& balance) {
+    std::vector<Explained> all;
+    const QString of = bookWord("Run %1").arg(fromUtf8(balance.run.name.text()));
+    Explained buckets;
+    buckets.what = bookWord("%1: in the buckets").arg(of);
+    buckets.answer = massAnswer(bookGrams(balance.buckets), balance.bucketsHow);
+    double sum = 0;
+    for (const Bucket& bucket : file.where<Bucket>({is("extraction", balance.run.id)})) {
+        const auto net = bucket.net ? bucket.net->middle() : std::nullopt;
+        if (!net) continue;
+        note(&buckets.working, "in_bucket", *net, "g",
+             bucket.mark.text() + ", " + howWord(bucket.net->how).toStdString());
+        sum += *net;
+    }
+    note(&buckets.working, "in_buckets", sum, "g", "sum");
+    all.push_back(std::move(buckets));
+    const YieldRecords records = recordsBehind(file, season, {.run = balance.run.id});
+    if (balance.outOfBoxesG && !records.runs.empty()) {
+        Explained out;
+        out.what = bookWord("%1: out of the boxes").arg(of);
+        out.answer = massAnswer(*balance.outOfBoxesG,
+                                balance.unaccountedG ? How::Weighed : How::ByDifference);
+        note(&out.working, "off_boxes", records.runs.front().offG, "g",
+             boxWeights(records.runs.front()));
+        all.push_back(std::move(out));
+    }
+    if (!balance.unaccountedG) return all;
+    Explained missing;
+    missing.what = bookWord("%1: missing").arg(of);
+    missing.answer = massAnswer(*balance.unaccountedG, How::ByDifference);
+    note(&missing.working, "off_boxes", balance.outOfBoxesG.value_or(0), "g");
+    note(&missing.working, "in_buckets", bookGrams(balance.buckets), "g");
+    if (balance.cappings) note(&missing.working, "wet_cappings", bookGrams(*balance.cappings), "g");
+    const auto scrapings = balance.run.scrapings ? balance.run.scrapings->middle() : std::nullopt;
+    if (scrapings) note(&missing.working, "scrapings", *scrapings, "g");
+    note(&missing.working, "unaccounted", *balance.unaccountedG, "g",
+         "off the boxes − buckets − cappings − scrapings");
+    all.push_back(std::move(missing));
+    return all;
+}
+
+void append(std::vector<Explained>& all, std::vector<Explained> more) {
+    for (Explained& each : more) all.push_back(std::move(each));
+}
+
+/// The steps up to the named one: a figure's working ends with the figure.
+Working upTo(const Working& working, std::string_view what) {
+    Working part;
+    for (const Working::Step& step : working.steps) {
+        part.steps.push_back(step);
+        if (step.what == what) break;
+    }
+    return part;
+}
+
+QString gotAnswer(const GotLine& line, double value) {
+    const QLocale locale;
+    switch (line.what) {
+        case GotWhat::Frame:
+            return ShownFigure{massRateFigure(value), massUnit()}.text();
+        case GotWhat::Load:
+            return ShownFigure{locale.toString(value, 'f', 1), QStringLiteral("min")}.text();
+        case GotWhat::Cappings:
+            return ShownFigure{locale.toString(value * 100.0, 'f', 1), QStringLiteral("%")}.text();
+    }
+    return {};
+}
+
+QString gotLabel(const GotLine& line) {
+    switch (line.what) {
+        case GotWhat::Frame:
+            return bookWord("Honey a %1").arg(fromUtf8(line.kind));
+        case GotWhat::Load:
+            return bookWord("Time a load");
+        case GotWhat::Cappings:
+            return bookWord("Cappings of the honey");
+    }
+    return {};
+}
+
+Explained gotFigureOf(const QString& what, const GotLine& line, double value, Working working) {
+    return {what, gotAnswer(line, value), std::move(working)};
+}
+
+std::string rateOf(const GotLine& line) {
+    return line.own ? bookWord("your own: %1").arg(fromUtf8(line.rateSource)).toStdString()
+                    : line.rateSource;
+}
+
+}  // namespace
+
+std::vector<Explained> explainGot(const GotLine& line, const ReckonedAndGot& reckoned) {
+    const QString name = gotLabel(line);
+    const QString offered = bookWord("%1: offered from %2 on").arg(name, dayText(reckoned.from));
+    Working working;
+    if (line.what == GotWhat::Frame) {
+        frameRate(line.tallies, &working);
+        for (Working::Step& step : working.steps)
+            if (step.what == "full_frame_g") step.source = rateOf(line);
+        Working kept = working;
+        note(&kept, "value_offered", line.offered, "g", "to ten grams");
+        return {gotFigureOf(bookWord("%1: reckoned").arg(name), line, line.reckoned,
+                            upTo(working, "reckoned_per_frame")),
+                gotFigureOf(bookWord("%1: got").arg(name), line, line.got,
+                            upTo(working, "got_per_frame")),
+                gotFigureOf(offered, line, line.offered, std::move(kept))};
+    }
+    const bool load = line.what == GotWhat::Load;
+    const double times = load ? 1.0 : 100.0;
+    const std::string unit = load ? "min" : "%";
+    if (load)
+        minutesPerLoad(line.over, line.counted, &working);
+    else
+        cappingsShare(line.over, line.under, &working);
+    Working rate;
+    note(&rate, "rate_in_force", line.rate * times, unit, {}, rateOf(line));
+    Working kept = working;
+    note(&kept, "value_offered", line.offered * times, unit, "to one decimal");
+    return {gotFigureOf(bookWord("%1: reckoned").arg(name), line, line.reckoned, std::move(rate)),
+            gotFigureOf(bookWord("%1: got").arg(name), line, line.got, std::move(working)),
+            gotFigureOf(offered, line, line.offered, std::move(kept))};
+}
+
+std::vector<Explained> explainRow(const Read& file, const SeasonYield& season,
+                                  const RecordsOf& of) {
+    if (of.run) {
+        for (const RunBalance& run : season.runs)
+            if (run.run.id == *of.run) return explainRun(file, season, run);
+        return {};
+    }
+    for (const YardYield& yard : season.yards) {
+        if (of.yard == yard.yard.id) {
+            if (!of.withoutHive) return explainYard(file, season, yard);
+            return yard.unknown ? explainWithout(file, season, of, *yard.unknown, yard.how)
+                                : std::vector<Explained>{};
+        }
+        for (const HiveYield& hive : yard.hives)
+            if (of.hive == hive.hive) return explainHive(file, season, hive);
+    }
+    if (of.withoutHive)
+        return season.nowhere ? explainWithout(file, season, of, *season.nowhere, season.how)
+                              : std::vector<Explained>{};
+    return explainYear(season);
+}
+
+std::vector<Explained> explainSeason(const Read& file, const SeasonYield& season,
+                                     const ReckonedAndGot& reckoned) {
+    std::vector<Explained> all = explainYear(season);
+    for (const YardYield& yard : season.yards) {
+        append(all, explainYard(file, season, yard));
+        for (const HiveYield& hive : yard.hives) append(all, explainHive(file, season, hive));
+        if (yard.unknown)
+            append(all, explainRow(file, season, {.yard = yard.yard.id, .withoutHive = true}));
+    }
+    if (season.nowhere) append(all, explainRow(file, season, {.withoutHive = true}));
+    for (const RunBalance& run : season.runs) append(all, explainRun(file, season, run));
+    for (const GotLine& line : reckoned.lines) append(all, explainGot(line, reckoned));
+    return all;
+}
+
+}  // namespace combwright

@@ -1,0 +1,64 @@
+// The blocks of the season book, as they stand in the window, on paper and in an exported file: one
+// source for all three, so that they cannot differ.
+#pragma once
+
+#include <QStringList>
+#include <vector>
+
+#include "core/places/pages/page.h"
+#include "core/places/reckoned_got.h"
+#include "core/places/season_yield.h"
+#include "core/places/yield_records.h"
+
+namespace combwright {
+
+/// Marks for a scale from 0 to `top`, at round numbers, at most `most` of them; the last one names
+/// the unit where one is given.
+std::vector<ScaleMark> scaleMarks(double top, int most, const QString& unit = {});
+
+/// The scale of all bars of a season.
+struct BarScale {
+    double topGrams = 1000;
+    std::vector<ScaleMark> marks;
+};
+BarScale barScale(const SeasonYield& season);
+
+/// "+ 6.5", "− 3.7"; empty where either is not known, whole where either is only by eye.
+QString changeText(const std::optional<Mass>& now, const std::optional<Mass>& before, How how);
+/// "22.9 per producing hive, 18.3 per hive on 1 May"; the first alone before anybody stood there.
+/// `brief` is "22.9 producing, 18.3 on 1 May".
+QString averagesText(Mass total, How how, int producing, int standing, bool brief = false);
+
+TableBlock yieldBlock(const SeasonYield& season);
+TableBlock runsBlock(const SeasonYield& season);
+/// The steps of a year and of those beside it, the year itself first.
+StepsBlock timelineBlock(const SeasonYield& season, const std::vector<SeasonYield>& beside);
+TableBlock reckonedBlock(const ReckonedAndGot& reckoned);
+TableBlock recordsBlock(const YieldRecords& records);
+
+/// "honey a Langstroth medium frame", and the figures of a line with their unit.
+QString gotName(const GotLine& line);
+QString gotFigure(const GotLine& line, double value);
+QString gotUnit(const GotLine& line);
+/// What is compared and what a new value would do: "Your 1.36 was 1.6 × 85 % full …".
+QString gotSentence(const GotLine& line);
+
+/// "H1, 2027": what the records are of.
+QString recordsTitle(const YieldRecords& records);
+
+/// The foot of the yields: revisions with their old values, boxes by difference, what is from
+/// paper. Numbered are those a row of yieldBlock points at.
+QStringList yieldNotes(const SeasonYield& season);
+
+/// A block as rows of text for a file: masses in the shown unit, named in the heading, and grams in
+/// a column of their own; points are decimal points; an empty cell is unknown.
+struct HarvestTable {
+    QStringList head;
+    std::vector<QStringList> rows;
+};
+HarvestTable yieldTable(const SeasonYield& season);
+HarvestTable timelineTable(const SeasonYield& season, const std::vector<SeasonYield>& beside);
+HarvestTable reckonedTable(const ReckonedAndGot& reckoned);
+HarvestTable recordsTable(const YieldRecords& records);
+
+}  // namespace combwright

@@ -1,0 +1,57 @@
+// The season book from the command line: a year beside another, what is from paper, reckoned and
+// got, and how each figure came about.
+#include <gtest/gtest.h>
+
+#include "tests/cli/run_cli.h"
+#include "tests/support/book_season.h"
+
+namespace combwright {
+namespace {
+
+using test::CliAnswer;
+
+class YieldsCommand : public test::CliTest {
+  protected:
+    void SetUp() override {
+        clock.set("2027-11-20");
+        makeSeason();
+        const CliAnswer years = on("play", {}, test::bookYears());
+        ASSERT_EQ(years.exit, cli::Done) << years;
+    }
+};
+
+TEST_F(YieldsCommand, AnswersWithAYearBesideAnother) {
+    const QJsonObject answer = on("yields", {"--json"}).object();
+    EXPECT_EQ(answer["season"].toInt(), 2027);
+    EXPECT_EQ(answer["honey_g"].toInt(), 88800);
+    EXPECT_EQ(answer["before_season"].toInt(), 2026);
+    EXPECT_EQ(answer["before_g"].toInt(), 37800);
+    EXPECT_EQ(answer["producing"].toInt(), 5);
+    EXPECT_TRUE(answer["from_paper_g"].isNull());
+    EXPECT_FALSE(answer.contains("why"));
+    const QJsonArray got = answer["reckoned_and_got"].toArray();
+    ASSERT_EQ(got.size(), 3);
+    EXPECT_EQ(got[0].toObject()["offered"].toDouble(), 1880);
+    EXPECT_EQ(got[0].toObject()["offered_from"].toString(), QStringLiteral("2028-01-01"));
+    const QJsonObject far =
+        on("yields", {"--season", "2027", "--beside", "2025", "--json"}).object();
+    EXPECT_EQ(far["before_g"].toInt(), 62000);
+    EXPECT_EQ(far["before_from_paper_g"].toInt(), 62000);
+    EXPECT_EQ(on("yields", {"--beside", "last"}).exit, cli::WrongUsage);
+}
+
+TEST_F(YieldsCommand, SaysWhy) {
+    const QJsonArray why = on("yields", {"--why", "--json"}).object()["why"].toArray();
+    ASSERT_GT(why.size(), 10);
+    EXPECT_EQ(why[0].toObject()["what"].toString(), QStringLiteral("All: honey in 2027"));
+    const QJsonArray steps = why[0].toObject()["steps"].toArray();
+    EXPECT_EQ(steps.last().toObject()["value"].toDouble(), 88800);
+    const CliAnswer text = on("yields", {"--why", "--units", "us"});
+    EXPECT_TRUE(text.out.contains(QStringLiteral("How the figures come about"))) << text;
+    EXPECT_TRUE(text.out.contains(QStringLiteral("Reckoned and got 2027"))) << text;
+    EXPECT_TRUE(text.out.contains(QStringLiteral("195.8 lb"))) << text;
+    EXPECT_FALSE(text.out.contains(QStringLiteral(" kg"))) << text;
+}
+
+}  // namespace
+}  // namespace combwright

@@ -1,0 +1,91 @@
+// Pages on paper: what breaks where, on both papers; heads again on each sheet.
+#include "ui/print/page_painter.h"
+
+#include <gtest/gtest.h>
+
+#include <QApplication>
+#include <QFile>
+#include <QPdfWriter>
+#include <QTemporaryDir>
+
+namespace combwright {
+namespace {
+
+Page groupedPage(int groups, int rows) {
+    Page page;
+    page.title = QStringLiteral("Grouped");
+    TableBlock table;
+    table.columns = {{QStringLiteral("hive"), 1, false}, {QStringLiteral("kg"), 1, true}};
+    table.rowMm = 5;
+    for (int g = 0; g < groups; ++g) {
+        TableRow head;
+        head.group = true;
+        Cell cell;
+        cell.text = QStringLiteral("Yard %1").arg(g);
+        cell.strong = true;
+        head.cells = {cell, {}};
+        table.rows.push_back(head);
+        for (int r = 0; r < rows; ++r) {
+            Cell hive;
+            hive.text = QStringLiteral("H%1").arg(r);
+            TableRow row;
+            row.cells = {hive, {}};
+            table.rows.push_back(row);
+        }
+    }
+    page.blocks.emplace_back(table);
+    return page;
+}
+
+int sheetsOf(const Page& page, QPageSize::PageSizeId size) {
+    QTemporaryDir folder;
+    QPdfWriter writer(folder.filePath(QStringLiteral("x.pdf")));
+    writer.setResolution(96);
+    writer.setPageLayout(QPageLayout(QPageSize(size), QPageLayout::Portrait,
+                                     QMarginsF(15, 14, 15, 12), QPageLayout::Millimeter));
+    return paintPage(writer, page, QApplication::font());
+}
+
+TEST(PagePainter, KeepsAYardTogetherWhereASheetHoldsIt) {
+    // 30 rows a yard: one and a half fit a sheet, so each yard gets its own.
+    EXPECT_EQ(sheetsOf(groupedPage(3, 30), QPageSize::A4), 3);
+    EXPECT_EQ(sheetsOf(groupedPage(2, 20), QPageSize::A4), 1);
+}
+
+TEST(PagePainter, BreaksAYardThatNoSheetHolds) {
+    EXPECT_EQ(sheetsOf(groupedPage(1, 80), QPageSize::A4), 2);
+    EXPECT_EQ(sheetsOf(groupedPage(1, 80), QPageSize::Letter), 2);
+}
+
+TEST(PagePainter, LetterIsShorter) {
+    EXPECT_EQ(sheetsOf(groupedPage(1, 46), QPageSize::A4), 1);
+    EXPECT_EQ(sheetsOf(groupedPage(1, 46), QPageSize::Letter), 2);
+}
+
+TEST(PagePainter, ClosingBlanksStandInTheFootAndTakeNoSheet) {
+    Page page = groupedPage(1, 46);
+    BlanksBlock blanks;
+    blanks.framed = true;
+    blanks.labels = {QStringLiteral("checked by"), QStringLiteral("on")};
+    page.blocks.emplace_back(blanks);
+    EXPECT_EQ(sheetsOf(page, QPageSize::A4), 1);
+}
+
+TEST(PagePainter, WritesOnePictureHoweverLong) {
+    QTemporaryDir folder;
+    const Look look = lookFor(QApplication::font(), false);
+    const QString png = folder.filePath(QStringLiteral("p.png"));
+    EXPECT_EQ(writePicture(groupedPage(4, 30), png, look, 700), QString());
+    const QImage picture(png);
+    EXPECT_EQ(picture.width(), 1400);
+    EXPECT_GT(picture.height(), 2 * 124 * 18) << "all rows below each other";
+    const QString svg = folder.filePath(QStringLiteral("p.svg"));
+    EXPECT_EQ(writePicture(groupedPage(1, 3), svg, look), QString());
+    QFile file(svg);
+    ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+    EXPECT_TRUE(file.readAll().contains("Yard 0"));
+    EXPECT_FALSE(writePicture(groupedPage(1, 3), QStringLiteral("/no/such/x.png"), look).isEmpty());
+}
+
+}  // namespace
+}  // namespace combwright

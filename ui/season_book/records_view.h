@@ -1,0 +1,32 @@
+// The records behind a number: its runs, their boxes full and wet, and the shares that came of
+// them, as a plain list beside the number.
+#pragma once
+
+#include <QLabel>
+#include <QTableWidget>
+
+#include "core/places/yield_records.h"
+#include "ui/shell/session.h"
+
+namespace combwright {
+
+class RecordsView : public QWidget {
+    Q_OBJECT
+
+  public:
+    explicit RecordsView(Session& session, QWidget* parent = nullptr);
+    void show(const YieldRecords& records);
+    const YieldRecords& records() const { return m_records; }
+    QTableWidget& table() { return *m_table; }
+
+  private:
+    void sizes();
+
+    Session& m_session;
+    YieldRecords m_records;
+    QLabel* m_title;
+    QLabel* m_note;
+    QTableWidget* m_table;
+};
+
+}  // namespace combwright
