@@ -22,6 +22,8 @@ class SheetTable : public QTableView {
     void editRow(int row);
     /// How many keys were pressed in the lines so far: what a look costs to write.
     int keystrokes() const { return m_keystrokes; }
+    /// Whether the row one types in is taken apart into cells.
+    bool asCells() const { return m_asCells; }
 
   Q_SIGNALS:
     void closeAsked();  ///< Ctrl+Enter
@@ -39,6 +41,7 @@ class SheetTable : public QTableView {
     SheetModel& m_model;
     Session& m_session;
     int m_keystrokes = 0;
+    bool m_asCells = false;
 };
 
 class SheetView : public QWidget {

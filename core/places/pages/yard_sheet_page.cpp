@@ -149,6 +149,8 @@ QString takeAlongText(const TakeAlong& take) {
             return sheetWord("wash jar, for 300 bees");
         case TakeAlong::What::Super:
             return sheetWord("supers");
+        case TakeAlong::What::EggFrame:
+            return sheetWord("frame with eggs, from a strong hive");
         case TakeAlong::What::TreatmentDecision:
             return sheetWord("decide: treat or not");
         case TakeAlong::What::LeaveShut:
@@ -164,6 +166,12 @@ QString mindText(const Mind& mind, Day today) {
                 return sheetWord("shut until %1; test frame from %2, act by %3")
                     .arg(dayAndMonth(mind.queen->lookFrom), dayAndMonth(mind.queen->testFrameFrom),
                          dayAndMonth(mind.queen->actBy));
+            if (today > mind.queen->actBy)
+                return sheetWord("no eggs seen yet; act was due %1")
+                    .arg(dayAndMonth(mind.queen->actBy));
+            if (today >= mind.queen->testFrameFrom)
+                return sheetWord("no eggs: give a frame with eggs; act by %1")
+                    .arg(dayAndMonth(mind.queen->actBy));
             return sheetWord("look for eggs; act by %1").arg(dayAndMonth(mind.queen->actBy));
         case MindKind::MitesOver:
         case MindKind::Mites: {

@@ -220,7 +220,8 @@ class RandomActions {
                        R"(","mark":"H)" + number(30) +
                        R"(","boxes":"deep 2, x, medium","origin":"swarm"})";
             case 3:
-                return R"({"do":"close-hive","on":")" + on + R"(","hive":"H)" + number(30) + "\"}";
+                return R"({"do":"close-hive","on":")" + on + R"(","hive":"H)" + number(30) +
+                       (pick(2) == 0 ? "\"}" : R"(","boxes_to":"storeroom"})");
             case 4:
                 return R"({"do":"move-hive","on":")" + on + R"(","hive":"H)" + number(30) +
                        R"(","stand_order":)" + number(5) + "}";
