@@ -82,11 +82,14 @@ WordsUnder mitesUnder(const Mind& mind) {
     const auto run = [&](const QString& text, bool raised = false) {
         return TextRun{text, bold, tone, false, raised};
     };
-    TextLine full{run(boardWord("mites %1").arg(mind.mites->value->value())),
-                  run(heldLetter(mind.mites), true),
-                  run(boardWord(" in %1").arg(mind.bees->value->value())),
-                  run(heldLetter(mind.bees), true), run(boardWord(": %1 %").arg(share))};
-    return {{full, plainLine(boardWord("mites %1 %").arg(share), tone)}};
+    const auto counts = [&](const QString& between) {
+        return TextLine{run(boardWord("mites %1").arg(mind.mites->value->value())),
+                        run(heldLetter(mind.mites), true),
+                        run(between.arg(mind.bees->value->value())),
+                        run(heldLetter(mind.bees), true), run(boardWord(": %1 %").arg(share))};
+    };
+    return {{counts(boardWord(" in %1")), counts(boardWord("/%1")),
+             plainLine(boardWord("mites %1 %").arg(share), tone)}};
 }
 
 WordsUnder queenUnder(const QueenDates& dates, Day on) {

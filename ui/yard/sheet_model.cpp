@@ -55,6 +55,11 @@ void SheetModel::setTyping(int row, const QString& text) {
     Q_EMIT dataChanged(index(row, LineColumn), index(row, MindColumn));
 }
 
+void SheetModel::forgetTyping(int row) {
+    if (m_typing.erase(row) == 0) return;
+    Q_EMIT dataChanged(index(row, LineColumn), index(row, MindColumn));
+}
+
 SheetLine SheetModel::typedLine(int row) const {
     if (row == 0) return readShorthand(lineOf(0).toStdString());
     return readShorthand(m_sheet.visit ? m_sheet.visit->all : std::string(),

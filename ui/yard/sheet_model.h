@@ -36,6 +36,8 @@ class SheetModel : public QAbstractTableModel {
 
     /// What is being typed in a row; read back at once, kept only when the row is left.
     void setTyping(int row, const QString& text);
+    /// What was typed in a row and not kept is gone; what was kept stands there again.
+    void forgetTyping(int row);
     /// Keeps what was typed in a row. False when it was refused: the text stays as typed.
     bool keep(int row);
     /// Keeps every row that is still being typed.

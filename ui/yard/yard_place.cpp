@@ -70,6 +70,7 @@ YardPlace::YardPlace(Session& session, QWidget* parent) : Place(session, parent)
     // first.
     connect(&m_sheet->table(), &SheetTable::closeAsked, this, &YardPlace::closeSheet,
             Qt::QueuedConnection);
+    connect(&m_sheet->table(), &SheetTable::cellsSwitched, this, &YardPlace::headChanged);
     connect(&m_sheet->model(), &SheetModel::sheetChanged, this, [this] {
         m_state = m_sheet->model().sheet();
         Q_EMIT headChanged();
