@@ -24,13 +24,18 @@ QStringList nestWords(const Seen& seen) {
     return words;
 }
 
-QString lookWords(const BoxLook& look, const Count& nominal) {
-    const std::int64_t frames = look.frames ? look.frames->value() : nominal.value();
+/// What was seen and when, in one line: a corner word would lie under the chalk line of a full box
+/// and beside the words of an empty one.
+QString lookWords(const BoxLook& look, const Count& nominal, Day on) {
+    const QString day = look.on == on ? boardWord("today") : dayAndMonth(look.on);
     if (look.cappedFrames && look.cappedFrames->value)
-        return boardWord("%1 of %2 capped").arg(framesText(*look.cappedFrames)).arg(frames);
+        return boardWord("%1 capped, %2").arg(framesText(*look.cappedFrames), day);
     if (look.filled && look.filled->value)
-        return boardWord("%1 % full").arg(look.filled->value->value() * 100, 0, 'f', 0);
-    return boardWord("%1 frames").arg(frames);
+        return boardWord("%1 % full, %2")
+            .arg(look.filled->value->value() * 100, 0, 'f', 0)
+            .arg(day);
+    const std::int64_t frames = look.frames ? look.frames->value() : nominal.value();
+    return boardWord("%1 frames, %2").arg(frames).arg(day);
 }
 
 BoxView superView(const Read& file, const Box& box, const BoxKind& kind, Day on) {
@@ -38,8 +43,7 @@ BoxView superView(const Read& file, const Box& box, const BoxKind& kind, Day on)
     view.mark = fromUtf8(box.mark);
     view.heightMm = kind.outerHeight ? kind.outerHeight->mm() : view.heightMm;
     if (const auto look = newestLookHere(file, box, on)) {
-        view.words = {lookWords(*look, kind.framesNominal.value_or(Count(10)))};
-        view.corner = look->on == on ? boardWord("today") : dayAndMonth(look->on);
+        view.words = {lookWords(*look, kind.framesNominal.value_or(Count(10)), on)};
         if (look->filled && look->filled->value) view.filled = look->filled->value->value();
         return view;
     }

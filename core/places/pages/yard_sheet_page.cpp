@@ -260,7 +260,7 @@ Page yardSheetPage(const Read& file, const YardSheet& sheet, Day forDay) {
                      {sheetWord("to mind\nlast year this week"), 3.3, false},
                      {sheetWord("what you see"), 4.2, false}};
     // With few hives there is more room for the pencil; with many never less than 12 mm.
-    table.rowMm = sheet.rows.size() <= 12 ? 14.5 : 12;
+    table.rowMm = sheet.rows.size() <= 12 ? 13 : 12;
     for (const YardSheetRow& row : sheet.rows) table.rows.push_back(rowFor(file, row, forDay));
     page.blocks.push_back(table);
     page.blocks.push_back(shorthandHelp());
@@ -269,7 +269,7 @@ Page yardSheetPage(const Read& file, const YardSheet& sheet, Day forDay) {
     counts.labels = {sheetWord("hives opened, of %1").arg(sheet.rows.size()),
                      sheetWord("supers put on"), sheetWord("supers taken off")};
     if (sheet.supersInStore)
-        counts.labels.push_back(sheetWord("left, of %1").arg(*sheet.supersInStore));
+        counts.labels.push_back(sheetWord("left in store, of %1").arg(*sheet.supersInStore));
     page.blocks.push_back(counts);
     BlanksBlock entry;
     entry.labels = {sheetWord("began"), sheetWord("ended"), sheetWord("entered by"),
