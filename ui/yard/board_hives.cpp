@@ -27,6 +27,11 @@ QStringList nestWords(const Seen& seen) {
 /// What was seen and when, in one line: a corner word would lie under the chalk line of a full box
 /// and beside the words of an empty one.
 QString lookWords(const BoxLook& look, const Count& nominal, Day on) {
+    // Low in the box the line leaves its words only the room beside the mark.
+    const bool low = look.filled && look.filled->value && look.filled->value->value() < 0.5;
+    if (low && look.cappedFrames && look.cappedFrames->value)
+        return boardWord("%1 capped").arg(framesText(*look.cappedFrames));
+    if (low) return boardWord("%1 % full").arg(look.filled->value->value() * 100, 0, 'f', 0);
     const QString day = look.on == on ? boardWord("today") : dayAndMonth(look.on);
     if (look.cappedFrames && look.cappedFrames->value)
         return boardWord("%1 capped, %2").arg(framesText(*look.cappedFrames), day);

@@ -136,7 +136,9 @@ QString boxLookSentence(const BoxLook& look) {
     return parts.join(QStringLiteral(", "));
 }
 
-QString storySentence(const StoryEntry& entry) {
+namespace {
+
+QString uncapitalised(const StoryEntry& entry) {
     switch (entry.what) {
         case StoryEntry::What::Look:
             return lookSentence(entry);
@@ -172,6 +174,13 @@ QString storySentence(const StoryEntry& entry) {
                                 : tale("The colony ended; why is not known.");
     }
     return {};
+}
+
+}  // namespace
+
+QString storySentence(const StoryEntry& entry) {
+    const QString said = uncapitalised(entry);
+    return said.left(1).toUpper() + said.mid(1);
 }
 
 QString storyKind(const StoryEntry& entry) {
