@@ -1,6 +1,7 @@
 #include "core/places/yard_sheet.h"
 
 #include <algorithm>
+#include <cstdlib>
 
 #include "core/catalogue/constants.h"
 #include "core/storage/queries/constants.h"
@@ -9,11 +10,8 @@
 namespace combwright {
 namespace {
 
-/// A cell counts as capped on the sheet's word; without a word the safer, later case of an open
-/// one.
-QueenEvent eventOf(const Seen& seen) {
-    return seen.cellState == CellState::Capped ? QueenEvent::CellSealed : QueenEvent::CellOpen;
-}
+/// How far from the same day a year ago a look may lie to be shown beside this one.
+constexpr int aboutNow = 10;
 
 bool cellWasLeft(const Seen& seen) {
     const auto some = [](const std::optional<Known<Count>>& cells) {
@@ -24,12 +22,7 @@ bool cellWasLeft(const Seen& seen) {
 
 std::optional<Mind> queenMind(const Read& file, Id<Yard> yard, const Seen& seen, Day on) {
     if (!cellWasLeft(seen)) return std::nullopt;
-    QueenPatience patience;
-    patience.look = static_cast<int>(constantOr(file, "look_after_days", yard, on, patience.look));
-    patience.testFrame =
-        static_cast<int>(constantOr(file, "test_frame_after_days", yard, on, patience.testFrame));
-    patience.act = static_cast<int>(constantOr(file, "act_after_days", yard, on, patience.act));
-    const auto dates = queenDates(eventOf(seen), on, std::nullopt, patience);
+    const auto dates = queenDates(cellEvent(seen), on, std::nullopt, patienceOn(file, yard, on));
     if (!dates) return std::nullopt;
     Mind mind{MindKind::QueenWait, on};
     mind.queen = *dates;
@@ -113,10 +106,12 @@ YardSheetRow rowOf(const Read& file, const Yard& yard, const Hive& hive,
     row.boxes = boxesOn(file, hive.id);
     row.supersNow = static_cast<std::int64_t>(supersOn(hive, row.boxes).size());
     row.supersBefore = row.supersNow;
+    const Day yearAgo = on - days(365);
     for (DatedInspection& each : inspectionsOf(file, hive.id, on)) {
-        if (each.inspection.seen.looked != Looked::Opened) continue;
-        row.last = std::move(each);
-        break;
+        const auto away = [yearAgo](Day day) { return std::abs((day - yearAgo).count()); };
+        if (away(each.on) <= aboutNow && (!row.lastYear || away(each.on) < away(row.lastYear->on)))
+            row.lastYear = each;
+        if (!row.last && each.inspection.seen.looked == Looked::Opened) row.last = std::move(each);
     }
     if (visit) row.today = inspectionOf(file, visit->id, hive.id);
     if (row.today) {
@@ -140,10 +135,14 @@ void addTo(std::optional<MeanOf>& mean, const std::optional<Known<Frames>>& read
 }
 
 void countRow(YardSheet& sheet, const YardSheetRow& row) {
+    sheet.supersStanding += row.supersNow;
     if (!row.today) return;
     const Seen& seen = row.today->seen;
     if (seen.looked != Looked::Opened) {
         ++sheet.notOpened;
+        auto& whys = sheet.whyNotOpened;
+        if (!seen.note.empty() && std::find(whys.begin(), whys.end(), seen.note) == whys.end())
+            whys.push_back(seen.note);
         return;
     }
     ++sheet.opened;
@@ -152,7 +151,14 @@ void countRow(YardSheet& sheet, const YardSheetRow& row) {
     addTo(sheet.stores, seen.stores);
 }
 
-std::vector<TakeAlong> takeAlongOf(const std::vector<YardSheetRow>& rows) {
+/// What a wait for a young queen asks for next time: leave shut, or a frame with eggs.
+std::optional<TakeAlong::What> askedByQueen(const QueenDates& dates, Day on) {
+    if (on <= dates.doNotOpenUntil) return TakeAlong::What::LeaveShut;
+    if (on + days(7) >= dates.testFrameFrom) return TakeAlong::What::EggFrame;
+    return std::nullopt;
+}
+
+std::vector<TakeAlong> takeAlongOf(const std::vector<YardSheetRow>& rows, Day on) {
     using What = TakeAlong::What;
     std::vector<TakeAlong> list;
     const auto add = [&list](What what, const Hive& hive) {
@@ -169,7 +175,8 @@ std::vector<TakeAlong> takeAlongOf(const std::vector<YardSheetRow>& rows) {
                 add(What::WashJar, row.hive);
                 add(What::TreatmentDecision, row.hive);
             }
-            if (mind.kind == MindKind::QueenWait) add(What::LeaveShut, row.hive);
+            if (mind.kind == MindKind::QueenWait)
+                if (const auto asked = askedByQueen(*mind.queen, on)) add(*asked, row.hive);
         }
     std::stable_sort(list.begin(), list.end(),
                      [](const TakeAlong& a, const TakeAlong& b) { return a.what < b.what; });
@@ -178,6 +185,21 @@ std::vector<TakeAlong> takeAlongOf(const std::vector<YardSheetRow>& rows) {
 
 }  // namespace
 
+/// A cell counts as capped on the sheet's word; without a word the safer, later case of an open
+/// one.
+QueenEvent cellEvent(const Seen& seen) {
+    return seen.cellState == CellState::Capped ? QueenEvent::CellSealed : QueenEvent::CellOpen;
+}
+
+QueenPatience patienceOn(const Read& file, Id<Yard> yard, Day on) {
+    QueenPatience patience;
+    patience.look = static_cast<int>(constantOr(file, "look_after_days", yard, on, patience.look));
+    patience.testFrame =
+        static_cast<int>(constantOr(file, "test_frame_after_days", yard, on, patience.testFrame));
+    patience.act = static_cast<int>(constantOr(file, "act_after_days", yard, on, patience.act));
+    return patience;
+}
+
 YardSheet yardSheet(const Read& file, Id<Yard> id, Day on) {
     YardSheet sheet;
     sheet.on = on;
@@ -185,6 +207,9 @@ YardSheet yardSheet(const Read& file, Id<Yard> id, Day on) {
     if (!yard) return sheet;
     sheet.yard = *yard;
     sheet.visit = visitOn(file, id, on);
+    for (const Visit& visit : file.where<Visit>({is("yard", id)}))
+        if (visit.on < on && (!sheet.lastVisit || visit.on > *sheet.lastVisit))
+            sheet.lastVisit = visit.on;
     for (const Hive& hive : openHives(file, id)) {
         sheet.rows.push_back(rowOf(file, *yard, hive, sheet.visit, on));
         countRow(sheet, sheet.rows.back());
@@ -195,7 +220,7 @@ YardSheet yardSheet(const Read& file, Id<Yard> id, Day on) {
         sheet.supersInStore = static_cast<std::int64_t>(boxesReady(file, kind->id).size());
         sheet.superName = kind->name.text();
     }
-    sheet.takeAlong = takeAlongOf(sheet.rows);
+    sheet.takeAlong = takeAlongOf(sheet.rows, on);
     return sheet;
 }
 

@@ -44,6 +44,7 @@ struct YardSheetRow {
     std::optional<Inspection> today;
     SheetLine line;  ///< today's, with the line for all in it
     std::vector<Mind> minds;
+    std::optional<DatedInspection> lastYear;  ///< the look nearest to this day a year ago
 };
 
 /// A mean over the hives that had a figure: never over blanks.
@@ -55,7 +56,7 @@ struct MeanOf {
 
 /// Something to take along on the next visit.
 struct TakeAlong {
-    enum class What { Feed, WashJar, Super, TreatmentDecision, LeaveShut } what;
+    enum class What { Feed, WashJar, Super, EggFrame, TreatmentDecision, LeaveShut } what;
     int count = 0;
     std::vector<std::string> hives;
 };
@@ -65,8 +66,11 @@ struct YardSheet {
     Day on;
     std::optional<Visit> visit;
     std::vector<YardSheetRow> rows;
+    std::optional<Day> lastVisit;  ///< before this day
     int opened = 0;
     int notOpened = 0;
+    std::vector<std::string> whyNotOpened;  ///< the notes of the hives not opened, each once
+    std::int64_t supersStanding = 0;
     std::int64_t supersPutOn = 0;
     std::optional<std::int64_t> supersInStore;  ///< of the yard's usual super
     std::string superName;
@@ -74,6 +78,11 @@ struct YardSheet {
     std::optional<MeanOf> stores;
     std::vector<TakeAlong> takeAlong;
 };
+
+/// The days of patience after a queen has come out that are in force in a yard.
+QueenPatience patienceOn(const Read& file, Id<Yard> yard, Day on);
+/// What a look says about a queen cell that was left.
+QueenEvent cellEvent(const Seen& seen);
 
 /// Throws StorageError. A yard that is not there gives an empty sheet.
 YardSheet yardSheet(const Read& file, Id<Yard> yard, Day on);

@@ -1,25 +1,71 @@
-// A hive's story in sentences, newest first: what was seen, what was put on, what moved.
+// A hive's story, newest first: what was seen, what was put on and taken off with what was in it,
+// what was counted, planned, fed, held back and taken. Pages word it; nothing here is a sentence.
 #pragma once
 
+#include <map>
+#include <string>
 #include <vector>
 
+#include "core/model/frames/frame.h"
+#include "core/model/season_info.h"
 #include "core/model/yard/sheet_line.h"
 #include "core/storage/rows.h"
 
 namespace combwright {
 
+/// A box as a story speaks of it.
+struct StoryBox {
+    std::string mark;
+    std::string kind;
+    std::vector<BoxCount> counts;  ///< what was counted in it last, before that day or on it
+};
+
 struct StoryEntry {
-    enum class What { Look, BoxOn, BoxOff, ColonyCame, ColonyEnded } what;
+    enum class What {
+        Look,     ///< a line of the yard sheet
+        Began,    ///< the hive was set up with its boxes
+        BoxesOn,  ///< from `place`, `otherHive`
+        BoxesOff,
+        BoxLooked,
+        BoxCounted,
+        Planned,  ///< a pull plan: `boxes` to take, `left` to leave
+        Honey,    ///< taken in a run
+        Fed,
+        HeldBack,
+        HoldLifted,
+        ColonyCame,
+        ColonyEnded,
+    } what;
     Day on;
     SheetLine line = {};  ///< of a look
     Looked looked = Looked::Opened;
-    std::string box = {};  ///< of a move
-    std::string kind = {};
+    std::vector<StoryBox> boxes = {};
+    std::vector<StoryBox> left = {};
+    std::optional<BoxPlace> place = {};  ///< where boxes came from or went to
+    std::string otherHive = {};
+    std::optional<BoxLook> look = {};
+    std::optional<Day> forDay = {};  ///< of a plan
+    std::string run = {};
+    std::optional<Mass> honey = {};  ///< nothing where the run's balance cannot be drawn up yet
+    std::optional<Known<Mass>> fed = {};
+    How how = How::Unknown;
+    std::optional<HoldWhy> why = {};
+    std::string note = {};
+    std::string by = {};
     std::optional<Origin> origin = {};
+    std::string mother = {};  ///< the hive it was split from
     std::optional<Ending> ending = {};
 };
 
-/// Of one hive, newest first.
-std::vector<StoryEntry> hiveStory(const Read& file, Id<Hive> hive);
+/// Of one hive up to a day, newest first.
+std::vector<StoryEntry> hiveStory(const Read& file, Id<Hive> hive, Day until);
+
+/// Who lives in a hive, as its card says it.
+struct HiveHead {
+    std::optional<Colony> colony;
+    std::string mother;  ///< the hive it was split from, where that is known
+    std::optional<Day> queenSeen;
+};
+HiveHead hiveHead(const Read& file, Id<Hive> hive, Day on);
 
 }  // namespace combwright

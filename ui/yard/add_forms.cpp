@@ -1,72 +1,18 @@
 #include "ui/yard/add_forms.h"
 
-#include <QComboBox>
 #include <QCoreApplication>
-#include <QDialog>
-#include <QDialogButtonBox>
-#include <QFormLayout>
-#include <QLabel>
-#include <QLineEdit>
-#include <QPushButton>
 
 #include "core/actions/boxes/box_list.h"
+#include "core/actions/boxes/boxes.h"
 #include "core/actions/yard/yards.h"
 #include "core/storage/queries/yards.h"
 #include "core/words/words.h"
+#include "ui/yard/small_form.h"
 
 namespace combwright {
 namespace {
 
 QString formWord(const char* text) { return QCoreApplication::translate("add_forms", text); }
-
-/// A form that closes only when its deed was done; what was refused stays typed, with the reason
-/// below.
-class SmallForm : public QDialog {
-  public:
-    SmallForm(QWidget* parent, Session& session, const QString& title)
-        : QDialog(parent), m_form(new QFormLayout), m_reason(new QLabel(this)) {
-        setWindowTitle(title);
-        auto* column = new QVBoxLayout(this);
-        column->addLayout(m_form);
-        m_reason->setWordWrap(true);
-        m_reason->setObjectName(QStringLiteral("reason"));
-        m_reason->hide();
-        column->addWidget(m_reason);
-        auto* buttons = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel, this);
-        buttons->button(QDialogButtonBox::Ok)->setProperty("primary", true);
-        column->addWidget(buttons);
-        connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
-        connect(buttons, &QDialogButtonBox::accepted, this, [this] {
-            if (m_deed()) accept();
-        });
-        connect(&session, &Session::told, this, [this](const QString& text, bool bad) {
-            m_reason->setText(text);
-            m_reason->setVisible(bad);
-        });
-        setMinimumWidth(session.look().space(420));
-    }
-    QLineEdit* line(const QString& label, const char* name, const QString& example) {
-        auto* edit = new QLineEdit(this);
-        edit->setObjectName(QLatin1String(name));
-        edit->setPlaceholderText(example);
-        edit->setAccessibleName(label);
-        m_form->addRow(label, edit);
-        return edit;
-    }
-    QComboBox* choice(const QString& label, const char* name) {
-        auto* box = new QComboBox(this);
-        box->setObjectName(QLatin1String(name));
-        box->setAccessibleName(label);
-        m_form->addRow(label, box);
-        return box;
-    }
-    void onAccept(std::function<bool()> deed) { m_deed = std::move(deed); }
-
-  private:
-    QFormLayout* m_form;
-    QLabel* m_reason;
-    std::function<bool()> m_deed;
-};
 
 }  // namespace
 
@@ -134,6 +80,42 @@ std::optional<Id<Hive>> askForHive(QWidget* parent, Session& session, Id<Yard> y
     });
     form.exec();
     return made;
+}
+
+bool askForBoxes(QWidget* parent, Session& session, Day on) {
+    SmallForm form(parent, session, formWord("New boxes"));
+    auto* kind = form.line(formWord("Kind"), "kind", formWord("medium, deep, shallow"));
+    auto* mark = form.line(formWord("First mark"), "first_mark", formWord("M60; may stay empty"));
+    auto* count = form.line(formWord("How many"), "count", formWord("1"));
+    auto* contents = form.line(formWord("In each"), "contents", formWord("9 drawn"));
+    auto* stack = form.line(formWord("Shelf"), "stack", formWord("may stay empty"));
+    form.say(formWord("They stand in the storeroom then; B puts one on a hive."));
+    form.onAccept([&] {
+        const auto meant = boxKindNamed(session.read(), kind->text().toStdString());
+        if (kind->text().trimmed().isEmpty() || !meant) {
+            session.tell(formWord("No kind of box is called \"%1\". Write medium, deep, shallow, "
+                                  "or the name of a kind.")
+                             .arg(kind->text()),
+                         true);
+            return false;
+        }
+        AddBoxes add{.on = on,
+                     .kind = meant->id,
+                     .firstMark = mark->text().simplified().toStdString(),
+                     .count = {},
+                     .contents = contents->text().toStdString(),
+                     .stack = stack->text().simplified().toStdString()};
+        if (const QString many = count->text().trimmed(); !many.isEmpty()) {
+            bool whole = false;
+            add.count = Count(many.toLongLong(&whole));
+            if (!whole) {
+                session.tell(formWord("\"%1\" is no whole number of boxes.").arg(many), true);
+                return false;
+            }
+        }
+        return session.run(add).has_value();
+    });
+    return form.exec() == QDialog::Accepted;
 }
 
 }  // namespace combwright

@@ -1,5 +1,5 @@
-// The two small forms with which a yard and its hives come into the file: ten seconds of typing
-// each.
+// The small forms with which a yard, its hives and new boxes come into the file: ten seconds of
+// typing each.
 #pragma once
 
 #include <optional>
@@ -13,5 +13,7 @@ namespace combwright {
 
 std::optional<Id<Yard>> askForYard(QWidget* parent, Session& session, Day on);
 std::optional<Id<Hive>> askForHive(QWidget* parent, Session& session, Id<Yard> yard, Day on);
+/// New boxes into the storeroom; whether any came.
+bool askForBoxes(QWidget* parent, Session& session, Day on);
 
 }  // namespace combwright

@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "core/places/pages/yard_sheet_page.h"
+#include "core/places/yard_box.h"
 #include "core/words/words.h"
 
 namespace combwright {
@@ -12,52 +13,48 @@ namespace {
 
 QString boardWord(const char* text) { return QCoreApplication::translate("yard_board", text); }
 
-/// The newest look at a box, if anybody ever looked into it.
-std::optional<BoxLook> newestLook(const Read& file, const Box& box) {
-    auto looks = file.where<BoxLook>({is("box", box.id)});
-    if (looks.empty()) return std::nullopt;
-    return *std::max_element(looks.begin(), looks.end(),
-                             [](const BoxLook& a, const BoxLook& b) { return a.on < b.on; });
-}
-
 /// What was seen of the nest stands in chalk on its lowest box.
 QStringList nestWords(const Seen& seen) {
     QStringList words;
     if (seen.brood) words << boardWord("%1 brood").arg(framesText(*seen.brood));
     if (seen.stores) words << boardWord("%1 stores").arg(framesText(*seen.stores));
-    if (words.isEmpty() && seen.eggs)
-        words << (*seen.eggs ? boardWord("eggs") : boardWord("no eggs"));
-    if (words.isEmpty()) words << boardWord("not counted");
+    if (!seen.brood && seen.eggs)
+        words.prepend(*seen.eggs ? boardWord("eggs") : boardWord("no eggs"));
+    if (!seen.brood && words.size() < 2) words << boardWord("brood not counted");
     return words;
 }
 
-QString lookWords(const BoxLook& look, const Count& nominal) {
-    const std::int64_t frames = look.frames ? look.frames->value() : nominal.value();
+/// What was seen and when, in one line: a corner word would lie under the chalk line of a full box
+/// and beside the words of an empty one.
+QString lookWords(const BoxLook& look, const Count& nominal, Day on) {
+    // Low in the box the line leaves its words only the room beside the mark.
+    const bool low = look.filled && look.filled->value && look.filled->value->value() < 0.5;
+    if (low && look.cappedFrames && look.cappedFrames->value)
+        return boardWord("%1 capped").arg(framesText(*look.cappedFrames));
+    if (low) return boardWord("%1 % full").arg(look.filled->value->value() * 100, 0, 'f', 0);
+    const QString day = look.on == on ? boardWord("today") : dayAndMonth(look.on);
     if (look.cappedFrames && look.cappedFrames->value)
-        return boardWord("%1 of %2 capped").arg(framesText(*look.cappedFrames)).arg(frames);
+        return boardWord("%1 capped, %2").arg(framesText(*look.cappedFrames), day);
     if (look.filled && look.filled->value)
-        return boardWord("%1 % full").arg(look.filled->value->value() * 100, 0, 'f', 0);
-    return boardWord("%1 frames").arg(frames);
+        return boardWord("%1 % full, %2")
+            .arg(look.filled->value->value() * 100, 0, 'f', 0)
+            .arg(day);
+    const std::int64_t frames = look.frames ? look.frames->value() : nominal.value();
+    return boardWord("%1 frames, %2").arg(frames).arg(day);
 }
 
 BoxView superView(const Read& file, const Box& box, const BoxKind& kind, Day on) {
     BoxView view;
     view.mark = fromUtf8(box.mark);
     view.heightMm = kind.outerHeight ? kind.outerHeight->mm() : view.heightMm;
-    const auto moves = file.where<BoxMove>({is("box", box.id)});
-    const auto look = newestLook(file, box);
-    if (look) {
-        view.words = {lookWords(*look, kind.framesNominal.value_or(Count(10)))};
-        view.corner = dayAndMonth(look->on);
+    if (const auto look = newestLookHere(file, box, on)) {
+        view.words = {lookWords(*look, kind.framesNominal.value_or(Count(10)), on)};
         if (look->filled && look->filled->value) view.filled = look->filled->value->value();
         return view;
     }
-    view.lookedInto = false;
     // Put on today it is empty, and everybody knows.
-    if (!moves.empty() && moves.back().on == on) {
-        view.lookedInto = true;
-        view.corner = boardWord("today");
-    }
+    view.lookedInto = onHiveSince(file, box) == on;
+    if (view.lookedInto) view.corner = boardWord("today");
     return view;
 }
 
@@ -67,6 +64,123 @@ BoxView nestView(const Box& box, const BoxKind& kind) {
     view.heightMm = kind.outerHeight ? kind.outerHeight->mm() : view.heightMm;
     view.brood = true;
     return view;
+}
+
+// Words under a hive ------------------------------------------------------------------------------
+
+TextLine plainLine(const QString& text, Tone tone = Tone::Muted) {
+    return {TextRun{text, tone != Tone::Muted, tone}};
+}
+
+WordsUnder oneWay(const QString& text, Tone tone = Tone::Muted) {
+    return {{plainLine(text, tone)}};
+}
+
+QString heldLetter(const std::optional<Known<Count>>& reading) {
+    return reading ? QString(QLatin1Char(letter(reading->how))) : QString();
+}
+
+/// "mites 11 c in 300 e: 3.67 %", and shorter where the hive is narrow.
+WordsUnder mitesUnder(const Mind& mind) {
+    const Tone tone = mind.kind == MindKind::MitesOver ? Tone::Bad : Tone::Muted;
+    const bool bold = tone == Tone::Bad;
+    if (!mind.mitesPer100)
+        return oneWay(boardWord("mites %1, bees not counted").arg(mind.mites->value->value()),
+                      tone);
+    const QString share = QLocale().toString(*mind.mitesPer100, 'f', 2);
+    const auto run = [&](const QString& text, bool raised = false) {
+        return TextRun{text, bold, tone, false, raised};
+    };
+    const auto counts = [&](const QString& between) {
+        return TextLine{run(boardWord("mites %1").arg(mind.mites->value->value())),
+                        run(heldLetter(mind.mites), true),
+                        run(between.arg(mind.bees->value->value())),
+                        run(heldLetter(mind.bees), true), run(boardWord(": %1 %").arg(share))};
+    };
+    return {{counts(boardWord(" in %1")), counts(boardWord("/%1")),
+             plainLine(boardWord("mites %1 %").arg(share), tone)}};
+}
+
+WordsUnder queenUnder(const QueenDates& dates, Day on) {
+    if (on <= dates.doNotOpenUntil)
+        return oneWay(boardWord("shut until %1").arg(dayAndMonth(dates.lookFrom)), Tone::Warn);
+    if (on < dates.testFrameFrom) return oneWay(boardWord("look for eggs"), Tone::Warn);
+    if (on <= dates.actBy)
+        return oneWay(boardWord("give eggs, act by %1").arg(dayAndMonth(dates.actBy)), Tone::Warn);
+    return oneWay(boardWord("act was due %1").arg(dayAndMonth(dates.actBy)), Tone::Bad);
+}
+
+/// What one has to mind; nothing for what is no news under a hive.
+std::optional<WordsUnder> mindUnder(const Mind& mind, Day on) {
+    switch (mind.kind) {
+        case MindKind::QueenWait:
+            return queenUnder(*mind.queen, on);
+        case MindKind::MitesOver:
+        case MindKind::Mites:
+            return mitesUnder(mind);
+        case MindKind::Light:
+            return oneWay(boardWord("light: feed"), Tone::Warn);
+        case MindKind::NoEggs:
+            return oneWay(boardWord("no eggs %1").arg(dayAndMonth(mind.since)), Tone::Warn);
+        case MindKind::ComeBack:
+            return oneWay(boardWord("come back"), Tone::Warn);
+        case MindKind::NotOpened:
+        case MindKind::SuperOn:
+            return std::nullopt;
+    }
+    return std::nullopt;
+}
+
+QString cellsUnder(const YardSheetRow& row) {
+    const Seen* seen = row.today ? &row.today->seen : nullptr;
+    const auto& cells =
+        seen ? (seen->cellsLeft ? seen->cellsLeft : seen->queenCells) : std::nullopt;
+    if (!cells || !cells->value || cells->value->value() == 0) return {};
+    return cells->value->value() == 1 ? boardWord("1 queen cell left")
+                                      : boardWord("%1 queen cells left").arg(cells->value->value());
+}
+
+/// What was done or seen on the day itself, in one line.
+QString dayUnder(const YardSheetRow& row) {
+    if (!row.today)
+        return row.last ? boardWord("last seen %1").arg(dayAndMonth(row.last->on))
+                        : boardWord("never looked into");
+    if (row.today->seen.looked == Looked::LidOnly) return boardWord("lid only");
+    if (row.line.supersOn)
+        return row.line.supersOn->value() == 1
+                   ? boardWord("1 super on today")
+                   : boardWord("%1 supers on today").arg(row.line.supersOn->value());
+    if (row.line.supersOff)
+        return row.line.supersOff->value() == 1
+                   ? boardWord("1 super off today")
+                   : boardWord("%1 supers off today").arg(row.line.supersOff->value());
+    return cellsUnder(row);
+}
+
+std::vector<WordsUnder> wordsUnder(const Read& file, const YardSheetRow& row, Day on) {
+    std::vector<WordsUnder> words;
+    if (row.today && row.today->seen.looked == Looked::NotOpened) {
+        const QString why = fromUtf8(row.today->seen.note);
+        words.push_back(
+            oneWay(why.isEmpty() ? boardWord("not opened") : boardWord("%1, not opened").arg(why)));
+        if (row.last)
+            words.push_back(oneWay(boardWord("last seen %1").arg(dayAndMonth(row.last->on))));
+    } else if (const QString day = dayUnder(row); !day.isEmpty()) {
+        words.push_back(oneWay(day));
+    }
+    if (!holdsOn(file, row.hive.id).empty())
+        words.push_back(oneWay(boardWord("held back"), Tone::Warn));
+    // The weightiest comes first in the sheet; it must not be crowded out by the day's news.
+    std::vector<WordsUnder> minds;
+    for (const Mind& mind : row.minds)
+        if (auto under = mindUnder(mind, on)) minds.push_back(*std::move(under));
+    if (!minds.empty() && words.size() >= 2) words.resize(1);
+    for (WordsUnder& each : minds) words.push_back(std::move(each));
+    if (words.size() < 2 && row.today && row.today->seen.looked == Looked::Opened &&
+        !row.today->seen.note.empty())
+        words.push_back(oneWay(fromUtf8(row.today->seen.note)));
+    if (words.size() > 2) words.resize(2);
+    return words;
 }
 
 }  // namespace
@@ -79,7 +193,6 @@ std::vector<HiveOnBoard> hivesOnBoard(const Read& file, const YardSheet& sheet) 
         hive.mark = fromUtf8(row.hive.mark.text());
         hive.stack.name = hive.mark;
         const bool openedToday = row.today && row.today->seen.looked == Looked::Opened;
-        const bool shutToday = row.today && !openedToday;
         const Seen* seen =
             openedToday ? &row.today->seen : (row.last ? &row.last->inspection.seen : nullptr);
         const std::size_t nest = row.boxes.size() - static_cast<std::size_t>(row.supersNow);
@@ -90,33 +203,14 @@ std::vector<HiveOnBoard> hivesOnBoard(const Read& file, const YardSheet& sheet) 
                                     : superView(file, row.boxes[i], *kind, sheet.on);
             if (i == 0 && seen) view.words = nestWords(*seen);
             if (i == 0 && !seen) view.lookedInto = false;
-            view.faded = shutToday;
+            // At a visit the chalk of a hive that was not opened is that of an earlier one.
+            view.faded = sheet.visit && !openedToday;
             view.excluderBelow = row.hive.excluderAbove && i == nest && i > 0;
             if (kind->outerWidth) hive.stack.widthMm = kind->outerWidth->mm();
             hive.stack.boxes.insert(hive.stack.boxes.begin(), view);
+            hive.boxes.push_back(row.boxes[i].id);
         }
-        if (row.line.supersOn)
-            hive.words << (row.line.supersOn->value() == 1
-                               ? boardWord("1 super on")
-                               : boardWord("%1 supers on").arg(row.line.supersOn->value()));
-        for (const Mind& mind : row.minds) {
-            QString text = mindText(mind, sheet.on);
-            if (mind.kind == MindKind::QueenWait)
-                text = boardWord("shut until %1").arg(dayAndMonth(mind.queen->lookFrom));
-            if (mind.kind == MindKind::MitesOver)
-                text = boardWord("mites %1 %").arg(QLocale().toString(*mind.mitesPer100, 'f', 2));
-            if (mind.kind == MindKind::NotOpened) {
-                hive.words << boardWord("not opened");
-                text = boardWord("last seen %1").arg(dayAndMonth(mind.since));
-            }
-            hive.words << text;
-            hive.lastTone = mind.kind == MindKind::MitesOver ? Tone::Bad
-                            : mind.kind == MindKind::QueenWait || mind.kind == MindKind::Light ||
-                                    mind.kind == MindKind::NoEggs
-                                ? Tone::Warn
-                                : Tone::Muted;
-        }
-        while (hive.words.size() > 2) hive.words.removeFirst();
+        hive.words = wordsUnder(file, row, sheet.on);
         hives.push_back(std::move(hive));
     }
     return hives;

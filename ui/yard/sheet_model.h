@@ -46,7 +46,7 @@ class SheetModel : public QAbstractTableModel {
     QString draftOf(int row) const;
     /// Puts that into the row as if it were typed; false where there is none.
     bool takeDraft(int row);
-    /// Forgets what was typed or offered in a row.
+    /// Forgets what was typed or offered in a row; what was kept stands there again.
     void discard(int row);
     bool isTyping() const { return !m_typing.empty(); }
 

@@ -11,6 +11,7 @@
 #include "core/places/pages/yard_sheet_page.h"
 #include "core/words/shorthand.h"
 #include "core/words/words.h"
+#include "ui/yard/cells_editor.h"
 
 namespace combwright {
 
@@ -22,6 +23,7 @@ class LineDelegate : public QStyledItemDelegate {
 
     QWidget* createEditor(QWidget* parent, const QStyleOptionViewItem&,
                           const QModelIndex& index) const override {
+        if (m_table.asCells()) return createCells(parent, index);
         auto* edit = new QLineEdit(parent);
         edit->setObjectName(QStringLiteral("line"));
         edit->setAccessibleName(
@@ -36,6 +38,10 @@ class LineDelegate : public QStyledItemDelegate {
         return edit;
     }
     void setEditorData(QWidget* editor, const QModelIndex& index) const override {
+        if (auto* cells = qobject_cast<CellsEditor*>(editor)) {
+            cells->setLine(m_model.lineOf(index.row()));
+            return;
+        }
         auto* edit = static_cast<QLineEdit*>(editor);
         const QString text = m_model.lineOf(index.row());
         if (edit->text() != text) edit->setText(text);
@@ -56,7 +62,36 @@ class LineDelegate : public QStyledItemDelegate {
         painter->drawLine(option.rect.topLeft(), option.rect.bottomLeft());
     }
 
+    void updateEditorGeometry(QWidget* editor, const QStyleOptionViewItem& option,
+                              const QModelIndex& index) const override {
+        if (!qobject_cast<CellsEditor*>(editor))
+            return QStyledItemDelegate::updateEditorGeometry(editor, option, index);
+        // Cells need the room of what is read back and to mind too; both are said below them.
+        QRect place = option.rect;
+        place.setLeft(place.left() + 1);
+        place.setRight(m_table.viewport()->width() - 1);
+        editor->setGeometry(place);
+    }
+    QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override {
+        QSize size = QStyledItemDelegate::sizeHint(option, index);
+        const CellsEditor* cells = m_table.cells();
+        if (cells && index.column() == SheetModel::LineColumn &&
+            index.row() == m_table.currentIndex().row())
+            size.setHeight(cells->heightFor(cells->width()));
+        return size;
+    }
+
   private:
+    QWidget* createCells(QWidget* parent, const QModelIndex& index) const {
+        auto* cells = new CellsEditor(
+            m_session, index.siblingAtColumn(SheetModel::HiveColumn).data().toString(), &m_table,
+            parent);
+        const int row = index.row();
+        connect(cells, &CellsEditor::edited, cells,
+                [this, cells, row] { m_model.setTyping(row, cells->line()); });
+        return cells;
+    }
+
     SheetTable& m_table;
     SheetModel& m_model;
     Session& m_session;
@@ -85,11 +120,47 @@ SheetTable::SheetTable(SheetModel& model, Session& session, QWidget* parent)
     horizontalHeader()->setSectionsClickable(false);
     const auto sizes = [this] {
         verticalHeader()->setDefaultSectionSize(m_session.look().space(32));
-        verticalHeader()->setMinimumSectionSize(m_session.look().space(24));
+        verticalHeader()->setMinimumSectionSize(m_session.look().space(32));
         layOutColumns();
     };
     connect(&session, &Session::lookChanged, this, sizes);
+    // A row is as high as what is read back and to mind, and as the cells of the row one types in.
+    verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     sizes();
+}
+
+CellsEditor* SheetTable::cells() const {
+    return qobject_cast<CellsEditor*>(indexWidget(currentIndex()));
+}
+
+void SheetTable::switchCells() {
+    const int row = currentIndex().row();
+    if (!cellsAreMeant()) return;
+    m_asCells = !m_asCells;
+    if (row < 0) return;
+    // The line as it is typed goes over; it is the same line in either shape.
+    if (QWidget* editor = indexWidget(currentIndex()))
+        closeEditor(editor, QAbstractItemDelegate::NoHint);
+    editRow(row);
+    fitRow();
+    Q_EMIT cellsSwitched();
+}
+
+bool SheetTable::cellsAreMeant() {
+    CellsEditor* editor = cells();
+    QLineEdit* bad = editor ? editor->firstBad() : nullptr;
+    if (!bad) return true;
+    m_session.tell(editor->badWhy(), true);
+    bad->setFocus();
+    return false;
+}
+
+void SheetTable::fitRow() {
+    CellsEditor* editor = cells();
+    // Twice: the first look tells the editor its width, the second the row its height.
+    if (editor) updateGeometries();
+    resizeRowsToContents();
+    updateEditorGeometries();
 }
 
 void SheetTable::layOutColumns() {
@@ -118,6 +189,13 @@ void SheetTable::layOutColumns() {
 void SheetTable::resizeEvent(QResizeEvent* event) {
     QTableView::resizeEvent(event);
     layOutColumns();
+    if (m_asCells) fitRow();
+}
+
+void SheetTable::focusInEvent(QFocusEvent* event) {
+    QTableView::focusInEvent(event);
+    if (CellsEditor* editor = m_leaving ? nullptr : cells())
+        (editor->firstBad() ? static_cast<QWidget*>(editor->firstBad()) : editor)->setFocus();
 }
 
 void SheetTable::editRow(int row) {
@@ -125,6 +203,10 @@ void SheetTable::editRow(int row) {
     if (!at.isValid()) return;
     setCurrentIndex(at);
     if (state() != EditingState) edit(at);
+    if (m_asCells) {
+        fitRow();
+        scrollTo(at);
+    }
 }
 
 void SheetTable::currentChanged(const QModelIndex& current, const QModelIndex& previous) {
@@ -139,6 +221,7 @@ void SheetTable::currentChanged(const QModelIndex& current, const QModelIndex& p
 
 void SheetTable::leaveRow(int step) {
     const int row = currentIndex().row();
+    if (!cellsAreMeant()) return;
     // A refused line stays under the cursor, so that it can be put right.
     if (!m_model.keep(row)) return;
     const int next = row + step;
@@ -147,6 +230,7 @@ void SheetTable::leaveRow(int step) {
 
 bool SheetTable::eventFilter(QObject* watched, QEvent* event) {
     auto* edit = qobject_cast<QLineEdit*>(watched);
+    if (edit && event->type() == QEvent::FocusIn && cells()) cells()->update();
     if (!edit || event->type() != QEvent::KeyPress) return QTableView::eventFilter(watched, event);
     auto* key = static_cast<QKeyEvent*>(event);
     const bool modifierAlone =
@@ -156,7 +240,7 @@ bool SheetTable::eventFilter(QObject* watched, QEvent* event) {
         case Qt::Key_Return:
         case Qt::Key_Enter:
             if (key->modifiers() & Qt::ControlModifier) {
-                Q_EMIT closeAsked();
+                if (cellsAreMeant()) Q_EMIT closeAsked();
                 return true;
             }
             leaveRow(key->modifiers() & Qt::ShiftModifier ? -1 : 1);
@@ -167,26 +251,45 @@ bool SheetTable::eventFilter(QObject* watched, QEvent* event) {
         case Qt::Key_Up:
             leaveRow(-1);
             return true;
+        case Qt::Key_F6:
+            switchCells();
+            return true;
         case Qt::Key_Tab:
         case Qt::Key_Backtab: {
-            m_model.keep(currentIndex().row());
             const bool back = key->key() == Qt::Key_Backtab;
-            closeEditor(edit, QAbstractItemDelegate::NoHint);
+            if (cells() && cells()->step(!back)) return true;
+            m_model.keep(currentIndex().row());
+            // A cell that cannot be meant keeps its text and its place, but never the keyboard.
+            if (cells() && cells()->firstBad()) {
+                m_session.tell(cells()->badWhy(), true);
+                focusNextPrevChild(!back);
+                return true;
+            }
+            // The table itself takes the keyboard on its way out; a cell that is closed under it
+            // would hand it to the cell beside.
+            m_leaving = true;
+            QWidget* editor = cells() ? static_cast<QWidget*>(cells()) : edit;
+            setFocus();
+            closeEditor(editor, QAbstractItemDelegate::NoHint);
             focusNextPrevChild(!back);
+            m_leaving = false;
             return true;
         }
         case Qt::Key_Right:
             // At the end of a line there is nowhere to go but into what was typed before.
-            if (edit->cursorPosition() < edit->text().size()) return false;
+            if (cells() || edit->cursorPosition() < edit->text().size()) return false;
             if (!m_model.takeDraft(currentIndex().row())) return false;
             edit->setText(m_model.lineOf(currentIndex().row()));
             return true;
-        case Qt::Key_Escape: {
+        case Qt::Key_Escape:
             m_model.discard(currentIndex().row());
-            edit->setText(m_model.lineOf(currentIndex().row()));
-            edit->setPlaceholderText({});
+            if (cells()) {
+                cells()->reset(m_model.lineOf(currentIndex().row()));
+            } else {
+                edit->setText(m_model.lineOf(currentIndex().row()));
+                edit->setPlaceholderText({});
+            }
             return true;
-        }
         default:
             return false;
     }
@@ -217,12 +320,12 @@ SheetView::SheetView(Session& session, QWidget* parent)
     m_below = new QScrollArea(this);
     m_below->setFrameShape(QFrame::NoFrame);
     m_below->setWidgetResizable(true);
-    m_below->setFocusPolicy(Qt::NoFocus);
+    m_below->setAccessibleName(tr("What was kept, what to look at, what to take next time"));
     auto* belowPage = new QWidget(m_below);
-    auto* below = new QHBoxLayout(belowPage);
-    below->setContentsMargins(0, 0, 0, 0);
-    below->setSpacing(24);
-    for (QLabel* text : {m_kept, m_lookAt, m_take}) below->addWidget(text, 1);
+    m_belowRow = new QBoxLayout(QBoxLayout::LeftToRight, belowPage);
+    m_belowRow->setContentsMargins(0, 0, 0, 0);
+    m_belowRow->setSpacing(24);
+    for (QLabel* text : {m_kept, m_lookAt, m_take}) m_belowRow->addWidget(text, 1);
     m_below->setWidget(belowPage);
     column->addWidget(m_below);
     connect(&m_model, &SheetModel::sheetChanged, this, &SheetView::fillBelow);
@@ -248,13 +351,25 @@ void SheetView::resizeEvent(QResizeEvent* event) {
 }
 
 void SheetView::shareHeight() {
-    // The rows one types in come first: the marks fold away and the blocks scroll where it is
+    // The rows one types in come first: the marks fold in below and the blocks scroll where it is
     // tight.
-    const int rows = m_session.look().space(32) * std::min(m_model.rowCount() + 2, 8);
-    const int below = m_below->widget()->sizeHint().height();
-    const int marks = m_marks->heightForWidth(std::max(width() - 48, 100));
-    m_marks->setVisible(height() - marks - std::min(below, height() * 30 / 100) > rows);
-    m_below->setFixedHeight(std::clamp(below, 0, std::max(height() * 30 / 100, 60)));
+    const Look& look = m_session.look();
+    const bool narrow = width() < look.space(760);
+    m_belowRow->setDirection(narrow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    const int rows = look.space(32) * std::min(m_model.rowCount() + 2, 8);
+    const int room = std::max(width() - 48, 100);
+    const int most = std::max(height() * 30 / 100, 60);
+    const int marks = m_marks->heightForWidth(room);
+    const bool marksFit = !narrow && height() - marks - most > rows;
+    auto* column = static_cast<QVBoxLayout*>(layout());
+    if (marksFit && column->indexOf(m_marks) < 0) column->insertWidget(1, m_marks);
+    if (!marksFit && m_belowRow->indexOf(m_marks) < 0) m_belowRow->addWidget(m_marks, 1);
+    m_marks->show();
+    const int below = m_below->widget()->heightForWidth(room);
+    const int wanted = below > 0 ? below : m_below->widget()->sizeHint().height();
+    m_below->setFixedHeight(std::clamp(wanted, 0, most));
+    // What does not fit is scrolled by keyboard too.
+    m_below->setFocusPolicy(wanted > most ? Qt::StrongFocus : Qt::NoFocus);
 }
 
 void SheetView::fillBelow() {
@@ -262,14 +377,12 @@ void SheetView::fillBelow() {
     for (QLabel* text : {m_kept, m_lookAt, m_take}) text->setFont(look.font(TextSize::Body));
     m_marks->setFont(look.font(TextSize::Note));
     QStringList marks;
+    const auto together = [](const QString& words) {
+        return words.toHtmlEscaped().replace(QLatin1Char(' '), QStringLiteral("&nbsp;"));
+    };
     for (const ShorthandMark& mark : shorthandMarks())
         marks << QStringLiteral("<b>%1</b>&nbsp;%2")
-                     .arg(fromUtf8(mark.typed)
-                              .toHtmlEscaped()
-                              .replace(QLatin1Char(' '), QStringLiteral("&nbsp;")),
-                          word(mark.meaning)
-                              .toHtmlEscaped()
-                              .replace(QLatin1Char(' '), QStringLiteral("&nbsp;")));
+                     .arg(together(typedMarkText(mark)), together(markText(mark)));
     marks << tr("<b>anything else</b>&nbsp;is&nbsp;your&nbsp;note");
     m_marks->setText(marks.join(QStringLiteral(" &nbsp; ")));
     m_kept->setText(keptText());

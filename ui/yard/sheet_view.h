@@ -2,6 +2,7 @@
 // type, what was kept, what to look at before closing, and what to take next time.
 #pragma once
 
+#include <QBoxLayout>
 #include <QLabel>
 #include <QScrollArea>
 #include <QTableView>
@@ -10,6 +11,8 @@
 #include "ui/yard/sheet_model.h"
 
 namespace combwright {
+
+class CellsEditor;
 
 /// The table. Enter keeps a line and goes to the next hive, Shift+Enter back, Up and Down likewise;
 /// Tab leaves the table; Escape brings back what was kept.
@@ -22,23 +25,35 @@ class SheetTable : public QTableView {
     void editRow(int row);
     /// How many keys were pressed in the lines so far: what a look costs to write.
     int keystrokes() const { return m_keystrokes; }
+    /// Whether the row one types in is taken apart into cells.
+    bool asCells() const { return m_asCells; }
+    /// The cells one types in now; none where it is one line.
+    CellsEditor* cells() const;
+    /// F6: from the one line to cells and back, with what is typed.
+    void switchCells();
 
   Q_SIGNALS:
     void closeAsked();  ///< Ctrl+Enter
+    void cellsSwitched();
 
   protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
+    void focusInEvent(QFocusEvent* event) override;
     void currentChanged(const QModelIndex& current, const QModelIndex& previous) override;
 
   private:
     friend class LineDelegate;
     void layOutColumns();
     void leaveRow(int step);
+    bool cellsAreMeant();
+    void fitRow();
 
     SheetModel& m_model;
     Session& m_session;
     int m_keystrokes = 0;
+    bool m_asCells = false;
+    bool m_leaving = false;  ///< by Tab, out of the table
 };
 
 class SheetView : public QWidget {
@@ -69,6 +84,7 @@ class SheetView : public QWidget {
     QLabel* m_lookAt;
     QLabel* m_take;
     QScrollArea* m_below;
+    QBoxLayout* m_belowRow;
 };
 
 }  // namespace combwright

@@ -10,7 +10,7 @@ namespace combwright {
 namespace {
 
 constexpr double boardPxPerMm = 0.255;  // a box 105 px wide at the base font, as marks still read
-constexpr int cellWidth = 124;
+constexpr int cellWidth = 136;
 constexpr int wordsHeight = 58;
 
 }  // namespace
@@ -23,38 +23,91 @@ YardBoard::YardBoard(Session& session, QWidget* parent) : QWidget(parent), m_ses
     policy.setHeightForWidth(true);
     setSizePolicy(policy);
     connect(&session, &Session::lookChanged, this, [this] {
+        setMinimumHeight(heightForWidth(width()));
         updateGeometry();
         update();
     });
 }
 
 void YardBoard::setHives(std::vector<HiveOnBoard> hives) {
-    std::optional<Id<Hive>> kept;
-    if (m_current >= 0 && m_current < static_cast<int>(m_hives.size()))
-        kept = m_hives[static_cast<std::size_t>(m_current)].id;
+    const auto keptBox = currentBox();
+    const auto kept = currentHive() ? std::optional(currentHive()->id) : std::nullopt;
+    const int before = m_current;
     m_hives = std::move(hives);
-    m_current = m_hives.empty() ? -1 : 0;
-    for (std::size_t i = 0; i < m_hives.size(); ++i)
-        if (kept && m_hives[i].id == *kept) m_current = static_cast<int>(i);
-    updateGeometry();
+    // A hive that has gone leaves the cursor where it stood.
+    m_current = m_hives.empty() ? -1 : std::clamp(before, 0, static_cast<int>(m_hives.size()) - 1);
+    m_box = -1;
+    for (std::size_t i = 0; i < m_hives.size(); ++i) {
+        if (!kept || m_hives[i].id != *kept) continue;
+        m_current = static_cast<int>(i);
+        const auto& boxes = m_hives[i].boxes;
+        const auto box = keptBox ? std::find(boxes.begin(), boxes.end(), *keptBox) : boxes.end();
+        if (box != boxes.end()) m_box = static_cast<int>(box - boxes.begin());
+    }
     setMinimumHeight(heightForWidth(width()));
+    updateGeometry();
     speak();
     update();
+}
+
+const HiveOnBoard* YardBoard::currentHive() const {
+    return m_current < 0 || m_current >= static_cast<int>(m_hives.size())
+               ? nullptr
+               : &m_hives[static_cast<std::size_t>(m_current)];
+}
+
+std::optional<Id<Box>> YardBoard::currentBox() const {
+    const HiveOnBoard* hive = currentHive();
+    if (!hive || m_box < 0 || m_box >= static_cast<int>(hive->boxes.size())) return std::nullopt;
+    return hive->boxes[static_cast<std::size_t>(m_box)];
 }
 
 void YardBoard::setCurrent(int index) {
     if (index < 0 || index >= static_cast<int>(m_hives.size()) || index == m_current) return;
     m_current = index;
+    m_box = -1;
     speak();
     update();
+    askToBeSeen();
     Q_EMIT currentChanged(index);
+    Q_EMIT boxChanged();
+}
+
+void YardBoard::chooseBox(int level) {
+    const HiveOnBoard* hive = currentHive();
+    if (!hive || level < -1 || level >= static_cast<int>(hive->boxes.size()) || level == m_box)
+        return;
+    m_box = level;
+    speak();
+    update();
+    askToBeSeen();
+    Q_EMIT boxChanged();
+}
+
+void YardBoard::askToBeSeen() {
+    const auto places = slotsFor(width());
+    if (m_current < 0 || m_current >= static_cast<int>(places.size())) return;
+    Q_EMIT shown(places[static_cast<std::size_t>(m_current)].cell.toAlignedRect());
 }
 
 void YardBoard::speak() {
-    if (m_current < 0) return;
-    const HiveOnBoard& hive = m_hives[static_cast<std::size_t>(m_current)];
-    setAccessibleDescription(spoken(hive.stack) + QLatin1Char(' ') +
-                             hive.words.join(QStringLiteral(". ")));
+    const HiveOnBoard* hive = currentHive();
+    if (!hive) return;
+    QStringList said;
+    if (m_box >= 0) {
+        const std::size_t fromTop = hive->stack.boxes.size() - 1 - static_cast<std::size_t>(m_box);
+        const BoxView& box = hive->stack.boxes[fromTop];
+        said << tr("Box %1 of %2 from the floor: %3, %4.")
+                    .arg(m_box + 1)
+                    .arg(hive->boxes.size())
+                    .arg(box.mark.isEmpty() ? tr("no mark") : box.mark,
+                         box.lookedInto ? box.words.join(QStringLiteral(", "))
+                                        : tr("never looked into"));
+    }
+    said << spoken(hive->stack);
+    for (const WordsUnder& words : hive->words)
+        if (!words.ways.empty()) said << plainText(words.ways.front()) + QLatin1Char('.');
+    setAccessibleDescription(said.join(QLatin1Char(' ')));
     QAccessibleEvent event(this, QAccessible::DescriptionChanged);
     QAccessible::updateAccessibility(&event);
 }
@@ -91,6 +144,14 @@ std::vector<YardBoard::Slot> YardBoard::slotsFor(int width) const {
     return found;
 }
 
+QRectF YardBoard::stackRect(const Slot& slot, const HiveOnBoard& hive) const {
+    const Look& look = m_session.look();
+    const double room = hive.stack.widthMm * look.px(boardPxPerMm);
+    const double x = slot.stack.center().x() - room / 2 - stackLeftRoom(look);
+    return {x, slot.stack.y(), room + stackLeftRoom(look) + stackRightRoom(hive.stack, look),
+            slot.stack.height()};
+}
+
 int YardBoard::heightForWidth(int width) const {
     const auto found = slotsFor(std::max(width, 1));
     return found.empty() ? 100 : static_cast<int>(found.back().cell.bottom()) + 4;
@@ -99,72 +160,131 @@ int YardBoard::heightForWidth(int width) const {
 void YardBoard::resizeEvent(QResizeEvent*) { setMinimumHeight(heightForWidth(width())); }
 
 void YardBoard::paintEvent(QPaintEvent*) {
-    const Look& look = m_session.look();
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
-    const double scale = look.px(boardPxPerMm);
     const auto places = slotsFor(width());
-    for (std::size_t i = 0; i < places.size(); ++i) {
-        const HiveOnBoard& hive = m_hives[i];
-        const Slot& slot = places[i];
-        if (static_cast<int>(i) == m_current) {
-            QRectF ring = slot.cell.adjusted(2, 0, -2, 0);
-            ring.setTop(slot.stack.bottom() - stackHeight(hive.stack, scale, look) - look.space(8));
-            painter.setPen(QPen(look.tone(Tone::Accent), hasFocus() ? 2 : 1));
-            painter.setBrush(look.tone(Tone::Surface));
-            painter.drawRoundedRect(ring, look.corner(), look.corner());
-        }
-        painter.setPen(QPen(look.tone(Tone::Line), 1));
-        painter.drawLine(slot.stack.bottomLeft(), slot.stack.bottomRight());
-        // The way one walks, from hive to hive.
-        const QPointF tip(slot.cell.right(), slot.stack.bottom());
-        painter.drawLine(tip, tip + QPointF(-4, -3));
-        painter.drawLine(tip, tip + QPointF(-4, 3));
+    for (std::size_t i = 0; i < places.size(); ++i) paintHive(painter, i, places[i]);
+}
 
-        const double room = hive.stack.widthMm * scale;
-        const double x = slot.stack.center().x() - room / 2 - stackLeftRoom(look);
-        paintStack(
-            painter,
-            QRectF(x, slot.stack.y(), room + stackLeftRoom(look) + stackRightRoom(hive.stack, look),
-                   slot.stack.height()),
-            hive.stack, look, scale);
+void YardBoard::paintHive(QPainter& painter, std::size_t index, const Slot& slot) {
+    const Look& look = m_session.look();
+    const double scale = look.px(boardPxPerMm);
+    const HiveOnBoard& hive = m_hives[index];
+    const bool chosen = static_cast<int>(index) == m_current;
+    const QPen ring(look.tone(Tone::Accent), hasFocus() ? 2 : 1);
+    if (chosen) {
+        QRectF around = slot.cell.adjusted(2, 0, -2, 0);
+        around.setTop(slot.stack.bottom() - stackHeight(hive.stack, scale, look) - look.space(8));
+        painter.setPen(m_box < 0 ? ring : QPen(look.tone(Tone::Line), 1));
+        painter.setBrush(look.tone(Tone::Surface));
+        painter.drawRoundedRect(around, look.corner(), look.corner());
+    }
+    painter.setPen(QPen(look.tone(Tone::Line), 1));
+    painter.drawLine(slot.stack.bottomLeft(), slot.stack.bottomRight());
+    // The way one walks, from hive to hive.
+    const QPointF tip(slot.cell.right(), slot.stack.bottom());
+    painter.drawLine(tip, tip + QPointF(-4, -3));
+    painter.drawLine(tip, tip + QPointF(-4, 3));
+    const QRectF stack = stackRect(slot, hive);
+    paintStack(painter, stack, hive.stack, look, scale);
+    if (chosen && m_box >= 0) {
+        const StackLayout laid = layoutStack(stack, hive.stack, look, scale);
+        const std::size_t fromTop = laid.boxes.size() - 1 - static_cast<std::size_t>(m_box);
+        painter.setBrush(Qt::NoBrush);
+        painter.setPen(QPen(look.tone(Tone::Accent), look.px(hasFocus() ? 3.0 : 1.6)));
+        painter.drawRoundedRect(laid.boxes[fromTop].adjusted(-2, -2, 2, 2), look.corner(),
+                                look.corner());
+    }
+    paintWords(painter, hive, slot);
+}
 
-        QRectF words(slot.cell.x() + 2, slot.stack.bottom() + look.space(6), slot.cell.width() - 4,
-                     look.space(18));
-        painter.setPen(look.tone(Tone::Ink));
-        painter.setFont(look.font(TextSize::Body, true));
-        painter.drawText(words, Qt::AlignCenter, hive.mark);
-        for (qsizetype line = 0; line < std::min<qsizetype>(hive.words.size(), 2); ++line) {
-            words.translate(0, look.space(16));
-            const bool last = line + 1 == std::min<qsizetype>(hive.words.size(), 2);
-            const bool warns = last && hive.lastTone != Tone::Muted;
-            painter.setFont(look.font(TextSize::Note, warns));
-            painter.setPen(look.tone(warns ? hive.lastTone : Tone::Muted));
-            painter.drawText(words, Qt::AlignCenter,
-                             painter.fontMetrics().elidedText(hive.words[line], Qt::ElideRight,
-                                                              static_cast<int>(words.width())));
+void YardBoard::paintWords(QPainter& painter, const HiveOnBoard& hive, const Slot& slot) {
+    const Look& look = m_session.look();
+    const double middle = slot.cell.center().x();
+    double base = slot.stack.bottom() + look.space(20);
+    paintText(painter, {middle, base}, hive.mark, look.font(TextSize::Body, true),
+              look.tone(Tone::Ink), Qt::AlignHCenter);
+    const double room = slot.cell.width() - look.px(6.0);
+    for (const WordsUnder& words : hive.words) {
+        base += look.space(16);
+        if (words.ways.empty()) continue;
+        const auto fitting = std::find_if(
+            words.ways.begin(), words.ways.end(),
+            [&](const TextLine& line) { return lineWidth(line, TextSize::Note, look) <= room; });
+        if (fitting != words.ways.end()) {
+            paintLine(painter, {middle, base}, *fitting, TextSize::Note, look, Qt::AlignHCenter);
+            continue;
         }
+        const TextLine& last = words.ways.back();
+        const QFont font = look.font(TextSize::Note, last.front().bold);
+        paintText(painter, {middle, base}, fitted(plainText(last), font, room), font,
+                  look.tone(last.front().tone), Qt::AlignHCenter);
     }
 }
 
-void YardBoard::keyPressEvent(QKeyEvent* event) {
+bool YardBoard::walk(int key, bool shift) {
     const int perRow = hivesPerRow(width());
-    switch (event->key()) {
+    const int last = static_cast<int>(m_hives.size()) - 1;
+    switch (key) {
         case Qt::Key_Left:
-            return setCurrent(m_current - 1);
-        case Qt::Key_Right:
-            return setCurrent(m_current + 1);
-        case Qt::Key_Up:
-            return setCurrent(m_current - perRow);
-        case Qt::Key_Down:
-            return setCurrent(std::min(m_current + perRow, static_cast<int>(m_hives.size()) - 1));
+        case Qt::Key_Right: {
+            const int step = key == Qt::Key_Left ? -1 : 1;
+            if (shift)
+                Q_EMIT moveAsked(step);
+            else
+                setCurrent(m_current + step);
+            return true;
+        }
+        case Qt::Key_PageUp:
+            setCurrent(std::max(m_current - perRow, 0));
+            return true;
+        case Qt::Key_PageDown:
+            setCurrent(std::min(m_current + perRow, last));
+            return true;
         case Qt::Key_Home:
-            return setCurrent(0);
+            setCurrent(0);
+            return true;
         case Qt::Key_End:
-            return setCurrent(static_cast<int>(m_hives.size()) - 1);
+            setCurrent(last);
+            return true;
+        default:
+            return false;
+    }
+}
+
+bool YardBoard::climb(int key, bool shift) {
+    if (key != Qt::Key_Up && key != Qt::Key_Down) return false;
+    const int step = key == Qt::Key_Up ? 1 : -1;
+    if (shift) {
+        if (m_box >= 0) Q_EMIT boxMoveAsked(step);
+    } else if (m_box < 0 && step < 0) {
+        // From the ground one can only go on to the row below.
+        setCurrent(
+            std::min(m_current + hivesPerRow(width()), static_cast<int>(m_hives.size()) - 1));
+    } else {
+        chooseBox(m_box + step);
+    }
+    return true;
+}
+
+void YardBoard::keyPressEvent(QKeyEvent* event) {
+    if (event->modifiers() & (Qt::ControlModifier | Qt::AltModifier))
+        return QWidget::keyPressEvent(event);
+    const bool shift = event->modifiers() & Qt::ShiftModifier;
+    if (walk(event->key(), shift) || climb(event->key(), shift)) return;
+    switch (event->key()) {
         case Qt::Key_Return:
         case Qt::Key_Enter:
-            Q_EMIT activated(m_current);
+            if (m_box >= 0)
+                Q_EMIT boxActivated();
+            else if (m_current >= 0)
+                Q_EMIT activated();
+            return;
+        case Qt::Key_Escape:
+            if (m_box >= 0)
+                leaveBox();
+            else
+                Q_EMIT left();
             return;
         default:
             QWidget::keyPressEvent(event);
@@ -173,8 +293,25 @@ void YardBoard::keyPressEvent(QKeyEvent* event) {
 
 void YardBoard::mousePressEvent(QMouseEvent* event) {
     const auto places = slotsFor(width());
-    for (std::size_t i = 0; i < places.size(); ++i)
-        if (places[i].cell.contains(event->position())) setCurrent(static_cast<int>(i));
+    for (std::size_t i = 0; i < places.size(); ++i) {
+        if (!places[i].cell.contains(event->position())) continue;
+        setCurrent(static_cast<int>(i));
+        const Look& look = m_session.look();
+        const StackLayout laid = layoutStack(stackRect(places[i], m_hives[i]), m_hives[i].stack,
+                                             look, look.px(boardPxPerMm));
+        int level = -1;
+        for (std::size_t b = 0; b < laid.boxes.size(); ++b)
+            if (laid.boxes[b].contains(event->position()))
+                level = static_cast<int>(laid.boxes.size() - 1 - b);
+        chooseBox(level);
+    }
+}
+
+void YardBoard::mouseDoubleClickEvent(QMouseEvent*) {
+    if (m_box >= 0)
+        Q_EMIT boxActivated();
+    else if (m_current >= 0)
+        Q_EMIT activated();
 }
 
 }  // namespace combwright

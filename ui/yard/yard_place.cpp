@@ -1,66 +1,17 @@
 #include "ui/yard/yard_place.h"
 
-#include <QDialog>
-#include <QDialogButtonBox>
-#include <QFormLayout>
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QPushButton>
 
-#include "core/actions/yard/yards.h"
+#include "core/places/explain_yard.h"
 #include "core/places/pages/yard_sheet_page.h"
-#include "core/places/yard_story.h"
 #include "core/words/day_words.h"
-#include "core/words/read_back.h"
+#include "core/words/figures.h"
 #include "core/words/words.h"
 #include "ui/yard/add_forms.h"
-#include "ui/yard/board_hives.h"
 
 namespace combwright {
-namespace {
-
-QString storySentence(const StoryEntry& entry) {
-    const QString box = entry.box.empty()
-                            ? YardPlace::tr("a %1 without a mark").arg(fromUtf8(entry.kind))
-                            : fromUtf8(entry.box);
-    switch (entry.what) {
-        case StoryEntry::What::Look:
-            return readBack(entry.line);
-        case StoryEntry::What::BoxOn:
-            return YardPlace::tr("%1 put on.").arg(box);
-        case StoryEntry::What::BoxOff:
-            return YardPlace::tr("%1 taken off.").arg(box);
-        case StoryEntry::What::ColonyCame:
-            return YardPlace::tr("A colony since then: %1.").arg(fromUtf8(word(*entry.origin)));
-        case StoryEntry::What::ColonyEnded:
-            return entry.ending
-                       ? YardPlace::tr("The colony ended: %1.").arg(fromUtf8(word(*entry.ending)))
-                       : YardPlace::tr("The colony ended; why is not known.");
-    }
-    return {};
-}
-
-QString storyKind(const StoryEntry& entry) {
-    switch (entry.what) {
-        case StoryEntry::What::Look:
-            switch (entry.looked) {
-                case Looked::Opened:
-                    return YardPlace::tr("opened");
-                case Looked::LidOnly:
-                    return YardPlace::tr("lid only");
-                case Looked::NotOpened:
-                    return YardPlace::tr("not opened");
-            }
-            return {};
-        case StoryEntry::What::BoxOn:
-        case StoryEntry::What::BoxOff:
-            return YardPlace::tr("box");
-        default:
-            return YardPlace::tr("colony");
-    }
-}
-
-}  // namespace
 
 YardPlace::YardPlace(Session& session, QWidget* parent) : Place(session, parent) {
     // Not by Tab: Shift+Tab from what it hands on to would come straight back.
@@ -95,51 +46,10 @@ YardPlace::YardPlace(Session& session, QWidget* parent) : Place(session, parent)
         emptyColumn->addWidget(widget, 0, Qt::AlignLeft);
     emptyColumn->addStretch(1);
 
-    m_boardPage = new QWidget(m_pages);
-    auto* across = new QHBoxLayout(m_boardPage);
-    across->setContentsMargins(24, 8, 24, 16);
-    across->setSpacing(24);
-    auto* scroll = new QScrollArea(m_boardPage);
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setWidgetResizable(true);
-    scroll->setFocusPolicy(Qt::NoFocus);
-    m_board = new YardBoard(session, scroll);
-    scroll->setWidget(m_board);
-    auto* card = new QFrame(m_boardPage);
-    card->setProperty("card", true);
-    auto* cardColumn = new QVBoxLayout(card);
-    auto* storyScroll = new QScrollArea(card);
-    storyScroll->setFrameShape(QFrame::NoFrame);
-    storyScroll->setWidgetResizable(true);
-    storyScroll->setFocusPolicy(Qt::NoFocus);
-    m_story = new QLabel(storyScroll);
-    m_story->setObjectName(QStringLiteral("story"));
-    m_story->setTextFormat(Qt::RichText);
-    m_story->setWordWrap(true);
-    m_story->setAlignment(Qt::AlignTop | Qt::AlignLeft);
-    storyScroll->setWidget(m_story);
-    // The card's own ground shows through.
-    storyScroll->viewport()->setAutoFillBackground(false);
-    m_story->setAutoFillBackground(false);
-    cardColumn->addWidget(storyScroll, 1);
-    auto* buttons = new QHBoxLayout;
-    const auto button = [&](const QString& text, const char* name, auto slot) {
-        auto* made = new QPushButton(text, card);
-        made->setObjectName(QLatin1String(name));
-        made->setProperty("small", true);
-        connect(made, &QPushButton::clicked, this, slot);
-        buttons->addWidget(made);
-    };
-    button(tr("Yard sheet  S"), "open_sheet", &YardPlace::openSheet);
-    button(tr("Hive  H"), "board_add_hive", &YardPlace::addHive);
-    button(tr("Yard  Y"), "board_add_yard", &YardPlace::addYard);
-    buttons->addStretch(1);
-    cardColumn->addLayout(buttons);
-    across->addWidget(scroll, 5);
-    across->addWidget(card, 2);
+    m_board = new BoardPage(session, m_pages);
 
     m_sheet = new SheetView(session, m_pages);
-    for (QWidget* page : std::initializer_list<QWidget*>{m_empty, m_boardPage, m_sheet})
+    for (QWidget* page : std::initializer_list<QWidget*>{m_empty, m_board, m_sheet})
         m_pages->addWidget(page);
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
@@ -152,12 +62,15 @@ YardPlace::YardPlace(Session& session, QWidget* parent) : Place(session, parent)
         choose(Id<Yard>{m_yards->itemData(index).toLongLong()}, m_on);
     });
     connect(m_day, &QLineEdit::editingFinished, this, &YardPlace::takeDay);
-    connect(m_board, &YardBoard::currentChanged, this, [this] { fillStory(); });
-    connect(m_board, &YardBoard::activated, this, [this] { openSheet(); });
+    connect(m_board, &BoardPage::sheetAsked, this, &YardPlace::openSheet);
+    connect(m_board, &BoardPage::hiveAsked, this, &YardPlace::addHive);
+    connect(m_board, &BoardPage::yardAsked, this, &YardPlace::addYard);
+    connect(m_board, &BoardPage::hintsChanged, this, &YardPlace::headChanged);
     // The line under the cursor goes with the sheet, so the editor must have done with the key
     // first.
     connect(&m_sheet->table(), &SheetTable::closeAsked, this, &YardPlace::closeSheet,
             Qt::QueuedConnection);
+    connect(&m_sheet->table(), &SheetTable::cellsSwitched, this, &YardPlace::headChanged);
     connect(&m_sheet->model(), &SheetModel::sheetChanged, this, [this] {
         m_state = m_sheet->model().sheet();
         Q_EMIT headChanged();
@@ -165,6 +78,7 @@ YardPlace::YardPlace(Session& session, QWidget* parent) : Place(session, parent)
     connect(&session, &Session::seasonChanged, this, [this] {
         m_yard.reset();
         m_on = this->session().clock().today();
+        m_board->leave();
         m_pages->setCurrentWidget(m_empty);
     });
     connect(&session, &Session::changed, this, [this] {
@@ -173,10 +87,8 @@ YardPlace::YardPlace(Session& session, QWidget* parent) : Place(session, parent)
         else
             reload();
     });
-    connect(&session, &Session::lookChanged, this, [this] {
-        fillStory();
-        m_day->setFixedWidth(look().space(120));
-    });
+    connect(&session, &Session::lookChanged, this,
+            [this] { m_day->setFixedWidth(look().space(120)); });
     m_on = session.clock().today();
 }
 
@@ -202,10 +114,11 @@ void YardPlace::reload() {
     fillYards();
     m_state = m_yard ? yardSheet(session().read(), *m_yard, m_on) : YardSheet{};
     const bool hasHives = !m_state.rows.empty();
-    if (!sheetIsOpen()) m_pages->setCurrentWidget(hasHives ? m_boardPage : m_empty);
+    if (!sheetIsOpen())
+        m_pages->setCurrentWidget(hasHives ? static_cast<QWidget*>(m_board) : m_empty);
     if (auto* add = m_empty->findChild<QPushButton*>(QStringLiteral("add_hive")))
         add->setVisible(m_yard.has_value());
-    fillBoard();
+    m_board->show(m_state);
     Q_EMIT headChanged();
 }
 
@@ -239,42 +152,6 @@ void YardPlace::takeDay() {
     if (m_yard) choose(*m_yard, *day);
 }
 
-void YardPlace::fillBoard() {
-    m_board->setHives(hivesOnBoard(session().read(), m_state));
-    fillStory();
-}
-
-void YardPlace::fillStory() {
-    if (!session().hasSeason() || m_board->current() < 0) {
-        m_story->clear();
-        return;
-    }
-    const HiveOnBoard& hive = m_board->hives()[static_cast<std::size_t>(m_board->current())];
-    const Look& now = look();
-    m_story->setFont(now.font(TextSize::Body));
-    const QString muted = now.tone(Tone::Muted).name();
-    const QString hairline = now.tone(Tone::Hairline).name();
-    QString html =
-        QStringLiteral(
-            "<p style='font-size:%1px'><b>%2</b> <span "
-            "style='font-size:%3px;color:%4'>%5</span></p>")
-            .arg(now.font(TextSize::Title).pixelSize())
-            .arg(hive.mark.toHtmlEscaped())
-            .arg(now.font(TextSize::Note).pixelSize())
-            .arg(muted,
-                 tr("hive %1 of %2").arg(m_board->current() + 1).arg(m_board->hives().size()));
-    const auto story = hiveStory(session().read(), hive.id);
-    for (const StoryEntry& entry : story) {
-        html += QStringLiteral(
-                    "<hr style='color:%1'><table width='100%'><tr><td><b><small>%2</small></b></td>"
-                    "<td align='right'><small style='color:%3'>%4</small></td></tr></table>%5")
-                    .arg(hairline, dayText(entry.on).toHtmlEscaped(), muted,
-                         storyKind(entry).toHtmlEscaped(), storySentence(entry).toHtmlEscaped());
-    }
-    m_story->setText(html);
-    m_story->setAccessibleName(tr("Story of %1").arg(hive.mark));
-}
-
 PlaceHead YardPlace::head() const {
     PlaceHead head;
     head.title = sheetIsOpen() ? tr("Yard sheet") : tr("Yard");
@@ -284,7 +161,10 @@ PlaceHead YardPlace::head() const {
     }
     QStringList under;
     under << tr("%1 hives in walking order").arg(m_state.rows.size());
-    if (sheetIsOpen()) under << tr("each line is kept as you leave it");
+    if (sheetIsOpen())
+        under << tr("each line is kept as you leave it");
+    else if (m_state.lastVisit)
+        under << tr("visited before on %1").arg(shortDayText(*m_state.lastVisit));
     head.under = under.join(QStringLiteral(" · "));
     if (m_state.visit) {
         head.big = {QString::number(m_state.opened), tr("of %1").arg(m_state.rows.size()), 0};
@@ -293,6 +173,9 @@ PlaceHead YardPlace::head() const {
     if (sheetIsOpen()) {
         head.action = tr("Close the sheet");
         head.actionKey = tr("Ctrl+Enter");
+    } else if (visitIsWritten()) {
+        head.action = tr("Print the sheet for %1").arg(dayAndMonth(nextVisitDay()));
+        head.actionKey = tr("Ctrl+P");
     } else if (!m_state.rows.empty()) {
         head.action = tr("Fill in the yard sheet");
         head.actionKey = tr("S");
@@ -302,8 +185,28 @@ PlaceHead YardPlace::head() const {
 
 std::vector<KeyHint> YardPlace::hints() const {
     if (sheetIsOpen())
-        return {{QStringLiteral("↵"), tr("next hive")}, {tr("Esc"), tr("as it was")}};
-    return {{QStringLiteral("← →"), tr("hive")}, {tr("S"), tr("yard sheet")}};
+        return {{QStringLiteral("↵"), tr("next hive")},
+                {tr("F6"), m_sheet->table().asCells() ? tr("as one line") : tr("as cells")}};
+    if (m_board->hasBox())
+        return {{QStringLiteral("↵"), tr("its frames")},
+                {tr("L"), tr("look")},
+                {tr("Shift+↑↓"), tr("move")},
+                {tr("Esc"), tr("back to the hive")}};
+    return {{QStringLiteral("← →"), tr("hive")},
+            {QStringLiteral("↑"), tr("its boxes")},
+            {QStringLiteral("↵"), tr("story")},
+            {tr("S"), tr("yard sheet")}};
+}
+
+bool YardPlace::visitIsWritten() const {
+    return m_state.visit && !m_state.rows.empty() &&
+           m_state.opened + m_state.notOpened == static_cast<int>(m_state.rows.size());
+}
+
+std::vector<Explained> YardPlace::explained() const {
+    if (!session().hasSeason() || !m_yard) return {};
+    const HiveOnBoard* hive = m_board->board().currentHive();
+    return explainYard(session().read(), m_state, hive ? std::optional(hive->id) : std::nullopt);
 }
 
 Day YardPlace::nextVisitDay() const {
@@ -320,22 +223,36 @@ std::vector<PrintSheet> YardPlace::sheets() const {
 }
 
 QString YardPlace::help() const {
-    return tr(
-        "The hives of a yard stand in the order you walk past them, each as its stack of boxes. "
-        "Left and Right go from hive to hive; the story of the chosen one stands at the right.\n\n"
-        "S opens the yard sheet: one line for each hive, in the short marks you would write on a "
-        "lid. "
-        "Enter keeps a line and goes to the next hive, Shift+Enter goes back. What was seen last "
-        "time "
-        "stands in grey and is never stored again. A line left blank is a hive not looked at.\n\n"
-        "Bees sting: wear what you wear, and have help at hand where a sting could harm you. A "
-        "full "
-        "super weighs up to 25 kg, a full deep 40: lift with two, or carry frames.");
+    return tr("The hives of a yard stand in the order you walk past them, each as its stack of "
+              "boxes. Left and Right go from hive to hive, Page Up and Page Down a row further; "
+              "the story of the chosen one stands beside them, Enter opens all of it. Shift+Left "
+              "and Shift+Right move the hive in the walking order.") +
+           QStringLiteral("\n\n") +
+           tr("Up climbs from the floor into the boxes, Down goes back. On a box Enter lays its "
+              "frames out flat, L looks into it (9 drawn; 7 capped, 85 % full), C counts its "
+              "frames, T takes it off, M moves it to another hive or place, Shift+Up and "
+              "Shift+Down move it within the hive, K holds it back or lifts the hold.") +
+           QStringLiteral("\n\n") +
+           tr("On a hive W writes its line of the day, B puts a box on, M moves it to another "
+              "yard, X closes it, K holds its colony back. H adds a hive, N boxes, Y a yard. "
+              "Ctrl+Z takes any of it back.") +
+           QStringLiteral("\n\n") +
+           tr("S opens the yard sheet: one line for each hive, in the short marks you would write "
+              "on a lid. Enter keeps a line and goes to the next hive, Shift+Enter goes back. F6 "
+              "takes the line apart into cells and puts it together again; Tab goes from cell to "
+              "cell. What was seen last time stands in grey and is never stored again. A line left "
+              "blank is a hive not looked at.") +
+           QStringLiteral("\n\n") +
+           tr("Bees sting: wear what you wear, and have help at hand where a sting could harm "
+              "you.") +
+           QLatin1Char(' ') + liftCaution();
 }
 
 void YardPlace::act() {
     if (sheetIsOpen())
         closeSheet();
+    else if (visitIsWritten())
+        Q_EMIT printAsked();
     else if (!m_state.rows.empty())
         openSheet();
 }
@@ -344,7 +261,7 @@ void YardPlace::openSheet() {
     if (!m_yard || m_state.rows.empty()) return;
     m_pages->setCurrentWidget(m_sheet);
     m_sheet->show(*m_yard, m_on);
-    const int row = m_board->current() > 0 ? m_board->current() + 1 : 1;
+    const int row = std::max(m_board->board().current() + 1, 1);
     m_sheet->table().setFocus();
     m_sheet->table().editRow(row);
     Q_EMIT headChanged();
@@ -352,29 +269,26 @@ void YardPlace::openSheet() {
 
 void YardPlace::closeSheet() {
     if (!m_sheet->model().keepAll()) return;
-    m_pages->setCurrentWidget(m_boardPage);
+    m_pages->setCurrentWidget(m_board);
     reload();
-    m_board->setFocus();
+    m_board->board().setFocus();
 }
 
 void YardPlace::keepTyped() {
-    if (sheetIsOpen()) m_sheet->model().keepAll();
+    if (sheetIsOpen())
+        m_sheet->model().keepAll();
+    else
+        m_board->keepTyped();
 }
 
 void YardPlace::keyPressEvent(QKeyEvent* event) {
     const bool control = event->modifiers() & Qt::ControlModifier;
     if (control && (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter)) return act();
-    if (!sheetIsOpen() && !control) {
-        switch (event->key()) {
-            case Qt::Key_S:
-                return openSheet();
-            case Qt::Key_H:
-                return addHive();
-            case Qt::Key_Y:
-                return addYard();
-            default:
-                break;
-        }
+    const bool plain = !(event->modifiers() & ~(Qt::ShiftModifier | Qt::KeypadModifier));
+    if (m_pages->currentWidget() == m_board && plain && m_board->press(event->key())) return;
+    if (m_pages->currentWidget() == m_empty && plain) {
+        if (event->key() == Qt::Key_H) return addHive();
+        if (event->key() == Qt::Key_Y) return addYard();
     }
     Place::keyPressEvent(event);
 }
@@ -382,8 +296,8 @@ void YardPlace::keyPressEvent(QKeyEvent* event) {
 void YardPlace::focusInEvent(QFocusEvent*) {
     if (sheetIsOpen())
         m_sheet->table().setFocus();
-    else if (m_pages->currentWidget() == m_boardPage)
-        m_board->setFocus();
+    else if (m_pages->currentWidget() == m_board)
+        m_board->board().setFocus();
     else if (auto* button = m_empty->findChild<QPushButton*>(m_yard ? QStringLiteral("add_hive")
                                                                     : QStringLiteral("add_yard")))
         button->setFocus();

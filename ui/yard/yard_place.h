@@ -3,14 +3,12 @@
 #pragma once
 
 #include <QComboBox>
-#include <QLabel>
 #include <QLineEdit>
-#include <QScrollArea>
 #include <QStackedWidget>
 
 #include "ui/shell/place.h"
+#include "ui/yard/board_page.h"
 #include "ui/yard/sheet_view.h"
-#include "ui/yard/yard_board.h"
 
 namespace combwright {
 
@@ -24,6 +22,7 @@ class YardPlace : public Place {
     PlaceHead head() const override;
     std::vector<KeyHint> hints() const override;
     std::vector<PrintSheet> sheets() const override;
+    std::vector<Explained> explained() const override;
     QString help() const override;
     void act() override;
     void reload() override;
@@ -36,7 +35,8 @@ class YardPlace : public Place {
     void closeSheet();
     bool sheetIsOpen() const;
     SheetView& sheetView() { return *m_sheet; }
-    YardBoard& board() { return *m_board; }
+    YardBoard& board() { return m_board->board(); }
+    BoardPage& boardPage() { return *m_board; }
     Day day() const { return m_on; }
     std::optional<Id<Yard>> yard() const { return m_yard; }
 
@@ -45,22 +45,20 @@ class YardPlace : public Place {
     void focusInEvent(QFocusEvent*) override;
 
   private:
-    void fillBoard();
-    void fillStory();
     void fillYards();
     void takeDay();
     void addYard();
     void addHive();
     Day nextVisitDay() const;
+    /// Every hive has its line of the chosen day.
+    bool visitIsWritten() const;
 
     QWidget* m_controls;
     QComboBox* m_yards;
     QLineEdit* m_day;
     QStackedWidget* m_pages;
     QWidget* m_empty;
-    QWidget* m_boardPage;
-    YardBoard* m_board;
-    QLabel* m_story;
+    BoardPage* m_board;
     SheetView* m_sheet;
     std::optional<Id<Yard>> m_yard;
     Day m_on;

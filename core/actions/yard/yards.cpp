@@ -7,6 +7,23 @@
 #include "core/storage/queries/yards.h"
 
 namespace combwright {
+namespace {
+
+/// Brings the boxes of a hive that is closed to where the keeper says.
+Result<void> clearHive(Write& file, const CloseHive& close, const std::vector<Box>& standing) {
+    const bool needsHive = *close.boxesTo == BoxPlace::OnHive;
+    if (needsHive && !close.onto) return Refusal{Code::Missing, "onto", {}};
+    if (close.onto && (!needsHive || *close.onto == close.hive))
+        return Refusal{Code::Contradiction, "onto", {{"other", needsHive ? "hive" : "boxes_to"}}};
+    // From the floor up: put on top of another hive they then stand in the order they stood here.
+    for (const Box& box : standing) {
+        const BoxSpot spot{*close.boxesTo, close.onto, std::nullopt, close.stack};
+        if (auto moved = moveBoxTo(file, box.id, spot, close.on); !moved) return moved.error();
+    }
+    return {};
+}
+
+}  // namespace
 
 const Fields& NameSeason::fields() {
     static const Fields all =
@@ -98,8 +115,10 @@ Result<Id<Hive>> AddHive::perform(Write& file) const {
 }
 
 const Fields& CloseHive::fields() {
-    static const Fields all = describe(field<&CloseHive::on>("on"), field<&CloseHive::hive>("hive"),
-                                       field<&CloseHive::ending>("ending"));
+    static const Fields all =
+        describe(field<&CloseHive::on>("on"), field<&CloseHive::hive>("hive"),
+                 field<&CloseHive::ending>("ending"), field<&CloseHive::boxesTo>("boxes_to"),
+                 field<&CloseHive::onto>("onto"), field<&CloseHive::stack>("stack"));
     return all;
 }
 
@@ -110,7 +129,9 @@ Result<Id<Hive>> CloseHive::perform(Write& file) const {
     if (on < stand->since)
         return Refusal{Code::BeforeItBegan, "on", {{"since", isoText(stand->since)}}};
     const auto standing = boxesOn(file, hive);
-    if (!standing.empty())
+    if (boxesTo) {
+        if (auto cleared = clearHive(file, *this, standing); !cleared) return cleared.error();
+    } else if (!standing.empty())
         return Refusal{Code::NotClosed,
                        "hive",
                        {{"name", stand->mark.text()}, {"boxes", std::to_string(standing.size())}}};

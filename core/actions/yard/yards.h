@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/actions/action.h"
+#include "core/model/frames/box.h"
 #include "core/model/season_info.h"
 #include "core/model/yard/yard.h"
 
@@ -53,13 +54,18 @@ struct AddHive {
     Result<Answer> perform(Write& file) const;
 };
 
-/// Closes a hive. Its mark may be used again; its boxes must have gone first.
+/// Closes a hive. Its mark may be used again; its boxes must have gone first, or go within the same
+/// step where `boxesTo` says where to. Refused with NotClosed where boxes stand and nothing is
+/// said, and with Contradiction where they would go onto the hive itself.
 struct CloseHive {
     static constexpr std::string_view name = "close-hive";
     using Answer = Id<Hive>;
     Day on;
     Id<Hive> hive;
     std::optional<Ending> ending;  ///< how the colony ended, where one lived there
+    std::optional<BoxPlace> boxesTo;
+    std::optional<Id<Hive>> onto;  ///< the hive they go on top of, in their order
+    std::string stack;             ///< which shelf they go to
     static const Fields& fields();
     Result<Answer> perform(Write& file) const;
 };

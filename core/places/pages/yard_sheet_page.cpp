@@ -3,10 +3,12 @@
 #include <QCoreApplication>
 #include <QLocale>
 #include <QStringList>
+#include <algorithm>
 
 #include "core/model/season_info.h"
 #include "core/words/read_back.h"
 #include "core/words/shorthand.h"
+#include "core/words/units.h"
 #include "core/words/words.h"
 
 namespace combwright {
@@ -76,17 +78,25 @@ Cell roomToWrite(const YardSheetRow& row, Day forDay) {
 
 /// What there is to mind in a column's width; the space beside it says until when a hive stays
 /// shut.
-QString shortMindText(const Mind& mind) {
+QString shortMindText(const Mind& mind, Day forDay) {
     switch (mind.kind) {
         case MindKind::QueenWait:
-            return sheetWord("a young queen, cell left %1").arg(dayAndMonth(mind.since));
+            return forDay <= mind.queen->doNotOpenUntil
+                       ? sheetWord("cell left %1").arg(dayAndMonth(mind.since))
+                   : forDay <= mind.queen->actBy
+                       ? sheetWord("eggs? act by %1").arg(dayAndMonth(mind.queen->actBy))
+                       : sheetWord("eggs? act was due %1").arg(dayAndMonth(mind.queen->actBy));
         case MindKind::MitesOver:
+            return sheetWord("mites %1 %: wash again")
+                .arg(QLocale().toString(*mind.mitesPer100, 'f', 1));
         case MindKind::Mites:
-            return mind.mitesPer100
-                       ? sheetWord("mites %1 %").arg(QLocale().toString(*mind.mitesPer100, 'f', 1))
-                       : sheetWord("mites %1").arg(mind.mites->value->value());
+            return mind.mitesPer100 ? sheetWord("mites %1 %, %2 in %3")
+                                          .arg(QLocale().toString(*mind.mitesPer100, 'f', 1))
+                                          .arg(mind.mites->value->value())
+                                          .arg(mind.bees->value->value())
+                                    : sheetWord("mites %1").arg(mind.mites->value->value());
         case MindKind::NotOpened:
-            return sheetWord("not opened since");
+            return sheetWord("not opened last time");
         default:
             return mindText(mind, mind.since);
     }
@@ -111,10 +121,13 @@ TableRow rowFor(const Read& file, const YardSheetRow& row, Day forDay) {
     line.cells.push_back(framesCell(seen ? seen->brood : std::nullopt, !openedToday));
     line.cells.push_back(framesCell(seen ? seen->stores : std::nullopt, !openedToday));
     QStringList minds;
-    for (const Mind& mind : row.minds) minds << shortMindText(mind);
+    for (const Mind& mind : row.minds) minds << shortMindText(mind, forDay);
     Cell mind = textCell(minds.value(0), !minds.isEmpty());
     if (!minds.isEmpty()) minds.removeFirst();
     if (seen && !seen->note.empty()) minds << fromUtf8(seen->note);
+    // What waits to be minded stands before what was so a year ago.
+    if (minds.isEmpty() && row.lastYear)
+        minds << readBack(readShorthand(row.lastYear->inspection.line));
     mind.second = minds.join(QStringLiteral(", "));
     line.cells.push_back(mind);
     line.cells.push_back(roomToWrite(row, forDay));
@@ -126,10 +139,11 @@ TextBlock shorthandHelp() {
     block.small = true;
     QStringList marks;
     for (const ShorthandMark& mark : shorthandMarks())
-        marks << QStringLiteral("%1 %2").arg(fromUtf8(mark.typed), word(mark.meaning));
-    block.text =
-        marks.join(QStringLiteral("   ")) + QStringLiteral("   ") +
-        sheetWord("Any other word is your note. Grey figures are older than the last visit.");
+        marks << QStringLiteral("%1 %2").arg(typedMarkText(mark), markText(mark));
+    block.text = marks.join(QStringLiteral("   ")) + QStringLiteral("   ") +
+                 sheetWord(
+                     "Any other word is your note. Grey figures are older than the last visit; "
+                     "white boxes are supers, grey ones brood.");
     return block;
 }
 
@@ -141,6 +155,20 @@ QString framesText(const Known<Frames>& frames) {
     return tenths(*frames.value);
 }
 
+namespace {
+bool isFedInPounds(const ShorthandMark& mark) {
+    return mark.meaning == "mark_fed" && shownUnits() == Units::UsCustomary;
+}
+}  // namespace
+
+QString typedMarkText(const ShorthandMark& mark) {
+    return isFedInPounds(mark) ? QStringLiteral("f5.5lb") : fromUtf8(mark.typed);
+}
+
+QString markText(const ShorthandMark& mark) {
+    return isFedInPounds(mark) ? sheetWord("pounds fed (f2.5 is in kg)") : word(mark.meaning);
+}
+
 QString takeAlongText(const TakeAlong& take) {
     switch (take.what) {
         case TakeAlong::What::Feed:
@@ -149,6 +177,8 @@ QString takeAlongText(const TakeAlong& take) {
             return sheetWord("wash jar, for 300 bees");
         case TakeAlong::What::Super:
             return sheetWord("supers");
+        case TakeAlong::What::EggFrame:
+            return sheetWord("frame with eggs, from a strong hive");
         case TakeAlong::What::TreatmentDecision:
             return sheetWord("decide: treat or not");
         case TakeAlong::What::LeaveShut:
@@ -164,6 +194,12 @@ QString mindText(const Mind& mind, Day today) {
                 return sheetWord("shut until %1; test frame from %2, act by %3")
                     .arg(dayAndMonth(mind.queen->lookFrom), dayAndMonth(mind.queen->testFrameFrom),
                          dayAndMonth(mind.queen->actBy));
+            if (today > mind.queen->actBy)
+                return sheetWord("no eggs seen yet; act was due %1")
+                    .arg(dayAndMonth(mind.queen->actBy));
+            if (today >= mind.queen->testFrameFrom)
+                return sheetWord("no eggs: give a frame with eggs; act by %1")
+                    .arg(dayAndMonth(mind.queen->actBy));
             return sheetWord("look for eggs; act by %1").arg(dayAndMonth(mind.queen->actBy));
         case MindKind::MitesOver:
         case MindKind::Mites: {
@@ -212,15 +248,19 @@ Page yardSheetPage(const Read& file, const YardSheet& sheet, Day forDay) {
             take.lines.push_back({QStringLiteral("%1 %2").arg(each.count).arg(takeAlongText(each)),
                                   countsText(each.hives)});
     take.lines.push_back({sheetWord("smoker, tool, spare pencil"), {}});
+    take.columns = take.lines.size() > 4 ? 3 : 2;
     page.blocks.push_back(take);
 
     TableBlock table;
-    table.columns = {{sheetWord("hive"), 0.9, false},        {sheetWord("boxes"), 0.8, false},
-                     {sheetWord("days ago"), 0.7, true},     {sheetWord("brood"), 0.8, true},
-                     {sheetWord("stores"), 0.8, true},       {sheetWord("to mind"), 3.2, false},
-                     {sheetWord("what you see"), 4.4, false}};
+    table.columns = {{sheetWord("hive"), 0.9, false},
+                     {sheetWord("boxes"), 0.8, false},
+                     {sheetWord("days ago"), 0.7, true},
+                     {sheetWord("brood, frames"), 0.9, true},
+                     {sheetWord("stores, frames"), 0.9, true},
+                     {sheetWord("to mind\nlast year this week"), 3.3, false},
+                     {sheetWord("what you see"), 4.2, false}};
     // With few hives there is more room for the pencil; with many never less than 12 mm.
-    table.rowMm = sheet.rows.size() <= 12 ? 14.5 : 12;
+    table.rowMm = sheet.rows.size() <= 12 ? 13 : 12;
     for (const YardSheetRow& row : sheet.rows) table.rows.push_back(rowFor(file, row, forDay));
     page.blocks.push_back(table);
     page.blocks.push_back(shorthandHelp());
@@ -228,6 +268,8 @@ Page yardSheetPage(const Read& file, const YardSheet& sheet, Day forDay) {
     BlanksBlock counts;
     counts.labels = {sheetWord("hives opened, of %1").arg(sheet.rows.size()),
                      sheetWord("supers put on"), sheetWord("supers taken off")};
+    if (sheet.supersInStore)
+        counts.labels.push_back(sheetWord("left in store, of %1").arg(*sheet.supersInStore));
     page.blocks.push_back(counts);
     BlanksBlock entry;
     entry.labels = {sheetWord("began"), sheetWord("ended"), sheetWord("entered by"),
@@ -235,6 +277,13 @@ Page yardSheetPage(const Read& file, const YardSheet& sheet, Day forDay) {
     entry.framed = true;
     page.blocks.push_back(entry);
     page.letters = lettersOf(page);
+    // A blank reading stands there as "?", which is explained with the letters.
+    const auto blank = [](const TableRow& row) {
+        return std::any_of(row.cells.begin(), row.cells.end(),
+                           [](const Cell& cell) { return cell.text == QLatin1String("?"); });
+    };
+    if (std::any_of(table.rows.begin(), table.rows.end(), blank))
+        page.letters.push_back(How::Unknown);
     return page;
 }
 

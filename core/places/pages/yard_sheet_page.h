@@ -4,6 +4,7 @@
 
 #include "core/places/pages/page.h"
 #include "core/places/yard_sheet.h"
+#include "core/words/shorthand.h"
 
 namespace combwright {
 
@@ -14,6 +15,9 @@ Page yardSheetPage(const Read& file, const YardSheet& sheet, Day forDay);
 QString mindText(const Mind& mind, Day today);
 /// "feeder and syrup", "wash jar" …
 QString takeAlongText(const TakeAlong& take);
+/// A mark of the shorthand as the help below the sheet shows it; what is fed in the units shown.
+QString typedMarkText(const ShorthandMark& mark);
+QString markText(const ShorthandMark& mark);
 /// "7", "~6", "5–7", "?" for tables; the how-known letter stands beside it.
 QString framesText(const Known<Frames>& frames);
 

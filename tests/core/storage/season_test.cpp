@@ -283,7 +283,7 @@ class RandomActions {
         const std::string on = isoText(day("2027-04-01") + days(pick(200)));
         // The yards are gone through every few weeks; otherwise no line is ever met again.
         const std::string visited = isoText(day("2027-04-10") + days(21 * pick(6)));
-        switch (pick(14)) {
+        switch (pick(18)) {
             case 0:
                 return R"({"do":"add-yard","on":")" + on + R"(","yard_name":"Y)" + number(6) +
                        "\"}";
@@ -293,7 +293,8 @@ class RandomActions {
                        R"(","mark":"H)" + number(30) +
                        R"(","boxes":"deep 2, x, medium","origin":"swarm"})";
             case 3:
-                return R"({"do":"close-hive","on":")" + on + R"(","hive":"H)" + number(30) + "\"}";
+                return R"({"do":"close-hive","on":")" + on + R"(","hive":"H)" + number(30) +
+                       (pick(2) == 0 ? "\"}" : R"(","boxes_to":"storeroom"})");
             case 4:
                 return R"({"do":"move-hive","on":")" + on + R"(","hive":"H)" + number(30) +
                        R"(","stand_order":)" + number(5) + "}";
@@ -301,6 +302,7 @@ class RandomActions {
                 return R"({"do":"record-visit","on":")" + visited + R"(","yard":"Y)" + number(6) +
                        R"(","all":"e +1"})";
             case 6:
+            case 11:
                 return R"({"do":"strike-line","on":")" + visited + R"(","hive":"H)" + number(30) +
                        "\"}";
             case 7:
@@ -314,6 +316,15 @@ class RandomActions {
             case 10:
                 return R"({"do":"count-box","on":")" + on + R"(","box":"#)" + number(30) +
                        R"(","contents":")" + number(2) + R"( drawn, 1 W"})";
+            case 12:
+                return R"({"do":"end-colony","on":")" + on + R"(","hive":"H)" + number(30) +
+                       (pick(2) ? R"(","ending":"united","into":"H)" + number(30) + "\"}" : "\"}");
+            case 13:
+                return R"({"do":"start-colony","on":")" + on + R"(","hive":"H)" + number(30) +
+                       R"(","origin":"split","mother":"H)" + number(30) + "\"}";
+            case 14:
+                return R"({"do":"set-excluder","on":")" + on + R"(","hive":"H)" + number(30) +
+                       (pick(3) ? R"(","boxes_under":)" + number(3) + "}" : "\"}");
             default: {
                 static const char* const lines[] = {"e b7 s3 +1", "x rain",      "-1",
                                                     "w4/300 +1d", "f2.5 light!", "qc2c left1 +2"};

@@ -91,6 +91,27 @@ TEST_F(Stands, RefuseWhatCannotBeMeant) {
     EXPECT_EQ(outcome(adding("H5", {}, "Hill", "2027-02-29")), "not_a_day on");
 }
 
+TEST_F(Stands, ClosingMayBringTheBoxesAway) {
+    done(adding("H4", R"(,"boxes":"deep D1, medium M1","origin":"swarm")"));
+    EXPECT_EQ(outcome(closing("H4")), "not_closed hive");
+    EXPECT_EQ(outcome(closing("H4", "2027-06-01", R"(,"boxes_to":"on hive")")), "missing onto");
+    EXPECT_EQ(outcome(closing("H4", "2027-06-01", R"(,"boxes_to":"on hive","onto":"H4")")),
+              "contradiction onto");
+    EXPECT_EQ(outcome(closing("H4", "2027-06-01", R"(,"boxes_to":"storeroom","onto":"H1")")),
+              "contradiction onto");
+    done(adding("H5", R"(,"boxes":"deep D5")"));
+    const std::string before = season.dump();
+    done(closing("H4", "2027-06-01", R"(,"ending":"united","boxes_to":"on hive","onto":"H5")"));
+    EXPECT_EQ(stack("H5"), "D5 D1 M1") << "in the order they stood";
+    expectClean();
+    ASSERT_TRUE(season.undo());
+    EXPECT_EQ(season.dump(), before) << "one step back brings all of it back";
+    done(closing("H4", "2027-06-01", R"(,"boxes_to":"storeroom","stack":"north wall")"));
+    EXPECT_EQ(box("M1").place, BoxPlace::Storeroom);
+    EXPECT_EQ(box("M1").stack, "north wall");
+    expectClean();
+}
+
 TEST_F(Stands, ASlipInTheBoxesIsSaidOfTheBoxes) {
     done(adding("H4", R"(,"boxes":"deep D1")"));
     EXPECT_EQ(outcome(adding("H5", R"(,"boxes":"deep D9, medium D1")")), "taken boxes");

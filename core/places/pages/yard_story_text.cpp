@@ -1,0 +1,252 @@
+#include "core/places/pages/yard_story_text.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+#include <QStringList>
+
+#include "core/places/pages/yard_sheet_page.h"
+#include "core/words/figures.h"
+#include "core/words/read_back.h"
+#include "core/words/words.h"
+
+namespace combwright {
+namespace {
+
+QString tale(const char* text) { return QCoreApplication::translate("yard_story", text); }
+
+QString storyBoxName(const StoryBox& box) {
+    if (!box.mark.empty()) return fromUtf8(box.mark);
+    return box.kind.empty() ? tale("a box without a mark")
+                            : tale("a %1 without a mark").arg(fromUtf8(box.kind));
+}
+
+QString storyBoxNames(const std::vector<StoryBox>& boxes) {
+    QStringList names;
+    for (const StoryBox& box : boxes) names << storyBoxName(box);
+    return names.join(QStringLiteral(", "));
+}
+
+/// "M33 with 9 drawn, D33": each box with what was counted in it.
+QString boxesWithCounts(const std::vector<StoryBox>& boxes) {
+    QStringList names;
+    for (const StoryBox& box : boxes)
+        names << (box.counts.empty()
+                      ? storyBoxName(box)
+                      : tale("%1 with %2").arg(storyBoxName(box), boxCountsText(box.counts)));
+    return names.join(QStringLiteral(", "));
+}
+
+QString placeWord(const StoryEntry& entry, const char* fromHive, const char* other) {
+    if (!entry.otherHive.empty()) return tale(fromHive).arg(fromUtf8(entry.otherHive));
+    if (!entry.place) return {};
+    return tale(other).arg(fromUtf8(word(*entry.place)));
+}
+
+QString colonyText(Origin origin, const std::string& mother) {
+    switch (origin) {
+        case Origin::Overwintered:
+            return tale("overwintered");
+        case Origin::Split:
+            return mother.empty() ? tale("a split") : tale("a split from %1").arg(fromUtf8(mother));
+        case Origin::Swarm:
+            return tale("a swarm");
+        case Origin::Package:
+            return tale("a package");
+        case Origin::Nucleus:
+            return tale("a nucleus");
+        case Origin::NotKnown:
+            return tale("where from is not known");
+    }
+    return {};
+}
+
+QString lookSentence(const StoryEntry& entry) {
+    QStringList parts;
+    if (const QString said = readBack(entry.line); !said.isEmpty()) parts << said;
+    if (!entry.boxes.empty()) parts << tale("On: %1.").arg(storyBoxNames(entry.boxes));
+    if (!entry.left.empty()) parts << tale("Off: %1.").arg(storyBoxNames(entry.left));
+    return parts.isEmpty() ? tale("Opened; nothing written down.") : parts.join(QLatin1Char(' '));
+}
+
+QString planSentence(const StoryEntry& entry) {
+    QStringList parts;
+    if (!entry.boxes.empty()) parts << tale("take %1").arg(storyBoxNames(entry.boxes));
+    if (!entry.left.empty()) parts << tale("leave %1").arg(storyBoxNames(entry.left));
+    return tale("Plan for %1: %2.")
+        .arg(shortDayText(*entry.forDay), parts.join(QStringLiteral("; ")));
+}
+
+QString honeySentence(const StoryEntry& entry) {
+    const QString boxes = storyBoxNames(entry.boxes);
+    if (!entry.honey)
+        return tale("Boxes in run %1: %2. How much is not known yet.")
+            .arg(fromUtf8(entry.run), boxes);
+    return tale("%1 of honey, %2, in run %3: %4.")
+        .arg(massText(static_cast<double>(entry.honey->grams()), entry.how), howWord(entry.how),
+             fromUtf8(entry.run), boxes);
+}
+
+QString holdSentence(const StoryEntry& entry) {
+    const bool lifted = entry.what == StoryEntry::What::HoldLifted;
+    const QString about = entry.boxes.empty() ? tale("The colony") : storyBoxNames(entry.boxes);
+    QString text = lifted ? tale("%1 no longer held back (%2)") : tale("%1 held back: %2");
+    text = text.arg(about, fromUtf8(word(*entry.why)));
+    if (!entry.note.empty()) text += QStringLiteral("; ") + fromUtf8(entry.note);
+    if (!entry.by.empty())
+        text += QStringLiteral("; ") + tale("lifted by %1").arg(fromUtf8(entry.by));
+    return text + QLatin1Char('.');
+}
+
+QString fedSentence(const StoryEntry& entry) {
+    QString text = tale("Fed");
+    if (entry.fed && entry.fed->value)
+        text = tale("Fed %1").arg(
+            massText(static_cast<double>(entry.fed->value->grams()), entry.fed->how));
+    if (!entry.note.empty()) text += QStringLiteral("; ") + fromUtf8(entry.note);
+    return text + QLatin1Char('.');
+}
+
+}  // namespace
+
+QString boxCountsText(const std::vector<BoxCount>& counts) {
+    QStringList parts;
+    for (const BoxCount& count : counts) {
+        QStringList kinds;
+        if (count.comb) kinds << fromUtf8(word(*count.comb));
+        for (const Fault& fault : faults())
+            if (count.faults.find(fault.letter) != std::string::npos) kinds << fromUtf8(fault.word);
+        parts << QStringLiteral("%1 %2")
+                     .arg(count.frames.value())
+                     .arg(kinds.join(QStringLiteral(", ")));
+    }
+    return parts.join(QStringLiteral(", "));
+}
+
+QString boxLookSentence(const BoxLook& look) {
+    QStringList parts;
+    if (look.frames) parts << tale("%1 frames").arg(look.frames->value());
+    if (look.cappedFrames) parts << tale("%1 capped").arg(framesText(*look.cappedFrames));
+    if (look.filled && look.filled->value)
+        parts
+            << tale("%1 % full").arg(QLocale().toString(look.filled->value->value() * 100, 'g', 4));
+    if (look.water)
+        parts << tale("%1 % water").arg(QLocale().toString(look.water->percent(), 'f', 1));
+    if (look.broodIn.value_or(false)) parts << tale("brood in it");
+    if (!look.note.empty()) parts << fromUtf8(look.note);
+    return parts.join(QStringLiteral(", "));
+}
+
+namespace {
+
+QString uncapitalised(const StoryEntry& entry) {
+    switch (entry.what) {
+        case StoryEntry::What::Look:
+            return lookSentence(entry);
+        case StoryEntry::What::Began:
+            return tale("Set up with %1.").arg(boxesWithCounts(entry.boxes));
+        case StoryEntry::What::BoxesOn:
+            return tale("%1 on%2.")
+                .arg(boxesWithCounts(entry.boxes), placeWord(entry, ", from %1", ", from: %1"));
+        case StoryEntry::What::BoxesOff:
+            return tale("%1 off%2.")
+                .arg(boxesWithCounts(entry.boxes), placeWord(entry, ", onto %1", ", to: %1"));
+        case StoryEntry::What::BoxLooked: {
+            const QString seen = boxLookSentence(*entry.look);
+            return seen.isEmpty() ? tale("%1 looked into.").arg(storyBoxNames(entry.boxes))
+                                  : tale("%1: %2.").arg(storyBoxNames(entry.boxes), seen);
+        }
+        case StoryEntry::What::BoxCounted:
+            return tale("%1 counted: %2.")
+                .arg(storyBoxNames(entry.boxes), boxCountsText(entry.boxes.front().counts));
+        case StoryEntry::What::Planned:
+            return planSentence(entry);
+        case StoryEntry::What::Honey:
+            return honeySentence(entry);
+        case StoryEntry::What::Fed:
+            return fedSentence(entry);
+        case StoryEntry::What::HeldBack:
+        case StoryEntry::What::HoldLifted:
+            return holdSentence(entry);
+        case StoryEntry::What::ColonyCame:
+            return tale("A colony since then, %1.").arg(colonyText(*entry.origin, entry.mother));
+        case StoryEntry::What::ColonyEnded:
+            return entry.ending ? tale("The colony ended: %1.").arg(fromUtf8(word(*entry.ending)))
+                                : tale("The colony ended; why is not known.");
+    }
+    return {};
+}
+
+}  // namespace
+
+QString storySentence(const StoryEntry& entry) {
+    const QString said = uncapitalised(entry);
+    return said.left(1).toUpper() + said.mid(1);
+}
+
+QString storyKind(const StoryEntry& entry) {
+    switch (entry.what) {
+        case StoryEntry::What::Look:
+            switch (entry.looked) {
+                case Looked::Opened:
+                    return tale("opened");
+                case Looked::LidOnly:
+                    return tale("lid only");
+                case Looked::NotOpened:
+                    return tale("not opened");
+            }
+            return {};
+        case StoryEntry::What::Began:
+        case StoryEntry::What::BoxesOn:
+        case StoryEntry::What::BoxesOff:
+        case StoryEntry::What::BoxLooked:
+        case StoryEntry::What::BoxCounted:
+            return tale("box");
+        case StoryEntry::What::Planned:
+            return tale("plan");
+        case StoryEntry::What::Honey:
+            return tale("honey");
+        case StoryEntry::What::Fed:
+            return tale("fed");
+        case StoryEntry::What::HeldBack:
+        case StoryEntry::What::HoldLifted:
+            return tale("hold");
+        case StoryEntry::What::ColonyCame:
+        case StoryEntry::What::ColonyEnded:
+            return tale("colony");
+    }
+    return {};
+}
+
+QString hiveHeadText(const HiveHead& head) {
+    if (!head.colony) return tale("Nobody lives here.");
+    QString text =
+        tale("Colony since %1, %2.")
+            .arg(dayText(head.colony->since), colonyText(head.colony->origin, head.mother));
+    if (head.queenSeen)
+        text += QLatin1Char('\n') + tale("Queen last seen %1.").arg(dayText(*head.queenSeen));
+    return text;
+}
+
+QString boxInsideText(const BoxInside& inside) {
+    QStringList parts;
+    const StoryBox named{inside.box.mark, {}, {}};
+    QString first = storyBoxName(named);
+    if (inside.kind) first += QStringLiteral(", ") + fromUtf8(inside.kind->name.text());
+    parts << first;
+    if (inside.onSince) parts << tale("here since %1").arg(dayAndMonth(*inside.onSince));
+    if (inside.look) {
+        const QString seen = boxLookSentence(*inside.look);
+        parts << (seen.isEmpty()
+                      ? tale("looked into %1").arg(dayAndMonth(inside.look->on))
+                      : tale("looked into %1: %2").arg(dayAndMonth(inside.look->on), seen));
+    } else if (!inside.nest) {
+        parts << tale("never looked into here");
+    }
+    for (const Hold& hold : inside.holds)
+        parts << tale("held back: %1").arg(fromUtf8(word(hold.why)));
+    if (inside.pointed.empty() && inside.counted.empty())
+        parts << tale("its frames were never counted");
+    return parts.join(QStringLiteral("; "));
+}
+
+}  // namespace combwright

@@ -1,0 +1,48 @@
+// One box of a hive taken off and looked at as on the bench: its frames, what was last seen of it,
+// and what is held back. The board lays it out flat, the forms ask it what can be done.
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "core/model/frames/frame.h"
+#include "core/model/season_info.h"
+#include "core/storage/rows.h"
+
+namespace combwright {
+
+/// What one frame of a box is taken to look like.
+struct FrameInside {
+    Frame frame;
+    std::optional<double> filled;  ///< share of the comb, 0 to 1: its own, else the box's mean
+    std::optional<double> capped;  ///< likewise; of a box's count the first frames are the capped
+    bool mean = false;             ///< the shares are those of the whole box
+};
+
+struct BoxInside {
+    Box box;
+    std::optional<BoxKind> kind;
+    std::optional<FrameKind> frameKind;
+    std::vector<FrameInside> pointed;  ///< with a place of their own, from the left
+    std::vector<FrameInside> counted;  ///< exchangeable, sorted: drawn first, faulty last
+    std::optional<BoxLook> look;       ///< the newest that still speaks for the box
+    std::optional<Day> onSince;        ///< on its hive since
+    bool nest = false;                 ///< stands under the excluder
+    std::vector<Hold> holds;           ///< that still hold it back
+};
+
+/// Nothing where there is no such box. Throws StorageError.
+std::optional<BoxInside> boxInside(const Read& file, Id<Box> box, Day on);
+
+/// The newest look at a box up to a day that was made since it came to the hive it stands on: what
+/// was seen of it on another hive last year says nothing now.
+std::optional<BoxLook> newestLookHere(const Read& file, const Box& box, Day on);
+/// The day a box came to the hive it stands on; moves within the hive do not count.
+std::optional<Day> onHiveSince(const Read& file, const Box& box);
+
+/// Holds that still stand on a box, on a day.
+std::vector<Hold> holdsOn(const Read& file, Id<Box> box);
+/// Holds that still stand on the colony of a hive.
+std::vector<Hold> holdsOn(const Read& file, Id<Hive> hive);
+
+}  // namespace combwright
