@@ -34,7 +34,7 @@ const std::vector<ActionType>& actionTypes() {
         typeOf<SetConstant>(), typeOf<NoteCrop>(),   typeOf<KeepPlan>(),
         typeOf<OpenRun>(),     typeOf<WeighBox>(),   typeOf<NameLostBox>(),
         typeOf<SpinFrames>(),  typeOf<FillBucket>(), typeOf<WeighCappings>(),
-        typeOf<CloseRun>(),
+        typeOf<CloseRun>(),    typeOf<TakeBoxOut>(),
     };
     return all;
 }

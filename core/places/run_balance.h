@@ -11,6 +11,7 @@
 #include "core/model/honey/pull.h"
 #include "core/storage/rows.h"
 #include "core/support/result.h"
+#include "core/support/working.h"
 
 namespace combwright {
 
@@ -37,7 +38,7 @@ struct RunBalance {
     std::vector<RunShare> shares;  ///< hives in order of coming, the unknown line last
     Mass buckets;
     How bucketsHow = How::Unknown;
-    std::optional<Mass> cappings;
+    std::optional<Mass> cappings, scrapings;
     std::optional<double> outOfBoxesG;   ///< full less wet of all boxes
     std::optional<double> unaccountedG;  ///< positive is missing
     std::int64_t frames = 0;
@@ -48,8 +49,9 @@ struct RunBalance {
     std::optional<double> waterLow, waterHigh;
 };
 
-/// The balance of a run as it stands. Refused with SecondUnknown where two weights are missing.
-Result<RunBalance> runBalance(const Read& file, Id<Extraction> run);
+/// The balance of a run as it stands; the steps of sharing out go into `working`. Refused with
+/// SecondUnknown where two weights are missing.
+Result<RunBalance> runBalance(const Read& file, Id<Extraction> run, Working* working = nullptr);
 
 struct HiveYield {
     Id<Hive> hive;

@@ -9,7 +9,7 @@
 #include <map>
 
 #include "core/actions/honey_room/runs.h"
-#include "core/places/pages/harvest_pages.h"
+#include "core/places/pages/honey_room_pages.h"
 #include "core/storage/queries/constants.h"
 #include "core/storage/queries/names.h"
 #include "core/storage/queries/yards.h"

@@ -1,0 +1,13 @@
+// What is pinned up in the honey room: the loads with a column to tick, and the balance of a run.
+#pragma once
+
+#include "core/places/load_sheet.h"
+#include "core/places/pages/page.h"
+#include "core/places/run_balance.h"
+
+namespace combwright {
+
+Page loadsPage(const Read& file, const LoadSheet& sheet, Day on);
+Page runBalancePage(const Read& file, const RunBalance& balance, Day printed);
+
+}  // namespace combwright
