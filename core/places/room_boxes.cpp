@@ -1,6 +1,7 @@
 #include "core/places/room_boxes.h"
 
 #include <algorithm>
+#include <cstdlib>
 #include <set>
 
 #include "core/storage/queries/constants.h"
@@ -150,6 +151,27 @@ RoomBoxes roomBoxes(const Read& file, std::optional<Id<Extraction>> id, Day on) 
             room.extractBy = row.extractBy;
     }
     return room;
+}
+
+bool heavyForWet(const RoomBox& box, Mass wet) {
+    const auto gross = box.gross ? box.gross->middle() : std::nullopt;
+    return gross && static_cast<double>(wet.grams()) > *gross * 0.6;
+}
+
+NextLot nextLot(const Read& file, Day on) {
+    NextLot lot;
+    const std::string year = isoText(on).substr(2, 2) + "-";
+    std::int64_t highest = 0;
+    for (const Extraction& run : file.all<Extraction>())
+        if (run.name.text().starts_with(year))
+            highest =
+                std::max<std::int64_t>(highest, std::atoll(run.name.text().c_str() + year.size()));
+    lot.name = year + std::to_string(highest + 1);
+    for (const RoomBox& box : roomBoxes(file, std::nullopt, on).waiting) {
+        const auto filled = box.box ? hiveThatFilled(file, *box.box, on) : std::nullopt;
+        if (const auto hive = file.find(filled); hive && !lot.yard) lot.yard = hive->yard;
+    }
+    return lot;
 }
 
 }  // namespace combwright

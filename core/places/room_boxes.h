@@ -44,4 +44,16 @@ struct RoomBoxes {
 /// run all that the plan takes and no run has.
 RoomBoxes roomBoxes(const Read& file, std::optional<Id<Extraction>> run, Day on);
 
+/// A wet weight near the full one: more likely the full one again, or a slip of the pen. A
+/// spun-out super weighs about a quarter of a full one; above 0.6 it is asked about. Common
+/// practice, no source.
+bool heavyForWet(const RoomBox& box, Mass wet);
+
+/// What the next lot could be called ("27-4"), and the yard whose boxes wait.
+struct NextLot {
+    std::string name;
+    std::optional<Id<Yard>> yard;
+};
+NextLot nextLot(const Read& file, Day on);
+
 }  // namespace combwright

@@ -20,15 +20,6 @@ QString joinedFrom(const QStringList& words, qsizetype from, qsizetype end) {
     return words.mid(from, end - from).join(QLatin1Char(' '));
 }
 
-/// "21.4", "~21" by eye, "?" nobody knows.
-std::optional<Known<Mass>> readMass(const QString& text) {
-    if (text == QLatin1String("?")) return Known<Mass>{std::nullopt, std::nullopt, How::Unknown};
-    const bool byEye = text.startsWith(QLatin1Char('~'));
-    const auto mass = typedMass(byEye ? text.mid(1) : text);
-    if (!mass) return std::nullopt;
-    return Known<Mass>{*mass, std::nullopt, byEye ? How::ByEye : How::Weighed};
-}
-
 std::optional<double> readPercent(QString text) {
     if (text.endsWith(QLatin1Char('%'))) text.chop(1);
     return typedNumber(text.trimmed());
@@ -52,7 +43,7 @@ void readBucket(const QStringList& words, RoomLine& line) {
     }
     const auto level = [&](const QString& text) {
         line.level = typedLevel(text);
-        if (!line.level) line.mass = readMass(text);
+        if (!line.level) line.mass = typedReading(text);
         return line.level || line.mass;
     };
     const QString whole = rest.join(QLatin1Char(' '));
@@ -80,8 +71,18 @@ void readBox(const QStringList& words, RoomLine& line) {
             line.behind = joinedFrom(words, i + 1, words.size());
             return;
         }
+        if (isWord(words[i], "frames") && i + 2 == words.size()) {
+            bool isNumber = false;
+            const int frames = words[i + 1].toInt(&isNumber);
+            line.name = joinedFrom(words, 0, i);
+            if (isNumber && frames > 0 && frames < 73)
+                line.frames = frames;
+            else
+                line.notRead = words[i + 1];
+            return;
+        }
         const qsizetype from = wet || full ? i + 1 : i;
-        line.mass = readMass(joinedFrom(words, from, words.size()));
+        line.mass = typedReading(joinedFrom(words, from, words.size()));
         if (line.mass) {
             line.name = joinedFrom(words, 0, i);
             if (wet || full) line.wet = wet;
@@ -94,6 +95,15 @@ void readBox(const QStringList& words, RoomLine& line) {
 }
 
 }  // namespace
+
+std::optional<Known<Mass>> typedReading(const QString& text) {
+    const QString typed = text.trimmed();
+    if (typed == QLatin1String("?")) return Known<Mass>{std::nullopt, std::nullopt, How::Unknown};
+    const bool byEye = typed.startsWith(QLatin1Char('~'));
+    const auto mass = typedMass(byEye ? typed.mid(1) : typed);
+    if (!mass) return std::nullopt;
+    return Known<Mass>{*mass, std::nullopt, byEye ? How::ByEye : How::Weighed};
+}
 
 std::optional<double> typedLevel(const QString& text) {
     const QString typed = text.trimmed();
@@ -128,18 +138,18 @@ RoomLine readRoomLine(const QString& text) {
     if (isWord(first, "cappings") || isWord(first, "scrapings")) {
         line.about =
             isWord(first, "cappings") ? RoomLine::About::Cappings : RoomLine::About::Scrapings;
-        line.mass = readMass(rest);
+        line.mass = typedReading(rest);
         if (!line.mass) line.notRead = rest.isEmpty() ? first : rest;
         return line;
     }
     if (isWord(first, "wet") || isWord(first, "full")) {
         line.about = RoomLine::About::Chosen;
         line.wet = isWord(first, "wet");
-        line.mass = readMass(rest);
+        line.mass = typedReading(rest);
         if (!line.mass) line.notRead = rest.isEmpty() ? first : rest;
         return line;
     }
-    if ((line.mass = readMass(words.join(QLatin1Char(' '))))) {
+    if ((line.mass = typedReading(words.join(QLatin1Char(' '))))) {
         line.about = RoomLine::About::Chosen;
         return line;
     }

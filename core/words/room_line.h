@@ -20,11 +20,15 @@ struct RoomLine {
     std::optional<double> level;      ///< of a bucket by eye, 0 to 1
     std::optional<double> water;      ///< per cent
     std::optional<bool> lidded;
-    QString notRead;  ///< the part nobody can read; the line then does nothing
+    std::optional<int> frames;  ///< in a box
+    QString notRead;            ///< the part nobody can read; the line then does nothing
 };
 
 /// Never fails: what cannot be read is in `notRead`.
 RoomLine readRoomLine(const QString& text);
+
+/// "21.4" weighed, "~21" by eye, "?" nobody knows. Nothing for what is no mass.
+std::optional<Known<Mass>> typedReading(const QString& text);
 
 /// "half", "full", "3/4", "60 %": how full something is. Nothing for anything else.
 std::optional<double> typedLevel(const QString& text);

@@ -5,6 +5,7 @@
 
 #include <QObject>
 #include <QTemporaryDir>
+#include <functional>
 #include <memory>
 #include <optional>
 
@@ -53,6 +54,11 @@ class Session : public QObject {
             return {};
         });
         return answer;
+    }
+    /// Several actions, all of them or none; false where one was refused or failed, which was then
+    /// told.
+    bool together(const std::function<Result<void>(Season&)>& deeds) {
+        return guarded([&] { return m_season->together([&] { return deeds(*m_season); }); });
     }
     void undo();
     void redo();
