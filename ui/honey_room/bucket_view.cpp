@@ -146,6 +146,8 @@ void BucketBoard::focusInEvent(QFocusEvent*) {
 }
 
 void BucketBoard::keyPressEvent(QKeyEvent* event) {
+    // With Ctrl a key is the room's.
+    if (event->modifiers() & Qt::ControlModifier) return QWidget::keyPressEvent(event);
     switch (event->key()) {
         case Qt::Key_Left:
             return choose(m_index - 1);

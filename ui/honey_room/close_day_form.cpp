@@ -109,22 +109,22 @@ CloseDayForm::CloseDayForm(Session& session, std::optional<Id<Extraction>> run, 
     m_how->setFont(session.look().font(TextSize::Head));
     column->addWidget(m_how);
     auto* buttons = new QHBoxLayout;
-    auto* cancel = new QPushButton(tr("Not now"), this);
+    m_cancel = new QPushButton(tr("Not now"), this);
     m_keep = new QPushButton(tr("Keep, close later"), this);
     m_keep->setObjectName(QStringLiteral("keep"));
     m_close = new QPushButton(tr("Keep and close"), this);
     m_close->setObjectName(QStringLiteral("keep_and_close"));
     m_close->setProperty("primary", true);
-    for (QPushButton* button : {cancel, m_keep, m_close}) {
+    for (QPushButton* button : {m_cancel, m_keep, m_close}) {
         button->setAutoDefault(false);
         button->setMinimumHeight(session.look().target(true));
     }
-    buttons->addWidget(cancel);
+    buttons->addWidget(m_cancel);
     buttons->addStretch(1);
     buttons->addWidget(m_keep);
     buttons->addWidget(m_close);
     column->addLayout(buttons);
-    connect(cancel, &QPushButton::clicked, this, &QDialog::reject);
+    connect(m_cancel, &QPushButton::clicked, this, &QDialog::reject);
     connect(m_keep, &QPushButton::clicked, this, [this] { keep(false); });
     connect(m_close, &QPushButton::clicked, this, [this] { keep(true); });
     connect(&session, &Session::told, this, [this](const QString& text, bool bad) {
@@ -133,6 +133,7 @@ CloseDayForm::CloseDayForm(Session& session, std::optional<Id<Extraction>> run, 
     const QSize room2 = parent ? parent->window()->size() : QSize(1000, 700);
     resize(std::min(session.look().space(620), room2.width() - 20),
            std::min(session.look().space(640), room2.height() - 20));
+    setTabs();
     judge();
     if (!m_run) {
         m_lot->setFocus();
@@ -219,13 +220,10 @@ void CloseDayForm::addBoxRow(const RoomBox& box, bool known) {
     row.wet = field("wet", tr("%1 wet").arg(called), typedAgain(box.wet));
     m_boxGrid->addWidget(row.full, line, 2);
     m_boxGrid->addWidget(row.wet, line, 3);
-    if (!m_boxes.empty())
-        setTabOrder(m_boxes.back().wet, row.in     ? static_cast<QWidget*>(row.in)
-                                        : row.mark ? row.mark
-                                                   : row.full);
-    if (row.in) setTabOrder(row.in, row.full);
-    if (row.mark) setTabOrder(row.mark, row.full);
-    setTabOrder(row.full, row.wet);
+    // Shown at once, or the next Enter would pass them over.
+    if (m_inside->isVisible())
+        for (QWidget* each : {row.mark, row.full, row.wet})
+            if (each) each->show();
     m_boxes.push_back(row);
 }
 
@@ -247,24 +245,32 @@ void CloseDayForm::addBucketRow(const QString& mark, const QString& mass, const 
         field("water", tr("%1, water in per cent").arg(known ? mark : tr("another bucket")), water);
     m_bucketGrid->addWidget(row.mass, line, 1);
     m_bucketGrid->addWidget(row.water, line, 2);
-    if (!m_buckets.empty())
-        setTabOrder(m_buckets.back().water, row.name ? row.name : row.mass);
-    else if (!m_boxes.empty())
-        setTabOrder(m_boxes.back().wet, row.name ? row.name : row.mass);
-    if (row.name) setTabOrder(row.name, row.mass);
-    setTabOrder(row.mass, row.water);
-    if (m_cappings) setTabOrder(row.water, m_cappings);
+    if (m_inside->isVisible())
+        for (QWidget* each : {row.name, row.mass, row.water})
+            if (each) each->show();
     m_buckets.push_back(row);
 }
 
 void CloseDayForm::growWhereFull() {
-    if (!m_cappings) return;
-    if (m_boxes.back().mark && !isEmpty(m_boxes.back().mark)) {
-        addBoxRow({}, false);
-        setTabOrder(m_boxes.back().wet,
-                    m_buckets.front().name ? m_buckets.front().name : m_buckets.front().mass);
-    }
+    if (!m_cappings || !m_close) return;
+    if (m_boxes.back().mark && !isEmpty(m_boxes.back().mark)) addBoxRow({}, false);
     if (m_buckets.back().name && !isEmpty(m_buckets.back().name)) addBucketRow({}, {}, {}, false);
+    setTabs();
+}
+
+void CloseDayForm::setTabs() {
+    std::vector<QWidget*> order{m_lot, m_yard, m_day};
+    for (const BoxRow& row : m_boxes)
+        order.insert(order.end(), {row.in, row.mark, row.full, row.wet});
+    for (const BucketRow& row : m_buckets)
+        order.insert(order.end(), {row.name, row.mass, row.water});
+    order.insert(order.end(), {m_cappings, m_close, m_keep, m_cancel});
+    QWidget* before = nullptr;
+    for (QWidget* each : order) {
+        if (!each) continue;
+        if (before) setTabOrder(before, each);
+        before = each;
+    }
 }
 
 QLineEdit* CloseDayForm::unreadable(QString& why) const {

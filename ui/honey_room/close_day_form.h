@@ -54,6 +54,8 @@ class CloseDayForm : public QDialog {
     void addBoxRow(const RoomBox& box, bool known);
     void addBucketRow(const QString& mark, const QString& mass, const QString& water, bool known);
     void growWhereFull();
+    /// Through the fields as one reads them, whenever some were added.
+    void setTabs();
     void judge();
     /// The first field nobody can read, with why.
     QLineEdit* unreadable(QString& why) const;
@@ -78,6 +80,7 @@ class CloseDayForm : public QDialog {
     QLabel* m_how = nullptr;
     QPushButton* m_close = nullptr;
     QPushButton* m_keep = nullptr;
+    QPushButton* m_cancel = nullptr;
 };
 
 }  // namespace combwright

@@ -162,6 +162,8 @@ void LoadView::swapPlaces(int a, int b) {
 }
 
 void LoadView::keyPressEvent(QKeyEvent* event) {
+    // With Ctrl a key is the room's.
+    if (event->modifiers() & Qt::ControlModifier) return QWidget::keyPressEvent(event);
     if (event->key() == Qt::Key_PageUp) return otherLoadAsked(-1);
     if (event->key() == Qt::Key_PageDown) return otherLoadAsked(+1);
     if (!m_hasLoad) return QWidget::keyPressEvent(event);

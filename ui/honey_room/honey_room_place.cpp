@@ -1,7 +1,9 @@
 #include "ui/honey_room/honey_room_place.h"
 
+#include <QApplication>
 #include <QHBoxLayout>
 #include <QHeaderView>
+#include <QKeyEvent>
 #include <QLocale>
 #include <QShortcut>
 #include <QVBoxLayout>
@@ -225,9 +227,7 @@ void HoneyRoomPlace::connectAll() {
         session().tell(tr("Which hive was %1 of? Type its mark.").arg(target.lostName));
     });
     connect(m_load, &LoadPanel::rulesChanged, this, [this] { reload(); });
-    auto* closing = new QShortcut(QKeySequence(Qt::CTRL | Qt::Key_Return), this);
-    closing->setContext(Qt::WidgetWithChildrenShortcut);
-    connect(closing, &QShortcut::activated, this, [this] { closeDay(); });
+    connect(m_entry, &RoomEntry::closeAsked, this, &HoneyRoomPlace::closeDay);
     connect(&session(), &Session::seasonChanged, this, [this] {
         m_run.reset();
         m_cautionSeen.reset();
@@ -330,6 +330,12 @@ void HoneyRoomPlace::showTable(bool shown) {
     }
 }
 
+void HoneyRoomPlace::keyPressEvent(QKeyEvent* event) {
+    const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+    if (enter && (event->modifiers() & Qt::ControlModifier)) return closeDay();
+    Place::keyPressEvent(event);
+}
+
 void HoneyRoomPlace::takeOut() {
     const RoomBox* box = m_waiting->current();
     if (!box || !box->entry) return session().tell(tr("This box is not in the run yet."), true);
@@ -385,7 +391,8 @@ void HoneyRoomPlace::spun(Ran ran) {
 }
 
 void HoneyRoomPlace::closeDay() {
-    if (!session().hasSeason()) return;
+    // One form at a time: its own Ctrl+Enter must not open another.
+    if (!session().hasSeason() || QApplication::activeModalWidget()) return;
     CloseDayForm form(session(), m_open ? m_run : std::nullopt, this);
     form.exec();
     if (form.keptRun()) m_run = form.keptRun();

@@ -48,6 +48,7 @@ class HoneyRoomPlace : public Place {
   protected:
     void focusInEvent(QFocusEvent*) override { m_entry->setFocus(); }
     void resizeEvent(QResizeEvent*) override { arrange(); }
+    void keyPressEvent(QKeyEvent* event) override;
 
   private:
     QWidget* buildCaution();

@@ -101,6 +101,11 @@ bool RoomEntry::eventFilter(QObject* watched, QEvent* event) {
             Q_EMIT stepAsked(key->key() == Qt::Key_Up ? -1 : +1);
             return true;
         }
+        const bool enter = key->key() == Qt::Key_Return || key->key() == Qt::Key_Enter;
+        if (enter && (key->modifiers() & Qt::ControlModifier)) {
+            Q_EMIT closeAsked();
+            return true;
+        }
         if (key->key() == Qt::Key_Escape && !m_line->text().isEmpty()) {
             m_line->clear();
             return true;

@@ -44,6 +44,7 @@ class RoomEntry : public QWidget {
 
   Q_SIGNALS:
     void runOpened(combwright::Id<combwright::Extraction> run);
+    void closeAsked();
     void stepAsked(int rows);                    ///< Up and Down choose another box
     void weighed(combwright::EntryTarget done);  ///< by choosing, not by its mark
 

@@ -318,6 +318,8 @@ void RunView::speak() {
 }
 
 void RunView::keyPressEvent(QKeyEvent* event) {
+    // With Ctrl a key is the room's.
+    if (event->modifiers() & Qt::ControlModifier) return QWidget::keyPressEvent(event);
     const int last = m_balance ? static_cast<int>(m_balance->shares.size()) - 1 : 0;
     switch (event->key()) {
         case Qt::Key_Up:

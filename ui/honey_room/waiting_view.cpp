@@ -272,6 +272,8 @@ void WaitingView::speak() {
 }
 
 void WaitingView::keyPressEvent(QKeyEvent* event) {
+    // With Ctrl a key is the room's.
+    if (event->modifiers() & Qt::ControlModifier) return QWidget::keyPressEvent(event);
     switch (event->key()) {
         case Qt::Key_Up:
             return choose(m_row - 1);
