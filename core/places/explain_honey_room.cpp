@@ -91,7 +91,7 @@ std::vector<Explained> explainRun(const Read& file, const RunBalance& balance) {
     if (again->outOfBoxesG) {
         Explained out;
         out.what = roomWord("Out of the boxes");
-        out.answer = shownMass(*again->outOfBoxesG, How::Weighed);
+        out.answer = shownMass(*again->outOfBoxesG, again->outHow());
         for (const RunBoxLine& line : again->boxes)
             if (line.offG)
                 note(&out.working, line.byDifference ? "by_difference" : "off_box", *line.offG, "g",

@@ -114,6 +114,13 @@ void takeShares(const Read& file, const YieldShares& shares, RunBalance& balance
 
 }  // namespace
 
+How RunBalance::outHow() const {
+    How how = byEye ? How::ByEye : How::Weighed;
+    for (const RunBoxLine& line : boxes)
+        if (line.byDifference) how = weaker(how, How::ByDifference);
+    return how;
+}
+
 Result<RunBalance> runBalance(const Read& file, Id<Extraction> id, Working* working) {
     const auto run = file.find(id);
     if (!run) return Refusal{Code::NotFound, "run", {}};

@@ -47,6 +47,9 @@ struct RunBalance {
     bool revised = false;                ///< shares differ from those at closing
     std::optional<double> gotPerFrameG;  ///< off the boxes by frame, where all were weighed
     std::optional<double> waterLow, waterHigh;
+
+    /// How what came out of the boxes is known: by its weakest box.
+    How outHow() const;
 };
 
 /// The balance of a run as it stands; the steps of sharing out go into `working`. Refused with

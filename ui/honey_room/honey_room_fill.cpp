@@ -62,7 +62,7 @@ std::vector<Id<Extraction>> HoneyRoomPlace::runsForLoads() const {
 void HoneyRoomPlace::reload() {
     if (!session().hasSeason()) return;
     fillRuns();
-    m_entry->setRun(m_run);
+    m_entry->setRun(m_run, m_open);
     m_balance.reset();
     if (m_run)
         if (auto balance = runBalance(session().read(), *m_run)) m_balance = *std::move(balance);

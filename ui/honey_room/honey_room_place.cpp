@@ -192,6 +192,11 @@ void HoneyRoomPlace::connectAll() {
     });
     connect(m_entry, &RoomEntry::weighed, this, &HoneyRoomPlace::afterWeighing);
     connect(m_waiting, &WaitingView::chosen, this, [this] { targetBox(); });
+    connect(m_waiting, &WaitingView::moved, this, [this] {
+        const QRect row = m_waiting->currentRect();
+        const QPoint at = m_waiting->mapTo(m_room, row.center());
+        m_scroll->ensureVisible(at.x(), at.y(), 0, row.height());
+    });
     connect(m_waiting, &WaitingView::typed, m_entry, &RoomEntry::begin);
     connect(m_waiting, &WaitingView::weighAsked, this, [this](bool wet) {
         targetBox(wet);
@@ -311,7 +316,7 @@ void HoneyRoomPlace::targetBox(std::optional<bool> wet) {
 
 void HoneyRoomPlace::afterWeighing(const EntryTarget& done) {
     if (done.what == EntryTarget::What::HiveOfBox) {
-        m_entry->setRun(m_run);
+        m_entry->setRun(m_run, m_open);
         return targetBox();
     }
     m_waiting->chooseNextLacking(done.what == EntryTarget::What::BoxWet);

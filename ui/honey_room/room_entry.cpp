@@ -80,8 +80,10 @@ void RoomEntry::describe() {
             break;
     }
     if (example.isEmpty())
-        example = m_run ? tr("a number, or M07 21.4 · M07 wet 5.2 · B3 13.0 17.2 · cappings 11")
-                        : tr("open 27-3 Creek");
+        example = m_run && m_open
+                      ? tr("a number, or M07 21.4 · M07 wet 5.2 · B3 13.0 17.2 · cappings 11")
+                  : m_run ? tr("open 27-3 Creek · M07 wet 5.2 puts a weight right")
+                          : tr("open 27-3 Creek");
     m_for->setText(what);
     m_for->setVisible(!what.isEmpty());
     m_line->setPlaceholderText(example);

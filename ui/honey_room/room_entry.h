@@ -31,7 +31,10 @@ class RoomEntry : public QWidget {
   public:
     explicit RoomEntry(Session& session, QWidget* parent = nullptr);
 
-    void setRun(std::optional<Id<Extraction>> run) { m_run = run; }
+    void setRun(std::optional<Id<Extraction>> run, bool open = true) {
+        m_run = run;
+        m_open = open;
+    }
     void setTarget(const EntryTarget& target);
     const EntryTarget& target() const { return m_target; }
     QLineEdit* line() const { return m_line; }
@@ -67,6 +70,7 @@ class RoomEntry : public QWidget {
     QLabel* m_for;
     QLineEdit* m_line;
     std::optional<Id<Extraction>> m_run;
+    bool m_open = false;
     EntryTarget m_target;
     QString m_asked;  ///< an unknown mark that was asked about once
 };

@@ -129,7 +129,8 @@ void RunView::reckonViews() {
     if (!m_balance) return;
     takeIn(*m_balance);
     takeOut(*m_balance);
-    if (m_balance->outOfBoxesG) m_view.total = runFigure(*m_balance->outOfBoxesG, How::Weighed);
+    if (m_balance->outOfBoxesG)
+        m_view.total = runFigure(*m_balance->outOfBoxesG, m_balance->outHow());
     const auto line = [&](const QString& what, std::optional<double> grams, How how,
                           Tone tone = Tone::Ink) {
         m_sum.push_back(
@@ -149,7 +150,7 @@ void RunView::reckonViews() {
         line(tr("too much"), -*m_balance->unaccountedG, How::ByDifference, Tone::Warn);
     else
         line(tr("missing"), m_balance->unaccountedG, How::ByDifference);
-    line(tr("out of the boxes"), m_balance->outOfBoxesG, How::Weighed);
+    line(tr("out of the boxes"), m_balance->outOfBoxesG, m_balance->outHow());
 }
 
 QString RunView::headText() const {

@@ -120,6 +120,13 @@ void WaitingView::choose(int row) {
     speak();
     update();
     Q_EMIT chosen();
+    Q_EMIT moved();
+}
+
+QRect WaitingView::currentRect() const {
+    const Laid laid = layOut(height());
+    const auto at = static_cast<std::size_t>(m_row);
+    return at < laid.rows.size() ? laid.rows[at].toAlignedRect() : QRect();
 }
 
 void WaitingView::chooseNextLacking(bool wet) {

@@ -22,6 +22,7 @@ class WaitingView : public QWidget {
     const RoomBox* current() const;
     const std::vector<RoomBox>& boxes() const { return m_boxes; }
     int currentRow() const { return m_row; }
+    QRect currentRect() const;
     /// Chooses the row of that number, held within what is there.
     void choose(int row);
     /// Chooses the next box that lacks the weight, after the one chosen; stays where none does.
@@ -32,6 +33,7 @@ class WaitingView : public QWidget {
 
   Q_SIGNALS:
     void chosen();
+    void moved();                     ///< the person chose another box: it is to be in sight
     void typed(const QString& text);  ///< the beginning of a number
     void weighAsked(bool wet);
     void takeOutAsked();

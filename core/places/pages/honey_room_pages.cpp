@@ -52,17 +52,28 @@ TextBlock textBlock(const QString& text, bool small = false) {
     return block;
 }
 
-/// "1 M03   2 M03", half a drum a line, so that a knuckle finds its place.
+/// "M03: 1 5 9", a box after the other, because one takes a box and hangs its frames.
 QStringList slotsText(const SheetLoad& load) {
-    QStringList places;
+    std::vector<std::pair<QString, QStringList>> boxes;
+    QStringList empty;
     for (std::size_t slot = 0; slot < load.places.size(); ++slot) {
+        const QString number = QString::number(slot + 1);
         const auto& place = load.places[slot];
-        places << QStringLiteral("%1 %2").arg(slot + 1).arg(!place ? QStringLiteral("–")
-                                                            : place->emptied
-                                                                ? roomPageWord("empty")
-                                                                : fromUtf8(place->box));
+        if (!place) {
+            empty << number;
+            continue;
+        }
+        const QString box = place->emptied ? roomPageWord("an empty frame") : fromUtf8(place->box);
+        auto found = std::find_if(boxes.begin(), boxes.end(),
+                                  [&](const auto& each) { return each.first == box; });
+        if (found == boxes.end()) found = boxes.insert(boxes.end(), {box, {}});
+        found->second << number;
     }
-    return places;
+    QStringList texts;
+    for (const auto& [box, numbers] : boxes)
+        texts << box + QStringLiteral(": ") + numbers.join(QLatin1Char(' '));
+    if (!empty.isEmpty()) texts << roomPageWord("left empty: %1").arg(empty.join(QLatin1Char(' ')));
+    return texts;
 }
 
 TableBlock loadsTable(const LoadSheet& sheet) {
@@ -70,7 +81,7 @@ TableBlock loadsTable(const LoadSheet& sheet) {
     TableBlock table;
     table.columns = {{roomPageWord("load"), 0.5, true},
                      {roomPageWord("lot"), 0.9, false},
-                     {roomPageWord("frames by slot"), 6.2, false},
+                     {roomPageWord("whose frame hangs in which slot"), 6.2, false},
                      {roomPageWord("off, %1").arg(unit), 0.8, true},
                      {roomPageWord("may be"), 0.8, true},
                      {roomPageWord("spun, ran"), 1.4, false}};
@@ -78,9 +89,9 @@ TableBlock loadsTable(const LoadSheet& sheet) {
     for (const SheetLoad& load : sheet.loads) {
         const QStringList places = slotsText(load);
         TableRow row;
-        const qsizetype half = (places.size() + 1) / 2;
-        Cell frames = roomCell(places.mid(0, half).join(QStringLiteral("   ")));
-        frames.second = places.mid(half).join(QStringLiteral("   "));
+        // Two boxes beside each other, the others on the line below.
+        Cell frames = roomCell(places.mid(0, 2).join(QStringLiteral("    ")));
+        frames.second = places.mid(2).join(QStringLiteral("    "));
         Cell off = roomCell(shownPortion(load.offset.largerG()).figure);
         off.how = How::ByEye;
         const double mayBe =
@@ -175,7 +186,7 @@ TableBlock shareTable(const RunBalance& balance) {
         sum(roomPageWord("scrapings"), static_cast<double>(balance.scrapings->grams()),
             How::Weighed, Rule::Hairline);
     sum(roomPageWord("missing"), balance.unaccountedG, How::ByDifference, Rule::Ink);
-    sum(roomPageWord("out of the boxes"), balance.outOfBoxesG, How::Weighed, Rule::Double);
+    sum(roomPageWord("out of the boxes"), balance.outOfBoxesG, balance.outHow(), Rule::Double);
     return table;
 }
 
@@ -250,9 +261,12 @@ Page runBalancePage(const Read& file, const RunBalance& balance, Day printed) {
                               massText(static_cast<double>(share.mass.grams()), share.how),
                               massText(static_cast<double>(share.atClosing->grams()), share.how));
     if (balance.waterLow)
-        notes << roomPageWord("Water %1 to %2 %.")
-                     .arg(QLocale().toString(*balance.waterLow, 'f', 1),
-                          QLocale().toString(*balance.waterHigh, 'f', 1));
+        notes
+            << (*balance.waterLow == *balance.waterHigh
+                    ? roomPageWord("Water %1 %.").arg(QLocale().toString(*balance.waterLow, 'f', 1))
+                    : roomPageWord("Water %1 to %2 %.")
+                          .arg(QLocale().toString(*balance.waterLow, 'f', 1),
+                               QLocale().toString(*balance.waterHigh, 'f', 1)));
     notes << roomPageWord("Rows are rounded; totals come from grams.")
           << roomPageWord("Honey is not for infants under 12 months.");
     page.blocks.push_back(textBlock(notes.join(QLatin1Char('\n')), true));
