@@ -448,6 +448,8 @@ void CloseDayForm::keyPressEvent(QKeyEvent* event) {
     if (enter && qobject_cast<QLineEdit*>(focusWidget())) {
         focusNextChild();
         if (auto* edit = qobject_cast<QLineEdit*>(focusWidget())) edit->selectAll();
+        auto* scroll = findChild<QScrollArea*>();
+        if (m_inside->isAncestorOf(focusWidget())) scroll->ensureWidgetVisible(focusWidget());
         return;
     }
     QDialog::keyPressEvent(event);
