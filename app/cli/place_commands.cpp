@@ -3,10 +3,11 @@
 
 #include "app/cli/groups.h"
 #include "app/cli/why.h"
+#include "core/places/explain_honey_room.h"
 #include "core/places/explain_pull.h"
 #include "core/places/explain_season.h"
-#include "core/places/pages/harvest_pages.h"
 #include "core/places/pages/harvest_summary_page.h"
+#include "core/places/pages/honey_room_pages.h"
 #include "core/places/pages/page_text.h"
 #include "core/places/pages/pull_list_page.h"
 #include "core/places/pages/pull_words.h"
@@ -276,10 +277,20 @@ int runYields(Context& context) {
         if (!found) return refuse(context, found.error());
         const auto balance = runBalance(season.read(), Id<Extraction>{*found});
         if (!balance) return refuse(context, balance.error());
-        if (context.json())
-            printJson(context, balanceObject(*balance));
-        else
-            context.streams.out << pageText(runBalancePage(season.read(), *balance, today));
+        std::vector<Explained> why;
+        if (context.arguments.has("why")) {
+            why = explainRun(season.read(), *balance);
+            for (Explained& each : explainBuckets(season.read(), balance->run.id, today))
+                why.push_back(std::move(each));
+        }
+        if (context.json()) {
+            QJsonObject object = balanceObject(*balance);
+            if (!why.empty()) object.insert(QStringLiteral("why"), whyArray(why));
+            printJson(context, object);
+            return Done;
+        }
+        context.streams.out << pageText(runBalancePage(season.read(), *balance, today));
+        printWhy(context, why);
         return Done;
     }
     const auto year = yearOption(context, "season", yearOf(today));
@@ -318,10 +329,18 @@ int runLoads(Context& context) {
     } else {
         for (const Extraction& run : openRuns(season.read())) runs.push_back(run.id);
     }
-    const auto sheet = loadSheet(season.read(), runs, today);
+    const auto sheet =
+        loadSheet(season.read(), runs, today,
+                  {context.arguments.has("mix-lots"), context.arguments.has("mix-kinds")});
     if (!sheet) return refuse(context, sheet.error());
+    std::vector<Explained> why;
+    if (context.arguments.has("why"))
+        for (const SheetLoad& load : sheet->loads)
+            for (Explained& each : explainLoad(season.read(), *sheet, load, today))
+                if (why.empty() || each.what != why.back().what) why.push_back(std::move(each));
     if (!context.json()) {
         context.streams.out << pageText(loadsPage(season.read(), *sheet, today));
+        printWhy(context, why);
         return Done;
     }
     QJsonArray loads;
@@ -329,17 +348,23 @@ int runLoads(Context& context) {
         QJsonArray places;
         for (const auto& place : load.places)
             places.append(place ? QJsonValue(fromUtf8(place->box)) : QJsonValue());
-        loads.append(QJsonObject{{QStringLiteral("lot"), fromUtf8(load.lot)},
+        loads.append(QJsonObject{{QStringLiteral("load"), static_cast<qint64>(load.number)},
+                                 {QStringLiteral("lot"), fromUtf8(load.lot)},
                                  {QStringLiteral("frames"), static_cast<qint64>(load.frames)},
                                  {QStringLiteral("slots"), places},
                                  {QStringLiteral("start_offset_g"), load.offset.startG},
                                  {QStringLiteral("end_offset_g"), load.offset.endG},
-                                 {QStringLiteral("doubt_g"), load.doubtG}});
+                                 {QStringLiteral("doubt_g"), load.doubtG},
+                                 {QStringLiteral("end_doubt_g"), load.endDoubtG}});
     }
-    printJson(context, QJsonObject{{QStringLiteral("loads"), loads},
-                                   {QStringLiteral("loads_if_mixed"),
-                                    static_cast<qint64>(sheet->loadsIfMixed)},
-                                   {QStringLiteral("allowed_offset_g"), sheet->allowedG}});
+    QJsonObject object{{QStringLiteral("loads"), loads},
+                       {QStringLiteral("loads_if_mixed"), static_cast<qint64>(sheet->loadsIfMixed)},
+                       {QStringLiteral("loads_done"), static_cast<qint64>(sheet->loadsDone)},
+                       {QStringLiteral("frames_left"), static_cast<qint64>(sheet->framesLeft)},
+                       {QStringLiteral("allowed_offset_g"), sheet->allowedG},
+                       {QStringLiteral("ran_smooth_g"), numberOrNull(sheet->ranSmoothG)}};
+    if (!why.empty()) object.insert(QStringLiteral("why"), whyArray(why));
+    printJson(context, object);
     return Done;
 }
 
@@ -359,7 +384,10 @@ std::vector<Command> placeCommands() {
          "what goes into the extractor, load by load",
          1,
          1,
-         {{"run", "NAME", "only this run; else those not closed"}},
+         {{"run", "NAME", "only this run; else those not closed"},
+          {"mix-lots", nullptr, "lots may share a load"},
+          {"mix-kinds", nullptr, "sizes of frame that fit the same slots may share a load"},
+          {"why", nullptr, "how each figure came about"}},
          &runLoads},
         {"yields",
          "FILE",
@@ -369,7 +397,7 @@ std::vector<Command> placeCommands() {
          {{"run", "NAME", "the balance of one run"},
           {"season", "YEAR", "another year than today's"},
           {"beside", "YEAR", "another year beside it than the one before"},
-          {"why", nullptr, "how the figures of a season came about"}},
+          {"why", nullptr, "how each figure came about"}},
          &runYields},
     };
 }

@@ -48,7 +48,8 @@ const std::vector<ActionType>& actionTypes() {
         typeOf<SetConstant>(), typeOf<NoteCrop>(),    typeOf<KeepPlan>(),
         typeOf<OpenRun>(),     typeOf<WeighBox>(),    typeOf<NameLostBox>(),
         typeOf<SpinFrames>(),  typeOf<FillBucket>(),  typeOf<WeighCappings>(),
-        typeOf<CloseRun>(),    typeOf<CheckFrames>(), typeOf<Amend>(),
+        typeOf<CloseRun>(),    typeOf<TakeBoxOut>(),  typeOf<CheckFrames>(),
+        typeOf<Amend>(),
     };
     return all;
 }

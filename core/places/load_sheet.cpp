@@ -6,7 +6,7 @@
 
 #include "core/places/full_frame.h"
 #include "core/storage/queries/constants.h"
-#include "core/storage/queries/names.h"
+#include "core/storage/queries/runs.h"
 #include "core/trade/extractor/unbalance.h"
 #include "core/trade/frames/frame_honey.h"
 
@@ -20,13 +20,6 @@ constexpr double wetFrameSdG = 30.0;
 /// What the share filled is worth where nobody judged it. Planning assumption, no source.
 constexpr double assumedFilled = 0.85;
 
-struct BoxFrames {
-    std::string mark;
-    std::string kind;
-    std::int64_t frames = 0;
-    LoadFrame each;
-};
-
 /// A box whose tag was lost is of the kind the other boxes of its run are.
 std::optional<Id<FrameKind>> usualKind(const std::vector<ExtractionBox>& boxes) {
     for (const ExtractionBox& box : boxes)
@@ -34,38 +27,133 @@ std::optional<Id<FrameKind>> usualKind(const std::vector<ExtractionBox>& boxes) 
     return std::nullopt;
 }
 
-std::optional<BoxFrames> framesOf(const Read& file, const ExtractionBox& box, const Extraction& run,
-                                  const std::optional<Id<FrameKind>>& usual) {
-    const auto kind = file.find(box.frameKind ? box.frameKind : usual);
-    BoxFrames frames;
-    const auto known = file.find(box.box);
-    frames.mark = known && !known->mark.empty() ? known->mark
-                  : box.knownAs.empty()         ? "#" + std::to_string(box.id.number)
-                                                : box.knownAs;
-    frames.kind = kind ? kind->code.text() : "unknown";
-    frames.frames = box.frames ? box.frames->value() : 0;
-    if (frames.frames == 0) return std::nullopt;
-    const double area = kind && kind->combWidth && kind->combHeight
-                            ? kind->combWidth->mm() * kind->combHeight->mm() / 10000.0
-                            : 5.58;
-    const auto full = kind ? fullFrameGramsOf(file, *kind, run.yard, run.on) : std::nullopt;
-    const auto filled = box.filled ? box.filled->middle() : std::nullopt;
-    const double share = filled ? *filled / 10000.0 : assumedFilled;
-    double honey = share * full.value_or(fullFrameGrams(area));
+double combDm2(const std::optional<FrameKind>& kind) {
+    return kind && kind->combWidth && kind->combHeight
+               ? kind->combWidth->mm() * kind->combHeight->mm() / 10000.0
+               : 5.58;
+}
+
+/// Honey in one frame of the box: by what the box lost, else by what it weighs more than an empty
+/// one, else by how full it was judged.
+double honeyOfFrame(const Read& file, const ExtractionBox& box, const Extraction& run,
+                    const std::optional<FrameKind>& kind, double frames, double& share,
+                    Working* working) {
+    const double area = combDm2(kind);
+    const auto own = kind ? fullFrameGramsOf(file, *kind, run.yard, run.on) : std::nullopt;
+    const double full = own.value_or(fullFrameGrams(area));
+    const auto judged = box.filled ? box.filled->middle() : std::nullopt;
+    share = judged ? *judged / 10000.0 : assumedFilled;
     const auto gross = box.gross ? box.gross->middle() : std::nullopt;
     const auto wet = box.wet ? box.wet->middle() : std::nullopt;
-    if (gross && wet) honey = (*gross - *wet) / static_cast<double>(frames.frames);
-    const auto estimate =
-        frameHoney({full.value_or(fullFrameGrams(area)), share, share, std::nullopt});
-    const double own = estimate ? estimate->ownG : honey * 0.15;
-    frames.each = {frames.mark, wetFrameGPerDm2 * area + honey, wetFrameGPerDm2 * area,
-                   std::max(own, wetFrameSdG)};
+    const auto known = file.find(box.box);
+    const auto boxKind = known ? file.find(known->kind) : std::nullopt;
+    const auto bare =
+        boxKind ? emptyBoxGramsOf(file, *boxKind, run.yard, run.on) : std::optional<double>();
+    if (gross && (wet || (bare && *gross > *bare))) {
+        note(working, "box_full_g", *gross, "g");
+        if (wet)
+            note(working, "box_wet_g", *wet, "g");
+        else
+            note(working, "empty_box_g", *bare, "g", "with its drawn frames");
+        note(working, "frames", frames, "");
+        const double honey = (*gross - wet.value_or(bare.value_or(0))) / frames;
+        share = std::clamp(honey / full, 0.0, 1.0);
+        note(working, "honey_g", honey, "g",
+             wet ? "(full − wet) ÷ frames" : "(full − an empty box) ÷ frames");
+        return honey;
+    }
+    note(working, "full_frame_g", full, "g", own ? "" : "comb · 333 g/dm²");
+    note(working, "filled_share", share, "", judged ? "by eye" : "",
+         judged ? "" : "planning assumption, no source");
+    note(working, "honey_g", share * full, "g", "full frame · filled share");
+    return share * full;
+}
+
+/// The largest offset that ran smooth, doubt included, and the smallest that did not.
+void takeExperience(const Read& file, LoadSheet& sheet) {
+    for (const SpinLoad& spun : file.all<SpinLoad>()) {
+        if (!spun.ran || (!spun.startOffset && !spun.endOffset)) continue;
+        const auto grams = [](const std::optional<Mass>& mass) {
+            return mass ? static_cast<double>(mass->grams()) : 0.0;
+        };
+        const double as =
+            std::max(grams(spun.startOffset) + grams(spun.doubt), grams(spun.endOffset));
+        if (*spun.ran == Ran::Smooth)
+            sheet.ranSmoothG = std::max(sheet.ranSmoothG.value_or(0), as);
+        else
+            sheet.walkedG = std::min(sheet.walkedG.value_or(as), as);
+    }
+}
+
+/// Where the middle of a frame hangs: the radius known is that of the usual frame's middle, and
+/// every frame's top bar is at the same rim.
+double middleRadius(double usualMm, const std::optional<FrameKind>& usual,
+                    const std::optional<FrameKind>& kind) {
+    if (!usual || !kind || !usual->height || !kind->height) return usualMm;
+    return usualMm + (usual->height->mm() - kind->height->mm()) / 2.0;
+}
+
+std::vector<LoadedFrame> standing(const SheetLoad& load, std::vector<LoadFrame>& known) {
+    std::vector<LoadedFrame> frames;
+    for (const auto& place : load.places) {
+        if (!place) continue;
+        known.push_back(*place);
+        frames.push_back({place->startG, place->endG, place->sdG, place->radiusMm});
+    }
     return frames;
+}
+
+SheetLoad arranged(const SheetLoad& before, const FrameSlots& places,
+                   const std::vector<LoadFrame>& known) {
+    SheetLoad after = before;
+    after.frames = 0;
+    for (std::size_t slot = 0; slot < places.size(); ++slot) {
+        after.places[slot] = places[slot] ? std::optional(known[*places[slot]]) : std::nullopt;
+        if (after.places[slot]) ++after.frames;
+    }
+    weighOffsets(after);
+    return after;
+}
+
+bool helps(const SheetLoad& before, const SheetLoad& after) {
+    return after.offset.largerG() + 1.0 < before.offset.largerG();
 }
 
 }  // namespace
 
+std::optional<LoadFrame> reckonFrame(const Read& file, const ExtractionBox& box,
+                                     const Extraction& run, Working* working) {
+    if (!box.frames || box.frames->value() < 1) return std::nullopt;
+    const auto frames = static_cast<double>(box.frames->value());
+    const auto usual = usualKind(file.where<ExtractionBox>({is("extraction", run.id)}));
+    const auto kind = file.find(box.frameKind ? box.frameKind : usual);
+    LoadFrame frame;
+    frame.box = calledInRun(file, box);
+    frame.entry = box.id;
+    frame.lot = run.name.text();
+    frame.kind = kind ? kind->code.text() : "unknown";
+    double share = 0;
+    const double honey = honeyOfFrame(file, box, run, kind, frames, share, working);
+    const double area = combDm2(kind);
+    frame.endG = wetFrameGPerDm2 * area;
+    note(working, "wet_frame_g", frame.endG, "g", "comb of one side, dm² · 72 g",
+         "planning assumption, no source");
+    frame.startG = frame.endG + honey;
+    const auto full = kind ? fullFrameGramsOf(file, *kind, run.yard, run.on) : std::nullopt;
+    const auto estimate =
+        frameHoney({full.value_or(fullFrameGrams(area)), share, share, std::nullopt});
+    frame.sdG = std::max(estimate ? estimate->ownG : honey * 0.15, wetFrameSdG);
+    note(working, "spread_g", frame.sdG, "g", "of one frame against its neighbours");
+    note(working, "frame_g", frame.startG, "g", "honey + wood and wet comb");
+    frame.radiusMm = middleRadius(constantOr(file, "extractor_radius_mm", {}, run.on, 300),
+                                  file.find(usual), kind);
+    return frame;
+}
+
 void weighOffsets(SheetLoad& load) {
+    double farthest = 1;
+    for (const auto& place : load.places)
+        if (place) farthest = std::max(farthest, place->radiusMm);
     const auto offsetAt = [&](auto gramsOf, double& angle) {
         double across = 0;
         double up = 0;
@@ -73,8 +161,10 @@ void weighOffsets(SheetLoad& load) {
         for (std::size_t slot = 0; slot < load.places.size(); ++slot) {
             if (!load.places[slot]) continue;
             const double turn = 2 * std::numbers::pi * static_cast<double>(slot) / count;
-            across += gramsOf(*load.places[slot]) * std::sin(turn);
-            up += gramsOf(*load.places[slot]) * std::cos(turn);
+            const double pull =
+                gramsOf(*load.places[slot]) * load.places[slot]->radiusMm / farthest;
+            across += pull * std::sin(turn);
+            up += pull * std::cos(turn);
         }
         angle = std::atan2(across, up) * 180.0 / std::numbers::pi;
         return std::hypot(across, up);
@@ -86,8 +176,8 @@ void weighOffsets(SheetLoad& load) {
     std::vector<LoadedFrame> end;
     for (const auto& place : load.places) {
         if (!place) continue;
-        start.push_back({place->startG, place->endG, place->sdG, std::nullopt});
-        end.push_back({place->endG, place->endG, wetFrameSdG, std::nullopt});
+        start.push_back({place->startG, place->endG, place->sdG, place->radiusMm});
+        end.push_back({place->endG, place->endG, wetFrameSdG, place->radiusMm});
     }
     load.doubtG = doubtOf(start).value_or(0);
     load.endDoubtG = doubtOf(end).value_or(0);
@@ -100,46 +190,56 @@ std::vector<Extraction> openRuns(const Read& file) {
     return runs;
 }
 
-Result<LoadSheet> loadSheet(const Read& file, const std::vector<Id<Extraction>>& runs, Day on) {
+Result<LoadSheet> loadSheet(const Read& file, const std::vector<Id<Extraction>>& runs, Day on,
+                            const LoadRules& allowed) {
     LoadSheet sheet;
     sheet.slotCount = static_cast<std::int64_t>(constantOr(file, "extractor_slots", {}, on, 12));
+    takeExperience(file, sheet);
     std::vector<SpinFrame> frames;
     std::vector<LoadFrame> known;
     SpinRules rules;
     rules.openBoxes = std::nullopt;
+    rules.mixLots = allowed.mixLots;
+    rules.mixKinds = allowed.mixKinds;
     // A few grams more are worth fewer boxes open at a time.
     rules.sameScoreG = 20.0;
     for (const Id<Extraction> id : runs) {
         const auto run = file.find(id);
         if (!run) return Refusal{Code::NotFound, "run", {}};
         sheet.runs.push_back(run->name.text());
-        const auto boxes = file.where<ExtractionBox>({is("extraction", id)});
-        for (const ExtractionBox& box : boxes) {
-            const auto boxFrames = framesOf(file, box, *run, usualKind(boxes));
-            if (!boxFrames) continue;
-            rules.slotsOfKind[boxFrames->kind] = sheet.slotCount;
-            for (std::int64_t n = 0; n < boxFrames->frames; ++n) {
-                const LoadFrame& each = boxFrames->each;
-                frames.push_back({each.box,
-                                  boxFrames->kind,
-                                  run->name.text(),
-                                  {each.startG, each.endG, each.sdG, std::nullopt}});
-                known.push_back(each);
+        sheet.loadsDone +=
+            static_cast<std::int64_t>(file.where<SpinLoad>({is("extraction", id)}).size());
+        const auto spun = framesSpun(file, id);
+        for (const ExtractionBox& box : file.where<ExtractionBox>({is("extraction", id)})) {
+            const auto each = reckonFrame(file, box, *run);
+            if (!each) continue;
+            std::int64_t left = box.frames->value();
+            if (!run->closed) {
+                const auto found = spun.find(box.id.number);
+                if (found != spun.end()) left -= found->second;
+                if (box.wet && box.wet->value) left = 0;
+            }
+            rules.slotsOfKind[each->kind] = sheet.slotCount;
+            for (std::int64_t n = 0; n < left; ++n) {
+                frames.push_back({each->box,
+                                  each->kind,
+                                  each->lot,
+                                  {each->startG, each->endG, each->sdG, each->radiusMm}});
+                known.push_back(*each);
             }
         }
     }
+    sheet.framesLeft = static_cast<std::int64_t>(frames.size());
+    sheet.severalKinds = rules.slotsOfKind.size() > 1;
     const auto planned = planSpinLoads(frames, rules);
     if (!planned) return planned.error();
     for (const PlannedLoad& load : *planned) {
         SheetLoad row;
-        row.lot = load.lots.empty() ? std::string() : load.lots.front();
+        row.number = sheet.loadsDone + static_cast<std::int64_t>(sheet.loads.size()) + 1;
+        for (const std::string& lot : load.lots) row.lot += (row.lot.empty() ? "" : " + ") + lot;
         for (const auto& place : load.places) {
-            if (!place) {
-                row.places.emplace_back();
-                continue;
-            }
-            row.places.emplace_back(known[*place]);
-            ++row.frames;
+            row.places.push_back(place ? std::optional(known[*place]) : std::nullopt);
+            if (place) ++row.frames;
         }
         weighOffsets(row);
         sheet.loads.push_back(std::move(row));
@@ -150,8 +250,35 @@ Result<LoadSheet> loadSheet(const Read& file, const std::vector<Id<Extraction>>&
                              .rpm = constantOr(file, "spin_rpm", {}, on, 300),
                              .rotorKg = constantOr(file, "rotor_kg", {}, on, 60),
                              .grade = constantOr(file, "balance_grade", {}, on, 16)};
-    if (const auto allowed = allowedOffsetG(rotor)) sheet.allowedG = *allowed;
+    if (const auto grams = allowedOffsetG(rotor)) sheet.allowedG = *grams;
     return sheet;
+}
+
+std::optional<LoadAdvice> leaveOneOut(const SheetLoad& load) {
+    std::vector<LoadFrame> known;
+    const auto frames = standing(load, known);
+    const auto advice = adviseLeavingOut(static_cast<std::int64_t>(load.places.size()), frames);
+    if (!advice || !*advice) return std::nullopt;
+    LoadAdvice found{known[(*advice)->frame].box, arranged(load, (*advice)->balance.places, known)};
+    return helps(load, found.after) ? std::optional(found) : std::nullopt;
+}
+
+std::optional<LoadAdvice> addAnEmptyFrame(const SheetLoad& load) {
+    std::vector<LoadFrame> known;
+    const auto frames = standing(load, known);
+    if (known.empty()) return std::nullopt;
+    LoadFrame bare = known.front();
+    bare.box.clear();
+    bare.entry = {};
+    bare.startG = bare.endG;
+    bare.sdG = wetFrameSdG;
+    bare.emptied = true;
+    known.push_back(bare);
+    const auto advice = adviseAddingEmpty(static_cast<std::int64_t>(load.places.size()), frames,
+                                          {bare.startG, bare.endG, bare.sdG, bare.radiusMm});
+    if (!advice || !*advice) return std::nullopt;
+    LoadAdvice found{{}, arranged(load, (*advice)->balance.places, known)};
+    return helps(load, found.after) ? std::optional(found) : std::nullopt;
 }
 
 }  // namespace combwright

@@ -1,5 +1,5 @@
-// What goes into the extractor next: the frames of a run's boxes, load by load, with the offset
-// each leaves and its doubt, because nobody weighs a hundred frames.
+// What goes into the extractor next: the frames of a run's boxes that are not spun yet, load by
+// load, with the offset each leaves and its doubt, because nobody weighs a hundred frames.
 #pragma once
 
 #include <optional>
@@ -9,19 +9,27 @@
 #include "core/model/honey/extraction.h"
 #include "core/storage/rows.h"
 #include "core/support/result.h"
+#include "core/support/working.h"
 #include "core/trade/extractor/spin_loads.h"
 
 namespace combwright {
 
 struct LoadFrame {
-    std::string box;
+    std::string box;          ///< what its box is called; empty for an empty frame put in
+    Id<ExtractionBox> entry;  ///< none for an empty frame put in
+    std::string lot;
+    std::string kind;
     double startG = 0;
     double endG = 0;
     double sdG = 0;
+    double radiusMm = 0;   ///< of its middle, top bar outwards
+    bool emptied = false;  ///< put in drawn and empty, only for the balance
+    bool operator==(const LoadFrame&) const = default;
 };
 
 struct SheetLoad {
-    std::string lot;
+    std::int64_t number = 1;                       ///< counted on from what the runs have spun
+    std::string lot;                               ///< of several: "27-2 + 27-3"
     std::vector<std::optional<LoadFrame>> places;  ///< by slot
     LoadOffsets offset;
     double startAngle = 0;  ///< of the offset, degrees clockwise from slot 1
@@ -31,19 +39,50 @@ struct SheetLoad {
     std::int64_t frames = 0;
 };
 
+/// What the keeper allows; left alone, lots and sizes of frame stay apart.
+struct LoadRules {
+    bool mixLots = false;
+    bool mixKinds = false;
+};
+
 struct LoadSheet {
     std::int64_t slotCount = 12;
-    double allowedG = 0;  ///< what the balance grade allows at that speed; the ring
+    double allowedG = 0;               ///< what the balance grade allows at that speed
+    std::optional<double> ranSmoothG;  ///< the largest offset, doubt included, that ran smooth
+    std::optional<double> walkedG;     ///< the smallest at which the machine walked or was stopped
     std::vector<SheetLoad> loads;
     std::vector<std::string> runs;
     std::int64_t loadsIfMixed = 0;
+    std::int64_t loadsDone = 0;  ///< spun before, those stopped included
+    std::int64_t framesLeft = 0;
+    bool severalKinds = false;
+
+    /// The ring drawn: what ran smooth on this machine before, else what the grade allows.
+    double ringG() const { return ranSmoothG.value_or(allowedG); }
 };
 
-/// The loads of the open runs, or of the runs given, lots apart.
-Result<LoadSheet> loadSheet(const Read& file, const std::vector<Id<Extraction>>& runs, Day on);
+/// The loads of the open runs, or of the runs given. Of an open run only what is not spun yet; a
+/// closed one is laid out as it was when its boxes came in.
+Result<LoadSheet> loadSheet(const Read& file, const std::vector<Id<Extraction>>& runs, Day on,
+                            const LoadRules& allowed = {});
 /// Reckons offsets and doubts of a load anew, after frames changed places.
 void weighOffsets(SheetLoad& load);
 /// Runs that are not closed, oldest first.
 std::vector<Extraction> openRuns(const Read& file);
+
+/// A frame of a box as it is reckoned for the loads, with every step noted; nothing where nobody
+/// knows how many frames the box holds.
+std::optional<LoadFrame> reckonFrame(const Read& file, const ExtractionBox& box,
+                                     const Extraction& run, Working* working = nullptr);
+
+/// What helps a load that does not balance: the frame left out, or where an empty one goes.
+struct LoadAdvice {
+    std::string box;  ///< whose frame is left out; empty: an empty frame is put in
+    SheetLoad after;
+};
+/// Nothing where the load has fewer than two frames or nothing is gained.
+std::optional<LoadAdvice> leaveOneOut(const SheetLoad& load);
+/// Nothing where no slot is free or nothing is gained.
+std::optional<LoadAdvice> addAnEmptyFrame(const SheetLoad& load);
 
 }  // namespace combwright

@@ -6,6 +6,7 @@
 #include "core/places/full_frame.h"
 #include "core/storage/queries/constants.h"
 #include "core/storage/queries/names.h"
+#include "core/storage/queries/runs.h"
 #include "core/storage/queries/yards.h"
 #include "core/trade/honey/share_yield.h"
 
@@ -19,11 +20,6 @@ std::optional<double> grams(const std::optional<Known<Mass>>& reading) {
 std::optional<std::string> hiveKey(const ExtractionBox& box) {
     if (!box.hive) return std::nullopt;
     return std::to_string(box.hive->number);
-}
-
-std::string boxMark(const Read& file, const ExtractionBox& box) {
-    if (const auto known = file.find(box.box); known && !known->mark.empty()) return known->mark;
-    return box.knownAs.empty() ? "#" + std::to_string(box.id.number) : box.knownAs;
 }
 
 /// Frames × fill × what a full frame of that kind holds; where the fill was not judged, full frames
@@ -60,7 +56,7 @@ struct SharedOut {
 };
 
 Result<SharedOut> shareOut(const Read& file, const RunBalance& balance,
-                           const std::vector<ExtractionBox>& boxes) {
+                           const std::vector<ExtractionBox>& boxes, Working* working) {
     const bool anyWeighed = std::any_of(boxes.begin(), boxes.end(), [](const ExtractionBox& box) {
         return grams(box.gross) && grams(box.wet);
     });
@@ -68,18 +64,18 @@ Result<SharedOut> shareOut(const Read& file, const RunBalance& balance,
         std::vector<EstimatedBox> estimated;
         for (const ExtractionBox& box : boxes)
             estimated.push_back(
-                {boxMark(file, box), hiveKey(box), byEyeGrams(file, box, balance.run)});
+                {calledInRun(file, box), hiveKey(box), byEyeGrams(file, box, balance.run)});
         const auto total = balance.bucketsHow == How::Unknown
                                ? std::nullopt
                                : std::optional(static_cast<double>(balance.buckets.grams()));
-        return SharedOut{shareByEye(total, estimated), true};
+        return SharedOut{shareByEye(total, estimated, working), true};
     }
     std::vector<YieldBox> weighed;
     for (const ExtractionBox& box : boxes)
-        weighed.push_back({boxMark(file, box), hiveKey(box), grams(box.gross), grams(box.wet)});
+        weighed.push_back({calledInRun(file, box), hiveKey(box), grams(box.gross), grams(box.wet)});
     const YieldRun run{static_cast<double>(balance.buckets.grams()), grams(balance.run.cappings),
                        grams(balance.run.scrapings)};
-    auto shares = shareYield(run, weighed);
+    auto shares = shareYield(run, weighed, working);
     if (!shares) return shares.error();
     return SharedOut{*std::move(shares), false};
 }
@@ -118,7 +114,14 @@ void takeShares(const Read& file, const YieldShares& shares, RunBalance& balance
 
 }  // namespace
 
-Result<RunBalance> runBalance(const Read& file, Id<Extraction> id) {
+How RunBalance::outHow() const {
+    How how = byEye ? How::ByEye : How::Weighed;
+    for (const RunBoxLine& line : boxes)
+        if (line.byDifference) how = weaker(how, How::ByDifference);
+    return how;
+}
+
+Result<RunBalance> runBalance(const Read& file, Id<Extraction> id, Working* working) {
     const auto run = file.find(id);
     if (!run) return Refusal{Code::NotFound, "run", {}};
     RunBalance balance;
@@ -126,10 +129,12 @@ Result<RunBalance> runBalance(const Read& file, Id<Extraction> id) {
     if (run->yard) balance.yard = nameOf(file, Yard::table, run->yard->number);
     if (const auto cappings = grams(run->cappings))
         balance.cappings = Mass::roundedGrams(*cappings);
+    if (const auto scrapings = grams(run->scrapings))
+        balance.scrapings = Mass::roundedGrams(*scrapings);
     takeBuckets(file, balance);
     balance.loads = static_cast<std::int64_t>(file.where<SpinLoad>({is("extraction", id)}).size());
     const auto boxes = file.where<ExtractionBox>({is("extraction", id)});
-    const auto shared = shareOut(file, balance, boxes);
+    const auto shared = shareOut(file, balance, boxes, working);
     if (!shared) return shared.error();
     balance.byEye = shared->byEye;
     const YieldShares& shares = shared->shares;
@@ -139,7 +144,7 @@ Result<RunBalance> runBalance(const Read& file, Id<Extraction> id) {
     for (std::size_t i = 0; i < boxes.size(); ++i) {
         RunBoxLine line;
         line.box = boxes[i];
-        line.mark = boxMark(file, boxes[i]);
+        line.mark = calledInRun(file, boxes[i]);
         if (boxes[i].hive) line.hive = nameOf(file, Hive::table, boxes[i].hive->number);
         if (i < shares.offG.size()) line.offG = shares.offG[i];
         line.byDifference = std::find(shares.byDifference.begin(), shares.byDifference.end(), i) !=

@@ -10,6 +10,7 @@
 #include "core/model/honey/pull.h"
 #include "core/storage/rows.h"
 #include "core/support/result.h"
+#include "core/support/working.h"
 
 namespace combwright {
 
@@ -36,7 +37,7 @@ struct RunBalance {
     std::vector<RunShare> shares;  ///< hives in order of coming, the unknown line last
     Mass buckets;
     How bucketsHow = How::Unknown;
-    std::optional<Mass> cappings;
+    std::optional<Mass> cappings, scrapings;
     std::optional<double> outOfBoxesG;   ///< full less wet of all boxes
     std::optional<double> unaccountedG;  ///< positive is missing
     std::int64_t frames = 0;
@@ -45,9 +46,13 @@ struct RunBalance {
     bool revised = false;                ///< shares differ from those at closing
     std::optional<double> gotPerFrameG;  ///< off the boxes by frame, where all were weighed
     std::optional<double> waterLow, waterHigh;
+
+    /// How what came out of the boxes is known: by its weakest box.
+    How outHow() const;
 };
 
-/// The balance of a run as it stands. Refused with SecondUnknown where two weights are missing.
-Result<RunBalance> runBalance(const Read& file, Id<Extraction> run);
+/// The balance of a run as it stands; the steps of sharing out go into `working`. Refused with
+/// SecondUnknown where two weights are missing.
+Result<RunBalance> runBalance(const Read& file, Id<Extraction> run, Working* working = nullptr);
 
 }  // namespace combwright

@@ -37,6 +37,7 @@ constexpr Label labels[] = {
     {"name-lost-box", QT_TRANSLATE_NOOP("words", "a lost box named")},
     {"open-run", QT_TRANSLATE_NOOP("words", "a run opened")},
     {"spin-load", QT_TRANSLATE_NOOP("words", "a load spun")},
+    {"take-box-out", QT_TRANSLATE_NOOP("words", "a box taken out of a run")},
     {"weigh-box", QT_TRANSLATE_NOOP("words", "a box weighed")},
     {"weigh-cappings", QT_TRANSLATE_NOOP("words", "cappings weighed")},
     {"look-into", QT_TRANSLATE_NOOP("words", "a look into a hive")},

@@ -3,11 +3,17 @@
 #include <gtest/gtest.h>
 
 #include <QApplication>
+#include <QLabel>
 #include <QLineEdit>
+#include <QPushButton>
 #include <QTest>
+#include <QTimer>
+#include <functional>
+#include <set>
 
 #include "tests/support/hill_and_creek.h"
 #include "tests/support/support.h"
+#include "ui/honey_room/close_day_form.h"
 #include "ui/honey_room/honey_room_place.h"
 #include "ui/look/style.h"
 #include "ui/season_book/season_book_place.h"
@@ -36,12 +42,49 @@ class InTheHoneyRoom : public test::SeasonTest {
         ASSERT_NE(room, nullptr);
     }
     void type(const std::string& line) const {
+        room->setFocus();
         auto* entry = qobject_cast<QLineEdit*>(QApplication::focusWidget());
         ASSERT_NE(entry, nullptr) << "the entry line has the cursor";
         QTest::keyClicks(entry, QString::fromStdString(line));
         QTest::keyClick(entry, Qt::Key_Return);
         EXPECT_TRUE(entry->text().isEmpty()) << line << ": " << session.lastTold().toStdString();
     }
+    /// Does something in the form that opens next; the form must be gone afterwards.
+    static void inDialog(const std::function<void(CloseDayForm&)>& deed) {
+        QTimer::singleShot(0, [deed] {
+            auto* form = qobject_cast<CloseDayForm*>(QApplication::activeModalWidget());
+            ASSERT_NE(form, nullptr);
+            form->activateWindow();
+            if (QTest::qWaitForWindowActive(form))
+                deed(*form);
+            else
+                ADD_FAILURE() << "the form does not get the keyboard";
+            if (form->isVisible()) {
+                ADD_FAILURE() << "the form stays: " << form->outlook().text.toStdString();
+                form->reject();
+            }
+        });
+    }
+    template <class Widget>
+    Widget* part(const char* name) const {
+        auto* found = room->findChild<Widget*>(QLatin1String(name));
+        EXPECT_NE(found, nullptr) << name;
+        return found;
+    }
+    QLineEdit* entry() const { return part<QLineEdit>("entry"); }
+    /// Types and presses Enter whatever comes of it.
+    void tryLine(const std::string& line) const {
+        entry()->clear();
+        QTest::keyClicks(entry(), QString::fromStdString(line));
+        QTest::keyClick(entry(), Qt::Key_Return);
+    }
+    void openCreek() {
+        type("open 27-3 Creek");
+        type("C2a 23.6");
+        type("C2b 18.9");
+    }
+    std::vector<ExtractionBox> entries() const { return session.read().all<ExtractionBox>(); }
+
     static std::string kilos(int grams) {
         return QString::number(grams / 1000.0, 'f', 1).toStdString();
     }
@@ -54,13 +97,19 @@ class InTheHoneyRoom : public test::SeasonTest {
 TEST_F(InTheHoneyRoom, TypedWeightsGiveTheShares) {
     type("open 27-2 Hill");
     for (const auto& box : test::hillBoxes) {
-        const std::string mark = box.box ? box.box : "tagless";
+        const std::string mark = box.box ? box.box : "tag lost";
         type(mark + " " + kilos(box.gross));
         type(mark + " wet " + kilos(box.wet));
     }
     type("cappings 11");
     type("B1 45.0 17.2");
     type("B2 46,5 17,4");
+    inDialog([](CloseDayForm& form) {
+        EXPECT_TRUE(form.outlook().closes) << form.outlook().text.toStdString();
+        EXPECT_TRUE(form.outlook().text.contains(QStringLiteral("0.6 kg is missing")));
+        QTest::keyClick(&form, Qt::Key_Return, Qt::ControlModifier);
+    });
+    EXPECT_EQ(room->head().action, QStringLiteral("Close the day")) << "nothing is left to spin";
     window->current()->act();
     const auto balance = runBalance(session.read(), *room->run());
     ASSERT_TRUE(balance);
@@ -95,9 +144,363 @@ TEST_F(InTheHoneyRoom, AFrameChangesPlacesByKeyboard) {
     for (int n = 0; n < 4; ++n) QTest::keyClick(&load, Qt::Key_Right);
     const auto planned = load.load().places;
     QTest::keyClick(&load, Qt::Key_Return);
-    EXPECT_TRUE(load.isChanged());
-    EXPECT_EQ(load.load().places[0].has_value(), planned[4].has_value());
+    EXPECT_EQ(load.load().places[0]->entry, planned[4]->entry);
     EXPECT_GE(load.load().offset.startG + 1e-6, before) << "the plan was the best there is";
+}
+
+TEST_F(InTheHoneyRoom, ChoosingABoxAndTypingItsNumberNeedsNoGrammar) {
+    openCreek();
+    type("C4b ?");
+    WaitingView& waiting = room->waiting();
+    ASSERT_EQ(waiting.boxes().size(), 3U);
+    waiting.setFocus();
+    QTest::keyClick(&waiting, Qt::Key_End);
+    EXPECT_EQ(waiting.current()->mark, "C4b");
+    EXPECT_TRUE(part<QLabel>("entry_for")->text().startsWith(QStringLiteral("C4b full")));
+    QTest::keyClick(&waiting, Qt::Key_1);
+    QTest::keyClicks(QApplication::focusWidget(), QStringLiteral("9.2"));
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
+    EXPECT_EQ(entries()[2].gross->value, Mass::grams(19200));
+    EXPECT_TRUE(entry()->text().isEmpty());
+    // Up and Down in the line choose as well; what is weighed full is weighed wet next.
+    waiting.choose(0);
+    EXPECT_EQ(waiting.current()->mark, "C2a");
+    type("5.4");
+    EXPECT_EQ(entries()[0].wet->value, Mass::grams(5400));
+    QTest::keyClick(entry(), Qt::Key_Up);
+    QTest::keyClick(entry(), Qt::Key_Down);
+    EXPECT_EQ(QApplication::focusWidget(), entry()) << "the cursor stays in the line";
+}
+
+TEST_F(InTheHoneyRoom, AWrongWeightIsTypedAgainAndTheOldOneStaysInTheHistory) {
+    openCreek();
+    type("C2a 22.6");
+    EXPECT_EQ(entries()[0].gross->value, Mass::grams(22600));
+    EXPECT_TRUE(session.lastTold().contains(QStringLiteral("was 23.6 kg")));
+    EXPECT_EQ(entries().size(), 2U);
+    const auto history = session.season().history(2);
+    EXPECT_NE(history[0].info.line.find("22600"), std::string::npos);
+    session.undo();
+    EXPECT_EQ(entries()[0].gross->value, Mass::grams(23600));
+}
+
+TEST_F(InTheHoneyRoom, SlipsAreAskedAboutAndChangeNothing) {
+    openCreek();
+    tryLine("C2x 20.0");
+    EXPECT_EQ(entries().size(), 2U) << "a mark nobody painted is asked about";
+    EXPECT_EQ(entry()->text(), QStringLiteral("C2x 20.0"));
+    QTest::keyClick(entry(), Qt::Key_Return);
+    EXPECT_EQ(entries().size(), 3U) << "and kept when it is said again";
+    tryLine("C2a wet 22.9");
+    EXPECT_FALSE(entries()[0].wet) << "nearly the full weight";
+    tryLine("C2a wet 30");
+    QTest::keyClick(entry(), Qt::Key_Return);
+    EXPECT_FALSE(entries()[0].wet) << "heavier than full";
+    tryLine("C2a 230");
+    EXPECT_EQ(entries()[0].gross->value, Mass::grams(23600));
+    tryLine("B1 13.0 172");
+    tryLine("B1 lots");
+    tryLine("cappings");
+    tryLine("open 27-3 Creek");
+    tryLine("open 27-9 Nowhere");
+    EXPECT_TRUE(session.read().all<Bucket>().empty());
+    EXPECT_EQ(session.read().all<Extraction>().size(), 1U);
+}
+
+TEST_F(InTheHoneyRoom, DeleteTakesABoxOutOfTheRunAgain) {
+    openCreek();
+    WaitingView& waiting = room->waiting();
+    waiting.setFocus();
+    QTest::keyClick(&waiting, Qt::Key_Home);
+    QTest::keyClick(&waiting, Qt::Key_Delete);
+    ASSERT_EQ(entries().size(), 1U);
+    EXPECT_EQ(session.read().find(entries()[0].box)->mark, "C2b");
+}
+
+TEST_F(InTheHoneyRoom, TheTableTwinIsOneKeyAway) {
+    openCreek();
+    WaitingView& waiting = room->waiting();
+    waiting.setFocus();
+    QTest::keyClick(&waiting, Qt::Key_T);
+    ASSERT_TRUE(room->table().isVisible());
+    EXPECT_EQ(room->table().rowCount(), 2);
+    EXPECT_EQ(room->table().item(0, 0)->text(), QStringLiteral("C2a"));
+    QTest::keyClick(&room->table(), Qt::Key_T);
+    EXPECT_TRUE(waiting.isVisible());
+    EXPECT_TRUE(waiting.hasFocus());
+    EXPECT_TRUE(waiting.accessibleDescription().contains(QStringLiteral("C2a")));
+}
+
+TEST_F(InTheHoneyRoom, ALoadSpunLeavesItsFramesAndWidensTheRing) {
+    openCreek();
+    EXPECT_EQ(room->head().action, QStringLiteral("Load 1 spun"));
+    EXPECT_TRUE(part<QLabel>("load_ring")->text().contains(QStringLiteral("balance grade")));
+    window->current()->act();
+    ASSERT_EQ(session.read().all<SpinLoad>().size(), 1U);
+    const SpinLoad spun = session.read().all<SpinLoad>()[0];
+    EXPECT_EQ(spun.ran, Ran::Smooth);
+    EXPECT_TRUE(spun.doubt);
+    EXPECT_EQ(room->head().action, QStringLiteral("Load 2 spun"));
+    EXPECT_TRUE(part<QLabel>("load_ring")->text().contains(QStringLiteral("ran smooth before")));
+    auto* walked = part<QPushButton>("spun_walked");
+    walked->setFocus();
+    QTest::keyClick(walked, Qt::Key_Space);
+    EXPECT_EQ(session.read().all<SpinLoad>().back().ran, Ran::Walked);
+    EXPECT_FALSE(room->loadView().hasLoad());
+    EXPECT_EQ(room->waiting().boxes().size(), 2U) << "both stand wet now";
+}
+
+TEST_F(InTheHoneyRoom, SwappedFramesAreRingedKeptWhileTypingAndPutBack) {
+    openCreek();
+    LoadView& load = room->loadView();
+    load.setFocus();
+    const auto planned = load.load().places;
+    QTest::keyClick(&load, Qt::Key_Space);
+    EXPECT_EQ(load.held(), 1);
+    QTest::keyClick(&load, Qt::Key_Escape);
+    EXPECT_FALSE(load.held());
+    // The first slot with a frame of the other box.
+    int other = 1;
+    while (planned[static_cast<std::size_t>(other)]->entry == planned[0]->entry) ++other;
+    QTest::keyClick(&load, Qt::Key_Space);
+    for (int n = 0; n < other; ++n) QTest::keyClick(&load, Qt::Key_Right);
+    QTest::keyClick(&load, Qt::Key_Space);
+    EXPECT_TRUE(load.isChanged());
+    EXPECT_TRUE(load.accessibleDescription().contains(QStringLiteral("slot 1 is not as planned")));
+    const double changed = load.load().offset.startG;
+    EXPECT_GT(changed, load.planned().offset.startG);
+    type("B1 13.0 17.2");
+    EXPECT_TRUE(load.isChanged()) << "weighing a bucket leaves the frames where they are";
+    EXPECT_NEAR(load.load().offset.startG, changed, 1e-6);
+    load.setFocus();
+    QTest::keyClick(&load, Qt::Key_R);
+    EXPECT_FALSE(load.isChanged());
+}
+
+TEST_F(InTheHoneyRoom, FramesAreDraggedFromSlotToSlot) {
+    openCreek();
+    LoadView& load = room->loadView();
+    const auto planned = load.load().places;
+    const QPoint middle = load.rect().center();
+    const int reach = std::min(load.width(), load.height()) / 4;
+    // Slot 1 stands above the axle, slot 4 to its right.
+    QTest::mousePress(&load, Qt::LeftButton, {}, middle - QPoint(0, reach));
+    EXPECT_EQ(load.held(), 1);
+    QTest::mouseMove(&load, middle + QPoint(reach, 0));
+    QTest::mouseRelease(&load, Qt::LeftButton, {}, middle + QPoint(reach, 0));
+    EXPECT_FALSE(load.held());
+    EXPECT_EQ(load.load().places[0]->entry, planned[3]->entry);
+    EXPECT_EQ(load.load().places[3]->entry, planned[0]->entry);
+}
+
+TEST_F(InTheHoneyRoom, ALoadThatDoesNotBalanceTakesAnEmptyFrameByKey) {
+    openCreek();
+    playAll(session.season(),
+            R"({"do":"spin-load","on":"2027-08-07","run":"27-3","boxes":"C2a 9","ran":"smooth"}
+{"do":"spin-load","on":"2027-08-07","run":"27-3","boxes":"C2b 8","ran":"smooth"})");
+    LoadView& load = room->loadView();
+    ASSERT_EQ(load.load().frames, 1);
+    const double before = load.load().offset.largerG();
+    EXPECT_TRUE(part<QLabel>("advice")->text().contains(QStringLiteral("does not balance")));
+    load.setFocus();
+    QTest::keyClick(&load, Qt::Key_A);
+    EXPECT_EQ(load.load().frames, 2);
+    EXPECT_LT(load.load().offset.largerG(), before);
+    window->current()->act();
+    EXPECT_EQ(session.read().all<LoadBox>().back().frames, Count(1)) << "the empty one is nobody's";
+}
+
+TEST_F(InTheHoneyRoom, BucketsByLevelAndByChoosing) {
+    openCreek();
+    type("B1 half 17.2");
+    const Bucket half = session.read().all<Bucket>()[0];
+    EXPECT_EQ(half.net->value, Mass::grams(6800));
+    EXPECT_EQ(half.net->how, How::ByEye);
+    BucketBoard& board = room->buckets();
+    board.setFocus();
+    EXPECT_TRUE(board.current()->underGate);
+    QTest::keyClick(&board, Qt::Key_Right);
+    EXPECT_EQ(board.current()->mark, "B2");
+    QTest::keyClick(&board, Qt::Key_1);
+    QTest::keyClicks(QApplication::focusWidget(), QStringLiteral("3.0 18.9"));
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
+    const Bucket second = session.read().all<Bucket>().back();
+    EXPECT_EQ(second.mark.text(), "B2");
+    EXPECT_EQ(second.net->value, Mass::grams(13000));
+    EXPECT_TRUE(part<QLabel>("bucket_foot")->text().contains(QStringLiteral("do not bottle")));
+}
+
+TEST_F(InTheHoneyRoom, TheLostBoxIsNamedFromTheBalance) {
+    playAll(session.season(),
+            test::runScript("27-2", "Hill", "2027-08-07", test::hillBoxes, 91500, 11000));
+    RunView& balance = room->balance();
+    ASSERT_FALSE(balance.isFolded());
+    balance.setFocus();
+    for (int n = 0; n < 4; ++n) QTest::keyClick(&balance, Qt::Key_Down);
+    EXPECT_TRUE(balance.currentText().contains(QStringLiteral("no tag")));
+    QTest::keyClick(&balance, Qt::Key_Return);
+    ASSERT_EQ(QApplication::focusWidget(), entry());
+    tryLine("H9");
+    EXPECT_EQ(entry()->text(), QStringLiteral("H9")) << "no such hive";
+    tryLine("H2");
+    const auto run = runBalance(session.read(), *room->run());
+    EXPECT_TRUE(run->revised);
+    EXPECT_EQ(run->shares[1].mass, Mass::grams(27690));
+    EXPECT_TRUE(balance.accessibleDescription().contains(QStringLiteral("revised, was 14.9")));
+}
+
+TEST_F(InTheHoneyRoom, ADayIsEnteredAfterwardsByKeyboardAlone) {
+    inDialog([](CloseDayForm& form) {
+        auto* lot = form.findChild<QLineEdit*>(QStringLiteral("lot"));
+        ASSERT_NE(lot, nullptr);
+        EXPECT_EQ(lot->text(), QStringLiteral("27-1"));
+        const auto next = [&](const QString& text) {
+            auto* edit = qobject_cast<QLineEdit*>(form.focusWidget());
+            ASSERT_NE(edit, nullptr)
+                << text.toStdString() << ": " << form.focusWidget()->metaObject()->className();
+            edit->selectAll();
+            QTest::keyClicks(edit, text);
+            QTest::keyClick(edit, Qt::Key_Return);
+        };
+        QTest::keyClick(lot, Qt::Key_Return);
+        auto* yard = form.findChild<QComboBox*>(QStringLiteral("yard"));
+        ASSERT_EQ(form.focusWidget(), yard);
+        yard->setCurrentText(QStringLiteral("Creek"));
+        QTest::keyClick(yard, Qt::Key_Tab);
+        QTest::keyClick(form.focusWidget(), Qt::Key_Return);  // the day stands
+        for (const auto& box : test::creekBoxes) {
+            next(QString::fromLatin1(box.box));
+            next(box.gross ? QString::number(box.gross / 1000.0) : QString());
+            next(QString::number(box.wet / 1000.0));
+        }
+        QTest::keyClick(form.focusWidget(), Qt::Key_Return);  // no further box
+        QTest::keyClick(form.focusWidget(), Qt::Key_Return);
+        QTest::keyClick(form.focusWidget(), Qt::Key_Return);
+        EXPECT_EQ(form.focusWidget()->objectName(), QStringLiteral("bucket"));
+        next(QStringLiteral("all"));
+        next(QStringLiteral("66.0"));
+        next(QStringLiteral("17.3"));
+        EXPECT_FALSE(form.outlook().closes) << "one box and the cappings are not known";
+        auto* cappings = form.findChild<QLineEdit*>(QStringLiteral("cappings"));
+        cappings->setFocus();
+        next(QStringLiteral("8"));
+        EXPECT_TRUE(form.outlook().closes);
+        EXPECT_TRUE(form.outlook().text.contains(QStringLiteral("by difference")));
+        QTest::keyClick(&form, Qt::Key_Return, Qt::ControlModifier);
+    });
+    QTest::keyClick(entry(), Qt::Key_Return, Qt::ControlModifier);
+    const auto run = runBalance(session.read(), *room->run());
+    ASSERT_TRUE(run);
+    EXPECT_TRUE(run->run.closed);
+    ASSERT_EQ(run->shares.size(), 3U);
+    EXPECT_EQ(run->shares[2].how, How::ByDifference);
+    EXPECT_EQ(run->yard, "Creek");
+}
+
+TEST_F(InTheHoneyRoom, TheFormKeepsNothingOfWhatItRefuses) {
+    openCreek();
+    inDialog([](CloseDayForm& form) {
+        const auto wets = form.findChildren<QLineEdit*>(QStringLiteral("wet"));
+        ASSERT_GE(wets.size(), 2);
+        wets[0]->setText(QStringLiteral("1.240"));
+        EXPECT_FALSE(form.outlook().closes);
+        EXPECT_TRUE(form.outlook().text.contains(QStringLiteral("1.240")));
+        wets[0]->setText(QStringLiteral("30"));
+        wets[1]->setText(QStringLiteral("5.0"));
+        auto* keep = form.findChild<QPushButton*>(QStringLiteral("keep"));
+        keep->setFocus();
+        QTest::keyClick(keep, Qt::Key_Space);
+        EXPECT_TRUE(form.isVisible()) << "wet outweighs full";
+        EXPECT_EQ(wets[0]->text(), QStringLiteral("30"));
+        wets[0]->setText(QStringLiteral("5.4"));
+        QTest::keyClick(keep, Qt::Key_Space);
+    });
+    QTest::keyClick(entry(), Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_EQ(entries()[0].wet->value, Mass::grams(5400));
+    EXPECT_EQ(entries()[1].wet->value, Mass::grams(5000));
+    EXPECT_FALSE(session.read().find(*room->run())->closed);
+}
+
+TEST_F(InTheHoneyRoom, CautionsStandUntilSeenAndSpeakOfTheHeavyBox) {
+    auto* caution = part<QLabel>("caution");
+    openCreek();
+    EXPECT_TRUE(caution->text().contains(QStringLiteral("over 23 kg: two people")))
+        << "C2a weighs 23.6";
+    EXPECT_TRUE(caution->text().contains(QStringLiteral("infants")));
+    type("C2a 22.0");
+    EXPECT_FALSE(caution->text().contains(QStringLiteral("two people")));
+    auto* seen = part<QPushButton>("seen");
+    seen->setFocus();
+    QTest::keyClick(seen, Qt::Key_Space);
+    EXPECT_FALSE(caution->isVisible());
+    clock.set("2027-08-08");
+    room->reload();
+    EXPECT_TRUE(caution->isVisible()) << "once a day";
+}
+
+TEST_F(InTheHoneyRoom, PoundsThroughout) {
+    openCreek();
+    type("B1 13.0 17.2");
+    session.setUnits(Units::UsCustomary);
+    for (QLabel* label : room->findChildren<QLabel*>())
+        EXPECT_FALSE(label->text().contains(QStringLiteral("kg"))) << label->text().toStdString();
+    EXPECT_FALSE(room->loadView().accessibleDescription().contains(QStringLiteral("kg")));
+    EXPECT_EQ(room->head().big.unit, QStringLiteral("lb"));
+    type("C2a wet 11.9");
+    EXPECT_EQ(entries()[0].wet->value, Mass::grams(5398));
+    session.setUnits(Units::Metric);
+}
+
+TEST_F(InTheHoneyRoom, NothingScrollsSidewaysOrIsClippedAtTwiceTheText) {
+    openCreek();
+    type("B1 13.0 17.2");
+    for (const double factor : {1.0, 1.15, 1.5, 2.0}) {
+        for (const QSize size : {QSize(1280, 800), QSize(1000, 700)}) {
+            session.setLook(
+                applyLook(*qobject_cast<QApplication*>(QApplication::instance()), false, factor));
+            window->resize(size);
+            room->reload();
+            QApplication::processEvents();
+            if (window->width() > size.width()) continue;  // the shell itself needs more there
+            auto* scroll = room->findChild<QScrollArea*>();
+            EXPECT_LE(scroll->widget()->width(), scroll->viewport()->width())
+                << factor << " at " << size.width();
+            for (QPushButton* button : room->findChildren<QPushButton*>()) {
+                if (!button->isVisible()) continue;
+                EXPECT_GE(button->width() + 1, button->sizeHint().width())
+                    << button->text().toStdString() << " at " << factor;
+                EXPECT_LE(button->mapTo(room, button->rect().topRight()).x(), room->width());
+            }
+        }
+    }
+    session.setLook(applyLook(*qobject_cast<QApplication*>(QApplication::instance()), false));
+}
+
+TEST_F(InTheHoneyRoom, ExplainsWhatItShows) {
+    playAll(session.season(),
+            test::runScript("27-2", "Hill", "2027-08-07", test::hillBoxes, 91500, 11000));
+    room->reload();
+    const auto figures = room->explained();
+    ASSERT_FALSE(figures.empty());
+    EXPECT_EQ(figures.front().what, QStringLiteral("Share of H1"));
+    EXPECT_EQ(figures.front().answer, QStringLiteral("27.5 kg w"));
+    EXPECT_FALSE(room->sheets().front().page().blocks.empty());
+}
+
+TEST_F(InTheHoneyRoom, TabGoesThroughTheRoomAndBack) {
+    openCreek();
+    entry()->setFocus();
+    std::set<QWidget*> seen;
+    for (int n = 0; n < 60; ++n) {
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
+        seen.insert(QApplication::focusWidget());
+    }
+    for (QWidget* stop : std::initializer_list<QWidget*>{
+             &room->waiting(), &room->loadView(), &room->buckets(), &room->balance(), entry()})
+        EXPECT_TRUE(seen.contains(stop)) << stop->objectName().toStdString();
+    entry()->setFocus();
+    QTest::keyClick(entry(), Qt::Key_Backtab, Qt::ShiftModifier);
+    EXPECT_NE(QApplication::focusWidget(), entry());
 }
 
 TEST_F(InTheHoneyRoom, TheSeasonBookShowsItAndItsTableTwin) {

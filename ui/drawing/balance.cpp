@@ -47,7 +47,11 @@ bool figureFits(double width, TextSize size, const Look& look) {
 TextLine bandLabel(const BandView& band, bool withFigure) {
     const Tone tone = isOpenEnd(band) ? Tone::Warn : Tone::Ink;
     TextLine line = {{band.name, !withFigure, tone}};
-    if (!withFigure) return line;
+    if (!withFigure) {
+        if (!band.note.isEmpty())
+            line.push_back({QStringLiteral("  ") + band.note, false, Tone::Muted});
+        return line;
+    }
     FigureStyle style;
     style.bold = true;
     style.tone = tone;

@@ -7,6 +7,7 @@
 #include <cmath>
 #include <numbers>
 
+#include "core/words/figures.h"
 #include "ui/drawing/lettering.h"
 #include "ui/drawing/strokes.h"
 
@@ -233,12 +234,12 @@ int nearestSlot(const ExtractorView& extractor, double degrees) {
 }
 
 QString offsetWords(const ExtractorView& extractor, const OffsetView& offset, const char* when) {
-    QString words = ExtractorTexts::tr(when).arg(std::lround(offset.grams));
+    QString words = ExtractorTexts::tr(when).arg(shownPortion(offset.grams).text());
     if (offset.grams >= 0.5 && !extractor.slotViews.empty()) {
         words += ExtractorTexts::tr(" towards slot %1").arg(nearestSlot(extractor, offset.angle));
     }
     if (offset.doubt >= 0.5) {
-        words += ExtractorTexts::tr(", may be %1 grams off that").arg(std::lround(offset.doubt));
+        words += ExtractorTexts::tr(", may be %1 off that").arg(shownPortion(offset.doubt).text());
     }
     return words;
 }
@@ -337,18 +338,18 @@ QString spoken(const ExtractorView& extractor) {
     if (extractor.start) {
         sentences << offsetWords(
             extractor, *extractor.start,
-            QT_TRANSLATE_NOOP("combwright::Extractor", "off balance at the start %1 grams"));
+            QT_TRANSLATE_NOOP("combwright::Extractor", "off balance at the start %1"));
     }
     if (extractor.end) {
         sentences << offsetWords(extractor, *extractor.end,
-                                 QT_TRANSLATE_NOOP("combwright::Extractor", "at the end %1 grams"));
+                                 QT_TRANSLATE_NOOP("combwright::Extractor", "at the end %1"));
     }
     if (extractor.ringGrams) {
         const char* words =
             extractor.ringRan
-                ? QT_TRANSLATE_NOOP("combwright::Extractor", "%1 grams ran smooth before")
-                : QT_TRANSLATE_NOOP("combwright::Extractor", "the balance grade allows %1 grams");
-        sentences << ExtractorTexts::tr(words).arg(std::lround(*extractor.ringGrams));
+                ? QT_TRANSLATE_NOOP("combwright::Extractor", "%1 ran smooth before")
+                : QT_TRANSLATE_NOOP("combwright::Extractor", "the balance grade allows %1");
+        sentences << ExtractorTexts::tr(words).arg(shownPortion(*extractor.ringGrams).text());
     }
     for (std::size_t i = 0; i < extractor.slotViews.size(); ++i) {
         if (extractor.slotViews[i].ringed) {

@@ -57,7 +57,7 @@ void paintExtractor(QPainter& painter, const QRectF& box, const ExtractorView& e
 enum class ExtractorSign { Start, End, DoubtStart, DoubtEnd, Ring, NotAsPlanned };
 void paintExtractorSign(QPainter& painter, const QRectF& box, ExtractorSign sign, const Look& look);
 
-/// "Extractor, 12 slots, 12 frames. Off balance at the start 94 grams towards slot 6 …"
+/// "Extractor, 12 slots, 12 frames. Off balance at the start 94 g towards slot 6 …"
 QString spoken(const ExtractorView& extractor);
 
 }  // namespace combwright

@@ -1,14 +1,37 @@
 #include "ui/honey_room/extractor_view.h"
 
 #include <QKeyEvent>
-#include <QLocale>
 #include <QMouseEvent>
 #include <QPainter>
 #include <algorithm>
 
+#include "core/words/figures.h"
 #include "core/words/words.h"
 
 namespace combwright {
+namespace {
+
+/// The same frames in the same slots, whatever they are reckoned to weigh.
+bool sameFrames(const SheetLoad& a, const SheetLoad& b) {
+    return a.number == b.number &&
+           std::equal(a.places.begin(), a.places.end(), b.places.begin(), b.places.end(),
+                      [](const auto& x, const auto& y) {
+                          return x.has_value() == y.has_value() &&
+                                 (!x || (x->entry == y->entry && x->emptied == y->emptied));
+                      });
+}
+
+/// What a frame weighs is reckoned anew when its box was weighed.
+void reckonAnew(SheetLoad& load, const SheetLoad& from) {
+    for (auto& place : load.places) {
+        if (!place || place->emptied) continue;
+        for (const auto& fresh : from.places)
+            if (fresh && fresh->entry == place->entry) place = fresh;
+    }
+    weighOffsets(load);
+}
+
+}  // namespace
 
 LoadView::LoadView(Session& session, QWidget* parent) : QWidget(parent), m_session(session) {
     setFocusPolicy(Qt::StrongFocus);
@@ -17,29 +40,60 @@ LoadView::LoadView(Session& session, QWidget* parent) : QWidget(parent), m_sessi
     connect(&session, &Session::lookChanged, this, [this] { update(); });
 }
 
-void LoadView::show(const SheetLoad& load, double allowedG) {
-    m_load = load;
-    m_planned = load;
-    m_allowedG = allowedG;
+void LoadView::show(const SheetLoad& load, const LoadSheet& sheet) {
+    m_ringG = sheet.ringG();
+    m_ringRan = sheet.ranSmoothG.has_value();
+    if (m_hasLoad && sameFrames(load, m_base)) {
+        m_base = load;
+        reckonAnew(m_planned, load);
+        reckonAnew(m_load, load);
+    } else {
+        m_base = load;
+        m_planned = load;
+        m_load = load;
+        m_held.reset();
+        m_selected = 1;
+    }
     m_hasLoad = true;
-    m_changed = false;
-    m_held.reset();
-    m_selected = 1;
     speak();
     update();
 }
 
+void LoadView::take(const SheetLoad& advised) {
+    m_planned = advised;
+    m_load = advised;
+    m_held.reset();
+    speak();
+    update();
+    Q_EMIT changed();
+}
+
+void LoadView::putBack() {
+    if (!m_hasLoad) return;
+    take(m_base);
+}
+
 void LoadView::clear() {
     m_hasLoad = false;
+    m_held.reset();
     setAccessibleDescription(tr("No frames wait to be spun."));
     update();
+}
+
+bool LoadView::isChanged() const { return m_hasLoad && !sameFrames(m_load, m_base); }
+
+bool LoadView::outOfPlace(std::size_t slot) const {
+    const auto& frame = m_load.places[slot];
+    const auto& planned = m_planned.places[slot];
+    if (frame.has_value() != planned.has_value()) return true;
+    return frame && (frame->entry != planned->entry || frame->emptied != planned->emptied);
 }
 
 ExtractorView LoadView::view() const {
     ExtractorView extractor;
     extractor.numbered = true;
-    extractor.ringGrams = m_allowedG;
-    extractor.ringRan = false;
+    extractor.ringGrams = m_ringG;
+    extractor.ringRan = m_ringRan;
     if (!m_hasLoad) return extractor;
     for (std::size_t i = 0; i < m_load.places.size(); ++i) {
         SlotView slot;
@@ -48,22 +102,19 @@ ExtractorView LoadView::view() const {
         if (frame) {
             slot.startGrams = frame->startG;
             slot.endGrams = frame->endG;
-            slot.label = fromUtf8(frame->box);
+            slot.label = frame->emptied ? tr("empty") : fromUtf8(frame->box);
+            extractor.fullGrams = std::max(extractor.fullGrams, frame->startG);
         }
-        const auto& planned = m_planned.places[i];
-        slot.ringed =
-            m_changed && (planned.has_value() != frame.has_value() ||
-                          (frame && planned &&
-                           (frame->box != planned->box || frame->startG != planned->startG)));
+        slot.ringed = outOfPlace(i);
         extractor.slotViews.push_back(slot);
     }
     extractor.start = OffsetView{m_load.offset.startG, m_load.startAngle, m_load.doubtG};
     extractor.end = OffsetView{m_load.offset.endG, m_load.endAngle, m_load.endDoubtG};
-    extractor.selected = m_held.value_or(m_selected);
+    if (hasFocus() || m_held) extractor.selected = m_selected;
     return extractor;
 }
 
-QRectF LoadView::drumBox() const { return QRectF(rect()).adjusted(4, 4, -4, -4); }
+QRectF LoadView::drumBox() const { return QRectF(rect()).adjusted(2, 0, -2, 0); }
 
 void LoadView::paintEvent(QPaintEvent*) {
     QPainter painter(this);
@@ -71,30 +122,32 @@ void LoadView::paintEvent(QPaintEvent*) {
     const Look& look = m_session.look();
     if (!m_hasLoad) {
         painter.setPen(look.tone(Tone::Muted));
-        painter.setFont(look.font(TextSize::Body));
+        painter.setFont(look.font(TextSize::Head));
         painter.drawText(rect(), Qt::AlignCenter | Qt::TextWordWrap,
                          tr("No frames wait to be spun."));
-        return;
+    } else {
+        paintExtractor(painter, drumBox(), view(), look);
     }
-    paintExtractor(painter, drumBox(), view(), look);
     if (hasFocus()) {
-        painter.setPen(QPen(look.tone(Tone::Accent), 1, Qt::DotLine));
+        painter.setPen(QPen(look.tone(Tone::Accent), look.px(2)));
         painter.setBrush(Qt::NoBrush);
         painter.drawRoundedRect(rect().adjusted(1, 1, -2, -2), look.corner(), look.corner());
     }
 }
 
-QString LoadView::offsetText() const {
-    if (!m_hasLoad) return {};
-    const auto kilos = [](double grams) { return QLocale().toString(grams / 1000.0, 'f', 1); };
-    return tr("start %1 kg off, may be %2; end %3, may be %4; allowed at that speed %5 kg")
-        .arg(kilos(m_load.offset.startG), kilos(m_load.offset.startG + m_load.doubtG),
-             kilos(m_load.offset.endG), kilos(m_load.offset.endG + m_load.endDoubtG),
-             kilos(m_allowedG));
+QString LoadView::slotText(int slot) const {
+    if (!m_hasLoad || slot < 1 || slot > static_cast<int>(m_load.places.size())) return {};
+    const auto& frame = m_load.places[static_cast<std::size_t>(slot - 1)];
+    if (!frame) return tr("Slot %1 is empty").arg(slot);
+    if (frame->emptied) return tr("Slot %1: an empty frame").arg(slot);
+    return tr("Slot %1: a frame of %2, %3")
+        .arg(QString::number(slot), fromUtf8(frame->box), massText(frame->startG, How::Weighed));
 }
 
 void LoadView::speak() {
-    setAccessibleDescription(spoken(view()) + QLatin1Char(' ') + offsetText());
+    QString text = slotText(m_selected);
+    if (m_held) text += tr(", the frame of slot %1 is in the hand").arg(*m_held);
+    setAccessibleDescription(text + QStringLiteral(". ") + spoken(view()));
 }
 
 void LoadView::swapPlaces(int a, int b) {
@@ -103,13 +156,17 @@ void LoadView::swapPlaces(int a, int b) {
     std::swap(m_load.places[static_cast<std::size_t>(a - 1)],
               m_load.places[static_cast<std::size_t>(b - 1)]);
     weighOffsets(m_load);
-    m_changed = true;
     speak();
     update();
     Q_EMIT changed();
 }
 
 void LoadView::keyPressEvent(QKeyEvent* event) {
+    // With Ctrl a key is the room's.
+    if (event->modifiers() & Qt::ControlModifier) return QWidget::keyPressEvent(event);
+    if (event->key() == Qt::Key_PageUp) return otherLoadAsked(-1);
+    if (event->key() == Qt::Key_PageDown) return otherLoadAsked(+1);
+    if (!m_hasLoad) return QWidget::keyPressEvent(event);
     const int count = std::max(1, static_cast<int>(m_load.places.size()));
     switch (event->key()) {
         case Qt::Key_Right:
@@ -120,23 +177,34 @@ void LoadView::keyPressEvent(QKeyEvent* event) {
         case Qt::Key_Up:
             m_selected = (m_selected + count - 2) % count + 1;
             break;
+        case Qt::Key_Home:
+            m_selected = 1;
+            break;
         case Qt::Key_Space:
         case Qt::Key_Return:
         case Qt::Key_Enter:
             // Taken up here, put down there: the two frames change places.
             if (m_held) {
-                swapPlaces(*m_held, m_selected);
+                const int from = *m_held;
                 m_held.reset();
+                swapPlaces(from, m_selected);
             } else {
                 m_held = m_selected;
                 m_session.tell(
-                    tr("Frame of slot %1 in the hand; go to another slot and press Enter.")
+                    tr("Frame of slot %1 in the hand; go to another slot and press Space.")
                         .arg(m_selected));
             }
             break;
         case Qt::Key_Escape:
+            if (!m_held) return QWidget::keyPressEvent(event);
             m_held.reset();
             break;
+        case Qt::Key_R:
+            return putBack();
+        case Qt::Key_L:
+            return leaveOutAsked();
+        case Qt::Key_A:
+            return addEmptyAsked();
         default:
             return QWidget::keyPressEvent(event);
     }
@@ -151,11 +219,20 @@ void LoadView::mousePressEvent(QMouseEvent* event) {
     update();
 }
 
+void LoadView::mouseMoveEvent(QMouseEvent* event) {
+    if (!m_held) return;
+    // While it is dragged the slot it would go to is ringed.
+    if (const auto over = slotAt(drumBox(), view(), m_session.look(), event->position()))
+        m_selected = *over;
+    update();
+}
+
 void LoadView::mouseReleaseEvent(QMouseEvent* event) {
     if (!m_held) return;
-    const auto target = slotAt(drumBox(), view(), m_session.look(), event->position());
-    if (target) swapPlaces(*m_held, *target);
+    const int from = *m_held;
     m_held.reset();
+    if (const auto target = slotAt(drumBox(), view(), m_session.look(), event->position()))
+        swapPlaces(from, *target);
     update();
 }
 

@@ -1,5 +1,6 @@
 // The extractor from above with the frames of one load: where each stands, how far off balance the
-// load may be at start and end, and what changes when two frames change places.
+// load may be at start and end, and what changes when two frames change places. What is changed
+// here is only a view until the load is spun.
 #pragma once
 
 #include <QWidget>
@@ -15,21 +16,32 @@ class LoadView : public QWidget {
 
   public:
     explicit LoadView(Session& session, QWidget* parent = nullptr);
-    void show(const SheetLoad& load, double allowedG);
+    /// Shows a load as planned. Where the same load was shown before, frames that changed places
+    /// stay where they were put.
+    void show(const SheetLoad& load, const LoadSheet& sheet);
+    /// Shows what was advised in the place of the plan.
+    void take(const SheetLoad& advised);
+    void putBack();
     void clear();
     /// The load as it stands now, after frames changed places.
     const SheetLoad& load() const { return m_load; }
+    const SheetLoad& planned() const { return m_planned; }
     bool hasLoad() const { return m_hasLoad; }
-    bool isChanged() const { return m_changed; }
-    QString offsetText() const;
+    bool isChanged() const;
+    int selected() const { return m_selected; }
+    std::optional<int> held() const { return m_held; }
 
   Q_SIGNALS:
     void changed();
+    void leaveOutAsked();
+    void addEmptyAsked();
+    void otherLoadAsked(int step);
 
   protected:
     void paintEvent(QPaintEvent*) override;
     void keyPressEvent(QKeyEvent* event) override;
     void mousePressEvent(QMouseEvent* event) override;
+    void mouseMoveEvent(QMouseEvent* event) override;
     void mouseReleaseEvent(QMouseEvent* event) override;
     void focusInEvent(QFocusEvent*) override { update(); }
     void focusOutEvent(QFocusEvent*) override { update(); }
@@ -38,14 +50,17 @@ class LoadView : public QWidget {
     ExtractorView view() const;
     QRectF drumBox() const;
     void swapPlaces(int a, int b);
+    bool outOfPlace(std::size_t slot) const;
+    QString slotText(int slot) const;
     void speak();
 
     Session& m_session;
     SheetLoad m_load;
-    SheetLoad m_planned;
-    double m_allowedG = 0;
+    SheetLoad m_planned;  ///< as planned, or as advised since
+    SheetLoad m_base;     ///< as planned
+    double m_ringG = 0;
+    bool m_ringRan = false;
     bool m_hasLoad = false;
-    bool m_changed = false;
     int m_selected = 1;
     std::optional<int> m_held;  ///< the slot whose frame is in the hand
 };

@@ -1,37 +1,32 @@
 #include "ui/honey_room/honey_room_place.h"
 
+#include <QApplication>
 #include <QHBoxLayout>
 #include <QHeaderView>
+#include <QKeyEvent>
 #include <QLocale>
-#include <QRegularExpression>
+#include <QShortcut>
 #include <QVBoxLayout>
 #include <algorithm>
 #include <map>
 
 #include "core/actions/honey_room/runs.h"
-#include "core/places/pages/harvest_pages.h"
-#include "core/storage/queries/constants.h"
+#include "core/places/explain_honey_room.h"
+#include "core/places/pages/honey_room_pages.h"
 #include "core/storage/queries/names.h"
 #include "core/storage/queries/yards.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
-#include "ui/honey_room/run_drawing.h"
+#include "ui/honey_room/close_day_form.h"
 
 namespace combwright {
 namespace {
 
-std::optional<Known<Mass>> weighedKilograms(const QString& text) {
-    const auto number = typedNumber(text);
-    if (!number) return std::nullopt;
-    return Known<Mass>{Mass::roundedGrams(*number * 1000.0), std::nullopt, How::Weighed};
-}
-
-QString massText(const std::optional<Known<Mass>>& mass) {
-    if (!mass || !mass->value) return {};
-    return QStringLiteral("%1 %2").arg(
-        massFigure(static_cast<double>(mass->value->grams()), mass->how),
-        QString(QLatin1Char(letter(mass->how))));
-}
+// Widths the room needs for three columns and for two, and heights under which the balance folds,
+// px at the base font.
+constexpr int threeColumns = 850;
+constexpr int twoColumns = 580;
+constexpr int roomForBalance = 655;
 
 }  // namespace
 
@@ -41,404 +36,470 @@ HoneyRoomPlace::HoneyRoomPlace(Session& session, QWidget* parent) : Place(sessio
     m_runs = new QComboBox;
     m_runs->setObjectName(QStringLiteral("run"));
     m_runs->setAccessibleName(tr("Run"));
-    m_caution = new QLabel(
-        tr("<b>Mind</b> &nbsp; lid shut while it turns · hot knife and pot off when you leave "
-           "the room · wet floor · <b>over 23 kg: two people</b>"),
-        this);
-    m_caution->setWordWrap(true);
-    m_empty =
-        new QLabel(tr("No run is open. Type the name of a lot and its yard below, for instance "
-                      "<b>open 27-2 Hill</b>, then weigh its boxes: <b>M07 21.4</b> full, later "
-                      "<b>M07 wet 5.2</b>."),
-                   this);
+    m_scroll = new QScrollArea(this);
+    m_scroll->setFrameShape(QFrame::NoFrame);
+    m_scroll->setWidgetResizable(true);
+    m_scroll->setFocusPolicy(Qt::NoFocus);
+    m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_room = new QWidget(m_scroll);
+    auto* inside = new QVBoxLayout(m_room);
+    inside->setContentsMargins(0, 0, 0, 0);
+    inside->setSpacing(6);
+    inside->addWidget(buildCaution());
+    m_empty = new QLabel(m_room);
+    m_empty->setObjectName(QStringLiteral("empty"));
     m_empty->setWordWrap(true);
-
-    m_room = new QWidget(this);
-    auto* across = new QHBoxLayout(m_room);
-    across->setContentsMargins(0, 0, 0, 0);
-    across->setSpacing(24);
-    auto* left = new QVBoxLayout;
-    left->addWidget(new QLabel(tr("<b>Boxes</b>, oldest first"), m_room));
-    m_boxes = new QTableWidget(m_room);
-    m_boxes->setObjectName(QStringLiteral("boxes"));
-    m_boxes->setAccessibleName(tr("Boxes of the run"));
-    m_boxes->setTabKeyNavigation(false);
-    m_boxes->setEditTriggers(QAbstractItemView::NoEditTriggers);
-    m_boxes->setShowGrid(false);
-    m_boxes->setFrameShape(QFrame::NoFrame);
-    m_boxes->setSelectionBehavior(QAbstractItemView::SelectRows);
-    m_boxes->verticalHeader()->hide();
-    m_boxes->horizontalHeader()->setHighlightSections(false);
-    left->addWidget(m_boxes, 1);
-    across->addLayout(left, 3);
-
-    auto* middle = new QVBoxLayout;
-    m_load = new LoadView(session, m_room);
-    m_loadText = new QLabel(m_room);
-    m_loadText->setObjectName(QStringLiteral("load_text"));
-    m_loadText->setWordWrap(true);
-    m_loadText->setTextFormat(Qt::RichText);
-    auto* keys = new QHBoxLayout;
-    const auto button = [&](const QString& text, const char* name, auto deed) {
-        auto* made = new QPushButton(text, m_room);
-        made->setObjectName(QLatin1String(name));
-        connect(made, &QPushButton::clicked, this, deed);
-        keys->addWidget(made);
-    };
-    button(tr("Load before"), "load_before", [this] {
-        m_loadIndex = std::max(0, m_loadIndex - 1);
-        fillLoad();
-    });
-    button(tr("Load after"), "load_after", [this] {
-        ++m_loadIndex;
-        fillLoad();
-    });
-    button(tr("Spun, smooth"), "spun_smooth", [this] { spun(Ran::Smooth); });
-    button(tr("It walked"), "spun_walked", [this] { spun(Ran::Walked); });
-    middle->addWidget(m_load, 1);
-    middle->addWidget(m_loadText);
-    middle->addLayout(keys);
-    across->addLayout(middle, 5);
-
-    auto* right = new QVBoxLayout;
-    right->addWidget(new QLabel(tr("<b>Buckets</b>"), m_room));
-    m_buckets = new BucketRow(session, m_room);
-    right->addWidget(m_buckets, 3);
-    m_drawing = new RunDrawing(session, m_room);
-    right->addWidget(m_drawing, 2);
-    m_balanceText = new QLabel(m_room);
-    m_balanceText->setObjectName(QStringLiteral("balance"));
-    m_balanceText->setWordWrap(true);
-    m_balanceText->setTextFormat(Qt::RichText);
-    right->addWidget(m_balanceText);
-    across->addLayout(right, 4);
-
-    m_entry = new QLineEdit(this);
-    m_entry->setObjectName(QStringLiteral("entry"));
-    m_entry->setAccessibleName(tr("What was weighed"));
-    m_entry->setPlaceholderText(
-        tr("M07 21.4 · M07 wet 5.2 · B3 13.0 17.2 · cappings 11 · open 27-3 Creek"));
-
+    inside->addWidget(m_empty);
+    m_grid = new QGridLayout;
+    m_grid->setContentsMargins(0, 0, 0, 0);
+    inside->addLayout(m_grid, 1);
+    m_left = buildWaiting();
+    m_load = new LoadPanel(session, m_room);
+    m_right = buildBuckets();
+    m_scroll->setWidget(m_room);
+    m_strip = buildStrip();
+    m_balanceView = new RunView(session, this);
     auto* whole = new QVBoxLayout(this);
-    whole->setContentsMargins(24, 8, 24, 12);
-    whole->setSpacing(8);
-    whole->addWidget(m_caution);
-    whole->addWidget(m_empty);
-    // At large type the room is wider than the window; it scrolls rather than cut words off.
-    m_roomScroll = new QScrollArea(this);
-    m_roomScroll->setFrameShape(QFrame::NoFrame);
-    m_roomScroll->setWidgetResizable(true);
-    m_roomScroll->setFocusPolicy(Qt::NoFocus);
-    m_roomScroll->setWidget(m_room);
-    whole->addWidget(m_roomScroll, 1);
-    whole->addWidget(m_entry);
-    whole->addStretch(0);
-
-    connect(m_entry, &QLineEdit::returnPressed, this, [this] {
-        if (enter(m_entry->text())) m_entry->clear();
-    });
-    connect(m_runs, &QComboBox::activated, this, [this](int index) {
-        m_run = Id<Extraction>{m_runs->itemData(index).toLongLong()};
-        m_loadIndex = 0;
-        reload();
-    });
-    connect(m_load, &LoadView::changed, this,
-            [this] { m_loadText->setText(QStringLiteral("<b>%1</b>").arg(m_load->offsetText())); });
-    connect(&session, &Session::seasonChanged, this, [this] {
-        m_run.reset();
-        m_loadIndex = 0;
-    });
-    connect(&session, &Session::changed, this, [this] {
-        if (isVisible()) reload();
-    });
-    const auto sizes = [this] {
-        const QFont font = look().font(TextSize::Head);
-        for (QWidget* widget : std::initializer_list<QWidget*>{m_boxes, m_entry})
-            widget->setFont(font);
-        m_room->setMinimumWidth(look().space(940));
-        m_boxes->setMinimumWidth(look().space(220));
-        m_load->setMinimumSize(look().space(380), look().space(340));
-        m_entry->setMinimumHeight(look().target(true));
-        m_boxes->verticalHeader()->setDefaultSectionSize(look().space(30));
-    };
-    connect(&session, &Session::lookChanged, this, sizes);
+    whole->setContentsMargins(24, 4, 24, 6);
+    whole->setSpacing(6);
+    whole->addWidget(m_scroll, 1);
+    whole->addWidget(m_strip);
+    whole->addWidget(m_balanceView);
+    setTabOrder(m_entry->line(), m_waiting);
+    connectAll();
     sizes();
 }
 
-void HoneyRoomPlace::fillRuns() {
-    auto runs = session().read().all<Extraction>();
-    std::reverse(runs.begin(), runs.end());
-    m_runs->clear();
-    bool stillThere = false;
-    for (const Extraction& run : runs) {
-        QString text = fromUtf8(run.name.text());
-        if (run.yard)
-            text += QLatin1Char(' ') +
-                    fromUtf8(nameOf(session().read(), Yard::table, run.yard->number));
-        m_runs->addItem(text, static_cast<qlonglong>(run.id.number));
-        stillThere = stillThere || run.id == m_run;
-    }
-    if (!stillThere) {
-        m_run = runs.empty() ? std::nullopt : std::optional(runs.front().id);
-        const auto open = openRuns(session().read());
-        if (!open.empty()) m_run = open.front().id;
-    }
-    if (m_run) m_runs->setCurrentIndex(m_runs->findData(static_cast<qlonglong>(m_run->number)));
-    m_runs->setVisible(!runs.empty());
+QWidget* HoneyRoomPlace::buildCaution() {
+    m_cautionLine = new QWidget(m_room);
+    auto* across = new QHBoxLayout(m_cautionLine);
+    across->setContentsMargins(0, 0, 0, 0);
+    m_caution = new QLabel(m_cautionLine);
+    m_caution->setObjectName(QStringLiteral("caution"));
+    m_caution->setWordWrap(true);
+    m_caution->setTextFormat(Qt::RichText);
+    auto* seen = new QPushButton(tr("seen"), m_cautionLine);
+    seen->setObjectName(QStringLiteral("seen"));
+    seen->setAccessibleName(tr("Cautions seen: close this line for today"));
+    seen->setProperty("small", true);
+    connect(seen, &QPushButton::clicked, this, [this] {
+        m_cautionSeen = session().clock().today();
+        fillCaution();
+        m_entry->setFocus();
+    });
+    across->addWidget(m_caution, 1);
+    across->addWidget(seen, 0, Qt::AlignTop);
+    return m_cautionLine;
 }
 
-void HoneyRoomPlace::reload() {
-    if (!session().hasSeason()) return;
-    fillRuns();
-    m_empty->setVisible(!m_run);
-    m_roomScroll->setVisible(m_run.has_value());
-    m_balance.reset();
-    m_loads = {};
-    if (m_run) {
-        const auto balance = runBalance(session().read(), *m_run);
-        if (balance) m_balance = *balance;
-        const auto run = session().read().find(*m_run);
-        if (run && !run->closed)
-            if (auto loads = loadSheet(session().read(), {*m_run}, session().clock().today()))
-                m_loads = *std::move(loads);
-        fillBoxes();
-        const double full =
-            constantOr(session().read(), "bucket_g", {}, session().clock().today(), 13600);
-        const double wet =
-            constantOr(session().read(), "max_water_percent", {}, session().clock().today(), 18.0);
-        m_buckets->show(session().read().where<Bucket>({is("extraction", *m_run)}), full, wet);
-        m_drawing->show(m_balance);
-        QString text;
-        if (balance) {
-            for (const RunShare& share : balance->shares)
-                text += QStringLiteral("%1 <b>%2</b> kg<sup>%3</sup>%4 &nbsp; ")
-                            .arg(share.hive ? fromUtf8(share.mark).toHtmlEscaped() : tr("no tag"),
-                                 massFigure(static_cast<double>(share.mass.grams()), share.how),
-                                 QString(QLatin1Char(letter(share.how))),
-                                 share.atClosing ? tr(" (revised)") : QString());
-            if (balance->byEye && !balance->shares.empty())
-                text += tr("By eye: nothing was weighed.");
-        } else {
-            text = sentence(balance.error());
-        }
-        m_balanceText->setText(text);
-        fillLoad();
-    }
-    Q_EMIT headChanged();
+QWidget* HoneyRoomPlace::buildWaiting() {
+    auto* part = new QWidget(m_room);
+    auto* column = new QVBoxLayout(part);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(2);
+    m_waitingTitle = new QLabel(tr("Waiting"), part);
+    m_extractBy = new QLabel(part);
+    m_extractBy->setObjectName(QStringLiteral("extract_by"));
+    m_extractBy->setWordWrap(true);
+    m_extractBy->setTextFormat(Qt::RichText);
+    m_waiting = new WaitingView(session(), part);
+    m_table = new QTableWidget(part);
+    m_table->setObjectName(QStringLiteral("boxes"));
+    m_table->setAccessibleName(tr("Boxes of the run"));
+    m_table->setTabKeyNavigation(false);
+    m_table->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    m_table->setShowGrid(false);
+    m_table->setFrameShape(QFrame::NoFrame);
+    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
+    m_table->verticalHeader()->hide();
+    m_table->horizontalHeader()->setHighlightSections(false);
+    m_table->hide();
+    m_waitingFoot = new QLabel(part);
+    m_waitingFoot->setObjectName(QStringLiteral("waiting_foot"));
+    m_waitingFoot->setWordWrap(true);
+    column->addWidget(m_waitingTitle);
+    column->addWidget(m_extractBy);
+    column->addWidget(m_waiting);
+    column->addWidget(m_table, 1);
+    column->addWidget(m_waitingFoot);
+    column->addStretch(0);
+    return part;
 }
 
-void HoneyRoomPlace::fillBoxes() {
-    const auto boxes = session().read().where<ExtractionBox>({is("extraction", *m_run)});
-    m_boxes->clear();
-    m_boxes->setColumnCount(4);
-    m_boxes->setHorizontalHeaderLabels({tr("Box"), tr("Hive"), tr("full, kg"), tr("wet, kg")});
-    m_boxes->setRowCount(static_cast<int>(boxes.size()));
-    int row = 0;
-    for (const ExtractionBox& box : boxes) {
-        const auto known = session().read().find(box.box);
-        const QString mark =
-            known && !known->mark.empty() ? fromUtf8(known->mark) : fromUtf8(box.knownAs);
-        const QStringList texts{
-            mark,
-            box.hive ? fromUtf8(nameOf(session().read(), Hive::table, box.hive->number))
-                     : QStringLiteral("?"),
-            massText(box.gross).isEmpty() ? QStringLiteral("?") : massText(box.gross),
-            massText(box.wet)};
-        for (int column = 0; column < texts.size(); ++column)
-            m_boxes->setItem(row, column, new QTableWidgetItem(texts[column]));
-        ++row;
-    }
-    m_boxes->resizeColumnsToContents();
+QWidget* HoneyRoomPlace::buildBuckets() {
+    auto* part = new QWidget(m_room);
+    auto* column = new QVBoxLayout(part);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(2);
+    m_bucketTitle = new QLabel(part);
+    m_bucketTitle->setObjectName(QStringLiteral("bucket_title"));
+    m_bucketTitle->setTextFormat(Qt::RichText);
+    m_buckets = new BucketBoard(session(), part);
+    m_bucketFoot = new QLabel(part);
+    m_bucketFoot->setObjectName(QStringLiteral("bucket_foot"));
+    m_bucketFoot->setWordWrap(true);
+    m_bucketFoot->setTextFormat(Qt::RichText);
+    column->addWidget(m_bucketTitle);
+    column->addWidget(m_buckets);
+    column->addWidget(m_bucketFoot);
+    column->addStretch(1);
+    return part;
 }
 
-void HoneyRoomPlace::fillLoad() {
-    const int count = static_cast<int>(m_loads.loads.size());
-    if (count == 0) {
-        m_load->clear();
-        m_loadText->clear();
-        return;
+QWidget* HoneyRoomPlace::buildStrip() {
+    auto* strip = new QWidget(this);
+    m_stripGrid = new QGridLayout(strip);
+    m_stripGrid->setContentsMargins(0, 0, 0, 0);
+    m_stripGrid->setSpacing(8);
+    m_entry = new RoomEntry(session(), strip);
+    m_stripButtons = new QWidget(strip);
+    auto* across = new QHBoxLayout(m_stripButtons);
+    across->setContentsMargins(0, 0, 0, 0);
+    across->setSpacing(8);
+    const auto button = [&](const QString& text, const char* name, const QString& spoken,
+                            auto deed) {
+        auto* made = new QPushButton(text, m_stripButtons);
+        made->setObjectName(QLatin1String(name));
+        made->setAccessibleName(spoken);
+        connect(made, &QPushButton::clicked, this, deed);
+        across->addWidget(made);
+        return made;
+    };
+    m_spun = button(tr("Spun"), "spun_smooth", tr("Load spun, it ran smooth"),
+                    [this] { spun(Ran::Smooth); });
+    m_walked = button(tr("It walked"), "spun_walked", tr("Load spun, the machine walked"),
+                      [this] { spun(Ran::Walked); });
+    m_stopped = button(tr("Stopped"), "spun_stopped", tr("Load stopped, its frames wait again"),
+                       [this] { spun(Ran::Stopped); });
+    m_closeDay =
+        button(tr("Close the day"), "close_the_day", tr("Close the day"), [this] { closeDay(); });
+    across->addStretch(1);
+    return strip;
+}
+
+void HoneyRoomPlace::connectAll() {
+    connect(m_runs, &QComboBox::activated, this, [this](int index) {
+        m_run = Id<Extraction>{m_runs->itemData(index).toLongLong()};
+        reload();
+    });
+    connect(m_entry, &RoomEntry::runOpened, this, [this](Id<Extraction> run) {
+        m_run = run;
+        reload();
+    });
+    connect(m_entry, &RoomEntry::stepAsked, this, [this](int rows) {
+        m_waiting->choose(m_waiting->currentRow() + rows);
+        targetBox();
+    });
+    connect(m_entry, &RoomEntry::weighed, this, &HoneyRoomPlace::afterWeighing);
+    connect(m_waiting, &WaitingView::chosen, this, [this] { targetBox(); });
+    connect(m_waiting, &WaitingView::moved, this, [this] {
+        const QRect row = m_waiting->currentRect();
+        const QPoint at = m_waiting->mapTo(m_room, row.center());
+        m_scroll->ensureVisible(at.x(), at.y(), 0, row.height());
+    });
+    connect(m_waiting, &WaitingView::typed, m_entry, &RoomEntry::begin);
+    connect(m_waiting, &WaitingView::weighAsked, this, [this](bool wet) {
+        targetBox(wet);
+        m_entry->begin({});
+    });
+    connect(m_waiting, &WaitingView::tableAsked, this, [this] { showTable(true); });
+    connect(m_waiting, &WaitingView::takeOutAsked, this, [this] { takeOut(); });
+    auto* back = new QShortcut(QKeySequence(Qt::Key_T), m_table);
+    back->setContext(Qt::WidgetShortcut);
+    connect(back, &QShortcut::activated, this, [this] { showTable(false); });
+    const auto bucket = [this] {
+        const BucketLine* line = m_buckets->current();
+        if (!line || !isOpen()) return;
+        EntryTarget target;
+        target.what = EntryTarget::What::Bucket;
+        target.bucket = line->mark;
+        m_entry->setTarget(target);
+    };
+    connect(m_buckets, &BucketBoard::chosen, this, bucket);
+    connect(m_buckets, &BucketBoard::typed, this, [this, bucket](const QString& text) {
+        bucket();
+        m_entry->begin(text);
+    });
+    connect(m_balanceView, &RunView::nameAsked, this, [this](Id<ExtractionBox> box) {
+        EntryTarget target;
+        target.what = EntryTarget::What::HiveOfBox;
+        target.lost = box;
+        for (const RunBoxLine& line : m_shown->boxes)
+            if (line.box.id == box) target.lostName = fromUtf8(line.mark);
+        m_entry->setTarget(target);
+        m_entry->setRun(m_shown->run.id);
+        m_entry->begin({});
+        session().tell(tr("Which hive was %1 of? Type its mark.").arg(target.lostName));
+    });
+    connect(m_load, &LoadPanel::rulesChanged, this, [this] { reload(); });
+    connect(m_entry, &RoomEntry::closeAsked, this, &HoneyRoomPlace::closeDay);
+    connect(&session(), &Session::seasonChanged, this, [this] {
+        m_run.reset();
+        m_cautionSeen.reset();
+    });
+    connect(&session(), &Session::changed, this, [this] {
+        if (isVisible()) reload();
+    });
+    connect(&session(), &Session::lookChanged, this, [this] {
+        sizes();
+        arrange();
+    });
+}
+
+void HoneyRoomPlace::sizes() {
+    const QFont body = look().font(TextSize::Body);
+    for (QLabel* label : {m_waitingTitle, m_bucketTitle})
+        label->setFont(look().font(TextSize::Head, true));
+    for (QLabel* label : {m_extractBy, m_waitingFoot, m_bucketFoot, m_caution, m_empty})
+        label->setFont(body);
+    m_table->setFont(body);
+    m_table->verticalHeader()->setDefaultSectionSize(look().space(28));
+    for (QPushButton* button : {m_spun, m_walked, m_stopped, m_closeDay}) {
+        button->setFont(look().font(TextSize::Head));
+        button->setMinimumHeight(look().target(true));
     }
-    m_loadIndex = std::clamp(m_loadIndex, 0, count - 1);
-    m_load->show(m_loads.loads[static_cast<std::size_t>(m_loadIndex)], m_loads.allowedG);
-    m_loadText->setText(
-        QStringLiteral("<b>%1</b> %2")
-            .arg(tr("Load %1 of %2:").arg(m_loadIndex + 1).arg(count), m_load->offsetText()));
+    m_grid->setHorizontalSpacing(look().space(20));
+    m_grid->setVerticalSpacing(look().space(12));
+}
+
+void HoneyRoomPlace::arrange() {
+    const int wide = width() - 48;
+    for (QWidget* part : std::initializer_list<QWidget*>{m_left, m_load, m_right})
+        m_grid->removeWidget(part);
+    for (int i = 0; i < 3; ++i) {
+        m_grid->setColumnStretch(i, 0);
+        m_grid->setRowStretch(i, 0);
+    }
+    if (wide >= look().space(threeColumns)) {
+        m_grid->addWidget(m_left, 0, 0);
+        m_grid->addWidget(m_load, 0, 1);
+        m_grid->addWidget(m_right, 0, 2);
+        m_grid->setColumnStretch(0, 10);
+        m_grid->setColumnStretch(1, 22);
+        m_grid->setColumnStretch(2, 14);
+        m_grid->setRowStretch(0, 1);
+    } else if (wide >= look().space(twoColumns)) {
+        m_grid->addWidget(m_left, 0, 0);
+        m_grid->addWidget(m_load, 0, 1);
+        m_grid->addWidget(m_right, 1, 0, 1, 2);
+        m_grid->setColumnStretch(0, 2);
+        m_grid->setColumnStretch(1, 3);
+    } else {
+        m_grid->addWidget(m_left, 0, 0);
+        m_grid->addWidget(m_load, 1, 0);
+        m_grid->addWidget(m_right, 2, 0);
+        m_grid->setColumnStretch(0, 1);
+    }
+    // Where line and buttons do not fit side by side the buttons stand below.
+    m_stripGrid->removeWidget(m_entry);
+    m_stripGrid->removeWidget(m_stripButtons);
+    const int both = m_stripButtons->sizeHint().width() + look().space(420);
+    const bool below = both > wide;
+    m_stripGrid->addWidget(m_entry, 0, 0);
+    m_stripGrid->addWidget(m_stripButtons, below ? 1 : 0, below ? 0 : 1);
+    m_stripGrid->setColumnStretch(0, 1);
+    m_balanceView->setFolded(height() < look().space(roomForBalance) ||
+                             wide < look().space(threeColumns));
+}
+
+void HoneyRoomPlace::targetBox(std::optional<bool> wet) {
+    const RoomBox* box = m_waiting->current();
+    EntryTarget target;
+    if (box && m_open) {
+        const bool full = box->gross && box->gross->value;
+        target.what = wet.value_or(full) ? EntryTarget::What::BoxWet : EntryTarget::What::BoxFull;
+        target.box = *box;
+    }
+    m_entry->setTarget(target);
+    m_entry->describe();
+}
+
+void HoneyRoomPlace::afterWeighing(const EntryTarget& done) {
+    if (done.what == EntryTarget::What::HiveOfBox) {
+        m_entry->setRun(m_run, m_open);
+        return targetBox();
+    }
+    m_waiting->chooseNextLacking(done.what == EntryTarget::What::BoxWet);
+    targetBox();
+}
+
+void HoneyRoomPlace::showTable(bool shown) {
+    m_table->setVisible(shown);
+    m_waiting->setVisible(!shown);
+    if (shown) {
+        m_table->setCurrentCell(m_waiting->currentRow(), 0);
+        m_table->setFocus();
+    } else {
+        m_waiting->choose(m_table->currentRow());
+        m_waiting->setFocus();
+    }
+}
+
+void HoneyRoomPlace::keyPressEvent(QKeyEvent* event) {
+    const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+    if (enter && (event->modifiers() & Qt::ControlModifier)) return closeDay();
+    Place::keyPressEvent(event);
+}
+
+void HoneyRoomPlace::takeOut() {
+    const RoomBox* box = m_waiting->current();
+    if (!box || !box->entry) return session().tell(tr("This box is not in the run yet."), true);
+    TakeBoxOut deed;
+    deed.on = session().clock().today();
+    deed.box = box->entry->id;
+    const QString mark = fromUtf8(box->mark);
+    if (session().run(deed)) session().tell(tr("%1 is no longer in this run.").arg(mark));
 }
 
 void HoneyRoomPlace::spun(Ran ran) {
-    if (!m_run || !m_load->hasLoad()) return;
-    std::map<std::string, int> frames;
-    for (const auto& place : m_load->load().places)
-        if (place) ++frames[place->box];
-    QStringList boxes;
-    for (const auto& [box, many] : frames)
-        boxes << QStringLiteral("%1 %2").arg(fromUtf8(box)).arg(many);
-    SpinFrames spin;
-    spin.on = session().clock().today();
-    spin.run = *m_run;
-    spin.boxes = boxes.join(QStringLiteral(", ")).toStdString();
-    spin.ran = ran;
-    spin.startOffset = Mass::roundedGrams(m_load->load().offset.startG);
-    spin.endOffset = Mass::roundedGrams(m_load->load().offset.endG);
-    spin.doubt = Mass::roundedGrams(m_load->load().doubtG);
-    const int index = m_loadIndex;
-    if (!session().run(spin)) return;
-    session().tell(tr("Load %1 spun.").arg(index + 1));
-    m_loadIndex = index + 1;
-    fillLoad();
-}
-
-bool HoneyRoomPlace::enterBox(const QStringList& words) {
-    const bool wet = words.size() > 2 && words[1].compare(tr("wet"), Qt::CaseInsensitive) == 0;
-    const auto mass = weighedKilograms(words.last());
-    if (!mass) {
-        session().tell(tr("%1 is no weight in kg.").arg(words.last()), true);
-        return false;
+    if (!m_run || !m_load->view().hasLoad()) return;
+    const SheetLoad load = m_load->view().load();
+    const QString name = m_load->loadName();
+    // Where lots share a load each run keeps its part.
+    std::map<std::string, std::map<std::string, int>> frames;
+    for (const auto& place : load.places) {
+        if (!place || place->emptied) continue;
+        const bool plain = place->box.find(',') == std::string::npos;
+        ++frames[place->lot][plain ? place->box : "#" + std::to_string(place->entry.number)];
     }
-    WeighBox weigh;
-    weigh.on = session().clock().today();
-    weigh.run = *m_run;
-    const auto box = findNamed(session().read(), Box::table,
-                               NameQuery{.name = words.first().toStdString(), .on = weigh.on});
-    // A mark nobody painted is a box whose tag was lost: it keeps a line of its own.
-    if (box)
-        weigh.box = Id<Box>{*box};
-    else
-        weigh.knownAs = words.first().toStdString();
-    (wet ? weigh.wet : weigh.gross) = mass;
-    if (!session().run(weigh)) return false;
-    session().tell(wet ? tr("%1 wet: %2 kg").arg(words.first(), words.last())
-                       : tr("%1 full: %2 kg").arg(words.first(), words.last()));
-    return true;
-}
-
-bool HoneyRoomPlace::enterBucket(const QStringList& words) {
-    FillBucket fill;
-    fill.on = session().clock().today();
-    fill.run = *m_run;
-    fill.bucket = *Name::of(words.first().toUpper().toStdString());
-    fill.net = weighedKilograms(words.value(1));
-    if (!fill.net) {
-        session().tell(tr("%1 is no weight in kg.").arg(words.value(1)), true);
-        return false;
-    }
-    if (words.size() > 2) {
-        const auto water = typedNumber(words[2]);
-        if (!water) {
-            session().tell(tr("%1 is no water in per cent.").arg(words[2]), true);
-            return false;
+    const bool kept = session().together([&](Season& season) -> Result<void> {
+        for (const auto& [lot, boxes] : frames) {
+            SpinFrames spin;
+            spin.on = session().clock().today();
+            const auto run =
+                findNamed(season.read(), Extraction::table, NameQuery{.name = lot, .on = spin.on});
+            if (!run) return run.error();
+            spin.run = Id<Extraction>{*run};
+            QStringList parts;
+            for (const auto& [box, many] : boxes)
+                parts << QStringLiteral("%1 %2").arg(fromUtf8(box)).arg(many);
+            spin.boxes = parts.join(QStringLiteral(", ")).toStdString();
+            spin.ran = ran;
+            spin.startOffset = Mass::roundedGrams(load.offset.startG);
+            spin.endOffset = Mass::roundedGrams(load.offset.endG);
+            spin.doubt = Mass::roundedGrams(load.doubtG);
+            if (const auto done = perform(season, spin); !done) return done.error();
         }
-        fill.water = WaterContent::roundedPercent(*water);
+        return {};
+    });
+    if (!kept) return;
+    switch (ran) {
+        case Ran::Smooth:
+            return session().tell(tr("%1 spun, it ran smooth.").arg(name));
+        case Ran::Walked:
+            return session().tell(tr("%1 spun; it walked. Look at feet, frames and speed before "
+                                     "the next.")
+                                      .arg(name));
+        case Ran::Stopped:
+            return session().tell(tr("%1 stopped; its frames wait to be spun again.").arg(name));
     }
-    if (!session().run(fill)) return false;
-    session().tell(tr("Bucket %1: %2 kg").arg(words.first(), words.value(1)));
-    return true;
 }
 
-bool HoneyRoomPlace::enter(const QString& text) {
-    if (!session().hasSeason()) return false;
-    const QStringList words = text.simplified().split(QLatin1Char(' '), Qt::SkipEmptyParts);
-    if (words.size() < 2) {
-        session().tell(tr("Box and weight, for instance M07 21.4"), true);
-        return false;
-    }
-    if (words.first().compare(tr("open"), Qt::CaseInsensitive) == 0) {
-        OpenRun open;
-        open.on = session().clock().today();
-        open.run = *Name::of(words[1].toStdString());
-        if (words.size() > 2) {
-            const auto yard =
-                findNamed(session().read(), Yard::table,
-                          NameQuery{.name = words.mid(2).join(QLatin1Char(' ')).toStdString(),
-                                    .on = open.on});
-            if (!yard) {
-                session().tell(sentence(yard.error()), true);
-                return false;
-            }
-            open.yard = Id<Yard>{*yard};
-        }
-        const auto made = session().run(open);
-        if (!made) return false;
-        m_run = *made;
-        reload();
-        return true;
-    }
-    if (!m_run) {
-        session().tell(tr("First open a run: open 27-2 Hill"), true);
-        return false;
-    }
-    if (words.first().compare(tr("cappings"), Qt::CaseInsensitive) == 0) {
-        WeighCappings weigh;
-        weigh.on = session().clock().today();
-        weigh.run = *m_run;
-        weigh.cappings = weighedKilograms(words[1]);
-        if (weigh.cappings) return session().run(weigh).has_value();
-        session().tell(tr("%1 is no weight in kg.").arg(words[1]), true);
-        return false;
-    }
-    static const QRegularExpression bucket(QStringLiteral("^[bB]\\d+$"));
-    return bucket.match(words.first()).hasMatch() ? enterBucket(words) : enterBox(words);
+void HoneyRoomPlace::closeDay() {
+    // One form at a time: its own Ctrl+Enter must not open another.
+    if (!session().hasSeason() || QApplication::activeModalWidget()) return;
+    CloseDayForm form(session(), m_open ? m_run : std::nullopt, this);
+    form.exec();
+    if (form.keptRun()) m_run = form.keptRun();
+    reload();
+    m_entry->setFocus();
 }
 
 PlaceHead HoneyRoomPlace::head() const {
     PlaceHead head;
     head.title = tr("Honey room");
-    if (!m_run) {
+    const auto run = m_run ? session().read().find(*m_run) : std::nullopt;
+    if (!run) {
         head.under = tr("no run yet");
+        head.action = tr("Enter a day");
         return head;
     }
-    const auto run = session().read().find(*m_run);
-    if (!run) return head;
     head.under = run->closed ? tr("closed on %1").arg(dayText(*run->closed))
                              : tr("since %1").arg(dayText(run->on));
     if (m_balance && m_balance->buckets > Mass()) {
         head.big = {
             massFigure(static_cast<double>(m_balance->buckets.grams()), m_balance->bucketsHow),
-            tr("kg"), letter(m_balance->bucketsHow)};
+            massUnit(), letter(m_balance->bucketsHow)};
         head.bigNote = tr("in the buckets");
-        if (m_balance->unaccountedG)
+        if (m_balance->unaccountedG && *m_balance->unaccountedG >= 0)
             head.bigNote +=
-                tr(",\n%1 missing").arg(massFigure(*m_balance->unaccountedG, How::Weighed));
+                tr(",\n%1 missing").arg(massText(*m_balance->unaccountedG, How::Weighed));
     }
-    if (!run->closed) head.action = tr("Close the day");
+    if (m_load->view().hasLoad())
+        head.action = tr("%1 spun").arg(m_load->loadName());
+    else
+        head.action = m_open ? tr("Close the day") : tr("Enter a day");
     return head;
 }
 
+void HoneyRoomPlace::act() {
+    if (m_load->view().hasLoad())
+        spun(Ran::Smooth);
+    else
+        closeDay();
+}
+
 std::vector<KeyHint> HoneyRoomPlace::hints() const {
-    return {{QStringLiteral("↵"), tr("weigh")}, {QStringLiteral("Space"), tr("take a frame up")}};
+    return {{QStringLiteral("↑ ↓"), tr("box")},
+            {QStringLiteral("Space"), tr("frame up, down")},
+            {QStringLiteral("Ctrl+↵"), tr("close the day")}};
 }
 
 std::vector<PrintSheet> HoneyRoomPlace::sheets() const {
-    return {{QStringLiteral("loads"), tr("Extractor loads"),
-             [this] { return loadsPage(session().read(), m_loads, session().clock().today()); }}};
+    std::vector<PrintSheet> sheets{
+        {QStringLiteral("loads"), tr("Extractor loads"),
+         [this] {
+             return loadsPage(session().read(), m_load->sheet(), session().clock().today());
+         }},
+        {QStringLiteral("run-balance"), tr("Balance of the run"), [this] {
+             const RunBalance& balance = m_balance ? *m_balance : *m_shown;
+             return runBalancePage(session().read(), balance, session().clock().today());
+         }}};
+    if (!m_balance && !m_shown) sheets.pop_back();
+    // A closed run has no loads to pin up: its balance comes first.
+    else if (!m_open)
+        std::swap(sheets.front(), sheets.back());
+    return sheets;
+}
+
+std::vector<Explained> HoneyRoomPlace::explained() const {
+    const Read& file = session().read();
+    const Day today = session().clock().today();
+    std::vector<Explained> figures;
+    const auto add = [&](std::vector<Explained> more) {
+        for (Explained& each : more) figures.push_back(std::move(each));
+    };
+    const bool atBalance = m_balanceView->hasFocus();
+    if (atBalance && m_shown) add(explainRun(file, *m_shown));
+    if (m_load->view().hasLoad())
+        add(explainLoad(file, m_load->sheet(), m_load->view().load(), today));
+    if (!atBalance && m_shown) add(explainRun(file, *m_shown));
+    if (m_run) add(explainBuckets(file, *m_run, today));
+    return figures;
 }
 
 QString HoneyRoomPlace::help() const {
     return tr(
-        "A run is honey handled together: one lot. Weigh a box full as it comes in (M07 21.4), wet "
-        "when it "
-        "is empty (M07 wet 5.2); fill buckets (B3 13.0 17.2: kilograms and water); weigh the wet "
-        "cappings "
-        "(cappings 11). A mark nobody painted is kept as a box without a tag. What the boxes lost "
-        "shares "
-        "the buckets out to the hives; nothing weighed is fine too, and then said to be by "
-        "eye.\n\nThe "
-        "extractor is seen from above. Arrows go round the slots; Space takes a frame up and puts "
-        "it down "
-        "in another slot, and the offsets follow. Start slow, lid shut, hands away from the drum. "
-        "The "
-        "allowed offset is advice from a balance grade, not a safety certificate: the machine's "
-        "own manual "
-        "decides.");
-}
-
-void HoneyRoomPlace::act() {
-    if (!m_run) return;
-    CloseRun close;
-    close.on = session().clock().today();
-    close.run = *m_run;
-    if (session().run(close))
-        session().tell(tr("The run is closed; what changes later is said to be revised."));
+        "A run is honey handled together: one lot. Up and Down choose a box; the number you type "
+        "is "
+        "what it weighs, full first and wet when it is spun out. A number typed again replaces the "
+        "old one, which stays in the history. Whole lines say it themselves: M07 21.4 · M07 wet "
+        "5.2 "
+        "· M07 ? · tag lost 19.5 · tag lost frames 9 · tag lost hive H2 · B3 13.0 17.2 (honey, "
+        "water) · B3 half · B3 60 % · B3 lid · cappings 11 · scrapings 0.4 · open 27-3 Creek. "
+        "~21 is by eye.\n\n"
+        "Among the boxes: W wet, F full, T a table, Delete takes a box out of the run. In the "
+        "extractor, seen from above: arrows go round the slots, Space takes a frame up and puts it "
+        "down in another slot, R puts all back as planned, Page Up and Page Down show other loads; "
+        "where a load does not balance L leaves a frame out, A adds an empty one. Nothing of this "
+        "is kept until the load is spun. In the balance Up and Down choose a line, Enter on the "
+        "one "
+        "without a tag names its hive.\n\n"
+        "Ctrl+Enter closes the day: one form with all weights. What nobody weighed may stay empty; "
+        "one box can be found by difference, with nothing weighed all is by eye.\n\n"
+        "Start slow, lid shut, hands away from the drum. The allowed offset is advice from a "
+        "balance grade, not a safety certificate: the machine's own manual decides. No honey for "
+        "infants under 12 months.");
 }
 
 }  // namespace combwright

@@ -3,21 +3,22 @@
 #pragma once
 
 #include <QComboBox>
+#include <QGridLayout>
 #include <QLabel>
-#include <QLineEdit>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QTableWidget>
 
-#include "core/places/load_sheet.h"
+#include "core/model/honey/extraction.h"
 #include "core/places/run_balance.h"
-#include "ui/honey_room/extractor_view.h"
+#include "ui/honey_room/bucket_view.h"
+#include "ui/honey_room/load_panel.h"
+#include "ui/honey_room/room_entry.h"
+#include "ui/honey_room/run_view.h"
+#include "ui/honey_room/waiting_view.h"
 #include "ui/shell/place.h"
 
 namespace combwright {
-
-class BucketRow;
-class RunDrawing;
 
 class HoneyRoomPlace : public Place {
     Q_OBJECT
@@ -29,44 +30,82 @@ class HoneyRoomPlace : public Place {
     PlaceHead head() const override;
     std::vector<KeyHint> hints() const override;
     std::vector<PrintSheet> sheets() const override;
+    std::vector<Explained> explained() const override;
     QString help() const override;
     void act() override;
     void reload() override;
     QWidget* headControls() override { return m_runs; }
 
-    /// What is typed in the entry line, done: "M07 21.4" weighs a box full, "M07 wet 5.2" wet,
-    /// "B3 13.0 17.2" fills a bucket with that water, "cappings 11". False where it was refused.
-    bool enter(const QString& text);
     std::optional<Id<Extraction>> run() const { return m_run; }
-    LoadView& loadView() { return *m_load; }
+    LoadView& loadView() { return m_load->view(); }
+    WaitingView& waiting() { return *m_waiting; }
+    BucketBoard& buckets() { return *m_buckets; }
+    RunView& balance() { return *m_balanceView; }
+    QTableWidget& table() { return *m_table; }
+    /// The form that enters a day or closes it.
+    void closeDay();
 
   protected:
     void focusInEvent(QFocusEvent*) override { m_entry->setFocus(); }
+    void resizeEvent(QResizeEvent*) override { arrange(); }
+    void keyPressEvent(QKeyEvent* event) override;
 
   private:
+    QWidget* buildCaution();
+    QWidget* buildWaiting();
+    QWidget* buildBuckets();
+    QWidget* buildStrip();
+    void connectAll();
+    void sizes();
+    void arrange();
     void fillRuns();
-    void fillBoxes();
-    void fillLoad();
+    void fillCaution();
+    void fillWaiting();
+    void fillBuckets();
+    void fillBalance();
+    void fillTable(const RoomBoxes& room);
+    void targetBox(std::optional<bool> wet = std::nullopt);
+    void afterWeighing(const EntryTarget& done);
+    void showTable(bool shown);
+    void takeOut();
     void spun(Ran ran);
-    bool enterBox(const QStringList& words);
-    bool enterBucket(const QStringList& words);
+    std::vector<Id<Extraction>> runsForLoads() const;
+    bool isOpen() const { return m_open; }
+    QString muted(const QString& text) const;
 
     QComboBox* m_runs;
-    QLabel* m_caution;
-    QLabel* m_empty;
-    QWidget* m_room;
-    QScrollArea* m_roomScroll;
-    QTableWidget* m_boxes;
-    LoadView* m_load;
-    QLabel* m_loadText;
-    BucketRow* m_buckets;
-    QLabel* m_balanceText;
-    RunDrawing* m_drawing;
-    QLineEdit* m_entry;
+    QWidget* m_cautionLine = nullptr;
+    QLabel* m_caution = nullptr;
+    QLabel* m_empty = nullptr;
+    QScrollArea* m_scroll = nullptr;
+    QWidget* m_room = nullptr;
+    QGridLayout* m_grid = nullptr;
+    QWidget* m_left = nullptr;
+    QLabel* m_waitingTitle = nullptr;
+    QLabel* m_extractBy = nullptr;
+    WaitingView* m_waiting = nullptr;
+    QTableWidget* m_table = nullptr;
+    QLabel* m_waitingFoot = nullptr;
+    LoadPanel* m_load = nullptr;
+    QWidget* m_right = nullptr;
+    QLabel* m_bucketTitle = nullptr;
+    BucketBoard* m_buckets = nullptr;
+    QLabel* m_bucketFoot = nullptr;
+    QWidget* m_strip = nullptr;
+    QGridLayout* m_stripGrid = nullptr;
+    QWidget* m_stripButtons = nullptr;
+    QPushButton* m_spun = nullptr;
+    QPushButton* m_walked = nullptr;
+    QPushButton* m_stopped = nullptr;
+    QPushButton* m_closeDay = nullptr;
+    RoomEntry* m_entry = nullptr;
+    RunView* m_balanceView = nullptr;
+
     std::optional<Id<Extraction>> m_run;
-    LoadSheet m_loads;
-    int m_loadIndex = 0;
-    std::optional<RunBalance> m_balance;
+    bool m_open = false;
+    std::optional<RunBalance> m_balance;  ///< of the run chosen
+    std::optional<RunBalance> m_shown;    ///< the one drawn at the foot
+    std::optional<Day> m_cautionSeen;
 };
 
 }  // namespace combwright

@@ -5,6 +5,7 @@
 
 #include <QObject>
 #include <QTemporaryDir>
+#include <functional>
 #include <memory>
 #include <optional>
 

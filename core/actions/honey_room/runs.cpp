@@ -108,6 +108,24 @@ Result<Id<ExtractionBox>> NameLostBox::perform(Write& file) const {
     return lost;
 }
 
+const Fields& TakeBoxOut::fields() {
+    static const Fields all =
+        describe(field<&TakeBoxOut::on>("on"), field<&TakeBoxOut::box>("box"));
+    return all;
+}
+
+Result<Id<Extraction>> TakeBoxOut::perform(Write& file) const {
+    const auto entry = file.find(box);
+    if (!entry) return Refusal{Code::NotFound, "box", {}};
+    const auto lot = openRun(file, entry->extraction, on);
+    if (!lot) return lot.error();
+    if (lot->closed) return Refusal{Code::Closed, "run", {{"name", lot->name.text()}}};
+    if (file.first<LoadBox>({is("box", box)}))
+        return Refusal{Code::MovedOn, "box", {{"name", calledInRun(file, *entry)}}};
+    file.remove(box);
+    return lot->id;
+}
+
 const Fields& SpinFrames::fields() {
     static const Fields all =
         describe(field<&SpinFrames::on>("on"), field<&SpinFrames::run>("run"),
@@ -117,6 +135,24 @@ const Fields& SpinFrames::fields() {
                  field<&SpinFrames::endOffset>("end_offset"), field<&SpinFrames::doubt>("doubt"));
     return all;
 }
+
+namespace {
+
+/// A box of the run by its mark or tag, or by its number in the file: "#12".
+Result<ExtractionBox> boxOfRun(const Read& file, const Extraction& run, const std::string& mark,
+                               Day on) {
+    if (mark.size() > 1 && mark.front() == '#') {
+        const auto entry = file.find(Id<ExtractionBox>{std::atoll(mark.c_str() + 1)});
+        if (entry && entry->extraction == run.id) return *entry;
+        return Refusal{Code::NotFound, "boxes", {{"name", mark}}};
+    }
+    const auto found = findNamed(file, ExtractionBox::table,
+                                 NameQuery{.name = mark, .run = run.name.text(), .on = on});
+    if (!found) return Refusal{found.error().code, "boxes", {{"name", mark}}};
+    return *file.find(Id<ExtractionBox>{*found});
+}
+
+}  // namespace
 
 Result<Id<SpinLoad>> SpinFrames::perform(Write& file) const {
     const auto lot = openRun(file, run, on);
@@ -138,10 +174,16 @@ Result<Id<SpinLoad>> SpinFrames::perform(Write& file) const {
             blank == std::string::npos ? 0 : std::atoll(part->text().c_str() + blank + 1);
         if (many < 1 || many > 72)
             return Refusal{Code::WrongType, "boxes", {{"wanted", "box and number of frames"}}};
-        const auto found = findNamed(file, ExtractionBox::table,
-                                     NameQuery{.name = mark, .run = lot->name.text(), .on = on});
-        if (!found) return Refusal{found.error().code, "boxes", {{"name", mark}}};
-        file.add(LoadBox{{}, load, Id<ExtractionBox>{*found}, Count(many)});
+        const auto entry = boxOfRun(file, *lot, mark, on);
+        if (!entry) return entry.error();
+        if (entry->frames && ran != Ran::Stopped) {
+            const std::int64_t left =
+                entry->frames->value() - framesSpun(file, run)[entry->id.number];
+            if (many > left)
+                return Refusal{
+                    Code::TooMany, "boxes", {{"name", mark}, {"most", std::to_string(left)}}};
+        }
+        file.add(LoadBox{{}, load, entry->id, Count(many)});
     }
     return load;
 }

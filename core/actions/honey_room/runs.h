@@ -53,7 +53,20 @@ struct NameLostBox {
     Result<Answer> perform(Write& file) const;
 };
 
-/// A load spun: which boxes' frames, how it ran. `boxes` is "M07 9, M03 3".
+/// Takes a box out of a run it was put into by mistake; where the box stands does not change.
+/// Refused with Closed where the run is closed, with MovedOn where frames of it were spun.
+struct TakeBoxOut {
+    static constexpr std::string_view name = "take-box-out";
+    using Answer = Id<Extraction>;
+    Day on;
+    Id<ExtractionBox> box;
+    static const Fields& fields();
+    Result<Answer> perform(Write& file) const;
+};
+
+/// A load spun: which boxes' frames, how it ran. `boxes` is "M07 9, M03 3", a box without a mark or
+/// tag "#12". A load that was stopped leaves its frames to be spun again. Refused with TooMany
+/// where a box has not so many frames left.
 struct SpinFrames {
     static constexpr std::string_view name = "spin-load";
     using Answer = Id<SpinLoad>;

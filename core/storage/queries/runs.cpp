@@ -21,4 +21,20 @@ std::optional<Count> framesIn(const Read& file, const Box& box) {
     return kind ? kind->framesNominal : std::nullopt;
 }
 
+std::string calledInRun(const Read& file, const ExtractionBox& box) {
+    const auto known = file.find(box.box);
+    if (known && !known->mark.empty()) return known->mark;
+    return box.knownAs.empty() ? "#" + std::to_string(box.id.number) : box.knownAs;
+}
+
+std::map<std::int64_t, std::int64_t> framesSpun(const Read& file, Id<Extraction> run) {
+    std::map<std::int64_t, std::int64_t> spun;
+    for (const SpinLoad& load : file.where<SpinLoad>({is("extraction", run)})) {
+        if (load.ran == Ran::Stopped) continue;
+        for (const LoadBox& box : file.where<LoadBox>({is("load", load.id)}))
+            spun[box.box.number] += box.frames.value();
+    }
+    return spun;
+}
+
 }  // namespace combwright

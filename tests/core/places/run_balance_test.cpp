@@ -6,6 +6,7 @@
 
 #include "core/places/load_sheet.h"
 #include "core/places/pages/harvest_summary_page.h"
+#include "core/places/pages/honey_room_pages.h"
 #include "core/places/pages/page_text.h"
 #include "core/words/figures.h"
 #include "tests/support/hill_and_creek.h"

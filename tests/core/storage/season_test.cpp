@@ -303,6 +303,7 @@ class RandomActions {
                        R"(","all":"e +1"})";
             case 6:
             case 11:
+            case 15:
                 return R"({"do":"strike-line","on":")" + visited + R"(","hive":"H)" + number(30) +
                        "\"}";
             case 7:
@@ -412,7 +413,8 @@ TEST_F(SeasonFile, RandomDeedsUndoneAndRedoneAnywhereLeaveEqualDumps) {
     std::map<std::string, int> deeds;
     for (const JournalEntry& entry : season.history())
         if (entry.kind == StepKind::Do) ++deeds[entry.info.action];
-    for (const char* action : {"amend", "check-frames", "count-box", "strike-line", "write-line"})
+    for (const char* action : {"amend", "check-frames", "count-box", "strike-line", "write-line",
+                               "end-colony", "start-colony", "set-excluder"})
         EXPECT_GT(deeds[action], 10) << action << " was hardly ever kept";
     while (at > 0) {
         ASSERT_TRUE(season.undo());

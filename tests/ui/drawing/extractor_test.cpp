@@ -95,12 +95,12 @@ TEST(ExtractorTest, TheSentenceSaysOffsetsAndTheirDoubt) {
     extractor.end = OffsetView{39.0, 345.0, 0.0};
     extractor.ringGrams = 700.0;
     const QString words = spoken(extractor);
-    for (const char* part : {"12 slots, 1 frames in", "start 155 grams towards slot 6", "421 grams",
-                             "end 39 grams towards slot 1", "700 grams ran smooth before"}) {
+    for (const char* part : {"12 slots, 1 frames in", "start 155 g towards slot 6", "421 g off",
+                             "end 39 g towards slot 1", "700 g ran smooth before"}) {
         EXPECT_TRUE(words.contains(QLatin1String(part))) << part << " in " << words.toStdString();
     }
     extractor.ringRan = false;
-    EXPECT_TRUE(spoken(extractor).contains(QLatin1String("allows 700 grams")));
+    EXPECT_TRUE(spoken(extractor).contains(QLatin1String("allows 700 g")));
     extractor.start.reset();
     EXPECT_FALSE(spoken(extractor).contains(QLatin1String("start")));
 }

@@ -1,4 +1,4 @@
-// The sheet of loads for the honey room, and the balance of a run.
+// What is pinned up in the honey room: the loads with a column to tick, and the balance of a run.
 #pragma once
 
 #include "core/places/load_sheet.h"

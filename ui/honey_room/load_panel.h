@@ -1,0 +1,60 @@
+// The middle of the honey room: one load in the extractor, what its signs mean, what helps where it
+// does not balance, and what may share a load.
+#pragma once
+
+#include <QCheckBox>
+#include <QLabel>
+#include <QPushButton>
+#include <QWidget>
+#include <vector>
+
+#include "ui/honey_room/extractor_view.h"
+
+namespace combwright {
+
+class LoadPanel : public QWidget {
+    Q_OBJECT
+
+  public:
+    explicit LoadPanel(Session& session, QWidget* parent = nullptr);
+
+    /// @param severalRuns  more than one run is open, so that their lots could share a load
+    void show(const LoadSheet& sheet, bool severalRuns);
+    LoadView& view() { return *m_view; }
+    const LoadSheet& sheet() const { return m_sheet; }
+    LoadRules rules() const;
+    /// "Load 2", of the load shown; empty without one.
+    QString loadName() const;
+
+  Q_SIGNALS:
+    void rulesChanged();
+
+  private:
+    void fill();
+    void describe();
+    void advise();
+    void goTo(int step);
+
+    Session& m_session;
+    LoadSheet m_sheet;
+    std::size_t m_index = 0;
+    std::optional<LoadAdvice> m_leaveOut, m_addEmpty;
+    QLabel* m_title;
+    QLabel* m_about;
+    LoadView* m_view;
+    QLabel* m_start;
+    QLabel* m_end;
+    QLabel* m_ring;
+    QLabel* m_doubt;
+    QWidget* m_legend;
+    QLabel* m_advice;
+    QPushButton* m_before;
+    QPushButton* m_after;
+    QPushButton* m_leave;
+    QPushButton* m_add;
+    QPushButton* m_asPlanned;
+    QCheckBox* m_mixLots;
+    QCheckBox* m_mixKinds;
+};
+
+}  // namespace combwright
