@@ -100,6 +100,9 @@ void PlaceHeadBar::paintEvent(QPaintEvent*) {
     painter.setFont(look.font(TextSize::Note));
     painter.setPen(look.tone(Tone::Muted));
     const int room = bigLeft - left - look.space(16);
+    // Three letters and dots tell nobody anything.
+    const int least = painter.fontMetrics().averageCharWidth() * 8;
+    if (room < least) return;
     painter.drawText(QRect(left, look.space(38), room, look.space(20)),
                      Qt::AlignVCenter | Qt::AlignLeft,
                      painter.fontMetrics().elidedText(m_head.under, Qt::ElideRight, room));

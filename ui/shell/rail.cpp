@@ -157,6 +157,9 @@ void Rail::paintEvent(QPaintEvent*) {
     const std::vector<Key> keys =
         m_session.hasSeason()
             ? std::vector<Key>{{"Ctrl+P", tr("print")},
+                               {"Ctrl+E", tr("explain figures")},
+                               {"Ctrl+U",
+                                shownUnits() == Units::Metric ? tr("pounds") : tr("kilograms")},
                                {"F1", tr("about this place")},
                                {"Ctrl+Z", tr("take back")}}
             : std::vector<Key>{{"Ctrl+N", tr("new season file")}, {"Ctrl+O", tr("open")}};

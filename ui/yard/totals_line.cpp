@@ -67,7 +67,10 @@ std::vector<LedgerFigure> ledgerOf(const YardSheet& sheet) {
 TotalsLine::TotalsLine(Session& session, QWidget* parent) : QWidget(parent), m_session(session) {
     setObjectName(QStringLiteral("yard_totals"));
     setAccessibleName(tr("What the yard adds up to"));
-    connect(&session, &Session::lookChanged, this, [this] { fit(); });
+    QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+    policy.setHeightForWidth(true);
+    setSizePolicy(policy);
+    connect(&session, &Session::lookChanged, this, [this] { updateGeometry(); });
 }
 
 void TotalsLine::show(const YardSheet& sheet) {
@@ -76,7 +79,7 @@ void TotalsLine::show(const YardSheet& sheet) {
     for (const LedgerFigure& each : m_figures)
         said << QStringLiteral("%1: %2 %3").arg(each.name, spoken(each.figure), each.words);
     setAccessibleDescription(said.join(QStringLiteral(". ")));
-    fit();
+    updateGeometry();
     update();
 }
 
@@ -92,7 +95,7 @@ double TotalsLine::widthOf(const LedgerFigure& each) const {
                     figure + textWidth(each.words, look.font(TextSize::Note)));
 }
 
-int TotalsLine::perRow() const {
+int TotalsLine::perRow(int width) const {
     const Look& look = m_session.look();
     double widest = 1.0;
     double together = 0.0;
@@ -101,8 +104,8 @@ int TotalsLine::perRow() const {
         together += widthOf(each) + look.px(20.0);
     }
     const int all = static_cast<int>(m_figures.size());
-    if (together <= width()) return std::max(all, 1);
-    return std::clamp(static_cast<int>(width() / (widest + look.px(20.0))), 1, std::max(all, 1));
+    if (together <= width) return std::max(all, 1);
+    return std::clamp(static_cast<int>(width / (widest + look.px(20.0))), 1, std::max(all, 1));
 }
 
 double TotalsLine::rowHeight() const {
@@ -110,10 +113,11 @@ double TotalsLine::rowHeight() const {
     return lineStep(look.font(TextSize::Note)) + lineStep(look.font(TextSize::Head)) + look.px(4.0);
 }
 
-void TotalsLine::fit() {
+int TotalsLine::heightForWidth(int width) const {
     const Look& look = m_session.look();
-    const int rows = (static_cast<int>(m_figures.size()) + perRow() - 1) / perRow();
-    setFixedHeight(static_cast<int>(std::ceil(rows * rowHeight() + look.px(16.0))));
+    const int columns = perRow(width);
+    const int rows = (static_cast<int>(m_figures.size()) + columns - 1) / columns;
+    return static_cast<int>(std::ceil(rows * rowHeight() + look.px(16.0)));
 }
 
 void TotalsLine::paintEvent(QPaintEvent*) {
@@ -128,7 +132,7 @@ void TotalsLine::paintEvent(QPaintEvent*) {
     // A double rule closes a sum.
     rule(height() - look.px(5.0));
     rule(height() - look.px(2.0));
-    const int columns = perRow();
+    const int columns = perRow(width());
     // Where all stand in one row each takes what it needs, and the rest of the width parts them.
     double needed = 0.0;
     for (const LedgerFigure& each : m_figures) needed += widthOf(each);

@@ -29,15 +29,18 @@ class TotalsLine : public QWidget {
     void show(const YardSheet& sheet);
     const std::vector<LedgerFigure>& figures() const { return m_figures; }
 
+    bool hasHeightForWidth() const override { return true; }
+    int heightForWidth(int width) const override;
+    QSize sizeHint() const override { return {width(), heightForWidth(width())}; }
+    QSize minimumSizeHint() const override { return {0, heightForWidth(width())}; }
+
   protected:
     void paintEvent(QPaintEvent*) override;
-    void resizeEvent(QResizeEvent*) override { fit(); }
 
   private:
     double widthOf(const LedgerFigure& figure) const;
-    int perRow() const;
+    int perRow(int width) const;
     double rowHeight() const;
-    void fit();
 
     Session& m_session;
     std::vector<LedgerFigure> m_figures;

@@ -15,7 +15,8 @@ QString pageWord(const char* text) { return QCoreApplication::translate("pages",
 QString cellText(const Cell& cell) {
     switch (cell.look) {
         case Cell::Look::Pencil:
-            return QStringLiteral("[ ] ") + pageWord("not opened");
+            return cell.text.isEmpty() ? QStringLiteral("[ ] ") + pageWord("not opened")
+                                       : QStringLiteral("[ ] ") + cell.text;
         case Cell::Look::Bar:
             return cell.text;
         case Cell::Look::Stack: {
@@ -60,7 +61,7 @@ void writeTable(const TableBlock& table, QString& out) {
         });
 }
 
-void writeWrapped(const QString& text, int width, QString& out) {
+void writeWrappedLine(const QString& text, int width, QString& out) {
     QString line;
     for (const QString& part : text.split(QLatin1Char(' '))) {
         if (!line.isEmpty() && line.size() + 1 + part.size() > width) {
@@ -70,6 +71,10 @@ void writeWrapped(const QString& text, int width, QString& out) {
         line += (line.isEmpty() ? QString() : QStringLiteral(" ")) + part;
     }
     out += line + QLatin1Char('\n');
+}
+
+void writeWrapped(const QString& text, int width, QString& out) {
+    for (const QString& line : text.split(QLatin1Char('\n'))) writeWrappedLine(line, width, out);
 }
 
 struct BlockWriter {
