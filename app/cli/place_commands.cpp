@@ -161,6 +161,18 @@ QJsonValue numberOrNull(const std::optional<double>& number) {
     return number ? QJsonValue(*number) : QJsonValue();
 }
 
+QJsonArray revisionArray(const std::vector<RunRevision>& revisions) {
+    QJsonArray list;
+    for (const RunRevision& each : revisions)
+        list.append(
+            QJsonObject{{QStringLiteral("action"), fromUtf8(each.action)},
+                        {QStringLiteral("on"),
+                         each.on ? QJsonValue(fromUtf8(isoText(*each.on))) : QJsonValue()},
+                        {QStringLiteral("why"),
+                         each.why.empty() ? QJsonValue() : QJsonValue(fromUtf8(each.why))}});
+    return list;
+}
+
 QJsonObject balanceObject(const RunBalance& balance) {
     QJsonArray shares;
     QJsonValue unknown;
@@ -191,7 +203,8 @@ QJsonObject balanceObject(const RunBalance& balance) {
             {QStringLiteral("got_per_frame_g"), numberOrNull(balance.gotPerFrameG)},
             {QStringLiteral("frames"), static_cast<qint64>(balance.frames)},
             {QStringLiteral("by_eye"), balance.byEye},
-            {QStringLiteral("revised"), balance.revised}};
+            {QStringLiteral("revised"), balance.revised},
+            {QStringLiteral("revisions"), revisionArray(balance.revisions)}};
 }
 
 QJsonObject seasonObject(const SeasonYield& season) {

@@ -160,6 +160,7 @@ Result<RunBalance> runBalance(const Read& file, Id<Extraction> id, Working* work
     if (allKnown && weighedFrames > 0)
         balance.gotPerFrameG = out / static_cast<double>(weighedFrames);
     takeShares(file, shares, balance);
+    if (balance.revised) balance.revisions = revisionsOf(file, id);
     return balance;
 }
 

@@ -8,6 +8,7 @@
 
 #include "core/model/honey/extraction.h"
 #include "core/model/honey/pull.h"
+#include "core/storage/queries/revisions.h"
 #include "core/storage/rows.h"
 #include "core/support/result.h"
 #include "core/support/working.h"
@@ -44,6 +45,7 @@ struct RunBalance {
     std::int64_t loads = 0;
     bool byEye = false;                  ///< nothing was weighed: shares follow frames and fill
     bool revised = false;                ///< shares differ from those at closing
+    std::vector<RunRevision> revisions;  ///< what was done since, where it is revised
     std::optional<double> gotPerFrameG;  ///< off the boxes by frame, where all were weighed
     std::optional<double> waterLow, waterHigh;
 

@@ -6,6 +6,7 @@
 #include <cmath>
 #include <map>
 
+#include "core/places/pages/revision_text.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
 
@@ -102,6 +103,7 @@ Numbered numberedNotes(const SeasonYield& season) {
                                 .arg(name, share.hive ? fromUtf8(share.mark) : blockWord("no tag"),
                                      massText(gramsOf(share.mass), How::Weighed),
                                      massFigure(gramsOf(*share.atClosing), How::Weighed)));
+        for (const RunRevision& each : run.revisions) notes.lines << revisionText(name, each);
     }
     return notes;
 }

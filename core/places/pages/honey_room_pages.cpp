@@ -6,6 +6,7 @@
 #include <algorithm>
 
 #include "core/model/season_info.h"
+#include "core/places/pages/revision_text.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
 
@@ -260,6 +261,8 @@ Page runBalancePage(const Read& file, const RunBalance& balance, Day printed) {
                          .arg(share.hive ? fromUtf8(share.mark) : roomPageWord("no tag"),
                               massText(static_cast<double>(share.mass.grams()), share.how),
                               massText(static_cast<double>(share.atClosing->grams()), share.how));
+    for (const RunRevision& each : balance.revisions)
+        notes << revisionText(fromUtf8(balance.run.name.text()), each);
     if (balance.waterLow)
         notes
             << (*balance.waterLow == *balance.waterHigh

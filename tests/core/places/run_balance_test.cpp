@@ -112,8 +112,14 @@ TEST_F(HoneyRoom, NamingTheLostBoxRevisesTheSharesAndSaysSo) {
     EXPECT_TRUE(summary.contains(QStringLiteral("revised")));
     EXPECT_TRUE(summary.contains(QStringLiteral("H2 is 27.7 kg, was 14.9")));
     EXPECT_TRUE(summary.contains(QStringLiteral("infants under 12 months")));
+    // Since when and why stands there too, and nothing of what was done before it was closed.
+    EXPECT_TRUE(summary.contains(
+        QStringLiteral("27-2, after closing, Sat 20 Nov 2027: a lost box named; why: tag found.")))
+        << summary.toStdString();
+    ASSERT_EQ(hill.revisions.size(), 1U);
     ASSERT_TRUE(season.undo());
     EXPECT_FALSE(balanceOf(1).revised);
+    EXPECT_TRUE(balanceOf(1).revisions.empty());
 }
 
 TEST_F(HoneyRoom, AddsTheYardsUpAndKeepsTheUnknownLine) {

@@ -1,0 +1,55 @@
+#include "core/storage/queries/revisions.h"
+
+#include <algorithm>
+
+#include "core/storage/journal.h"
+#include "core/storage/sqlite/changes.h"
+
+namespace combwright {
+namespace {
+
+/// Whether a row belongs to the run. A row that is gone belonged to nobody we could ask.
+bool belongsTo(const Read& file, const RowChange& row, Id<Extraction> run) {
+    if (row.table == Extraction::table) return row.id == run.number;
+    if (row.table == ExtractionBox::table) {
+        const auto box = file.find(Id<ExtractionBox>{row.id});
+        return box && box->extraction == run;
+    }
+    if (row.table == Bucket::table) {
+        const auto bucket = file.find(Id<Bucket>{row.id});
+        return bucket && bucket->extraction == run;
+    }
+    return false;
+}
+
+/// The day a play line says: "on":"2027-11-20".
+std::optional<Day> dayOf(const std::string& line) {
+    const std::string key = R"("on":")";
+    const std::size_t at = line.find(key);
+    if (at == std::string::npos) return std::nullopt;
+    return parseDay(std::string_view(line).substr(at + key.size(), 10));
+}
+
+}  // namespace
+
+std::vector<RunRevision> revisionsOf(const Read& file, Id<Extraction> run) {
+    std::vector<RunRevision> revisions;
+    const auto closed = file.find(run);
+    if (!closed || !closed->closed) return revisions;
+    const Journal journal(file.database());
+    for (const JournalEntry& entry : journal.entries(0)) {
+        if (entry.kind != StepKind::Do || !entry.stands) continue;
+        const auto rows = rowsIn(file.database(), journal.changesOf(entry.seq));
+        const bool touches = std::any_of(rows.begin(), rows.end(), [&](const RowChange& row) {
+            return belongsTo(file, row, run);
+        });
+        if (!touches) continue;
+        // Newest first: with its closing the run's own story ends.
+        if (entry.info.action == "close-run") break;
+        revisions.push_back({entry.info.action, dayOf(entry.info.line), entry.info.why});
+    }
+    std::reverse(revisions.begin(), revisions.end());
+    return revisions;
+}
+
+}  // namespace combwright
