@@ -1,6 +1,7 @@
 // The window: arguments, look, session and shell are put together here and nothing is decided.
 #include <QApplication>
 #include <QCommandLineParser>
+#include <QScreen>
 #include <QTextStream>
 
 #include "app/desktop/life.h"
@@ -135,6 +136,11 @@ int main(int argc, char** argv) {
         }
         session.open(files.front());
     }
-    window.show();
+    // A screen no larger than the window would hide its foot behind the frame.
+    const QSize screen = QGuiApplication::primaryScreen()->availableSize();
+    if (screen.width() <= window.width() || screen.height() <= window.height() + 40)
+        window.showMaximized();
+    else
+        window.show();
     return QApplication::exec();
 }

@@ -42,8 +42,11 @@ const char* refusalText(const Refusal& refusal) {
         case Code::Duplicate:
             return QT_TRANSLATE_NOOP("refusals", "%1 is given twice: {name}.");
         case Code::NotAChoice:
-            return QT_TRANSLATE_NOOP(
-                "refusals", "%1: {value} is none of the words for it. It may be: {choices}.");
+            return has("choices")
+                       ? QT_TRANSLATE_NOOP("refusals",
+                                           "%1: {value} is none of the words for it. It may be: "
+                                           "{choices}.")
+                       : QT_TRANSLATE_NOOP("refusals", "%1: {value} is none of the words for it.");
         case Code::NotADay:
             return QT_TRANSLATE_NOOP(
                 "refusals", "%1: {value} is no day of the calendar. Write year-month-day.");

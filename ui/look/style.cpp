@@ -27,6 +27,8 @@ QPushButton:pressed, QToolButton:pressed, QPushButton:checked, QToolButton:check
     background: @selection; border-color: @ink; }
 QPushButton:disabled, QToolButton:disabled { color: @muted; border-color: @hairline; }
 QPushButton:focus, QToolButton:focus { border: 2px solid @accent; padding: 0 @11px; }
+QToolButton:focus, QPushButton[small="true"]:focus { padding: 0 @7px; }
+QPushButton[large="true"]:focus { padding: 0 @15px; }
 QPushButton[primary="true"] {
     background: @accent; color: @onaccent; border: 1px solid @accent; font-weight: bold; }
 QPushButton[primary="true"]:hover, QPushButton[primary="true"]:pressed { border-color: @ink; }
@@ -105,7 +107,7 @@ QString styleSheetFor(const Look& look) {
     for (const auto& [name, tone] : styleTones()) {
         rules.replace(QLatin1Char('@') + name, look.tone(tone).name());
     }
-    for (const int size : {38, 30, 24, 22, 20, 16, 12, 11, 8, 4, 3}) {
+    for (const int size : {38, 30, 24, 22, 20, 16, 15, 12, 11, 8, 7, 4, 3}) {
         rules.replace(QStringLiteral("@%1px").arg(size),
                       QStringLiteral("%1px").arg(look.space(size)));
     }

@@ -24,6 +24,9 @@ ExplainDialog::ExplainDialog(QWidget* parent, const Look& look, const QString& p
     m_list->setObjectName(QStringLiteral("figures"));
     m_list->setAccessibleName(tr("Figures of this place"));
     m_list->setWordWrap(true);
+    m_list->setResizeMode(QListView::Adjust);
+    m_list->setTextElideMode(Qt::ElideNone);
+    m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     for (const Explained& figure : m_figures)
         m_list->addItem(QStringLiteral("%1\n%2").arg(figure.what, figure.answer));
     m_steps = new QTableWidget(this);

@@ -33,6 +33,11 @@ void FootBar::setHints(std::vector<KeyHint> hints) {
     update();
 }
 
+void FootBar::forget() {
+    m_told.clear();
+    update();
+}
+
 void FootBar::tell(const QString& text, bool bad) {
     m_told = text;
     m_bad = bad;
@@ -59,9 +64,10 @@ void FootBar::paintEvent(QPaintEvent*) {
     double left = look.space(24);
     if (!m_told.isEmpty()) {
         painter.setFont(look.font(TextSize::Note));
-        const QString shown = painter.fontMetrics().elidedText(m_told, Qt::ElideRight,
-                                                               static_cast<int>(width() * 0.72));
-        text(left, shown, m_bad ? Tone::Bad : Tone::Ink, m_bad);
+        const int room = static_cast<int>(width() - 2 * left);
+        const QString shown = painter.fontMetrics().elidedText(m_told, Qt::ElideRight, room);
+        // What was told comes first; keys stand beside it where there is room left.
+        left = text(left, shown, m_bad ? Tone::Bad : Tone::Ink, m_bad) + look.space(8);
     } else if (m_session.hasSeason()) {
         for (const How how : {How::Weighed, How::Counted, How::ByEye, How::ByDifference,
                               How::Assumed, How::Unknown}) {

@@ -18,6 +18,8 @@ class FootBar : public QWidget {
     QSize sizeHint() const override;
     /// What was told last and still stands.
     const QString& told() const { return m_told; }
+    /// What was told was about something that is no longer in front of the person.
+    void forget();
 
   protected:
     void paintEvent(QPaintEvent*) override;

@@ -1,14 +1,19 @@
 #include "ui/shell/main_window.h"
 
+#include <QAbstractButton>
 #include <QAction>
 #include <QApplication>
+#include <QCheckBox>
 #include <QCloseEvent>
 #include <QDialog>
 #include <QDialogButtonBox>
 #include <QDragEnterEvent>
 #include <QDropEvent>
 #include <QFileInfo>
+#include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QLabel>
+#include <QLineEdit>
 #include <QVBoxLayout>
 #include <cmath>
 #include <iterator>
@@ -70,7 +75,8 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
     addFileKeys();
 
     addKey(tr("Take back"), QKeySequence::Undo, [this] {
-        if (m_session.hasSeason()) m_session.undo();
+        Place* place = current();
+        if (place && !place->takeBack()) m_session.undo();
     });
     addKey(tr("Do again"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), [this] {
         if (m_session.hasSeason()) m_session.redo();
@@ -84,6 +90,8 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
         else
             print();
     });
+    addKey(tr("End"), QKeySequence(Qt::CTRL | Qt::Key_Q), [this] { close(); });
+    qApp->installEventFilter(this);
     addKey(tr("Explain the figures"), QKeySequence(Qt::CTRL | Qt::Key_E), [this] { explain(); });
     addKey(tr("Pounds or kilograms"), QKeySequence(Qt::CTRL | Qt::Key_U), [this] {
         m_session.setUnits(shownUnits() == Units::Metric ? Units::UsCustomary : Units::Metric);
@@ -122,11 +130,15 @@ void MainWindow::addPlace(Place* place) {
     m_places.push_back(place);
     place->setAccessibleName(place->railWord());
     m_stack->addWidget(place);
-    // Shown before they have a parent they would be a window of their own for a moment, and take
-    // the keyboard with them.
+    // In a frame of ours: a place that shows or hides its controls while another place is in front
+    // must not paint over that one's head.
     if (QWidget* controls = place->headControls()) {
-        controls->setParent(m_head);
-        controls->hide();
+        auto* frame = new QWidget(m_head);
+        auto* row = new QHBoxLayout(frame);
+        row->setContentsMargins(0, 0, 0, 0);
+        row->addWidget(controls);
+        frame->hide();
+        m_controls[place] = frame;
     }
     m_rail->addPlace(place->railWord());
     connect(place, &Place::printAsked, this, [this] { print(); });
@@ -146,6 +158,7 @@ void MainWindow::goTo(int index) {
     if (!m_session.hasSeason() || index < 0 || index >= static_cast<int>(m_places.size())) return;
     if (Place* left = current()) left->keepTyped();
     Place* place = m_places[static_cast<std::size_t>(index)];
+    if (place != current()) m_foot->forget();
     m_stack->setCurrentWidget(place);
     m_rail->setCurrent(index);
     place->reload();
@@ -155,7 +168,8 @@ void MainWindow::goTo(int index) {
 
 void MainWindow::showHead() {
     if (Place* place = current()) {
-        m_head->show(place->head(), place->headControls());
+        const auto controls = m_controls.find(place);
+        m_head->show(place->head(), controls == m_controls.end() ? nullptr : controls->second);
         m_foot->setHints(place->hints());
         return;
     }
@@ -250,6 +264,35 @@ void MainWindow::help() {
     column->addWidget(buttons);
     connect(buttons, &QDialogButtonBox::rejected, &dialog, &QDialog::reject);
     dialog.exec();
+}
+
+bool MainWindow::eventFilter(QObject* watched, QEvent* event) {
+    const bool override = event->type() == QEvent::ShortcutOverride;
+    if (!override && event->type() != QEvent::KeyPress)
+        return QMainWindow::eventFilter(watched, event);
+    auto* widget = qobject_cast<QWidget*>(watched);
+    if (!widget || widget->window() != this) return QMainWindow::eventFilter(watched, event);
+    const auto* key = static_cast<QKeyEvent*>(event);
+    if (override) {
+        // A field in which nothing was typed has nothing to take back; the season has.
+        const auto* edit = qobject_cast<QLineEdit*>(widget);
+        const bool undoes = key->matches(QKeySequence::Undo);
+        const bool redoes = key->matches(QKeySequence::Redo);
+        const bool passes =
+            edit && ((undoes && !edit->isUndoAvailable()) || (redoes && !edit->isRedoAvailable()));
+        if (!passes) return QMainWindow::eventFilter(watched, event);
+        event->ignore();
+        return true;
+    }
+    const bool enter = key->key() == Qt::Key_Return || key->key() == Qt::Key_Enter;
+    if (!enter || (key->modifiers() & ~Qt::KeypadModifier) != Qt::NoModifier)
+        return QMainWindow::eventFilter(watched, event);
+    // Enter presses a button here as it does in a dialog.
+    auto* button = qobject_cast<QAbstractButton*>(widget);
+    if (!button || qobject_cast<QCheckBox*>(widget))
+        return QMainWindow::eventFilter(watched, event);
+    button->click();
+    return true;
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {

@@ -4,6 +4,7 @@
 
 #include <QMainWindow>
 #include <QStackedWidget>
+#include <map>
 
 #include "ui/shell/file_ways.h"
 #include "ui/shell/foot_bar.h"
@@ -40,6 +41,8 @@ class MainWindow : public QMainWindow {
     void changeEvent(QEvent* event) override;
     void dragEnterEvent(QDragEnterEvent* event) override;
     void dropEvent(QDropEvent* event) override;
+    /// Keys of the window that fields and buttons would keep to themselves.
+    bool eventFilter(QObject* watched, QEvent* event) override;
 
   private:
     void addPlace(Place* place);
@@ -64,6 +67,7 @@ class MainWindow : public QMainWindow {
     QStackedWidget* m_stack;
     StartPage* m_start;
     std::vector<Place*> m_places;
+    std::map<const Place*, QWidget*> m_controls;  ///< each place's part of the head
 };
 
 }  // namespace combwright

@@ -51,6 +51,9 @@ class Place : public QWidget {
     virtual QString help() const = 0;
     /// Does the one thing to do next.
     virtual void act() {}
+    /// Takes back a decision of this place that is no deed yet, as Ctrl+Z does a deed; false where
+    /// there is none.
+    virtual bool takeBack() { return false; }
     /// Reads everything anew, and puts it in the units that are shown now.
     virtual void reload() = 0;
     /// Keeps what is half typed; called before the place is left or the program ends.

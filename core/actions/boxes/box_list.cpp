@@ -88,6 +88,13 @@ constexpr auto classWords = std::to_array<ClassWord>({
     {"pollen", std::nullopt, "L"},
 });
 
+/// The words a frame may be described with, for who wrote another.
+std::string contentsWords() {
+    std::string words;
+    for (const ClassWord& each : classWords) words += std::string(each.word) + ", ";
+    return words + "capped, % full";
+}
+
 Result<FrameTally> tallyOf(Count frames, std::string_view word) {
     const std::string lower = lowered(word);
     for (const ClassWord& each : classWords)
@@ -97,7 +104,8 @@ Result<FrameTally> tallyOf(Count frames, std::string_view word) {
             return FrameTally{frames, std::nullopt, std::string(1, fault.letter)};
     if (const auto letters = tidyFaults(word); letters && !letters->empty())
         return FrameTally{frames, std::nullopt, *letters};
-    return Refusal{Code::NotAChoice, "contents", {{"value", std::string(word)}}};
+    return Refusal{
+        Code::NotAChoice, "contents", {{"value", std::string(word)}, {"choices", contentsWords()}}};
 }
 
 /// The kind named by the most words a part begins with: "10-frame medium M31" is a ten-frame

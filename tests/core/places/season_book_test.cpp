@@ -259,7 +259,7 @@ TEST_F(BookOfTheWorkedExample, RevisionsAndBoxesByDifferenceAreFootnotes) {
     const QStringList notes = yieldNotes(now);
     EXPECT_TRUE(notes[0].startsWith(QStringLiteral("¹ Revised"))) << notes[0].toStdString();
     EXPECT_TRUE(notes[0].contains(QStringLiteral("H2 is 27.7 kg, was 14.9")));
-    EXPECT_TRUE(notes[2].startsWith(QStringLiteral("² 27-3, C4"))) << notes[2].toStdString();
+    EXPECT_TRUE(notes[3].startsWith(QStringLiteral("² 27-3, C4"))) << notes[3].toStdString();
     const QString text = pageText(harvestSummaryPage(season.read(), now, clock.today()));
     EXPECT_TRUE(text.contains(QStringLiteral("revised ¹")));
     EXPECT_TRUE(text.contains(QStringLiteral("a box by difference ²")));
