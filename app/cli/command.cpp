@@ -133,6 +133,10 @@ int runCommand(const Command& command, const QStringList& given, Streams& stream
                const Clock& clock) {
     Arguments arguments;
     const auto wrong = sortArguments(command, given, arguments);
+    // Whoever asked for JSON gets it for what is wrong with the rest, too; compute knows nothing
+    // else.
+    if (given.contains(QStringLiteral("--json")) || command.name == std::string_view("compute"))
+        arguments.options.try_emplace(QStringLiteral("json"));
     Context early{arguments, streams, clock};
     if (wrong) return misused(early, *wrong);
     if (arguments.has("help")) {
@@ -191,6 +195,14 @@ int run(const QStringList& arguments, Streams streams, const Clock& clock) {
     const QString first = arguments.value(0);
     if (first == QLatin1String("--help") || first == QLatin1String("help")) {
         printHelp(streams.out);
+        return Done;
+    }
+    if (first == QLatin1String("--version") && arguments.contains(QStringLiteral("--json"))) {
+        const QJsonObject version{
+            {QStringLiteral("program"), fromUtf8(programVersion)},
+            {QStringLiteral("file_schema"), static_cast<qint64>(migrations().back().step)},
+            {QStringLiteral("contract"), commandContract}};
+        streams.out << QJsonDocument(version).toJson(QJsonDocument::Compact) << '\n';
         return Done;
     }
     if (first == QLatin1String("--version")) {

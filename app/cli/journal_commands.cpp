@@ -195,6 +195,9 @@ std::vector<Revised> revisedBy(const Season& season, const JournalEntry& entry) 
 }
 
 int runHistory(Context& context) {
+    if (context.arguments.has("script") && context.json())
+        return misused(context,
+                       QStringLiteral("--script writes lines for play; take it or --json"));
     const Season season = openSeason(context, Database::Mode::ReadOnly);
     if (context.arguments.has("script")) {
         context.streams.out << fromUtf8(scriptOf(season));

@@ -1,5 +1,6 @@
 #include <QCoreApplication>
 #include <QIODevice>
+#include <cstdio>
 
 #include "app/cli/command.h"
 #include "app/system_clock.h"
@@ -11,5 +12,11 @@ int main(int argc, char** argv) {
     QTextStream out(stdout, QIODevice::WriteOnly);
     QTextStream err(stderr, QIODevice::WriteOnly);
     const combwright::SystemClock clock;
-    return combwright::cli::run(QCoreApplication::arguments().mid(1), {in, out, err}, clock);
+    const int code =
+        combwright::cli::run(QCoreApplication::arguments().mid(1), {in, out, err}, clock);
+    out.flush();
+    const bool written = out.status() == QTextStream::Ok && std::fflush(stdout) == 0;
+    if (written) return code;
+    err << "The answer could not be written. What was kept in the file stays kept.\n";
+    return code == combwright::cli::Done ? combwright::cli::FileTrouble : code;
 }

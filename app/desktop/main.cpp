@@ -115,7 +115,10 @@ int main(int argc, char** argv) {
     const QStringList files = parser.positionalArguments();
     if (files.size() > 1) return fail(QStringLiteral("Give one season file at most."), 2);
     if (!atWindow) {
-        if (!files.isEmpty() && !session.open(files.front())) return fail(session.lastTold(), 3);
+        if (!files.isEmpty() && !session.open(files.front())) {
+            const bool newer = session.notOpened() && session.notOpened()->newer;
+            return fail(session.lastTold(), newer ? 4 : 3);
+        }
         if (parser.isSet(print))
             return desktop::printSheet(window, parser.value(print), parser.value(to), *sheet,
                                        session);

@@ -1,10 +1,14 @@
 #include "core/exchange/export.h"
 
 #include <QDir>
+#include <QFile>
+#include <QFileInfo>
 #include <QJsonArray>
 #include <QJsonDocument>
 #include <QJsonObject>
 #include <QSaveFile>
+#include <cerrno>
+#include <utility>
 
 #include "core/exchange/described_json.h"
 #include "core/model/records.h"
@@ -19,9 +23,34 @@ QString exportText(std::string_view text) {
 
 void writeWhole(const QString& path, const QByteArray& bytes) {
     QSaveFile file(path);
-    if (!file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size() || !file.commit())
-        throw StorageError(Trouble::NotWritable, path.toStdString(),
-                           file.errorString().toStdString());
+    errno = 0;
+    if (file.open(QIODevice::WriteOnly) && file.write(bytes) == bytes.size() && file.commit())
+        return;
+    throw StorageError(errno == ENOSPC ? Trouble::Full : Trouble::NotWritable, path.toStdString(),
+                       file.errorString().toStdString());
+}
+
+/// A file to be: its name and what goes into it.
+using FileToBe = std::pair<QString, QByteArray>;
+
+/// Writes them all, or leaves none of them behind.
+std::vector<std::string> writeAll(QDir& directory, const std::vector<FileToBe>& files) {
+    const bool wasThere = directory.exists();
+    if (!directory.mkpath(QStringLiteral(".")))
+        throw StorageError(Trouble::NotWritable, directory.path().toStdString(),
+                           "the folder cannot be made");
+    std::vector<std::string> written;
+    try {
+        for (const auto& [name, bytes] : files) {
+            writeWhole(directory.filePath(name), bytes);
+            written.push_back(directory.filePath(name).toStdString());
+        }
+    } catch (const StorageError&) {
+        for (const std::string& path : written) QFile::remove(QString::fromStdString(path));
+        if (!wasThere) directory.rmdir(directory.absolutePath());
+        throw;
+    }
+    return written;
 }
 
 /// A value as it stands in a cell: numbers and days bare, text guarded.
@@ -75,23 +104,21 @@ std::string csvCell(const std::string& text) {
 
 Result<std::vector<std::string>> exportSeason(const Read& file, const std::string& folder) {
     QDir directory(QString::fromStdString(folder));
-    if (directory.exists() && !directory.isEmpty())
+    const QFileInfo place(QString::fromStdString(folder));
+    if ((place.exists() && !place.isDir()) || (directory.exists() && !directory.isEmpty()))
         return Refusal{Code::PathTaken, {}, {{"path", folder}}};
-    if (!directory.mkpath(QStringLiteral(".")))
-        throw StorageError(Trouble::NotWritable, folder, "the folder cannot be made");
-    std::vector<std::string> written;
+    // Everything is read before anything is written: a damaged file leaves no half a folder.
+    std::vector<FileToBe> files;
     QJsonObject season;
     for (const RecordType& type : recordTypes()) {
         const std::vector<Row> rows = file.rows(type.table, type.fields(), {});
-        const QString path = directory.filePath(exportText(type.table) + QStringLiteral(".csv"));
-        writeWhole(path, csvOf(type.fields(), rows));
-        written.push_back(path.toStdString());
+        files.emplace_back(exportText(type.table) + QStringLiteral(".csv"),
+                           csvOf(type.fields(), rows));
         season.insert(exportText(type.table), jsonOf(type.fields(), rows));
     }
-    const QString json = directory.filePath(QStringLiteral("season.json"));
-    writeWhole(json, QJsonDocument(season).toJson(QJsonDocument::Indented));
-    written.push_back(json.toStdString());
-    return written;
+    files.emplace_back(QStringLiteral("season.json"),
+                       QJsonDocument(season).toJson(QJsonDocument::Indented));
+    return writeAll(directory, files);
 }
 
 }  // namespace combwright

@@ -34,13 +34,14 @@ const char* refusalText(const Refusal& refusal) {
         case Code::Negative:
             return QT_TRANSLATE_NOOP("refusals", "%1 cannot be below zero.");
         case Code::OutOfRange:
-            return has("low") && has("high")
+            return has("low") && has("high") && refusal.value("high") != "inf"
                        ? QT_TRANSLATE_NOOP("refusals",
                                            "%1 is outside what can be: {low} to {high}.")
                    : has("low") ? QT_TRANSLATE_NOOP("refusals", "%1 must be more than {low}.")
                                 : QT_TRANSLATE_NOOP("refusals", "%1 is outside what can be.");
         case Code::Duplicate:
-            return QT_TRANSLATE_NOOP("refusals", "%1 is given twice: {name}.");
+            return has("name") ? QT_TRANSLATE_NOOP("refusals", "%1 is given twice: {name}.")
+                               : QT_TRANSLATE_NOOP("refusals", "%1 is given twice.");
         case Code::NotAChoice:
             return has("choices")
                        ? QT_TRANSLATE_NOOP("refusals",
@@ -114,7 +115,8 @@ const char* refusalText(const Refusal& refusal) {
             return QT_TRANSLATE_NOOP("refusals",
                                      "There is no action {name}. The list is under: actions.");
         case Code::NoSuchCommand:
-            return QT_TRANSLATE_NOOP("refusals", "There is no {name}.");
+            return has("name") ? QT_TRANSLATE_NOOP("refusals", "There is no {name}.")
+                               : QT_TRANSLATE_NOOP("refusals", "There is nothing of that name.");
     }
     return "";
 }

@@ -151,6 +151,14 @@ TEST_F(FileCommands, CheckOfADamagedFile) {
     EXPECT_TRUE(bytesOf(file()) == bytes);
     EXPECT_EQ(on("backup", {file("copy.combwright")}).exit, cli::FileTrouble);
     EXPECT_FALSE(QFile::exists(file("copy.combwright"))) << "no copy that cannot be proven stays";
+    // Nothing is written into it either, and no half an export out of it.
+    EXPECT_EQ(
+        on("play", {}, "{\"do\":\"add-yard\",\"on\":\"2027-04-01\",\"yard_name\":\"B\"}").exit,
+        cli::FileTrouble);
+    EXPECT_EQ(on("undo").exit, cli::FileTrouble);
+    EXPECT_EQ(on("export", {file("out")}).exit, cli::FileTrouble);
+    EXPECT_FALSE(QDir(file("out")).exists());
+    EXPECT_TRUE(bytesOf(file()) == bytes);
 }
 
 // Files that are none of ours -----------------------------------------------------------------
@@ -254,6 +262,36 @@ TEST_F(FileCommands, BackupIntoAFolderIsNamedByTheDayAndThinned) {
               "season.2020-01-01.txt season.2027-06-09_2.combwright season.2027-06-10.combwright");
     for (const QString& name : folder.entryList({QStringLiteral("*.combwright")}))
         EXPECT_EQ(cli({QStringLiteral("check"), folder.filePath(name)}).exit, cli::Done);
+}
+
+TEST_F(FileCommands, AnExportThatCannotBeWholeLeavesNothing) {
+    makeHill();
+    write(file("taken"), "a file");
+    const CliAnswer taken = on("export", {file("taken"), QStringLiteral("--json")});
+    EXPECT_EQ(taken.exit, cli::Refused) << taken;
+    EXPECT_EQ(taken.code(), "path_taken");
+    // Under a file no folder can be made.
+    const QString under = file("taken") + QStringLiteral("/deeper");
+    const CliAnswer nowhere = on("export", {under, QStringLiteral("--json")});
+    EXPECT_EQ(nowhere.exit, cli::FileTrouble) << nowhere;
+    EXPECT_FALSE(QDir(under).exists());
+}
+
+TEST_F(FileCommands, WithJsonWhatIsWrongWithTheRestIsJsonToo) {
+    makeHill();
+    for (const QStringList& words :
+         {QStringList{QStringLiteral("check"), file(), QStringLiteral("--bogus"),
+                      QStringLiteral("--json")},
+          QStringList{QStringLiteral("compute"), QStringLiteral("jars"), QStringLiteral("--bogus")},
+          QStringList{QStringLiteral("compute")},
+          QStringList{QStringLiteral("history"), file(), QStringLiteral("--script"),
+                      QStringLiteral("--json")}}) {
+        const CliAnswer answer = cli(words);
+        EXPECT_EQ(answer.exit, cli::WrongUsage) << answer;
+        EXPECT_EQ(answer.code(), "wrong_usage") << answer;
+    }
+    const CliAnswer version = cli({QStringLiteral("--version"), QStringLiteral("--json")});
+    EXPECT_EQ(version.object()[QLatin1String("contract")], commandContract) << version;
 }
 
 }  // namespace

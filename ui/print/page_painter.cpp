@@ -1,5 +1,6 @@
 #include "ui/print/page_painter.h"
 
+#include <QBuffer>
 #include <QCoreApplication>
 #include <QFile>
 #include <QImage>
@@ -14,6 +15,7 @@
 #include "core/words/words.h"
 #include "ui/drawing/strokes.h"
 #include "ui/look/tokens.h"
+#include "ui/print/keep_bytes.h"
 #include "ui/print/steps_view.h"
 
 namespace combwright {
@@ -554,16 +556,17 @@ int paintPage(QPagedPaintDevice& device, const Page& page, const QFont& base) {
 }
 
 QString writePdf(const Page& page, const QString& path, const QFont& base, const QPageSize& size) {
-    QFile file(path);
-    if (!file.open(QIODevice::WriteOnly)) return file.errorString();
-    QPdfWriter writer(&file);
+    // Into memory first: a full disk is noticed, and half a sheet never lies there.
+    QBuffer sheet;
+    sheet.open(QIODevice::WriteOnly);
+    QPdfWriter writer(&sheet);
     writer.setPdfVersion(QPagedPaintDevice::PdfVersion_A1b);
     writer.setTitle(page.title);
     writer.setResolution(300);
     writer.setPageLayout(QPageLayout(size, QPageLayout::Portrait, QMarginsF(15, 14, 15, 12),
                                      QPageLayout::Millimeter));
     paintPage(writer, page, base);
-    return {};
+    return keepBytes(path, sheet.data());
 }
 
 QString writePicture(const Page& page, const QString& path, const Look& look, int width) {

@@ -47,10 +47,12 @@ void Session::setUnits(Units units) {
 
 bool Session::guarded(const std::function<Result<void>()>& deed) {
     try {
+        m_trouble.reset();
         const auto done = deed();
         if (done) return true;
         tell(sentence(done.error()) + QLatin1Char(' ') + tr("Nothing was changed."), true);
     } catch (const StorageError& error) {
+        m_trouble = error.trouble;
         tell(sentence(error), true);
         if (error.trouble == Trouble::Moved) {
             m_movedWasSaid = true;
@@ -63,7 +65,7 @@ bool Session::guarded(const std::function<Result<void>()>& deed) {
 /// A file that cannot be opened is told in the foot, and for the start page to show.
 bool Session::opening(const QString& path, const std::function<Result<void>()>& deed) {
     if (guarded(deed)) return true;
-    m_notOpened = NotOpened{path, m_told};
+    m_notOpened = NotOpened{path, m_told, m_trouble == Trouble::Newer};
     Q_EMIT openingFailed();
     return false;
 }

@@ -76,6 +76,7 @@ class Session : public QObject {
     struct NotOpened {
         QString path;
         QString says;
+        bool newer = false;  ///< made by a newer program
     };
     const std::optional<NotOpened>& notOpened() const { return m_notOpened; }
 
@@ -157,6 +158,7 @@ class Session : public QObject {
     std::optional<JournalEntry> m_undo;  ///< as the foot shows it
     std::optional<JournalEntry> m_redo;
     std::optional<NotOpened> m_notOpened;
+    std::optional<Trouble> m_trouble;  ///< what the world did to the last deed
     bool m_leavesTrace = true;
     bool m_movedWasSaid = false;
     QString m_told;
