@@ -1,10 +1,23 @@
 #include "app/desktop/prints.h"
 
+#include <QStringList>
 #include <QTextStream>
 
 #include "ui/print/page_painter.h"
 
 namespace combwright::desktop {
+namespace {
+
+/// Sheets a place only offers when there is something to print: listed all the same.
+struct SheetNeeding {
+    const char* id;
+    const char* title;
+    const char* needs;
+};
+constexpr SheetNeeding sheetsNeeding[] = {{"yard-sheet", "Yard sheet", "a yard"},
+                                          {"run-balance", "Balance of the run", "a run"}};
+
+}  // namespace
 
 int printSheet(MainWindow& window, const QString& name, const QString& to, const QPageSize& paper,
                Session& session) {
@@ -13,12 +26,14 @@ int printSheet(MainWindow& window, const QString& name, const QString& to, const
         err << "--print needs a season file.\n";
         return 2;
     }
+    QStringList listed;
     for (Place* place : window.places()) {
         if (session.hasSeason()) place->reload();
         place->settle();
         for (const PrintSheet& sheet : place->sheets()) {
             if (name == QLatin1String("list")) {
                 QTextStream(stdout) << sheet.id << "  " << sheet.title << '\n';
+                listed << sheet.id;
                 continue;
             }
             if (sheet.id != name) continue;
@@ -33,6 +48,13 @@ int printSheet(MainWindow& window, const QString& name, const QString& to, const
             }
             return 0;
         }
+    }
+    for (const auto& [id, title, needs] : sheetsNeeding) {
+        if (name == QLatin1String("list") && !listed.contains(QLatin1String(id)))
+            QTextStream(stdout) << id << "  " << title << " (needs " << needs << ")\n";
+        if (name != QLatin1String(id)) continue;
+        err << name << " needs " << needs << ", and the season has none.\n";
+        return 2;
     }
     if (name == QLatin1String("list")) return 0;
     err << "There is no sheet " << name << "; --print list lists them.\n";

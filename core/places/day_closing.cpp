@@ -85,11 +85,21 @@ ClosingOutlook closingOutlook(const DayTyped& day) {
                             "way is then not known."),
                 {}};
     const double missing = *shares->unaccountedG;
+    const QString grams = massText(missing < 0 ? -missing : missing, day.how);
+    if (day.how != How::Weighed)
+        return {true,
+                (missing < 0 ? closingWord("Not all is weighed, so only about: buckets and "
+                                           "cappings hold %1 more than left the boxes. Is a box "
+                                           "missing here?")
+                             : closingWord("Not all is weighed, so only about: %1 is missing on "
+                                           "the way."))
+                    .arg(grams),
+                {}};
     return {true,
             (missing < 0 ? closingWord("All is weighed; buckets and cappings weigh %1 more than "
                                        "left the boxes. Is a box missing here?")
                          : closingWord("All is weighed; %1 is missing on the way."))
-                .arg(massText(missing < 0 ? -missing : missing, How::Weighed)),
+                .arg(grams),
             {}};
 }
 

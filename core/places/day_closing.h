@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "core/trade/honey/share_yield.h"
+#include "core/units/known.h"
 
 namespace combwright {
 
@@ -15,6 +16,7 @@ namespace combwright {
 struct DayTyped {
     std::vector<YieldBox> boxes;
     std::optional<double> bucketsG;  ///< none: no bucket holds honey yet
+    How how = How::Weighed;          ///< the weakest of all that was typed
     std::optional<double> cappingsG;
 };
 

@@ -102,7 +102,7 @@ std::vector<Explained> explainRun(const Read& file, const RunBalance& balance) {
     if (again->unaccountedG) {
         Explained missing;
         missing.what = roomWord("Missing");
-        missing.answer = shownMass(*again->unaccountedG, How::ByDifference);
+        missing.answer = shownMass(*again->unaccountedG, again->missingHow());
         missing.working = sharing;
         figures.push_back(std::move(missing));
     }

@@ -194,7 +194,7 @@ std::vector<Explained> explainRun(const Read& file, const SeasonYield& season,
     if (!balance.unaccountedG) return all;
     Explained missing;
     missing.what = bookWord("%1: missing").arg(of);
-    missing.answer = massAnswer(*balance.unaccountedG, How::ByDifference);
+    missing.answer = massAnswer(*balance.unaccountedG, balance.missingHow());
     note(&missing.working, "off_boxes", balance.outOfBoxesG.value_or(0), "g");
     note(&missing.working, "in_buckets", bookGrams(balance.buckets), "g");
     if (balance.cappings) note(&missing.working, "wet_cappings", bookGrams(*balance.cappings), "g");

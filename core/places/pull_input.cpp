@@ -190,7 +190,7 @@ PlanLimits startingLimits(const Read& file, Day on) {
 std::optional<KeptPull> keptPull(const Read& file, Day on) {
     std::optional<KeptPull> kept;
     for (PullPlan& plan : file.all<PullPlan>())
-        if (plan.forDay >= on && plan.on <= on) kept = KeptPull{std::move(plan), {}, 0, 0};
+        if (plan.forDay >= on && plan.on <= on) kept = KeptPull{std::move(plan), {}, 0, 0, 0};
     if (!kept) return std::nullopt;
     kept->asked.forDay = kept->plan.forDay;
     kept->asked.limits = kept->plan.limits;
@@ -205,8 +205,9 @@ std::optional<KeptPull> keptPull(const Read& file, Day on) {
         }
         // A box that has left its hive since is past deciding.
         const auto box = file.find(line.box);
-        if (line.forced.value_or(false) && box && box->place == BoxPlace::OnHive &&
-            box->hive == line.hive)
+        const bool there = box && box->place == BoxPlace::OnHive && box->hive == line.hive;
+        if (line.verdict == PullVerdict::Take) kept->brought += !there;
+        if (line.forced.value_or(false) && there)
             kept->asked.forced[line.box.number] = ForcedVerdict(line.verdict, line.why);
     }
     return kept;

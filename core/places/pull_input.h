@@ -118,6 +118,8 @@ struct KeptPull {
     PullAsked asked;
     double honeyG = 0;
     int taken = 0;
+    int brought = 0;  ///< of those: boxes that have left their hive since
+    bool done() const { return taken > 0 && brought == taken; }
 };
 std::optional<KeptPull> keptPull(const Read& file, Day on);
 

@@ -99,6 +99,7 @@ void takeShares(const Read& file, const YieldShares& shares, RunBalance& balance
         share.hive = Id<Hive>{std::atoll(line.hive.c_str())};
         share.mark = nameOf(file, Hive::table, share.hive->number);
         share.mass = line.honey;
+        share.partHow = line.how;
         share.how =
             weaker(line.how, balance.bucketsHow == How::Unknown ? How::ByEye : balance.bucketsHow);
         add(std::move(share));
@@ -107,6 +108,7 @@ void takeShares(const Read& file, const YieldShares& shares, RunBalance& balance
     if (shares.unknown > Mass() || atClosing(std::nullopt) > Mass()) {
         RunShare unknown;
         unknown.mass = shares.unknown;
+        unknown.partHow = balance.byEye ? How::ByEye : How::Weighed;
         unknown.how = balance.byEye ? How::ByEye : balance.bucketsHow;
         add(std::move(unknown));
     }
@@ -116,9 +118,19 @@ void takeShares(const Read& file, const YieldShares& shares, RunBalance& balance
 
 How RunBalance::outHow() const {
     How how = byEye ? How::ByEye : How::Weighed;
-    for (const RunBoxLine& line : boxes)
+    for (const RunBoxLine& line : boxes) {
+        for (const auto* reading : {&line.box.gross, &line.box.wet})
+            if (grams(*reading)) how = weaker(how, (*reading)->how);
         if (line.byDifference) how = weaker(how, How::ByDifference);
+    }
     return how;
+}
+
+How RunBalance::missingHow() const {
+    How how = weaker(outHow(), bucketsHow);
+    for (const auto* reading : {&run.cappings, &run.scrapings})
+        if (grams(*reading)) how = weaker(how, (*reading)->how);
+    return how == How::Weighed ? How::ByDifference : how;
 }
 
 Result<RunBalance> runBalance(const Read& file, Id<Extraction> id, Working* working) {

@@ -20,6 +20,7 @@ struct RunShare {
     std::string mark;
     Mass mass;
     How how = How::Unknown;
+    How partHow = How::Unknown;     ///< its part of the buckets, whatever the buckets are
     std::optional<Mass> atClosing;  ///< where it differs from now: revised
 };
 
@@ -51,6 +52,9 @@ struct RunBalance {
 
     /// How what came out of the boxes is known: by its weakest box.
     How outHow() const;
+    /// How what is missing is known: a difference of weights, or as its weakest part where one of
+    /// them was no weight.
+    How missingHow() const;
 };
 
 /// The balance of a run as it stands; the steps of sharing out go into `working`. Refused with

@@ -11,6 +11,7 @@ namespace {
 struct HoneySum {
     Mass mass;
     How how = How::Weighed;
+    How partHow = How::Weighed;
     bool revised = false;
     bool noted = false;
 };
@@ -55,6 +56,7 @@ void takeRun(YearSums& sums, RunBalance balance) {
                         : run.yard ? sums.yards[run.yard->number]
                                    : sums.nowhere;
         addTo(sum, share.mass, share.how);
+        sum.partHow = weaker(sum.partHow, share.partHow);
         sum.revised = sum.revised || share.atClosing.has_value();
     }
     sums.runs.push_back(std::move(balance));
@@ -86,6 +88,7 @@ YearSums sumsOf(const Read& file, int year) {
             continue;
         }
         sums.hives[hive] = sum;
+        sums.hives[hive].partHow = sum.how;
         sums.hives[hive].noted = true;
     }
     return sums;
@@ -126,9 +129,10 @@ YardSum yardSum(const YearSums& sums, const Yard& yard, const std::vector<Hive>&
     return whole;
 }
 
-bool hadColonyOn(const Read& file, Id<Hive> hive, Day day) {
+/// A colony that was there at some time from one day to the other, both counted.
+bool hadColony(const Read& file, Id<Hive> hive, Day from, Day to) {
     for (const Colony& colony : file.where<Colony>({is("hive", hive)}))
-        if (colony.since <= day && (!colony.ended || day < *colony.ended)) return true;
+        if (colony.since <= to && (!colony.ended || from < *colony.ended)) return true;
     return false;
 }
 
@@ -143,6 +147,7 @@ HiveYield hiveLine(const Hive& hive, const YearSums& now, const YearSums& before
     if (const auto sum = sumIn(now.hives, hive.id.number)) {
         line.mass = sum->mass;
         line.how = sum->how;
+        line.partHow = sum->partHow;
         line.revised = sum->revised;
         line.noted = sum->noted;
     }
@@ -187,6 +192,7 @@ SeasonYield seasonYield(const Read& file, int year, std::optional<int> beside) {
     YearSums now = sumsOf(file, year);
     const YearSums before = sumsOf(file, season.beforeYear);
     const Day firstOfMay = *makeDay(year, 5, 1);
+    const Day newYear = *makeDay(year, 1, 1);
     WholeYear total;
     WholeYear totalBefore;
     auto yards = file.all<Yard>();
@@ -199,7 +205,8 @@ SeasonYield seasonYield(const Read& file, int year, std::optional<int> beside) {
         for (const Hive& hive : hives) {
             HiveYield line = hiveLine(hive, now, before);
             row.producing += line.mass && *line.mass > Mass();
-            row.standing += hadColonyOn(file, hive.id, firstOfMay);
+            row.standing += hadColony(file, hive.id, firstOfMay, firstOfMay);
+            row.lived += hadColony(file, hive.id, newYear, *makeDay(year, 12, 31));
             if (line.mass || line.before || stoodIn(hive, year))
                 row.hives.push_back(std::move(line));
         }
@@ -216,6 +223,7 @@ SeasonYield seasonYield(const Read& file, int year, std::optional<int> beside) {
         addYard(totalBefore, sumBefore);
         season.producing += row.producing;
         season.standing += row.standing;
+        season.lived += row.lived;
         if (row.unknown) season.unknown = season.unknown.value_or(Mass()) + *row.unknown;
         season.yards.push_back(std::move(row));
     }

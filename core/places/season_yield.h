@@ -16,6 +16,8 @@ struct HiveYield {
     std::string mark;
     std::optional<Mass> mass;  ///< none: nothing was taken
     How how = How::Unknown;
+    /// How the hive's part of the buckets is known, whatever the buckets are.
+    How partHow = How::Unknown;
     bool noted = false;             ///< from paper: no run of that year knows the hive
     std::optional<Mass> paperSays;  ///< noted although runs say something; not counted
     bool revised = false;           ///< a run differs from what it was when it was closed
@@ -36,6 +38,7 @@ struct YardYield {
     How beforeHow = How::Unknown;
     int producing = 0;
     int standing = 0;  ///< hives with a colony on 1 May
+    int lived = 0;     ///< hives with a colony at some time of the year
 };
 
 struct SeasonYield {
@@ -52,6 +55,7 @@ struct SeasonYield {
     std::optional<Mass> beforeNoted;
     int producing = 0;
     int standing = 0;
+    int lived = 0;
     std::vector<RunBalance> runs;       ///< in the order of their days
     std::vector<std::string> unclosed;  ///< runs whose balance cannot be drawn up yet
 };

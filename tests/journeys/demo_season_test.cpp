@@ -226,6 +226,7 @@ TEST_F(ThreeYards, ThirdYearNamesTheLostBoxAndSaysRevised) {
     EXPECT_EQ(figures(yields, true), figuresOf2026());
     EXPECT_EQ(yields.producing, 19);
     EXPECT_EQ(yields.standing, 21);
+    EXPECT_EQ(yields.lived, 21);
     EXPECT_EQ(yields.runs.size(), 4U);
     ASSERT_TRUE(yields.unknown);
     EXPECT_EQ(kilograms(*yields.unknown), "12.8");

@@ -269,12 +269,65 @@ TEST_F(InTheHoneyRoom, SwappedFramesAreRingedKeptWhileTypingAndPutBack) {
     EXPECT_TRUE(load.accessibleDescription().contains(QStringLiteral("slot 1 is not as planned")));
     const double changed = load.load().offset.startG;
     EXPECT_GT(changed, load.planned().offset.startG);
+    EXPECT_TRUE(session.lastTold().contains(QStringLiteral("have changed places")))
+        << session.lastTold().toStdString();
     type("B1 13.0 17.2");
     EXPECT_TRUE(load.isChanged()) << "weighing a bucket leaves the frames where they are";
     EXPECT_NEAR(load.load().offset.startG, changed, 1e-6);
     load.setFocus();
     QTest::keyClick(&load, Qt::Key_R);
     EXPECT_FALSE(load.isChanged());
+}
+
+TEST_F(InTheHoneyRoom, AnOffsetOverTheRingIsWarnedOfInWords) {
+    openCreek();
+    LoadView& load = room->loadView();
+    SheetLoad uneven = load.load();
+    uneven.offset.startG = 50000;
+    const auto* start = part<QLabel>("load_text");
+    EXPECT_FALSE(start->text().contains(QStringLiteral("over what")));
+    load.take(uneven);
+    EXPECT_TRUE(start->text().contains(QStringLiteral("over what the grade allows")))
+        << start->text().toStdString();
+    EXPECT_TRUE(start->text().contains(session.look().tone(Tone::Warn).name()));
+}
+
+TEST_F(InTheHoneyRoom, LoadsAreSaidToBeSpunByKeyOrInTheLine) {
+    openCreek();
+    room->setFocus();
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Space, Qt::ControlModifier);
+    ASSERT_EQ(session.read().all<SpinLoad>().size(), 1U);
+    EXPECT_EQ(session.read().all<SpinLoad>().back().ran, Ran::Smooth);
+    session.undo();
+    tryLine("Stopped");
+    ASSERT_EQ(session.read().all<SpinLoad>().size(), 1U);
+    EXPECT_EQ(session.read().all<SpinLoad>().back().ran, Ran::Stopped);
+    EXPECT_TRUE(entry()->text().isEmpty());
+    tryLine("walked");
+    EXPECT_EQ(session.read().all<SpinLoad>().back().ran, Ran::Walked);
+}
+
+TEST_F(InTheHoneyRoom, AfterAFullWeightTheNextBoxThatLacksOneIsAsked) {
+    openCreek();
+    type("C1a ?");
+    type("C4b ?");
+    WaitingView& waiting = room->waiting();
+    const auto asked = [&] { return part<QLabel>("entry_for")->text(); };
+    EXPECT_TRUE(asked().startsWith(QStringLiteral("C1a full"))) << asked().toStdString();
+    type("20.0");
+    EXPECT_TRUE(asked().startsWith(QStringLiteral("C4b full"))) << asked().toStdString();
+    type("19.2");
+    EXPECT_FALSE(asked().contains(QStringLiteral("wet"))) << "nothing was spun yet";
+    waiting.choose(0);
+    EXPECT_TRUE(asked().contains(QStringLiteral("wet"))) << "chosen by hand it may be weighed wet";
+}
+
+TEST_F(InTheHoneyRoom, ExamplesAreOfTheKeepersOwnYardsAndBoxes) {
+    EXPECT_TRUE(part<QLabel>("empty")->text().contains(QStringLiteral("Hill")));
+    openCreek();
+    EXPECT_TRUE(entry()->placeholderText().contains(QStringLiteral("C2a wet 5.2")))
+        << entry()->placeholderText().toStdString();
+    EXPECT_FALSE(entry()->placeholderText().contains(QStringLiteral("M07")));
 }
 
 TEST_F(InTheHoneyRoom, FramesAreDraggedFromSlotToSlot) {

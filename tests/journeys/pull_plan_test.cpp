@@ -223,6 +223,38 @@ TEST_F(PullAskedFor, AKeptPlanIsFoundAgainAndSaysWhenTheAnswerMoved) {
     EXPECT_EQ(session.read().all<PullPlan>().size(), 2U);
 }
 
+TEST_F(PullAskedFor, APlanWhoseBoxesAreBroughtIsDone) {
+    keepPlan();
+    const auto lines = session.read().where<PullLine>({});
+    int brought = 0;
+    for (const PullLine& line : lines) {
+        if (line.verdict != PullVerdict::Take) continue;
+        const auto box = session.read().find(line.box);
+        playAll(session.season(), R"({"do":"move-box","on":"2027-07-29","box":")" + box->mark +
+                                      R"(","to":"cleared"})");
+        ++brought;
+        place->settle();
+        if (brought == 1) {
+            EXPECT_TRUE(tells("follows", "; 1 of ")) << text("follows");
+        }
+    }
+    ASSERT_GT(brought, 1);
+    EXPECT_TRUE(tells("follows", ("done, " + std::to_string(brought) + " of ").c_str()))
+        << text("follows");
+    EXPECT_FALSE(tells("follows", "; now")) << text("follows");
+}
+
+TEST_F(PullAskedFor, ALimitShowsAtMostThreeDigitsBehindThePoint) {
+    typeLimit("full_frame", "1858 g");
+    EXPECT_NEAR(place->sheet().honey.grams, 1858 * (9 * 0.9 + 9 * 0.5), 1e-6);
+    keepPlan();
+    openWindow();
+    EXPECT_EQ(limit("full_frame"), QStringLiteral("1.858"));
+    typeLimit("full_frame", "1.858");
+    EXPECT_FALSE(find<QLabel>("limit_trouble")->isVisible()) << "it says what stands there";
+    EXPECT_NEAR(place->sheet().honey.grams, 1858 * (9 * 0.9 + 9 * 0.5), 1e-6);
+}
+
 TEST_F(PullAskedFor, ThePlanOfAPassedDayGivesOnlyItsLimits) {
     typeLimit("boxes", "1");
     press(Qt::Key_Tab);
@@ -240,7 +272,7 @@ TEST_F(PullAskedFor, AllOfItIsShownAndTypedInPounds) {
     session.setUnits(Units::UsCustomary);
     place->settle();
     EXPECT_EQ(place->head().big.unit, QStringLiteral("lb"));
-    EXPECT_EQ(limit("winter_need"), QStringLiteral("35.2740"));
+    EXPECT_EQ(limit("winter_need"), QStringLiteral("35.274"));
     typeLimit("winter_need", "30");
     EXPECT_EQ(place->sheet().asked.limits.winterNeed, Mass::grams(13608));
     typeLimit("bucket", "60 lb");
@@ -249,7 +281,7 @@ TEST_F(PullAskedFor, AllOfItIsShownAndTypedInPounds) {
         EXPECT_FALSE(label->text().contains(QStringLiteral(" kg"))) << label->text().toStdString();
     session.setUnits(Units::Metric);
     place->settle();
-    EXPECT_EQ(limit("winter_need"), QStringLiteral("13.6080")) << "the same in the other unit";
+    EXPECT_EQ(limit("winter_need"), QStringLiteral("13.608")) << "the same in the other unit";
 }
 
 TEST_F(PullAskedFor, EveryFigureSaysHowItCameAbout) {

@@ -240,7 +240,20 @@ void paintOutLabel(QPainter& painter, const BandView& band, const BandPlace& pla
                    const BalancePlan& plan, TextSize size, const Look& look) {
     const double cap = capHeight(look.font(size));
     double x = plan.right;
-    if (isOpenEnd(band)) x = plan.wallRight + (plan.right - plan.wallRight) * 0.75;
+    if (isOpenEnd(band)) {
+        // At the open end, unless the label would come to lie on another band.
+        const double half = lineStep(look.font(size)) / 2.0;
+        const bool onBand =
+            std::any_of(plan.out.begin(), plan.out.end(), [&](const BandPlace& other) {
+                return &other != &place && other.outerTop < place.labelMiddle + half &&
+                       other.outerTop + other.width +
+                               (other.wallTop > other.outerTop
+                                    ? (other.wallTop - other.outerTop) * 0.2
+                                    : 0.0) >
+                           place.labelMiddle - half;
+            });
+        if (!onBand) x = plan.wallRight + (plan.right - plan.wallRight) * 0.75;
+    }
     paintLine(painter, {x + look.px(8.0), place.labelMiddle + cap / 2.0}, bandLabel(band, true),
               size, look);
 }

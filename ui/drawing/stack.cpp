@@ -19,12 +19,14 @@ constexpr double floorHeight = 5.0;
 constexpr double excluderHeight = 6.0;
 constexpr double takenAside = 9.0;
 constexpr double takenGap = 8.0;
+constexpr double verdictAir = 4.0;
 
 double verdictRoom(const BoxView& box, const Look& look) {
     if (!box.verdict) return 0.0;
     const double head = lineStep(look.font(TextSize::Body));
     const double reason = box.verdict->reason.isEmpty() ? 0.0 : lineStep(look.font(TextSize::Note));
-    return head + reason + look.px(2.0);
+    // Room above, so that a ring around the box before does not touch the words.
+    return head + reason + look.px(verdictAir + 2.0);
 }
 
 /// What stands below the front of a box before the next one begins, apart from that one's verdict.
@@ -99,14 +101,17 @@ void paintFloor(QPainter& painter, const QRectF& floor, bool isBoard, const Look
                      look.paint(Paint::Edge));
 }
 
+TextLine verdictHead(const BoxVerdict& verdict) {
+    const TextLine head = {{verdict.word, true, verdict.tone}};
+    if (verdict.figure == FigureText{}) return head;
+    return joined(joined(head, {{QStringLiteral("  ")}}), figureRuns(verdict.figure));
+}
+
 void paintVerdict(QPainter& painter, const QRectF& region, const BoxVerdict& verdict,
                   const Look& look) {
     const double step = lineStep(look.font(TextSize::Body));
-    const double base = region.top() + step * 0.78;
-    TextLine head = {{verdict.word, true, verdict.tone}};
-    if (verdict.figure != FigureText{}) {
-        head = joined(joined(head, {{QStringLiteral("  ")}}), figureRuns(verdict.figure));
-    }
+    const double base = region.top() + look.px(verdictAir) + step * 0.78;
+    const TextLine head = verdictHead(verdict);
     const double end = paintLine(painter, {region.left(), base}, head, TextSize::Body, look);
     if (!verdict.beside.isEmpty())
         paintLine(painter, {end + look.px(6.0), base}, {{verdict.beside, false, Tone::Muted}},
@@ -192,6 +197,13 @@ StackLayout layoutStack(const QRectF& box, const StackView& stack, const Look& l
     layout.floor =
         QRectF(left - over, y, width + 2.0 * over, look.px(stack.floor ? floorHeight : 1.0));
     return layout;
+}
+
+double verdictWidth(const BoxVerdict& verdict, const Look& look) {
+    double head = lineWidth(verdictHead(verdict), TextSize::Body, look);
+    const QFont note = look.font(TextSize::Note);
+    if (!verdict.beside.isEmpty()) head += look.px(6.0) + textWidth(verdict.beside, note);
+    return std::max(head, textWidth(verdict.reason, note));
 }
 
 void paintStack(QPainter& painter, const QRectF& box, const StackView& stack, const Look& look,

@@ -69,6 +69,9 @@ double stackHeight(const StackView& stack, double pxPerMm, const Look& look);
 StackLayout layoutStack(const QRectF& box, const StackView& stack, const Look& look,
                         double pxPerMm = 0.0);
 
+/// How wide the words over a box are, px.
+double verdictWidth(const BoxVerdict& verdict, const Look& look);
+
 void paintStack(QPainter& painter, const QRectF& box, const StackView& stack, const Look& look,
                 double pxPerMm = 0.0);
 

@@ -320,6 +320,10 @@ void CloseDayForm::judge() {
         return sayBad(why);
     }
     DayTyped day;
+    const auto takeHow = [&](const QLineEdit* edit) {
+        const auto reading = typedReading(edit->text());
+        if (reading && reading->value) day.how = weaker(day.how, reading->how);
+    };
     m_judged.clear();
     for (std::size_t i = 0; i < m_boxes.size(); ++i) {
         const BoxRow& row = m_boxes[i];
@@ -329,6 +333,8 @@ void CloseDayForm::judge() {
         day.boxes.push_back({mark.toStdString(),
                              row.box.hive.empty() ? std::nullopt : std::optional(row.box.hive),
                              readGrams(row.full), readGrams(row.wet)});
+        takeHow(row.full);
+        takeHow(row.wet);
     }
     for (const BucketRow& row : m_buckets) {
         const auto level = typedLevel(row.mass->text());
@@ -336,8 +342,11 @@ void CloseDayForm::judge() {
             level ? massAtLevel(m_session.read(), *level, m_session.clock().today()).middle()
                   : readGrams(row.mass);
         if (net) day.bucketsG = day.bucketsG.value_or(0) + *net;
+        if (level) day.how = weaker(day.how, How::ByEye);
+        takeHow(row.mass);
     }
     day.cappingsG = readGrams(m_cappings);
+    takeHow(m_cappings);
     m_outlook = closingOutlook(day);
     m_how->setText(m_outlook.text);
     QPalette palette = this->palette();

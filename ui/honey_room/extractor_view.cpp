@@ -188,6 +188,11 @@ void LoadView::keyPressEvent(QKeyEvent* event) {
                 const int from = *m_held;
                 m_held.reset();
                 swapPlaces(from, m_selected);
+                m_session.tell(from == m_selected
+                                   ? tr("The frame is back in slot %1.").arg(from)
+                                   : tr("The frames of slots %1 and %2 have changed places.")
+                                         .arg(from)
+                                         .arg(m_selected));
             } else {
                 m_held = m_selected;
                 m_session.tell(
@@ -197,6 +202,7 @@ void LoadView::keyPressEvent(QKeyEvent* event) {
             break;
         case Qt::Key_Escape:
             if (!m_held) return QWidget::keyPressEvent(event);
+            m_session.tell(tr("The frame is back in slot %1.").arg(*m_held));
             m_held.reset();
             break;
         case Qt::Key_R:

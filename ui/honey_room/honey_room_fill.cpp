@@ -65,10 +65,11 @@ void HoneyRoomPlace::reload() {
         if (auto balance = runBalance(session().read(), *m_run)) m_balance = *std::move(balance);
     m_empty->setVisible(!m_open);
     m_empty->setText(
-        m_run ? tr("This run is closed. For the next one type <b>open</b>, the name of its lot and "
-                   "its yard, for instance <b>open 27-3 Creek</b>, or press Ctrl+Enter for a form.")
-              : tr("No run yet. Type <b>open</b>, the name of its lot and its yard, for instance "
-                   "<b>open 27-2 Hill</b>; Ctrl+Enter opens a form that enters a whole day."));
+        (m_run ? tr("This run is closed. For the next one type <b>open</b>, the name of its lot "
+                    "and its yard, for instance <b>%1</b>, or press Ctrl+Enter for a form.")
+               : tr("No run yet. Type <b>open</b>, the name of its lot and its yard, for instance "
+                    "<b>%1</b>; Ctrl+Enter opens a form that enters a whole day."))
+            .arg(m_entry->openExample().toHtmlEscaped()));
     LoadSheet sheet;
     if (const auto runs = runsForLoads(); !runs.empty())
         if (auto loads =

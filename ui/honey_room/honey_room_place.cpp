@@ -191,7 +191,7 @@ void HoneyRoomPlace::connectAll() {
         targetBox();
     });
     connect(m_entry, &RoomEntry::weighed, this, &HoneyRoomPlace::afterWeighing);
-    connect(m_waiting, &WaitingView::chosen, this, [this] { targetBox(); });
+    connect(m_waiting, &WaitingView::chosen, this, [this](bool byHand) { targetBox({}, byHand); });
     connect(m_waiting, &WaitingView::moved, this, [this] {
         const QRect row = m_waiting->currentRect();
         const QPoint at = m_waiting->mapTo(m_room, row.center());
@@ -232,6 +232,7 @@ void HoneyRoomPlace::connectAll() {
         session().tell(tr("Which hive was %1 of? Type its mark.").arg(target.lostName));
     });
     connect(m_load, &LoadPanel::rulesChanged, this, [this] { reload(); });
+    connect(m_entry, &RoomEntry::ranAsked, this, &HoneyRoomPlace::spun);
     connect(m_entry, &RoomEntry::closeAsked, this, &HoneyRoomPlace::closeDay);
     connect(&session(), &Session::seasonChanged, this, [this] {
         m_run.reset();
@@ -302,11 +303,16 @@ void HoneyRoomPlace::arrange() {
                              wide < look().space(threeColumns));
 }
 
-void HoneyRoomPlace::targetBox(std::optional<bool> wet) {
+void HoneyRoomPlace::targetBox(std::optional<bool> wet, bool byHand) {
     const RoomBox* box = m_waiting->current();
     EntryTarget target;
-    if (box && m_open) {
-        const bool full = box->gross && box->gross->value;
+    const EntryTarget& before = m_entry->target();
+    const bool same = box && before.what == EntryTarget::What::BoxWet && before.box &&
+                      before.box->mark == box->mark;
+    const bool full = box && box->gross && box->gross->value;
+    // Its wet weight is asked of a box that was spun, or that somebody chose.
+    const bool spunOut = box && (box->spun > 0 || (box->wet && box->wet->value));
+    if (box && m_open && (wet || !full || spunOut || byHand || same)) {
         target.what = wet.value_or(full) ? EntryTarget::What::BoxWet : EntryTarget::What::BoxFull;
         target.box = *box;
     }
@@ -319,7 +325,11 @@ void HoneyRoomPlace::afterWeighing(const EntryTarget& done) {
         m_entry->setRun(m_run, m_open);
         return targetBox();
     }
-    m_waiting->chooseNextLacking(done.what == EntryTarget::What::BoxWet);
+    // A line with a mark leaves the cursor where something is still to be weighed.
+    const RoomBox* now = m_waiting->current();
+    const bool here = now && done.box && now->mark == done.box->mark;
+    const bool wet = done.what == EntryTarget::What::BoxWet;
+    if (here || (now && now->gross && now->gross->value && !wet)) m_waiting->chooseNextLacking(wet);
     targetBox();
 }
 
@@ -338,6 +348,8 @@ void HoneyRoomPlace::showTable(bool shown) {
 void HoneyRoomPlace::keyPressEvent(QKeyEvent* event) {
     const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
     if (enter && (event->modifiers() & Qt::ControlModifier)) return closeDay();
+    if (event->key() == Qt::Key_Space && (event->modifiers() & Qt::ControlModifier))
+        return spun(Ran::Smooth);
     Place::keyPressEvent(event);
 }
 
@@ -352,7 +364,9 @@ void HoneyRoomPlace::takeOut() {
 }
 
 void HoneyRoomPlace::spun(Ran ran) {
-    if (!m_run || !m_load->view().hasLoad()) return;
+    if (!m_run || !m_load->view().hasLoad())
+        return session().tell(tr("No load waits in the extractor; nothing was written down."),
+                              true);
     const SheetLoad load = m_load->view().load();
     const QString name = m_load->loadName();
     // Where lots share a load each run keeps its part.
@@ -422,8 +436,8 @@ PlaceHead HoneyRoomPlace::head() const {
             massUnit(), letter(m_balance->bucketsHow)};
         head.bigNote = tr("in the buckets");
         if (m_balance->unaccountedG && *m_balance->unaccountedG >= 0)
-            head.bigNote +=
-                tr(",\n%1 missing").arg(massText(*m_balance->unaccountedG, How::Weighed));
+            head.bigNote += tr(",\n%1 missing")
+                                .arg(massText(*m_balance->unaccountedG, m_balance->missingHow()));
     }
     if (m_load->view().hasLoad())
         head.action = tr("%1 spun").arg(m_load->loadName());
@@ -442,6 +456,7 @@ void HoneyRoomPlace::act() {
 std::vector<KeyHint> HoneyRoomPlace::hints() const {
     return {{QStringLiteral("↑ ↓"), tr("box")},
             {QStringLiteral("Space"), tr("frame up, down")},
+            {QStringLiteral("Ctrl+Space"), tr("load spun")},
             {QStringLiteral("Ctrl+↵"), tr("close the day")}};
 }
 
@@ -486,13 +501,14 @@ QString HoneyRoomPlace::help() const {
         "old one, which stays in the history. Whole lines say it themselves: M07 21.4 · M07 wet "
         "5.2 "
         "· M07 ? · tag lost 19.5 · tag lost frames 9 · tag lost hive H2 · B3 13.0 17.2 (honey, "
-        "water) · B3 half · B3 60 % · B3 lid · cappings 11 · scrapings 0.4 · open 27-3 Creek. "
-        "~21 is by eye.\n\n"
+        "water) · B3 half · B3 60 % · B3 lid · cappings 11 · scrapings 0.4 · open 27-3 Creek "
+        "· spun, walked or stopped for the load in the extractor. ~21 is by eye.\n\n"
         "Among the boxes: W wet, F full, T a table, Delete takes a box out of the run. In the "
         "extractor, seen from above: arrows go round the slots, Space takes a frame up and puts it "
         "down in another slot, R puts all back as planned, Page Up and Page Down show other loads; "
         "where a load does not balance L leaves a frame out, A adds an empty one. Nothing of this "
-        "is kept until the load is spun. In the balance Up and Down choose a line, Enter on the "
+        "is kept until the load is spun: Ctrl+Space. In the balance Up and Down choose a line, "
+        "Enter on the "
         "one "
         "without a tag names its hive.\n\n"
         "Ctrl+Enter closes the day: one form with all weights. What nobody weighed may stay empty; "

@@ -64,7 +64,7 @@ class HoneyRoomPlace : public Place {
     void fillBuckets();
     void fillBalance();
     void fillTable(const RoomBoxes& room);
-    void targetBox(std::optional<bool> wet = std::nullopt);
+    void targetBox(std::optional<bool> wet = std::nullopt, bool byHand = false);
     void afterWeighing(const EntryTarget& done);
     void showTable(bool shown);
     void takeOut();

@@ -203,10 +203,19 @@ void LoadPanel::describe() {
     const auto even = [&](double grams) {
         return grams < 50 ? bold(tr("even")) : bold(kilos(grams)) + QStringLiteral("<sup>e</sup>");
     };
-    m_start->setText(tr("start %1, may be %2: by eye")
-                         .arg(even(load.offset.startG), kilos(load.offset.startG + load.doubtG)));
-    m_end->setText(tr("end %1, may be %2")
-                       .arg(even(load.offset.endG), kilos(load.offset.endG + load.endDoubtG)));
+    const auto warned = [&](double grams, const QString& text) {
+        if (grams <= m_sheet.ringG()) return text;
+        return QStringLiteral("<span style=\"color:%1\">%2, <b>%3</b></span>")
+            .arg(m_session.look().tone(Tone::Warn).name(), text,
+                 grams > m_sheet.allowedG ? tr("over what the grade allows")
+                                          : tr("over what ran smooth before"));
+    };
+    m_start->setText(warned(load.offset.startG, tr("start %1, may be %2: by eye")
+                                                    .arg(even(load.offset.startG),
+                                                         kilos(load.offset.startG + load.doubtG))));
+    m_end->setText(warned(load.offset.endG, tr("end %1, may be %2")
+                                                .arg(even(load.offset.endG),
+                                                     kilos(load.offset.endG + load.endDoubtG))));
     QString ring = m_sheet.ranSmoothG
                        ? tr("ran smooth before: %1").arg(bold(kilos(*m_sheet.ranSmoothG)))
                        : tr("the balance grade allows %1").arg(bold(kilos(m_sheet.allowedG)));

@@ -8,6 +8,7 @@
 #include "core/places/bucket_sheet.h"
 #include "core/storage/queries/names.h"
 #include "core/storage/queries/runs.h"
+#include "core/storage/queries/yards.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
 
@@ -17,6 +18,21 @@ namespace {
 QString readingText(const Known<Mass>& mass) {
     if (!mass.value) return RoomEntry::tr("unknown");
     return ShownFigure{massTyped(*mass.value), massUnit()}.text();
+}
+
+/// "spun", "walked", "stopped" typed as a whole line.
+std::optional<Ran> typedRan(const QString& typed) {
+    const struct {
+        const char* word;
+        Ran ran;
+    } words[] = {{QT_TR_NOOP("spun"), Ran::Smooth},
+                 {QT_TR_NOOP("walked"), Ran::Walked},
+                 {QT_TR_NOOP("stopped"), Ran::Stopped}};
+    for (const auto& [word, ran] : words)
+        if (typed.compare(QLatin1String(word), Qt::CaseInsensitive) == 0 ||
+            typed.compare(RoomEntry::tr(word), Qt::CaseInsensitive) == 0)
+            return ran;
+    return std::nullopt;
 }
 
 bool hasDigit(const QString& text) {
@@ -79,15 +95,31 @@ void RoomEntry::describe() {
         case EntryTarget::What::Nothing:
             break;
     }
-    if (example.isEmpty())
-        example = m_run && m_open
-                      ? tr("a number, or M07 21.4 · M07 wet 5.2 · B3 13.0 17.2 · cappings 11")
-                  : m_run ? tr("open 27-3 Creek · M07 wet 5.2 puts a weight right")
-                          : tr("open 27-3 Creek");
+    if (example.isEmpty()) example = m_run && m_open ? weighExample() : openExample();
     m_for->setText(what);
     m_for->setVisible(!what.isEmpty());
     m_line->setPlaceholderText(example);
     m_line->setAccessibleName(what.isEmpty() ? tr("What was weighed") : what);
+}
+
+QString RoomEntry::openExample() const {
+    if (!m_session.hasSeason()) return {};
+    const Read& file = m_session.read();
+    const NextLot next = nextLot(file, today());
+    auto yard = file.find(next.yard);
+    if (const auto yards = openYards(file); !yard && !yards.empty()) yard = yards.front();
+    return yard ? tr("open %1 %2").arg(fromUtf8(next.name), fromUtf8(yard->name.text()))
+                : tr("open %1").arg(fromUtf8(next.name));
+}
+
+QString RoomEntry::weighExample() const {
+    QString mark = m_target.box ? fromUtf8(m_target.box->mark) : QString();
+    const auto first = m_session.read().first<ExtractionBox>({is("extraction", *m_run)});
+    if (first) mark = fromUtf8(calledInRun(m_session.read(), *first));
+    return mark.isEmpty()
+               ? tr("a box and its weight · B3 13.0 17.2 · cappings 11 · spun")
+               : tr("a number, or %1 21.4 · %1 wet 5.2 · B3 13.0 17.2 · cappings 11 · spun")
+                     .arg(mark);
 }
 
 void RoomEntry::begin(const QString& text) {
@@ -108,6 +140,10 @@ bool RoomEntry::eventFilter(QObject* watched, QEvent* event) {
             Q_EMIT closeAsked();
             return true;
         }
+        if (key->key() == Qt::Key_Space && (key->modifiers() & Qt::ControlModifier)) {
+            Q_EMIT ranAsked(Ran::Smooth);
+            return true;
+        }
         if (key->key() == Qt::Key_Escape && !m_line->text().isEmpty()) {
             m_line->clear();
             return true;
@@ -123,6 +159,11 @@ bool RoomEntry::refuse(const QString& text) {
 
 bool RoomEntry::enter(const QString& text) {
     if (!m_session.hasSeason()) return false;
+    if (const auto ran = typedRan(text.trimmed())) {
+        if (!m_run || !m_open) return refuse(tr("No run is open, so nothing was spun."));
+        Q_EMIT ranAsked(*ran);
+        return true;
+    }
     RoomLine line = readRoomLine(text);
     if (m_target.what == EntryTarget::What::HiveOfBox && line.about != RoomLine::About::Open &&
         line.about != RoomLine::About::Hive && !line.mass)
@@ -138,7 +179,8 @@ bool RoomEntry::enter(const QString& text) {
         }
     }
     if (line.about == RoomLine::About::Open) return enterOpen(line);
-    if (!m_run) return refuse(tr("First open a run: open 27-2 Hill, or Ctrl+Enter for a form."));
+    if (!m_run)
+        return refuse(tr("First open a run: %1, or Ctrl+Enter for a form.").arg(openExample()));
     if (!line.notRead.isEmpty())
         return refuse(line.about == RoomLine::About::Bucket
                           ? tr("“%1” is no weight in %2, no level and no water in per cent; "
@@ -166,7 +208,8 @@ bool RoomEntry::enter(const QString& text) {
 }
 
 bool RoomEntry::enterOpen(const RoomLine& line) {
-    if (line.name.isEmpty()) return refuse(tr("A run needs the name of its lot: open 27-2 Hill"));
+    if (line.name.isEmpty())
+        return refuse(tr("A run needs the name of its lot: %1").arg(openExample()));
     OpenRun open;
     open.on = today();
     open.run = *Name::of(line.name.toStdString());
@@ -235,7 +278,12 @@ bool RoomEntry::enterBox(const RoomLine& line) {
         }
     }
     if (line.frames) return countFrames(row, *line.frames);
-    if (!weigh(row, *line.mass, line.wet.value_or(false))) return false;
+    const bool wet = line.wet.value_or(false);
+    if (!weigh(row, *line.mass, wet)) return false;
+    EntryTarget done;
+    done.what = wet ? EntryTarget::What::BoxWet : EntryTarget::What::BoxFull;
+    done.box = row;
+    Q_EMIT weighed(done);
     if (!inRun && !row.box)
         m_session.tell(
             tr("%1 is kept as a box without a tag. How many frames? %1 frames 9").arg(line.name));

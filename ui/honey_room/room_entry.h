@@ -44,12 +44,15 @@ class RoomEntry : public QWidget {
     bool enter(const QString& text);
     /// Says again what is typed here, in the units shown.
     void describe();
+    /// "open 27-3 Creek": the next lot of this file and a yard that exists.
+    QString openExample() const;
 
   Q_SIGNALS:
     void runOpened(combwright::Id<combwright::Extraction> run);
     void closeAsked();
+    void ranAsked(combwright::Ran ran);          ///< how the load in the extractor ran
     void stepAsked(int rows);                    ///< Up and Down choose another box
-    void weighed(combwright::EntryTarget done);  ///< by choosing, not by its mark
+    void weighed(combwright::EntryTarget done);  ///< by choosing or by its mark
 
   protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
@@ -64,6 +67,7 @@ class RoomEntry : public QWidget {
     bool weigh(const RoomBox& box, const Known<Mass>& mass, bool wet);
     bool countFrames(const RoomBox& box, int frames);
     bool refuse(const QString& text);
+    QString weighExample() const;
     Day today() const { return m_session.clock().today(); }
 
     Session& m_session;

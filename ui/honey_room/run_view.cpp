@@ -86,7 +86,7 @@ void RunView::takeIn(const RunBalance& balance) {
     if (balance.unaccountedG && *balance.unaccountedG < 0)
         m_view.in.push_back({tr("? more than came off"),
                              -*balance.unaccountedG,
-                             runFigure(-*balance.unaccountedG, How::ByDifference),
+                             runFigure(-*balance.unaccountedG, balance.missingHow()),
                              BandFill::Unknown,
                              {}});
 }
@@ -117,7 +117,7 @@ void RunView::takeOut(const RunBalance& balance) {
     if (balance.unaccountedG && *balance.unaccountedG > 0 && balance.outOfBoxesG)
         m_view.out.push_back(
             {tr("missing"), *balance.unaccountedG,
-             runFigure(*balance.unaccountedG, How::ByDifference), BandFill::Missing,
+             runFigure(*balance.unaccountedG, balance.missingHow()), BandFill::Missing,
              tr("%1 %").arg(QLocale().toString(
                  100.0 * *balance.unaccountedG / std::max(1.0, *balance.outOfBoxesG), 'f', 1))});
 }
@@ -147,9 +147,9 @@ void RunView::reckonViews() {
     line(tr("wet cappings"), known(m_balance->cappings), How::Weighed);
     if (m_balance->scrapings) line(tr("scrapings"), known(m_balance->scrapings), How::Weighed);
     if (m_balance->unaccountedG && *m_balance->unaccountedG < 0)
-        line(tr("too much"), -*m_balance->unaccountedG, How::ByDifference, Tone::Warn);
+        line(tr("too much"), -*m_balance->unaccountedG, m_balance->missingHow(), Tone::Warn);
     else
-        line(tr("missing"), m_balance->unaccountedG, How::ByDifference);
+        line(tr("missing"), m_balance->unaccountedG, m_balance->missingHow());
     line(tr("out of the boxes"), m_balance->outOfBoxesG, m_balance->outHow());
 }
 

@@ -107,7 +107,7 @@ void WaitingView::show(const RoomBoxes& boxes) {
     updateGeometry();
     speak();
     update();
-    Q_EMIT chosen();
+    Q_EMIT chosen(false);
 }
 
 const RoomBox* WaitingView::current() const {
@@ -119,7 +119,7 @@ void WaitingView::choose(int row) {
     m_row = std::clamp(row, 0, std::max(0, static_cast<int>(m_boxes.size()) - 1));
     speak();
     update();
-    Q_EMIT chosen();
+    Q_EMIT chosen(true);
     Q_EMIT moved();
 }
 
@@ -223,23 +223,34 @@ void WaitingView::paintRow(QPainter& painter, const QRectF& row, const RoomBox& 
 void WaitingView::paintWet(QPainter& painter, const QRectF& row, const RoomBox& box) const {
     const Look& look = m_session.look();
     const double base = row.center().y() + capHeight(look.font(TextSize::Body)) / 2;
-    FigureStyle style;
-    style.size = TextSize::Body;
-    TextLine line{
-        {fromUtf8(box.mark), true},
-        {QStringLiteral("  ") + (box.hive.empty() ? QStringLiteral("?") : fromUtf8(box.hive)),
-         false, Tone::Muted},
-        {QStringLiteral("   ")}};
-    const auto add = [&](const std::optional<Known<Mass>>& mass) {
-        if (hasMass(mass))
-            line = joined(line, figureRuns(readingFigure(mass), style));
-        else
-            line.push_back({QStringLiteral("?"), true, Tone::Warn});
+    const double room = row.width() - look.px(9);
+    const auto words = [&](TextSize size, bool units) {
+        FigureStyle style;
+        style.size = size;
+        TextLine line{
+            {fromUtf8(box.mark), true},
+            {QStringLiteral("  ") + (box.hive.empty() ? QStringLiteral("?") : fromUtf8(box.hive)),
+             false, Tone::Muted},
+            {QStringLiteral("   ")}};
+        const auto add = [&](const std::optional<Known<Mass>>& mass) {
+            FigureText figure = readingFigure(mass);
+            if (!units) figure.unit.clear();
+            if (hasMass(mass))
+                line = joined(line, figureRuns(figure, style));
+            else
+                line.push_back({QStringLiteral("?"), true, Tone::Warn});
+        };
+        add(box.gross);
+        line.push_back({tr(" − "), false, Tone::Muted});
+        add(box.wet);
+        return line;
     };
-    add(box.gross);
-    line.push_back({tr(" − "), false, Tone::Muted});
-    add(box.wet);
-    paintLine(painter, {row.left() + look.px(5), base}, line, TextSize::Body, look);
+    // Where it does not fit it goes without units, then smaller: a figure is never cut.
+    TextSize size = TextSize::Body;
+    TextLine line = words(size, true);
+    if (lineWidth(line, size, look) > room) line = words(size, false);
+    if (lineWidth(line, size, look) > room) line = words(size = TextSize::Note, false);
+    paintLine(painter, {row.left() + look.px(5), base}, line, size, look);
 }
 
 void WaitingView::paintEvent(QPaintEvent*) {

@@ -32,7 +32,7 @@ class WaitingView : public QWidget {
     QSize minimumSizeHint() const override;
 
   Q_SIGNALS:
-    void chosen();
+    void chosen(bool byHand);         ///< by hand, or because what is shown has changed
     void moved();                     ///< the person chose another box: it is to be in sight
     void typed(const QString& text);  ///< the beginning of a number
     void weighAsked(bool wet);

@@ -1,15 +1,19 @@
 #include "ui/print/print_dialog.h"
 
+#include <QAction>
 #include <QComboBox>
 #include <QCoreApplication>
 #include <QFileDialog>
+#include <QGuiApplication>
 #include <QLabel>
 #include <QLocale>
+#include <QMainWindow>
 #include <QMessageBox>
 #include <QPrintPreviewDialog>
 #include <QPrintPreviewWidget>
 #include <QPrinter>
 #include <QPushButton>
+#include <QScreen>
 #include <QToolBar>
 
 #include "ui/print/page_painter.h"
@@ -58,9 +62,29 @@ void printWithPreview(QWidget* parent, const Page& page, const Look& look) {
     printer.setPageMargins(QMarginsF(15, 14, 15, 12), QPageLayout::Millimeter);
     QPrintPreviewDialog preview(&printer, parent);
     preview.setWindowTitle(page.title);
+    if (const QScreen* screen = parent ? parent->screen() : QGuiApplication::primaryScreen())
+        preview.resize(screen->availableSize() * 9 / 10);
     QObject::connect(&preview, &QPrintPreviewDialog::paintRequested, &preview,
                      [&](QPrinter* target) { paintPage(*target, page, look.base); });
-    if (auto* bar = preview.findChild<QToolBar*>()) {
+    if (auto* shown = preview.findChild<QPrintPreviewWidget*>()) shown->fitToWidth();
+    auto* usual = preview.findChild<QToolBar*>();
+    auto* inside = preview.findChild<QMainWindow*>();
+    if (usual && inside) {
+        // In a row of their own before the usual one, which is cut where the window is narrow.
+        auto* bar = new QToolBar(inside);
+        bar->setObjectName(QStringLiteral("print_bar"));
+        bar->setMovable(false);
+        inside->insertToolBar(usual, bar);
+        inside->insertToolBarBreak(usual);
+        // Its first action fits the width, its last one prints.
+        const QList<QAction*> actions = usual->actions();
+        if (!actions.isEmpty() && actions.first()->isCheckable()) actions.first()->trigger();
+        auto* print = new QPushButton(printWord("Print…"), bar);
+        print->setObjectName(QStringLiteral("print_now"));
+        print->setEnabled(!actions.isEmpty());
+        if (!actions.isEmpty())
+            QObject::connect(print, &QPushButton::clicked, actions.last(), &QAction::trigger);
+        bar->addWidget(print);
         auto* paper = new QComboBox(bar);
         paper->setObjectName(QStringLiteral("paper"));
         paper->setAccessibleName(printWord("Paper"));
@@ -76,9 +100,8 @@ void printWithPreview(QWidget* parent, const Page& page, const Look& look) {
         pdf->setObjectName(QStringLiteral("save_pdf"));
         QObject::connect(pdf, &QPushButton::clicked, &preview,
                          [&] { savePdf(&preview, page, look); });
-        bar->addSeparator();
-        bar->addWidget(paper);
         bar->addWidget(pdf);
+        bar->addWidget(paper);
     }
     preview.exec();
 }

@@ -193,11 +193,10 @@ void PullBoard::paintEvent(QPaintEvent*) {
                 painter.setPen(QPen(look.tone(Tone::Accent), hasFocus() ? 2 : 1));
                 painter.setBrush(look.tone(Tone::Surface));
                 // As wide as what is said over the box.
-                QRectF ring = regions[static_cast<std::size_t>(m_box)].adjusted(-6, -3, 10, 3);
+                QRectF ring = regions[static_cast<std::size_t>(m_box)].adjusted(-6, 0, 10, 2);
                 if (const auto& verdict = stack.boxes[static_cast<std::size_t>(m_box)].verdict)
                     ring.setRight(std::max(
-                        ring.right(), ring.left() + look.px(12) +
-                                          textWidth(verdict->reason, look.font(TextSize::Note))));
+                        ring.right(), ring.left() + 6 + verdictWidth(*verdict, look) + look.px(6)));
                 painter.drawRoundedRect(ring, look.corner(), look.corner());
             }
         }

@@ -79,8 +79,11 @@ QString PullFollows::honeyRows(const PullSheet& sheet, const std::optional<KeptP
                         : QString(),
         massText(sheet.honey.grams, How::ByEye), under.join(QLatin1Char(' ')));
     if (kept) {
-        const QString tone =
-            m_session.look().tone(asKept(sheet, *kept) ? Tone::Good : Tone::Warn).name();
+        const QString tone = m_session.look()
+                                 .tone(kept->done()                                ? Tone::Ink
+                                       : asKept(sheet, *kept) || kept->brought > 0 ? Tone::Good
+                                                                                   : Tone::Warn)
+                                 .name();
         html += QStringLiteral("<tr><td colspan='2'><b style='color:%1'>%2</b></td></tr>")
                     .arg(tone, tr("Plan %1").arg(keptText(sheet, *kept)));
     }

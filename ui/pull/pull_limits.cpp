@@ -21,6 +21,15 @@ std::optional<double> wholeOf(double scaled) {
     return std::round(scaled);
 }
 
+/// As typed, with at most three digits behind the point: a limit is nothing finer.
+QString limitMass(Mass mass) {
+    QString text = massTyped(mass);
+    const auto point = text.indexOf(QRegularExpression(QStringLiteral("[.,]")));
+    if (point >= 0 && text.size() - point - 1 > 3)
+        text = QLocale().toString(inMassUnits(static_cast<double>(mass.grams())), 'f', 3);
+    return text;
+}
+
 QString plainNumber(double number) { return QLocale().toString(number, 'g', 6); }
 
 QLabel* sideNote(const char* name, QWidget* parent) {
@@ -127,12 +136,12 @@ QString PullLimitFields::unitOf(const Row& row) const {
 QString PullLimitFields::inForce(const Row& row) const {
     switch (row.what) {
         case What::FullFrame:
-            return m_constants.fullFrameG ? massTyped(Mass::roundedGrams(*m_constants.fullFrameG))
+            return m_constants.fullFrameG ? limitMass(Mass::roundedGrams(*m_constants.fullFrameG))
                                           : QString();
         case What::Slots:
             return plainNumber(m_constants.slots);
         case What::Bucket:
-            return massTyped(Mass::roundedGrams(m_constants.bucketG));
+            return limitMass(Mass::roundedGrams(m_constants.bucketG));
         case What::Spare:
             return plainNumber(m_constants.spareShare * 100);
         case What::Limit:
@@ -142,7 +151,7 @@ QString PullLimitFields::inForce(const Row& row) const {
 }
 
 QString PullLimitFields::held(const Row& row) const {
-    const auto mass = [](double grams) { return massTyped(Mass::roundedGrams(grams)); };
+    const auto mass = [](double grams) { return limitMass(Mass::roundedGrams(grams)); };
     switch (row.what) {
         case What::FullFrame:
             return m_supposed.fullFrameG ? mass(*m_supposed.fullFrameG) : inForce(row);
@@ -159,7 +168,7 @@ QString PullLimitFields::held(const Row& row) const {
     const Value value = field->valueIn(&m_limits);
     const auto* number = std::get_if<std::int64_t>(&value);
     if (!number) return {};
-    if (field->kind == Kind::Mass) return massTyped(Mass::grams(*number));
+    if (field->kind == Kind::Mass) return limitMass(Mass::grams(*number));
     if (field->kind == Kind::Count) return QString::number(*number);
     return plainNumber(static_cast<double>(*number) / 100.0);
 }
@@ -270,8 +279,13 @@ QString PullLimitFields::troubleText(const Row& row, const QString& typed) const
 void PullLimitFields::take(std::size_t index) {
     Row& row = m_rows[index];
     const QString text = row.edit->text().trimmed();
-    const bool taken =
-        row.what == What::Limit ? takeLimit(row.key, text) : takeSupposed(row.what, text);
+    // What stands there is no news, even where typed anew it could be read in two ways.
+    const bool asHeld = !text.isEmpty() && text == held(row);
+    const bool inForceAgain = row.what != What::Limit && text == inForce(row);
+    const bool taken = asHeld ? true
+                       : row.what == What::Limit
+                           ? takeLimit(row.key, text)
+                           : takeSupposed(row.what, inForceAgain ? QString() : text);
     row.trouble = taken ? QString() : troubleText(row, text);
     row.edit->setAccessibleDescription(row.trouble);
     tellTrouble();

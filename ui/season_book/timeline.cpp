@@ -194,9 +194,14 @@ void Timeline::fillTable(const HarvestTable& table) {
     const Look& look = m_session.look();
     m_table->verticalHeader()->setDefaultSectionSize(look.space(22));
     m_table->resizeColumnsToContents();
-    // The ring around the current cell takes room the words need.
+    // The ring around the current cell takes room the words need, and a head is set in the font of
+    // its header, which may be wider than what is reckoned for it.
+    const QFontMetrics head(m_table->horizontalHeader()->font());
     for (int c = 0; c < m_table->columnCount(); ++c)
-        m_table->setColumnWidth(c, m_table->columnWidth(c) + look.space(8));
+        m_table->setColumnWidth(
+            c, std::max(m_table->columnWidth(c) + look.space(8),
+                        head.horizontalAdvance(m_table->horizontalHeaderItem(c)->text()) +
+                            look.space(24)));
     if (m_table->rowCount() > 0)
         m_table->setCurrentCell(std::clamp(row, 0, m_table->rowCount() - 1), 0);
 }

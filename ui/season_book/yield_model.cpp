@@ -27,9 +27,13 @@ void YieldModel::show(const SeasonYield& season) {
     m_year = season.year;
     m_before = season.beforeYear;
     m_scale = barScale(season);
+    const FootnoteMarks marks = footnoteMarks(season);
+    m_hasBefore = season.before.has_value();
     m_anyWeighed = season.before && season.beforeHow == How::Weighed;
-    const auto withoutHive = [&](const QString& name, Mass mass, How how, const RecordsOf& of) {
+    const auto withoutHive = [&](const QString& name, const QString& mark, Mass mass, How how,
+                                 const RecordsOf& of) {
         Line row;
+        row.mark = mark;
         row.row = Row::NoHive;
         row.name = name;
         row.mass = mass;
@@ -56,6 +60,7 @@ void YieldModel::show(const SeasonYield& season) {
         for (const HiveYield& hive : yard.hives) {
             Line row;
             row.name = fromUtf8(hive.mark);
+            row.mark = marks.of(marks.ofHive, hive.hive.number);
             row.mass = hive.mass;
             row.how = hive.how;
             row.noted = hive.noted;
@@ -63,20 +68,16 @@ void YieldModel::show(const SeasonYield& season) {
             row.before = hive.before;
             row.beforeHow = hive.beforeHow;
             row.beforeNoted = hive.beforeNoted;
-            row.words = hive.noted   ? tr("noted from paper")
-                        : hive.mass  ? howWord(hive.how)
-                        : yard.noted ? tr("not known by hive")
-                                     : tr("nothing taken");
-            if (hive.revised) row.words += tr(", revised");
+            row.words = howKnownText(hive, yard.noted);
             row.of = {.hive = hive.hive};
             m_lines.push_back(std::move(row));
         }
         if (yard.unknown)
-            withoutHive(tr("no tag"), *yard.unknown, yard.how,
-                        {.yard = yard.yard.id, .withoutHive = true});
+            withoutHive(tr("no tag"), marks.of(marks.ofYard, yard.yard.id.number), *yard.unknown,
+                        yard.how, {.yard = yard.yard.id, .withoutHive = true});
     }
     if (season.nowhere)
-        withoutHive(tr("no yard"), *season.nowhere, season.how, {.withoutHive = true});
+        withoutHive(tr("no yard"), {}, *season.nowhere, season.how, {.withoutHive = true});
     if (!m_lines.empty()) {
         Line all;
         all.row = Row::All;
@@ -120,7 +121,7 @@ QVariant YieldModel::data(const QModelIndex& index, int role) const {
     if (role != Qt::DisplayRole) return {};
     switch (index.column()) {
         case HiveColumn:
-            return row.name;
+            return row.named();
         case NowColumn:
             return row.mass ? massFigure(static_cast<double>(row.mass->grams()), row.how)
                             : row.nothing;

@@ -20,6 +20,7 @@ class YieldModel : public QAbstractTableModel {
     struct Line {
         Row row = Row::Hive;
         QString name;
+        QString mark;  ///< of the footnotes that speak of it, "¹"
         std::optional<Mass> mass;
         How how = How::Unknown;
         bool noted = false;
@@ -31,12 +32,15 @@ class YieldModel : public QAbstractTableModel {
         QString brief;  ///< the same where there is less room
         QString words;  ///< how it is known, for readers
         RecordsOf of;
+        QString named() const { return mark.isEmpty() ? name : name + QLatin1Char(' ') + mark; }
         bool strong() const { return row == Row::Yard || row == Row::All; }
     };
 
     explicit YieldModel(Session& session, QObject* parent = nullptr);
     void show(const SeasonYield& season);
     const Line& line(int row) const { return m_lines[static_cast<std::size_t>(row)]; }
+    /// Whether the year beside has any figure; a first season has none.
+    bool hasBefore() const { return m_hasBefore; }
     const BarScale& scale() const { return m_scale; }
 
     int rowCount(const QModelIndex& parent = {}) const override;
@@ -49,6 +53,7 @@ class YieldModel : public QAbstractTableModel {
     int m_year = 0;
     int m_before = 0;
     bool m_anyWeighed = false;
+    bool m_hasBefore = false;
     std::vector<Line> m_lines;
     BarScale m_scale;
 };

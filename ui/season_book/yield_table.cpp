@@ -81,8 +81,8 @@ class YieldDelegate : public QStyledItemDelegate {
         const bool bold = row.strong() || row.row == YieldModel::Row::NoHive;
         const QFont font = look.font(TextSize::Body, bold);
         const QRectF room = cell.adjusted(look.px(row.strong() ? 4 : 16), 0, -look.px(2), 0);
-        paintTextIn(painter, room, fitted(row.name, font, room.width()), font, look.tone(Tone::Ink),
-                    Qt::AlignLeft);
+        paintTextIn(painter, room, fitted(row.named(), font, room.width()), font,
+                    look.tone(Tone::Ink), Qt::AlignLeft);
         if (!(option.state & QStyle::State_Selected) || !m_table->hasFocus()) return;
         painter.fillRect(QRectF(cell.left(), cell.top() + 1, look.px(3), cell.height() - 1),
                          look.tone(Tone::Accent));
@@ -237,7 +237,7 @@ void YieldTable::measure() {
     const QFont bold = look.font(TextSize::Body, true);
     double names = look.px(56);
     for (int row = 0; row < m_model.rowCount(); ++row)
-        names = std::max(names, textWidth(m_model.line(row).name, bold) + look.px(22));
+        names = std::max(names, textWidth(m_model.line(row).named(), bold) + look.px(22));
     const auto figures = [&](int column) {
         const QString head = m_model.headerData(column, Qt::Horizontal, Qt::DisplayRole).toString();
         return std::max(delegate->width(column), textWidth(head, look.font(TextSize::Note, true))) +
@@ -247,6 +247,7 @@ void YieldTable::measure() {
                    static_cast<int>(std::min(std::ceil(names), look.px(130))));
     for (const int column : {YieldModel::NowColumn, YieldModel::BeforeColumn})
         setColumnWidth(column, static_cast<int>(std::ceil(figures(column))));
+    setColumnHidden(YieldModel::BeforeColumn, !m_model.hasBefore());
     verticalHeader()->setMinimumSectionSize(look.space(16));
     verticalHeader()->setDefaultSectionSize(look.space(20));
     for (int row = 0; row < m_model.rowCount(); ++row)

@@ -4,9 +4,7 @@
 #include <QLocale>
 #include <algorithm>
 #include <cmath>
-#include <map>
 
-#include "core/places/pages/revision_text.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
 
@@ -48,85 +46,9 @@ Cell besideCell(std::optional<Mass> mass, How how) {
 
 QString inUnits(const char* figure) { return blockWord(figure).arg(massUnit()); }
 
-QString raised(int number) {
-    static const QString digits = QStringLiteral("⁰¹²³⁴⁵⁶⁷⁸⁹");
-    QString text;
-    for (const QChar digit : QString::number(number)) text += digits[digit.digitValue()];
-    return text;
-}
-
-/// Footnotes a row points at, numbered in the order of the runs.
-struct Numbered {
-    QStringList lines;
-    int count = 0;
-    std::multimap<std::int64_t, int> ofHive;
-    std::multimap<std::int64_t, int> ofYard;  ///< for the line without a hive
-
-    QString marksOf(const std::multimap<std::int64_t, int>& of, std::int64_t id) const {
-        QStringList marks;
-        const auto [first, last] = of.equal_range(id);
-        for (auto at = first; at != last; ++at) marks << raised(at->second);
-        return marks.join(QLatin1Char(' '));
-    }
-};
-
-void addNumbered(Numbered& notes, const std::optional<Id<Hive>>& hive,
-                 const std::optional<Id<Yard>>& yard, const QString& text) {
-    const int number = ++notes.count;
-    notes.lines << raised(number) + QLatin1Char(' ') + text;
-    if (hive)
-        notes.ofHive.emplace(hive->number, number);
-    else if (yard)
-        notes.ofYard.emplace(yard->number, number);
-}
-
-Numbered numberedNotes(const SeasonYield& season) {
-    Numbered notes;
-    for (const RunBalance& run : season.runs) {
-        const QString name = fromUtf8(run.run.name.text());
-        for (const RunBoxLine& box : run.boxes)
-            if (box.byDifference)
-                addNumbered(
-                    notes, box.box.hive, run.run.yard,
-                    blockWord("%1, %2: box %3 lacked a weight; its %4 is what is left when the "
-                              "others are taken from buckets and cappings.")
-                        .arg(name, box.hive.empty() ? blockWord("no tag") : fromUtf8(box.hive),
-                             fromUtf8(box.mark),
-                             massText(box.offG.value_or(0), How::ByDifference)));
-        for (const RunShare& share : run.shares)
-            if (share.atClosing && !share.hive && share.mass == Mass())
-                notes.lines << blockWord("%1: no box is without a tag now; they had %2.")
-                                   .arg(name, massText(gramsOf(*share.atClosing), How::Weighed));
-            else if (share.atClosing)
-                addNumbered(notes, share.hive, run.run.yard,
-                            blockWord("Revised since %1 was closed: %2 is %3, was %4.")
-                                .arg(name, share.hive ? fromUtf8(share.mark) : blockWord("no tag"),
-                                     massText(gramsOf(share.mass), How::Weighed),
-                                     massFigure(gramsOf(*share.atClosing), How::Weighed)));
-        for (const RunRevision& each : run.revisions) notes.lines << revisionText(name, each);
-    }
-    return notes;
-}
-
-QString howKnownText(const HiveYield& hive, const Numbered& notes, bool wholeFromPaper) {
-    const QString marks = notes.marksOf(notes.ofHive, hive.hive.number);
-    const auto marked = [&](const QString& text) {
-        return marks.isEmpty() ? text : text + QLatin1Char(' ') + marks;
-    };
-    if (!hive.mass)
-        return wholeFromPaper ? blockWord("not known by hive") : blockWord("nothing taken");
-    if (hive.noted) return blockWord("noted from paper");
-    if (hive.revised) return marked(blockWord("revised"));
-    switch (hive.how) {
-        case How::Weighed:
-            return marked(blockWord("weighed boxes"));
-        case How::ByDifference:
-            return marked(blockWord("a box by difference"));
-        case How::ByEye:
-            return marked(blockWord("frames and fill"));
-        default:
-            return marked(howWord(hive.how));
-    }
+/// "H2 ¹": a name with the marks of the footnotes that speak of it.
+QString withMarks(const QString& name, const QString& marks) {
+    return marks.isEmpty() ? name : name + QLatin1Char(' ') + marks;
 }
 
 Cell barCell(const HiveYield& hive, double top) {
@@ -144,20 +66,39 @@ TableRow withoutHiveRow(Mass mass, How how, double top, const QString& marks) {
     bar.look = Cell::Look::Bar;
     bar.bar = gramsOf(mass) / top;
     bar.dashed = true;
-    const QString known = blockWord("hive not known");
     TableRow row;
-    row.cells = {ledgerCell(QStringLiteral("   ") + blockWord("no tag"), true),
+    row.cells = {ledgerCell(withMarks(QStringLiteral("   ") + blockWord("no tag"), marks), true),
                  gramsCell(mass, how),
                  ledgerCell({}),
                  ledgerCell({}),
                  bar,
-                 quietCell(marks.isEmpty() ? known : known + QLatin1Char(' ') + marks)};
+                 quietCell(blockWord("hive not known"))};
     return row;
 }
 
 QString dayMonth(Day day) { return dayAndMonth(day); }
 
 }  // namespace
+
+QString howKnownText(const HiveYield& hive, bool wholeFromPaper) {
+    if (!hive.mass)
+        return wholeFromPaper ? blockWord("not known by hive") : blockWord("nothing taken");
+    if (hive.noted) return blockWord("noted from paper");
+    if (hive.revised) return blockWord("revised");
+    switch (hive.partHow) {
+        case How::Weighed:
+            // The part is weighed; what it is a part of may be no better than a level by eye.
+            return hive.how == How::Weighed
+                       ? blockWord("weighed boxes")
+                       : blockWord("weighed boxes, total %1").arg(howWord(hive.how));
+        case How::ByDifference:
+            return blockWord("a box by difference");
+        case How::ByEye:
+            return blockWord("frames and fill");
+        default:
+            return howWord(hive.how);
+    }
+}
 
 std::vector<ScaleMark> scaleMarks(double top, int most, const QString& unit) {
     std::vector<ScaleMark> marks;
@@ -207,7 +148,7 @@ QString averagesText(Mass total, How how, int producing, int standing, bool brie
 
 TableBlock yieldBlock(const SeasonYield& season) {
     const BarScale scale = barScale(season);
-    const Numbered notes = numberedNotes(season);
+    const FootnoteMarks marks = footnoteMarks(season);
     TableBlock table;
     table.columns = {{blockWord("Hive"), 1.35, false},
                      {QStringLiteral("%1, %2").arg(season.year).arg(massUnit()), 0.9, true},
@@ -233,18 +174,19 @@ TableBlock yieldBlock(const SeasonYield& season) {
         for (const HiveYield& hive : yard.hives) {
             TableRow row;
             row.cells = {
-                ledgerCell(QStringLiteral("   ") + fromUtf8(hive.mark)),
+                ledgerCell(withMarks(QStringLiteral("   ") + fromUtf8(hive.mark),
+                                     marks.of(marks.ofHive, hive.hive.number))),
                 hive.mass ? gramsCell(hive.mass, hive.how)
                           : quietCell(yard.noted ? QStringLiteral("?") : blockWord("none")),
                 besideCell(hive.before, hive.beforeHow),
                 ledgerCell(changeText(hive.mass, hive.before, weaker(hive.how, hive.beforeHow))),
                 barCell(hive, scale.topGrams),
-                quietCell(howKnownText(hive, notes, yard.noted))};
+                quietCell(howKnownText(hive, yard.noted))};
             table.rows.push_back(row);
         }
         if (yard.unknown)
             table.rows.push_back(withoutHiveRow(*yard.unknown, yard.how, scale.topGrams,
-                                                notes.marksOf(notes.ofYard, yard.yard.id.number)));
+                                                marks.of(marks.ofYard, yard.yard.id.number)));
         table.rows.back().below = Rule::Ink;
     }
     if (season.nowhere) {
@@ -293,8 +235,8 @@ TableBlock runsBlock(const SeasonYield& season) {
                         [](const RunBoxLine& box) { return box.byDifference; });
         Cell missing = quietCell(QStringLiteral("?"));
         if (run.unaccountedG) {
-            missing = ledgerCell(massFigure(*run.unaccountedG, How::Weighed));
-            missing.how = How::ByDifference;
+            missing = ledgerCell(massFigure(*run.unaccountedG, run.missingHow()));
+            missing.how = run.missingHow();
         }
         const auto off =
             run.outOfBoxesG ? std::optional(Mass::roundedGrams(*run.outOfBoxesG)) : std::nullopt;
@@ -553,43 +495,6 @@ TableBlock recordsBlock(const YieldRecords& records) {
         table.rows.push_back(row);
     }
     return table;
-}
-
-QStringList yieldNotes(const SeasonYield& season) {
-    QStringList notes = numberedNotes(season).lines;
-    for (const RunBalance& run : season.runs)
-        if (run.byEye)
-            notes << blockWord("%1: nothing was weighed; shares follow frames and fill, by eye.")
-                         .arg(fromUtf8(run.run.name.text()));
-    for (const std::string& run : season.unclosed)
-        notes << blockWord("%1 is not in these figures: two of its weights are missing.")
-                     .arg(fromUtf8(run));
-    if (season.noted)
-        notes << blockWord("%1 of %2 is noted from paper: open bars.")
-                     .arg(massText(gramsOf(*season.noted), season.how))
-                     .arg(season.year);
-    if (season.beforeNoted)
-        notes << (season.beforeNoted == season.before
-                      ? blockWord("%1 is noted from paper.").arg(season.beforeYear)
-                      : blockWord("%1 of %2 is noted from paper.")
-                            .arg(massText(gramsOf(*season.beforeNoted), season.beforeHow))
-                            .arg(season.beforeYear));
-    for (const YardYield& yard : season.yards) {
-        if (yard.paperSays)
-            notes << blockWord("%1: paper says %2; not counted beside what is known by hive.")
-                         .arg(fromUtf8(yard.yard.name.text()),
-                              massText(gramsOf(*yard.paperSays), How::Weighed));
-        for (const HiveYield& hive : yard.hives)
-            if (hive.paperSays)
-                notes << blockWord("%1: paper says %2; the runs' figure counts.")
-                             .arg(fromUtf8(hive.mark),
-                                  massText(gramsOf(*hive.paperSays), How::Weighed));
-    }
-    if (!season.runs.empty())
-        notes << blockWord(
-            "Rows are rounded; totals come from grams. Shares follow what each box "
-            "lost between full and wet.");
-    return notes;
 }
 
 }  // namespace combwright

@@ -3,6 +3,8 @@
 #pragma once
 
 #include <QStringList>
+#include <cstdint>
+#include <map>
 #include <vector>
 
 #include "core/places/pages/page.h"
@@ -49,6 +51,20 @@ QString recordsTitle(const YieldRecords& records);
 /// The foot of the yields: revisions with their old values, boxes by difference, what is from
 /// paper. Numbered are those a row of yieldBlock points at.
 QStringList yieldNotes(const SeasonYield& season);
+
+/// "¹", "¹ ³": the marks of the footnotes that speak of a hive, or of a yard's boxes without one.
+struct FootnoteMarks {
+    std::map<std::int64_t, QString> ofHive;
+    std::map<std::int64_t, QString> ofYard;
+    static QString of(const std::map<std::int64_t, QString>& marks, std::int64_t id) {
+        const auto found = marks.find(id);
+        return found == marks.end() ? QString() : found->second;
+    }
+};
+FootnoteMarks footnoteMarks(const SeasonYield& season);
+
+/// How a hive's figure is known: its part by weighed boxes, and the total by eye, told apart.
+QString howKnownText(const HiveYield& hive, bool wholeFromPaper);
 
 /// A block as rows of text for a file: masses in the shown unit, named in the heading, and grams in
 /// a column of their own; points are decimal points; an empty cell is unknown.

@@ -51,7 +51,7 @@ TextBlock seasonSentence(const SeasonYield& season) {
         text = summaryWord("In %1 %2 of %3 colonies gave %4 of honey")
                    .arg(season.year)
                    .arg(season.producing)
-                   .arg(std::max(season.standing, season.producing))
+                   .arg(std::max(season.lived, season.producing))
                    .arg(total);
     else
         text = summaryWord("In %1 there were %2 of honey, of no hive by name")

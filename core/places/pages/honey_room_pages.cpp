@@ -186,7 +186,7 @@ TableBlock shareTable(const RunBalance& balance) {
     if (balance.scrapings)
         sum(roomPageWord("scrapings"), static_cast<double>(balance.scrapings->grams()),
             How::Weighed, Rule::Hairline);
-    sum(roomPageWord("missing"), balance.unaccountedG, How::ByDifference, Rule::Ink);
+    sum(roomPageWord("missing"), balance.unaccountedG, balance.missingHow(), Rule::Ink);
     sum(roomPageWord("out of the boxes"), balance.outOfBoxesG, balance.outHow(), Rule::Double);
     return table;
 }

@@ -247,7 +247,17 @@ QString keptText(const PullSheet& sheet, const KeptPull& kept) {
     const QString was = pullSay("kept %1: %2 from %3")
                             .arg(shortDayText(kept.plan.on), massText(kept.honeyG, How::ByEye),
                                  boxesCounted(kept.taken));
+    if (kept.done())
+        return pullSay("kept %1: done, %2 of %3 brought")
+            .arg(shortDayText(kept.plan.on))
+            .arg(kept.brought)
+            .arg(boxesCounted(kept.taken));
     if (asKept(sheet, kept)) return was;
+    if (kept.brought > 0)
+        return pullSay("%1; %2 of %3 brought")
+            .arg(was)
+            .arg(kept.brought)
+            .arg(boxesCounted(kept.taken));
     return pullSay("%1; now %2 from %3")
         .arg(was, massFigure(sheet.honey.grams, How::ByEye))
         .arg(sheet.taken);

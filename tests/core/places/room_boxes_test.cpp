@@ -219,6 +219,18 @@ TEST(HowADayCloses, OneWeightIsFoundByDifference) {
     EXPECT_TRUE(outlook.text.contains(massText(13500, How::ByDifference)));
 }
 
+TEST(HowADayCloses, ALevelByEyeIsNoWeight) {
+    DayTyped day = creekTyped();
+    day.boxes[3].grossG = 18700;
+    day.bucketsG = 60000;
+    EXPECT_TRUE(closingOutlook(day).text.contains(QStringLiteral("All is weighed; 6.0 kg")))
+        << closingOutlook(day).text.toStdString();
+    day.how = How::ByEye;
+    const QString text = closingOutlook(day).text;
+    EXPECT_FALSE(text.contains(QStringLiteral("All is weighed"))) << text.toStdString();
+    EXPECT_TRUE(text.contains(QStringLiteral("6 kg is missing"))) << text.toStdString();
+}
+
 TEST(HowADayCloses, ASecondIsNotAndWhatToDoIsSaid) {
     DayTyped day = creekTyped();
     day.boxes[0].wetG.reset();

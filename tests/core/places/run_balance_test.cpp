@@ -5,6 +5,7 @@
 #include <gtest/gtest.h>
 
 #include "core/places/load_sheet.h"
+#include "core/places/pages/harvest_blocks.h"
 #include "core/places/pages/harvest_summary_page.h"
 #include "core/places/pages/honey_room_pages.h"
 #include "core/places/pages/page_text.h"
@@ -48,6 +49,31 @@ class HoneyRoom : public test::SeasonTest {
         return sum;
     }
 };
+
+TEST_F(HoneyRoom, ABucketByEyeMakesTheTotalAndWhatIsMissingByEyeButNotTheParts) {
+    playHill();
+    playAll(season, R"({"do":"fill-bucket","on":"2027-08-07","run":"27-2","mark":"B9",)"
+                    R"("net_g":6000,"net_how":"by eye"})");
+    const RunBalance hill = balanceOf(1);
+    EXPECT_EQ(hill.bucketsHow, How::ByEye);
+    EXPECT_EQ(hill.outHow(), How::Weighed);
+    EXPECT_EQ(hill.missingHow(), How::ByEye);
+    EXPECT_EQ(hill.shares[0].how, How::ByEye);
+    EXPECT_EQ(hill.shares[0].partHow, How::Weighed);
+    const SeasonYield year = seasonYield(season.read(), 2027);
+    HiveYield hive = year.yards[0].hives[0];
+    EXPECT_EQ(howKnownText(hive, false), QStringLiteral("revised"));
+    hive.revised = false;
+    const QString words = howKnownText(hive, false);
+    EXPECT_EQ(words, QStringLiteral("weighed boxes, total by eye"));
+    EXPECT_FALSE(pageText(harvestSummaryPage(season.read(), year, clock.today()))
+                     .contains(QStringLiteral("frames and fill")));
+}
+
+TEST_F(HoneyRoom, WhatIsMissingOfWeighedThingsIsADifference) {
+    playHill();
+    EXPECT_EQ(balanceOf(1).missingHow(), How::ByDifference);
+}
 
 TEST_F(HoneyRoom, SharesHillByWhatEachBoxLost) {
     playHill();

@@ -6,6 +6,7 @@
 #include <QComboBox>
 #include <QFile>
 #include <QPrintPreviewDialog>
+#include <QPrintPreviewWidget>
 #include <QPrinter>
 #include <QPushButton>
 #include <QTest>
@@ -103,6 +104,12 @@ TEST_F(InTheSeasonBook, OpensAtTheNewestHarvestWithTheYearBeforeBesideIt) {
     EXPECT_TRUE(book->sentence().contains(QStringLiteral("51.0 more than the year before")))
         << book->sentence().toStdString();
     EXPECT_EQ(QApplication::focusWidget(), &book->yields());
+}
+
+TEST_F(InTheSeasonBook, AYearBesideWithoutFiguresTakesNoColumn) {
+    EXPECT_FALSE(book->yields().isColumnHidden(YieldModel::BeforeColumn));
+    chooseYear(2025);
+    EXPECT_TRUE(book->yields().isColumnHidden(YieldModel::BeforeColumn));
 }
 
 TEST_F(InTheSeasonBook, YearsAreChosenByKeyboardAndComparedAsOneLikes) {
@@ -251,6 +258,17 @@ TEST_F(InTheSeasonBook, PrintsABlockAfterAPreviewWithAChoiceOfPaper) {
         ASSERT_NE(preview, nullptr);
         auto* paper = preview->findChild<QComboBox*>(QStringLiteral("paper"));
         ASSERT_NE(paper, nullptr);
+        auto* print = preview->findChild<QPushButton*>(QStringLiteral("print_now"));
+        ASSERT_NE(print, nullptr);
+        preview->resize(1000, 700);
+        QApplication::processEvents();
+        for (const QWidget* each : std::initializer_list<QWidget*>{
+                 print, paper, preview->findChild<QWidget*>(QStringLiteral("save_pdf"))}) {
+            EXPECT_TRUE(each->isVisible());
+            EXPECT_LE(each->mapTo(preview, each->rect().topRight()).x(), 1000);
+        }
+        EXPECT_EQ(preview->findChild<QPrintPreviewWidget*>()->zoomMode(),
+                  QPrintPreviewWidget::FitToWidth);
         paper->setFocus();
         QTest::keyClick(paper, Qt::Key_Down);
         EXPECT_EQ(preview->printer()->pageLayout().pageSize().id(), QPageSize::Letter);
