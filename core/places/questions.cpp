@@ -31,6 +31,7 @@ constexpr std::array askedKeys{
     std::pair{Asked::BucketTooHeavy, std::string_view("bucket_too_heavy")},
     std::pair{Asked::WaterUnusual, std::string_view("water_unusual")},
     std::pair{Asked::MoreOutThanIn, std::string_view("more_out_than_in")},
+    std::pair{Asked::BoxFromNowhere, std::string_view("box_unknown_before")},
     std::pair{Asked::NameAlike, std::string_view("name_alike")},
 };
 
@@ -71,6 +72,7 @@ class Questions {
         aboutRow<Inspection>(row, &Questions::aboutInspection);
         aboutRow<Finding>(row, &Questions::aboutFinding);
         aboutRow<Feeding>(row, &Questions::aboutFeeding);
+        aboutRow<BoxMove>(row, &Questions::aboutMove);
         aboutRow<BoxLook>(row, &Questions::aboutLook);
         aboutRow<ExtractionBox>(row, &Questions::aboutBox);
         aboutRow<Bucket>(row, &Questions::aboutBucket);
@@ -176,6 +178,22 @@ class Questions {
         if (feeding.given && feeding.given->value && gramsOf(*feeding.given) > mostFedG)
             put(Asked::MuchFed, ask("%1 fed to one hive at once is much. A slip of the pen?")
                                     .arg(massText(gramsOf(*feeding.given), How::Weighed)));
+    }
+
+    void aboutMove(const BoxMove& move) {
+        // Only a line of the sheet brings a box into the world without being told of it.
+        if (!move.inspection || move.fromPlace) return;
+        const auto hive = m_file.find(move.toHive);
+        if (!hive) return;
+        const auto supers = supersOn(*hive, boxesOn(m_file, hive->id));
+        const bool super = std::any_of(supers.begin(), supers.end(),
+                                       [&](const Box& box) { return box.id == move.box; });
+        put(Asked::BoxFromNowhere,
+            (super ? ask("%1: no super was left in the storeroom; it is written down as one "
+                         "without a mark.")
+                   : ask("%1: no such box was left in the storeroom; it is written down as one "
+                         "without a mark."))
+                .arg(fromUtf8(hive->mark.text())));
     }
 
     void aboutLook(const BoxLook& look) {

@@ -23,6 +23,7 @@ enum class Asked {
     BucketTooHeavy,     ///< more than the keeper's bucket holds
     WaterUnusual,       ///< honey is known from 13 to 21 %
     MoreOutThanIn,      ///< more in buckets and cappings than left the boxes
+    BoxFromNowhere,     ///< a line put on a box where none was left in the storeroom
     NameAlike,          ///< a yard or hive of the same name but for capitals
 };
 

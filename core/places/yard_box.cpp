@@ -47,16 +47,17 @@ std::vector<Hold> standing(std::vector<Hold> holds) {
 
 }  // namespace
 
-std::optional<Day> onHiveSince(const Read& file, const Box& box) {
+std::optional<Day> onHiveSince(const Read& file, const Box& box, Day until) {
     if (!box.hive) return std::nullopt;
     std::optional<Day> since;
     for (const BoxMove& move : file.where<BoxMove>({is("box", box.id)}))
-        if (move.toHive == box.hive && move.fromHive != box.hive) since = move.on;
+        if (move.on <= until && move.toHive == box.hive && move.fromHive != box.hive)
+            since = move.on;
     return since;
 }
 
 std::optional<BoxLook> newestLookHere(const Read& file, const Box& box, Day on) {
-    const auto since = onHiveSince(file, box);
+    const auto since = onHiveSince(file, box, on);
     std::optional<BoxLook> newest;
     for (BoxLook& look : file.where<BoxLook>({is("box", box.id)})) {
         if (look.on > on || (since && look.on < *since)) continue;
@@ -95,7 +96,7 @@ std::optional<BoxInside> boxInside(const Read& file, Id<Box> id, Day on) {
                      });
     inside.look = newestLookHere(file, *box, on);
     if (inside.look) spreadLook(*inside.look, inside.counted);
-    inside.onSince = onHiveSince(file, *box);
+    inside.onSince = onHiveSince(file, *box, on);
     if (const auto hive = file.find(box->hive)) {
         const auto supers = supersOn(*hive, boxesOn(file, hive->id));
         inside.nest = std::none_of(supers.begin(), supers.end(),

@@ -37,8 +37,9 @@ std::optional<BoxInside> boxInside(const Read& file, Id<Box> box, Day on);
 /// The newest look at a box up to a day that was made since it came to the hive it stands on: what
 /// was seen of it on another hive last year says nothing now.
 std::optional<BoxLook> newestLookHere(const Read& file, const Box& box, Day on);
-/// The day a box came to the hive it stands on; moves within the hive do not count.
-std::optional<Day> onHiveSince(const Read& file, const Box& box);
+/// The day a box came to the hive it stands on, as far as a day knows of it; moves within the hive
+/// do not count.
+std::optional<Day> onHiveSince(const Read& file, const Box& box, Day until);
 
 /// Holds that still stand on a box, on a day.
 std::vector<Hold> holdsOn(const Read& file, Id<Box> box);

@@ -13,11 +13,19 @@ namespace {
 /// How far from the same day a year ago a look may lie to be shown beside this one.
 constexpr int aboutNow = 10;
 
-bool cellWasLeft(const Seen& seen) {
-    const auto some = [](const std::optional<Known<Count>>& cells) {
-        return cells && cells->value && cells->value->value() > 0;
-    };
-    return seen.cellsLeft ? some(seen.cellsLeft) : some(seen.queenCells);
+bool some(const std::optional<Known<Count>>& cells) {
+    return cells && cells->value && cells->value->value() > 0;
+}
+
+/// Only the keeper knows: cells that were seen may all have been cut.
+bool cellWasLeft(const Seen& seen) { return some(seen.cellsLeft); }
+
+std::optional<Mind> cellsMind(const Seen& seen, Day on) {
+    if (seen.cellsLeft || !some(seen.queenCells)) return std::nullopt;
+    Mind mind{MindKind::CellsSeen, on};
+    mind.cells = seen.queenCells;
+    mind.cellState = seen.cellState;
+    return mind;
 }
 
 std::optional<Mind> queenMind(const Read& file, Id<Yard> yard, const Seen& seen, Day on) {
@@ -71,6 +79,7 @@ std::vector<Mind> mindsOf(const Read& file, const Yard& yard, const YardSheetRow
     if (opened) {
         const Seen& seen = opened->inspection.seen;
         if (const auto mind = queenMind(file, yard.id, seen, opened->on)) minds.push_back(*mind);
+        if (const auto mind = cellsMind(seen, opened->on)) minds.push_back(*mind);
         if (seen.eggs == false && !cellWasLeft(seen))
             minds.push_back({MindKind::NoEggs, opened->on});
         for (const Finding& finding :
@@ -99,19 +108,44 @@ std::vector<Mind> mindsOf(const Read& file, const Yard& yard, const YardSheetRow
     return minds;
 }
 
+/// Whether a box came to a hive on a day; the boxes a hive is set up with are not put on.
+bool putOnThatDay(const Read& file, const Box& box, const Hive& hive, Day on) {
+    const auto moves = file.where<BoxMove>({is("box", box.id), is("to_hive", hive.id)});
+    return std::any_of(moves.begin(), moves.end(), [&](const BoxMove& move) {
+        const bool setUp = !move.fromPlace && !move.inspection && move.on == hive.since;
+        return move.on == on && move.fromHive != hive.id && !setUp;
+    });
+}
+
+/// Looks come newest first, so the first that says anything is kept.
+template <class T>
+void keepNewest(std::optional<LastKnown<T>>& known, const std::optional<T>& seen, Day on) {
+    if (!known && seen) known = LastKnown<T>{on, *seen};
+}
+
 YardSheetRow rowOf(const Read& file, const Yard& yard, const Hive& hive,
                    const std::optional<Visit>& visit, Day on) {
     YardSheetRow row;
     row.hive = hive;
-    row.boxes = boxesOn(file, hive.id);
-    row.supersNow = static_cast<std::int64_t>(supersOn(hive, row.boxes).size());
+    Standing standing = standingOn(file, hive, on);
+    row.boxes = std::move(standing.boxes);
+    row.hive.excluderAbove = standing.excluderAbove;
+    const auto supers = supersOn(row.hive, row.boxes);
+    row.supersNow = static_cast<std::int64_t>(supers.size());
     row.supersBefore = row.supersNow;
+    row.supersPutOn = std::count_if(supers.begin(), supers.end(), [&](const Box& box) {
+        return putOnThatDay(file, box, hive, on);
+    });
     const Day yearAgo = on - days(365);
     for (DatedInspection& each : inspectionsOf(file, hive.id, on)) {
         const auto away = [yearAgo](Day day) { return std::abs((day - yearAgo).count()); };
         if (away(each.on) <= aboutNow && (!row.lastYear || away(each.on) < away(row.lastYear->on)))
             row.lastYear = each;
-        if (!row.last && each.inspection.seen.looked == Looked::Opened) row.last = std::move(each);
+        if (each.inspection.seen.looked != Looked::Opened) continue;
+        keepNewest(row.lastEggs, each.inspection.seen.eggs, each.on);
+        keepNewest(row.lastBrood, each.inspection.seen.brood, each.on);
+        keepNewest(row.lastStores, each.inspection.seen.stores, each.on);
+        if (!row.last) row.last = std::move(each);
     }
     if (visit) row.today = inspectionOf(file, visit->id, hive.id);
     if (row.today) {
@@ -136,6 +170,7 @@ void addTo(std::optional<MeanOf>& mean, const std::optional<Known<Frames>>& read
 
 void countRow(YardSheet& sheet, const YardSheetRow& row) {
     sheet.supersStanding += row.supersNow;
+    sheet.supersPutOn += row.supersPutOn;
     if (!row.today) return;
     const Seen& seen = row.today->seen;
     if (seen.looked != Looked::Opened) {
@@ -146,7 +181,6 @@ void countRow(YardSheet& sheet, const YardSheetRow& row) {
         return;
     }
     ++sheet.opened;
-    sheet.supersPutOn += row.line.supersOn ? row.line.supersOn->value() : 0;
     addTo(sheet.brood, seen.brood);
     addTo(sheet.stores, seen.stores);
 }

@@ -14,6 +14,7 @@ namespace combwright {
 
 enum class MindKind {
     QueenWait,  ///< a queen cell was left: shut until, look from
+    CellsSeen,  ///< queen cells were seen, whether one was left is not said
     MitesOver,  ///< a wash over the keeper's line
     Mites,      ///< a wash at or under it
     Light,      ///< hefted light: feed
@@ -33,14 +34,28 @@ struct Mind {
     std::optional<Known<Count>> bees = std::nullopt;
     bool supersOn = false;  ///< over the line while supers are on: the label decides
     int count = 0;
+    std::optional<Known<Count>> cells = std::nullopt;  ///< of CellsSeen
+    std::optional<CellState> cellState = std::nullopt;
+};
+
+/// A value seen on a day that may be older than the last look.
+template <class T>
+struct LastKnown {
+    Day on;
+    T value;
 };
 
 struct YardSheetRow {
-    Hive hive;
-    std::vector<Box> boxes;  ///< from the floor up, as they stand now
-    std::int64_t supersNow = 0;
-    std::int64_t supersBefore = 0;        ///< before today's line
+    Hive hive;                      ///< with the excluder where it lay on the day
+    std::vector<Box> boxes;         ///< from the floor up, as they stood at the end of the day
+    std::int64_t supersNow = 0;     ///< at the end of the day
+    std::int64_t supersBefore = 0;  ///< before today's line
+    std::int64_t supersPutOn = 0;   ///< of those standing, put on that day however written
     std::optional<DatedInspection> last;  ///< the newest look before the day that opened the hive
+    /// Each the newest that was recorded before the day, with its own day.
+    std::optional<LastKnown<bool>> lastEggs;
+    std::optional<LastKnown<Known<Frames>>> lastBrood;
+    std::optional<LastKnown<Known<Frames>>> lastStores;
     std::optional<Inspection> today;
     SheetLine line;  ///< today's, with the line for all in it
     std::vector<Mind> minds;

@@ -34,6 +34,8 @@ class StoryTeller {
         tellHolds();
         tellColonies();
         std::erase_if(m_story, [&](const StoryEntry& entry) { return entry.on > m_until; });
+        // Within a day the newest stands first too: each kind was told in the order it was written.
+        std::reverse(m_story.begin(), m_story.end());
         std::stable_sort(m_story.begin(), m_story.end(),
                          [](const StoryEntry& a, const StoryEntry& b) { return a.on > b.on; });
         return std::move(m_story);

@@ -114,7 +114,11 @@ QString washText(const SheetLine& line) {
     if (!line.bees || !line.bees->value) return tell("wash: %1 mites, bees not counted").arg(mites);
     // The bees of a wash are measured, not counted, and everybody knows; "about" would only be
     // noise.
-    return tell("wash: %1 in %2").arg(mites, plain(static_cast<double>(line.bees->value->count())));
+    const auto bees = [](const Count& count) { return plain(static_cast<double>(count.count())); };
+    return tell("wash: %1 in %2")
+        .arg(mites, line.bees->to
+                        ? tell("%1 to %2").arg(bees(*line.bees->value), bees(*line.bees->to))
+                        : bees(*line.bees->value));
 }
 
 }  // namespace

@@ -54,8 +54,12 @@ const char* refusalText(const Refusal& refusal) {
         case Code::Contradiction:
             return QT_TRANSLATE_NOOP("refusals", "%1 and {other} cannot both hold. Put one right.");
         case Code::NotFound:
-            return QT_TRANSLATE_NOOP(
-                "refusals", "%1: there is no {name} on that day. Look at the name and the day.");
+            return has("choices")
+                       ? QT_TRANSLATE_NOOP("refusals",
+                                           "%1: nothing is called {name}. It may be: {choices}.")
+                       : QT_TRANSLATE_NOOP("refusals",
+                                           "%1: there is no {name} on that day. Look at the name "
+                                           "and the day.");
         case Code::Ambiguous:
             return QT_TRANSLATE_NOOP(
                 "refusals",

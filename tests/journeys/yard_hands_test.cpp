@@ -6,6 +6,7 @@
 #include <QApplication>
 #include <QComboBox>
 #include <QDialog>
+#include <QLabel>
 #include <QLineEdit>
 #include <QTest>
 #include <QTimer>
@@ -140,6 +141,41 @@ TEST_F(YardHands, MoveAHiveInTheWalkAndToAnotherYard) {
     pressForForm(Qt::Key_M);
     EXPECT_EQ(openHives(file(), hive("C1").yard).front().mark.text(), "ML1");
     EXPECT_EQ(place->board().currentHive()->mark, QStringLiteral("ML2"));
+}
+
+TEST_F(YardHands, AFormIsTypedIntoAtOnce) {
+    inForm([](QDialog& form) {
+        const auto type = [](const char* text) {
+            QTest::keyClicks(QApplication::focusWidget(), QString::fromUtf8(text));
+        };
+        const auto* mark = form.findChild<QLineEdit*>(QStringLiteral("mark"));
+        const auto* boxes = form.findChild<QLineEdit*>(QStringLiteral("boxes"));
+        EXPECT_GE(boxes->width(), 50 * boxes->fontMetrics().averageCharWidth());
+        type("ML90");
+        EXPECT_EQ(mark->text(), QStringLiteral("ML90"));
+        press(Qt::Key_Tab);
+        type("depe D99");
+        const int high = boxes->height();
+        press(Qt::Key_Return);
+        ASSERT_TRUE(form.isVisible()) << "refused, and still typed";
+        const auto* reason = form.findChild<QLabel*>(QStringLiteral("reason"));
+        EXPECT_TRUE(
+            reason->text().contains(QStringLiteral("depe. It may be: deep, medium, shallow")))
+            << reason->text().toStdString();
+        QApplication::processEvents();
+        EXPECT_EQ(boxes->height(), high);
+        EXPECT_GE(reason->height(), reason->heightForWidth(reason->width()));
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_A, Qt::ControlModifier);
+        type("deep D99");
+        press(Qt::Key_Return);
+        EXPECT_FALSE(form.isVisible());
+    });
+    pressForForm(Qt::Key_H);
+    EXPECT_EQ(place->board().currentHive()->mark, QStringLiteral("ML90"))
+        << "the new one is chosen";
+    const auto* day = window->findChild<QLineEdit*>(QStringLiteral("day"));
+    EXPECT_GE(day->width(),
+              day->fontMetrics().horizontalAdvance(QStringLiteral("Wed 25 Aug 2027")) + 12);
 }
 
 TEST_F(YardHands, CloseAHiveWithHowItEndedAndItsBoxes) {

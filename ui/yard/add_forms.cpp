@@ -40,7 +40,9 @@ std::optional<Id<Yard>> askForYard(QWidget* parent, Session& session, Day on) {
         if (!super->text().trimmed().isEmpty()) {
             const auto kind = boxKindNamed(session.read(), super->text().toStdString());
             if (!kind) {
-                session.tell(formWord("No kind of box is called %1.").arg(super->text()), true);
+                session.tell(formWord("No kind of box is called \"%1\". It may be: %2.")
+                                 .arg(super->text(), fromUtf8(kindWords(session.read()))),
+                             true);
                 return false;
             }
             add.usualSuper = kind->id;
@@ -56,7 +58,7 @@ std::optional<Id<Hive>> askForHive(QWidget* parent, Session& session, Id<Yard> y
     SmallForm form(parent, session, formWord("Add a hive"));
     auto* mark = form.line(formWord("Mark"), "mark", formWord("ML3, as painted on it"));
     auto* boxes = form.line(formWord("Boxes from the floor up"), "boxes",
-                            formWord("deep D33, x, medium M33 9"));
+                            formWord("deep D33, x, medium M33 9"), 50);
     auto* origin = form.choice(formWord("Colony"), "origin");
     origin->addItem(formWord("none yet"));
     for (const std::string_view each : Choices<Origin>::words) origin->addItem(fromUtf8(each));
@@ -93,9 +95,8 @@ bool askForBoxes(QWidget* parent, Session& session, Day on) {
     form.onAccept([&] {
         const auto meant = boxKindNamed(session.read(), kind->text().toStdString());
         if (kind->text().trimmed().isEmpty() || !meant) {
-            session.tell(formWord("No kind of box is called \"%1\". Write medium, deep, shallow, "
-                                  "or the name of a kind.")
-                             .arg(kind->text()),
+            session.tell(formWord("No kind of box is called \"%1\". It may be: %2.")
+                             .arg(kind->text(), fromUtf8(kindWords(session.read()))),
                          true);
             return false;
         }

@@ -53,7 +53,7 @@ BoxView superView(const Read& file, const Box& box, const BoxKind& kind, Day on)
         return view;
     }
     // Put on today it is empty, and everybody knows.
-    view.lookedInto = onHiveSince(file, box) == on;
+    view.lookedInto = onHiveSince(file, box, on) == on;
     if (view.lookedInto) view.corner = boardWord("today");
     return view;
 }
@@ -85,17 +85,16 @@ WordsUnder mitesUnder(const Mind& mind) {
     const Tone tone = mind.kind == MindKind::MitesOver ? Tone::Bad : Tone::Muted;
     const bool bold = tone == Tone::Bad;
     if (!mind.mitesPer100)
-        return oneWay(boardWord("mites %1, bees not counted").arg(mind.mites->value->value()),
-                      tone);
+        return oneWay(boardWord("mites %1, bees not counted").arg(countedText(*mind.mites)), tone);
     const QString share = QLocale().toString(*mind.mitesPer100, 'f', 2);
     const auto run = [&](const QString& text, bool raised = false) {
         return TextRun{text, bold, tone, false, raised};
     };
     const auto counts = [&](const QString& between) {
-        return TextLine{run(boardWord("mites %1").arg(mind.mites->value->value())),
+        return TextLine{run(boardWord("mites %1").arg(countedText(*mind.mites))),
                         run(heldLetter(mind.mites), true),
-                        run(between.arg(mind.bees->value->value())),
-                        run(heldLetter(mind.bees), true), run(boardWord(": %1 %").arg(share))};
+                        run(between.arg(countedText(*mind.bees))), run(heldLetter(mind.bees), true),
+                        run(boardWord(": %1 %").arg(share))};
     };
     return {{counts(boardWord(" in %1")), counts(boardWord("/%1")),
              plainLine(boardWord("mites %1 %").arg(share), tone)}};
@@ -110,11 +109,20 @@ WordsUnder queenUnder(const QueenDates& dates, Day on) {
     return oneWay(boardWord("act was due %1").arg(dayAndMonth(dates.actBy)), Tone::Bad);
 }
 
+/// What was seen, and the question only the keeper can answer.
+WordsUnder cellsSeenUnder(const Mind& mind) {
+    const QString seen = cellsSeenText(*mind.cells, mind.cellState);
+    return {{plainLine(boardWord("%1: any left?").arg(seen), Tone::Warn),
+             plainLine(boardWord("%1 cells: left?").arg(countedText(*mind.cells)), Tone::Warn)}};
+}
+
 /// What one has to mind; nothing for what is no news under a hive.
 std::optional<WordsUnder> mindUnder(const Mind& mind, Day on) {
     switch (mind.kind) {
         case MindKind::QueenWait:
             return queenUnder(*mind.queen, on);
+        case MindKind::CellsSeen:
+            return cellsSeenUnder(mind);
         case MindKind::MitesOver:
         case MindKind::Mites:
             return mitesUnder(mind);
@@ -133,8 +141,7 @@ std::optional<WordsUnder> mindUnder(const Mind& mind, Day on) {
 
 QString cellsUnder(const YardSheetRow& row) {
     const Seen* seen = row.today ? &row.today->seen : nullptr;
-    const auto& cells =
-        seen ? (seen->cellsLeft ? seen->cellsLeft : seen->queenCells) : std::nullopt;
+    const auto cells = seen ? seen->cellsLeft : std::nullopt;
     if (!cells || !cells->value || cells->value->value() == 0) return {};
     return cells->value->value() == 1 ? boardWord("1 queen cell left")
                                       : boardWord("%1 queen cells left").arg(cells->value->value());

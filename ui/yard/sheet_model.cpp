@@ -157,6 +157,10 @@ QString SheetModel::draftText(const QString& draft) const {
     return tr("%1   typed before and not kept: → takes it, Esc drops it").arg(draft);
 }
 
+QString SheetModel::withOwnDay(const QString& value, Day on, const YardSheetRow& row) const {
+    return row.last && row.last->on == on ? value : tr("%1 · %2").arg(value, dayAndMonth(on));
+}
+
 QString SheetModel::textOf(const QModelIndex& index) const {
     const int row = index.row();
     if (row == 0) {
@@ -177,7 +181,6 @@ QString SheetModel::textOf(const QModelIndex& index) const {
         }
     }
     const YardSheetRow& hive = rowAt(row);
-    const Seen* last = hive.last ? &hive.last->inspection.seen : nullptr;
     switch (index.column()) {
         case HiveColumn:
             return fromUtf8(hive.hive.mark.text());
@@ -193,12 +196,15 @@ QString SheetModel::textOf(const QModelIndex& index) const {
             }
             return {};
         case EggsColumn:
-            if (!last || !last->eggs) return {};
-            return *last->eggs ? tr("eggs") : tr("none");
+            if (!hive.lastEggs) return {};
+            return withOwnDay(hive.lastEggs->value ? tr("eggs") : tr("none"), hive.lastEggs->on,
+                              hive);
         case BroodColumn:
-            return last && last->brood ? framesText(*last->brood) : QString();
+            if (!hive.lastBrood) return {};
+            return withOwnDay(framesText(hive.lastBrood->value), hive.lastBrood->on, hive);
         case StoresColumn:
-            return last && last->stores ? framesText(*last->stores) : QString();
+            if (!hive.lastStores) return {};
+            return withOwnDay(framesText(hive.lastStores->value), hive.lastStores->on, hive);
         case SupersBeforeColumn:
             return QString::number(hive.supersBefore);
         case LineColumn:
@@ -217,6 +223,17 @@ QString SheetModel::textOf(const QModelIndex& index) const {
     }
 }
 
+bool SheetModel::isOlder(const QModelIndex& index) const {
+    if (index.row() == 0) return false;
+    const YardSheetRow& row = rowAt(index.row());
+    const auto older = [&row](const auto& known) {
+        return known && (!row.last || known->on != row.last->on);
+    };
+    return (index.column() == EggsColumn && older(row.lastEggs)) ||
+           (index.column() == BroodColumn && older(row.lastBrood)) ||
+           (index.column() == StoresColumn && older(row.lastStores));
+}
+
 Tone SheetModel::toneOf(const QModelIndex& index) const {
     if (index.column() >= EggsColumn && index.column() <= SupersBeforeColumn) return Tone::Muted;
     if (index.row() == 0) return Tone::Muted;
@@ -224,8 +241,8 @@ Tone SheetModel::toneOf(const QModelIndex& index) const {
     if (index.column() != MindColumn) return Tone::Ink;
     for (const Mind& mind : rowAt(index.row()).minds) {
         if (mind.kind == MindKind::MitesOver) return Tone::Bad;
-        if (mind.kind == MindKind::QueenWait || mind.kind == MindKind::Light ||
-            mind.kind == MindKind::NoEggs)
+        if (mind.kind == MindKind::QueenWait || mind.kind == MindKind::CellsSeen ||
+            mind.kind == MindKind::Light || mind.kind == MindKind::NoEggs)
             return Tone::Warn;
     }
     return Tone::Ink;
@@ -246,8 +263,9 @@ QVariant SheetModel::data(const QModelIndex& index, int role) const {
         case Qt::ForegroundRole:
             return look.tone(toneOf(index));
         case Qt::FontRole:
-            return look.font(index.column() == MindColumn ? TextSize::Note : TextSize::Body,
-                             index.column() == HiveColumn && index.row() > 0);
+            return look.font(
+                index.column() == MindColumn || isOlder(index) ? TextSize::Note : TextSize::Body,
+                index.column() == HiveColumn && index.row() > 0);
         case Qt::TextAlignmentRole: {
             const bool middle =
                 index.column() >= OpenedColumn && index.column() <= SupersBeforeColumn;

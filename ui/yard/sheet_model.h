@@ -61,6 +61,9 @@ class SheetModel : public QAbstractTableModel {
 
   private:
     QString draftText(const QString& draft) const;
+    /// "7", or "7 · 20 Aug" where the last look did not say.
+    QString withOwnDay(const QString& value, Day on, const YardSheetRow& row) const;
+    bool isOlder(const QModelIndex& index) const;
     QString textOf(const QModelIndex& index) const;
     QString mindTextOf(const YardSheetRow& row) const;
     Tone toneOf(const QModelIndex& index) const;

@@ -166,11 +166,11 @@ void SheetTable::fitRow() {
 void SheetTable::layOutColumns() {
     const Look& look = m_session.look();
     // What must be read or typed keeps its room; of what was seen last as much stays as fits.
-    constexpr int needed = 470;
+    constexpr int needed = 520;
     const std::pair<int, int> fixed[] = {
         {SheetModel::HiveColumn, 64},        {SheetModel::SupersColumn, 68},
-        {SheetModel::BroodColumn, 56},       {SheetModel::StoresColumn, 56},
-        {SheetModel::OpenedColumn, 64},      {SheetModel::EggsColumn, 60},
+        {SheetModel::BroodColumn, 68},       {SheetModel::StoresColumn, 68},
+        {SheetModel::OpenedColumn, 64},      {SheetModel::EggsColumn, 68},
         {SheetModel::SupersBeforeColumn, 60}};
     int left = viewport()->width();
     for (const auto& [column, wide] : fixed) {
@@ -181,9 +181,11 @@ void SheetTable::layOutColumns() {
         setColumnWidth(column, look.space(wide));
         left -= look.space(wide);
     }
-    setColumnWidth(SheetModel::LineColumn, left * 25 / 100);
-    setColumnWidth(SheetModel::ReadBackColumn, left * 45 / 100);
-    setColumnWidth(SheetModel::MindColumn, left - left * 25 / 100 - left * 45 / 100);
+    const int line = left * 36 / 100;
+    const int back = left * 36 / 100;
+    setColumnWidth(SheetModel::LineColumn, line);
+    setColumnWidth(SheetModel::ReadBackColumn, back);
+    setColumnWidth(SheetModel::MindColumn, left - line - back);
 }
 
 void SheetTable::resizeEvent(QResizeEvent* event) {
@@ -429,7 +431,8 @@ QString SheetView::lookAtText() const {
     for (const YardSheetRow& row : sheet.rows)
         for (const Mind& mind : row.minds) {
             const bool urgent = mind.kind == MindKind::MitesOver ||
-                                mind.kind == MindKind::QueenWait || mind.kind == MindKind::NoEggs ||
+                                mind.kind == MindKind::QueenWait ||
+                                mind.kind == MindKind::CellsSeen || mind.kind == MindKind::NoEggs ||
                                 mind.kind == MindKind::NotOpened;
             if (urgent)
                 lines << QStringLiteral("<b>%1</b> %2")

@@ -3,7 +3,9 @@
 #include <QDialogButtonBox>
 #include <QFormLayout>
 #include <QPushButton>
+#include <QShowEvent>
 #include <QVBoxLayout>
+#include <algorithm>
 
 namespace combwright {
 
@@ -19,6 +21,7 @@ SmallForm::SmallForm(QWidget* parent, Session& session, const QString& title)
     m_reason->hide();
     column->addWidget(m_reason);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel, this);
+    m_buttons = buttons;
     buttons->button(QDialogButtonBox::Ok)->setProperty("primary", true);
     column->addWidget(buttons);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
@@ -28,16 +31,49 @@ SmallForm::SmallForm(QWidget* parent, Session& session, const QString& title)
     connect(&session, &Session::told, this, [this](const QString& text, bool bad) {
         m_reason->setText(text);
         m_reason->setVisible(bad);
+        growToFit();
     });
     setMinimumWidth(session.look().space(420));
 }
 
-QLineEdit* SmallForm::line(const QString& label, const char* name, const QString& example) {
+void SmallForm::enter(QWidget* field) {
+    // The buttons were made first; by Tab one comes to them last.
+    if (!m_fields.empty()) setTabOrder(m_fields.back(), field);
+    m_fields.push_back(field);
+}
+
+void SmallForm::growToFit() {
+    layout()->activate();
+    const int needed = layout()->totalHeightForWidth(width());
+    if (needed > height()) resize(width(), needed);
+}
+
+void SmallForm::showEvent(QShowEvent* event) {
+    if (!event->spontaneous() && !m_fields.empty()) {
+        setTabOrder(m_fields.back(), m_buttons);
+        const auto empty = std::find_if(m_fields.begin(), m_fields.end(), [](QWidget* field) {
+            const auto* edit = qobject_cast<QLineEdit*>(field);
+            return edit && edit->isEnabled() && edit->text().isEmpty();
+        });
+        // Where a choice comes first it is what one is asked; its answer stands there already, but
+        // it is the one to look at.
+        (empty == m_fields.end() || qobject_cast<QComboBox*>(m_fields.front()) ? m_fields.front()
+                                                                               : *empty)
+            ->setFocus();
+    }
+    QDialog::showEvent(event);
+    growToFit();
+}
+
+QLineEdit* SmallForm::line(const QString& label, const char* name, const QString& example,
+                           int letters) {
     auto* edit = new QLineEdit(this);
     edit->setObjectName(QLatin1String(name));
     edit->setPlaceholderText(example);
     edit->setAccessibleName(label);
+    if (letters > 0) edit->setMinimumWidth(letters * edit->fontMetrics().averageCharWidth());
     m_form->addRow(label, edit);
+    enter(edit);
     return edit;
 }
 
@@ -46,6 +82,7 @@ QComboBox* SmallForm::choice(const QString& label, const char* name) {
     box->setObjectName(QLatin1String(name));
     box->setAccessibleName(label);
     m_form->addRow(label, box);
+    enter(box);
     return box;
 }
 

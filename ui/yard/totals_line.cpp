@@ -53,7 +53,7 @@ std::vector<LedgerFigure> ledgerOf(const YardSheet& sheet) {
     LedgerFigure supers{ledgerWord("supers"),
                         {QString::number(sheet.supersStanding), {}, letter(How::Counted)},
                         ledgerWord("on")};
-    if (sheet.visit)
+    if (sheet.visit || sheet.supersPutOn > 0)
         supers.words =
             ledgerWord("on, %1 of them that day").arg(static_cast<qlonglong>(sheet.supersPutOn));
     figures.push_back(supers);

@@ -73,6 +73,11 @@ void YardBoard::setCurrent(int index) {
     Q_EMIT boxChanged();
 }
 
+void YardBoard::choose(Id<Hive> hive) {
+    for (std::size_t i = 0; i < m_hives.size(); ++i)
+        if (m_hives[i].id == hive) setCurrent(static_cast<int>(i));
+}
+
 void YardBoard::chooseBox(int level) {
     const HiveOnBoard* hive = currentHive();
     if (!hive || level < -1 || level >= static_cast<int>(hive->boxes.size()) || level == m_box)

@@ -36,6 +36,7 @@ class YardBoard : public QWidget {
     void setHives(std::vector<HiveOnBoard> hives);
     int current() const { return m_current; }
     void setCurrent(int index);
+    void choose(Id<Hive> hive);
     /// The chosen box of the chosen hive, from the floor up; nothing where only the hive is chosen.
     std::optional<Id<Box>> currentBox() const;
     const HiveOnBoard* currentHive() const;

@@ -3,6 +3,7 @@
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QPushButton>
+#include <algorithm>
 
 #include "core/places/explain_yard.h"
 #include "core/places/pages/yard_sheet_page.h"
@@ -87,8 +88,7 @@ YardPlace::YardPlace(Session& session, QWidget* parent) : Place(session, parent)
         else
             reload();
     });
-    connect(&session, &Session::lookChanged, this,
-            [this] { m_day->setFixedWidth(look().space(120)); });
+    connect(&session, &Session::lookChanged, this, &YardPlace::fitDay);
     m_on = session.clock().today();
 }
 
@@ -106,7 +106,19 @@ void YardPlace::fillYards() {
     if (m_yard) m_yards->setCurrentIndex(m_yards->findData(static_cast<qlonglong>(m_yard->number)));
     m_controls->setVisible(!yards.empty());
     m_day->setText(dayText(m_on));
-    m_day->setFixedWidth(look().space(120));
+    fitDay();
+}
+
+void YardPlace::fitDay() {
+    m_day->ensurePolished();
+    const QFontMetrics metrics(m_day->font());
+    // Every weekday in every month: one of them is the longest.
+    int longest = 0;
+    for (Day day = m_on; day < m_on + days(365); day = day + days(4))
+        longest = std::max(longest, metrics.horizontalAdvance(dayText(day)));
+    // Qt's own hint is room for seventeen letters and what stands around them.
+    const int around = m_day->sizeHint().width() - 17 * metrics.horizontalAdvance(QLatin1Char('x'));
+    m_day->setFixedWidth(longest + std::max(around, 0) + look().space(8));
 }
 
 void YardPlace::reload() {
@@ -160,7 +172,8 @@ PlaceHead YardPlace::head() const {
         return head;
     }
     QStringList under;
-    under << tr("%1 hives in walking order").arg(m_state.rows.size());
+    under << (m_state.rows.size() == 1 ? tr("1 hive in walking order")
+                                       : tr("%1 hives in walking order").arg(m_state.rows.size()));
     if (sheetIsOpen())
         under << tr("each line is kept as you leave it");
     else if (m_state.lastVisit)
@@ -312,7 +325,11 @@ void YardPlace::addYard() {
 }
 
 void YardPlace::addHive() {
-    if (m_yard && askForHive(this, session(), *m_yard, m_on)) setFocus();
+    if (!m_yard) return;
+    if (const auto hive = askForHive(this, session(), *m_yard, m_on)) {
+        m_board->board().choose(*hive);
+        setFocus();
+    }
 }
 
 }  // namespace combwright

@@ -46,6 +46,7 @@ class YardPlace : public Place {
 
   private:
     void fillYards();
+    void fitDay();
     void takeDay();
     void addYard();
     void addHive();

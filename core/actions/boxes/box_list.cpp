@@ -191,6 +191,27 @@ Result<std::string> parseFaults(std::string_view text) {
     return *tidyFaults(letters);
 }
 
+std::string kindWords(const Read& file) {
+    std::vector<std::string> names;
+    const auto add = [&names](const std::string& name) {
+        if (std::find(names.begin(), names.end(), name) == names.end()) names.push_back(name);
+    };
+    std::vector<std::string> lastWords;
+    for (const BoxKind& kind : file.all<BoxKind>()) {
+        const std::string& name = kind.name.text();
+        const std::string last = name.substr(name.rfind(' ') + 1);
+        // The word of the trade is the one several kinds bear; that it is a box says nothing.
+        const bool again = std::find(lastWords.begin(), lastWords.end(), last) != lastWords.end();
+        const bool size = last != "box" && last != "super" && !last.ends_with(')');
+        if (again && size) add(last);
+        lastWords.push_back(last);
+        if (file.first<Box>({is("kind", kind.id)})) add(name);
+    }
+    std::string text;
+    for (const std::string& name : names) text += (text.empty() ? "" : ", ") + name;
+    return text;
+}
+
 std::optional<BoxKind> boxKindNamed(const Read& file, std::string_view name) {
     // One rule for what a word of the trade means, here and where a script names a kind.
     const auto found =
@@ -208,7 +229,10 @@ Result<BoxList> parseBoxList(const Read& file, std::string_view text) {
         const auto words = partsOf(part, " ");
         std::size_t next = 0;
         const auto kind = leadingKind(file, part, words, next);
-        if (!kind) return Refusal{Code::NotFound, "boxes", {{"name", std::string(words.front())}}};
+        if (!kind)
+            return Refusal{Code::NotFound,
+                           "boxes",
+                           {{"name", std::string(words.front())}, {"choices", kindWords(file)}}};
         ListedBox listed{kind->id, {}, {}};
         // A second word that begins with a digit is the frames, anything else the mark.
         const auto isDigit = [](char c) { return c >= '0' && c <= '9'; };

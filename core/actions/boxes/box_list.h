@@ -60,5 +60,8 @@ Result<BoxList> parseBoxList(const Read& file, std::string_view text);
 /// word, one already used in this file is meant, else the first of the catalogue: the ten-frame
 /// box.
 std::optional<BoxKind> boxKindNamed(const Read& file, std::string_view name);
+/// What kinds of boxes are usually called, for whoever typed another word: the words of the trade,
+/// and the names of the kinds already used in this file.
+std::string kindWords(const Read& file);
 
 }  // namespace combwright

@@ -92,9 +92,8 @@ QString shortMindText(const Mind& mind, Day forDay) {
         case MindKind::Mites:
             return mind.mitesPer100 ? sheetWord("mites %1 %, %2 in %3")
                                           .arg(QLocale().toString(*mind.mitesPer100, 'f', 1))
-                                          .arg(mind.mites->value->value())
-                                          .arg(mind.bees->value->value())
-                                    : sheetWord("mites %1").arg(mind.mites->value->value());
+                                          .arg(countedText(*mind.mites), countedText(*mind.bees))
+                                    : sheetWord("mites %1").arg(countedText(*mind.mites));
         case MindKind::NotOpened:
             return sheetWord("not opened last time");
         default:
@@ -187,8 +186,26 @@ QString takeAlongText(const TakeAlong& take) {
     return {};
 }
 
+QString countedText(const Known<Count>& count) {
+    if (!count.value) return QStringLiteral("?");
+    const QString low = QString::number(count.value->value());
+    return count.to ? sheetWord("%1 to %2").arg(low, QString::number(count.to->value())) : low;
+}
+
+QString cellsSeenText(const Known<Count>& cells, const std::optional<CellState>& state) {
+    const bool one = cells.value && cells.value->value() == 1 && !cells.to;
+    const QString text =
+        !state ? (one ? sheetWord("%1 queen cell") : sheetWord("%1 queen cells"))
+        : *state == CellState::Capped
+            ? (one ? sheetWord("%1 capped queen cell") : sheetWord("%1 capped queen cells"))
+            : (one ? sheetWord("%1 open queen cell") : sheetWord("%1 open queen cells"));
+    return text.arg(countedText(cells));
+}
+
 QString mindText(const Mind& mind, Day today) {
     switch (mind.kind) {
+        case MindKind::CellsSeen:
+            return sheetWord("%1: were any left?").arg(cellsSeenText(*mind.cells, mind.cellState));
         case MindKind::QueenWait:
             if (today <= mind.queen->doNotOpenUntil)
                 return sheetWord("shut until %1; test frame from %2, act by %3")
@@ -205,10 +222,8 @@ QString mindText(const Mind& mind, Day today) {
         case MindKind::Mites: {
             const QString counts =
                 mind.bees && mind.bees->value
-                    ? sheetWord("%1 in %2")
-                          .arg(mind.mites->value->value())
-                          .arg(mind.bees->value->value())
-                    : sheetWord("%1, bees not counted").arg(mind.mites->value->value());
+                    ? sheetWord("%1 in %2").arg(countedText(*mind.mites), countedText(*mind.bees))
+                    : sheetWord("%1, bees not counted").arg(countedText(*mind.mites));
             QString text = mind.mitesPer100
                                ? sheetWord("mites %1 %, %2")
                                      .arg(QLocale().toString(*mind.mitesPer100, 'f', 2), counts)

@@ -13,6 +13,10 @@ Page yardSheetPage(const Read& file, const YardSheet& sheet, Day forDay);
 
 /// What one has to mind, in a few words each: "no eggs 9 Jun, 1 cell left".
 QString mindText(const Mind& mind, Day today);
+/// "4", "4 to 300"; the how-known letter stands beside it or goes without saying.
+QString countedText(const Known<Count>& count);
+/// "3 open queen cells"; nothing to say of a count that is unclear.
+QString cellsSeenText(const Known<Count>& cells, const std::optional<CellState>& state);
 /// "feeder and syrup", "wash jar" …
 QString takeAlongText(const TakeAlong& take);
 /// A mark of the shorthand as the help below the sheet shows it; what is fed in the units shown.

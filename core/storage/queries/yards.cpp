@@ -41,6 +41,42 @@ std::vector<Box> boxesOn(const Read& file, Id<Hive> hive) {
     return boxes;
 }
 
+Standing standingOn(const Read& file, const Hive& hive, Day day) {
+    Standing standing{boxesOn(file, hive.id), hive.excluderAbove};
+    std::vector<BoxMove> later = file.where<BoxMove>({is("to_hive", hive.id)});
+    for (BoxMove& move : file.where<BoxMove>({is("from_hive", hive.id)}))
+        if (move.toHive != hive.id) later.push_back(std::move(move));
+    std::erase_if(later, [&](const BoxMove& move) { return move.on <= day; });
+    std::sort(later.begin(), later.end(),
+              [](const BoxMove& a, const BoxMove& b) { return a.id.number > b.id.number; });
+    auto& boxes = standing.boxes;
+    auto& nest = standing.excluderAbove;
+    for (const BoxMove& move : later) {
+        if (move.toHive == hive.id) {
+            const auto found = std::find_if(boxes.begin(), boxes.end(),
+                                            [&](const Box& box) { return box.id == move.box; });
+            if (found == boxes.end()) continue;
+            if (nest && found - boxes.begin() < nest->value()) nest = Count(nest->value() - 1);
+            boxes.erase(found);
+        }
+        if (move.fromHive != hive.id || move.fromPlace != BoxPlace::OnHive) continue;
+        auto box = file.find(move.box);
+        if (!box) continue;
+        box->place = BoxPlace::OnHive;
+        box->hive = hive.id;
+        const auto top = static_cast<std::int64_t>(boxes.size());
+        const auto level = move.fromLevel ? std::min(move.fromLevel->value(), top) : top;
+        boxes.insert(boxes.begin() + level, *std::move(box));
+        if (nest && move.fromUnder == true) nest = *nest + Count(1);
+    }
+    Count level;
+    for (Box& box : boxes) {
+        box.level = level;
+        level += Count(1);
+    }
+    return standing;
+}
+
 std::optional<Colony> colonyIn(const Read& file, Id<Hive> hive) {
     return file.first<Colony>({is("hive", hive), isUnknown("ended")});
 }

@@ -18,6 +18,14 @@ std::vector<Hive> openHives(const Read& file, Id<Yard> yard);
 std::vector<Hive> hivesEver(const Read& file, Id<Yard> yard);
 /// Boxes standing on a hive, from the floor up.
 std::vector<Box> boxesOn(const Read& file, Id<Hive> hive);
+
+/// What stood on a hive at the end of a day.
+struct Standing {
+    std::vector<Box> boxes;              ///< from the floor up, each as it stood there
+    std::optional<Count> excluderAbove;  ///< boxes under the excluder
+};
+/// Today's stack with the moves of later days taken back, newest first.
+Standing standingOn(const Read& file, const Hive& hive, Day day);
 /// The colony living in a hive now.
 std::optional<Colony> colonyIn(const Read& file, Id<Hive> hive);
 /// Boxes of a kind standing ready in the storeroom, by mark.

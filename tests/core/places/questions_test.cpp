@@ -58,6 +58,17 @@ TEST_F(QuestionsTest, BroodThatJumpsIsAskedAboutWithinAFortnightOnly) {
                 IsEmpty());
 }
 
+TEST_F(QuestionsTest, ASuperFromNowhereIsAskedAbout) {
+    done(R"({"do":"add-boxes","on":"2027-04-10","kind":"medium","first_mark":"M5","count":1})");
+    EXPECT_THAT(after(R"({"do":"write-line","on":"2027-06-01","hive":"H1","line":"+1"})"),
+                IsEmpty());
+    EXPECT_THAT(after(R"({"do":"write-line","on":"2027-06-02","hive":"H1","line":"+1"})"),
+                ElementsAre("box_unknown_before"));
+    EXPECT_EQ(asked.front().says,
+              QStringLiteral("H1: no super was left in the storeroom; it is written down as one "
+                             "without a mark."));
+}
+
 TEST_F(QuestionsTest, WashesWithNumbersThatCannotBeAreAskedAbout) {
     EXPECT_THAT(after(R"({"do":"write-line","on":"2027-06-01","hive":"H1","line":"w0/300"})"),
                 IsEmpty());

@@ -2,7 +2,9 @@
 // need no opening, all else is as it was last seen.
 #include <gtest/gtest.h>
 
+#include "core/places/pages/yard_sheet_page.h"
 #include "core/places/yard_sheet.h"
+#include "core/words/read_back.h"
 #include "tests/support/deeds.h"
 
 namespace combwright {
@@ -44,6 +46,12 @@ class YardMinds : public test::DeedsTest {
                 return "come back";
             case MindKind::NoEggs:
                 return "no eggs";
+            case MindKind::CellsSeen:
+                return "cells seen";
+            case MindKind::QueenWait:
+                return "shut";
+            case MindKind::Mites:
+                return "mites";
             default:
                 return "other";
         }
@@ -76,6 +84,67 @@ TEST_F(YardMinds, NotOpenedTwiceKeepsWhatWasSeenLast) {
     line("2027-05-27", "x rain");
     line("2027-06-03", "x rain again !");
     EXPECT_EQ(minds("2027-06-04"), "light 2027-05-20, come back 2027-06-03");
+}
+
+TEST_F(YardMinds, CellsSeenAreNotCellsLeft) {
+    line("2027-05-20", "e0 qc3o");
+    EXPECT_EQ(minds("2027-05-20"), "cells seen 2027-05-20, no eggs 2027-05-20");
+    const YardSheet sheet =
+        yardSheet(file(), file().find(hive("H1"))->yard, test::day("2027-05-20"));
+    EXPECT_EQ(mindText(sheet.rows.front().minds.front(), sheet.on),
+              QStringLiteral("3 open queen cells: were any left?"));
+    line("2027-05-20", "e0 qc3o left0");
+    EXPECT_EQ(minds("2027-05-20"), "no eggs 2027-05-20");
+    line("2027-05-20", "e0 qc3o left1");
+    EXPECT_EQ(minds("2027-05-20"), "shut 2027-05-20");
+}
+
+TEST_F(YardMinds, ARangeOfMitesIsSaidAsItWasReadBack) {
+    line("2027-05-20", "w4-300");
+    const YardSheet sheet =
+        yardSheet(file(), file().find(hive("H1"))->yard, test::day("2027-05-20"));
+    EXPECT_EQ(mindText(sheet.rows.front().minds.front(), sheet.on),
+              QStringLiteral("mites: 4 to 300, bees not counted"));
+    EXPECT_EQ(readBack(sheet.rows.front().line),
+              QStringLiteral("Wash: 4 to 300 mites, bees not counted."));
+}
+
+TEST_F(YardMinds, WhatTheLastLookDidNotSayIsKnownFromBefore) {
+    line("2027-05-13", "e b7 s3");
+    line("2027-05-20", "b6");
+    line("2027-05-24", "x b9");
+    const YardSheet sheet =
+        yardSheet(file(), file().find(hive("H1"))->yard, test::day("2027-05-27"));
+    const YardSheetRow& row = sheet.rows.front();
+    EXPECT_EQ(row.lastBrood->on, test::day("2027-05-20"));
+    EXPECT_EQ(row.lastStores->on, test::day("2027-05-13"));
+    EXPECT_EQ(row.lastStores->value.value, Frames::whole(3));
+    EXPECT_EQ(row.lastEggs->on, test::day("2027-05-13"));
+}
+
+TEST_F(YardMinds, APastDayHasItsOwnBoxes) {
+    done(R"({"do":"add-boxes","on":"2027-04-10","kind":"medium","first_mark":"M1","count":3}
+{"do":"move-box","on":"2027-05-10","box":"M1","to":"on hive","hive":"H1"}
+{"do":"move-box","on":"2027-05-20","box":"M2","to":"on hive","hive":"H1","level":1}
+{"do":"move-box","on":"2027-06-01","box":"M1","to":"storeroom"}
+{"do":"move-box","on":"2027-06-02","box":"M3","to":"on hive","hive":"H1","level":0})");
+    const auto rowOn = [&](const char* on) {
+        return yardSheet(file(), file().find(hive("H1"))->yard, test::day(on)).rows.front();
+    };
+    const auto stackOn = [&](const char* on) {
+        std::string marks;
+        for (const Box& box : rowOn(on).boxes) marks += box.mark.empty() ? "-" : box.mark;
+        return marks;
+    };
+    EXPECT_EQ(stackOn("2027-05-09"), "-");
+    EXPECT_EQ(stackOn("2027-05-10"), "-M1");
+    EXPECT_EQ(stackOn("2027-05-20"), "-M2M1");
+    EXPECT_EQ(stackOn("2027-06-01"), "-M2");
+    EXPECT_EQ(stackOn("2027-06-02"), "M3-M2");
+    EXPECT_EQ(rowOn("2027-05-20").supersNow, 2);
+    EXPECT_EQ(rowOn("2027-05-20").supersPutOn, 1) << "by hand, no line of the sheet";
+    EXPECT_EQ(rowOn("2027-05-21").supersPutOn, 0);
+    EXPECT_EQ(rowOn("2027-06-02").supersNow, 1) << "M3 went under the excluder";
 }
 
 }  // namespace

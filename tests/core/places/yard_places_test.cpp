@@ -119,6 +119,21 @@ TEST_F(YardAnswers, TheStoryTellsWhatWasDoneWithBoxes) {
     EXPECT_EQ(storyOf("ML3", "2027-06-08").size(), 3) << "nothing of later days";
 }
 
+TEST_F(YardAnswers, WithinADayTheNewestIsToldFirst) {
+    playAll(*season,
+            R"({"do":"hold-back","on":"2027-06-22","hive":"ML3","reason":"other","note":"first"}
+{"do":"move-box","on":"2027-06-22","box":"M60","to":"on hive","hive":"ML3"}
+{"do":"move-box","on":"2027-06-22","box":"M33","to":"on hive","hive":"ML4"})");
+    const QStringList told = storyOf("ML3");
+    const auto at = [&](const char* what) {
+        for (int i = 0; i < told.size(); ++i)
+            if (told[i].contains(QLatin1String(what))) return i;
+        return -1;
+    };
+    EXPECT_LT(at("M33 off"), at("M60 on"));
+    EXPECT_GE(at("M33 off"), 0);
+}
+
 TEST_F(YardAnswers, ALookOfAnotherHiveSaysNothingHere) {
     playAll(
         *season,
