@@ -88,9 +88,8 @@ QString howKnownText(const HiveYield& hive, bool wholeFromPaper) {
     switch (hive.partHow) {
         case How::Weighed:
             // The part is weighed; what it is a part of may be no better than a level by eye.
-            return hive.how == How::Weighed
-                       ? blockWord("weighed boxes")
-                       : blockWord("weighed boxes, total %1").arg(howWord(hive.how));
+            return hive.how == How::Weighed ? blockWord("weighed boxes")
+                                            : blockWord("weighed, total %1").arg(howWord(hive.how));
         case How::ByDifference:
             return blockWord("a box by difference");
         case How::ByEye:

@@ -65,7 +65,7 @@ TEST_F(HoneyRoom, ABucketByEyeMakesTheTotalAndWhatIsMissingByEyeButNotTheParts) 
     EXPECT_EQ(howKnownText(hive, false), QStringLiteral("revised"));
     hive.revised = false;
     const QString words = howKnownText(hive, false);
-    EXPECT_EQ(words, QStringLiteral("weighed boxes, total by eye"));
+    EXPECT_EQ(words, QStringLiteral("weighed, total by eye"));
     EXPECT_FALSE(pageText(harvestSummaryPage(season.read(), year, clock.today()))
                      .contains(QStringLiteral("frames and fill")));
 }
