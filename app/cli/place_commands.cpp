@@ -231,6 +231,8 @@ QJsonObject seasonObject(const SeasonYield& season) {
                         {QStringLiteral("from_paper"), yard.noted},
                         {QStringLiteral("hives"), hives}});
     }
+    QJsonArray unclosed;
+    for (const std::string& run : season.unclosed) unclosed.append(fromUtf8(run));
     QJsonArray runs;
     bool revised = false;
     for (const RunBalance& run : season.runs) {
@@ -249,7 +251,8 @@ QJsonObject seasonObject(const SeasonYield& season) {
             {QStringLiteral("before_season"), season.beforeYear},
             {QStringLiteral("before_from_paper_g"), massOrNull(season.beforeNoted)},
             {QStringLiteral("yards"), yards},
-            {QStringLiteral("runs"), runs}};
+            {QStringLiteral("runs"), runs},
+            {QStringLiteral("not_shared_out"), unclosed}};
 }
 
 QJsonArray reckonedArray(const ReckonedAndGot& reckoned) {

@@ -24,13 +24,32 @@ std::optional<std::string> hiveKey(const ExtractionBox& box) {
 
 /// Frames × fill × what a full frame of that kind holds; where the fill was not judged, full frames
 /// are as good a guess for one box as for the other.
-double byEyeGrams(const Read& file, const ExtractionBox& box, const Extraction& run) {
+double byEyeGrams(const Read& file, const ExtractionBox& box, const Extraction& run,
+                  const std::optional<Id<FrameKind>>& usual) {
     const auto filled = box.filled ? box.filled->middle() : std::nullopt;
     const double share = filled ? *filled / 10000.0 : 1.0;
     const auto frames = box.frames ? static_cast<double>(box.frames->value()) : 1.0;
-    const auto kind = file.find(box.frameKind);
+    // A box whose tag was lost is taken to be of the run's usual size.
+    const auto kind = file.find(box.frameKind ? box.frameKind : usual);
     const auto full = kind ? fullFrameGramsOf(file, *kind, run.yard, run.on) : std::nullopt;
     return frames * share * full.value_or(1000.0);
+}
+
+/// The size of frame most boxes of the run have, the earlier among equals; none where none says.
+std::optional<Id<FrameKind>> usualFrames(const std::vector<ExtractionBox>& boxes) {
+    std::optional<Id<FrameKind>> usual;
+    std::ptrdiff_t most = 0;
+    for (const ExtractionBox& box : boxes) {
+        if (!box.frameKind) continue;
+        const auto alike = std::count_if(
+            boxes.begin(), boxes.end(),
+            [&](const ExtractionBox& other) { return other.frameKind == box.frameKind; });
+        if (alike > most) {
+            most = alike;
+            usual = box.frameKind;
+        }
+    }
+    return usual;
 }
 
 void takeBuckets(const Read& file, RunBalance& balance) {
@@ -62,9 +81,10 @@ Result<SharedOut> shareOut(const Read& file, const RunBalance& balance,
     });
     if (!anyWeighed) {
         std::vector<EstimatedBox> estimated;
+        const auto usual = usualFrames(boxes);
         for (const ExtractionBox& box : boxes)
             estimated.push_back(
-                {calledInRun(file, box), hiveKey(box), byEyeGrams(file, box, balance.run)});
+                {calledInRun(file, box), hiveKey(box), byEyeGrams(file, box, balance.run, usual)});
         const auto total = balance.bucketsHow == How::Unknown
                                ? std::nullopt
                                : std::optional(static_cast<double>(balance.buckets.grams()));
@@ -115,6 +135,13 @@ void takeShares(const Read& file, const YieldShares& shares, RunBalance& balance
 }
 
 }  // namespace
+
+BucketSum bucketSum(const Read& file, Id<Extraction> run) {
+    RunBalance balance;
+    balance.run.id = run;
+    takeBuckets(file, balance);
+    return {balance.buckets, balance.bucketsHow};
+}
 
 How RunBalance::outHow() const {
     How how = byEye ? How::ByEye : How::Weighed;

@@ -57,6 +57,13 @@ struct RunBalance {
     How missingHow() const;
 };
 
+/// What is in a run's buckets, and how that is known; Unknown where none was filled.
+struct BucketSum {
+    Mass mass;
+    How how = How::Unknown;
+};
+BucketSum bucketSum(const Read& file, Id<Extraction> run);
+
 /// The balance of a run as it stands; the steps of sharing out go into `working`. Refused with
 /// SecondUnknown where two weights are missing.
 Result<RunBalance> runBalance(const Read& file, Id<Extraction> run, Working* working = nullptr);

@@ -62,6 +62,18 @@ void takeRun(YearSums& sums, RunBalance balance) {
     sums.runs.push_back(std::move(balance));
 }
 
+/// A run nobody can share out yet: its honey is there all the same, and has no hive.
+void takeUnshared(YearSums& sums, const Extraction& run, const BucketSum& buckets) {
+    sums.unclosed.push_back(run.name.text());
+    if (buckets.mass == Mass()) return;
+    HoneySum& sum = run.yard ? sums.yards[run.yard->number] : sums.nowhere;
+    addTo(sum, buckets.mass, buckets.how);
+    sum.partHow = weaker(sum.partHow, buckets.how);
+    if (!run.yard) return;
+    const auto total = sums.totals.try_emplace(run.yard->number, How::Weighed).first;
+    total->second = weaker(total->second, buckets.how);
+}
+
 YearSums sumsOf(const Read& file, int year) {
     YearSums sums;
     for (const Extraction& run : file.all<Extraction>()) {
@@ -69,7 +81,7 @@ YearSums sumsOf(const Read& file, int year) {
         if (auto balance = runBalance(file, run.id))
             takeRun(sums, *std::move(balance));
         else
-            sums.unclosed.push_back(run.name.text());
+            takeUnshared(sums, run, bucketSum(file, run.id));
     }
     std::stable_sort(sums.runs.begin(), sums.runs.end(),
                      [](const RunBalance& a, const RunBalance& b) { return a.run.on < b.run.on; });

@@ -56,8 +56,9 @@ struct SeasonYield {
     int producing = 0;
     int standing = 0;
     int lived = 0;
-    std::vector<RunBalance> runs;       ///< in the order of their days
-    std::vector<std::string> unclosed;  ///< runs whose balance cannot be drawn up yet
+    std::vector<RunBalance> runs;  ///< in the order of their days
+    std::vector<std::string>
+        unclosed;  ///< runs that cannot be shared out yet: their honey has no hive
 };
 
 /// The year beside another, by default the one before it.

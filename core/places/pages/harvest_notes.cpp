@@ -92,7 +92,10 @@ QStringList yieldNotes(const SeasonYield& season) {
             notes << noteWord("%1: nothing was weighed; shares follow frames and fill, by eye.")
                          .arg(fromUtf8(run.run.name.text()));
     for (const std::string& run : season.unclosed)
-        notes << noteWord("%1 is not in these figures: two of its weights are missing.")
+        notes << noteWord(
+                     "%1: two of its weights are missing, so nobody knows yet which hive gave its "
+                     "honey; it "
+                     "stands without a hive.")
                      .arg(fromUtf8(run));
     if (season.noted)
         notes << noteWord("%1 of %2 is noted from paper: open bars.")

@@ -212,5 +212,32 @@ TEST_F(HoneyRoom, ABoxKnowsTheHiveItCameOff) {
     EXPECT_EQ(entries[0].frames, Count(9));
 }
 
+TEST_F(HoneyRoom, ARunThatCannotBeSharedOutYetStillCountsAndSaysSo) {
+    playAll(season, R"({"do":"open-run","on":"2027-08-07","name":"27-9","yard":"Hill"}
+{"do":"weigh-box","on":"2027-08-07","run":"27-9","box":"H1a","gross_g":20000}
+{"do":"weigh-box","on":"2027-08-07","run":"27-9","box":"H2a","wet_g":5000}
+{"do":"weigh-box","on":"2027-08-07","run":"27-9","box":"H1b","gross_g":19800,"wet_g":5000}
+{"do":"fill-bucket","on":"2027-08-07","run":"27-9","mark":"B1","net_g":13000})");
+    const SeasonYield yields = seasonYield(season.read(), 2027);
+    EXPECT_EQ(yields.total, Mass::grams(13000));
+    EXPECT_EQ(yields.unknown, Mass::grams(13000));
+    EXPECT_EQ(yields.unclosed, std::vector<std::string>{"27-9"});
+    EXPECT_TRUE(pageText(harvestSummaryPage(season.read(), yields, clock.today()))
+                    .contains(QStringLiteral("two of its weights are missing")));
+}
+
+TEST_F(HoneyRoom, ALostBoxIsTakenToBeOfTheRunsUsualSize) {
+    playAll(season, R"({"do":"open-run","on":"2027-08-07","name":"27-8","yard":"Hill"}
+{"do":"weigh-box","on":"2027-08-07","run":"27-8","box":"H1a","frames":9}
+{"do":"weigh-box","on":"2027-08-07","run":"27-8","known_as":"tag lost","frames":9}
+{"do":"fill-bucket","on":"2027-08-07","run":"27-8","mark":"B1","net_g":20000})");
+    const auto balance = runBalance(season.read(), Id<Extraction>{1});
+    ASSERT_TRUE(balance);
+    ASSERT_EQ(balance->shares.size(), 2U);
+    EXPECT_EQ(balance->shares[0].mass, Mass::grams(10000));
+    EXPECT_EQ(balance->shares[1].mass, Mass::grams(10000));
+    EXPECT_EQ(balance->shares[1].how, How::ByEye);
+}
+
 }  // namespace
 }  // namespace combwright
