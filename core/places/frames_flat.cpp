@@ -82,6 +82,7 @@ std::vector<FlatFrame> framesFlat(const std::vector<Frame>& frames,
     std::stable_sort(flat.begin(), flat.end(), [](const FlatFrame& a, const FlatFrame& b) {
         if (a.place && b.place) return *a.place < *b.place;
         if (a.place || b.place) return a.place.has_value();
+        if (a.faults.empty() != b.faults.empty()) return a.faults.empty();
         return combRank(a.comb) < combRank(b.comb);
     });
     if (!look) return flat;

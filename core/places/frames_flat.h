@@ -1,4 +1,4 @@
-// A super laid out flat as its last look tells it: a keeper counts capped frames and judges how
+// A box laid out flat as its last look tells it: a keeper counts capped frames and judges how
 // full the box is, and few frames have a place of their own. What is drawn of a counted frame is
 // shared out so that the counts and the fill add up to what was recorded, and to nothing else.
 #pragma once
@@ -22,7 +22,8 @@ struct FlatFrame {
     std::string faults;
 };
 
-/// The frames of a box: those with a place in their order, then those counted, drawn comb first.
+/// The frames of a box: those with a place in their order, then those counted, drawn comb
+/// first and faulty ones last.
 /// Of a look, capped frames are full ones and come first, and what the fill leaves is shared evenly
 /// among the rest; without a fill only the capped ones are known. Frames the look counted and
 /// nobody entered are added without a comb.

@@ -30,6 +30,8 @@ constexpr std::array askedKeys{
     std::pair{Asked::HardlyEmptied, std::string_view("hardly_emptied")},
     std::pair{Asked::BucketTooHeavy, std::string_view("bucket_too_heavy")},
     std::pair{Asked::WaterUnusual, std::string_view("water_unusual")},
+    std::pair{Asked::MarksDisagree, std::string_view("marks_disagree")},
+    std::pair{Asked::NobodyLives, std::string_view("nobody_lives")},
     std::pair{Asked::MoreOutThanIn, std::string_view("more_out_than_in")},
     std::pair{Asked::BoxFromNowhere, std::string_view("box_unknown_before")},
     std::pair{Asked::NameAlike, std::string_view("name_alike")},
@@ -135,6 +137,16 @@ class Questions {
         return frames;
     }
 
+    /// Whether a colony lived in the hive that day, or nobody ever wrote down one: a keeper who
+    /// notes no colonies is not asked about each.
+    bool livedOn(Id<Hive> hive, Day on) const {
+        const auto colonies = m_file.where<Colony>({is("hive", hive)});
+        return colonies.empty() ||
+               std::any_of(colonies.begin(), colonies.end(), [on](const Colony& colony) {
+                   return colony.since <= on && (!colony.ended || on <= *colony.ended);
+               });
+    }
+
     void aboutInspection(const Inspection& inspection) {
         const auto visit = m_file.find(inspection.visit);
         const auto hive = m_file.find(inspection.hive);
@@ -143,6 +155,18 @@ class Questions {
         const auto brood = middle(inspection.seen.brood, 10);
         const auto stores = middle(inspection.seen.stores, 10);
         const double seen = brood.value_or(0) + stores.value_or(0);
+        const bool life = brood.value_or(0) > 0 || inspection.seen.eggs.value_or(false) ||
+                          inspection.seen.openBrood.value_or(false) ||
+                          inspection.seen.cappedBrood.value_or(false) ||
+                          inspection.seen.queenSeen.value_or(false);
+        if (inspection.seen.looked != Looked::Opened && life)
+            put(Asked::MarksDisagree,
+                ask("%1: not opened, yet brood, eggs or the queen were seen. Is one mark a slip?")
+                    .arg(mark));
+        if (life && !livedOn(hive->id, visit->on))
+            put(Asked::NobodyLives,
+                ask("%1: no colony lives there by what is written down. Did one move in?")
+                    .arg(mark));
         if (const auto room = roomInFrames(hive->id, visit->on); room && seen > *room + 1)
             put(Asked::MoreFramesThanFit,
                 ask("%1: %2 frames of brood and stores, but its boxes hold %3. Is a number a slip?")
@@ -199,6 +223,7 @@ class Questions {
     void aboutLook(const BoxLook& look) {
         const auto box = m_file.find(look.box);
         const auto kind = box ? m_file.find(box->kind) : std::nullopt;
+        aboutWater(box && !box->mark.empty() ? fromUtf8(box->mark) : ask("The box"), look.water);
         if (!kind || !kind->framesNominal || !look.frames) return;
         if (*look.frames > *kind->framesNominal)
             put(Asked::MoreFramesThanFit, ask("%1 frames in a box made for %2: it is kept so.")
@@ -253,13 +278,17 @@ class Questions {
             put(Asked::BucketTooHeavy, ask("Bucket %1 with %2: your buckets are taken to hold %3.")
                                            .arg(mark, massText(gramsOf(*bucket.net), How::Weighed),
                                                 massText(holds, How::Weighed)));
-        if (!bucket.water) return;
-        const double water = bucket.water->percent();
+        aboutWater(ask("Bucket %1").arg(mark), bucket.water);
+    }
+
+    void aboutWater(const QString& of, const std::optional<WaterContent>& content) {
+        if (!content) return;
+        const double water = content->percent();
         if (water < 13.0 || water > 21.0)
             put(Asked::WaterUnusual,
-                ask("Bucket %1 with %2 % water: honey has 13 to 21. Read the scale again; was it "
-                    "the Brix one?")
-                    .arg(mark, QLocale().toString(water, 'f', 1)));
+                ask("%1 with %2 % water: honey has 13 to 21. Read the scale again; was it the Brix "
+                    "one?")
+                    .arg(of, QLocale().toString(water, 'f', 1)));
     }
 
     void aboutRun(const Extraction& run) {

@@ -22,6 +22,8 @@ enum class Asked {
     HardlyEmptied,      ///< wet, yet over half of what it weighed full
     BucketTooHeavy,     ///< more than the keeper's bucket holds
     WaterUnusual,       ///< honey is known from 13 to 21 %
+    MarksDisagree,      ///< not opened, yet brood or eggs were seen
+    NobodyLives,        ///< brood or eggs, or a box put on, where no colony lives
     MoreOutThanIn,      ///< more in buckets and cappings than left the boxes
     BoxFromNowhere,     ///< a line put on a box where none was left in the storeroom
     NameAlike,          ///< a yard or hive of the same name but for capitals

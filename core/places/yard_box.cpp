@@ -7,39 +7,6 @@
 namespace combwright {
 namespace {
 
-FrameInside ownShares(const Frame& frame) {
-    FrameInside inside{frame, {}, {}, false};
-    if (frame.filledA || frame.filledB) {
-        const double a = frame.filledA.value_or(frame.filledB.value_or(Share())).value();
-        const double b = frame.filledB.value_or(frame.filledA.value_or(Share())).value();
-        inside.filled = (a + b) / 2.0;
-    }
-    if (frame.capped) inside.capped = frame.capped->value();
-    return inside;
-}
-
-bool carriesHoney(const Frame& frame) {
-    return !frame.comb || *frame.comb == Comb::Drawn || *frame.comb == Comb::DrawnFat ||
-           *frame.comb == Comb::PartDrawn;
-}
-
-/// A look at the whole box says of its exchangeable frames what they are in the mean, and how many
-/// of them are capped.
-void spreadLook(const BoxLook& look, std::vector<FrameInside>& counted) {
-    const auto filled = look.filled ? look.filled->middle() : std::nullopt;
-    const auto capped = look.cappedFrames ? look.cappedFrames->middle() : std::nullopt;
-    double left = capped ? *capped / 10.0 : 0.0;
-    for (FrameInside& inside : counted) {
-        if (!carriesHoney(inside.frame)) continue;
-        inside.mean = true;
-        if (filled) inside.filled = *filled / 10000.0;
-        if (!capped) continue;
-        const double share = std::clamp(left, 0.0, 1.0);
-        left -= share;
-        inside.capped = share * inside.filled.value_or(1.0);
-    }
-}
-
 std::vector<Hold> standing(std::vector<Hold> holds) {
     std::erase_if(holds, [](const Hold& hold) { return hold.lifted.has_value(); });
     return holds;
@@ -82,20 +49,10 @@ std::optional<BoxInside> boxInside(const Read& file, Id<Box> id, Day on) {
     inside.box = *box;
     inside.kind = file.find(box->kind);
     if (inside.kind) inside.frameKind = file.find(inside.kind->takes);
-    for (const Frame& frame : file.where<Frame>({is("box", id), isUnknown("retired")}))
-        (frame.position ? inside.pointed : inside.counted).push_back(ownShares(frame));
-    std::stable_sort(inside.pointed.begin(), inside.pointed.end(),
-                     [](const FrameInside& a, const FrameInside& b) {
-                         return *a.frame.position < *b.frame.position;
-                     });
-    std::stable_sort(inside.counted.begin(), inside.counted.end(),
-                     [](const FrameInside& a, const FrameInside& b) {
-                         if (a.frame.faults.empty() != b.frame.faults.empty())
-                             return a.frame.faults.empty();
-                         return a.frame.comb > b.frame.comb;
-                     });
     inside.look = newestLookHere(file, *box, on);
-    if (inside.look) spreadLook(*inside.look, inside.counted);
+    const auto frames = file.where<Frame>({is("box", id), isUnknown("retired")});
+    if (!frames.empty())
+        inside.frames = framesFlat(frames, inside.look, static_cast<std::int64_t>(frames.size()));
     inside.onSince = onHiveSince(file, *box, on);
     if (const auto hive = file.find(box->hive)) {
         const auto supers = supersOn(*hive, boxesOn(file, hive->id));

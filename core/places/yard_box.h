@@ -7,28 +7,20 @@
 
 #include "core/model/frames/frame.h"
 #include "core/model/season_info.h"
+#include "core/places/frames_flat.h"
 #include "core/storage/rows.h"
 
 namespace combwright {
-
-/// What one frame of a box is taken to look like.
-struct FrameInside {
-    Frame frame;
-    std::optional<double> filled;  ///< share of the comb, 0 to 1: its own, else the box's mean
-    std::optional<double> capped;  ///< likewise; of a box's count the first frames are the capped
-    bool mean = false;             ///< the shares are those of the whole box
-};
 
 struct BoxInside {
     Box box;
     std::optional<BoxKind> kind;
     std::optional<FrameKind> frameKind;
-    std::vector<FrameInside> pointed;  ///< with a place of their own, from the left
-    std::vector<FrameInside> counted;  ///< exchangeable, sorted: drawn first, faulty last
-    std::optional<BoxLook> look;       ///< the newest that still speaks for the box
-    std::optional<Day> onSince;        ///< on its hive since
-    bool nest = false;                 ///< stands under the excluder
-    std::vector<Hold> holds;           ///< that still hold it back
+    std::vector<FlatFrame> frames;  ///< laid flat; none where nobody counted them
+    std::optional<BoxLook> look;    ///< the newest that still speaks for the box
+    std::optional<Day> onSince;     ///< on its hive since
+    bool nest = false;              ///< stands under the excluder
+    std::vector<Hold> holds;        ///< that still hold it back
 };
 
 /// Nothing where there is no such box. Throws StorageError.

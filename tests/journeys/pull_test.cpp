@@ -62,6 +62,26 @@ TEST_F(InPull, ThereAreNoHalfBoxes) {
     EXPECT_EQ(place->sheet().asked.limits.boxes, Count(2)) << "the last that can be meant";
 }
 
+TEST_F(InPull, CtrlZTakesBackADecisionBeforeADeed) {
+    const std::string before = session.season().dump();
+    const auto wasVerdict = place->board().current()->verdict;
+    press(Qt::Key_K);
+    press(Qt::Key_L);
+    ASSERT_EQ(place->board().current()->verdict, PullVerdict::Leave);
+    const auto back = [this] {
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Z, Qt::ControlModifier);
+        place->settle();
+    };
+    back();
+    EXPECT_EQ(place->board().current()->verdict, PullVerdict::LookFirst);
+    back();
+    EXPECT_EQ(place->board().current()->verdict, wasVerdict);
+    EXPECT_FALSE(place->board().current()->forced);
+    EXPECT_EQ(session.season().dump(), before) << "no deed was taken back yet";
+    back();
+    EXPECT_NE(session.season().dump(), before);
+}
+
 TEST_F(InPull, BoxesAreDecidedByOneKeyAndTakenBackByOne) {
     EXPECT_EQ(current(), "M02") << "the cursor begins at the top of the first hive";
     press(Qt::Key_T);

@@ -10,6 +10,7 @@
 #include "core/places/pages/pull_words.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
+#include "ui/common/flat_frames.h"
 #include "ui/drawing/lettering.h"
 #include "ui/drawing/strokes.h"
 
@@ -21,50 +22,6 @@ constexpr int buttonsBesideFrom = 560;
 constexpr double flatMost = 84;     ///< a frame is not drawn longer than this
 constexpr double flatLetters = 18;  ///< room for A and B at the left
 constexpr double flatBelow = 17;    ///< for places and "counted"
-
-FrameShape shapeOf(const FrameKind& kind) {
-    FrameShape shape;
-    const auto take = [](double& into, const std::optional<Length>& length) {
-        if (length) into = length->mm();
-    };
-    take(shape.topBarLength, kind.topBarLength);
-    take(shape.topBarThickness, kind.topBarThickness);
-    take(shape.height, kind.height);
-    take(shape.bottomBarLength, kind.bottomBarLength);
-    take(shape.combWidth, kind.combWidth);
-    take(shape.combHeight, kind.combHeight);
-    return shape;
-}
-
-CombState combOf(const std::optional<Comb>& comb) {
-    if (!comb) return CombState::Unknown;
-    switch (*comb) {
-        case Comb::Bare:
-            return CombState::Bare;
-        case Comb::Foundation:
-            return CombState::Foundation;
-        case Comb::PartDrawn:
-            return CombState::PartDrawn;
-        case Comb::Drawn:
-        case Comb::DrawnFat:
-            return CombState::Drawn;
-    }
-    return CombState::Unknown;
-}
-
-FrameView flatView(const FlatFrame& flat, const FrameShape& shape, std::uint64_t seed) {
-    FrameView view;
-    view.shape = shape;
-    view.comb = combOf(flat.comb);
-    if (view.comb == CombState::PartDrawn) view.drawn = 0.5;
-    view.wet = flat.wet;
-    view.a = {flat.filledA, flat.capped, std::nullopt};
-    view.b = SideView{flat.filledB, flat.capped, std::nullopt};
-    for (const char letter : flat.faults)
-        if (const auto fault = faultFor(QLatin1Char(letter))) view.faults.push_back(*fault);
-    view.seed = seed;
-    return view;
-}
 
 QPushButton* verdictButton(const char* name, const QString& key, const QString& what,
                            QWidget* parent) {
@@ -88,12 +45,10 @@ void FlatBox::show(const PullBoxRow* row) {
     m_places.clear();
     if (row) {
         m_mark = fromUtf8(row->box.mark);
-        const FrameShape shape = row->frameKind ? shapeOf(*row->frameKind) : FrameShape{};
-        std::uint64_t seed = seedOf(m_mark);
-        for (const FlatFrame& flat : row->flat) {
-            m_frames.push_back(flatView(flat, shape, ++seed));
-            m_places.push_back(flat.place);
-        }
+        const FrameRowView all = flatRow(m_mark, row->flat, frameShapeOf(row->frameKind));
+        m_frames = all.pointed;
+        m_frames.insert(m_frames.end(), all.counted.begin(), all.counted.end());
+        for (const FlatFrame& flat : row->flat) m_places.push_back(flat.place);
         setAccessibleDescription(spoken(rowView(0, m_frames.size(), flatMost)));
     }
     fitHeight();

@@ -130,13 +130,15 @@ void PullPlace::listen() {
     });
     connect(m_board, &PullBoard::decided, this,
             [this](std::int64_t box, PullVerdict verdict) { decide(box, verdict, {}); });
-    const auto takeBack = [this](std::int64_t box) {
+    const auto undecide = [this](std::int64_t box) {
+        if (!m_asked.forced.contains(box)) return;
+        m_decidedBefore.push_back(m_asked.forced);
         m_asked.forced.erase(box);
         reckon();
     };
-    connect(m_board, &PullBoard::decisionTakenBack, this, takeBack);
+    connect(m_board, &PullBoard::decisionTakenBack, this, undecide);
     connect(m_chosen, &ChosenBox::decided, this, &PullPlace::decide);
-    connect(m_chosen, &ChosenBox::decisionTakenBack, this, takeBack);
+    connect(m_chosen, &ChosenBox::decisionTakenBack, this, undecide);
     connect(m_chosen, &ChosenBox::done, this, [this] { m_board->setFocus(); });
     connect(m_fields, &PullLimitFields::changed, this, &PullPlace::ask);
     connect(m_question, &PullQuestion::changed, this, &PullPlace::ask);
@@ -155,6 +157,7 @@ void PullPlace::listen() {
         m_watcher.cancel();
         m_otherwise.cancel();
         m_askedKnown = false;
+        m_decidedBefore.clear();
         m_fields->forget();
         m_question->forget();
     });
@@ -223,8 +226,18 @@ void PullPlace::decide(std::int64_t box, PullVerdict verdict, const QString& rea
         arrange();
         return;
     }
+    m_decidedBefore.push_back(m_asked.forced);
     m_asked.forced[box] = ForcedVerdict(verdict, reason.toStdString());
     reckon();
+}
+
+bool PullPlace::takeBack() {
+    if (m_decidedBefore.empty()) return false;
+    m_asked.forced = std::move(m_decidedBefore.back());
+    m_decidedBefore.pop_back();
+    session().tell(tr("Your last decision on a box is taken back."));
+    reckon();
+    return true;
 }
 
 void PullPlace::reload() {
@@ -428,6 +441,7 @@ void PullPlace::act() {
         m_asked.supposed = {};
         reload();
         settle();
+        m_decidedBefore.clear();  // they are in the plan now, which Ctrl+Z takes back whole
         session().tell(tr("The plan is kept."));
     }
     Q_EMIT printAsked();

@@ -41,6 +41,7 @@ class PullPlace : public Place {
     std::vector<Explained> explained() const override;
     QString help() const override;
     void act() override;
+    bool takeBack() override;
     void reload() override;
     void settle() override;
 
@@ -86,6 +87,7 @@ class PullPlace : public Place {
     PullFollows* m_follows;
 
     PullAsked m_asked;
+    std::vector<PullForced> m_decidedBefore;  ///< what Ctrl+Z goes back to, oldest first
     bool m_askedKnown = false;
     std::optional<KeptPull> m_kept;
     PullInput m_input;

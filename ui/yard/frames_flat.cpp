@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "core/places/pages/yard_story_text.h"
+#include "ui/common/flat_frames.h"
 #include "ui/drawing/lettering.h"
 #include "ui/drawing/strokes.h"
 
@@ -16,55 +17,6 @@ namespace {
 constexpr double widestFrame = 72.0;
 constexpr double narrowestFrame = 18.0;
 
-CombState combOf(const Frame& frame) {
-    if (!frame.comb) return CombState::Unknown;
-    switch (*frame.comb) {
-        case Comb::Bare:
-            return CombState::Bare;
-        case Comb::Foundation:
-            return CombState::Foundation;
-        case Comb::PartDrawn:
-            return CombState::PartDrawn;
-        case Comb::Drawn:
-        case Comb::DrawnFat:
-            return CombState::Drawn;
-    }
-    return CombState::Unknown;
-}
-
-FrameShape shapeOf(const std::optional<FrameKind>& kind) {
-    FrameShape shape;
-    if (!kind) return shape;
-    const auto take = [](double& into, const std::optional<Length>& from) {
-        if (from) into = from->mm();
-    };
-    take(shape.topBarLength, kind->topBarLength);
-    take(shape.topBarThickness, kind->topBarThickness);
-    take(shape.height, kind->height);
-    take(shape.bottomBarLength, kind->bottomBarLength);
-    take(shape.combWidth, kind->combWidth);
-    take(shape.combHeight, kind->combHeight);
-    return shape;
-}
-
-FrameView frameView(const FrameInside& inside, const FrameShape& shape) {
-    FrameView view;
-    view.shape = shape;
-    view.comb = combOf(inside.frame);
-    view.wet = inside.frame.wet.value_or(false);
-    view.seed = static_cast<std::uint64_t>(inside.frame.id.number);
-    view.a.filled = inside.filled;
-    view.a.capped = inside.capped;
-    // A frame whose own sides were looked at shows both.
-    if (inside.frame.filledA && inside.frame.filledB) {
-        view.a.filled = inside.frame.filledA->value();
-        view.b = SideView{inside.frame.filledB->value(), inside.capped, {}};
-    }
-    for (const char each : inside.frame.faults)
-        if (const auto fault = faultFor(QLatin1Char(each))) view.faults.push_back(*fault);
-    return view;
-}
-
 }  // namespace
 
 FramesFlat::FramesFlat(Session& session, QWidget* parent) : QWidget(parent), m_session(session) {
@@ -73,15 +25,8 @@ FramesFlat::FramesFlat(Session& session, QWidget* parent) : QWidget(parent), m_s
 }
 
 void FramesFlat::show(const BoxInside& inside) {
-    const FrameShape shape = shapeOf(inside.frameKind);
-    m_row = {};
-    m_row.mark = QString::fromStdString(inside.box.mark);
-    m_mean = false;
-    for (const FrameInside& each : inside.pointed) m_row.pointed.push_back(frameView(each, shape));
-    for (const FrameInside& each : inside.counted) {
-        m_row.counted.push_back(frameView(each, shape));
-        m_mean = m_mean || (each.mean && (each.filled || each.capped));
-    }
+    m_row = flatRow(QString::fromStdString(inside.box.mark), inside.frames,
+                    frameShapeOf(inside.frameKind));
     m_words = boxInsideText(inside);
     setAccessibleName(tr("Box laid flat"));
     setAccessibleDescription(m_words + QLatin1Char(' ') + spoken(m_row));
@@ -125,8 +70,7 @@ void FramesFlat::paintEvent(QPaintEvent*) {
     // The one mark over all frames that are known only as a count.
     const auto places = frameRowPlaces(box, m_row, look);
     const QRectF first = places[m_row.pointed.size()];
-    QString mark = tr("counted");
-    if (m_mean) mark += tr(", filled as the box is in the mean");
+    const QString mark = tr("%1 counted").arg(m_row.counted.size());
     paintText(painter, {first.left(), first.top() - look.px(6.0)}, mark,
               look.font(TextSize::Letter, false, true), look.tone(Tone::Muted));
 }

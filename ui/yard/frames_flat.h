@@ -30,7 +30,6 @@ class FramesFlat : public QWidget {
     Session& m_session;
     FrameRowView m_row;
     QString m_words;
-    bool m_mean = false;
 };
 
 }  // namespace combwright

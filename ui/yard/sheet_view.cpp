@@ -78,6 +78,16 @@ class LineDelegate : public QStyledItemDelegate {
         if (cells && index.column() == SheetModel::LineColumn &&
             index.row() == m_table.currentIndex().row())
             size.setHeight(cells->heightFor(cells->width()));
+        // The hint of the style forgets the padding beside the text, and wraps a line too late.
+        const QString text = index.data(Qt::DisplayRole).toString();
+        const Look& look = m_session.look();
+        const int room = m_table.columnWidth(index.column()) - look.space(16);
+        if (text.isEmpty() || room <= 0) return size;
+        const QVariant own = index.data(Qt::FontRole);
+        const QFontMetrics metrics(own.isValid() ? own.value<QFont>() : option.font);
+        const int wrapped =
+            metrics.boundingRect(QRect(0, 0, room, 10000), Qt::TextWordWrap, text).height();
+        size.setHeight(std::max(size.height(), wrapped + look.space(6)));
         return size;
     }
 

@@ -43,7 +43,9 @@ YardPlace::YardPlace(Session& session, QWidget* parent) : Place(session, parent)
     addYardButton->setObjectName(QStringLiteral("add_yard"));
     auto* addHiveButton = new QPushButton(tr("Add a hive…"), m_empty);
     addHiveButton->setObjectName(QStringLiteral("add_hive"));
-    for (QWidget* widget : std::initializer_list<QWidget*>{first, addYardButton, addHiveButton})
+    // Not aligned: a text that may wrap is then given the room of one long word only.
+    emptyColumn->addWidget(first);
+    for (QWidget* widget : std::initializer_list<QWidget*>{addYardButton, addHiveButton})
         emptyColumn->addWidget(widget, 0, Qt::AlignLeft);
     emptyColumn->addStretch(1);
 

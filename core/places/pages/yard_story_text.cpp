@@ -244,8 +244,7 @@ QString boxInsideText(const BoxInside& inside) {
     }
     for (const Hold& hold : inside.holds)
         parts << tale("held back: %1").arg(fromUtf8(word(hold.why)));
-    if (inside.pointed.empty() && inside.counted.empty())
-        parts << tale("its frames were never counted");
+    if (inside.frames.empty()) parts << tale("its frames were never counted");
     return parts.join(QStringLiteral("; "));
 }
 

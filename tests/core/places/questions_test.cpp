@@ -143,6 +143,29 @@ TEST_F(QuestionsTest, MuchFedIsAskedAbout) {
                 ElementsAre("much_fed"));
 }
 
+TEST_F(QuestionsTest, MarksThatCannotBothBeAreAskedAbout) {
+    EXPECT_THAT(after(R"({"do":"write-line","on":"2027-06-03","hive":"H1","line":"x e b5"})"),
+                ElementsAre("marks_disagree"));
+    EXPECT_THAT(after(R"({"do":"write-line","on":"2027-06-04","hive":"H1","line":"x light"})"),
+                IsEmpty());
+}
+
+TEST_F(QuestionsTest, LifeWhereNoColonyLivesIsAskedAbout) {
+    done(R"({"do":"start-colony","on":"2027-04-05","hive":"H1","origin":"swarm"}
+{"do":"end-colony","on":"2027-05-01","hive":"H1","ending":"queenless"})");
+    EXPECT_THAT(after(R"({"do":"write-line","on":"2027-04-20","hive":"H1","line":"e"})"),
+                IsEmpty());
+    EXPECT_THAT(after(R"({"do":"write-line","on":"2027-05-20","hive":"H1","line":"e"})"),
+                ElementsAre("nobody_lives"));
+}
+
+TEST_F(QuestionsTest, WaterOfASampleFromABoxIsAskedAboutToo) {
+    EXPECT_THAT(after(R"({"do":"look-box","on":"2027-06-03","box":"M1","water_percent":26})"),
+                ElementsAre("water_unusual"));
+    EXPECT_THAT(after(R"({"do":"look-box","on":"2027-06-04","box":"M1","water_percent":17.4})"),
+                IsEmpty());
+}
+
 TEST_F(QuestionsTest, WhatIsTakenBackRaisesNone) {
     done(R"({"do":"write-line","on":"2027-06-02","hive":"H1","line":"b7 s99"})");
     asked.clear();

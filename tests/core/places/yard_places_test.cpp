@@ -146,7 +146,8 @@ TEST_F(YardAnswers, ALookOfAnotherHiveSaysNothingHere) {
     ASSERT_TRUE(inside);
     EXPECT_FALSE(inside->look);
     EXPECT_FALSE(inside->nest);
-    EXPECT_FALSE(inside->counted.front().filled) << "nothing that was not recorded";
+    ASSERT_FALSE(inside->frames.empty());
+    EXPECT_FALSE(inside->frames.front().filledA) << "nothing that was not recorded";
     EXPECT_FALSE(boxInside(season->read(), Id<Box>{9999}, clock.today()));
 }
 

@@ -1,0 +1,21 @@
+// The frames of a box laid flat (core/places/frames_flat.h) as they are drawn, for every place that
+// lays one out.
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "core/model/frames/box.h"
+#include "core/places/frames_flat.h"
+#include "ui/drawing/frame_row.h"
+
+namespace combwright {
+
+/// Measures of a kind of frame; those nobody recorded, or of no kind at all, are a usual frame's.
+FrameShape frameShapeOf(const std::optional<FrameKind>& kind);
+
+/// Those with a place first, then the counted ones; a frame looks the same every time it is drawn.
+FrameRowView flatRow(const QString& mark, const std::vector<FlatFrame>& frames,
+                     const FrameShape& shape);
+
+}  // namespace combwright
