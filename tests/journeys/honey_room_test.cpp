@@ -12,33 +12,21 @@
 #include <set>
 
 #include "tests/support/hill_and_creek.h"
-#include "tests/support/support.h"
+#include "tests/support/in_window.h"
 #include "ui/honey_room/close_day_form.h"
 #include "ui/honey_room/honey_room_place.h"
 #include "ui/look/style.h"
 #include "ui/season_book/season_book_place.h"
-#include "ui/shell/main_window.h"
 
 namespace combwright {
 namespace {
 
-class InTheHoneyRoom : public test::SeasonTest {
+class InTheHoneyRoom : public test::WindowTest {
   protected:
     void SetUp() override {
         clock.set("2027-08-07");
-        {
-            Season season = newSeason();
-            playAll(season, test::hillAndCreekBefore());
-        }
-        session.setLook(applyLook(*qobject_cast<QApplication*>(QApplication::instance()), false));
-        ASSERT_TRUE(session.open(QString::fromStdString(path())));
-        window = std::make_unique<MainWindow>(session);
-        window->resize(1280, 800);
-        window->show();
-        window->activateWindow();
-        ASSERT_TRUE(QTest::qWaitForWindowActive(window.get()));
-        QTest::keyClick(window.get(), Qt::Key_3, Qt::ControlModifier);
-        room = qobject_cast<HoneyRoomPlace*>(window->current());
+        openWindow(test::hillAndCreekBefore());
+        room = goToPlace<HoneyRoomPlace>(2);
         ASSERT_NE(room, nullptr);
     }
     void type(const std::string& line) const {
@@ -89,8 +77,6 @@ class InTheHoneyRoom : public test::SeasonTest {
         return QString::number(grams / 1000.0, 'f', 1).toStdString();
     }
 
-    Session session{clock};
-    std::unique_ptr<MainWindow> window;
     HoneyRoomPlace* room = nullptr;
 };
 

@@ -7,34 +7,21 @@
 #include <QTest>
 
 #include "core/places/yard_sheet.h"
+#include "tests/support/in_window.h"
 #include "tests/support/mill_lane.h"
-#include "tests/support/support.h"
-#include "ui/look/style.h"
-#include "ui/shell/main_window.h"
 #include "ui/yard/cells_editor.h"
 #include "ui/yard/yard_place.h"
 
 namespace combwright {
 namespace {
 
-class YardCells : public test::SeasonTest {
+class YardCells : public test::WindowTest {
   protected:
     void SetUp() override {
-        {
-            Season season = newSeason();
-            playAll(season, test::millLaneBefore());
-        }
-        session.setLook(applyLook(*qobject_cast<QApplication*>(QApplication::instance()), false));
-        ASSERT_TRUE(session.open(QString::fromStdString(path())));
-        window = std::make_unique<MainWindow>(session);
-        window->resize(1280, 800);
-        window->show();
-        window->activateWindow();
-        ASSERT_TRUE(QTest::qWaitForWindowActive(window.get()));
+        openWindow(test::millLaneBefore());
         place = qobject_cast<YardPlace*>(window->places().front());
         place->openSheet();
     }
-    static QWidget* focus() { return QApplication::focusWidget(); }
     static void press(Qt::Key key, Qt::KeyboardModifiers with = Qt::NoModifier) {
         QTest::keyClick(focus(), key, with);
     }
@@ -51,8 +38,6 @@ class YardCells : public test::SeasonTest {
         return today ? today->line : "blank";
     }
 
-    Session session{clock};
-    std::unique_ptr<MainWindow> window;
     YardPlace* place = nullptr;
 };
 

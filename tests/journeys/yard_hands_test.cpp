@@ -14,34 +14,19 @@
 #include "core/places/yard_box.h"
 #include "core/storage/queries/names.h"
 #include "core/words/units.h"
+#include "tests/support/in_window.h"
 #include "tests/support/mill_lane.h"
-#include "tests/support/support.h"
-#include "ui/look/style.h"
-#include "ui/shell/main_window.h"
 #include "ui/yard/yard_place.h"
 
 namespace combwright {
 namespace {
 
-class YardHands : public test::SeasonTest {
+class YardHands : public test::WindowTest {
   protected:
     void SetUp() override {
-        {
-            Season season = newSeason();
-            playAll(season, test::millLaneBefore());
-            playAll(season, test::millLaneVisit());
-            playAll(
-                season,
-                R"({"do":"add-yard","on":"2027-04-01","yard_name":"Creek","usual_super":"medium"}
+        openWindow(test::millLaneBefore() + test::millLaneVisit() +
+                   R"({"do":"add-yard","on":"2027-04-01","yard_name":"Creek","usual_super":"medium"}
 {"do":"add-hive","on":"2027-04-10","yard":"Creek","mark":"C1","boxes":"deep D90","origin":"swarm"})");
-        }
-        session.setLook(applyLook(*qobject_cast<QApplication*>(QApplication::instance()), false));
-        ASSERT_TRUE(session.open(QString::fromStdString(path())));
-        window = std::make_unique<MainWindow>(session);
-        window->resize(1280, 800);
-        window->show();
-        window->activateWindow();
-        ASSERT_TRUE(QTest::qWaitForWindowActive(window.get()));
         place = qobject_cast<YardPlace*>(window->places().front());
     }
     static void press(Qt::Key key, Qt::KeyboardModifiers with = Qt::NoModifier) {
@@ -114,8 +99,6 @@ class YardHands : public test::SeasonTest {
     }
     void undo() { QTest::keyClick(window.get(), Qt::Key_Z, Qt::ControlModifier); }
 
-    Session session{clock};
-    std::unique_ptr<MainWindow> window;
     YardPlace* place = nullptr;
 };
 

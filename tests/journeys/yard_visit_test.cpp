@@ -7,29 +7,17 @@
 #include <QTest>
 
 #include "core/places/yard_sheet.h"
+#include "tests/support/in_window.h"
 #include "tests/support/mill_lane.h"
-#include "tests/support/support.h"
-#include "ui/look/style.h"
-#include "ui/shell/main_window.h"
 #include "ui/yard/yard_place.h"
 
 namespace combwright {
 namespace {
 
-class YardVisit : public test::SeasonTest {
+class YardVisit : public test::WindowTest {
   protected:
     void SetUp() override {
-        {
-            Season season = newSeason();
-            playAll(season, test::millLaneBefore());
-        }
-        session.setLook(applyLook(*qobject_cast<QApplication*>(QApplication::instance()), false));
-        ASSERT_TRUE(session.open(QString::fromStdString(path())));
-        window = std::make_unique<MainWindow>(session);
-        window->resize(1280, 800);
-        window->show();
-        window->activateWindow();
-        ASSERT_TRUE(QTest::qWaitForWindowActive(window.get()));
+        openWindow(test::millLaneBefore());
         place = qobject_cast<YardPlace*>(window->places().front());
     }
     /// The line under the cursor.
@@ -43,8 +31,6 @@ class YardVisit : public test::SeasonTest {
         return yardSheet(session.read(), *place->yard(), test::day("2027-06-09"));
     }
 
-    Session session{clock};
-    std::unique_ptr<MainWindow> window;
     YardPlace* place = nullptr;
 };
 

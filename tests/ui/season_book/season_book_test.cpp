@@ -15,31 +15,19 @@
 #include "core/model/season_info.h"
 #include "core/storage/queries/constants.h"
 #include "tests/support/book_season.h"
-#include "tests/support/support.h"
+#include "tests/support/in_window.h"
 #include "ui/look/style.h"
 #include "ui/season_book/season_book_place.h"
-#include "ui/shell/main_window.h"
 
 namespace combwright {
 namespace {
 
-class InTheSeasonBook : public test::SeasonTest {
+class InTheSeasonBook : public test::WindowTest {
   protected:
     void SetUp() override {
         clock.set("2027-11-20");
-        {
-            Season season = newSeason();
-            playAll(season, test::bookYears());
-        }
-        session.setLook(look(1.0));
-        ASSERT_TRUE(session.open(QString::fromStdString(path())));
-        window = std::make_unique<MainWindow>(session);
-        window->resize(1280, 800);
-        window->show();
-        window->activateWindow();
-        ASSERT_TRUE(QTest::qWaitForWindowActive(window.get()));
-        QTest::keyClick(window.get(), Qt::Key_4, Qt::ControlModifier);
-        book = qobject_cast<SeasonBookPlace*>(window->current());
+        openWindow(test::bookYears());
+        book = goToPlace<SeasonBookPlace>(3);
         ASSERT_NE(book, nullptr);
         QApplication::processEvents();
     }
@@ -92,8 +80,6 @@ class InTheSeasonBook : public test::SeasonTest {
                 << button->text().toStdString();
     }
 
-    Session session{clock};
-    std::unique_ptr<MainWindow> window;
     SeasonBookPlace* book = nullptr;
 };
 

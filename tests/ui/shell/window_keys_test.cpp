@@ -7,34 +7,20 @@
 #include <QPushButton>
 #include <QTest>
 
-#include "tests/support/support.h"
-#include "ui/look/style.h"
-#include "ui/shell/main_window.h"
+#include "tests/support/in_window.h"
 #include "ui/yard/yard_place.h"
 
 namespace combwright {
 namespace {
 
-class WindowKeys : public test::SeasonTest {
+class WindowKeys : public test::WindowTest {
   protected:
     void SetUp() override {
-        {
-            Season season = newSeason();
-            playAll(season, R"({"do":"add-yard","on":"2027-04-01","yard_name":"Hill"}
+        openWindow(R"({"do":"add-yard","on":"2027-04-01","yard_name":"Hill"}
 {"do":"add-hive","on":"2027-04-01","yard":"Hill","mark":"H1","boxes":"deep D1, x, medium M1"}
 {"do":"add-hive","on":"2027-04-01","yard":"Hill","mark":"H2","boxes":"deep D2, x, medium M2"})");
-        }
-        session.setLook(applyLook(*qApp, false));
-        window = std::make_unique<MainWindow>(session);
-        window->resize(1280, 800);
-        ASSERT_TRUE(session.open(QString::fromStdString(path())));
-        window->show();
-        ASSERT_TRUE(QTest::qWaitForWindowActive(window.get()));
     }
     YardPlace& yard() { return *qobject_cast<YardPlace*>(window->places().front()); }
-
-    Session session{clock};
-    std::unique_ptr<MainWindow> window;
 };
 
 TEST_F(WindowKeys, TakeBackALineFromTheEmptyFieldBelowIt) {
