@@ -51,7 +51,7 @@ Explained explainShare(const RunBalance& balance, const RunShare& share, const W
     Explained figure;
     figure.what =
         share.hive ? roomWord("Share of %1").arg(fromUtf8(share.mark)) : roomWord("No tag");
-    figure.answer = shownMass(static_cast<double>(share.mass.grams()), share.how);
+    figure.answer = massKnown(static_cast<double>(share.mass.grams()), share.how);
     figure.working = sharing;
     noteBoxes(balance, share.hive, figure.working);
     note(&figure.working, "share_g", static_cast<double>(share.mass.grams()), "g",
@@ -77,10 +77,6 @@ void noteFrames(const Read& file, const SheetLoad& load, Working& working) {
 
 }  // namespace
 
-QString shownMass(double grams, How how) {
-    return massText(grams, how) + QLatin1Char(' ') + QLatin1Char(letter(how));
-}
-
 std::vector<Explained> explainRun(const Read& file, const RunBalance& balance) {
     std::vector<Explained> figures;
     Working sharing;
@@ -91,7 +87,7 @@ std::vector<Explained> explainRun(const Read& file, const RunBalance& balance) {
     if (again->outOfBoxesG) {
         Explained out;
         out.what = roomWord("Out of the boxes");
-        out.answer = shownMass(*again->outOfBoxesG, again->outHow());
+        out.answer = massKnown(*again->outOfBoxesG, again->outHow());
         for (const RunBoxLine& line : again->boxes)
             if (line.offG)
                 note(&out.working, line.byDifference ? "by_difference" : "off_box", *line.offG, "g",
@@ -102,7 +98,7 @@ std::vector<Explained> explainRun(const Read& file, const RunBalance& balance) {
     if (again->unaccountedG) {
         Explained missing;
         missing.what = roomWord("Missing");
-        missing.answer = shownMass(*again->unaccountedG, again->missingHow());
+        missing.answer = massKnown(*again->unaccountedG, again->missingHow());
         missing.working = sharing;
         figures.push_back(std::move(missing));
     }
@@ -118,7 +114,7 @@ std::vector<Explained> explainRun(const Read& file, const RunBalance& balance) {
     if (again->bucketsHow != How::Unknown) {
         Explained buckets;
         buckets.what = roomWord("In the buckets");
-        buckets.answer = shownMass(static_cast<double>(again->buckets.grams()), again->bucketsHow);
+        buckets.answer = massKnown(static_cast<double>(again->buckets.grams()), again->bucketsHow);
         for (const Bucket& bucket : file.where<Bucket>({is("extraction", balance.run.id)}))
             if (const auto net = bucket.net ? bucket.net->middle() : std::nullopt)
                 note(&buckets.working, "honey_g", *net, "g",

@@ -19,7 +19,4 @@ std::vector<Explained> explainLoad(const Read& file, const LoadSheet& sheet, con
 /// Buckets needed and the mean water.
 std::vector<Explained> explainBuckets(const Read& file, Id<Extraction> run, Day on);
 
-/// "27.5 kg w", as it stands on the screen.
-QString shownMass(double grams, How how);
-
 }  // namespace combwright

@@ -15,10 +15,6 @@ namespace {
 
 QString explainSay(const char* text) { return QCoreApplication::translate("pull", text); }
 
-QString withLetter(double grams, How how) {
-    return massText(grams, how) + QLatin1Char(' ') + QLatin1Char(letter(how));
-}
-
 std::string lookHow(How how) { return std::string(word(how)); }
 
 class PullExplained {
@@ -87,7 +83,7 @@ void PullExplained::box(const PullYardRow& yard, const PullHiveRow& hive, const 
     const double share = filled ? *filled / 10000.0 : row.cappedShare.value_or(0);
 
     Working* honey =
-        begin(explainSay("Honey in %1").arg(name), withLetter(row.honey->grams, row.honey->how));
+        begin(explainSay("Honey in %1").arg(name), massKnown(row.honey->grams, row.honey->how));
     (void)frameHoney({*full, share, share, std::nullopt}, {}, honey);
     for (Working::Step& step : honey->steps) {
         if (step.what == "full_frame_g")
@@ -102,7 +98,7 @@ void PullExplained::box(const PullYardRow& yard, const PullHiveRow& hive, const 
 
     if (!row.gross) return;
     Working* gross = begin(explainSay("Weight of %1 to lift").arg(name),
-                           withLetter(row.gross->grams, row.gross->how));
+                           massKnown(row.gross->grams, row.gross->how));
     (void)emptyBoxGramsOf(m_file, *row.kind, yard.yard.id, m_sheet.on, gross);
     note(gross, "box_honey", row.honey->grams, "g");
     note(gross, "gross", row.gross->grams, "g", "box with empty combs + honey");
@@ -112,7 +108,7 @@ void PullExplained::hive(const PullYardRow& yard, const PullHiveRow& hive) {
     if (!hive.remainingG) return;
     const QString mark = fromUtf8(hive.hive.mark.text());
     Working* keeps =
-        begin(explainSay("Left to %1").arg(mark), withLetter(*hive.remainingG, How::ByEye));
+        begin(explainSay("Left to %1").arg(mark), massKnown(*hive.remainingG, How::ByEye));
     note(keeps, "nest_stores", hive.nest->grams, "g",
          "frames of stores last counted · honey of a full frame of the nest");
     double supers = 0;
@@ -120,7 +116,7 @@ void PullExplained::hive(const PullYardRow& yard, const PullHiveRow& hive) {
         if (box.verdict != PullVerdict::Take && box.honey) supers += box.honey->grams;
     note(keeps, "left_in_supers", supers, "g", "supers that stay");
     note(keeps, "remaining_g", hive.nest->grams + supers, "g", "nest + supers that stay");
-    Working* feed = begin(explainSay("To feed %1").arg(mark), withLetter(hive.shortG, How::ByEye));
+    Working* feed = begin(explainSay("To feed %1").arg(mark), massKnown(hive.shortG, How::ByEye));
     note(feed, "winter_need", hive.needG, "g", {},
          yard.yard.winterNeed ? "the yard's own" : "this plan's");
     note(feed, "remaining_g", *hive.remainingG, "g");
@@ -130,7 +126,7 @@ void PullExplained::hive(const PullYardRow& yard, const PullHiveRow& hive) {
 
 void PullExplained::honeyInAll() {
     Working* honey =
-        begin(explainSay("Honey in all"), withLetter(m_sheet.honey.grams, m_sheet.honey.how));
+        begin(explainSay("Honey in all"), massKnown(m_sheet.honey.grams, m_sheet.honey.how));
     double sum = 0;
     for (const PullYardRow& yard : m_sheet.yards) {
         if (yard.taken == 0) continue;
@@ -144,13 +140,13 @@ void PullExplained::honeyInAll() {
 
 void PullExplained::bound() {
     Working* bound =
-        begin(explainSay("Most that any choice takes"), withLetter(m_sheet.boundG, How::ByEye));
+        begin(explainSay("Most that any choice takes"), massKnown(m_sheet.boundG, How::ByEye));
     (void)reckonPull(m_input, bound);
 }
 
 void PullExplained::carry() {
     if (m_sheet.gross.grams <= 0) return;
-    Working* carry = begin(explainSay("To carry"), withLetter(m_sheet.gross.grams, How::Assumed));
+    Working* carry = begin(explainSay("To carry"), massKnown(m_sheet.gross.grams, How::Assumed));
     double honey = 0;
     double empty = 0;
     for (const PullYardRow& yard : m_sheet.yards)

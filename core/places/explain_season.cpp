@@ -12,10 +12,6 @@ namespace {
 
 QString bookWord(const char* text) { return QCoreApplication::translate("explained", text); }
 
-QString massAnswer(double grams, How how) {
-    return QStringLiteral("%1 %2").arg(massText(grams, how)).arg(QLatin1Char(letter(how)));
-}
-
 double bookGrams(Mass mass) { return static_cast<double>(mass.grams()); }
 
 std::string boxWeights(const RunRecord& run) {
@@ -69,7 +65,7 @@ Explained average(const QString& what, Mass total, How how, int hives) {
     Explained each;
     each.what = what;
     const double grams = gramsPerHive(bookGrams(total), hives, &each.working);
-    each.answer = massAnswer(grams, how);
+    each.answer = massKnown(grams, how);
     return each;
 }
 
@@ -100,7 +96,7 @@ void addChange(std::vector<Explained>& all, const QString& of, const std::option
 Explained honeyOf(const YieldRecords& records, const QString& of, Mass mass, How how) {
     Explained honey;
     honey.what = bookWord("%1: honey in %2").arg(of).arg(records.year);
-    honey.answer = massAnswer(bookGrams(mass), how);
+    honey.answer = massKnown(bookGrams(mass), how);
     noteRecords(&honey.working, records);
     return honey;
 }
@@ -111,7 +107,7 @@ std::vector<Explained> explainYear(const SeasonYield& season) {
     const QString of = bookWord("All");
     Explained total;
     total.what = bookWord("%1: honey in %2").arg(of).arg(season.year);
-    total.answer = massAnswer(bookGrams(season.total), season.how);
+    total.answer = massKnown(bookGrams(season.total), season.how);
     double sum = 0;
     for (const YardYield& yard : season.yards) {
         if (yard.total == Mass()) continue;
@@ -170,7 +166,7 @@ std::vector<Explained> explainRun(const Read& file, const SeasonYield& season,
     const QString of = bookWord("Run %1").arg(fromUtf8(balance.run.name.text()));
     Explained buckets;
     buckets.what = bookWord("%1: in the buckets").arg(of);
-    buckets.answer = massAnswer(bookGrams(balance.buckets), balance.bucketsHow);
+    buckets.answer = massKnown(bookGrams(balance.buckets), balance.bucketsHow);
     double sum = 0;
     for (const Bucket& bucket : file.where<Bucket>({is("extraction", balance.run.id)})) {
         const auto net = bucket.net ? bucket.net->middle() : std::nullopt;
@@ -185,8 +181,8 @@ std::vector<Explained> explainRun(const Read& file, const SeasonYield& season,
     if (balance.outOfBoxesG && !records.runs.empty()) {
         Explained out;
         out.what = bookWord("%1: out of the boxes").arg(of);
-        out.answer = massAnswer(*balance.outOfBoxesG,
-                                balance.unaccountedG ? How::Weighed : How::ByDifference);
+        out.answer = massKnown(*balance.outOfBoxesG,
+                               balance.unaccountedG ? How::Weighed : How::ByDifference);
         note(&out.working, "off_boxes", records.runs.front().offG, "g",
              boxWeights(records.runs.front()));
         all.push_back(std::move(out));
@@ -194,7 +190,7 @@ std::vector<Explained> explainRun(const Read& file, const SeasonYield& season,
     if (!balance.unaccountedG) return all;
     Explained missing;
     missing.what = bookWord("%1: missing").arg(of);
-    missing.answer = massAnswer(*balance.unaccountedG, balance.missingHow());
+    missing.answer = massKnown(*balance.unaccountedG, balance.missingHow());
     note(&missing.working, "off_boxes", balance.outOfBoxesG.value_or(0), "g");
     note(&missing.working, "in_buckets", bookGrams(balance.buckets), "g");
     if (balance.cappings) note(&missing.working, "wet_cappings", bookGrams(*balance.cappings), "g");

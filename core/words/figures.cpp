@@ -87,6 +87,10 @@ QString massText(double grams, How how) {
     return ShownFigure{massFigure(grams, how), massUnit()}.text();
 }
 
+QString massKnown(double grams, How how) {
+    return massText(grams, how) + QLatin1Char(' ') + QLatin1Char(letter(how));
+}
+
 QString massRateFigure(double grams) { return fixed(inMassUnits(grams), 2); }
 
 QString massTyped(Mass mass) {

@@ -39,6 +39,8 @@ double gramsOfMassUnits(double shown);
 QString massFigure(double grams, How how);
 /// The same with its unit: "27.5 kg", "61 lb".
 QString massText(double grams, How how);
+/// With the letter of how it is known: "27.5 kg w".
+QString massKnown(double grams, How how);
 /// With two decimals, for rates: 1.64 kg a frame, 3.62 lb a frame.
 QString massRateFigure(double grams);
 /// A recorded mass as it would be typed again, with all the digits it has: "21.4", "47.18".

@@ -22,6 +22,12 @@ const char* refusalText(const Refusal& refusal) {
     const auto has = [&](const char* name) { return !refusal.value(name).empty(); };
     switch (refusal.code) {
         case Code::Missing:
+            if (refusal.field == "usual_super")
+                return QT_TRANSLATE_NOOP(
+                    "refusals",
+                    "Nobody said yet which kind of super this yard has. Put its first one on by "
+                    "its "
+                    "name (in Yard: B, then medium M1); from then on +1 puts on the same.");
             return QT_TRANSLATE_NOOP("refusals", "%1 is missing. Give it.");
         case Code::UnknownKey:
             return QT_TRANSLATE_NOOP(

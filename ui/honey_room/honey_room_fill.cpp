@@ -13,7 +13,7 @@ namespace {
 
 QString reading(const std::optional<Known<Mass>>& mass) {
     const auto grams = mass ? mass->middle() : std::nullopt;
-    return grams ? shownMass(*grams, mass->how) : QString();
+    return grams ? massKnown(*grams, mass->how) : QString();
 }
 
 }  // namespace

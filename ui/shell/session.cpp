@@ -124,9 +124,7 @@ bool Session::open(const QString& path) {
         return true;
     }
     return opening(path, [&]() -> Result<void> {
-        Season season = Season::open(path.toStdString(), m_clock);
-        demandPagesWhole(season.read().database());
-        adopt(std::move(season));
+        adopt(Season::open(path.toStdString(), m_clock));
         return {};
     });
 }

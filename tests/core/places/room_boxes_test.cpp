@@ -180,7 +180,7 @@ TEST_F(RoomOfTheDay, EveryFigureExplainedIsTheFigureShown) {
     for (std::size_t i = 0; i < balance->shares.size(); ++i) {
         const auto grams = static_cast<double>(balance->shares[i].mass.grams());
         EXPECT_DOUBLE_EQ(figures[i].working.steps.back().value, grams);
-        EXPECT_EQ(figures[i].answer, shownMass(grams, balance->shares[i].how));
+        EXPECT_EQ(figures[i].answer, massKnown(grams, balance->shares[i].how));
     }
     const std::size_t at = balance->shares.size();
     EXPECT_DOUBLE_EQ(figures[at].working.steps.back().value, *balance->outOfBoxesG);
