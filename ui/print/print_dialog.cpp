@@ -91,7 +91,8 @@ void printWithPreview(QWidget* parent, const Page& page, const Look& look) {
         paper->addItem(QStringLiteral("A4"), QStringLiteral("a4"));
         paper->addItem(QStringLiteral("Letter"), QStringLiteral("letter"));
         paper->setCurrentIndex(chosenPaper().id() == QPageSize::Letter ? 1 : 0);
-        QObject::connect(paper, &QComboBox::activated, &preview, [&](int index) {
+        // The box itself by value: it lives on after this block, our name for it does not.
+        QObject::connect(paper, &QComboBox::activated, &preview, [&, paper](int index) {
             chosenPaper() = *paperNamed(paper->itemData(index).toString());
             printer.setPageSize(chosenPaper());
             if (auto* shown = preview.findChild<QPrintPreviewWidget*>()) shown->updatePreview();

@@ -126,6 +126,16 @@ QAction* MainWindow::addKey(const QString& name, const QKeySequence& key,
     return action;
 }
 
+// Places go only after this part of the window is gone: fields that lose the focus on their way
+// out, and keys the filter still sees, must not find it half taken down.
+MainWindow::~MainWindow() {
+    qApp->removeEventFilter(this);
+    m_session.disconnect(this);
+    for (Place* place : m_places) place->disconnect(this);
+    delete takeCentralWidget();
+    m_places.clear();
+}
+
 void MainWindow::addPlace(Place* place) {
     m_places.push_back(place);
     place->setAccessibleName(place->railWord());

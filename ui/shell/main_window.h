@@ -22,6 +22,7 @@ class MainWindow : public QMainWindow {
 
   public:
     explicit MainWindow(Session& session, QWidget* parent = nullptr);
+    ~MainWindow() override;
 
     /// The places in the order of the rail.
     const std::vector<Place*>& places() const { return m_places; }
