@@ -2,6 +2,9 @@
 
 #include "core/model/honey/pull.h"
 #include "core/model/season_info.h"
+#include "core/model/storeroom/dead_out.h"
+#include "core/model/storeroom/review.h"
+#include "core/model/storeroom/season_plan.h"
 
 namespace combwright {
 namespace {
@@ -18,7 +21,8 @@ const std::vector<RecordType>& recordTypes() {
         typesOf<SeasonInfo, FrameKind, BoxKind, Yard, Hive, Colony, Visit, Inspection, Finding,
                 Feeding, Box, BoxMove, BoxLook, Frame, BoxCount, FrameCheck, Constant, PullPlan,
                 PullLine, CropNote, Extraction, ExtractionBox, SpinLoad, LoadBox, Bucket,
-                ClosingShare, Hold>();
+                ClosingShare, Hold, BoxReview, RawWax, Equipment, EquipmentCount, FreezerRound,
+                FreezerLoad, DeadOut, SetOut, SeasonPlan, PlanItem>();
     return all;
 }
 

@@ -35,13 +35,14 @@ enum class HoldWhy {
     TreatedWhileOn,
     WetHoney,
     Complaint,
-    Other
+    Other,
+    Contact  ///< something went from or to where disease is suspected
 };
 template <>
 struct Choices<HoldWhy> {
-    static constexpr auto words =
-        std::to_array<std::string_view>({"dead-out unexplained", "suspected disease",
-                                         "treated while on", "wet honey", "complaint", "other"});
+    static constexpr auto words = std::to_array<std::string_view>(
+        {"dead-out unexplained", "suspected disease", "treated while on", "wet honey", "complaint",
+         "other", "contact"});
 };
 
 /// Something is held back. The hold sticks to the thing and goes where it goes, until it is lifted.

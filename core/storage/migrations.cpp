@@ -69,6 +69,8 @@ std::string Migration::digest() const {
 const std::vector<Migration>& migrations() {
     static const std::vector<Migration> all{
         {1, "first", resourceText(QStringLiteral(":/combwright/migrations/0001_first.sql")), 1},
+        {2, "storeroom", resourceText(QStringLiteral(":/combwright/migrations/0002_storeroom.sql")),
+         1},
     };
     return all;
 }

@@ -32,7 +32,7 @@ const Fields& Box::fields() {
         ownId<&Box::id>(), field<&Box::kind>("kind"), field<&Box::mark>("mark"),
         field<&Box::condition>("condition"), field<&Box::place>("place"), field<&Box::hive>("hive"),
         field<&Box::level>("level"), field<&Box::stack>("stack"), field<&Box::since>("since"),
-        field<&Box::note>("note"));
+        field<&Box::note>("note"), field<&Box::wantsPaint>("wants_paint"));
     return all;
 }
 

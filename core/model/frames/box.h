@@ -75,6 +75,7 @@ struct Box {
     std::string stack;             ///< which stack or shelf of the storeroom
     Day since;
     std::string note;
+    std::optional<bool> wantsPaint;
     static const Fields& fields();
 };
 

@@ -51,15 +51,18 @@ const Fields& Frame::fields() {
                  field<&Frame::filledA>("filled_a"), field<&Frame::filledB>("filled_b"),
                  field<&Frame::capped>("capped"), field<&Frame::faults>("faults"),
                  field<&Frame::frozen>("frozen"), field<&Frame::retired>("retired"),
-                 field<&Frame::retiredOn>("retired_on"));
+                 field<&Frame::retiredOn>("retired_on"), field<&Frame::verdict>("verdict"),
+                 field<&Frame::reviewed>("reviewed"), field<&Frame::stack>("stack"),
+                 field<&Frame::mark>("mark"), field<&Frame::note>("note"));
     return all;
 }
 
 const Fields& BoxCount::fields() {
-    static const Fields all = describe(
-        ownId<&BoxCount::id>(), field<&BoxCount::box>("box"), field<&BoxCount::on>("on_day"),
-        field<&BoxCount::occasion>("occasion"), field<&BoxCount::comb>("comb"),
-        field<&BoxCount::faults>("faults"), field<&BoxCount::frames>("frames"));
+    static const Fields all =
+        describe(ownId<&BoxCount::id>(), field<&BoxCount::box>("box"),
+                 field<&BoxCount::on>("on_day"), field<&BoxCount::occasion>("occasion"),
+                 field<&BoxCount::comb>("comb"), field<&BoxCount::faults>("faults"),
+                 field<&BoxCount::frames>("frames"), field<&BoxCount::verdict>("verdict"));
     return all;
 }
 

@@ -22,6 +22,15 @@ struct Choices<Retired> {
         std::to_array<std::string_view>({"melted", "burnt", "sold", "missing"});
 };
 
+/// What is to become of a frame, in the order of the digits it is typed by, 1 to 8. Refitted: its
+/// comb goes into the pot, its wood is sound and gets new foundation. Melted: comb and frame go.
+enum class Verdict { Keep, Scrape, Repair, Refit, Freeze, Melt, Hold, Burn };
+template <>
+struct Choices<Verdict> {
+    static constexpr auto words = std::to_array<std::string_view>(
+        {"keep", "scrape", "repair", "refit", "freeze", "melt", "hold", "burn"});
+};
+
 /// The faults a frame may have, each with the letter it is flagged by.
 struct Fault {
     char letter;
@@ -49,6 +58,11 @@ struct Frame {
     std::optional<Day> frozen;
     std::optional<Retired> retired;
     std::optional<Day> retiredOn;
+    std::optional<Verdict> verdict;  ///< what is to become of it, until that is done
+    std::optional<Day> reviewed;     ///< when it was last looked through on the bench
+    std::string stack;               ///< which shelf, where it is loose
+    std::string mark;                ///< written on it; empty for nearly all
+    std::string note;
     static const Fields& fields();
 };
 
@@ -69,14 +83,8 @@ struct BoxCount {
     std::optional<Comb> comb;
     std::string faults;
     Count frames;
+    std::optional<Verdict> verdict;
     static const Fields& fields();
-};
-
-enum class Verdict { Keep, Scrape, Repair, Refit, Freeze, Melt, Hold, Burn };
-template <>
-struct Choices<Verdict> {
-    static constexpr auto words = std::to_array<std::string_view>(
-        {"keep", "scrape", "repair", "refit", "freeze", "melt", "hold", "burn"});
 };
 
 /// What was seen of one frame, or of so many alike in a box.

@@ -9,6 +9,9 @@
 #include "core/exchange/described_json.h"
 #include "core/model/honey/pull.h"
 #include "core/model/season_info.h"
+#include "core/model/storeroom/dead_out.h"
+#include "core/model/storeroom/review.h"
+#include "core/model/storeroom/season_plan.h"
 #include "core/storage/season_file.h"
 #include "core/words/words.h"
 
@@ -41,7 +44,8 @@ using AllRecords =
     testing::Types<SeasonInfo, FrameKind, BoxKind, Yard, Hive, Colony, Visit, Inspection, Finding,
                    Feeding, Box, BoxMove, BoxLook, Frame, BoxCount, FrameCheck, Constant, PullPlan,
                    PullLine, CropNote, Extraction, ExtractionBox, SpinLoad, LoadBox, Bucket,
-                   ClosingShare, Hold>;
+                   ClosingShare, Hold, BoxReview, RawWax, Equipment, EquipmentCount, FreezerRound,
+                   FreezerLoad, DeadOut, SetOut, SeasonPlan, PlanItem>;
 TYPED_TEST_SUITE(EachRecord, AllRecords);
 
 TYPED_TEST(EachRecord, DescribesEveryMember) {

@@ -181,13 +181,14 @@ TEST_F(Files, IsOneFileAtRest) {
     EXPECT_EQ(beside, QStringList{QStringLiteral("season.combwright")});
 }
 
-// Upgrades, with steps made up for the test: the real list has only one so far.
+// Upgrades, by a step made up for the test after the real ones.
 class Upgrades : public Files {
   protected:
     std::vector<Migration> older = migrations();
+    int last = older.back().step;
     std::vector<Migration> newer = [this] {
         auto steps = older;
-        steps.push_back({2, "second", "ALTER TABLE yard ADD COLUMN soil TEXT", 1});
+        steps.push_back({last + 1, "made up", "ALTER TABLE yard ADD COLUMN soil TEXT", 1});
         return steps;
     }();
 };
@@ -195,7 +196,7 @@ class Upgrades : public Files {
 TEST_F(Upgrades, MakeAVerifiedCopyFirst) {
     makeSeason();
     const auto opened = openSeasonFile(path(), Database::Mode::ReadWrite, newer);
-    EXPECT_EQ(opened.database.number("PRAGMA user_version"), 2);
+    EXPECT_EQ(opened.database.number("PRAGMA user_version"), last + 1);
     ASSERT_TRUE(opened.copyBeforeUpgrade);
     const auto copy = openSeasonFile(*opened.copyBeforeUpgrade, Database::Mode::ReadOnly, older);
     EXPECT_EQ(copy.database.number("SELECT count(*) FROM yard"), 1);
@@ -208,7 +209,7 @@ TEST_F(Upgrades, ThatFailMidwayLeaveTheFileAsItWas) {
         "ALTER TABLE yard ADD COLUMN soil TEXT\n-- next\nSELECT nothing FROM nowhere";
     EXPECT_THROW((void)openSeasonFile(path(), Database::Mode::ReadWrite, broken), StorageError);
     const auto opened = openSeasonFile(path(), Database::Mode::ReadWrite, older);
-    EXPECT_EQ(opened.database.number("PRAGMA user_version"), 1);
+    EXPECT_EQ(opened.database.number("PRAGMA user_version"), last);
     EXPECT_EQ(opened.database.number("SELECT count(*) FROM pragma_table_info('yard') "
                                      "WHERE name = 'soil'"),
               0);
@@ -225,6 +226,15 @@ TEST_F(Upgrades, KeepOlderStepsUndoableAfterAnAddedColumn) {
     const Transaction transaction(opened.database);
     EXPECT_EQ(apply(opened.database, back), Applied::Yes);
     EXPECT_EQ(opened.database.number("SELECT count(*) FROM yard"), 0);
+}
+
+TEST_F(Upgrades, OfTheFirstShapeGainTheStoreroomOnce) {
+    const std::vector<Migration> first{migrations().front()};
+    { const auto made = createSeasonFile(path(), first); }
+    EXPECT_TRUE(openSeasonFile(path(), Database::Mode::ReadWrite).copyBeforeUpgrade);
+    const auto opened = openSeasonFile(path(), Database::Mode::ReadWrite);
+    EXPECT_FALSE(opened.copyBeforeUpgrade);
+    EXPECT_EQ(opened.database.number("SELECT count(*) FROM box_review"), 0);
 }
 
 }  // namespace
