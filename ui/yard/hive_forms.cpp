@@ -6,7 +6,7 @@
 #include "core/actions/yard/yards.h"
 #include "core/storage/queries/yards.h"
 #include "core/words/words.h"
-#include "ui/yard/small_form.h"
+#include "ui/shell/small_form.h"
 
 namespace combwright {
 namespace {

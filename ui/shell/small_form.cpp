@@ -1,4 +1,4 @@
-#include "ui/yard/small_form.h"
+#include "ui/shell/small_form.h"
 
 #include <QDialogButtonBox>
 #include <QFormLayout>
