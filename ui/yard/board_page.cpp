@@ -12,7 +12,7 @@
 #include "core/words/words.h"
 #include "ui/yard/add_forms.h"
 #include "ui/yard/board_hives.h"
-#include "ui/yard/flow_row.h"
+#include "ui/common/flow_row.h"
 #include "ui/yard/hive_forms.h"
 
 namespace combwright {

@@ -1,0 +1,147 @@
+#include "ui/storeroom/bench_panel.h"
+
+#include <QKeyEvent>
+#include <QVBoxLayout>
+
+#include "core/model/frames/frame.h"
+#include "core/words/words.h"
+
+namespace combwright {
+namespace {
+
+QString coloured(const QString& text, const QColor& color) {
+    return QStringLiteral("<span style=\"color:%1\">%2</span>").arg(color.name(), text);
+}
+
+/// "W web of moth", no line broken between letter and word.
+QString keyed(const QString& key, const QString& what) {
+    QString tied = what;
+    tied.replace(QLatin1Char(' '), QChar(QChar::Nbsp));
+    return QStringLiteral("<b>%1</b>&nbsp;%2").arg(key, tied.toHtmlEscaped());
+}
+
+QString legend() {
+    QStringList letters;
+    for (const Fault& fault : faults())
+        letters << keyed(QString(QLatin1Char(fault.letter)), fromUtf8(fault.word));
+    QStringList digits;
+    int digit = 0;
+    for (const std::string_view each : Choices<Verdict>::words)
+        digits << keyed(QString::number(++digit), fromUtf8(each));
+    return letters.join(QStringLiteral("&ensp; ")) + QStringLiteral("<br>") +
+           digits.join(QStringLiteral("&ensp; "));
+}
+
+}  // namespace
+
+BenchPanel::BenchPanel(Session& session, QWidget* parent)
+    : QWidget(parent),
+      m_session(session),
+      m_head(new QLabel(this)),
+      m_alarm(new QLabel(this)),
+      m_row(new BenchRow(session, this)),
+      m_facts(new QLabel(this)),
+      m_why(new QLabel(this)),
+      m_line(new QLineEdit(this)),
+      m_echo(new QLabel(this)),
+      m_letters(new QLabel(this)),
+      m_evening(new QLabel(this)) {
+    setObjectName(QStringLiteral("bench"));
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(4);
+    for (QWidget* each : std::initializer_list<QWidget*>{m_head, m_alarm, m_row, m_why, m_facts,
+                                                         m_line, m_echo, m_letters, m_evening})
+        column->addWidget(each);
+    for (QLabel* each : {m_head, m_alarm, m_facts, m_why, m_echo, m_letters, m_evening}) {
+        each->setWordWrap(true);
+        each->setTextFormat(Qt::RichText);
+    }
+    m_echo->setObjectName(QStringLiteral("bench_echo"));
+    m_evening->setObjectName(QStringLiteral("bench_evening"));
+    m_alarm->setObjectName(QStringLiteral("bench_alarm"));
+    m_line->setObjectName(QStringLiteral("bench_line"));
+    m_line->setAccessibleName(tr("Counts of the box on the bench"));
+    m_line->setPlaceholderText(
+        tr("7 keep, 1 web, 1 broken; scraped, wax 70, propolis 12, "
+           "years 24x3 25x5"));
+    m_line->installEventFilter(this);
+    connect(m_line, &QLineEdit::textChanged, this, &BenchPanel::readBack);
+    connect(m_line, &QLineEdit::returnPressed, this, [this] {
+        if (const QString typed = m_line->text().trimmed(); !typed.isEmpty())
+            Q_EMIT lineEntered(typed);
+    });
+    connect(m_row, &BenchRow::frameClicked, this, &BenchPanel::frameClicked);
+    connect(&session, &Session::lookChanged, this, &BenchPanel::restyle);
+    restyle();
+}
+
+void BenchPanel::restyle() {
+    const Look& look = m_session.look();
+    for (QLabel* each : {m_facts, m_why, m_echo, m_letters})
+        each->setFont(look.font(TextSize::Note));
+    m_letters->setText(legend());
+    readBack();
+}
+
+void BenchPanel::show(const std::optional<BenchView>& view) {
+    const Look& look = m_session.look();
+    for (QWidget* each : std::initializer_list<QWidget*>{m_row, m_line, m_echo})
+        each->setVisible(view.has_value());
+    if (!view) {
+        m_head->setText(QStringLiteral("<b>%1</b>").arg(tr("On the bench: nothing")));
+        for (QLabel* each : {m_alarm, m_facts, m_why}) each->hide();
+        return;
+    }
+    m_head->setText(QStringLiteral("<b>%1</b>&emsp;%2")
+                        .arg(tr("On the bench: %1").arg(view->mark.toHtmlEscaped()),
+                             coloured(view->head.toHtmlEscaped(), look.tone(Tone::Muted))));
+    m_alarm->setText(coloured(view->alarm.toHtmlEscaped(), look.tone(Tone::Warn)));
+    m_alarm->setVisible(!view->alarm.isEmpty());
+    m_facts->setText(view->facts.toHtmlEscaped());
+    m_facts->setVisible(!view->facts.isEmpty());
+    m_why->setText(coloured(view->why.toHtmlEscaped(), look.tone(Tone::Muted)));
+    m_why->setVisible(!view->why.isEmpty());
+    m_row->show(view->frames, view->current);
+}
+
+void BenchPanel::showEvening(const QString& sum) {
+    m_evening->setText(
+        QStringLiteral("<b>%1</b>&emsp;%2").arg(tr("This evening"), sum.toHtmlEscaped()));
+    m_evening->setVisible(!sum.isEmpty());
+}
+
+void BenchPanel::beginLine(const QString& text) {
+    m_line->setText(text);
+    m_line->setFocus(Qt::OtherFocusReason);
+    m_line->deselect();
+    m_line->end(false);
+}
+
+void BenchPanel::clearLine() { m_line->clear(); }
+
+void BenchPanel::readBack() {
+    const Look& look = m_session.look();
+    const QString typed = m_line->text().trimmed();
+    if (typed.isEmpty() || !m_reader) {
+        m_echo->setText(coloured(tr("Type the counts, or go to a frame with ← → and press a letter "
+                                    "for what is seen, a digit for what becomes of it."),
+                                 look.tone(Tone::Muted)));
+        return;
+    }
+    const Echo echo = m_reader(typed);
+    m_echo->setText(
+        coloured(echo.words.toHtmlEscaped(), look.tone(echo.bad ? Tone::Warn : Tone::Ink)));
+}
+
+bool BenchPanel::eventFilter(QObject* watched, QEvent* event) {
+    if (watched == m_line && event->type() == QEvent::KeyPress &&
+        static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape) {
+        m_line->clear();
+        Q_EMIT lineLeft();
+        return true;
+    }
+    return QWidget::eventFilter(watched, event);
+}
+
+}  // namespace combwright
