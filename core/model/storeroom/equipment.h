@@ -40,7 +40,7 @@ struct Equipment {
     EquipmentItem item = EquipmentItem::Other;
     std::string name;                        ///< where there are several kinds: "4 l tray"
     std::optional<Id<FrameKind>> frameKind;  ///< foundation is cut for it, a drum holds it
-    Count onHand;                            ///< sound, in the shed
+    std::optional<Count> onHand;             ///< sound, in the shed; none: nobody counted
     std::optional<Count> inRepair;
     std::optional<Count> lent;
     std::optional<Count> litres;         ///< of a freezer, a feeder

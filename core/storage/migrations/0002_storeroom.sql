@@ -54,7 +54,7 @@ CREATE TABLE equipment (
     item TEXT NOT NULL,
     name TEXT,
     frame_kind_id INTEGER REFERENCES frame_kind (id),
-    on_hand INTEGER NOT NULL,
+    on_hand INTEGER,
     in_repair INTEGER,
     lent INTEGER,
     litres INTEGER,

@@ -283,7 +283,7 @@ class RandomActions {
         const std::string on = isoText(day("2027-04-01") + days(pick(200)));
         // The yards are gone through every few weeks; otherwise no line is ever met again.
         const std::string visited = isoText(day("2027-04-10") + days(21 * pick(6)));
-        switch (pick(18)) {
+        switch (pick(19)) {
             case 0:
                 return R"({"do":"add-yard","on":")" + on + R"(","yard_name":"Y)" + number(6) +
                        "\"}";
@@ -318,6 +318,7 @@ class RandomActions {
                 return R"({"do":"count-box","on":")" + on + R"(","box":"#)" + number(30) +
                        R"(","contents":")" + number(2) + R"( drawn, 1 W"})";
             case 12:
+            case 17:
                 return R"({"do":"end-colony","on":")" + on + R"(","hive":"H)" + number(30) +
                        (pick(2) ? R"(","ending":"united","into":"H)" + number(30) + "\"}" : "\"}");
             case 13:
@@ -326,6 +327,8 @@ class RandomActions {
             case 14:
                 return R"({"do":"set-excluder","on":")" + on + R"(","hive":"H)" + number(30) +
                        (pick(3) ? R"(","boxes_under":)" + number(3) + "}" : "\"}");
+            case 16:
+                return equipment(on);
             default: {
                 static const char* const lines[] = {"e b7 s3 +1", "x rain",      "-1",
                                                     "w4/300 +1d", "f2.5 light!", "qc2c left1 +2"};
@@ -337,6 +340,21 @@ class RandomActions {
     unsigned pick(unsigned below) { return m_random() % below; }
 
   private:
+    std::string equipment(const std::string& on) {
+        switch (pick(4)) {
+            case 0:
+                return R"({"do":"describe-equipment","on":")" + on +
+                       R"(","item":"freezer","litres":)" + number(400) + "}";
+            case 1:
+                return R"({"do":"plan-season","on":")" + on + R"(","year":2028,"splits":)" +
+                       number(9) + R"(,"items":"floor 1 )" + number(3) +
+                       (pick(2) ? R"(, lid 1 1"})" : R"(, excluder 1 0 10 %"})");
+            default:
+                return R"({"do":"count-equipment","on":")" + on + R"(","item":")" +
+                       (pick(2) ? "floor" : "lid") + R"(","on_hand":)" + number(30) +
+                       R"(,"lent":)" + number(3) + R"(,"why_fewer":"counted again"})";
+        }
+    }
     std::string amend(const std::string& on) {
         static const char* const amended[] = {
             R"("hive":"H{n}","set":{"mark":"H{m}","note":"red lid"})",
@@ -413,8 +431,9 @@ TEST_F(SeasonFile, RandomDeedsUndoneAndRedoneAnywhereLeaveEqualDumps) {
     std::map<std::string, int> deeds;
     for (const JournalEntry& entry : season.history())
         if (entry.kind == StepKind::Do) ++deeds[entry.info.action];
-    for (const char* action : {"amend", "check-frames", "count-box", "strike-line", "write-line",
-                               "end-colony", "start-colony", "set-excluder"})
+    for (const char* action :
+         {"amend", "check-frames", "count-box", "strike-line", "write-line", "end-colony",
+          "start-colony", "set-excluder", "count-equipment", "describe-equipment", "plan-season"})
         EXPECT_GT(deeds[action], 10) << action << " was hardly ever kept";
     while (at > 0) {
         ASSERT_TRUE(season.undo());

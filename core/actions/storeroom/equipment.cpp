@@ -1,0 +1,187 @@
+#include "core/actions/storeroom/equipment.h"
+
+#include <algorithm>
+
+namespace combwright {
+namespace {
+
+std::string itemWord(EquipmentItem item) {
+    return std::string(Choices<EquipmentItem>::words[static_cast<std::size_t>(item)]);
+}
+
+std::optional<Equipment> equipmentOf(const Read& file, EquipmentItem item,
+                                     const std::string& called,
+                                     const std::optional<Id<FrameKind>>& frameKind) {
+    for (Equipment& each : file.where<Equipment>({is("item", item)}))
+        if (each.name == called && each.frameKind == frameKind) return std::move(each);
+    return std::nullopt;
+}
+
+std::int64_t counted(const EquipmentCount& count) {
+    return (count.onHand + count.inRepair.value_or(Count()) + count.lent.value_or(Count())).value();
+}
+
+/// The name without blanks around it; refused where it is no name at all.
+Result<std::string> tidyName(const std::string& called) {
+    if (called.empty()) return std::string();
+    const auto name = Name::of(called);
+    if (!name) return Refusal{Code::WrongType, "name", {{"wanted", "a name"}}};
+    return name->text();
+}
+
+struct Measure {
+    const char* key;
+    bool given = false;
+    bool fits = true;  ///< such an item has such a measure
+    bool inRange = true;
+    const char* low = "0";
+    const char* high = "inf";
+};
+
+std::vector<Measure> measuresOf(const DescribeEquipment& said) {
+    using Item = EquipmentItem;
+    const auto isOne = [&](std::initializer_list<Item> items) {
+        return std::find(items.begin(), items.end(), said.item) != items.end();
+    };
+    const auto positive = [](const auto& amount) { return !amount || amount->count() > 0; };
+    return {
+        {"litres", said.litres.has_value(), isOne({Item::Freezer, Item::Feeder, Item::Other}),
+         positive(said.litres)},
+        {"coldest_c", said.coldest.has_value(), isOne({Item::Freezer}),
+         !said.coldest || (said.coldest->celsius() >= -90 && said.coldest->celsius() <= 20), "-90",
+         "20"},
+        {"holds", said.holds.has_value(),
+         isOne({Item::Freezer, Item::Extractor, Item::NucleusBox, Item::Other}),
+         positive(said.holds)},
+        {"radius_mm", said.radius.has_value(), isOne({Item::Extractor}), positive(said.radius)},
+        {"rpm", said.rpm.has_value(), isOne({Item::Extractor}), positive(said.rpm)},
+        {"capacity_g", said.capacity.has_value(), isOne({Item::Bucket, Item::Other}),
+         positive(said.capacity)},
+    };
+}
+
+template <class T>
+void take(std::optional<T>& present, const std::optional<T>& said) {
+    if (said) present = said;
+}
+
+}  // namespace
+
+const Fields& CountEquipment::fields() {
+    static const Fields all = describe(
+        field<&CountEquipment::on>("on"), field<&CountEquipment::item>("item"),
+        field<&CountEquipment::called>("name"), field<&CountEquipment::frameKind>("frame_kind"),
+        field<&CountEquipment::onHand>("on_hand"), field<&CountEquipment::inRepair>("in_repair"),
+        field<&CountEquipment::lent>("lent"), field<&CountEquipment::whyFewer>("why_fewer"));
+    return all;
+}
+
+Result<Id<Equipment>> CountEquipment::perform(Write& file) const {
+    const auto tidy = tidyName(called);
+    if (!tidy) return tidy.error();
+    for (const auto& [key, count] : {std::pair("on_hand", std::optional(onHand)),
+                                     std::pair("in_repair", inRepair), std::pair("lent", lent)})
+        if (count && *count < Count()) return Refusal{Code::Negative, key, {}};
+    if (item == EquipmentItem::Foundation && !frameKind)
+        return Refusal{Code::Missing, "frame_kind", {}};
+
+    Equipment equipment;
+    auto present = equipmentOf(file, item, *tidy, frameKind);
+    if (present) equipment = *std::move(present);
+    EquipmentCount count;
+    std::optional<EquipmentCount> before;  // the latest count of an earlier day
+    bool newest = true;
+    if (equipment.id)
+        for (const EquipmentCount& each :
+             file.where<EquipmentCount>({is("equipment", equipment.id)})) {
+            if (each.on == on) count = each;
+            if (each.on < on && (!before || each.on >= before->on)) before = each;
+            newest = newest && each.on <= on;
+        }
+    const EquipmentCount same = count;
+    count.on = on;
+    count.onHand = onHand;
+    count.inRepair = inRepair;
+    count.lent = lent;
+    count.why = whyFewer;
+    if (before && counted(count) < counted(*before) && whyFewer.empty())
+        return Refusal{Code::Missing,
+                       "why_fewer",
+                       {{"name", itemWord(item)},
+                        {"before", std::to_string(counted(*before))},
+                        {"now", std::to_string(counted(count))}}};
+    if (same.id && toRow(same) == toRow(count)) return Refusal{Code::NothingToDo, "on_hand", {}};
+
+    equipment.item = item;
+    equipment.name = *tidy;
+    equipment.frameKind = frameKind;
+    if (newest) {
+        equipment.onHand = onHand;
+        equipment.inRepair = inRepair;
+        equipment.lent = lent;
+    }
+    if (!equipment.id) {
+        equipment.since = on;
+        file.add(equipment);
+    } else {
+        equipment.since = std::min(equipment.since, on);
+        file.change(equipment);
+    }
+    count.equipment = equipment.id;
+    if (count.id)
+        file.change(count);
+    else
+        file.add(count);
+    return equipment.id;
+}
+
+const Fields& DescribeEquipment::fields() {
+    static const Fields all = describe(
+        field<&DescribeEquipment::on>("on"), field<&DescribeEquipment::item>("item"),
+        field<&DescribeEquipment::called>("name"),
+        field<&DescribeEquipment::frameKind>("frame_kind"),
+        field<&DescribeEquipment::litres>("litres"), field<&DescribeEquipment::coldest>("coldest"),
+        field<&DescribeEquipment::holds>("holds"), field<&DescribeEquipment::radius>("radius"),
+        field<&DescribeEquipment::rpm>("rpm"), field<&DescribeEquipment::capacity>("capacity"),
+        field<&DescribeEquipment::note>("note"));
+    return all;
+}
+
+Result<Id<Equipment>> DescribeEquipment::perform(Write& file) const {
+    const auto tidy = tidyName(called);
+    if (!tidy) return tidy.error();
+    if (item == EquipmentItem::Foundation && !frameKind)
+        return Refusal{Code::Missing, "frame_kind", {}};
+    for (const Measure& each : measuresOf(*this)) {
+        if (!each.given) continue;
+        if (!each.fits) return Refusal{Code::Contradiction, each.key, {{"other", "item"}}};
+        if (!each.inRange)
+            return Refusal{Code::OutOfRange, each.key, {{"low", each.low}, {"high", each.high}}};
+    }
+    Equipment equipment;
+    if (auto present = equipmentOf(file, item, *tidy, frameKind)) {
+        equipment = *std::move(present);
+    } else {
+        equipment.item = item;
+        equipment.name = *tidy;
+        equipment.frameKind = frameKind;
+        equipment.since = on;
+        // Machines are described one by one: whoever does has it.
+        if (item == EquipmentItem::Freezer || item == EquipmentItem::Extractor)
+            equipment.onHand = Count(1);
+    }
+    const Row before = toRow(equipment);
+    take(equipment.litres, litres);
+    take(equipment.coldest, coldest);
+    take(equipment.holds, holds);
+    take(equipment.radius, radius);
+    take(equipment.rpm, rpm);
+    take(equipment.capacity, capacity);
+    if (!note.empty()) equipment.note = note;
+    if (!equipment.id) return file.add(equipment);
+    if (toRow(equipment) == before) return Refusal{Code::NothingToDo, "item", {}};
+    file.change(equipment);
+    return equipment.id;
+}
+
+}  // namespace combwright
