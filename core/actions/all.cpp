@@ -10,6 +10,7 @@
 #include "core/actions/storeroom/equipment.h"
 #include "core/actions/storeroom/frame_moves.h"
 #include "core/actions/storeroom/frame_work.h"
+#include "core/actions/storeroom/kinds.h"
 #include "core/actions/storeroom/reviews.h"
 #include "core/actions/storeroom/season_plan.h"
 #include "core/actions/yard/colonies.h"
@@ -44,20 +45,20 @@ ActionType typeOf() {
 
 const std::vector<ActionType>& actionTypes() {
     static const std::vector<ActionType> all{
-        typeOf<NameSeason>(),     typeOf<AddYard>(),           typeOf<AddHive>(),
-        typeOf<CloseHive>(),      typeOf<MoveHive>(),          typeOf<EndColony>(),
-        typeOf<StartColony>(),    typeOf<SetExcluder>(),       typeOf<RecordVisit>(),
-        typeOf<WriteLine>(),      typeOf<LookInto>(),          typeOf<StrikeLine>(),
-        typeOf<AddBoxes>(),       typeOf<MoveBox>(),           typeOf<LookBox>(),
-        typeOf<CountBox>(),       typeOf<HoldBack>(),          typeOf<ReleaseHold>(),
-        typeOf<SetConstant>(),    typeOf<NoteCrop>(),          typeOf<KeepPlan>(),
-        typeOf<OpenRun>(),        typeOf<WeighBox>(),          typeOf<NameLostBox>(),
-        typeOf<SpinFrames>(),     typeOf<FillBucket>(),        typeOf<WeighCappings>(),
-        typeOf<CloseRun>(),       typeOf<TakeBoxOut>(),        typeOf<CheckFrames>(),
-        typeOf<CountEquipment>(), typeOf<DescribeEquipment>(), typeOf<PlanSeason>(),
-        typeOf<ReviewBox>(),      typeOf<JudgeFrames>(),       typeOf<WorkFrames>(),
-        typeOf<AddFrames>(),      typeOf<MoveFrames>(),        typeOf<MendBoxes>(),
-        typeOf<Amend>(),
+        typeOf<NameSeason>(),       typeOf<AddYard>(),           typeOf<AddHive>(),
+        typeOf<CloseHive>(),        typeOf<MoveHive>(),          typeOf<EndColony>(),
+        typeOf<StartColony>(),      typeOf<SetExcluder>(),       typeOf<RecordVisit>(),
+        typeOf<WriteLine>(),        typeOf<LookInto>(),          typeOf<StrikeLine>(),
+        typeOf<AddBoxes>(),         typeOf<MoveBox>(),           typeOf<LookBox>(),
+        typeOf<CountBox>(),         typeOf<HoldBack>(),          typeOf<ReleaseHold>(),
+        typeOf<SetConstant>(),      typeOf<NoteCrop>(),          typeOf<KeepPlan>(),
+        typeOf<OpenRun>(),          typeOf<WeighBox>(),          typeOf<NameLostBox>(),
+        typeOf<SpinFrames>(),       typeOf<FillBucket>(),        typeOf<WeighCappings>(),
+        typeOf<CloseRun>(),         typeOf<TakeBoxOut>(),        typeOf<CheckFrames>(),
+        typeOf<CountEquipment>(),   typeOf<DescribeEquipment>(), typeOf<PlanSeason>(),
+        typeOf<ReviewBox>(),        typeOf<JudgeFrames>(),       typeOf<WorkFrames>(),
+        typeOf<AddFrames>(),        typeOf<MoveFrames>(),        typeOf<MendBoxes>(),
+        typeOf<MeasureFrameKind>(), typeOf<MeasureBoxKind>(),    typeOf<Amend>(),
     };
     return all;
 }

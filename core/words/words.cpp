@@ -185,6 +185,8 @@ constexpr Label labels[] = {
     {"mark_wash", QT_TRANSLATE_NOOP("words", "mites in bees")},
     {"mass", QT_TRANSLATE_NOOP("words", "mass")},
     {"max_water", QT_TRANSLATE_NOOP("words", "water at most")},
+    {"measure-box-kind", QT_TRANSLATE_NOOP("words", "a kind of box measured")},
+    {"measure-frame-kind", QT_TRANSLATE_NOOP("words", "a kind of frame measured")},
     {"measured", QT_TRANSLATE_NOOP("words", "measured")},
     {"mend-boxes", QT_TRANSLATE_NOOP("words", "boxes mended")},
     {"method", QT_TRANSLATE_NOOP("words", "method")},

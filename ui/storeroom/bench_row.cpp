@@ -46,7 +46,8 @@ double BenchRow::frameWidth() const {
 double BenchRow::frameHeight() const {
     double tallest = 0.0;
     for (const BenchFrame& each : m_frames)
-        tallest = std::max(tallest, frameSize(each.view, frameWidth(), m_session.look()).height());
+        tallest = std::max(
+            tallest, combwright::frameSize(each.view, frameWidth(), m_session.look()).height());
     return tallest;
 }
 

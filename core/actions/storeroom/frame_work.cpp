@@ -84,9 +84,9 @@ class Pot {
 void takeSheets(Write& file, Id<FrameKind> kind, std::int64_t wanted) {
     for (Equipment& sheets :
          file.where<Equipment>({is("item", EquipmentItem::Foundation), is("frame_kind", kind)})) {
-        const std::int64_t taken = std::min(wanted, sheets.onHand.value());
+        const std::int64_t taken = std::min(wanted, sheets.onHand.value_or(Count()).value());
         if (taken == 0) continue;
-        sheets.onHand -= Count(taken);
+        sheets.onHand = *sheets.onHand - Count(taken);
         file.change(sheets);
         wanted -= taken;
     }
