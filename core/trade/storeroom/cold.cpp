@@ -4,7 +4,8 @@
 #include <array>
 #include <cmath>
 #include <iterator>
-#include <limits>
+#include <numbers>
+#include <string>
 
 #include "core/trade/honey/published_table.h"
 
@@ -38,13 +39,13 @@ struct PlateCooling {
 
 PlateCooling coolingOf(CombPack pack) {
     if (pack == CombPack::PackedBox) {
-        const double zeta = M_PI / 2;
-        return {zeta * zeta, 4 / M_PI, packedHalfM * packedHalfM / combDiffusivity};
+        const double zeta = std::numbers::pi / 2;
+        return {zeta * zeta, 4 / std::numbers::pi, packedHalfM * packedHalfM / combDiffusivity};
     }
     // ζ tan ζ = Bi has one root below π/2; halving finds it to the last digit.
     const double biot = airTransfer * singleHalfM / combConductivity;
     double low = 0;
-    double high = M_PI / 2;
+    double high = std::numbers::pi / 2;
     for (int i = 0; i < 60; ++i) {
         const double middle = (low + high) / 2;
         (middle * std::tan(middle) < biot ? low : high) = middle;

@@ -107,13 +107,13 @@ GapVerdict judgeGap(double gapMm, const BeeSpaceLimits& limits) {
     return GapVerdict::BurrComb;
 }
 
-Result<Fit> fitFrame(const BoxMeasures& box, const FrameMeasures& frame,
-                     const std::optional<BoxMeasures>& below,
-                     std::optional<std::int64_t> framesInBox, const BeeSpaceLimits& limits,
-                     Working* working) {
+Result<FrameFit> fitFrame(const BoxMeasures& box, const FrameMeasures& frame,
+                          const std::optional<BoxMeasures>& below,
+                          std::optional<std::int64_t> framesInBox, const BeeSpaceLimits& limits,
+                          Working* working) {
     const auto gap = stackGap(box, frame, below, working);
     if (!gap) return gap.error();
-    Fit fit;
+    FrameFit fit;
     fit.verdict = judgeGap(*gap, limits);
     if (fit.verdict == GapVerdict::DoesNotFit)
         fit.misfit = Misfit::TooTall;

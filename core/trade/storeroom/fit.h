@@ -69,7 +69,7 @@ inline constexpr double lugThicknessMm = 9.525;
 enum class Misfit { TooTall, BottomBarTooLong, TopBarTooShort };
 std::string_view key(Misfit misfit);
 
-struct Fit {
+struct FrameFit {
     /// Between the bottom bars of the upper box and the top bars below, mm; nothing where the
     /// frame is too tall for it: what is missing is no gap.
     std::optional<double> gapMm;
@@ -91,10 +91,10 @@ struct Fit {
 /// Walls: (inner width − frames · spacing) / 2, only with `framesInBox` (0 or more).
 /// Refused, UnknownSize: no height of the frame ("frame") or of the box ("box"); two boxes of
 /// different systems where the place or depth of a bee space is unknown ("box" or "over").
-Result<Fit> fitFrame(const BoxMeasures& box, const FrameMeasures& frame,
-                     const std::optional<BoxMeasures>& below = {},
-                     std::optional<std::int64_t> framesInBox = {},
-                     const BeeSpaceLimits& limits = {}, Working* working = nullptr);
+Result<FrameFit> fitFrame(const BoxMeasures& box, const FrameMeasures& frame,
+                          const std::optional<BoxMeasures>& below = {},
+                          std::optional<std::int64_t> framesInBox = {},
+                          const BeeSpaceLimits& limits = {}, Working* working = nullptr);
 
 /// Combs spread evenly over a box's width, one bee space at every face and at both walls.
 struct EvenSpread {

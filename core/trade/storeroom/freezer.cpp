@@ -1,7 +1,8 @@
 #include "core/trade/storeroom/freezer.h"
 
 #include <algorithm>
-#include <cmath>
+#include <optional>
+#include <utility>
 
 #include "core/trade/honey/jars.h"
 #include "core/trade/honey/published_table.h"

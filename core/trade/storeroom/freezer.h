@@ -3,6 +3,7 @@
 // days: nobody changes a freezer at night.
 #pragma once
 
+#include <cstddef>
 #include <cstdint>
 #include <span>
 #include <string>

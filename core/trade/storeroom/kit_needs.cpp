@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <optional>
+#include <string>
 
 #include "core/trade/honey/jars.h"
 #include "core/trade/honey/published_table.h"
