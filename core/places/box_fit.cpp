@@ -140,7 +140,7 @@ QString fitText(const FitRow& row) {
     if (!row.fit)
         return row.unknown == "frame" ? fitWord("not known: the frame was never measured")
                                       : fitWord("not known: the box was never measured");
-    const Fit& fit = *row.fit;
+    const FrameFit& fit = *row.fit;
     if (fit.misfit) return misfitWords(*fit.misfit);
     const auto mm = [](double gap) {
         const ShownFigure shown = shownLength(gap);

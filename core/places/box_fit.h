@@ -16,7 +16,7 @@ namespace combwright {
 struct FitRow {
     FrameKind frame;
     bool madeFor = false;    ///< the frame the box is made for
-    std::optional<Fit> fit;  ///< none: a measure nobody recorded, named in `unknown`
+    std::optional<FrameFit> fit;  ///< none: a measure nobody recorded, named in `unknown`
     std::string unknown;     ///< "frame" or "box"
     /// Between the faces of brood combs with the frames pushed together, mm; none where the spacing
     /// is not known.
