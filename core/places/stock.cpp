@@ -217,6 +217,8 @@ class Counter {
             const auto on = counted.find(each.id.number);
             if (sum.kinds.empty()) sum.wholly = true;
             sum.wholly = sum.wholly && each.onHand;
+            sum.lastCounts.push_back(on != counted.end() ? std::optional(on->second)
+                                                         : std::nullopt);
             if (on != counted.end())
                 sum.counted = sum.counted ? std::min(*sum.counted, on->second) : on->second;
             const auto add = [](std::optional<std::int64_t>& total,
@@ -277,6 +279,20 @@ const FramesOfKind* Stock::of(Id<FrameKind> kind) const {
 
 const EquipmentStock& Stock::of(EquipmentItem item) const {
     return equipment[static_cast<std::size_t>(item)];
+}
+
+std::vector<StockTakeRow> stockTake(const Stock& stock) {
+    std::vector<StockTakeRow> rows;
+    for (const EquipmentStock& each : stock.equipment) {
+        if (each.kinds.empty()) {
+            rows.push_back({each.item, std::nullopt, each.inUse, std::nullopt});
+            continue;
+        }
+        for (std::size_t n = 0; n < each.kinds.size(); ++n)
+            rows.push_back(
+                {each.item, each.kinds[n], n == 0 ? each.inUse : std::nullopt, each.lastCounts[n]});
+    }
+    return rows;
 }
 
 Stock stockOn(const Read& file, Day on) { return Counter(file, on).count(); }

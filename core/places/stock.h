@@ -85,6 +85,7 @@ struct FramesOfKind {
 struct EquipmentStock {
     EquipmentItem item = EquipmentItem::Other;
     std::vector<Equipment> kinds;                        ///< as they were counted or described
+    std::vector<std::optional<Day>> lastCounts;          ///< of each of them, in the same order
     std::optional<std::int64_t> onHand, inRepair, lent;  ///< in the shed; none: nobody counted
     std::optional<std::int64_t> inUse;                   ///< on hives where a colony lives
     std::optional<std::int64_t> onEmptyHives;            ///< where none does, and none is held
@@ -112,7 +113,18 @@ struct Stock {
     const EquipmentStock& of(EquipmentItem item) const;
 };
 
+/// A line of the stock-take: a kind known already, or an item nobody counted yet.
+struct StockTakeRow {
+    EquipmentItem item = EquipmentItem::Other;
+    std::optional<Equipment> kind;
+    std::optional<std::int64_t> inUse;  ///< on hives; said once, at the first kind of an item
+    std::optional<Day> counted;         ///< its own last count
+};
+
 /// As the file stands, with the holds of that day.
 Stock stockOn(const Read& file, Day on);
+
+/// The lines of the sheet and of the form it is typed into, both in this order.
+std::vector<StockTakeRow> stockTake(const Stock& stock);
 
 }  // namespace combwright
