@@ -1,0 +1,77 @@
+#include "core/places/explain_storeroom.h"
+
+#include <QCoreApplication>
+
+#include "core/words/figures.h"
+#include "core/words/words.h"
+
+namespace combwright {
+namespace {
+
+QString storeSay(const char* text) { return QCoreApplication::translate("storeroom", text); }
+
+QString shortAnswer(const Shortage& line) {
+    return line.afterRepairs() ? QString::number(line.afterRepairsAtMost)
+                               : storeSay("at most %1").arg(line.afterRepairsAtMost);
+}
+
+/// The working, with the end that no trade function writes.
+Working withEnd(const Shortage& line, const Working& working, const char* there) {
+    Working all;
+    note(&all, "kit_there", static_cast<double>(line.there), "", there);
+    for (const Working::Step& step : working.steps) all.steps.push_back(step);
+    return all;
+}
+
+}  // namespace
+
+std::vector<Explained> explainBoxes(const BoxNeed& need) {
+    return {{storeSay("%1: short after repairs").arg(fromUtf8(need.kind.name.text())),
+             shortAnswer(need.boxes),
+             withEnd(need.boxes, need.working,
+                     "boxes not held, not lent and in no living nest, to be scraped or not")}};
+}
+
+std::vector<Explained> explainFrames(const FrameNeed& need) {
+    const QString name = fromUtf8(need.kind.name.text());
+    std::vector<Explained> all{
+        {storeSay("%1: to buy").arg(name), shortAnswer(need.frames), need.working}};
+    if (need.sheets > 0)
+        all.push_back({storeSay("%1: sheets of foundation").arg(name),
+                       need.sheetsThere ? QString::number(need.sheetsToBuy)
+                                        : storeSay("at most %1").arg(need.sheetsToBuy),
+                       need.working});
+    return all;
+}
+
+std::vector<Explained> explainPieces(const ItemNeed& need) {
+    return {{storeSay("%1: short after repairs")
+                 .arg(fromUtf8(
+                     Choices<EquipmentItem>::words[static_cast<std::size_t>(need.plan.item)])),
+             shortAnswer(need.pieces),
+             withEnd(need.pieces, need.working, "in the shed, in use and on empty hives")}};
+}
+
+std::vector<Explained> explainNeeds(const NextSeason& next) {
+    std::vector<Explained> all;
+    const auto append = [&all](std::vector<Explained> more) {
+        for (Explained& each : more) all.push_back(std::move(each));
+    };
+    for (const BoxNeed& each : next.boxes) append(explainBoxes(each));
+    for (const FrameNeed& each : next.frames) append(explainFrames(each));
+    for (const ItemNeed& each : next.pieces) append(explainPieces(each));
+    if (next.cull)
+        all.push_back(
+            {storeSay("Brood combs to take out, %1").arg(fromUtf8(next.cull->kind.name.text())),
+             QString::number(next.cull->target), next.cull->working});
+    if (next.spared)
+        all.push_back({storeSay("Honey the drawn comb on the shelf spares"),
+                       storeSay("%1, between %2 and %3")
+                           .arg(massText(next.spared->honeyG.likely, How::Assumed),
+                                massFigure(next.spared->honeyG.low, How::Assumed),
+                                massFigure(next.spared->honeyG.high, How::Assumed)),
+                       next.spared->working});
+    return all;
+}
+
+}  // namespace combwright

@@ -1,0 +1,16 @@
+// How the figures of the storeroom came about, for Ctrl+E and --why.
+#pragma once
+
+#include "core/places/explained.h"
+#include "core/places/needs.h"
+
+namespace combwright {
+
+std::vector<Explained> explainBoxes(const BoxNeed& need);
+/// What is short, and the sheets of foundation.
+std::vector<Explained> explainFrames(const FrameNeed& need);
+std::vector<Explained> explainPieces(const ItemNeed& need);
+/// Everything a plan asks for, what to cull, and what the comb on the shelf spares.
+std::vector<Explained> explainNeeds(const NextSeason& next);
+
+}  // namespace combwright

@@ -1,0 +1,110 @@
+#include "core/places/pages/storeroom_words.h"
+
+#include <QCoreApplication>
+#include <QStringList>
+
+#include "core/model/season_info.h"
+#include "core/words/words.h"
+
+namespace combwright {
+namespace {
+
+QString storeWord(const char* text) { return QCoreApplication::translate("storeroom", text); }
+
+}  // namespace
+
+QString itemText(EquipmentItem item) {
+    return fromUtf8(Choices<EquipmentItem>::words[static_cast<std::size_t>(item)]);
+}
+
+QString itemText(EquipmentItem item, const std::string& name,
+                 const std::optional<FrameKind>& frame) {
+    QStringList parts{itemText(item)};
+    if (!name.empty()) parts << fromUtf8(name);
+    if (frame) parts << fromUtf8(frame->name.text());
+    return parts.join(QStringLiteral(", "));
+}
+
+QString shortText(const Shortage& line, bool afterRepairs) {
+    const std::int64_t most = afterRepairs ? line.afterRepairsAtMost : line.nowAtMost;
+    return afterRepairs
+               ? (line.afterRepairs() ? QString::number(most) : storeWord("at most %1").arg(most))
+               : (line.now() ? QString::number(most) : storeWord("at most %1").arg(most));
+}
+
+QString countText(const std::optional<std::int64_t>& count) {
+    return count ? QString::number(*count) : storeWord("not counted");
+}
+
+QString useText(FrameUse use) {
+    switch (use) {
+        case FrameUse::Drawn:
+            return storeWord("drawn");
+        case FrameUse::Foundation:
+            return storeWord("foundation");
+        case FrameUse::Bare:
+            return storeWord("bare");
+        case FrameUse::Repairable:
+            return storeWord("to repair");
+        case FrameUse::Held:
+            return storeWord("held");
+        case FrameUse::Lost:
+            return storeWord("to melt or burn");
+        case FrameUse::Unknown:
+            return storeWord("comb not known");
+    }
+    return {};
+}
+
+QString usesText(const UseCounts& uses) {
+    QStringList parts;
+    for (const FrameUse use :
+         {FrameUse::Drawn, FrameUse::Foundation, FrameUse::Bare, FrameUse::Repairable,
+          FrameUse::Held, FrameUse::Lost, FrameUse::Unknown})
+        if (uses[use] > 0) parts << QStringLiteral("%1 %2").arg(uses[use]).arg(useText(use));
+    return parts.join(QStringLiteral(", "));
+}
+
+QString gapText(PlanGap gap, int year) {
+    switch (gap) {
+        case PlanGap::Plan:
+            return storeWord(
+                       "Nobody planned %1 yet. Say how many supers for each colony, of which kind, "
+                       "and how many splits; then this says what is short.")
+                .arg(year);
+        case PlanGap::Splits:
+            return storeWord(
+                "How many splits is not said: what splits need is not in it. Say 0 where there are "
+                "to be none.");
+        case PlanGap::FramesPerSuper:
+            return storeWord(
+                "How many frames hang in a super is not known: frames are not in it. Enter frames "
+                "a super.");
+        case PlanGap::SuperFrame:
+            return storeWord(
+                "Which frame the super takes is not known: its frames are not in it. Choose a kind "
+                "of super with a frame.");
+        case PlanGap::FramesPerSplit:
+            return storeWord(
+                "How many frames a split gets is not known: its frames are not in it. Enter frames "
+                "a split.");
+        case PlanGap::BroodFrame:
+            return storeWord(
+                "Which frame the brood box takes is not known: its frames are not in it. Choose a "
+                "kind of brood box with a frame.");
+    }
+    return {};
+}
+
+Page storeroomPage(const Read& file, const QString& title, Day on) {
+    Page page;
+    page.title = title;
+    page.day = dayText(on);
+    if (const auto season = file.first<SeasonInfo>({})) {
+        page.keeper = fromUtf8(season->name.text());
+        page.invented = season->invented.value_or(false);
+    }
+    return page;
+}
+
+}  // namespace combwright

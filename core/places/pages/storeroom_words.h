@@ -1,0 +1,29 @@
+// Words several pages and lists of the storeroom share.
+#pragma once
+
+#include "core/model/storeroom/equipment.h"
+#include "core/places/needs.h"
+#include "core/places/pages/page.h"
+
+namespace combwright {
+
+/// "floor", "clearer board".
+QString itemText(EquipmentItem item);
+/// "extractor, tangential, Langstroth deep frame": the item with its name and its frame.
+QString itemText(EquipmentItem item, const std::string& name,
+                 const std::optional<FrameKind>& frame);
+/// "12", or "at most 12" where something of it was not counted.
+QString shortText(const Shortage& line, bool afterRepairs);
+/// "not counted" where nobody did.
+QString countText(const std::optional<std::int64_t>& count);
+/// "drawn", "foundation" …
+QString useText(FrameUse use);
+/// "7 drawn, 1 bare"; what is 0 is left out.
+QString usesText(const UseCounts& uses);
+/// What to enter before more can be said, as a sentence.
+QString gapText(PlanGap gap, int year);
+
+/// A page with the season's name on it.
+Page storeroomPage(const Read& file, const QString& title, Day on);
+
+}  // namespace combwright
