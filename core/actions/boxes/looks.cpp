@@ -116,6 +116,7 @@ Result<Id<Box>> CountBox::perform(Write& file) const {
                           tally.comb,
                           tally.faults,
                           tally.frames,
+                          std::nullopt,
                           std::nullopt});
         for (std::int64_t n = 0; n < tally.frames.value(); ++n)
             counted.push_back({*kind->takes, tally.comb, tally.faults, std::nullopt});

@@ -75,7 +75,19 @@ Result<std::vector<Id<Frame>>> AddFrames::perform(Write& file) const {
     if (box)
         if (auto room = demandRoom(file, *box, count.value(), on, "box"); !room)
             return room.error();
-    if (box) file.add(BoxCount{{}, *box, on, Occasion::Added, comb, {}, count, std::nullopt});
+    if (box) {
+        const auto kind = file.find(file.find(*box)->kind);
+        const bool usual = kind && kind->takes == frameKind;
+        file.add(BoxCount{{},
+                          *box,
+                          on,
+                          Occasion::Added,
+                          comb,
+                          {},
+                          count,
+                          std::nullopt,
+                          usual ? std::nullopt : std::optional(frameKind)});
+    }
     std::vector<Id<Frame>> made;
     for (std::int64_t n = 0; n < count.value(); ++n) {
         Frame frame;

@@ -63,6 +63,7 @@ bool speaksOfComb(const CountedFrame& counted, bool verdictSaid) {
 
 /// What each frame of the line is counted as, and whether its verdict was said.
 struct FramesOfLine {
+    std::vector<std::optional<Id<FrameKind>>> otherKinds;  ///< of each part, where it is not usual
     std::vector<CountedFrame> frames;
     std::vector<bool> verdictSaid;
 };
@@ -76,6 +77,7 @@ Result<FramesOfLine> framesOfLine(const Read& file, const ReviewLine& line, cons
             if (!named) return named.error();
             meant = *named;
         }
+        all.otherKinds.push_back(meant == kind.takes ? std::nullopt : meant);
         if (!meant && tally.frames > Count())
             return Refusal{Code::UnknownSize, "box", {{"name", kind.name.text()}}};
         for (std::int64_t n = 0; n < tally.frames.value(); ++n) {
@@ -240,7 +242,8 @@ Result<Id<BoxReview>> ReviewBox::perform(Write& file) const {
     } else {
         file.add(review);
     }
-    for (const ReviewTally& tally : line->tallies)
+    for (std::size_t i = 0; i < line->tallies.size(); ++i) {
+        const ReviewTally& tally = line->tallies[i];
         if (tally.frames > Count())
             file.add(BoxCount{{},
                               box,
@@ -249,7 +252,9 @@ Result<Id<BoxReview>> ReviewBox::perform(Write& file) const {
                               tally.comb,
                               tally.faults,
                               tally.frames,
-                              tally.verdict.value_or(usualVerdict(tally.faults))});
+                              tally.verdict.value_or(usualVerdict(tally.faults)),
+                              seen->otherKinds[i]});
+    }
     if (review.scrapings && (!review.scrapings->value || review.scrapings->value > Mass()))
         file.add(RawWax{{},
                         on,
