@@ -10,9 +10,11 @@
 #include "core/actions/storeroom/equipment.h"
 #include "core/actions/storeroom/frame_moves.h"
 #include "core/actions/storeroom/frame_work.h"
+#include "core/actions/storeroom/freezer.h"
 #include "core/actions/storeroom/kinds.h"
 #include "core/actions/storeroom/reviews.h"
 #include "core/actions/storeroom/season_plan.h"
+#include "core/actions/storeroom/wets.h"
 #include "core/actions/yard/colonies.h"
 #include "core/actions/yard/sheet.h"
 #include "core/actions/yard/yards.h"
@@ -45,20 +47,30 @@ ActionType typeOf() {
 
 const std::vector<ActionType>& actionTypes() {
     static const std::vector<ActionType> all{
-        typeOf<NameSeason>(),       typeOf<AddYard>(),           typeOf<AddHive>(),
-        typeOf<CloseHive>(),        typeOf<MoveHive>(),          typeOf<EndColony>(),
-        typeOf<StartColony>(),      typeOf<SetExcluder>(),       typeOf<RecordVisit>(),
-        typeOf<WriteLine>(),        typeOf<LookInto>(),          typeOf<StrikeLine>(),
-        typeOf<AddBoxes>(),         typeOf<MoveBox>(),           typeOf<LookBox>(),
-        typeOf<CountBox>(),         typeOf<HoldBack>(),          typeOf<ReleaseHold>(),
-        typeOf<SetConstant>(),      typeOf<NoteCrop>(),          typeOf<KeepPlan>(),
-        typeOf<OpenRun>(),          typeOf<WeighBox>(),          typeOf<NameLostBox>(),
-        typeOf<SpinFrames>(),       typeOf<FillBucket>(),        typeOf<WeighCappings>(),
-        typeOf<CloseRun>(),         typeOf<TakeBoxOut>(),        typeOf<CheckFrames>(),
-        typeOf<CountEquipment>(),   typeOf<DescribeEquipment>(), typeOf<PlanSeason>(),
-        typeOf<ReviewBox>(),        typeOf<JudgeFrames>(),       typeOf<WorkFrames>(),
-        typeOf<AddFrames>(),        typeOf<MoveFrames>(),        typeOf<MendBoxes>(),
-        typeOf<MeasureFrameKind>(), typeOf<MeasureBoxKind>(),    typeOf<Amend>(),
+        typeOf<NameSeason>(),     typeOf<AddYard>(),
+        typeOf<AddHive>(),        typeOf<CloseHive>(),
+        typeOf<MoveHive>(),       typeOf<EndColony>(),
+        typeOf<StartColony>(),    typeOf<SetExcluder>(),
+        typeOf<RecordVisit>(),    typeOf<WriteLine>(),
+        typeOf<LookInto>(),       typeOf<StrikeLine>(),
+        typeOf<AddBoxes>(),       typeOf<MoveBox>(),
+        typeOf<LookBox>(),        typeOf<CountBox>(),
+        typeOf<HoldBack>(),       typeOf<ReleaseHold>(),
+        typeOf<SetConstant>(),    typeOf<NoteCrop>(),
+        typeOf<KeepPlan>(),       typeOf<OpenRun>(),
+        typeOf<WeighBox>(),       typeOf<NameLostBox>(),
+        typeOf<SpinFrames>(),     typeOf<FillBucket>(),
+        typeOf<WeighCappings>(),  typeOf<CloseRun>(),
+        typeOf<TakeBoxOut>(),     typeOf<CheckFrames>(),
+        typeOf<CountEquipment>(), typeOf<DescribeEquipment>(),
+        typeOf<PlanSeason>(),     typeOf<ReviewBox>(),
+        typeOf<JudgeFrames>(),    typeOf<WorkFrames>(),
+        typeOf<AddFrames>(),      typeOf<MoveFrames>(),
+        typeOf<MendBoxes>(),      typeOf<MeasureFrameKind>(),
+        typeOf<MeasureBoxKind>(), typeOf<FreezeFrames>(),
+        typeOf<TakeOutFrozen>(),  typeOf<SpoilFrozen>(),
+        typeOf<SendWetsHome>(),   typeOf<TakeWetsOff>(),
+        typeOf<Amend>(),
     };
     return all;
 }

@@ -18,6 +18,26 @@ QString fieldWord(std::string_view key) {
     return fromUtf8(key);
 }
 
+/// Why a box is not given to a hive to clean.
+const char* barText(std::string_view bar) {
+    if (bar == "no colony")
+        return QT_TRANSLATE_NOOP("refusals",
+                                 "{box} does not go to {hive}: no colony lives there. Open boxes "
+                                 "on an empty hive bring robbers. Choose another hive.");
+    if (bar == "hive held")
+        return QT_TRANSLATE_NOOP(
+            "refusals",
+            "{box} does not go to {hive}: that hive is held back, and nothing "
+            "of another hive goes there. Choose another, or release it first.");
+    if (bar == "box held")
+        return QT_TRANSLATE_NOOP("refusals",
+                                 "{box} does not go to {hive}: it is held back, or the hive it "
+                                 "came off is. It may go back there and nowhere else.");
+    return QT_TRANSLATE_NOOP("refusals",
+                             "{box} goes to no hive: disease is not ruled out where it came from. "
+                             "Leave it closed until the inspector has looked.");
+}
+
 const char* refusalText(const Refusal& refusal) {
     const auto has = [&](const char* name) { return !refusal.value(name).empty(); };
     switch (refusal.code) {
@@ -28,6 +48,11 @@ const char* refusalText(const Refusal& refusal) {
                     "Nobody said yet which kind of super this yard has. Put its first one on by "
                     "its "
                     "name (in Yard: B, then medium M1); from then on +1 puts on the same.");
+            if (refusal.field == "freezer")
+                return QT_TRANSLATE_NOOP(
+                    "refusals",
+                    "No freezer is written down yet. Enter it with the equipment, with its litres "
+                    "or with how many frames it holds; then put the round in.");
             return QT_TRANSLATE_NOOP("refusals", "%1 is missing. Give it.");
         case Code::UnknownKey:
             return QT_TRANSLATE_NOOP(
@@ -58,6 +83,12 @@ const char* refusalText(const Refusal& refusal) {
             return QT_TRANSLATE_NOOP(
                 "refusals", "%1: {value} is no day of the calendar. Write year-month-day.");
         case Code::Contradiction:
+            if (has("held"))
+                return QT_TRANSLATE_NOOP(
+                    "refusals",
+                    "{held}: held comb does not share the freezer with other comb. Put it in by "
+                    "itself, or not at all: cold does not cure foulbrood.");
+            if (has("bar")) return barText(refusal.value("bar"));
             return QT_TRANSLATE_NOOP("refusals", "%1 and {other} cannot both hold. Put one right.");
         case Code::NotFound:
             return has("choices")
@@ -79,6 +110,10 @@ const char* refusalText(const Refusal& refusal) {
                 "refusals",
                 "%1: nobody has recorded the measures of {name}. Measure it, then ask again.");
         case Code::TooMany:
+            if (has("frames_of"))
+                return QT_TRANSLATE_NOOP(
+                    "refusals",
+                    "{frames_of}: there are not so many frames; at most {most} can go in.");
             return QT_TRANSLATE_NOOP("refusals", "%1: more than there are or fit; at most {most}.");
         case Code::SecondUnknown:
             return QT_TRANSLATE_NOOP("refusals",

@@ -29,7 +29,8 @@ const Fields& FreezerRound::fields() {
         field<&FreezerRound::in>("in_day"), field<&FreezerRound::inAt>("in_at"),
         field<&FreezerRound::hours>("hours"), field<&FreezerRound::out>("out_day"),
         field<&FreezerRound::outAt>("out_at"), field<&FreezerRound::temperature>("temperature"),
-        field<&FreezerRound::measured>("measured"), field<&FreezerRound::note>("note"));
+        field<&FreezerRound::measured>("measured"), field<&FreezerRound::note>("note"),
+        field<&FreezerRound::packed>("packed"));
     return all;
 }
 
@@ -38,7 +39,7 @@ const Fields& FreezerLoad::fields() {
         describe(ownId<&FreezerLoad::id>(), field<&FreezerLoad::round>("round"),
                  field<&FreezerLoad::box>("box"), field<&FreezerLoad::frameKind>("frame_kind"),
                  field<&FreezerLoad::frames>("frames"), field<&FreezerLoad::stale>("stale"),
-                 field<&FreezerLoad::staleWhy>("stale_why"));
+                 field<&FreezerLoad::staleWhy>("stale_why"), field<&FreezerLoad::faults>("faults"));
     return all;
 }
 

@@ -80,6 +80,7 @@ struct FreezerRound {
     std::optional<Temperature> temperature;
     std::optional<bool> measured;  ///< else what the dial says
     std::string note;
+    std::optional<bool> packed;  ///< in their boxes, comb against comb; else frames by themselves
     static const Fields& fields();
 };
 
@@ -93,6 +94,7 @@ struct FreezerLoad {
     Count frames;
     std::optional<Day> stale;  ///< opened or left warm since: the cold no longer counts
     std::string staleWhy;
+    std::string faults;  ///< of frames chosen by what was seen of them; letters
     static const Fields& fields();
 };
 

@@ -89,7 +89,8 @@ CREATE TABLE freezer_round (
     out_at TEXT,
     temperature_tenth_c INTEGER,
     measured INTEGER,
-    note TEXT
+    note TEXT,
+    packed INTEGER
 ) STRICT;
 -- next
 CREATE TABLE freezer_load (
@@ -99,7 +100,8 @@ CREATE TABLE freezer_load (
     frame_kind_id INTEGER NOT NULL REFERENCES frame_kind (id),
     frames INTEGER NOT NULL,
     stale TEXT,
-    stale_why TEXT
+    stale_why TEXT,
+    faults TEXT
 ) STRICT;
 -- next
 CREATE TABLE dead_out (

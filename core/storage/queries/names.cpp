@@ -5,6 +5,7 @@
 
 #include "core/model/honey/pull.h"
 #include "core/model/season_info.h"
+#include "core/model/storeroom/equipment.h"
 #include "core/model/storeroom/review.h"
 #include "core/storage/queries/yards.h"
 
@@ -137,6 +138,19 @@ Result<std::int64_t> findKind(const Read& file, const NameQuery& query) {
     return bearing.front();
 }
 
+/// By its own name; a thing there is but one of its kind by what it is: "freezer".
+Result<std::int64_t> findEquipment(const Read& file, const NameQuery& query) {
+    std::vector<std::int64_t> named;
+    std::vector<std::int64_t> such;
+    for (const Equipment& each : file.all<Equipment>()) {
+        if (each.since > query.on) continue;
+        if (each.name == query.name) named.push_back(each.id.number);
+        const auto item = Choices<EquipmentItem>::words[static_cast<std::size_t>(each.item)];
+        if (item == query.name) such.push_back(each.id.number);
+    }
+    return onlyOne(named.empty() ? such : named, Equipment::table, query.name);
+}
+
 /// The day a row is named by, else the day of the query.
 Result<Day> dayMeant(const NameQuery& query) {
     if (query.name.empty()) return query.on;
@@ -208,6 +222,7 @@ Result<std::int64_t> findNamed(const Read& file, std::string_view table, const N
     if (table == Box::table) return findBox(file, query);
     if (table == BoxKind::table) return findKind<BoxKind>(file, query);
     if (table == FrameKind::table) return findKind<FrameKind>(file, query);
+    if (table == Equipment::table) return findEquipment(file, query);
     if (table == Extraction::table) {
         const auto run = runNamed(file, query.name);
         if (!run) return Refusal{Code::NotFound, "run", {{"name", query.name}}};
@@ -222,6 +237,8 @@ Result<std::int64_t> findNamed(const Read& file, std::string_view table, const N
         });
     const auto on = dayMeant(query);
     if (!on) return Refusal{on.error().code, nameKey(table), on.error().values};
+    if (table == FreezerRound::table)
+        return onlyOne(idsOf(file.where<FreezerRound>({is("in_day", *on)})), table, isoText(*on));
     if (table == Visit::table && query.yard) return findVisit(file, query, *on);
     const bool ofHive = table == Inspection::table || table == Colony::table;
     if (ofHive && query.hive) return findOfHive(file, table, query, *on);

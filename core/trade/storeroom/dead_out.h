@@ -44,7 +44,7 @@ enum class DeadDroppings {
 enum class BroodFinding { Clear, AmericanFoulbrood, EuropeanFoulbrood };
 
 /// The card: nothing stands for a question nobody answered.
-struct DeadOut {
+struct DeadOutSigns {
     std::optional<DeadCluster> cluster;
     std::optional<DeadStores> storesNear;
     std::optional<DeadBrood> brood;
@@ -123,6 +123,6 @@ struct DeadOutReading {
 /// found (or a finding is clear), nothing harmful was fed, and frost or freezer killed the moth;
 /// blank answers to either leave the hold. Either found: suspected foulbrood, quarantine. Sunken
 /// capping while either is blank: quarantine; with both "no": hold. Printed rule.
-DeadOutReading readDeadOut(const DeadOut& card);
+DeadOutReading readDeadOut(const DeadOutSigns& card);
 
 }  // namespace combwright

@@ -9,8 +9,8 @@ namespace combwright {
 namespace {
 
 /// Looked for scale and rope, found neither; stood in hard frost.
-DeadOut clearedDeadOut() {
-    DeadOut card;
+DeadOutSigns clearedDeadOut() {
+    DeadOutSigns card;
     card.ropy = false;
     card.scale = false;
     card.coldWinter = true;
@@ -24,7 +24,7 @@ bool does(const DeadOutReading& reading, DoToday deed) {
 using Causes = std::vector<LooksLike>;
 
 TEST(DeadOutCard, Starvation) {
-    DeadOut card = clearedDeadOut();
+    DeadOutSigns card = clearedDeadOut();
     card.cluster = DeadCluster::TightHeadsIn;
     for (const DeadStores stores : {DeadStores::None, DeadStores::InchesAway}) {
         card.storesNear = stores;
@@ -41,7 +41,7 @@ TEST(DeadOutCard, Starvation) {
 }
 
 TEST(DeadOutCard, VarroaAndVirus) {
-    DeadOut card = clearedDeadOut();
+    DeadOutSigns card = clearedDeadOut();
     card.cluster = DeadCluster::Few;
     card.brood = DeadBrood::DeadEmerging;
     card.frass = true;
@@ -54,7 +54,7 @@ TEST(DeadOutCard, VarroaAndVirus) {
 }
 
 TEST(DeadOutCard, Damp) {
-    DeadOut card = clearedDeadOut();
+    DeadOutSigns card = clearedDeadOut();
     card.wet = true;
     const auto reading = readDeadOut(card);
     EXPECT_EQ(reading.causes, Causes{LooksLike::Damp});
@@ -63,7 +63,7 @@ TEST(DeadOutCard, Damp) {
 }
 
 TEST(DeadOutCard, QueenLoss) {
-    DeadOut card = clearedDeadOut();
+    DeadOutSigns card = clearedDeadOut();
     card.cluster = DeadCluster::Few;
     card.brood = DeadBrood::None;
     card.queen = false;
@@ -79,7 +79,7 @@ TEST(DeadOutCard, QueenLoss) {
 }
 
 TEST(DeadOutCard, Dysentery) {
-    DeadOut card = clearedDeadOut();
+    DeadOutSigns card = clearedDeadOut();
     card.droppings = DeadDroppings::BeesStreaks;
     const auto reading = readDeadOut(card);
     EXPECT_EQ(reading.causes, Causes{LooksLike::Dysentery});
@@ -89,7 +89,7 @@ TEST(DeadOutCard, Dysentery) {
 }
 
 TEST(DeadOutCard, TheClusterGone) {
-    DeadOut card = clearedDeadOut();
+    DeadOutSigns card = clearedDeadOut();
     card.cluster = DeadCluster::Gone;
     card.brood = DeadBrood::None;
     card.queen = false;
@@ -100,7 +100,7 @@ TEST(DeadOutCard, TheClusterGone) {
 
 TEST(DeadOutCard, SuspectedFoulbrood) {
     for (const int sign : {0, 1, 2, 3}) {
-        DeadOut card = clearedDeadOut();
+        DeadOutSigns card = clearedDeadOut();
         if (sign == 0) card.ropy = true;
         if (sign == 1) card.scale = true;
         if (sign >= 2) card.brood = DeadBrood::Sunken;
@@ -118,7 +118,7 @@ TEST(DeadOutCard, SuspectedFoulbrood) {
 }
 
 TEST(DeadOutCard, SunkenCappingThatNeitherRopesNorScalesIsHeld) {
-    DeadOut card = clearedDeadOut();
+    DeadOutSigns card = clearedDeadOut();
     card.brood = DeadBrood::Sunken;
     EXPECT_EQ(readDeadOut(card).combs, CombUse::Hold);
     card.finding = BroodFinding::Clear;
@@ -126,7 +126,7 @@ TEST(DeadOutCard, SunkenCappingThatNeitherRopesNorScalesIsHeld) {
 }
 
 TEST(DeadOutCard, FoundNotSuspected) {
-    DeadOut card = clearedDeadOut();
+    DeadOutSigns card = clearedDeadOut();
     card.finding = BroodFinding::AmericanFoulbrood;
     EXPECT_EQ(readDeadOut(card).combs, CombUse::Never);
     EXPECT_EQ(readDeadOut(card).causes, Causes{LooksLike::Foulbrood});
@@ -140,7 +140,7 @@ TEST(DeadOutCard, FoundNotSuspected) {
 }
 
 TEST(DeadOutCard, TwistedLarvae) {
-    DeadOut card = clearedDeadOut();
+    DeadOutSigns card = clearedDeadOut();
     card.brood = DeadBrood::Twisted;
     const auto reading = readDeadOut(card);
     EXPECT_EQ(reading.causes, Causes{LooksLike::EuropeanFoulbrood});
@@ -149,7 +149,7 @@ TEST(DeadOutCard, TwistedLarvae) {
 }
 
 TEST(DeadOutCard, Mouse) {
-    DeadOut card = clearedDeadOut();
+    DeadOutSigns card = clearedDeadOut();
     card.droppings = DeadDroppings::Mouse;
     const auto reading = readDeadOut(card);
     EXPECT_EQ(reading.causes, Causes{LooksLike::Mouse});
@@ -159,7 +159,7 @@ TEST(DeadOutCard, Mouse) {
 
 TEST(DeadOutCard, TwoDeadOutsOfAWinter) {
     // Small cluster, brood chilled, no scale, not ropy.
-    DeadOut card = clearedDeadOut();
+    DeadOutSigns card = clearedDeadOut();
     card.cluster = DeadCluster::Few;
     card.brood = DeadBrood::Chilled;
     EXPECT_EQ(readDeadOut(card).causes, Causes{LooksLike::Chilled});
@@ -173,7 +173,7 @@ TEST(DeadOutCard, BlankAnswersLeaveTheHold) {
     EXPECT_TRUE(does(blank, DoToday::LookForScaleAndRope));
     EXPECT_TRUE(does(blank, DoToday::CloseHive));
     for (const bool ropeBlank : {false, true}) {
-        DeadOut card = clearedDeadOut();
+        DeadOutSigns card = clearedDeadOut();
         card.cluster = DeadCluster::TightHeadsIn;
         card.storesNear = DeadStores::None;
         (ropeBlank ? card.ropy : card.scale).reset();
@@ -185,7 +185,7 @@ TEST(DeadOutCard, BlankAnswersLeaveTheHold) {
 }
 
 TEST(DeadOutCard, FrostOrFreezerAndNothingHarmfulFed) {
-    DeadOut card = clearedDeadOut();
+    DeadOutSigns card = clearedDeadOut();
     card.coldWinter = false;
     EXPECT_EQ(readDeadOut(card).combs, CombUse::ReuseAfterFreezing);
     EXPECT_TRUE(does(readDeadOut(card), DoToday::FreezeCombs));
