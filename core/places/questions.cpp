@@ -8,6 +8,7 @@
 #include <optional>
 
 #include "core/model/honey/extraction.h"
+#include "core/places/freezer_questions.h"
 #include "core/places/full_frame.h"
 #include "core/places/run_balance.h"
 #include "core/storage/queries/constants.h"
@@ -35,6 +36,11 @@ constexpr std::array askedKeys{
     std::pair{Asked::MoreOutThanIn, std::string_view("more_out_than_in")},
     std::pair{Asked::BoxFromNowhere, std::string_view("box_unknown_before")},
     std::pair{Asked::NameAlike, std::string_view("name_alike")},
+    std::pair{Asked::NotColdEnough, std::string_view("not_cold_enough")},
+    std::pair{Asked::FreezerOverfull, std::string_view("freezer_overfull")},
+    std::pair{Asked::WetIntoFreezer, std::string_view("wet_into_freezer")},
+    std::pair{Asked::WetsToNucleus, std::string_view("wets_to_nucleus")},
+    std::pair{Asked::WetsElsewhere, std::string_view("wets_elsewhere")},
 };
 
 constexpr double broodJumpFrames = 5.0;
@@ -79,6 +85,7 @@ class Questions {
         aboutRow<ExtractionBox>(row, &Questions::aboutBox);
         aboutRow<Bucket>(row, &Questions::aboutBucket);
         aboutRow<Extraction>(row, &Questions::aboutRun);
+        for (const Question& each : freezerQuestions(m_file, row)) put(each.asked, each.says);
     }
 
     std::vector<Question> list;

@@ -27,6 +27,11 @@ enum class Asked {
     MoreOutThanIn,      ///< more in buckets and cappings than left the boxes
     BoxFromNowhere,     ///< a line put on a box where none was left in the storeroom
     NameAlike,          ///< a yard or hive of the same name but for capitals
+    NotColdEnough,      ///< a round came out before the cold had killed
+    FreezerOverfull,    ///< more frames than fit
+    WetIntoFreezer,     ///< wet comb moulds
+    WetsToNucleus,      ///< too few bees to clean and guard a box
+    WetsElsewhere,      ///< given back to another yard, or nobody knows where the box came from
 };
 
 /// The question's name in JSON: "not_come_yet".
