@@ -20,10 +20,11 @@ class WinterFreezer : public test::ShelfTest {
   protected:
     Season winter() {
         Season season = newSeason();
-        playAll(season,
-                R"({"do":"add-boxes","on":"2027-11-01","kind":"deep","first_mark":"D1","count":4,"contents":"10 drawn"})"
-                "\n"
-                R"({"do":"add-boxes","on":"2027-11-01","kind":"medium","first_mark":"M1","count":6,"contents":"9 drawn"})");
+        playAll(
+            season,
+            R"({"do":"add-boxes","on":"2027-11-01","kind":"deep","first_mark":"D1","count":4,"contents":"10 drawn"})"
+            "\n"
+            R"({"do":"add-boxes","on":"2027-11-01","kind":"medium","first_mark":"M1","count":6,"contents":"9 drawn"})");
         judge(season, "D1", 10, Verdict::Keep);
         judge(season, "D2", 8, Verdict::Keep);
         judge(season, "D2", 2, Verdict::Keep, "O");
@@ -227,9 +228,8 @@ TEST_F(WinterFreezer, DangerIsSaidInSeptemberAndNotInJanuary) {
 
 TEST_F(WinterFreezer, TheWarmMonthsAreTheKeepersOwn) {
     Season season = winter();
-    playAll(
-        season,
-        R"({"do":"set-constant","on":"2028-01-01","constant":"shelf_warm_from_month","value":10}
+    playAll(season,
+            R"({"do":"set-constant","on":"2028-01-01","constant":"shelf_warm_from_month","value":10}
 {"do":"set-constant","on":"2028-01-01","constant":"shelf_warm_to_month","value":4})");
     EXPECT_FALSE(shelfDangers(season.read(), day("2028-01-10")).empty()) << "south of the equator";
     EXPECT_TRUE(shelfDangers(season.read(), day("2028-07-10")).empty());
@@ -237,9 +237,8 @@ TEST_F(WinterFreezer, TheWarmMonthsAreTheKeepersOwn) {
 
 TEST_F(WinterFreezer, CombThatWasOnAHiveSinceIsNoLongerFrozen) {
     Season season = winter();
-    playAll(
-        season,
-        R"({"do":"freeze-frames","on":"2028-01-10","boxes":"D1"}
+    playAll(season,
+            R"({"do":"freeze-frames","on":"2028-01-10","boxes":"D1"}
 {"do":"take-out-frozen","on":"2028-01-12"}
 {"do":"add-yard","on":"2028-03-01","yard_name":"Hill"}
 {"do":"add-hive","on":"2028-03-01","yard":"Hill","mark":"H1","boxes":"deep","origin":"swarm"}
@@ -254,9 +253,8 @@ TEST_F(WinterFreezer, CombThatWasOnAHiveSinceIsNoLongerFrozen) {
 
 TEST_F(WinterFreezer, ASuperThatOnlyStoodAboveTheExcluderIsNoBroodComb) {
     Season season = newSeason();
-    playAll(
-        season,
-        R"({"do":"add-yard","on":"2028-03-01","yard_name":"Hill"}
+    playAll(season,
+            R"({"do":"add-yard","on":"2028-03-01","yard_name":"Hill"}
 {"do":"add-hive","on":"2028-03-01","yard":"Hill","mark":"H1","boxes":"deep D1 10 drawn, x, deep D2 10 drawn, medium M1 9 drawn","origin":"swarm"}
 {"do":"move-box","on":"2028-08-20","box":"D2","to":"storeroom"}
 {"do":"move-box","on":"2028-08-20","box":"M1","to":"storeroom"}

@@ -13,11 +13,11 @@ class ShelfTest : public SeasonTest {
   protected:
     /// Writes past the actions, what others of them do.
     static void write(Season& season, const std::function<void(Write&)>& deed) {
-        const auto done = season.perform(StepInfo{"test", "{}", {}, {}},
-                                         [&](Write& file) -> Result<void> {
-                                             deed(file);
-                                             return {};
-                                         });
+        const auto done =
+            season.perform(StepInfo{"test", "{}", {}, {}}, [&](Write& file) -> Result<void> {
+                deed(file);
+                return {};
+            });
         ASSERT_TRUE(done);
     }
     static Box box(const Season& season, const char* mark) {

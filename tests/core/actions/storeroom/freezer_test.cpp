@@ -16,8 +16,9 @@ class FreezerDeeds : public test::ShelfTest {
   protected:
     Season shed() {
         Season season = newSeason();
-        playAll(season,
-                R"({"do":"add-boxes","on":"2027-11-01","kind":"deep","first_mark":"D1","count":3,"contents":"10 drawn"}
+        playAll(
+            season,
+            R"({"do":"add-boxes","on":"2027-11-01","kind":"deep","first_mark":"D1","count":3,"contents":"10 drawn"}
 {"do":"add-boxes","on":"2027-11-01","kind":"medium","first_mark":"M01","count":3,"contents":"9 drawn"})");
         addFreezer(season, {}, 16, "M01");
         return season;
@@ -77,9 +78,8 @@ TEST_F(FreezerDeeds, SeveralFreezersAreNamed) {
     addFreezer(season, 200, {}, nullptr, "upright");
     EXPECT_EQ(refused(season, R"({"do":"freeze-frames","on":"2028-01-10","boxes":"D1"})").code,
               Code::Ambiguous);
-    playAll(
-        season,
-        R"({"do":"freeze-frames","on":"2028-01-10","boxes":"D1","freezer":"upright"}
+    playAll(season,
+            R"({"do":"freeze-frames","on":"2028-01-10","boxes":"D1","freezer":"upright"}
 {"do":"freeze-frames","on":"2028-01-11","boxes":"M01","freezer":"chest"})");
     EXPECT_EQ(refused(season, R"({"do":"take-out-frozen","on":"2028-01-12"})").code,
               Code::Ambiguous);
@@ -91,7 +91,8 @@ TEST_F(FreezerDeeds, SeveralFreezersAreNamed) {
 TEST_F(FreezerDeeds, HeldCombSharesNoRound) {
     Season season = shed();
     judge(season, "D1", 4, Verdict::Hold, "D");
-    playAll(season, R"({"do":"hold-back","on":"2027-11-02","reason":"suspected disease","box":"D2"})");
+    playAll(season,
+            R"({"do":"hold-back","on":"2027-11-02","reason":"suspected disease","box":"D2"})");
     const auto mixed =
         refused(season, R"({"do":"freeze-frames","on":"2028-01-10","boxes":"M01, D2"})");
     EXPECT_EQ(mixed.code, Code::Contradiction);
@@ -127,9 +128,8 @@ TEST_F(FreezerDeeds, AsksAboutTooManyAndAboutWetComb) {
 
 TEST_F(FreezerDeeds, NotLongEnoughIsAskedAboutAndFreezesNothing) {
     Season season = shed();
-    playAll(
-        season,
-        R"({"do":"freeze-frames","on":"2028-01-10","boxes":"D1","at":"2028-01-10T08:00:00Z"})");
+    playAll(season,
+            R"({"do":"freeze-frames","on":"2028-01-10","boxes":"D1","at":"2028-01-10T08:00:00Z"})");
     EXPECT_THAT(
         askedAfter(season,
                    R"({"do":"take-out-frozen","on":"2028-01-10","at":"2028-01-10T10:00:00Z"})"),
@@ -150,9 +150,8 @@ TEST_F(FreezerDeeds, ABoxOpenedGoesStale) {
     playAll(season, R"({"do":"freeze-frames","on":"2028-01-10","boxes":"D1 5, D2"}
 {"do":"take-out-frozen","on":"2028-01-12"})");
     const std::string frozenDump = season.dump();
-    playAll(
-        season,
-        R"({"do":"spoil-frozen","on":"2028-04-02","boxes":"D1","reason":"left in the sun"})");
+    playAll(season,
+            R"({"do":"spoil-frozen","on":"2028-04-02","boxes":"D1","reason":"left in the sun"})");
     EXPECT_EQ(frozen(season, "D1"), 0U);
     EXPECT_EQ(frozen(season, "D2"), 10U);
     const auto loads = season.read().all<FreezerLoad>();
@@ -177,7 +176,8 @@ TEST_F(FreezerDeeds, WhatWasSpoiltInsideComesOutUnfrozen) {
 TEST_F(FreezerDeeds, SlipsOfThePenAreTold) {
     Season season = shed();
     const auto code = [&](const char* rest) {
-        return refused(season, std::string(R"({"do":"freeze-frames","on":"2028-01-10",)") + rest + "}")
+        return refused(season,
+                       std::string(R"({"do":"freeze-frames","on":"2028-01-10",)") + rest + "}")
             .code;
     };
     EXPECT_EQ(code(R"("boxes":"")"), Code::Missing);
@@ -188,9 +188,7 @@ TEST_F(FreezerDeeds, SlipsOfThePenAreTold) {
     EXPECT_EQ(code(R"("boxes":"D1","hours":0)"), Code::OutOfRange);
     EXPECT_EQ(code(R"("boxes":"D1","temperature_c":60)"), Code::OutOfRange);
     EXPECT_EQ(code(R"("boxes":"loose medium 3")"), Code::TooMany);
-    playAll(
-        season,
-        R"({"do":"add-boxes","on":"2027-11-01","kind":"deep","first_mark":"E1"})");
+    playAll(season, R"({"do":"add-boxes","on":"2027-11-01","kind":"deep","first_mark":"E1"})");
     EXPECT_EQ(code(R"("boxes":"E1")"), Code::OtherAction) << "nobody counted it";
     EXPECT_EQ(refused(season, R"({"do":"take-out-frozen","on":"2028-01-12"})").code,
               Code::NothingToDo);
