@@ -12,6 +12,7 @@
 #include "core/model/storeroom/equipment.h"
 #include "core/model/storeroom/review.h"
 #include "core/places/box_changes.h"
+#include "core/places/freezer_questions.h"
 #include "core/places/full_frame.h"
 #include "core/places/run_balance.h"
 #include "core/storage/queries/constants.h"
@@ -46,6 +47,11 @@ constexpr std::array askedKeys{
     std::pair{Asked::FoundAgain, std::string_view("found_again")},
     std::pair{Asked::TwoDepths, std::string_view("two_depths")},
     std::pair{Asked::FoundationUsedUp, std::string_view("foundation_used_up")},
+    std::pair{Asked::NotColdEnough, std::string_view("not_cold_enough")},
+    std::pair{Asked::FreezerOverfull, std::string_view("freezer_overfull")},
+    std::pair{Asked::WetIntoFreezer, std::string_view("wet_into_freezer")},
+    std::pair{Asked::WetsToNucleus, std::string_view("wets_to_nucleus")},
+    std::pair{Asked::WetsElsewhere, std::string_view("wets_elsewhere")},
 };
 
 constexpr double broodJumpFrames = 5.0;
@@ -92,6 +98,7 @@ class Questions {
         aboutRow<Extraction>(row, &Questions::aboutRun);
         aboutRow<Frame>(row, &Questions::aboutFrame);
         aboutRow<Equipment>(row, &Questions::aboutEquipment);
+        for (const Question& each : freezerQuestions(m_file, row)) put(each.asked, each.says);
         if (row.table != BoxReview::table) return;
         if (const auto review = m_file.find(Id<BoxReview>{row.id}))
             aboutReview(*review, row.kind == ChangeKind::Changed);
