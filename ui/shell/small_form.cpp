@@ -84,6 +84,9 @@ QComboBox* SmallForm::choice(const QString& label, const char* name) {
     auto* box = new QComboBox(this);
     box->setObjectName(QLatin1String(name));
     box->setAccessibleName(label);
+    // A long name among its words makes no row of its own out of it.
+    box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    box->setMinimumContentsLength(12);
     m_form->addRow(label, box);
     enter(box);
     return box;
