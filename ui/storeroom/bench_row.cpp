@@ -25,11 +25,11 @@ BenchRow::BenchRow(Session& session, QWidget* parent) : QWidget(parent), m_sessi
     connect(&session, &Session::lookChanged, this, [this] { fit(); });
 }
 
-void BenchRow::show(std::vector<BenchFrame> frames, std::optional<std::size_t> current) {
+void BenchRow::show(std::vector<BenchRowFrame> frames, std::optional<std::size_t> current) {
     m_frames = std::move(frames);
     m_current = current;
     QStringList said;
-    for (const BenchFrame& each : m_frames)
+    for (const BenchRowFrame& each : m_frames)
         said << spoken(each.view) + QLatin1Char(' ') + each.verdict + QLatin1Char('.');
     setAccessibleDescription(said.join(QLatin1Char(' ')));
     fit();
@@ -45,7 +45,7 @@ double BenchRow::frameWidth() const {
 
 double BenchRow::frameHeight() const {
     double tallest = 0.0;
-    for (const BenchFrame& each : m_frames)
+    for (const BenchRowFrame& each : m_frames)
         tallest = std::max(
             tallest, combwright::frameSize(each.view, frameWidth(), m_session.look()).height());
     return tallest;
@@ -84,7 +84,7 @@ void BenchRow::paintEvent(QPaintEvent*) {
     painter.setRenderHint(QPainter::Antialiasing);
     const QFont note = look.font(TextSize::Note);
     for (std::size_t i = 0; i < m_frames.size(); ++i) {
-        const BenchFrame& each = m_frames[i];
+        const BenchRowFrame& each = m_frames[i];
         const QRectF place = placeOf(i);
         const double words = lineStep(note) + look.px(6.0);
         paintFrame(painter, place.adjusted(0, look.px(2.0), 0, -words), each.view, look);

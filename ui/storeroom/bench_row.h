@@ -13,7 +13,7 @@
 
 namespace combwright {
 
-struct BenchFrame {
+struct BenchRowFrame {
     FrameView view;
     QString verdict;      ///< below it: "3 repair"
     bool plain = true;    ///< kept: the verdict is said softly
@@ -25,7 +25,7 @@ class BenchRow : public QWidget {
 
   public:
     explicit BenchRow(Session& session, QWidget* parent = nullptr);
-    void show(std::vector<BenchFrame> frames, std::optional<std::size_t> current);
+    void show(std::vector<BenchRowFrame> frames, std::optional<std::size_t> current);
     /// Where a frame lies, flags and verdict included.
     QRectF placeOf(std::size_t frame) const;
 
@@ -45,7 +45,7 @@ class BenchRow : public QWidget {
     double rowHeight() const;
 
     Session& m_session;
-    std::vector<BenchFrame> m_frames;
+    std::vector<BenchRowFrame> m_frames;
     std::optional<std::size_t> m_current;
 };
 
