@@ -16,6 +16,7 @@
 #include "core/places/run_balance.h"
 #include "core/storage/queries/constants.h"
 #include "core/storage/queries/names.h"
+#include "core/storage/queries/revisions.h"
 #include "core/storage/queries/yards.h"
 #include "core/words/figures.h"
 #include "core/words/units.h"
@@ -33,6 +34,7 @@ constexpr std::array askedKeys{
     std::pair{Asked::MuchFed, std::string_view("much_fed")},
     std::pair{Asked::BoxTooHeavy, std::string_view("box_too_heavy")},
     std::pair{Asked::HardlyEmptied, std::string_view("hardly_emptied")},
+    std::pair{Asked::BucketAgain, std::string_view("bucket_again")},
     std::pair{Asked::BucketTooHeavy, std::string_view("bucket_too_heavy")},
     std::pair{Asked::WaterUnusual, std::string_view("water_unusual")},
     std::pair{Asked::MarksDisagree, std::string_view("marks_disagree")},
@@ -75,7 +77,8 @@ std::optional<double> middle(const std::optional<Known<Unit>>& reading, double s
 
 class Questions {
   public:
-    Questions(const Read& file, Day today) : m_file(file), m_today(today) {}
+    Questions(const Read& file, const Change& change, Day today)
+        : m_file(file), m_step(change.step), m_today(today) {}
 
     void about(const RowChange& row) {
         if (row.kind == ChangeKind::Removed) return;
@@ -89,6 +92,7 @@ class Questions {
         aboutRow<BoxLook>(row, &Questions::aboutLook);
         aboutRow<ExtractionBox>(row, &Questions::aboutBox);
         aboutRow<Bucket>(row, &Questions::aboutBucket);
+        if (row.kind == ChangeKind::Changed) aboutRow<Bucket>(row, &Questions::aboutBucketAgain);
         aboutRow<Extraction>(row, &Questions::aboutRun);
         aboutRow<Frame>(row, &Questions::aboutFrame);
         aboutRow<Equipment>(row, &Questions::aboutEquipment);
@@ -307,6 +311,26 @@ class Questions {
         aboutWater(ask("Bucket %1").arg(mark), bucket.water);
     }
 
+    /// A mark used twice in a run, or a second weighing: what stood there before is said. Who
+    /// amends knows it, and a guess by eye is there to be replaced.
+    void aboutBucketAgain(const Bucket& bucket) {
+        if (!bucket.net || !bucket.net->value) return;
+        std::optional<Mass> was;
+        auto wasHow = std::optional(bucket.net->how);
+        for (const Revised& each : revisedBy(m_file, m_step, "fill-bucket")) {
+            if (each.table != Bucket::table || each.id != bucket.id.number) continue;
+            if (each.field->key() == "net_g") was = Codec<Mass>::unpack(each.was);
+            if (each.field->key() == "net_how") wasHow = Codec<How>::unpack(each.was);
+        }
+        if (!was || wasHow != How::Weighed) return;
+        put(Asked::BucketAgain,
+            ask("Bucket %1 had %2 before; now %3. If that is another bucket, give it another mark: "
+                "take this back first.")
+                .arg(fromUtf8(bucket.mark.text()),
+                     massText(static_cast<double>(was->grams()), How::Weighed),
+                     massText(gramsOf(*bucket.net), How::Weighed)));
+    }
+
     void aboutWater(const QString& of, const std::optional<WaterContent>& content) {
         if (!content) return;
         const double water = content->percent();
@@ -431,6 +455,7 @@ class Questions {
     }
 
     const Read& m_file;
+    std::int64_t m_step;
     Day m_today;
     bool m_counted = false;  ///< the step counted a box
     bool m_framesWorkedOn = false;
@@ -447,7 +472,7 @@ std::string_view key(Asked asked) {
 }
 
 std::vector<Question> questionsAfter(const Read& file, const Change& change, Day today) {
-    Questions questions(file, today);
+    Questions questions(file, change, today);
     questions.lookOver(change.rows);
     for (const RowChange& row : change.rows) questions.about(row);
     return std::move(questions.list);

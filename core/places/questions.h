@@ -20,6 +20,7 @@ enum class Asked {
     MuchFed,            ///< more than 25 kg at once
     BoxTooHeavy,        ///< heavier than full of honey; in pounds it would fit
     HardlyEmptied,      ///< wet, yet over half of what it weighed full
+    BucketAgain,        ///< a weighed bucket of this run filled anew with another mass
     BucketTooHeavy,     ///< more than the keeper's bucket holds
     WaterUnusual,       ///< honey is known from 13 to 21 %
     MarksDisagree,      ///< not opened, yet brood or eggs were seen

@@ -227,15 +227,20 @@ void MainWindow::print() {
     if (!place) return;
     place->keepTyped();
     place->settle();
-    const auto sheets = place->sheets();
-    if (!sheets.empty()) printWithPreview(this, sheets.front().page(), m_session.look());
+    std::optional<Page> page;
+    m_session.reading([&] {
+        const auto sheets = place->sheets();
+        if (!sheets.empty()) page = sheets.front().page();
+    });
+    if (page) printWithPreview(this, *page, m_session.look());
 }
 
 void MainWindow::explain() {
     Place* place = current();
     if (!place) return;
     place->settle();
-    const auto figures = place->explained();
+    std::vector<Explained> figures;
+    if (!m_session.reading([&] { figures = place->explained(); })) return;
     if (figures.empty()) {
         m_session.tell(tr("No figure is reckoned here yet."));
         return;
@@ -260,12 +265,13 @@ void MainWindow::changeTextSize(int steps) {
 }
 
 void MainWindow::help() {
-    Place* place = current();
-    if (!place) return;
+    const Place* place = current();
     QDialog dialog(this);
-    dialog.setWindowTitle(place->railWord());
+    dialog.setObjectName(QStringLiteral("help"));
+    dialog.setWindowTitle(place ? place->railWord() : tr("Your seasons"));
     auto* column = new QVBoxLayout(&dialog);
-    auto* text = new QLabel(place->help(), &dialog);
+    auto* text = new QLabel(place ? place->help() : StartPage::help(), &dialog);
+    text->setObjectName(QStringLiteral("help_text"));
     text->setWordWrap(true);
     text->setTextInteractionFlags(Qt::TextSelectableByKeyboard | Qt::TextSelectableByMouse);
     text->setMinimumWidth(m_session.look().space(480));

@@ -30,6 +30,9 @@ Standing standingOn(const Read& file, const Hive& hive, Day day);
 std::optional<Colony> colonyIn(const Read& file, Id<Hive> hive);
 /// Boxes of a kind standing ready in the storeroom, by mark.
 std::vector<Box> boxesReady(const Read& file, Id<BoxKind> kind);
+/// The same as it was at the end of a day, with the moves of later days taken back. What a box was
+/// fit for that day nobody wrote down: those that are sound now count.
+std::vector<Box> boxesReadyOn(const Read& file, Id<BoxKind> kind, Day day);
 
 std::optional<Visit> visitOn(const Read& file, Id<Yard> yard, Day day);
 std::optional<Inspection> inspectionOf(const Read& file, Id<Visit> visit, Id<Hive> hive);
