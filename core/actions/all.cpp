@@ -8,6 +8,9 @@
 #include "core/actions/honey_room/runs.h"
 #include "core/actions/pull/plan.h"
 #include "core/actions/storeroom/equipment.h"
+#include "core/actions/storeroom/frame_moves.h"
+#include "core/actions/storeroom/frame_work.h"
+#include "core/actions/storeroom/reviews.h"
 #include "core/actions/storeroom/season_plan.h"
 #include "core/actions/yard/colonies.h"
 #include "core/actions/yard/sheet.h"
@@ -51,6 +54,8 @@ const std::vector<ActionType>& actionTypes() {
         typeOf<OpenRun>(),        typeOf<WeighBox>(),          typeOf<NameLostBox>(),
         typeOf<SpinFrames>(),     typeOf<FillBucket>(),        typeOf<WeighCappings>(),
         typeOf<CloseRun>(),       typeOf<TakeBoxOut>(),        typeOf<CheckFrames>(),
+        typeOf<ReviewBox>(),      typeOf<JudgeFrames>(),       typeOf<WorkFrames>(),
+        typeOf<AddFrames>(),      typeOf<MoveFrames>(),        typeOf<MendBoxes>(),
         typeOf<CountEquipment>(), typeOf<DescribeEquipment>(), typeOf<PlanSeason>(),
         typeOf<Amend>(),
     };
