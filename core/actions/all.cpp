@@ -7,6 +7,8 @@
 #include "core/actions/boxes/looks.h"
 #include "core/actions/honey_room/runs.h"
 #include "core/actions/pull/plan.h"
+#include "core/actions/storeroom/dead_outs.h"
+#include "core/actions/storeroom/set_outs.h"
 #include "core/actions/yard/colonies.h"
 #include "core/actions/yard/sheet.h"
 #include "core/actions/yard/yards.h"
@@ -39,17 +41,18 @@ ActionType typeOf() {
 
 const std::vector<ActionType>& actionTypes() {
     static const std::vector<ActionType> all{
-        typeOf<NameSeason>(),  typeOf<AddYard>(),     typeOf<AddHive>(),
-        typeOf<CloseHive>(),   typeOf<MoveHive>(),    typeOf<EndColony>(),
-        typeOf<StartColony>(), typeOf<SetExcluder>(), typeOf<RecordVisit>(),
-        typeOf<WriteLine>(),   typeOf<LookInto>(),    typeOf<StrikeLine>(),
-        typeOf<AddBoxes>(),    typeOf<MoveBox>(),     typeOf<LookBox>(),
-        typeOf<CountBox>(),    typeOf<HoldBack>(),    typeOf<ReleaseHold>(),
-        typeOf<SetConstant>(), typeOf<NoteCrop>(),    typeOf<KeepPlan>(),
-        typeOf<OpenRun>(),     typeOf<WeighBox>(),    typeOf<NameLostBox>(),
-        typeOf<SpinFrames>(),  typeOf<FillBucket>(),  typeOf<WeighCappings>(),
-        typeOf<CloseRun>(),    typeOf<TakeBoxOut>(),  typeOf<CheckFrames>(),
-        typeOf<Amend>(),
+        typeOf<NameSeason>(),    typeOf<AddYard>(),      typeOf<AddHive>(),
+        typeOf<CloseHive>(),     typeOf<MoveHive>(),     typeOf<EndColony>(),
+        typeOf<StartColony>(),   typeOf<SetExcluder>(),  typeOf<RecordVisit>(),
+        typeOf<WriteLine>(),     typeOf<LookInto>(),     typeOf<StrikeLine>(),
+        typeOf<AddBoxes>(),      typeOf<MoveBox>(),      typeOf<LookBox>(),
+        typeOf<CountBox>(),      typeOf<HoldBack>(),     typeOf<ReleaseHold>(),
+        typeOf<SetConstant>(),   typeOf<NoteCrop>(),     typeOf<KeepPlan>(),
+        typeOf<OpenRun>(),       typeOf<WeighBox>(),     typeOf<NameLostBox>(),
+        typeOf<SpinFrames>(),    typeOf<FillBucket>(),   typeOf<WeighCappings>(),
+        typeOf<CloseRun>(),      typeOf<TakeBoxOut>(),   typeOf<CheckFrames>(),
+        typeOf<RecordDeadOut>(), typeOf<HoldContacts>(), typeOf<SetOutside>(),
+        typeOf<TakeInSetOut>(),  typeOf<Amend>(),
     };
     return all;
 }

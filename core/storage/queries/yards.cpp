@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "core/storage/queries/holds.h"
+
 namespace combwright {
 
 std::vector<Yard> openYards(const Read& file) {
@@ -84,6 +86,12 @@ std::optional<Colony> colonyIn(const Read& file, Id<Hive> hive) {
 std::vector<Box> boxesReady(const Read& file, Id<BoxKind> kind) {
     auto boxes = file.where<Box>(
         {is("kind", kind), is("place", BoxPlace::Storeroom), is("condition", BoxCondition::Sound)});
+    // What is held apart stands there, but not ready. Holds as they are now.
+    const Day now = *parseDay("9999-12-31");
+    if (anythingApart(file, now)) {
+        const HeldThings held = heldThings(file, now);
+        std::erase_if(boxes, [&](const Box& box) { return held.apart(box.id).has_value(); });
+    }
     // M9 before M10: shorter marks first, then by letters; unmarked ones last.
     std::stable_sort(boxes.begin(), boxes.end(), [](const Box& a, const Box& b) {
         if (a.mark.empty() != b.mark.empty()) return b.mark.empty();

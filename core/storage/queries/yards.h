@@ -28,7 +28,8 @@ struct Standing {
 Standing standingOn(const Read& file, const Hive& hive, Day day);
 /// The colony living in a hive now.
 std::optional<Colony> colonyIn(const Read& file, Id<Hive> hive);
-/// Boxes of a kind standing ready in the storeroom, by mark.
+/// Boxes of a kind standing ready in the storeroom, by mark; none that is held for a dead-out or
+/// for disease.
 std::vector<Box> boxesReady(const Read& file, Id<BoxKind> kind);
 
 std::optional<Visit> visitOn(const Read& file, Id<Yard> yard, Day day);
