@@ -141,9 +141,23 @@ const char* refusalText(const Refusal& refusal) {
                 "refusals",
                 "%1 stays as it was recorded. Record anew what it should have been about.");
         case Code::HeldBack:
-            return QT_TRANSLATE_NOOP("refusals",
-                                     "%1: {name} is held back ({reason}). It stays where it is "
-                                     "until the hold is released.");
+            if (has("reason"))
+                return QT_TRANSLATE_NOOP("refusals",
+                                         "%1: {name} is held back ({reason}). It stays where it is "
+                                         "until the hold is released.");
+            return refusal.value("why") == "dead-out unexplained"
+                       ? QT_TRANSLATE_NOOP("refusals",
+                                           "%1: {name} is held since {since}: its colony died and "
+                                           "nobody has said "
+                                           "yet of what. Answer the dead-out's questions first, or "
+                                           "give a reason; "
+                                           "it stays written on the box.")
+                       : QT_TRANSLATE_NOOP(
+                             "refusals",
+                             "%1: {name} is held since {since} ({why}). Call your bee inspector "
+                             "and "
+                             "move nothing. Where the inspector has said that it may go, give that "
+                             "as the reason.");
         case Code::NothingToUndo:
             return QT_TRANSLATE_NOOP("refusals", "There is nothing to take back.");
         case Code::NothingToRedo:

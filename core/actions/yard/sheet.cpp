@@ -51,7 +51,7 @@ Result<void> takeBackDeeds(Write& file, const Inspection& inspection, Day on) {
         file.remove(move.id);
         const BoxSpot back{*move.fromPlace, move.fromHive, move.fromLevel, move.fromStack,
                            move.fromUnder};
-        if (auto moved = moveBoxTo(file, box->id, back, on); !moved) return moved.error();
+        if (auto moved = putBoxBack(file, box->id, back, on); !moved) return moved.error();
         // Going back is no move of its own.
         file.remove(file.where<BoxMove>({is("box", box->id)}).back().id);
     }

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <map>
 
+#include "core/storage/queries/holds.h"
+
 namespace combwright {
 
 std::vector<Yard> openYards(const Read& file) {
@@ -111,6 +113,12 @@ std::map<std::int64_t, std::optional<BoxPlace>> placesBeforeMoves(const Read& fi
 std::vector<Box> boxesReady(const Read& file, Id<BoxKind> kind) {
     auto boxes = file.where<Box>(
         {is("kind", kind), is("place", BoxPlace::Storeroom), is("condition", BoxCondition::Sound)});
+    // What is held apart stands there, but not ready. Holds as they are now.
+    const Day now = *parseDay("9999-12-31");
+    if (anythingApart(file, now)) {
+        const HeldThings held = heldThings(file, now);
+        std::erase_if(boxes, [&](const Box& box) { return held.apart(box.id).has_value(); });
+    }
     sortByMark(boxes);
     return boxes;
 }
