@@ -311,4 +311,21 @@ QString heldText(const HeldCount& held) {
     return boardSay("by verdict");
 }
 
+QString filterText(const FrameBoard& board) {
+    const BoardFilter& filter = board.filter;
+    QStringList parts;
+    if (filter.kind) parts << frameKindText(board, filter.kind);
+    if (filter.state) parts << frameStateText(*filter.state);
+    if (filter.verdict) parts << boardSay("to %1").arg(verdictWord(*filter.verdict));
+    if (filter.year) parts << boardSay("comb of %1").arg(*filter.year);
+    if (filter.place) parts << boardPlaceText(*filter.place);
+    for (const CameOff& off : board.hives)
+        if (filter.cameOff == off.hive) parts << boardSay("off %1").arg(cameOffText(off));
+    if (filter.notFrozen) parts << boardSay("not frozen");
+    if (filter.notReviewed) parts << boardSay("not looked through");
+    if (filter.held) parts << boardSay("on hold");
+    if (filter.toMelt) parts << boardSay("to melt");
+    return parts.join(QStringLiteral(", "));
+}
+
 }  // namespace combwright

@@ -43,6 +43,8 @@ QString spoken(const BoardFrame& frame);
 
 /// "showing 40 of 198 frames".
 QString shownText(const FrameBoard& board);
+/// "Medium, web of moth, not frozen"; empty where nothing is left out.
+QString filterText(const FrameBoard& board);
 /// "1 not found of 198"; empty where none is missing.
 QString notFoundText(const KindCounts& counts);
 /// "dead-out unexplained", "D dead brood".

@@ -1,4 +1,4 @@
-#include "ui/yard/flow_row.h"
+#include "ui/common/flow_row.h"
 
 #include <QWidget>
 #include <algorithm>
