@@ -7,6 +7,9 @@
 #include "core/actions/boxes/looks.h"
 #include "core/actions/honey_room/runs.h"
 #include "core/actions/pull/plan.h"
+#include "core/actions/storeroom/frame_moves.h"
+#include "core/actions/storeroom/frame_work.h"
+#include "core/actions/storeroom/reviews.h"
 #include "core/actions/yard/colonies.h"
 #include "core/actions/yard/sheet.h"
 #include "core/actions/yard/yards.h"
@@ -49,6 +52,8 @@ const std::vector<ActionType>& actionTypes() {
         typeOf<OpenRun>(),     typeOf<WeighBox>(),    typeOf<NameLostBox>(),
         typeOf<SpinFrames>(),  typeOf<FillBucket>(),  typeOf<WeighCappings>(),
         typeOf<CloseRun>(),    typeOf<TakeBoxOut>(),  typeOf<CheckFrames>(),
+        typeOf<ReviewBox>(),   typeOf<JudgeFrames>(), typeOf<WorkFrames>(),
+        typeOf<AddFrames>(),   typeOf<MoveFrames>(),  typeOf<MendBoxes>(),
         typeOf<Amend>(),
     };
     return all;

@@ -6,11 +6,16 @@
 #include <array>
 #include <cmath>
 #include <optional>
+#include <set>
 
 #include "core/model/honey/extraction.h"
+#include "core/model/storeroom/equipment.h"
+#include "core/model/storeroom/review.h"
+#include "core/places/box_changes.h"
 #include "core/places/full_frame.h"
 #include "core/places/run_balance.h"
 #include "core/storage/queries/constants.h"
+#include "core/storage/queries/names.h"
 #include "core/storage/queries/yards.h"
 #include "core/words/figures.h"
 #include "core/words/units.h"
@@ -35,6 +40,12 @@ constexpr std::array askedKeys{
     std::pair{Asked::MoreOutThanIn, std::string_view("more_out_than_in")},
     std::pair{Asked::BoxFromNowhere, std::string_view("box_unknown_before")},
     std::pair{Asked::NameAlike, std::string_view("name_alike")},
+    std::pair{Asked::FramesDiffer, std::string_view("frames_differ")},
+    std::pair{Asked::ReviewOvertaken, std::string_view("review_overtaken")},
+    std::pair{Asked::ReviewedTwice, std::string_view("reviewed_twice")},
+    std::pair{Asked::FoundAgain, std::string_view("found_again")},
+    std::pair{Asked::TwoDepths, std::string_view("two_depths")},
+    std::pair{Asked::FoundationUsedUp, std::string_view("foundation_used_up")},
 };
 
 constexpr double broodJumpFrames = 5.0;
@@ -79,6 +90,21 @@ class Questions {
         aboutRow<ExtractionBox>(row, &Questions::aboutBox);
         aboutRow<Bucket>(row, &Questions::aboutBucket);
         aboutRow<Extraction>(row, &Questions::aboutRun);
+        aboutRow<Frame>(row, &Questions::aboutFrame);
+        aboutRow<Equipment>(row, &Questions::aboutEquipment);
+        if (row.table != BoxReview::table) return;
+        if (const auto review = m_file.find(Id<BoxReview>{row.id}))
+            aboutReview(*review, row.kind == ChangeKind::Changed);
+    }
+
+    /// What the rows of a step say together.
+    void lookOver(const std::vector<RowChange>& rows) {
+        for (const RowChange& row : rows) {
+            if (row.table == BoxCount::table) m_counted = true;
+            if (row.table != Frame::table) continue;
+            m_framesWorkedOn = true;
+            if (row.kind == ChangeKind::Added) ++m_newFrames;
+        }
     }
 
     std::vector<Question> list;
@@ -311,8 +337,105 @@ class Questions {
                          massText(*balance->outOfBoxesG, How::Weighed)));
     }
 
+    QString nameOfBox(const Box& box) const {
+        return fromUtf8(nameOf(m_file, Box::table, box.id.number));
+    }
+
+    void aboutReview(const BoxReview& review, bool changed) {
+        const auto box = m_file.find(review.box);
+        const auto kind = box ? m_file.find(box->kind) : std::nullopt;
+        if (!kind || !m_counted) return;
+        const QString name = nameOfBox(*box);
+        if (review.on > m_today)
+            put(Asked::NotComeYet, ask("%1 is written down as looked through on %2, which has not "
+                                       "come yet. If the day is a slip, amend it.")
+                                       .arg(name, dayText(review.on)));
+        if (changed)
+            put(Asked::ReviewedTwice,
+                ask("%1 was looked through on that day already; this line now stands instead, its "
+                    "scrapings too. The first is in the history, and undo brings it back.")
+                    .arg(name));
+        if (const auto since = overtaken(m_file, box->id, review.on)) {
+            const QString says =
+                since->what == BoxChange::What::Reviewed
+                    ? ask("%1 was looked through again on %2, so this older line is kept as it was "
+                          "typed and its frames stay as they were found then.")
+                : since->what == BoxChange::What::Counted
+                    ? ask("%1 was counted on %2, so this older line is kept as it was typed and "
+                          "its frames stay as they were counted then.")
+                    : ask("%1 was moved on %2, so this older line is kept as it was typed and its "
+                          "frames stay as they are. Look it through again when it is back.");
+            put(Asked::ReviewOvertaken, says.arg(name, dayText(since->on)));
+            return;
+        }
+        if (kind->framesNominal && review.found > *kind->framesNominal)
+            put(Asked::MoreFramesThanFit, ask("%1: %2 frames in a box made for %3: it is kept so.")
+                                              .arg(name)
+                                              .arg(review.found.value())
+                                              .arg(kind->framesNominal->value()));
+        aboutDifference(review, name);
+    }
+
+    void aboutDifference(const BoxReview& review, const QString& name) {
+        if (m_newFrames > 0)
+            for (const Frame& frame : m_file.where<Frame>({is("box", review.box)}))
+                if (frame.retired && *frame.retired != Retired::Missing) {
+                    put(Asked::FoundAgain,
+                        ask("%1: a frame more than were left, though one of it was written down as "
+                            "%2 on %3. It counts as another frame; if that one was never %2, take "
+                            "that step back.")
+                            .arg(name, fromUtf8(word(*frame.retired)),
+                                 dayText(frame.retiredOn.value_or(review.on))));
+                    break;
+                }
+        if (!review.expected || review.found == *review.expected) return;
+        put(Asked::FramesDiffer,
+            (review.found < *review.expected
+                 ? ask("%1: %2 found, %3 expected. It is kept so; what lacks is missing until it "
+                       "turns up in a box.")
+                 : ask("%1: %2 found, %3 expected. It is kept so; count again if that surprises "
+                       "you."))
+                .arg(name)
+                .arg(review.found.value())
+                .arg(review.expected->value()));
+    }
+
+    void aboutFrame(const Frame& frame) {
+        if (!frame.box || frame.retired || !m_boxesAsked.insert(frame.box->number).second) return;
+        const auto box = m_file.find(*frame.box);
+        const auto kind = box ? m_file.find(box->kind) : std::nullopt;
+        const auto takes = kind ? m_file.find(kind->takes) : std::nullopt;
+        if (!takes) return;
+        for (const Frame& each : m_file.where<Frame>({is("box", box->id), isUnknown("retired")})) {
+            if (each.kind == takes->id) continue;
+            const auto other = m_file.find(each.kind);
+            if (!other || other->height == takes->height) continue;
+            put(Asked::TwoDepths,
+                ask("%1 is made for %2 and holds %3 too. Bees build comb under a short frame, and "
+                    "a deep one does not go in.")
+                    .arg(nameOfBox(*box), fromUtf8(takes->name.text()),
+                         fromUtf8(other->name.text())));
+            return;
+        }
+    }
+
+    void aboutEquipment(const Equipment& equipment) {
+        if (equipment.item != EquipmentItem::Foundation || equipment.onHand > Count() ||
+            !m_framesWorkedOn)
+            return;
+        const auto kind = m_file.find(equipment.frameKind);
+        put(Asked::FoundationUsedUp,
+            ask("No foundation for %1 is left of what was counted. Were there more sheets? Count "
+                "them again.")
+                .arg(kind ? fromUtf8(kind->name.text()) : ask("these frames")));
+    }
+
     const Read& m_file;
     Day m_today;
+    bool m_counted = false;  ///< the step counted a box
+    bool m_framesWorkedOn = false;
+    int m_newFrames = 0;                  ///< frames nobody knew of before
+    std::set<std::int64_t> m_boxesAsked;  ///< whose frames were looked at
 };
 
 }  // namespace
@@ -325,6 +448,7 @@ std::string_view key(Asked asked) {
 
 std::vector<Question> questionsAfter(const Read& file, const Change& change, Day today) {
     Questions questions(file, today);
+    questions.lookOver(change.rows);
     for (const RowChange& row : change.rows) questions.about(row);
     return std::move(questions.list);
 }

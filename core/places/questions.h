@@ -27,6 +27,12 @@ enum class Asked {
     MoreOutThanIn,      ///< more in buckets and cappings than left the boxes
     BoxFromNowhere,     ///< a line put on a box where none was left in the storeroom
     NameAlike,          ///< a yard or hive of the same name but for capitals
+    FramesDiffer,       ///< the bench found more or fewer frames than the box should hold
+    ReviewOvertaken,    ///< a look at the bench older than what the box went through since
+    ReviewedTwice,      ///< a second look on the same day replaced the first
+    FoundAgain,         ///< more frames than known, where some of the box were melted or burnt
+    TwoDepths,          ///< frames of another kind than the box is made for
+    FoundationUsedUp,   ///< the last sheet counted went into a frame
 };
 
 /// The question's name in JSON: "not_come_yet".

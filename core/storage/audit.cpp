@@ -4,6 +4,7 @@
 #include <set>
 
 #include "core/model/frames/frame.h"
+#include "core/model/storeroom/review.h"
 #include "core/storage/journal.h"
 #include "core/storage/queries/names.h"
 #include "core/storage/queries/yards.h"
@@ -67,6 +68,38 @@ void auditBoxes(const Read& file, std::vector<AuditFinding>& findings) {
     }
 }
 
+void auditFrames(const Read& file, std::vector<AuditFinding>& findings) {
+    std::map<std::int64_t, std::set<std::int64_t>> places;
+    for (const Frame& frame : file.all<Frame>()) {
+        const std::string about = "frame #" + std::to_string(frame.id.number);
+        if (frame.retired.has_value() != frame.retiredOn.has_value())
+            findings.push_back({about, "out of use and its day do not go together"});
+        if (frame.box && !frame.stack.empty())
+            findings.push_back({about, "it is in a box and on a shelf"});
+        if (frame.position && !frame.box)
+            findings.push_back({about, "it has a place, but is in no box"});
+        if (frame.retired || !frame.position || !frame.box) continue;
+        if (!places[frame.box->number].insert(frame.position->value()).second)
+            findings.push_back({about, "another frame has its place in the box"});
+    }
+}
+
+void auditReviews(const Read& file, std::vector<AuditFinding>& findings) {
+    std::set<std::pair<std::int64_t, Day>> seen;
+    for (const BoxReview& review : file.all<BoxReview>()) {
+        const std::string about = "look at the bench #" + std::to_string(review.id.number);
+        if (!seen.emplace(review.box.number, review.on).second)
+            findings.push_back({about, "the box was looked through twice on that day"});
+        Count counted;
+        for (const BoxCount& count :
+             file.where<BoxCount>({is("box", review.box), is("on_day", review.on),
+                                   is("occasion", Occasion::WinterReview)}))
+            counted += count.frames;
+        if (counted != review.found)
+            findings.push_back({about, "its frames by class do not add up to what was found"});
+    }
+}
+
 }  // namespace
 
 std::vector<AuditFinding> audit(const Read& file) {
@@ -74,6 +107,8 @@ std::vector<AuditFinding> audit(const Read& file) {
     std::vector<AuditFinding> findings;
     auditHives(file, findings);
     auditBoxes(file, findings);
+    auditFrames(file, findings);
+    auditReviews(file, findings);
     if (const auto broken = Journal(file.database()).firstBroken())
         findings.push_back({"journal " + std::to_string(*broken),
                             "its digest does not follow from the rows before: it was altered"});

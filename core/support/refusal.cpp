@@ -28,6 +28,7 @@ constexpr std::array codeKeys{
     std::pair{Code::NothingToDo, std::string_view("nothing_to_do")},
     std::pair{Code::OtherAction, std::string_view("other_action")},
     std::pair{Code::Fixed, std::string_view("fixed")},
+    std::pair{Code::HeldBack, std::string_view("held_back")},
     std::pair{Code::NothingToUndo, std::string_view("nothing_to_undo")},
     std::pair{Code::NothingToRedo, std::string_view("nothing_to_redo")},
     std::pair{Code::MovedOn, std::string_view("moved_on")},

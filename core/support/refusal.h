@@ -37,6 +37,7 @@ enum class Code {
     NothingToDo,    ///< the action would change nothing
     OtherAction,    ///< "action" names the action that does this
     Fixed,          ///< stays as it was recorded
+    HeldBack,       ///< held back; "reason" says why
     // The journal.
     NothingToUndo,
     NothingToRedo,

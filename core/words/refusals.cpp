@@ -101,6 +101,10 @@ const char* refusalText(const Refusal& refusal) {
             return QT_TRANSLATE_NOOP(
                 "refusals",
                 "%1 stays as it was recorded. Record anew what it should have been about.");
+        case Code::HeldBack:
+            return QT_TRANSLATE_NOOP("refusals",
+                                     "%1: {name} is held back ({reason}). It stays where it is "
+                                     "until the hold is released.");
         case Code::NothingToUndo:
             return QT_TRANSLATE_NOOP("refusals", "There is nothing to take back.");
         case Code::NothingToRedo:
@@ -211,7 +215,7 @@ QString sentence(const Refusal& refusal) {
     // A value nobody gave leaves no brackets behind.
     static const QString unfilled = QStringLiteral("…");
     for (const char* name : {"wanted", "low", "high", "name", "value", "choices", "other", "count",
-                             "most", "since", "action", "would", "step", "path"})
+                             "most", "since", "action", "would", "step", "path", "reason"})
         text.replace(QStringLiteral("{%1}").arg(QLatin1String(name)), unfilled);
     text.front() = text.front().toUpper();
     return text;

@@ -11,6 +11,7 @@
 #include "core/model/changes.h"
 #include "core/model/honey/pull.h"
 #include "core/model/season_info.h"
+#include "core/model/storeroom/review.h"
 
 namespace combwright {
 
@@ -39,6 +40,8 @@ struct Amend {
     std::optional<Id<SpinLoad>> load;
     std::optional<Id<Bucket>> bucket;
     std::optional<Id<Hold>> hold;
+    std::optional<Id<BoxReview>> boxReview;
+    std::optional<Id<RawWax>> rawWax;
     Changes set;
     static const Fields& fields();
     Result<Answer> perform(Write& file) const;

@@ -89,21 +89,10 @@ constexpr auto classWords = std::to_array<ClassWord>({
 });
 
 /// The words a frame may be described with, for who wrote another.
-std::string contentsWords() {
-    std::string words;
-    for (const ClassWord& each : classWords) words += std::string(each.word) + ", ";
-    return words + "capped, % full";
-}
+std::string contentsWords() { return classWordList() + ", capped, % full"; }
 
 Result<FrameTally> tallyOf(Count frames, std::string_view word) {
-    const std::string lower = lowered(word);
-    for (const ClassWord& each : classWords)
-        if (each.word == lower) return FrameTally{frames, each.comb, std::string(each.faults)};
-    for (const Fault& fault : faults())
-        if (fault.word == lower)
-            return FrameTally{frames, std::nullopt, std::string(1, fault.letter)};
-    if (const auto letters = tidyFaults(word); letters && !letters->empty())
-        return FrameTally{frames, std::nullopt, *letters};
+    if (auto tally = framesOfClass(frames, word)) return *std::move(tally);
     return Refusal{
         Code::NotAChoice, "contents", {{"value", std::string(word)}, {"choices", contentsWords()}}};
 }
@@ -126,6 +115,25 @@ std::optional<Count> wholeNumber(double number) {
 }
 
 }  // namespace
+
+std::optional<FrameTally> framesOfClass(Count frames, std::string_view word) {
+    const std::string lower = lowered(word);
+    for (const ClassWord& each : classWords)
+        if (each.word == lower) return FrameTally{frames, each.comb, std::string(each.faults)};
+    for (const Fault& fault : faults())
+        if (fault.word == lower)
+            return FrameTally{frames, std::nullopt, std::string(1, fault.letter)};
+    if (const auto letters = tidyFaults(word); letters && !letters->empty())
+        return FrameTally{frames, std::nullopt, *letters};
+    return std::nullopt;
+}
+
+std::string classWordList() {
+    std::string words;
+    for (const ClassWord& each : classWords)
+        words += (words.empty() ? "" : ", ") + std::string(each.word);
+    return words;
+}
 
 Count BoxContents::frames() const {
     Count sum;

@@ -40,6 +40,12 @@ Result<BoxContents> parseContents(std::string_view text);
 /// their letters in order. Refused with NotAChoice for what is no fault.
 Result<std::string> parseFaults(std::string_view text);
 
+/// So many frames of the class a word stands for: "drawn", "broken", or faults by their letters;
+/// nothing where it is no class.
+std::optional<FrameTally> framesOfClass(Count frames, std::string_view word);
+/// Every word framesOfClass knows: "drawn, fat, …".
+std::string classWordList();
+
 struct ListedBox {
     Id<BoxKind> kind;
     std::string mark;

@@ -4,6 +4,8 @@
 
 #include "core/model/honey/pull.h"
 #include "core/model/season_info.h"
+#include "core/model/storeroom/equipment.h"
+#include "core/model/storeroom/review.h"
 #include "core/storage/queries/yards.h"
 
 namespace combwright {
@@ -218,7 +220,9 @@ Result<void> forgetBox(Write& file, Id<Box> id) {
         moves.size() > 1 || file.first<BoxLook>({is("box", id)}) ||
         file.first<Frame>({is("box", id)}) || file.first<BoxCount>({is("box", id)}) ||
         file.first<FrameCheck>({is("box", id)}) || file.first<ExtractionBox>({is("box", id)}) ||
-        file.first<PullLine>({is("box", id)}) || file.first<Hold>({is("box", id)});
+        file.first<PullLine>({is("box", id)}) || file.first<Hold>({is("box", id)}) ||
+        file.first<BoxReview>({is("box", id)}) || file.first<FreezerLoad>({is("box", id)}) ||
+        file.first<RawWax>({is("box", id)});
     if (touched) return Refusal{Code::MovedOn, "box", {{"name", box->mark}}};
     for (const BoxMove& move : moves) file.remove(move.id);
     const auto hive = box->place == BoxPlace::OnHive ? box->hive : std::nullopt;

@@ -2,8 +2,9 @@
 
 #include <algorithm>
 
-#include "core/actions/boxes/box_list.h"
 #include "core/actions/boxes/box_steps.h"
+#include "core/actions/storeroom/review_line.h"
+#include "core/places/verdicts.h"
 
 namespace combwright {
 namespace {
@@ -44,8 +45,23 @@ Result<Frame> pointedAt(Write& file, const Box& box, Count position, const std::
     return *std::move(meant);
 }
 
-/// That many of the counted frames bear the faults; those that do already are among them.
-Result<void> markCounted(Write& file, const Box& box, Count howMany, const std::string& faults) {
+/// What a look at the bench decides of the frames seen, and when.
+struct Judged {
+    Verdict verdict;
+    Day on;
+    std::optional<Comb> comb;
+};
+
+void judge(Frame& frame, const Judged& judged) {
+    frame.verdict = judged.verdict;
+    frame.reviewed = judged.on;
+    if (judged.comb) frame.comb = judged.comb;
+}
+
+/// That many of the counted frames bear the faults, and the verdict where one is given; those that
+/// bear the faults already are among them.
+Result<void> markCounted(Write& file, const Box& box, Count howMany, const std::string& faults,
+                         const std::optional<Judged>& judged) {
     auto counted = framesCounted(file, box.id);
     const auto kind = file.find(box.kind);
     const auto many = static_cast<std::int64_t>(counted.size());
@@ -58,7 +74,7 @@ Result<void> markCounted(Write& file, const Box& box, Count howMany, const std::
                        {{"low", "1"}, {"high", most ? std::to_string(most->value()) : "…"}}};
     if (most && howMany > *most)
         return Refusal{Code::TooMany, "how_many", {{"most", std::to_string(most->value())}}};
-    if (faults.empty()) return {};
+    if (faults.empty() && !judged) return {};
     // First those that bear them, then the faultless, in the order they were counted.
     const auto rank = [&](const Frame& frame) {
         return frame.faults == faults ? 0 : frame.faults.empty() ? 1 : 2;
@@ -68,9 +84,10 @@ Result<void> markCounted(Write& file, const Box& box, Count howMany, const std::
     std::int64_t left = howMany.value();
     for (Frame& frame : counted) {
         if (left-- == 0) break;
-        if (frame.faults == faults) continue;
-        frame.faults = faults;
-        file.change(frame);
+        const Frame before = frame;
+        if (!faults.empty()) frame.faults = faults;
+        if (judged) judge(frame, *judged);
+        if (toRow(frame) != toRow(before)) file.change(frame);
     }
     return {};
 }
@@ -95,9 +112,19 @@ Result<Made> CheckFrames::perform(Write& file) const {
     if (single && howMany)
         return Refusal{Code::Contradiction, "how_many", {{"other", frame ? "frame" : "position"}}};
     if (!single && !howMany) return Refusal{Code::Missing, "how_many", {}};
-    const auto letters = parseFaults(faults);
-    if (!letters) return letters.error();
-    if (letters->empty() && !verdict && note.empty()) return Refusal{Code::Missing, "verdict", {}};
+    const Occasion seenAt = occasion.value_or(Occasion::Visit);
+    const bool atBench = seenAt == Occasion::WinterReview;
+    const auto seen = parseFrameSeen(faults);
+    if (!seen) return seen.error();
+    if (seen->comb && !atBench)
+        return Refusal{
+            Code::NotAChoice, "faults", {{"value", faults}, {"choices", faultLetters()}}};
+    if (verdict && seen->verdict && verdict != seen->verdict)
+        return Refusal{Code::Contradiction, "verdict", {{"other", "faults"}}};
+    const std::string& letters = seen->faults;
+    const auto said = verdict ? verdict : seen->verdict;
+    if (letters.empty() && !said && !seen->comb && note.empty())
+        return Refusal{Code::Missing, "verdict", {}};
 
     auto meant = file.find(frame);
     if (frame && !meant) return Refusal{Code::NotFound, "frame", {}};
@@ -113,29 +140,33 @@ Result<Made> CheckFrames::perform(Write& file) const {
 
     FrameCheck check;
     if (position) {
-        auto pointed = pointedAt(file, *at, *position, *letters);
+        auto pointed = pointedAt(file, *at, *position, letters);
         if (!pointed) return pointed.error();
         meant = *std::move(pointed);
     }
-    const Occasion seenAt = occasion.value_or(Occasion::Visit);
+    std::optional<Judged> judged;
+    if (atBench)
+        judged =
+            Judged{said.value_or(verdictFor(letters.empty() && meant ? meant->faults : letters)),
+                   on, seen->comb};
     if (meant) {
         const auto earlier = file.where<FrameCheck>(
             {is("frame", meant->id), is("on_day", on), is("occasion", seenAt)});
         if (!earlier.empty()) check = earlier.back();
         check.frame = meant->id;
-        if (!letters->empty() && meant->faults != *letters) {
-            meant->faults = *letters;
-            file.change(*meant);
-        }
-    } else if (auto marked = markCounted(file, *at, *howMany, *letters); !marked) {
+        const Frame before = *meant;
+        if (!letters.empty()) meant->faults = letters;
+        if (judged) judge(*meant, *judged);
+        if (toRow(*meant) != toRow(before)) file.change(*meant);
+    } else if (auto marked = markCounted(file, *at, *howMany, letters, judged); !marked) {
         return marked.error();
     }
     if (at) check.box = at->id;
     check.on = on;
     check.occasion = seenAt;
     check.howMany = howMany;
-    check.faults = *letters;
-    check.verdict = verdict;
+    check.faults = letters;
+    check.verdict = judged ? judged->verdict : said;
     check.note = note;
     if (check.id)
         file.change(check);

@@ -12,9 +12,11 @@ namespace combwright {
 /// box, or one pointed at before. Of frames counted in the box, that many bear the faults from then
 /// on, those that bear them already first. A frame pointed at for the first time is one of those
 /// counted, if possible one with the same faults; it keeps that place. Its check of the same day
-/// and occasion is replaced. Refused with Missing where no frames or nothing seen is named, with
-/// TooMany beyond the frames that were counted or fit, with OtherAction where a frame is pointed at
-/// in a box nobody counted.
+/// and occasion is replaced. Faults are letters or words, and the digit of a verdict may stand
+/// behind them: "W6", "broken 8". On the winter bench the frames take the verdict, the usual one
+/// where none is said, and count as looked through; what comb they have may be said too. Refused
+/// with Missing where no frames or nothing seen is named, with TooMany beyond the frames that were
+/// counted or fit, with OtherAction where a frame is pointed at in a box nobody counted.
 struct CheckFrames {
     static constexpr std::string_view name = "check-frames";
     using Answer = Made;  ///< the check, and the frame where it is one
@@ -24,7 +26,7 @@ struct CheckFrames {
     std::optional<Count> position;  ///< from 1 at the left
     std::optional<Count> howMany;
     std::optional<Occasion> occasion;  ///< a visit, when left out
-    std::string faults;                ///< letters, or words parted by commas
+    std::string faults;                ///< "W", "web, broken", "W6"
     std::optional<Verdict> verdict;
     std::string note;
     static const Fields& fields();

@@ -4,6 +4,7 @@
 
 #include "core/actions/boxes/box_list.h"
 #include "core/actions/boxes/box_steps.h"
+#include "core/actions/boxes/frame_steps.h"
 #include "core/catalogue/constants.h"
 #include "core/storage/queries/yards.h"
 
@@ -17,22 +18,6 @@ Result<Box> presentBox(const Read& file, Id<Box> id, Day on) {
         return Refusal{
             Code::BeforeItBegan, "on", {{"name", box->mark}, {"since", isoText(box->since)}}};
     return *std::move(box);
-}
-
-/// Takes a frame that has a place of its own out of the count: from its own class, else from the
-/// last that has one left.
-void countPlaced(std::vector<FrameTally>& left, const Frame& frame) {
-    auto own = std::find_if(left.begin(), left.end(), [&](const FrameTally& tally) {
-        return tally.frames > Count() && tally.comb == frame.comb && tally.faults == frame.faults;
-    });
-    if (own == left.end()) {
-        const auto last = std::find_if(left.rbegin(), left.rend(), [](const FrameTally& tally) {
-            return tally.frames > Count();
-        });
-        if (last == left.rend()) return;
-        own = std::prev(last.base());
-    }
-    own->frames -= Count(1);
 }
 
 /// "full_frame_g LANG-F-MED" is the keeper's own weight of honey in a full frame of a kind,
@@ -122,30 +107,30 @@ Result<Id<Box>> CountBox::perform(Write& file) const {
     if (!kind || !kind->takes)
         return Refusal{Code::UnknownSize, "box", {{"name", kind ? kind->name.text() : ""}}};
 
-    auto toMake = read->tallies;
-    for (const Frame& frame : file.where<Frame>({is("box", box), isUnknown("retired")})) {
-        if (frame.position)
-            countPlaced(toMake, frame);
-        else
-            file.remove(frame.id);
-    }
-    for (const FrameTally& tally : read->tallies)
+    std::vector<CountedFrame> counted;
+    for (const FrameTally& tally : read->tallies) {
         file.add(BoxCount{{},
                           box,
                           on,
                           occasion.value_or(Occasion::Visit),
                           tally.comb,
                           tally.faults,
-                          tally.frames});
-    for (const FrameTally& tally : toMake)
-        for (std::int64_t n = 0; n < tally.frames.value(); ++n) {
-            Frame frame;
-            frame.kind = *kind->takes;
-            frame.box = box;
-            frame.comb = tally.comb;
-            frame.faults = tally.faults;
-            file.add(frame);
-        }
+                          tally.frames,
+                          std::nullopt,
+                          std::nullopt});
+        for (std::int64_t n = 0; n < tally.frames.value(); ++n)
+            counted.push_back({*kind->takes, tally.comb, tally.faults, std::nullopt});
+    }
+    for (MetFrame& met : meetFrames(file, box, counted, on)) {
+        Frame& frame = met.frame;
+        // A frame with a place of its own is part of the count and keeps what was seen of it.
+        if (frame.position || met.isNew) continue;
+        const Frame before = frame;
+        if (frame.faults != met.counted.faults) frame.verdict.reset();
+        frame.comb = met.counted.comb;
+        frame.faults = met.counted.faults;
+        if (toRow(frame) != toRow(before)) file.change(frame);
+    }
     return box;
 }
 

@@ -32,7 +32,8 @@ struct LookBox {
 };
 
 /// Counts a box's frames by class: "7 drawn, 1 W, 1 broken". The exchangeable frames become what
-/// was counted; frames with a place of their own stay and are part of the count.
+/// was counted; frames with a place of their own stay and are part of the count. Frames that are
+/// not found any more are missing, those found again come back first.
 struct CountBox {
     static constexpr std::string_view name = "count-box";
     using Answer = Id<Box>;

@@ -6,7 +6,7 @@ const std::vector<Computation>& computations() {
     static const std::vector<Computation> all = [] {
         std::vector<Computation> list;
         for (const auto& group : {honeyComputations(), frameComputations(), extractorComputations(),
-                                  pullComputations()})
+                                  pullComputations(), storeroomComputations()})
             list.insert(list.end(), group.begin(), group.end());
         return list;
     }();

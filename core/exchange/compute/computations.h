@@ -24,5 +24,6 @@ std::vector<Computation> honeyComputations();
 std::vector<Computation> frameComputations();
 std::vector<Computation> extractorComputations();
 std::vector<Computation> pullComputations();
+std::vector<Computation> storeroomComputations();
 
 }  // namespace combwright

@@ -58,11 +58,11 @@ const Fields& Frame::fields() {
 }
 
 const Fields& BoxCount::fields() {
-    static const Fields all =
-        describe(ownId<&BoxCount::id>(), field<&BoxCount::box>("box"),
-                 field<&BoxCount::on>("on_day"), field<&BoxCount::occasion>("occasion"),
-                 field<&BoxCount::comb>("comb"), field<&BoxCount::faults>("faults"),
-                 field<&BoxCount::frames>("frames"), field<&BoxCount::verdict>("verdict"));
+    static const Fields all = describe(
+        ownId<&BoxCount::id>(), field<&BoxCount::box>("box"), field<&BoxCount::on>("on_day"),
+        field<&BoxCount::occasion>("occasion"), field<&BoxCount::comb>("comb"),
+        field<&BoxCount::faults>("faults"), field<&BoxCount::frames>("frames"),
+        field<&BoxCount::verdict>("verdict"), field<&BoxCount::frameKind>("frame_kind"));
     return all;
 }
 

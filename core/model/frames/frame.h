@@ -84,6 +84,7 @@ struct BoxCount {
     std::string faults;
     Count frames;
     std::optional<Verdict> verdict;
+    std::optional<Id<FrameKind>> frameKind;  ///< where it is not the kind the box takes
     static const Fields& fields();
 };
 

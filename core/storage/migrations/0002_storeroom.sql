@@ -13,6 +13,8 @@ ALTER TABLE frame ADD COLUMN note TEXT;
 -- next
 ALTER TABLE box_count ADD COLUMN verdict TEXT;
 -- next
+ALTER TABLE box_count ADD COLUMN frame_kind_id INTEGER REFERENCES frame_kind (id);
+-- next
 ALTER TABLE box ADD COLUMN wants_paint INTEGER;
 -- next
 CREATE TABLE box_review (

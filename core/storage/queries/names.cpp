@@ -5,6 +5,7 @@
 
 #include "core/model/honey/pull.h"
 #include "core/model/season_info.h"
+#include "core/model/storeroom/review.h"
 #include "core/storage/queries/yards.h"
 
 namespace combwright {
@@ -190,6 +191,8 @@ Result<std::int64_t> findOfBox(const Read& file, std::string_view table, const N
     std::vector<std::int64_t> found;
     if (table == BoxLook::table)
         found = idsOf(file.where<BoxLook>({is("box", id), is("on_day", on)}));
+    if (table == BoxReview::table)
+        found = idsOf(file.where<BoxReview>({is("box", id), is("on_day", on)}));
     if (table == Hold::table) found = idsOf(file.where<Hold>({is("box", id), isUnknown("lifted")}));
     if (table == Frame::table && query.level)
         found = idsOf(file.where<Frame>(
@@ -222,7 +225,8 @@ Result<std::int64_t> findNamed(const Read& file, std::string_view table, const N
     if (table == Visit::table && query.yard) return findVisit(file, query, *on);
     const bool ofHive = table == Inspection::table || table == Colony::table;
     if (ofHive && query.hive) return findOfHive(file, table, query, *on);
-    const bool ofBox = table == BoxLook::table || table == Frame::table || table == Hold::table;
+    const bool ofBox = table == BoxLook::table || table == BoxReview::table ||
+                       table == Frame::table || table == Hold::table;
     if (ofBox && query.box) return findOfBox(file, table, query, *on);
     return Refusal{Code::WrongType, nameKey(table), {{"wanted", "#number"}}};
 }

@@ -72,9 +72,9 @@ double fullFrameGramsAtThickness(double combAreaDm2, double thicknessMm) {
     return litres * combHoneyDensity * combFillFactor * 1000.0;
 }
 
-double combThicknessMm(double innerWidthMm, std::int64_t frames) {
+double combThicknessMm(double innerWidthMm, std::int64_t frames, double beeSpace) {
     const auto n = static_cast<double>(frames);
-    return (innerWidthMm - (n + 1.0) * beeSpaceMm) / n;
+    return (innerWidthMm - (n + 1.0) * beeSpace) / n;
 }
 
 Result<HoneyEstimate> frameHoney(const FrameFill& fill, const HoneyRates& rates, Working* working) {

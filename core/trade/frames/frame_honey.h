@@ -73,9 +73,9 @@ struct HoneyEstimate {
 double fullFrameGrams(double combAreaDm2, const HoneyRates& rates = {});
 double fullFrameGramsAtThickness(double combAreaDm2, double thicknessMm);
 
-/// How thick each comb gets where `frames` share a box evenly, mm, one bee space at every face:
+/// How thick each comb gets where `frames` share a box evenly, mm, one bee space b at every face:
 /// T = (W − (n + 1) · b) / n. Zero or less where they do not fit.
-double combThicknessMm(double innerWidthMm, std::int64_t frames);
+double combThicknessMm(double innerWidthMm, std::int64_t frames, double beeSpace = beeSpaceMm);
 
 /// Honey in one frame. Fewer frames than nominal are fatter: the ordinary figure is scaled by the
 /// ratio of the comb's thickness, so a full box gains just the bee spaces saved (nine of ten in a

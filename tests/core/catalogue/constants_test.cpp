@@ -7,6 +7,11 @@
 
 #include "core/catalogue/catalogue.h"
 #include "core/trade/frames/frame_honey.h"
+#include "core/trade/storeroom/comb_age.h"
+#include "core/trade/storeroom/comb_wax.h"
+#include "core/trade/storeroom/fit.h"
+#include "core/trade/storeroom/freezer.h"
+#include "core/trade/storeroom/stack_load.h"
 
 namespace combwright {
 namespace {
@@ -55,6 +60,42 @@ TEST(PublishedConstants, TheHoneyOfAFrameStartsFromThem) {
     // The spread of the published figure is the crop's.
     EXPECT_NEAR(*findPublishedConstant("full_frame_honey")->publishedSd,
                 rates.fullFrameGPerDm2 * rates.cropSpreadShare, 0.1);
+}
+
+TEST(PublishedConstants, TheStoreroomStartsFromThem) {
+    struct Pair {
+        const char* name;
+        double value;
+    };
+    const Pair pairs[] = {
+        {"bee_space_from", BeeSpaceLimits{}.from},
+        {"bee_space_to", BeeSpaceLimits{}.to},
+        {"bee_space_usual_to", BeeSpaceLimits{}.usualTo},
+        {"lug_thickness", lugThicknessMm},
+        {"brood_comb_thickness", FaceLimits{}.broodCombMm},
+        {"brood_faces_from", FaceLimits{}.from},
+        {"brood_faces_to", FaceLimits{}.to},
+        {"freezer_fill_share", freezerFillShare},
+        {"freezer_pitch", freezerPitchMm},
+        {"cells_per_kg_wax", cellsPerKgWax},
+        {"honey_per_wax", HoneyForWax{}.likely},
+        {"wax_per_medium_comb_g", waxPerMediumCombG},
+        {"wax_per_deep_comb_g", waxPerDeepCombG},
+        {"comb_life_years", static_cast<double>(CombLife{}.years)},
+        {"comb_flag_years", static_cast<double>(CombLife{}.flagFrom)},
+        {"comb_not_for_sale_years", static_cast<double>(CombLife{}.notForSaleFrom)},
+        {"careful_lift_g", LiftLimits{}.carefulG},
+        {"carry_g", LiftLimits{}.mostG}};
+    for (const Pair& each : pairs) {
+        const PublishedConstant* constant = findPublishedConstant(each.name);
+        ASSERT_NE(constant, nullptr) << each.name;
+        EXPECT_DOUBLE_EQ(constant->value, each.value) << each.name;
+    }
+    // What the range of rendering comes to for one deep comb.
+    const CombsToMelt deep{1, 8.71, 90};
+    const Between wax = renderingGrams({&deep, 1});
+    EXPECT_DOUBLE_EQ(findPublishedConstant("rendered_least_per_deep_comb_g")->value, wax.low);
+    EXPECT_DOUBLE_EQ(findPublishedConstant("rendered_most_per_deep_comb_g")->value, wax.high);
 }
 
 TEST(PublishedConstants, PlansHaveTheirDefaults) {

@@ -1,0 +1,69 @@
+#include "core/places/box_changes.h"
+
+#include <algorithm>
+#include <map>
+
+#include "core/model/storeroom/review.h"
+
+namespace combwright {
+namespace {
+
+/// Between shelf and freezer nothing goes in or out.
+bool keepsContents(BoxPlace place) {
+    return place == BoxPlace::Storeroom || place == BoxPlace::Freezer;
+}
+
+bool changesContents(const BoxMove& move) {
+    return move.fromPlace && !(keepsContents(*move.fromPlace) && keepsContents(move.toPlace));
+}
+
+}  // namespace
+
+std::vector<BoxChange> changesOfBox(const Read& file, Id<Box> box, Day day, Day until) {
+    using What = BoxChange::What;
+    std::vector<BoxChange> changes;
+    const auto within = [&](Day on) { return on > day && on <= until; };
+    for (const BoxMove& move : file.where<BoxMove>({is("box", box)}))
+        if (within(move.on) && changesContents(move))
+            changes.push_back({What::Moved, move.on, move.toPlace});
+    std::map<Day, Count> counted;
+    for (const BoxCount& count : file.where<BoxCount>({is("box", box)}))
+        if (within(count.on) && count.occasion != Occasion::WinterReview)
+            counted[count.on] += count.frames;
+    for (const auto& [on, frames] : counted)
+        changes.push_back({What::Counted, on, std::nullopt, frames});
+    for (const BoxLook& look : file.where<BoxLook>({is("box", box)}))
+        if (within(look.on)) changes.push_back({What::Looked, look.on, std::nullopt, look.frames});
+    for (const BoxReview& review : file.where<BoxReview>({is("box", box)}))
+        if (within(review.on))
+            changes.push_back({What::Reviewed, review.on, std::nullopt, review.found});
+    std::stable_sort(changes.begin(), changes.end(),
+                     [](const BoxChange& a, const BoxChange& b) { return a.on < b.on; });
+    return changes;
+}
+
+std::optional<BoxChange> overtaken(const Read& file, Id<Box> box, Day day) {
+    for (const BoxChange& change : changesOfBox(file, box, day, Day::max()))
+        if (change.what != BoxChange::What::Looked) return change;
+    return std::nullopt;
+}
+
+std::optional<Count> usualFramesIn(const Read& file, Id<BoxKind> kind, Id<Box> butNot) {
+    std::map<std::int64_t, std::int64_t> inBox;
+    for (const Frame& frame : file.where<Frame>({isUnknown("retired")}))
+        if (frame.box && *frame.box != butNot) ++inBox[frame.box->number];
+    std::map<std::int64_t, int> boxesWith;
+    for (const Box& box : file.where<Box>({is("kind", kind)}))
+        if (const auto held = inBox.find(box.id.number); held != inBox.end())
+            ++boxesWith[held->second];
+    std::optional<Count> usual;
+    int most = 0;
+    for (const auto& [frames, boxes] : boxesWith)
+        if (boxes >= most) {
+            most = boxes;
+            usual = Count(frames);
+        }
+    return usual;
+}
+
+}  // namespace combwright
