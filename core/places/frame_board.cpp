@@ -103,9 +103,7 @@ void BoardMaker::count(const BoardRow& row) {
         }
         if (frame.drawnYear) m_years.insert(*frame.drawnYear);
         if (frame.verdict) m_verdicts.insert(*frame.verdict);
-        const bool comb = frame.comb && boardCombRank(frame.comb) <= 3;
-        const bool melts = frame.verdict == Verdict::Melt || frame.verdict == Verdict::Refit;
-        if (melts && comb && !frame.held) ++m_toMelt[kind];
+        if (goesIntoPot(frame)) ++m_toMelt[kind];
         if (frame.held) countHeld(row, frame);
     }
 }
@@ -172,6 +170,8 @@ bool BoardMaker::shows(const BoardRow& row, const BoardFrame& frame) const {
             return false;
         }
     }
+    if (m_filter.held && !frame.held) return false;
+    if (m_filter.toMelt && !goesIntoPot(frame)) return false;
     if (m_filter.verdict && frame.verdict != m_filter.verdict) return false;
     if (m_filter.year && frame.drawnYear != m_filter.year) return false;
     if (m_filter.notFrozen && (!frame.found || frame.frozen || frame.comb == Comb::Bare ||
@@ -246,14 +246,16 @@ void BoardMaker::put(BoardRow row) {
 /// Takes out what does not match; false where nothing is left to show.
 bool BoardMaker::narrow(BoardRow& row) const {
     const bool byFrame = m_filter.state || m_filter.verdict || m_filter.year ||
-                         m_filter.notFrozen || m_filter.notReviewed;
+                         m_filter.notFrozen || m_filter.notReviewed || m_filter.held ||
+                         m_filter.toMelt;
     if (!byFrame) return true;
     const auto before = static_cast<std::int64_t>(row.frames.size());
     std::erase_if(row.frames, [&](const BoardFrame& frame) { return !shows(row, frame); });
     row.leftOut = before - static_cast<std::int64_t>(row.frames.size());
     // A box nobody counted has no frame that could match, but it is not looked through either.
     const bool uncounted = before == 0 && m_filter.notReviewed && row.box && !row.reviewed &&
-                           !m_filter.state && !m_filter.verdict && !m_filter.year;
+                           !m_filter.state && !m_filter.verdict && !m_filter.year &&
+                           !m_filter.held && !m_filter.toMelt;
     return !row.frames.empty() || uncounted;
 }
 
@@ -302,7 +304,8 @@ void BoardMaker::make() {
 }  // namespace
 
 bool BoardFilter::narrows() const {
-    return kind || state || verdict || year || place || cameOff || notFrozen || notReviewed;
+    return kind || state || verdict || year || place || cameOff || notFrozen || notReviewed ||
+           held || toMelt;
 }
 
 const FrameKind* FrameBoard::kind(std::optional<Id<FrameKind>> id) const {
@@ -315,6 +318,11 @@ const BoxKind* FrameBoard::boxKind(std::optional<Id<BoxKind>> id) const {
     for (const BoxKind& each : boxKinds)
         if (id == each.id) return &each;
     return nullptr;
+}
+
+bool goesIntoPot(const BoardFrame& frame) {
+    const bool leaves = frame.verdict == Verdict::Melt || frame.verdict == Verdict::Refit;
+    return leaves && frame.found && !frame.held && frame.comb && boardCombRank(frame.comb) <= 3;
 }
 
 char gravestLetter(const std::string& faults) {

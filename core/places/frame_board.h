@@ -93,6 +93,8 @@ struct BoardFilter {
     std::optional<Id<Hive>> cameOff;
     bool notFrozen = false;    ///< comb the cold has not killed the moths in
     bool notReviewed = false;  ///< never looked through, or changed since
+    bool held = false;         ///< held back, by a hold or by its verdict
+    bool toMelt = false;       ///< its comb goes into the pot
     bool onHives = false;      ///< boxes on hives too, yard by yard
     BoardGroup group = BoardGroup::Shelf;
     bool operator==(const BoardFilter&) const = default;
@@ -181,7 +183,7 @@ struct HeldCount {
     std::optional<Day> since;
 };
 
-/// Combs that go into the pot: frames to melt or to refit whose comb is drawn, held ones left out.
+/// Combs that go into the pot.
 struct MeltCount {
     Id<FrameKind> kind;
     std::string name;
@@ -213,6 +215,9 @@ struct FrameBoard {
     const FrameKind* kind(std::optional<Id<FrameKind>> id) const;
     const BoxKind* boxKind(std::optional<Id<BoxKind>> id) const;
 };
+
+/// Whether its comb goes into the pot: drawn comb of a frame to melt or to refit that is not held.
+bool goesIntoPot(const BoardFrame& frame);
 
 /// The gravest of the letters, by what usually becomes of a frame that bears it; 0 for none.
 char gravestLetter(const std::string& faults);

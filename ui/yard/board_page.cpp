@@ -9,9 +9,9 @@
 #include "core/actions/yard/yards.h"
 #include "core/words/read_back.h"
 #include "core/words/words.h"
+#include "ui/common/flow_row.h"
 #include "ui/yard/add_forms.h"
 #include "ui/yard/board_hives.h"
-#include "ui/common/flow_row.h"
 #include "ui/yard/hive_forms.h"
 
 namespace combwright {
