@@ -27,6 +27,7 @@
 #include "ui/shell/notice_bar.h"
 #include "ui/shell/program_icon.h"
 #include "ui/shell/start_page.h"
+#include "ui/storeroom/storeroom_place.h"
 #include "ui/yard/yard_place.h"
 
 namespace combwright {
@@ -63,6 +64,7 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
     addPlace(new YardPlace(session, m_stack));
     addPlace(new PullPlace(session, m_stack));
     addPlace(new HoneyRoomPlace(session, m_stack));
+    addPlace(new StoreroomPlace(session, m_stack));
     addPlace(new SeasonBookPlace(session, m_stack));
 
     connect(m_rail, &Rail::chosen, this, &MainWindow::goTo);

@@ -29,20 +29,23 @@ class BenchRow : public QWidget {
     /// Where a frame lies, flags and verdict included.
     QRectF placeOf(std::size_t frame) const;
 
+    bool hasHeightForWidth() const override { return true; }
+    int heightForWidth(int width) const override;
+    QSize sizeHint() const override { return {width(), heightForWidth(width())}; }
+    QSize minimumSizeHint() const override;
+
   Q_SIGNALS:
     void frameClicked(int frame);
 
   protected:
     void paintEvent(QPaintEvent*) override;
     void mousePressEvent(QMouseEvent* event) override;
-    void resizeEvent(QResizeEvent*) override { fit(); }
 
   private:
-    void fit();
-    double frameWidth() const;
-    double frameHeight() const;
-    std::size_t perRow() const;
-    double rowHeight() const;
+    double frameWidth(double width) const;
+    double frameHeight(double width) const;
+    std::size_t perRow(double width) const;
+    double rowHeight(double width) const;
 
     Session& m_session;
     std::vector<BenchRowFrame> m_frames;

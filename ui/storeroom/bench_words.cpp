@@ -5,7 +5,7 @@
 
 #include "core/actions/storeroom/review_line.h"
 #include "core/actions/storeroom/reviews.h"
-#include "core/places/usual_verdict.h"
+#include "core/places/verdicts.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
 #include "ui/common/flat_frames.h"
@@ -68,7 +68,7 @@ QString tallyWords(const ReviewTally& tally) {
     QStringList parts;
     if (tally.comb) parts << fromUtf8(word(*tally.comb));
     if (!tally.faults.empty()) parts << faultWords(tally.faults);
-    const Verdict verdict = tally.verdict.value_or(usualVerdict(tally.faults));
+    const Verdict verdict = tally.verdict.value_or(verdictFor(tally.faults));
     const QString what = parts.isEmpty() ? fromUtf8(word(verdict))
                                          : parts.join(QStringLiteral(", ")) + QStringLiteral(": ") +
                                                fromUtf8(word(verdict));

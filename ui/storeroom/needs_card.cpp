@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/words/kind_words.h"
 #include "core/words/words.h"
 #include "ui/drawing/lettering.h"
 #include "ui/drawing/strokes.h"
@@ -33,7 +34,8 @@ void addPart(std::vector<NeedsLine>& lines, const QString& what, std::int64_t fi
 }
 
 void addFrames(std::vector<NeedsLine>& lines, const FrameNeed& need) {
-    const QString kind = fromUtf8(need.kind.name.text());
+    QString kind = frameKindText(need.kind);
+    kind.front() = kind.front().toUpper();
     lines.push_back({NeedsLine::Kind::Head,
                      kind,
                      needWord("%1 places").arg(static_cast<qlonglong>(need.frames.need)),
