@@ -3,6 +3,7 @@
 
 #include <gtest/gtest.h>
 
+#include "core/storage/queries/holds.h"
 #include "tests/support/bench_deeds.h"
 
 namespace combwright {
