@@ -7,6 +7,8 @@
 #include <tuple>
 
 #include "core/places/board_rows.h"
+#include "core/places/comb_wax.h"
+#include "core/trade/storeroom/usual_verdict.h"
 
 namespace combwright {
 namespace {
@@ -20,7 +22,7 @@ bool listedBefore(const FrameState& a, const FrameState& b) {
 
 class BoardMaker {
   public:
-    BoardMaker(FrameBoard& board, BoardRows rows);
+    BoardMaker(const Read& file, FrameBoard& board, BoardRows rows);
     void make();
 
   private:
@@ -37,6 +39,7 @@ class BoardMaker {
     BoardShelf& shelfFor(const BoardRow& row, const BoardFrame* frame);
     std::vector<BoardRow> partsByFrame(const BoardRow& row) const;
 
+    const Read& m_file;
     FrameBoard& m_board;
     const BoardFilter& m_filter;
     HeldThings m_heldThings;
@@ -54,8 +57,9 @@ class BoardMaker {
     std::map<ShelfKey, std::size_t> m_shelfAt;
 };
 
-BoardMaker::BoardMaker(FrameBoard& board, BoardRows rows)
-    : m_board(board),
+BoardMaker::BoardMaker(const Read& file, FrameBoard& board, BoardRows rows)
+    : m_file(file),
+      m_board(board),
       m_filter(board.filter),
       m_heldThings(std::move(rows.held)),
       m_rows(std::move(rows.rows)) {
@@ -132,7 +136,9 @@ void BoardMaker::finishCounts() {
     for (const auto& [reason, held] : m_held) m_board.held.push_back(held);
     for (const auto& [kind, combs] : m_toMelt) {
         const FrameKind* known = m_board.kind(Id<FrameKind>{kind});
-        m_board.melt.push_back({{kind}, known ? known->name.text() : std::string(), combs});
+        MeltCount melt{{kind}, known ? known->name.text() : std::string(), combs, std::nullopt};
+        if (known) melt.gramsEach = combWaxGrams(m_file, *known, m_board.on);
+        m_board.melt.push_back(std::move(melt));
     }
 }
 
@@ -326,10 +332,8 @@ bool goesIntoPot(const BoardFrame& frame) {
 }
 
 char gravestLetter(const std::string& faults) {
-    // Held; refitted; repaired; scraped; frozen; kept.
-    for (const char letter : std::string_view("DQWSBUNTYCVXPLOG"))
-        if (faults.find(letter) != std::string::npos) return letter;
-    return 0;
+    const auto usual = usualVerdict(faults);
+    return usual ? usual->letter : char(0);
 }
 
 bool inNaturalOrder(std::string_view a, std::string_view b) {
@@ -364,7 +368,7 @@ FrameBoard frameBoard(const Read& file, Day on, const BoardFilter& filter) {
     FrameBoard board;
     board.on = on;
     board.filter = filter;
-    BoardMaker(board, boardRows(file, on, filter.onHives)).make();
+    BoardMaker(file, board, boardRows(file, on, filter.onHives)).make();
     return board;
 }
 

@@ -46,8 +46,9 @@ struct RowState {
     std::optional<HoldWhy> why;  ///< only where it is held
 };
 
-/// What happened to a box after it was looked through. Carrying it from shelf to shelf is nothing.
-enum class BoardChange { Move, Count, Look, Check, FreezerStay };
+/// What happened to a box after it was looked through. Carrying it from shelf to shelf is nothing;
+/// CameOrWent are frames hung in or taken out, on a day nobody wrote down.
+enum class BoardChange { Move, Count, Look, Check, CameOrWent, FreezerStay };
 
 /// The one thing a frame is counted as: the gravest letter on it; without letters what is to be
 /// done; else kept, or not looked through yet.
@@ -188,6 +189,7 @@ struct MeltCount {
     Id<FrameKind> kind;
     std::string name;
     std::int64_t combs = 0;
+    std::optional<double> gramsEach;  ///< clean wax of one, assumed; none for a comb not measured
 };
 
 struct FrameBoard {

@@ -144,6 +144,7 @@ void BoardCounts::addMelt() {
         if (melt.kind) asks.kind = melt.kind;
         button(line, asks);
     }
+    add(Line::Type::Note, meltText(m_board.melt));
 }
 
 void BoardCounts::layOut() {

@@ -4,6 +4,8 @@
 #include <QStringList>
 #include <map>
 
+#include "core/places/verdicts.h"
+#include "core/words/figures.h"
 #include "core/words/words.h"
 
 namespace combwright {
@@ -42,6 +44,8 @@ QString changeText(BoardChange change) {
             return boardSay("looked into");
         case BoardChange::Check:
             return boardSay("frames checked");
+        case BoardChange::CameOrWent:
+            return boardSay("changed by frames that came or went");
         case BoardChange::FreezerStay:
             return boardSay("was in the freezer");
     }
@@ -92,7 +96,7 @@ QString boardStateSentence(const RowState& state) {
         case BoxState::Stale:
             return boardSay("frozen, but opened or warm since %1: stale").arg(day);
         case BoxState::ChangedSince:
-            return boardSay("changed since, on %1").arg(day);
+            return state.on ? boardSay("changed since, on %1").arg(day) : boardSay("changed since");
         case BoxState::NotLookedThrough:
             return boardSay("not looked through");
         case BoxState::ToFreeze:
@@ -114,12 +118,7 @@ QString boardStateText(const BoardRow& row) {
     return row.states.empty() ? QString() : boardStateText(row.states.front());
 }
 
-QString faultText(char letter) {
-    for (const Fault& fault : faults())
-        if (fault.letter == letter)
-            return QCoreApplication::translate("faults", std::string(fault.word).c_str());
-    return {};
-}
+QString faultText(char letter) { return faultWords({&letter, 1}); }
 
 QString verdictWord(Verdict verdict) {
     switch (verdict) {
@@ -309,6 +308,21 @@ QString heldText(const HeldCount& held) {
     if (held.letter != 0)
         return QLatin1Char(held.letter) + QStringLiteral(" ") + faultText(held.letter);
     return boardSay("by verdict");
+}
+
+QString meltText(const std::vector<MeltCount>& melt) {
+    std::int64_t combs = 0;
+    double grams = 0;
+    bool known = true;
+    for (const MeltCount& each : melt) {
+        combs += each.combs;
+        known = known && each.gramsEach;
+        grams += each.gramsEach.value_or(0) * static_cast<double>(each.combs);
+    }
+    const QString text = combs == 1 ? boardSay("1 comb") : boardSay("%1 combs").arg(combs);
+    if (!known) return text;
+    const QString wax = massRateFigure(grams) + QLatin1Char(' ') + massUnit();
+    return boardSay("%1, %2 %3").arg(text, wax, QString(QLatin1Char(letter(How::Assumed))));
 }
 
 QString filterText(const FrameBoard& board) {

@@ -49,5 +49,7 @@ QString filterText(const FrameBoard& board);
 QString notFoundText(const KindCounts& counts);
 /// "dead-out unexplained", "D dead brood".
 QString heldText(const HeldCount& held);
+/// "26 combs, 1.80 kg a": wax of all of it, assumed by the comb.
+QString meltText(const std::vector<MeltCount>& melt);
 
 }  // namespace combwright
