@@ -9,6 +9,7 @@
 #include <cmath>
 
 #include "core/places/pages/board_words.h"
+#include "core/words/kind_words.h"
 #include "core/words/words.h"
 #include "ui/drawing/lettering.h"
 
@@ -91,7 +92,11 @@ void BoardCounts::makeLines() {
 
 void BoardCounts::addKind(const KindCounts& counts) {
     const BoardFilter rest = withoutLines(m_board.filter);
-    const QString name = counts.name.empty() ? tr("Kind not known") : fromUtf8(counts.name);
+    QString name = tr("Kind not known");
+    if (const FrameKind* kind = m_board.kind(counts.kind)) {
+        name = frameKindText(*kind);
+        name.front() = name.front().toUpper();
+    }
     BoardFilter ofKind = rest;
     if (counts.kind) ofKind.kind = counts.kind;
     add(Line::Type::Title, name);
@@ -133,11 +138,16 @@ void BoardCounts::addHeld() {
     }
 }
 
+QString BoardCounts::meltName(const FrameBoard& board, const MeltCount& melt) {
+    const FrameKind* kind = board.kind(melt.kind);
+    return kind ? frameKindText(*kind) : tr("combs");
+}
+
 void BoardCounts::addMelt() {
     if (m_board.melt.empty()) return;
     add(Line::Type::Title, tr("To melt"));
     for (const MeltCount& melt : m_board.melt) {
-        Line& line = add(Line::Type::Plain, melt.name.empty() ? tr("combs") : fromUtf8(melt.name));
+        Line& line = add(Line::Type::Plain, meltName(m_board, melt));
         line.count = QString::number(melt.combs);
         BoardFilter asks = withoutLines(m_board.filter);
         asks.toMelt = true;

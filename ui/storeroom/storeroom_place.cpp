@@ -1,6 +1,7 @@
 #include "ui/storeroom/storeroom_place.h"
 
 #include <QKeyEvent>
+#include <QScrollBar>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -9,6 +10,7 @@
 #include "core/actions/storeroom/reviews.h"
 #include "core/places/explain_storeroom.h"
 #include "core/places/freezer.h"
+#include "core/places/pages/frame_board_page.h"
 #include "core/places/pages/order_list_page.h"
 #include "core/places/pages/winter_todo_page.h"
 #include "core/places/shelf_danger.h"
@@ -161,6 +163,13 @@ void StoreroomPlace::arrange() {
     m_across->setDirection(beside ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
     m_below->setDirection(beside ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
     m_board->setMinimumHeight(look().space(leastBoardHeight));
+    // What the bench says wraps; its height is asked for here, so that the board gives way and not
+    // the bench.
+    const int bar = m_whole->verticalScrollBar()->sizeHint().width();
+    int wide = width() - 2 * side - bar;
+    if (beside)
+        wide -= look().space(storeCountsWidth) + look().space(needsWidth) + look().space(32);
+    m_bench->setMinimumHeight(m_bench->layout()->totalHeightForWidth(std::max(wide, 1)));
     if (beside) {
         m_counts->setFixedWidth(look().space(storeCountsWidth));
         m_counts->setMinimumHeight(0);
@@ -243,6 +252,7 @@ void StoreroomPlace::fillBench() {
         for (std::size_t i = 0; i < m_box->frames.size(); ++i)
             if (m_box->frames[i].frame.id == frame->id) at = i;
     m_bench->show(benchView(*m_box, at));
+    arrange();
 }
 
 void StoreroomPlace::beginLine(const QString& text) {
@@ -432,9 +442,12 @@ std::vector<PrintSheet> StoreroomPlace::sheets() const {
     const Day today = session().clock().today();
     return {{QStringLiteral("order-list"), tr("Order list"),
              [this] { return orderListPage(session().read(), m_next); }},
-            {QStringLiteral("winter-to-do"), tr("Winter to-do"), [this, today] {
+            {QStringLiteral("winter-to-do"), tr("Winter to-do"),
+             [this, today] {
                  return winterTodoPage(session().read(), winterTodo(session().read(), today));
-             }}};
+             }},
+            {QStringLiteral("frame-board"), tr("Frame board"),
+             [this] { return frameBoardPage(session().read(), m_board->board()); }}};
 }
 
 std::vector<Explained> StoreroomPlace::explained() const { return explainNeeds(m_next); }
