@@ -28,6 +28,10 @@ const char* refusalText(const Refusal& refusal) {
                     "Nobody said yet which kind of super this yard has. Put its first one on by "
                     "its "
                     "name (in Yard: B, then medium M1); from then on +1 puts on the same.");
+            if (refusal.field == "why_fewer")
+                return QT_TRANSLATE_NOOP("refusals",
+                                         "There were {before} of it ({name}), now there are {now}. "
+                                         "Say why there are fewer.");
             return QT_TRANSLATE_NOOP("refusals", "%1 is missing. Give it.");
         case Code::UnknownKey:
             return QT_TRANSLATE_NOOP(
