@@ -7,7 +7,7 @@
 #include <set>
 
 #include "core/places/comb_wax.h"
-#include "core/places/usual_verdict.h"
+#include "core/places/verdicts.h"
 #include "core/storage/queries/holds.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
@@ -170,7 +170,7 @@ std::optional<BenchBox> benchBox(const Read& file, Id<Box> id, Day on) {
         BenchFrame each;
         each.frame = frame;
         each.kind = file.find(frame.kind).value_or(FrameKind{});
-        each.usual = usualVerdict(frame.faults);
+        each.usual = verdictFor(frame.faults);
         each.overruled = frame.verdict && *frame.verdict != each.usual;
         each.why = whyVerdict(frame);
         each.held = held.holds(frame);

@@ -8,7 +8,7 @@
 #include "core/actions/storeroom/review_line.h"
 #include "core/model/storeroom/equipment.h"
 #include "core/places/comb_wax.h"
-#include "core/places/usual_verdict.h"
+#include "core/places/verdicts.h"
 
 namespace combwright {
 namespace {
@@ -211,7 +211,7 @@ Result<std::vector<Id<Frame>>> WorkFrames::perform(Write& file) const {
                 frame.faults = withoutFaults(frame.faults, "V");
                 if (!comb) takeCombOut(frame);
                 if (comb) frame.comb = comb;
-                frame.verdict = usualVerdict(frame.faults);
+                frame.verdict = verdictFor(frame.faults);
                 break;
             case FrameWork::Refitted:
                 if (isDrawnComb(frame)) pot.add(frame);
@@ -223,7 +223,7 @@ Result<std::vector<Id<Frame>>> WorkFrames::perform(Write& file) const {
                 break;
             case FrameWork::Scraped:
                 frame.faults = withoutFaults(frame.faults, "PX");
-                frame.verdict = usualVerdict(frame.faults);
+                frame.verdict = verdictFor(frame.faults);
                 break;
             case FrameWork::Melted:
                 pot.add(frame);

@@ -55,8 +55,8 @@ TableBlock needsTable(const NextSeason& next) {
         QStringList about{usesText(each.use)};
         if (each.boxesNotCounted > 0)
             about << orderWord("%1 boxes not counted").arg(each.boxesNotCounted);
-        table.rows.push_back(needRow(frameText(each.kind), each.frames,
-                                     about.join(QStringLiteral("; "))));
+        table.rows.push_back(
+            needRow(frameText(each.kind), each.frames, about.join(QStringLiteral("; "))));
     }
     for (const ItemNeed& each : next.pieces) {
         QStringList about;
@@ -118,10 +118,9 @@ QString cullText(const CombCull& cull) {
         if (each.takeOut > 0)
             years << (each.drawnYear
                           ? orderWord("%1 of %2").arg(each.takeOut).arg(*each.drawnYear)
-                          : orderWord("%1 whose year nobody wrote down: choose by what is seen").arg(each.takeOut));
-    return orderWord(
-               "%1: %2 of %3 brood combs a year, the oldest first: %4. Dark comb is no "
-               "clock; go by the year on the top bar.")
+                          : orderWord("%1 whose year nobody wrote down: choose by what is seen")
+                                .arg(each.takeOut));
+    return orderWord("%1: %2 of %3 brood combs a year, the oldest first: %4.")
         .arg(frameText(cull.kind))
         .arg(cull.target)
         .arg(cull.combs)
