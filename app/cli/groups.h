@@ -7,9 +7,10 @@
 
 namespace combwright::cli {
 
-std::vector<Command> seasonCommands();   ///< new, check, backup, export
-std::vector<Command> journalCommands();  ///< play, actions, history, undo, redo
-std::vector<Command> placeCommands();    ///< pull
-std::vector<Command> computeCommands();  ///< compute, codes
+std::vector<Command> seasonCommands();     ///< new, check, backup, export
+std::vector<Command> journalCommands();    ///< play, actions, history, undo, redo
+std::vector<Command> placeCommands();      ///< pull
+std::vector<Command> storeroomCommands();  ///< stock, needs
+std::vector<Command> computeCommands();    ///< compute, codes
 
 }  // namespace combwright::cli

@@ -53,6 +53,10 @@ const char* refusalText(const Refusal& refusal) {
                     "refusals",
                     "No freezer is written down yet. Enter it with the equipment, with its litres "
                     "or with how many frames it holds; then put the round in.");
+            if (refusal.field == "why_fewer")
+                return QT_TRANSLATE_NOOP("refusals",
+                                         "There were {before} of it ({name}), now there are {now}. "
+                                         "Say why there are fewer.");
             return QT_TRANSLATE_NOOP("refusals", "%1 is missing. Give it.");
         case Code::UnknownKey:
             return QT_TRANSLATE_NOOP(

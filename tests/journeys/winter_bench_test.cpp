@@ -4,6 +4,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include "core/places/needs.h"
 #include "tests/support/bench_deeds.h"
 
 namespace combwright {
@@ -145,6 +146,28 @@ TEST_F(WinterOnTheBench, AllOfItIsTakenBackAndDoneAgain) {
     while (season.redo()) --taken;
     EXPECT_EQ(taken, 0U);
     EXPECT_TRUE(season.dump() == full);
+}
+
+TEST_F(WinterOnTheBench, NextSeasonBuysSevenFramesAndThirtySheets) {
+    done(
+        R"({"do":"plan-season","on":"2028-01-06","year":2028,"colonies":11,"splits":0,"super_kind":"medium","supers_per_colony":2,"frames_per_super":9})");
+    const auto mediums = [&] {
+        const NextSeason next = nextSeason(file(), clock.today(), 2028);
+        EXPECT_EQ(next.frames.size(), 1U);
+        return next.frames.at(0);
+    };
+    const FrameNeed before = mediums();
+    EXPECT_EQ(before.frames.need, 198);
+    EXPECT_EQ(before.frames.there + before.frames.inRepair, 191) << "166 + 18 + 5 + 2";
+    EXPECT_EQ(before.frames.afterRepairs(), 7);
+    EXPECT_EQ(before.sheets, 30);
+    // Melting takes the combs and leaves the wood; mended frames are there at once.
+    done(R"({"do":"work-frames","on":"2028-01-10","work":"repaired","frame_kind":"LANG-F-MED"})");
+    EXPECT_EQ(mediums().frames.there, 191);
+    EXPECT_EQ(mediums().frames.now(), 7);
+    EXPECT_EQ(mediums().sheets, 30);
+    EXPECT_EQ(stockOn(file(), clock.today()).of(mediums().kind.id)->expected(), 198);
+    EXPECT_EQ(stockOn(file(), clock.today()).of(mediums().kind.id)->kept, 197);
 }
 
 }  // namespace

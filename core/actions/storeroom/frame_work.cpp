@@ -84,9 +84,10 @@ class Pot {
 void takeSheets(Write& file, Id<FrameKind> kind, std::int64_t wanted) {
     for (Equipment& sheets :
          file.where<Equipment>({is("item", EquipmentItem::Foundation), is("frame_kind", kind)})) {
-        const std::int64_t taken = std::min(wanted, sheets.onHand.value_or(Count()).value());
+        if (!sheets.onHand) continue;  // described, never counted
+        const std::int64_t taken = std::min(wanted, sheets.onHand->value());
         if (taken == 0) continue;
-        sheets.onHand = *sheets.onHand - Count(taken);
+        *sheets.onHand -= Count(taken);
         file.change(sheets);
         wanted -= taken;
     }

@@ -283,7 +283,7 @@ class RandomActions {
         const std::string on = isoText(day("2027-04-01") + days(pick(200)));
         // The yards are gone through every few weeks; otherwise no line is ever met again.
         const std::string visited = isoText(day("2027-04-10") + days(21 * pick(6)));
-        switch (pick(25)) {
+        switch (pick(26)) {
             case 0:
                 return R"({"do":"add-yard","on":")" + on + R"(","yard_name":"Y)" + number(6) +
                        "\"}";
@@ -318,7 +318,7 @@ class RandomActions {
                 return R"({"do":"count-box","on":")" + on + R"(","box":"#)" + number(30) +
                        R"(","contents":")" + number(2) + R"( drawn, 1 W"})";
             case 12:
-            case 17:
+            case 22:
                 return R"({"do":"end-colony","on":")" + on + R"(","hive":"H)" + number(30) +
                        (pick(2) ? R"(","ending":"united","into":"H)" + number(30) + "\"}" : "\"}");
             case 13:
@@ -340,6 +340,8 @@ class RandomActions {
                        (pick(2) ? R"(","boxes":"#)" + number(30) + "\"}" : "\"}");
             case 20:
                 return moveFrames(on);
+            case 21:
+                return equipment(on);
             default: {
                 static const char* const lines[] = {"e b7 s3 +1", "x rain",      "-1",
                                                     "w4/300 +1d", "f2.5 light!", "qc2c left1 +2"};
