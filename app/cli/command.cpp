@@ -183,8 +183,8 @@ std::optional<QString> Arguments::value(const char* option) const {
 const std::vector<Command>& commands() {
     static const std::vector<Command> all = [] {
         std::vector<Command> list;
-        for (const auto& group :
-             {seasonCommands(), journalCommands(), placeCommands(), computeCommands()})
+        for (const auto& group : {seasonCommands(), journalCommands(), placeCommands(),
+                                  healthCommands(), computeCommands()})
             list.insert(list.end(), group.begin(), group.end());
         return list;
     }();

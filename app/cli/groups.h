@@ -10,6 +10,7 @@ namespace combwright::cli {
 std::vector<Command> seasonCommands();   ///< new, check, backup, export
 std::vector<Command> journalCommands();  ///< play, actions, history, undo, redo
 std::vector<Command> placeCommands();    ///< pull
+std::vector<Command> healthCommands();   ///< dead-outs, contacts
 std::vector<Command> computeCommands();  ///< compute, codes
 
 }  // namespace combwright::cli

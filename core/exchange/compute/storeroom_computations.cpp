@@ -122,7 +122,7 @@ Result<QJsonObject> computeFreezerRounds(const QJsonObject& input) {
     const auto rounds = planFreezer(batches, hours, day, mix);
     if (!rounds) return rounds.error();
     QJsonArray list;
-    for (const FreezerRound& round : *rounds) {
+    for (const PlannedRound& round : *rounds) {
         QJsonArray frames;
         for (const auto& each : round.frames)
             frames.append(QJsonObject{{"kind", storeText(each.kind)},

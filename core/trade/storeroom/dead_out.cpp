@@ -8,35 +8,35 @@ namespace {
 bool answeredNo(const std::optional<bool>& answer) { return answer && !*answer; }
 bool answeredYes(const std::optional<bool>& answer) { return answer && *answer; }
 
-bool suspectsFoulbrood(const DeadOut& card) {
+bool suspectsFoulbrood(const DeadOutSigns& card) {
     if (card.finding == BroodFinding::Clear) return false;
     const bool lookedAndClear = answeredNo(card.ropy) && answeredNo(card.scale);
     return answeredYes(card.ropy) || answeredYes(card.scale) ||
            (card.brood == DeadBrood::Sunken && !lookedAndClear);
 }
 
-bool foulbroodLookedFor(const DeadOut& card) {
+bool foulbroodLookedFor(const DeadOutSigns& card) {
     return card.finding == BroodFinding::Clear ||
            (answeredNo(card.ropy) && answeredNo(card.scale) && card.brood != DeadBrood::Sunken);
 }
 
-bool looksStarved(const DeadOut& card) {
-    return card.cluster == DeadCluster::TightHeadsIn && card.storesNear &&
+bool looksStarved(const DeadOutSigns& card) {
+    return card.cluster == ClusterFound::TightHeadsIn && card.storesNear &&
            *card.storesNear != DeadStores::Touching;
 }
 
-bool looksMiteKilled(const DeadOut& card) {
+bool looksMiteKilled(const DeadOutSigns& card) {
     return answeredYes(card.frass) || card.brood == DeadBrood::DeadEmerging;
 }
 
-bool looksQueenless(const DeadOut& card) {
+bool looksQueenless(const DeadOutSigns& card) {
     if (card.brood == DeadBrood::DronesOnly) return true;
     // "No queen" of a hive whose bees are gone tells nothing: nobody is left to be queenless.
     return answeredNo(card.queen) && card.brood == DeadBrood::None && card.cluster &&
-           *card.cluster != DeadCluster::Gone;
+           *card.cluster != ClusterFound::Gone;
 }
 
-std::vector<LooksLike> causesOf(const DeadOut& card) {
+std::vector<LooksLike> causesOf(const DeadOutSigns& card) {
     std::vector<LooksLike> causes;
     const auto add = [&](bool holds, LooksLike cause) {
         if (holds) causes.push_back(cause);
@@ -48,12 +48,12 @@ std::vector<LooksLike> causesOf(const DeadOut& card) {
         LooksLike::EuropeanFoulbrood);
     add(looksStarved(card), LooksLike::Starvation);
     add(looksMiteKilled(card), LooksLike::VarroaAndVirus);
-    add(card.cluster == DeadCluster::Gone, LooksLike::MitesOrDwindling);
+    add(card.cluster == ClusterFound::Gone, LooksLike::MitesOrDwindling);
     add(looksQueenless(card), LooksLike::QueenLoss);
     add(card.droppings == DeadDroppings::BeesStreaks, LooksLike::Dysentery);
     add(answeredYes(card.wet), LooksLike::Damp);
     add(card.droppings == DeadDroppings::Mouse, LooksLike::Mouse);
-    add(card.cluster == DeadCluster::Few && card.brood == DeadBrood::Chilled, LooksLike::Chilled);
+    add(card.cluster == ClusterFound::Few && card.brood == DeadBrood::Chilled, LooksLike::Chilled);
     return causes;
 }
 
@@ -61,7 +61,7 @@ bool holds(const std::vector<LooksLike>& causes, LooksLike cause) {
     return std::find(causes.begin(), causes.end(), cause) != causes.end();
 }
 
-CombUse combUseOf(const DeadOut& card, const std::vector<LooksLike>& causes) {
+CombUse combUseOf(const DeadOutSigns& card, const std::vector<LooksLike>& causes) {
     if (card.finding == BroodFinding::AmericanFoulbrood) return CombUse::Never;
     if (holds(causes, LooksLike::Foulbrood)) return CombUse::Quarantine;
     if (holds(causes, LooksLike::EuropeanFoulbrood) || !foulbroodLookedFor(card) ||
@@ -75,7 +75,7 @@ CombUse combUseOf(const DeadOut& card, const std::vector<LooksLike>& causes) {
     return CombUse::Reuse;
 }
 
-std::vector<DoToday> deedsFor(const DeadOut& card, const DeadOutReading& reading) {
+std::vector<DoToday> deedsFor(const DeadOutSigns& card, const DeadOutReading& reading) {
     std::vector<DoToday> deeds;
     const auto add = [&](bool needed, DoToday deed) {
         if (needed) deeds.push_back(deed);
@@ -194,7 +194,7 @@ std::string_view key(SampleToKeep sample) {
     return {};
 }
 
-DeadOutReading readDeadOut(const DeadOut& card) {
+DeadOutReading readDeadOut(const DeadOutSigns& card) {
     DeadOutReading reading;
     reading.causes = causesOf(card);
     reading.combs = combUseOf(card, reading.causes);

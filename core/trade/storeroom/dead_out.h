@@ -14,7 +14,7 @@
 namespace combwright {
 
 /// The bees that are left.
-enum class DeadCluster {
+enum class ClusterFound {
     TightHeadsIn,  ///< a tight cluster, heads in cells, bottoms out
     Few,           ///< a handful, perhaps with the queen
     Gone           ///< none to speak of
@@ -43,9 +43,9 @@ enum class DeadDroppings {
 /// What a laboratory or the inspector said.
 enum class BroodFinding { Clear, AmericanFoulbrood, EuropeanFoulbrood };
 
-/// The card: nothing stands for a question nobody answered.
-struct DeadOut {
-    std::optional<DeadCluster> cluster;
+/// The signs of the card: nothing stands for a question nobody answered.
+struct DeadOutSigns {
+    std::optional<ClusterFound> cluster;
     std::optional<DeadStores> storesNear;
     std::optional<DeadBrood> brood;
     std::optional<bool> frass;  ///< white specks of mites in the roofs of brood cells
@@ -123,6 +123,6 @@ struct DeadOutReading {
 /// found (or a finding is clear), nothing harmful was fed, and frost or freezer killed the moth;
 /// blank answers to either leave the hold. Either found: suspected foulbrood, quarantine. Sunken
 /// capping while either is blank: quarantine; with both "no": hold. Printed rule.
-DeadOutReading readDeadOut(const DeadOut& card);
+DeadOutReading readDeadOut(const DeadOutSigns& card);
 
 }  // namespace combwright

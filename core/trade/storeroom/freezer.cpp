@@ -52,7 +52,7 @@ class Filling {
             left -= count;
         }
     }
-    std::vector<FreezerRound> rounds() && { return std::move(m_rounds); }
+    std::vector<PlannedRound> rounds() && { return std::move(m_rounds); }
 
   private:
     /// Whether frames of this batch may lie in the round that is open.
@@ -79,14 +79,14 @@ class Filling {
     }
 
     bool m_mix;
-    std::vector<FreezerRound> m_rounds;
+    std::vector<PlannedRound> m_rounds;
     double m_filled = 0;  ///< share of the open round's room
     const FreezerBatch* m_last = nullptr;
 };
 
 }  // namespace
 
-Result<std::vector<FreezerRound>> planFreezer(std::span<const FreezerBatch> batches, double hours,
+Result<std::vector<PlannedRound>> planFreezer(std::span<const FreezerBatch> batches, double hours,
                                               Day day, bool mix, Working* working) {
     if (!(hours > 0 && hours <= mostFreezerHours))
         return outOfRange("hours", hours, 0, mostFreezerHours);
@@ -101,7 +101,7 @@ Result<std::vector<FreezerRound>> planFreezer(std::span<const FreezerBatch> batc
     if (count > 0 && (lastDay - day).count() / stay.count() < count)
         return Refusal{Code::OutOfRange, "day"};
     Day in = day;
-    for (FreezerRound& round : rounds) {
+    for (PlannedRound& round : rounds) {
         round.in = in;
         in += stay;
         round.out = in;
@@ -113,9 +113,9 @@ Result<std::vector<FreezerRound>> planFreezer(std::span<const FreezerBatch> batc
     return rounds;
 }
 
-std::vector<FreezerRound::Frames> stillWaiting(std::span<const FreezerRound> rounds,
+std::vector<PlannedRound::Frames> stillWaiting(std::span<const PlannedRound> rounds,
                                                std::size_t roundsDone) {
-    std::vector<FreezerRound::Frames> waiting;
+    std::vector<PlannedRound::Frames> waiting;
     for (std::size_t i = roundsDone; i < rounds.size(); ++i)
         for (const auto& each : rounds[i].frames) {
             const auto same = std::find_if(waiting.begin(), waiting.end(),

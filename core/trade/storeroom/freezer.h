@@ -23,7 +23,7 @@ struct FreezerBatch {
     bool apart = false;         ///< comb on hold: shares no round with any other batch
 };
 
-struct FreezerRound {
+struct PlannedRound {
     struct Frames {
         std::string kind;
         std::int64_t count = 0;
@@ -39,12 +39,12 @@ struct FreezerRound {
 /// capacity that follow each other share one always, apart ones never. No frames: no rounds.
 /// Refused: OutOfRange "hours"; Negative, TooMany or OutOfRange "batches[N].frames" or
 /// "batches[N].capacity"; OutOfRange "day" where the last round would come out after the year 9999.
-Result<std::vector<FreezerRound>> planFreezer(std::span<const FreezerBatch> batches, double hours,
+Result<std::vector<PlannedRound>> planFreezer(std::span<const FreezerBatch> batches, double hours,
                                               Day day, bool mix, Working* working = nullptr);
 
 /// What of the batches is not through after so many rounds: one count for each batch's kind, in
 /// the order of the batches, kinds with nothing waiting left out.
-std::vector<FreezerRound::Frames> stillWaiting(std::span<const FreezerRound> rounds,
+std::vector<PlannedRound::Frames> stillWaiting(std::span<const PlannedRound> rounds,
                                                std::size_t roundsDone);
 
 /// What hangs at this pitch in a freezer takes so much room. Planning assumption, no source.

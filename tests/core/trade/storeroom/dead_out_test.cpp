@@ -9,8 +9,8 @@ namespace combwright {
 namespace {
 
 /// Looked for scale and rope, found neither; stood in hard frost.
-DeadOut clearedDeadOut() {
-    DeadOut card;
+DeadOutSigns clearedDeadOut() {
+    DeadOutSigns card;
     card.ropy = false;
     card.scale = false;
     card.coldWinter = true;
@@ -24,8 +24,8 @@ bool does(const DeadOutReading& reading, DoToday deed) {
 using Causes = std::vector<LooksLike>;
 
 TEST(DeadOutCard, Starvation) {
-    DeadOut card = clearedDeadOut();
-    card.cluster = DeadCluster::TightHeadsIn;
+    DeadOutSigns card = clearedDeadOut();
+    card.cluster = ClusterFound::TightHeadsIn;
     for (const DeadStores stores : {DeadStores::None, DeadStores::InchesAway}) {
         card.storesNear = stores;
         const auto reading = readDeadOut(card);
@@ -41,8 +41,8 @@ TEST(DeadOutCard, Starvation) {
 }
 
 TEST(DeadOutCard, VarroaAndVirus) {
-    DeadOut card = clearedDeadOut();
-    card.cluster = DeadCluster::Few;
+    DeadOutSigns card = clearedDeadOut();
+    card.cluster = ClusterFound::Few;
     card.brood = DeadBrood::DeadEmerging;
     card.frass = true;
     card.queen = true;
@@ -54,7 +54,7 @@ TEST(DeadOutCard, VarroaAndVirus) {
 }
 
 TEST(DeadOutCard, Damp) {
-    DeadOut card = clearedDeadOut();
+    DeadOutSigns card = clearedDeadOut();
     card.wet = true;
     const auto reading = readDeadOut(card);
     EXPECT_EQ(reading.causes, Causes{LooksLike::Damp});
@@ -63,8 +63,8 @@ TEST(DeadOutCard, Damp) {
 }
 
 TEST(DeadOutCard, QueenLoss) {
-    DeadOut card = clearedDeadOut();
-    card.cluster = DeadCluster::Few;
+    DeadOutSigns card = clearedDeadOut();
+    card.cluster = ClusterFound::Few;
     card.brood = DeadBrood::None;
     card.queen = false;
     EXPECT_EQ(readDeadOut(card).causes, Causes{LooksLike::QueenLoss});
@@ -74,12 +74,12 @@ TEST(DeadOutCard, QueenLoss) {
     EXPECT_EQ(readDeadOut(card).causes, Causes{LooksLike::QueenLoss});
     // Nobody looked for the queen.
     card.brood = DeadBrood::None;
-    card.cluster = DeadCluster::Few;
+    card.cluster = ClusterFound::Few;
     EXPECT_TRUE(readDeadOut(card).causes.empty());
 }
 
 TEST(DeadOutCard, Dysentery) {
-    DeadOut card = clearedDeadOut();
+    DeadOutSigns card = clearedDeadOut();
     card.droppings = DeadDroppings::BeesStreaks;
     const auto reading = readDeadOut(card);
     EXPECT_EQ(reading.causes, Causes{LooksLike::Dysentery});
@@ -89,8 +89,8 @@ TEST(DeadOutCard, Dysentery) {
 }
 
 TEST(DeadOutCard, TheClusterGone) {
-    DeadOut card = clearedDeadOut();
-    card.cluster = DeadCluster::Gone;
+    DeadOutSigns card = clearedDeadOut();
+    card.cluster = ClusterFound::Gone;
     card.brood = DeadBrood::None;
     card.queen = false;
     const auto reading = readDeadOut(card);
@@ -100,13 +100,13 @@ TEST(DeadOutCard, TheClusterGone) {
 
 TEST(DeadOutCard, SuspectedFoulbrood) {
     for (const int sign : {0, 1, 2, 3}) {
-        DeadOut card = clearedDeadOut();
+        DeadOutSigns card = clearedDeadOut();
         if (sign == 0) card.ropy = true;
         if (sign == 1) card.scale = true;
         if (sign >= 2) card.brood = DeadBrood::Sunken;
         if (sign == 2) card.ropy.reset();
         if (sign == 3) card.scale.reset();
-        card.cluster = DeadCluster::TightHeadsIn;  // starved as well: that changes nothing
+        card.cluster = ClusterFound::TightHeadsIn;  // starved as well: that changes nothing
         card.storesNear = DeadStores::None;
         const auto reading = readDeadOut(card);
         EXPECT_EQ(reading.causes.front(), LooksLike::Foulbrood) << sign;
@@ -118,7 +118,7 @@ TEST(DeadOutCard, SuspectedFoulbrood) {
 }
 
 TEST(DeadOutCard, SunkenCappingThatNeitherRopesNorScalesIsHeld) {
-    DeadOut card = clearedDeadOut();
+    DeadOutSigns card = clearedDeadOut();
     card.brood = DeadBrood::Sunken;
     EXPECT_EQ(readDeadOut(card).combs, CombUse::Hold);
     card.finding = BroodFinding::Clear;
@@ -126,7 +126,7 @@ TEST(DeadOutCard, SunkenCappingThatNeitherRopesNorScalesIsHeld) {
 }
 
 TEST(DeadOutCard, FoundNotSuspected) {
-    DeadOut card = clearedDeadOut();
+    DeadOutSigns card = clearedDeadOut();
     card.finding = BroodFinding::AmericanFoulbrood;
     EXPECT_EQ(readDeadOut(card).combs, CombUse::Never);
     EXPECT_EQ(readDeadOut(card).causes, Causes{LooksLike::Foulbrood});
@@ -140,7 +140,7 @@ TEST(DeadOutCard, FoundNotSuspected) {
 }
 
 TEST(DeadOutCard, TwistedLarvae) {
-    DeadOut card = clearedDeadOut();
+    DeadOutSigns card = clearedDeadOut();
     card.brood = DeadBrood::Twisted;
     const auto reading = readDeadOut(card);
     EXPECT_EQ(reading.causes, Causes{LooksLike::EuropeanFoulbrood});
@@ -149,7 +149,7 @@ TEST(DeadOutCard, TwistedLarvae) {
 }
 
 TEST(DeadOutCard, Mouse) {
-    DeadOut card = clearedDeadOut();
+    DeadOutSigns card = clearedDeadOut();
     card.droppings = DeadDroppings::Mouse;
     const auto reading = readDeadOut(card);
     EXPECT_EQ(reading.causes, Causes{LooksLike::Mouse});
@@ -159,8 +159,8 @@ TEST(DeadOutCard, Mouse) {
 
 TEST(DeadOutCard, TwoDeadOutsOfAWinter) {
     // Small cluster, brood chilled, no scale, not ropy.
-    DeadOut card = clearedDeadOut();
-    card.cluster = DeadCluster::Few;
+    DeadOutSigns card = clearedDeadOut();
+    card.cluster = ClusterFound::Few;
     card.brood = DeadBrood::Chilled;
     EXPECT_EQ(readDeadOut(card).causes, Causes{LooksLike::Chilled});
     EXPECT_EQ(readDeadOut(card).combs, CombUse::Reuse);
@@ -173,8 +173,8 @@ TEST(DeadOutCard, BlankAnswersLeaveTheHold) {
     EXPECT_TRUE(does(blank, DoToday::LookForScaleAndRope));
     EXPECT_TRUE(does(blank, DoToday::CloseHive));
     for (const bool ropeBlank : {false, true}) {
-        DeadOut card = clearedDeadOut();
-        card.cluster = DeadCluster::TightHeadsIn;
+        DeadOutSigns card = clearedDeadOut();
+        card.cluster = ClusterFound::TightHeadsIn;
         card.storesNear = DeadStores::None;
         (ropeBlank ? card.ropy : card.scale).reset();
         const auto reading = readDeadOut(card);
@@ -185,7 +185,7 @@ TEST(DeadOutCard, BlankAnswersLeaveTheHold) {
 }
 
 TEST(DeadOutCard, FrostOrFreezerAndNothingHarmfulFed) {
-    DeadOut card = clearedDeadOut();
+    DeadOutSigns card = clearedDeadOut();
     card.coldWinter = false;
     EXPECT_EQ(readDeadOut(card).combs, CombUse::ReuseAfterFreezing);
     EXPECT_TRUE(does(readDeadOut(card), DoToday::FreezeCombs));

@@ -22,7 +22,7 @@ TEST(FreezerRounds, EveryFrameGoesThroughOnceAndNoneOverfill) {
             ASSERT_TRUE(rounds);
             std::vector<std::int64_t> through(batches.size(), 0);
             for (std::size_t r = 0; r < rounds->size(); ++r) {
-                const FreezerRound& round = (*rounds)[r];
+                const PlannedRound& round = (*rounds)[r];
                 double filled = 0;
                 for (const auto& each : round.frames) {
                     const auto at = static_cast<std::size_t>(each.kind[0] - 'a');
