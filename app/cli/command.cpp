@@ -188,7 +188,7 @@ const std::vector<Command>& commands() {
     static const std::vector<Command> all = [] {
         std::vector<Command> list;
         for (const auto& group : {seasonCommands(), journalCommands(), placeCommands(),
-                                  storeroomCommands(), computeCommands()})
+                                  storeroomCommands(), healthCommands(), computeCommands()})
             list.insert(list.end(), group.begin(), group.end());
         return list;
     }();

@@ -12,5 +12,6 @@ std::vector<Command> journalCommands();    ///< play, actions, history, undo, re
 std::vector<Command> placeCommands();      ///< pull
 std::vector<Command> storeroomCommands();  ///< stock, needs
 std::vector<Command> computeCommands();    ///< compute, codes
+std::vector<Command> healthCommands();     ///< dead-outs, contacts
 
 }  // namespace combwright::cli

@@ -9,15 +9,19 @@
 #include <set>
 
 #include "core/model/honey/extraction.h"
+#include "core/model/storeroom/dead_out.h"
 #include "core/model/storeroom/equipment.h"
 #include "core/model/storeroom/review.h"
 #include "core/places/box_changes.h"
+#include "core/places/contact_trace.h"
 #include "core/places/full_frame.h"
 #include "core/places/run_balance.h"
 #include "core/storage/queries/constants.h"
+#include "core/storage/queries/holds.h"
 #include "core/storage/queries/names.h"
 #include "core/storage/queries/revisions.h"
 #include "core/storage/queries/yards.h"
+#include "core/words/dead_out_words.h"
 #include "core/words/figures.h"
 #include "core/words/units.h"
 #include "core/words/words.h"
@@ -41,6 +45,9 @@ constexpr std::array askedKeys{
     std::pair{Asked::NobodyLives, std::string_view("nobody_lives")},
     std::pair{Asked::MoreOutThanIn, std::string_view("more_out_than_in")},
     std::pair{Asked::BoxFromNowhere, std::string_view("box_unknown_before")},
+    std::pair{Asked::SetOutInOpen, std::string_view("set_out_in_open")},
+    std::pair{Asked::HeldCombLivedIn, std::string_view("held_comb_lived_in")},
+    std::pair{Asked::TraceContacts, std::string_view("trace_contacts")},
     std::pair{Asked::NameAlike, std::string_view("name_alike")},
     std::pair{Asked::FramesDiffer, std::string_view("frames_differ")},
     std::pair{Asked::ReviewOvertaken, std::string_view("review_overtaken")},
@@ -96,6 +103,9 @@ class Questions {
         aboutRow<Extraction>(row, &Questions::aboutRun);
         aboutRow<Frame>(row, &Questions::aboutFrame);
         aboutRow<Equipment>(row, &Questions::aboutEquipment);
+        aboutRow<SetOut>(row, &Questions::aboutSetOut);
+        aboutRow<Colony>(row, &Questions::aboutColony);
+        aboutRow<Hold>(row, &Questions::aboutHold);
         if (row.table != BoxReview::table) return;
         if (const auto review = m_file.find(Id<BoxReview>{row.id}))
             aboutReview(*review, row.kind == ChangeKind::Changed);
@@ -143,6 +153,36 @@ class Questions {
                 put(Asked::NameAlike,
                     ask("In the same yard stand %1 and %2. Is one of them a slip?")
                         .arg(fromUtf8(other.mark.text()), fromUtf8(hive.mark.text())));
+    }
+
+    void aboutSetOut(const SetOut& out) {
+        if (!out.takenIn) put(Asked::SetOutInOpen, setOutCaution());
+    }
+
+    void aboutColony(const Colony& colony) {
+        if (colony.ended || !anythingApart(m_file, colony.since)) return;
+        const auto hive = m_file.find(colony.hive);
+        const HeldThings held = heldThings(m_file, colony.since);
+        for (const Box& box : boxesOn(m_file, colony.hive))
+            if (hive && held.apart(box.id) && !held.colonies.contains(colony.id.number))
+                put(Asked::HeldCombLivedIn,
+                    ask("%1: bees live on combs that are held back. Answer the dead-out's "
+                        "questions, or give them other combs.")
+                        .arg(fromUtf8(hive->mark.text())));
+    }
+
+    void aboutHold(const Hold& hold) {
+        if (hold.why != HoldWhy::SuspectedDisease || hold.lifted || !hold.colony) return;
+        const auto colony = m_file.find(*hold.colony);
+        const auto hive = colony ? m_file.find(colony->hive) : std::nullopt;
+        if (!hive) return;
+        const auto trace = contactTrace(m_file, hive->id, hold.since);
+        const bool open = trace && !trace->allHeld();
+        put(Asked::TraceContacts,
+            fromUtf8(hive->mark.text()) + QStringLiteral(": ") + quarantineCaution() +
+                (open ? QLatin1Char(' ') +
+                            ask("Look at its contacts, and hold them back with hold-contacts.")
+                      : QString()));
     }
 
     void aboutVisit(const Visit& visit) {

@@ -27,6 +27,9 @@ enum class Asked {
     NobodyLives,        ///< brood or eggs, or a box put on, where no colony lives
     MoreOutThanIn,      ///< more in buckets and cappings than left the boxes
     BoxFromNowhere,     ///< a line put on a box where none was left in the storeroom
+    SetOutInOpen,       ///< comb or cappings set out for all bees of the place
+    HeldCombLivedIn,    ///< bees moved in where combs are held back
+    TraceContacts,      ///< disease is suspected: what moved in or out is not held yet
     NameAlike,          ///< a yard or hive of the same name but for capitals
     FramesDiffer,       ///< the bench found more or fewer frames than the box should hold
     ReviewOvertaken,    ///< a look at the bench older than what the box went through since

@@ -109,10 +109,7 @@ void followEnding(Write& file, const Colony& before, const Colony& after) {
         if (hold.why != HoldWhy::DeadOutUnexplained || !before.ended) continue;
         if (!leftDeadCombs(after)) {
             if (hold.lifted) continue;
-            const std::string now =
-                after.ending
-                    ? std::string(Choices<Ending>::words[static_cast<std::size_t>(*after.ending)])
-                    : "alive";
+            const std::string now(after.ending ? word(*after.ending) : "alive");
             lift(file, hold, hold.since, {}, "amended: " + now);
         } else if (hold.since == *before.ended && after.ended != before.ended) {
             hold.since = *after.ended;

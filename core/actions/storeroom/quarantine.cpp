@@ -5,10 +5,6 @@
 namespace combwright {
 namespace {
 
-std::string holdWord(HoldWhy why) {
-    return std::string(Choices<HoldWhy>::words[static_cast<std::size_t>(why)]);
-}
-
 Refusal heldBox(const Read& file, const Box& box, const Hold& hold, const std::string& field) {
     return heldBack(field, nameOf(file, Box::table, box.id.number), hold);
 }
@@ -16,10 +12,11 @@ Refusal heldBox(const Read& file, const Box& box, const Hold& hold, const std::s
 }  // namespace
 
 Refusal heldBack(std::string field, std::string name, const Hold& hold) {
-    return Refusal{
-        Code::HeldBack,
-        std::move(field),
-        {{"name", std::move(name)}, {"why", holdWord(hold.why)}, {"since", isoText(hold.since)}}};
+    return Refusal{Code::HeldBack,
+                   std::move(field),
+                   {{"name", std::move(name)},
+                    {"why", std::string(word(hold.why))},
+                    {"since", isoText(hold.since)}}};
 }
 
 Result<void> demandMayMove(const Read& file, const Box& box, const BoxSpot& spot, Day on) {
@@ -58,7 +55,7 @@ void noteOverruled(Write& file, Id<Box> id, const std::string& reason, Day on) {
     auto box = file.find(id);
     if (!hold || !box) return;
     if (!box->note.empty()) box->note += "; ";
-    box->note += isoText(on) + ", held (" + holdWord(hold->why) + "): " + reason;
+    box->note += isoText(on) + ", held (" + std::string(word(hold->why)) + "): " + reason;
     file.change(*box);
 }
 

@@ -43,8 +43,7 @@ class DeadColony : public test::DeedsTest {
         const auto holds = held(on).of(box(mark).id);
         std::string text;
         for (const Hold& hold : holds)
-            text += (text.empty() ? "" : ", ") +
-                    std::string(Choices<HoldWhy>::words[static_cast<std::size_t>(hold.why)]);
+            text += (text.empty() ? "" : ", ") + std::string(word(hold.why));
         return text.empty() ? "free" : text;
     }
     void moveFrames(const char* from, const char* to, int many, const char* on) {
