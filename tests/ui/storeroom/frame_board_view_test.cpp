@@ -11,6 +11,7 @@
 #include <QSignalSpy>
 #include <QTest>
 
+#include "core/words/kind_words.h"
 #include "tests/support/bench_deeds.h"
 #include "ui/storeroom/board_counts.h"
 #include "ui/storeroom/board_filter.h"
@@ -229,7 +230,8 @@ TEST_F(FrameBoardWalked, CountsAreButtons) {
         show(filter);
         counts.setBoard(view.board());
     });
-    const QString medium = fromUtf8(view.board().counts.front().name);
+    QString medium = frameKindText(*view.board().kind(view.board().counts.front().kind));
+    medium.front() = medium.front().toUpper();
     ASSERT_TRUE(counts.goToLine(medium + QStringLiteral(", W web of moth: 1")));
     QTest::keyClick(&counts, Qt::Key_Return);
     EXPECT_EQ(times, 1);
