@@ -13,5 +13,6 @@ std::vector<Command> placeCommands();      ///< pull
 std::vector<Command> storeroomCommands();  ///< stock, needs
 std::vector<Command> computeCommands();    ///< compute, codes
 std::vector<Command> healthCommands();     ///< dead-outs, contacts
+std::vector<Command> freezerCommands();    ///< freezer, wets
 
 }  // namespace combwright::cli

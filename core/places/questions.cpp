@@ -14,6 +14,7 @@
 #include "core/model/storeroom/review.h"
 #include "core/places/box_changes.h"
 #include "core/places/contact_trace.h"
+#include "core/places/freezer_questions.h"
 #include "core/places/full_frame.h"
 #include "core/places/run_balance.h"
 #include "core/storage/queries/constants.h"
@@ -55,6 +56,11 @@ constexpr std::array askedKeys{
     std::pair{Asked::FoundAgain, std::string_view("found_again")},
     std::pair{Asked::TwoDepths, std::string_view("two_depths")},
     std::pair{Asked::FoundationUsedUp, std::string_view("foundation_used_up")},
+    std::pair{Asked::NotColdEnough, std::string_view("not_cold_enough")},
+    std::pair{Asked::FreezerOverfull, std::string_view("freezer_overfull")},
+    std::pair{Asked::WetIntoFreezer, std::string_view("wet_into_freezer")},
+    std::pair{Asked::WetsToNucleus, std::string_view("wets_to_nucleus")},
+    std::pair{Asked::WetsElsewhere, std::string_view("wets_elsewhere")},
 };
 
 constexpr double broodJumpFrames = 5.0;
@@ -106,6 +112,7 @@ class Questions {
         aboutRow<SetOut>(row, &Questions::aboutSetOut);
         aboutRow<Colony>(row, &Questions::aboutColony);
         aboutRow<Hold>(row, &Questions::aboutHold);
+        for (const Question& each : freezerQuestions(m_file, row)) put(each.asked, each.says);
         if (row.table != BoxReview::table) return;
         if (const auto review = m_file.find(Id<BoxReview>{row.id}))
             aboutReview(*review, row.kind == ChangeKind::Changed);

@@ -37,6 +37,11 @@ enum class Asked {
     FoundAgain,         ///< more frames than known, where some of the box were melted or burnt
     TwoDepths,          ///< frames of another kind than the box is made for
     FoundationUsedUp,   ///< the last sheet counted went into a frame
+    NotColdEnough,      ///< a round came out before the cold had killed
+    FreezerOverfull,    ///< more frames than fit
+    WetIntoFreezer,     ///< wet comb moulds
+    WetsToNucleus,      ///< too few bees to clean and guard a box
+    WetsElsewhere,      ///< given back to another yard, or nobody knows where the box came from
 };
 
 /// The question's name in JSON: "not_come_yet".

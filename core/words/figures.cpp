@@ -71,6 +71,40 @@ std::optional<Mass> typedMass(const QString& text) {
     return Mass::roundedGrams(*grams);
 }
 
+std::optional<Temperature> typedTemperature(const QString& text) {
+    static const QRegularExpression shape(
+        QStringLiteral("^([-\u2212]?)\\s*(\\d{1,3}(?:[.,]\\d{1,2})?)\\s*°?\\s*([CF]?)$"),
+        QRegularExpression::CaseInsensitiveOption);
+    const auto match = shape.match(text.trimmed());
+    if (!match.hasMatch()) return std::nullopt;
+    const auto number = typedNumber(match.captured(2));
+    if (!number) return std::nullopt;
+    const double degrees = match.captured(1).isEmpty() ? *number : -*number;
+    const QString letter = match.captured(3).toUpper();
+    const bool fahrenheit = letter.isEmpty() ? customary() : letter == QLatin1String("F");
+    return Temperature::roundedCelsius(fahrenheit ? (degrees - 32.0) / 1.8 : degrees);
+}
+
+std::optional<Length> typedLength(const QString& text) {
+    const QString typed = text.trimmed();
+    const struct {
+        QLatin1String ending;
+        double millimetres;
+    } endings[] = {{QLatin1String("mm"), 1.0},
+                   {QLatin1String("cm"), 10.0},
+                   {QLatin1String("in"), millimetresPerInch}};
+    double each = customary() ? millimetresPerInch : 1.0;
+    QString figure = typed;
+    for (const auto& [ending, millimetres] : endings)
+        if (typed.endsWith(ending, Qt::CaseInsensitive)) {
+            each = millimetres;
+            figure = typed.chopped(ending.size()).trimmed();
+        }
+    const auto number = typedNumber(figure);
+    if (!number || *number <= 0.0 || *number > 1e6) return std::nullopt;
+    return Length::roundedMm(*number * each);
+}
+
 QString massUnit() { return customary() ? QStringLiteral("lb") : QStringLiteral("kg"); }
 double inMassUnits(double grams) { return grams / (customary() ? gramsPerPound : 1000.0); }
 double gramsOfMassUnits(double shown) { return shown * (customary() ? gramsPerPound : 1000.0); }

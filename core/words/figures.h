@@ -6,7 +6,9 @@
 #include <optional>
 
 #include "core/units/known.h"
+#include "core/units/length.h"
 #include "core/units/mass.h"
+#include "core/units/temperature.h"
 
 namespace combwright {
 
@@ -18,6 +20,13 @@ std::optional<double> typedNumber(const QString& text);
 /// The mass typed, to the nearest gram: a number in kilograms or pounds as shown, or with its unit
 /// behind it ("21.4 kg", "850 g", "47 lb", "47 lb 3 oz", "16 oz"). Nothing where that is no mass.
 std::optional<Mass> typedMass(const QString& text);
+
+/// The temperature typed, below zero too: degrees as shown, or with their letter behind them
+/// ("-18", "−18 °C", "0 F"). Nothing where that is none.
+std::optional<Temperature> typedTemperature(const QString& text);
+/// The length typed, more than nothing: millimetres or inches as shown, or with their unit behind
+/// them ("159", "22.5 cm", "6.26 in"). Nothing where that is none.
+std::optional<Length> typedLength(const QString& text);
 
 /// A figure and the unit it is in.
 struct ShownFigure {

@@ -10,7 +10,7 @@
 namespace combwright {
 
 SmallForm::SmallForm(QWidget* parent, Session& session, const QString& title)
-    : QDialog(parent), m_form(new QFormLayout), m_reason(new QLabel(this)) {
+    : QDialog(parent), m_session(session), m_form(new QFormLayout), m_reason(new QLabel(this)) {
     setWindowTitle(title);
     setObjectName(QStringLiteral("small_form"));
     auto* column = new QVBoxLayout(this);
@@ -51,15 +51,18 @@ void SmallForm::growToFit() {
 void SmallForm::showEvent(QShowEvent* event) {
     if (!event->spontaneous() && !m_fields.empty()) {
         setTabOrder(m_fields.back(), m_buttons);
+        auto begin = m_first;
         const auto empty = std::find_if(m_fields.begin(), m_fields.end(), [](QWidget* field) {
             const auto* edit = qobject_cast<QLineEdit*>(field);
-            return edit && edit->isEnabled() && edit->text().isEmpty();
+            return edit && edit->isEnabled() && !edit->isHidden() && edit->text().isEmpty();
         });
         // Where a choice comes first it is what one is asked; its answer stands there already, but
         // it is the one to look at.
-        (empty == m_fields.end() || qobject_cast<QComboBox*>(m_fields.front()) ? m_fields.front()
-                                                                               : *empty)
-            ->setFocus();
+        if (!begin)
+            begin = empty == m_fields.end() || qobject_cast<QComboBox*>(m_fields.front())
+                        ? m_fields.front()
+                        : *empty;
+        begin->setFocus();
     }
     QDialog::showEvent(event);
     growToFit();
@@ -86,10 +89,31 @@ QComboBox* SmallForm::choice(const QString& label, const char* name) {
     return box;
 }
 
-void SmallForm::say(const QString& text) {
+QLabel* SmallForm::say(const QString& text) {
     auto* words = new QLabel(text, this);
     words->setWordWrap(true);
     m_form->addRow(words);
+    m_form->setRowVisible(words, !text.isEmpty());
+    return words;
+}
+
+QLabel* SmallForm::caution(const QString& text) {
+    QLabel* words = say(text);
+    QPalette palette = words->palette();
+    palette.setColor(QPalette::WindowText, m_session.look().tone(Tone::Warn));
+    words->setPalette(palette);
+    return words;
+}
+
+void SmallForm::sayAgain(QLabel* words, const QString& text) {
+    words->setText(text);
+    m_form->setRowVisible(words, !text.isEmpty());
+    if (isVisible()) growToFit();
+}
+
+void SmallForm::showField(QWidget* field, bool shown) {
+    m_form->setRowVisible(field, shown);
+    if (isVisible()) growToFit();
 }
 
 }  // namespace combwright

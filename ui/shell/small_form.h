@@ -26,7 +26,15 @@ class SmallForm : public QDialog {
                     int letters = 0);
     QComboBox* choice(const QString& label, const char* name);
     /// Words that explain, over the whole width.
-    void say(const QString& text);
+    QLabel* say(const QString& text);
+    /// The same where work can hurt.
+    QLabel* caution(const QString& text);
+    /// Other words in their place; none take no room.
+    void sayAgain(QLabel* words, const QString& text);
+    /// A field that says nothing here is not shown, nor its label.
+    void showField(QWidget* field, bool shown);
+    /// Where the cursor begins; else in the first choice or empty line.
+    void beginIn(QWidget* field) { m_first = field; }
     /// Says whether it was done; then the form closes.
     void onAccept(std::function<bool()> deed) { m_deed = std::move(deed); }
 
@@ -38,6 +46,8 @@ class SmallForm : public QDialog {
     /// What is said takes room of its own, none from the fields.
     void growToFit();
 
+    const Session& m_session;
+    QWidget* m_first = nullptr;
     std::vector<QWidget*> m_fields;  ///< in the order they are filled in
     QDialogButtonBox* m_buttons = nullptr;
     QFormLayout* m_form;

@@ -283,7 +283,7 @@ class RandomActions {
         const std::string on = isoText(day("2027-04-01") + days(pick(200)));
         // The yards are gone through every few weeks; otherwise no line is ever met again.
         const std::string visited = isoText(day("2027-04-10") + days(21 * pick(6)));
-        switch (pick(20)) {
+        switch (pick(22)) {
             case 0:
                 return R"({"do":"add-yard","on":")" + on + R"(","yard_name":"Y)" + number(6) +
                        "\"}";
@@ -329,6 +329,11 @@ class RandomActions {
                        (pick(3) ? R"(","boxes_under":)" + number(3) + "}" : "\"}");
             case 16:
                 return equipment(on);
+            case 18:
+                return wets(on);
+            case 19:
+            case 20:
+                return freezer(on);
             default: {
                 static const char* const lines[] = {"e b7 s3 +1", "x rain",      "-1",
                                                     "w4/300 +1d", "f2.5 light!", "qc2c left1 +2"};
@@ -353,6 +358,32 @@ class RandomActions {
                 return R"({"do":"count-equipment","on":")" + on + R"(","item":")" +
                        (pick(2) ? "floor" : "lid") + R"(","on_hand":)" + number(30) +
                        R"(,"lent":)" + number(3) + R"(,"why_fewer":"counted again"})";
+        }
+    }
+    std::string wets(const std::string& on) {
+        switch (pick(4)) {
+            case 0:
+                return R"({"do":"move-box","on":")" + on + R"(","box":"#)" + number(30) +
+                       R"(","to":"wet"})";
+            case 1:
+                return R"({"do":"take-wets-off","on":")" + on + R"(","boxes":"#)" + number(30) +
+                       R"(","stack":"S)" + number(3) + "\"}";
+            default:
+                return R"({"do":"send-wets-home","on":")" + on + R"(","boxes":"#)" + number(30) +
+                       " H" + number(30) + "\"}";
+        }
+    }
+    std::string freezer(const std::string& on) {
+        switch (pick(4)) {
+            case 0:
+                return R"({"do":"take-out-frozen","on":")" + on + R"(","round":"#)" + number(9) +
+                       "\"}";
+            case 1:
+                return R"({"do":"spoil-frozen","on":")" + on + R"(","boxes":"#)" + number(30) +
+                       R"(","reason":"opened"})";
+            default:
+                return R"({"do":"freeze-frames","on":")" + on + R"(","boxes":"#)" + number(30) +
+                       (pick(2) ? " 1\"}" : "\",\"hours\":48}");
         }
     }
     std::string amend(const std::string& on) {
@@ -408,6 +439,15 @@ TEST_F(SeasonFile, RandomDeedsUndoneAndRedoneAnywhereLeaveEqualDumps) {
     for (int hive = 1; hive <= 20; ++hive)
         begin(R"({"do":"add-hive","on":"2027-03-01","yard":"Y)" + std::to_string(hive % 6 + 1) +
               R"(","mark":"H)" + std::to_string(hive) + R"(","boxes":"deep, x, medium"})");
+    ASSERT_TRUE(season.perform(StepInfo{"test", R"({"do":"test"})", {}, {}},
+                               [](Write& file) -> Result<void> {
+                                   Equipment freezer;
+                                   freezer.item = EquipmentItem::Freezer;
+                                   freezer.onHand = Count(1);
+                                   freezer.since = day("2027-01-01");
+                                   file.add(freezer);
+                                   return {};
+                               }));
     for (int round = 0; round < 3000; ++round) {
         const unsigned what = random.pick(10);
         if (what < 6 || dumps.size() < 3) {

@@ -120,5 +120,30 @@ TEST(TypedMasses, ComeBackAsTheSameGramsWhateverIsShown) {
     }
 }
 
+TEST(Figures, ATemperatureIsTypedInTheDegreesShownOrWithTheirLetter) {
+    const auto typed = [](const char* text) { return typedTemperature(QString::fromUtf8(text)); };
+    EXPECT_EQ(typed("-18"), Temperature::tenths(-180));
+    EXPECT_EQ(typed("−18,5 °C"), Temperature::tenths(-185));
+    EXPECT_EQ(typed("0 F"), Temperature::tenths(-178));
+    EXPECT_EQ(typed("4"), Temperature::tenths(40));
+    for (const char* text : {"", "cold", "--18", "18 K", "-18 to -20", "1-8"})
+        EXPECT_FALSE(typed(text)) << text;
+    const UnitsWhile us(Units::UsCustomary);
+    EXPECT_EQ(typed("-4"), Temperature::tenths(-200));
+    EXPECT_EQ(typed("-20 C"), Temperature::tenths(-200));
+}
+
+TEST(Figures, ALengthIsTypedInTheUnitShownOrWithItsOwn) {
+    const auto typed = [](const char* text) { return typedLength(QString::fromUtf8(text)); };
+    EXPECT_EQ(typed("225"), Length::mm(225));
+    EXPECT_EQ(typed("22,5 cm"), Length::mm(225));
+    EXPECT_EQ(typed("10in"), Length::mm(254));
+    for (const char* text : {"", "0", "-4", "two", "1.240", "5 ft"})
+        EXPECT_FALSE(typed(text)) << text;
+    const UnitsWhile us(Units::UsCustomary);
+    EXPECT_EQ(typed("10"), Length::mm(254));
+    EXPECT_EQ(typed("225 mm"), Length::mm(225));
+}
+
 }  // namespace
 }  // namespace combwright

@@ -1,0 +1,84 @@
+// freezer and wets: the winter of four rounds in text and JSON.
+#include <gmock/gmock.h>
+
+#include "core/model/storeroom/equipment.h"
+#include "tests/cli/run_cli.h"
+
+namespace combwright {
+namespace {
+
+class FreezerCommand : public test::CliTest {
+  protected:
+    void SetUp() override {
+        Season season = newSeason();
+        playAll(
+            season,
+            R"({"do":"add-boxes","on":"2027-11-01","kind":"deep","first_mark":"D1","count":2,"contents":"10 drawn"})");
+        ASSERT_TRUE(season.perform(StepInfo{"test", "{}", {}, {}}, [](Write& file) -> Result<void> {
+            Equipment freezer;
+            freezer.item = EquipmentItem::Freezer;
+            freezer.name = "chest";
+            freezer.onHand = Count(1);
+            freezer.litres = Count(100);
+            freezer.since = test::day("2027-01-01");
+            file.add(freezer);
+            return {};
+        }));
+        playAll(season, R"({"do":"freeze-frames","on":"2028-01-10","boxes":"D1","hours":48})");
+    }
+};
+
+TEST_F(FreezerCommand, SaysWhatIsInAndWhatComesNext) {
+    const auto answer = on("freezer", {"--json", "--day", "2028-01-11"});
+    ASSERT_EQ(answer.exit, 0) << answer;
+    const QJsonObject lane = answer.object();
+    EXPECT_EQ(lane.value(QLatin1String("freezer")).toString(), QLatin1String("chest"));
+    EXPECT_EQ(lane.value(QLatin1String("waiting_frames")).toInt(), 10);
+    const QJsonObject in = lane.value(QLatin1String("in")).toArray().at(0).toObject();
+    EXPECT_EQ(in.value(QLatin1String("due")).toString(), QLatin1String("2028-01-12"));
+    EXPECT_TRUE(in.value(QLatin1String("temperature_assumed")).toBool());
+    EXPECT_TRUE(in.value(QLatin1String("out")).isNull());
+    const QJsonObject next = lane.value(QLatin1String("next")).toObject();
+    EXPECT_EQ(next.value(QLatin1String("last_out")).toString(), QLatin1String("2028-01-14"));
+    EXPECT_TRUE(lane.value(QLatin1String("shared")).isNull());
+    EXPECT_TRUE(lane.value(QLatin1String("danger")).toArray().isEmpty());
+    const auto text = on("freezer", {"--day", "2028-01-11"});
+    EXPECT_THAT(text.out.toStdString(),
+                testing::AllOf(testing::HasSubstr("until Wed 12 Jan"),
+                               testing::HasSubstr("0 °C is no kill"), testing::HasSubstr("D2 10")));
+}
+
+TEST_F(FreezerCommand, TellsTheDangerInSeptember) {
+    const auto danger = on("freezer", {"--json", "--day", "2028-09-10"})
+                            .object()
+                            .value(QLatin1String("danger"))
+                            .toArray();
+    ASSERT_EQ(danger.size(), 1);
+    EXPECT_EQ(danger.at(0).toObject().value(QLatin1String("box")).toString(), QLatin1String("D2"));
+    EXPECT_THAT(on("freezer", {"--day", "2028-09-10"}).out.toStdString(),
+                testing::HasSubstr("not frozen"));
+}
+
+TEST_F(FreezerCommand, WetsSayWhichBoxGoesWhere) {
+    {
+        Season season = Season::open(path(), clock);
+        playAll(season,
+                R"({"do":"add-yard","on":"2027-04-01","yard_name":"Hill"}
+{"do":"add-hive","on":"2027-04-01","yard":"Hill","mark":"H1","boxes":"deep A1, x, medium M1","origin":"overwintered"}
+{"do":"move-box","on":"2027-08-03","box":"M1","to":"wet"})");
+    }
+    const QJsonObject go = on("wets", {"--json", "--day", "2027-08-04"})
+                               .object()
+                               .value(QLatin1String("go"))
+                               .toArray()
+                               .at(0)
+                               .toObject();
+    EXPECT_EQ(go.value(QLatin1String("box")).toString(), QLatin1String("M1"));
+    EXPECT_EQ(go.value(QLatin1String("hive")).toString(), QLatin1String("H1"));
+    EXPECT_TRUE(go.value(QLatin1String("own_hive")).toBool());
+    EXPECT_THAT(on("wets", {"--day", "2027-08-04"}).out.toStdString(),
+                testing::HasSubstr("At dusk"));
+}
+
+}  // namespace
+}  // namespace combwright

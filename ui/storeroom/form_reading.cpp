@@ -1,0 +1,139 @@
+#include "ui/storeroom/form_reading.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+#include <set>
+
+#include "core/actions/storeroom/frame_picks.h"
+#include "core/words/figures.h"
+#include "core/words/words.h"
+
+namespace combwright {
+namespace {
+
+QString readWord(const char* text) { return QCoreApplication::translate("form_reading", text); }
+
+bool notRead(Session& session, QLineEdit* field, const QString& text) {
+    session.tell(text.arg(field->accessibleName(), field->text().trimmed()), true);
+    field->setFocus();
+    field->selectAll();
+    return false;
+}
+
+/// Those in use first, each part in the order of the catalogue.
+template <class Kind>
+void addKinds(QComboBox* choice, const Read& file, const std::set<std::int64_t>& used,
+              bool others) {
+    for (const bool first : {true, false}) {
+        if (!first && !others) break;
+        for (const Kind& kind : file.all<Kind>())
+            if (used.contains(kind.id.number) == first)
+                choice->addItem(fromUtf8(kind.name.text()), static_cast<qlonglong>(kind.id.number));
+    }
+}
+
+}  // namespace
+
+std::string typedWords(const QLineEdit* field) { return field->text().simplified().toStdString(); }
+
+bool readField(Session& session, QLineEdit* field, std::optional<Count>& value) {
+    value.reset();
+    const QString typed = field->text().trimmed();
+    if (typed.isEmpty()) return true;
+    bool whole = false;
+    const qlonglong number = typed.toLongLong(&whole);
+    if (!whole || number < 0 || number > 999'999)
+        return notRead(session, field,
+                       readWord("%1: \"%2\" is no whole number. Write 12, or leave it empty."));
+    value = Count(number);
+    return true;
+}
+
+bool readField(Session& session, QLineEdit* field, std::optional<Number>& value) {
+    value.reset();
+    const QString typed = field->text().trimmed();
+    if (typed.isEmpty()) return true;
+    const auto number = typedNumber(typed);
+    if (!number)
+        return notRead(session, field,
+                       readWord("%1: \"%2\" is no number. Write 3 or 1.5, or leave it empty."));
+    value = Number::rounded(*number);
+    return true;
+}
+
+bool readField(Session& session, QLineEdit* field, std::optional<Mass>& value) {
+    value.reset();
+    const QString typed = field->text().trimmed();
+    if (typed.isEmpty()) return true;
+    value = typedMass(typed);
+    return value || notRead(session, field,
+                            readWord("%1: \"%2\" is no weight. Write 1.8 or 850 g, or leave it "
+                                     "empty."));
+}
+
+bool readField(Session& session, QLineEdit* field, std::optional<Temperature>& value) {
+    value.reset();
+    const QString typed = field->text().trimmed();
+    if (typed.isEmpty()) return true;
+    value = typedTemperature(typed);
+    return value || notRead(session, field,
+                            readWord("%1: \"%2\" is no temperature. Write degrees, -18, or leave "
+                                     "it empty."));
+}
+
+bool readField(Session& session, QLineEdit* field, std::optional<Length>& value) {
+    value.reset();
+    const QString typed = field->text().trimmed();
+    if (typed.isEmpty()) return true;
+    value = typedLength(typed);
+    return value || notRead(session, field,
+                            readWord("%1: \"%2\" is no length. Write 225 mm or 8.9 in, or leave "
+                                     "it empty."));
+}
+
+bool readField(Session& session, QLineEdit* field, std::optional<Share>& value) {
+    value.reset();
+    QString typed = field->text().trimmed();
+    if (typed.isEmpty()) return true;
+    if (typed.endsWith(QLatin1Char('%'))) typed = typed.chopped(1).trimmed();
+    const auto number = typedNumber(typed);
+    if (!number || *number > 100.0)
+        return notRead(session, field,
+                       readWord("%1: \"%2\" is no share. Write 10 for 10 %, or leave it empty."));
+    value = Share::rounded(*number / 100.0);
+    return true;
+}
+
+bool readField(Session& session, QLineEdit* field, std::optional<Id<Box>>& value) {
+    value.reset();
+    const std::string typed = typedWords(field);
+    if (typed.empty()) return true;
+    const auto named = boxesNamed(session.read(), typed);
+    if (!named) {
+        session.tell(sentence(named.error()), true);
+        field->setFocus();
+        return false;
+    }
+    if (named->boxes.size() != 1 || named->loose || !named->byName)
+        return notRead(session, field, readWord("%1: \"%2\" is not one box. Write one mark."));
+    value = named->boxes.front();
+    return true;
+}
+
+void addFrameKinds(QComboBox* choice, const Read& file, const QString& none, bool others) {
+    if (!none.isEmpty()) choice->addItem(none, 0);
+    std::set<std::int64_t> used;
+    for (const Frame& frame : file.where<Frame>({isUnknown("retired")}))
+        used.insert(frame.kind.number);
+    addKinds<FrameKind>(choice, file, used, others);
+}
+
+void addBoxKinds(QComboBox* choice, const Read& file, const QString& none) {
+    if (!none.isEmpty()) choice->addItem(none, 0);
+    std::set<std::int64_t> used;
+    for (const Box& box : file.all<Box>())
+        if (inUse(box)) used.insert(box.kind.number);
+    addKinds<BoxKind>(choice, file, used, true);
+}
+
+}  // namespace combwright

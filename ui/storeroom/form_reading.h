@@ -1,0 +1,65 @@
+// What is typed into the forms of the storeroom, read: an empty field says nothing, and one that
+// cannot be read is told and gets the cursor, so that nothing else is done meanwhile.
+#pragma once
+
+#include <QComboBox>
+#include <QLineEdit>
+
+#include "core/model/frames/box.h"
+#include "core/units/length.h"
+#include "core/units/mass.h"
+#include "core/units/number.h"
+#include "core/units/share.h"
+#include "core/units/temperature.h"
+#include "core/words/words.h"
+#include "ui/shell/session.h"
+
+namespace combwright {
+
+/// The words of a field, blanks tidied.
+std::string typedWords(const QLineEdit* field);
+
+/// Each says false where something else was typed; the value is empty where nothing was.
+bool readField(Session& session, QLineEdit* field, std::optional<Count>& value);
+bool readField(Session& session, QLineEdit* field, std::optional<Number>& value);
+bool readField(Session& session, QLineEdit* field, std::optional<Mass>& value);
+bool readField(Session& session, QLineEdit* field, std::optional<Temperature>& value);
+bool readField(Session& session, QLineEdit* field, std::optional<Length>& value);
+/// In per cent: "10" and "10 %" are a tenth.
+bool readField(Session& session, QLineEdit* field, std::optional<Share>& value);
+/// One box by its mark or "#12".
+bool readField(Session& session, QLineEdit* field, std::optional<Id<Box>>& value);
+
+/// The words for nothing in particular first, where there are any; then kinds of frames: those
+/// there are frames of, then the others.
+void addFrameKinds(QComboBox* choice, const Read& file, const QString& none, bool others = true);
+/// The same of boxes.
+void addBoxKinds(QComboBox* choice, const Read& file, const QString& none);
+
+/// What the row says; nothing for the words of nothing in particular.
+template <class Record>
+std::optional<Id<Record>> chosenId(const QComboBox* choice) {
+    const qlonglong number = choice->currentData().toLongLong();
+    return number > 0 ? std::optional(Id<Record>{number}) : std::nullopt;
+}
+template <class Record>
+void choose(QComboBox* choice, const std::optional<Id<Record>>& id) {
+    const int at = choice->findData(static_cast<qlonglong>(id ? id->number : 0));
+    if (at >= 0) choice->setCurrentIndex(at);
+}
+
+/// The words of a choice, `none` first where it may be left open.
+template <class Choice>
+void addChoices(QComboBox* choice, const QString& none) {
+    if (!none.isEmpty()) choice->addItem(none, -1);
+    for (std::size_t n = 0; n < Choices<Choice>::words.size(); ++n)
+        choice->addItem(fromUtf8(Choices<Choice>::words[n]), static_cast<int>(n));
+}
+template <class Choice>
+std::optional<Choice> chosen(const QComboBox* choice) {
+    const int number = choice->currentData().toInt();
+    return choice->currentIndex() >= 0 && number >= 0 ? std::optional(static_cast<Choice>(number))
+                                                      : std::nullopt;
+}
+
+}  // namespace combwright
