@@ -1,6 +1,7 @@
 // The promises of the journal: every action is one step, everything can be taken back and done
 // again, across restarts, and nothing half done stays.
 #include "core/storage/season.h"
+#include "core/model/storeroom/equipment.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
