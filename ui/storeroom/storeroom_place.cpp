@@ -88,9 +88,12 @@ StoreroomPlace::StoreroomPlace(Session& session, QWidget* parent)
     right->addLayout(m_below);
     m_below->addWidget(m_bench, 1);
     m_below->addWidget(m_needs);
-    m_across->addWidget(m_counts);
+    auto* left = new QVBoxLayout;
+    left->setSpacing(8);
+    left->addWidget(m_counts, 1);
+    left->addWidget(m_buttons);
+    m_across->addLayout(left);
     m_across->addLayout(right, 1);
-    right->addWidget(m_buttons);
     listen();
     arrange();
 }
@@ -172,11 +175,12 @@ void StoreroomPlace::arrange() {
     m_bench->setMinimumHeight(m_bench->layout()->totalHeightForWidth(std::max(wide, 1)));
     if (beside) {
         m_counts->setFixedWidth(look().space(storeCountsWidth));
+        m_buttons->setFixedWidth(look().space(storeCountsWidth));
         m_counts->setMinimumHeight(0);
         m_needs->setFixedWidth(look().space(needsWidth));
         return;
     }
-    for (QWidget* each : std::initializer_list<QWidget*>{m_counts, m_needs}) {
+    for (QWidget* each : std::initializer_list<QWidget*>{m_counts, m_needs, m_buttons}) {
         each->setMinimumWidth(0);
         each->setMaximumWidth(QWIDGETSIZE_MAX);
     }
