@@ -11,6 +11,7 @@
 #include <QSignalSpy>
 #include <QTest>
 
+#include "core/words/words.h"
 #include "tests/support/bench_deeds.h"
 #include "ui/storeroom/board_counts.h"
 #include "ui/storeroom/board_filter.h"
