@@ -17,9 +17,9 @@ namespace {
 
 constexpr double titlePx = 30;
 constexpr double noteLinePx = 18;
-constexpr double letterPx = 16;
+constexpr double letterPx = 18;
 constexpr double countLinePx = 24;
-constexpr int countsWidth = 148;
+constexpr int countsWidth = 172;
 
 /// The same filter with what a line asks for, and without what other lines may have asked.
 BoardFilter withoutLines(BoardFilter filter) {
@@ -91,7 +91,7 @@ void BoardCounts::makeLines() {
 
 void BoardCounts::addKind(const KindCounts& counts) {
     const BoardFilter rest = withoutLines(m_board.filter);
-    const QString name = counts.name.empty() ? tr("Kind not known") : fromUtf8(counts.name);
+    const QString name = frameKindText(m_board, counts.kind);
     BoardFilter ofKind = rest;
     if (counts.kind) ofKind.kind = counts.kind;
     add(Line::Type::Title, name);
@@ -137,7 +137,7 @@ void BoardCounts::addMelt() {
     if (m_board.melt.empty()) return;
     add(Line::Type::Title, tr("To melt"));
     for (const MeltCount& melt : m_board.melt) {
-        Line& line = add(Line::Type::Plain, melt.name.empty() ? tr("combs") : fromUtf8(melt.name));
+        Line& line = add(Line::Type::Plain, frameKindText(m_board, melt.kind));
         line.count = QString::number(melt.combs);
         BoardFilter asks = withoutLines(m_board.filter);
         asks.toMelt = true;

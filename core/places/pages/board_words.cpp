@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 #include <QStringList>
+#include <algorithm>
 #include <map>
 
 #include "core/places/verdicts.h"
@@ -230,9 +231,22 @@ QString groupText(BoardGroup group) {
     return {};
 }
 
+/// The catalogue calls it "Langstroth medium frame (6 1/4 in; …)". In one storeroom its measure
+/// goes without saying, and so does the family where all are of one.
 QString frameKindText(const FrameBoard& board, std::optional<Id<FrameKind>> kind) {
     const FrameKind* known = board.kind(kind);
-    return known ? fromUtf8(known->name.text()) : boardSay("Kind not known");
+    if (!known) return boardSay("Frames of a kind not known");
+    const auto shortName = [](const FrameKind& each) {
+        return fromUtf8(each.name.text()).section(QStringLiteral(" ("), 0, 0);
+    };
+    QString name = shortName(*known);
+    const QString family = name.section(QLatin1Char(' '), 0, 0) + QLatin1Char(' ');
+    const bool allOfOne =
+        std::all_of(board.kinds.begin(), board.kinds.end(),
+                    [&](const FrameKind& each) { return shortName(each).startsWith(family); });
+    if (allOfOne && name.count(QLatin1Char(' ')) > 1) name = name.mid(family.size());
+    if (name.endsWith(QStringLiteral(" frame"))) name = boardSay("%1s").arg(name);
+    return name.left(1).toUpper() + name.mid(1);
 }
 
 QString boardRowName(const BoardRow& row) {
