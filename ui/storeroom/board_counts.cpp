@@ -9,7 +9,6 @@
 #include <cmath>
 
 #include "core/places/pages/board_words.h"
-#include "core/words/kind_words.h"
 #include "core/words/words.h"
 #include "ui/drawing/lettering.h"
 
@@ -18,9 +17,9 @@ namespace {
 
 constexpr double titlePx = 30;
 constexpr double noteLinePx = 18;
-constexpr double letterPx = 16;
+constexpr double letterPx = 18;
 constexpr double countLinePx = 24;
-constexpr int countsWidth = 148;
+constexpr int countsWidth = 172;
 
 /// The same filter with what a line asks for, and without what other lines may have asked.
 BoardFilter withoutLines(BoardFilter filter) {
@@ -92,11 +91,7 @@ void BoardCounts::makeLines() {
 
 void BoardCounts::addKind(const KindCounts& counts) {
     const BoardFilter rest = withoutLines(m_board.filter);
-    QString name = tr("Kind not known");
-    if (const FrameKind* kind = m_board.kind(counts.kind)) {
-        name = frameKindText(*kind);
-        name.front() = name.front().toUpper();
-    }
+    const QString name = frameKindText(m_board, counts.kind);
     BoardFilter ofKind = rest;
     if (counts.kind) ofKind.kind = counts.kind;
     add(Line::Type::Title, name);
@@ -138,16 +133,11 @@ void BoardCounts::addHeld() {
     }
 }
 
-QString BoardCounts::meltName(const FrameBoard& board, const MeltCount& melt) {
-    const FrameKind* kind = board.kind(melt.kind);
-    return kind ? frameKindText(*kind) : tr("combs");
-}
-
 void BoardCounts::addMelt() {
     if (m_board.melt.empty()) return;
     add(Line::Type::Title, tr("To melt"));
     for (const MeltCount& melt : m_board.melt) {
-        Line& line = add(Line::Type::Plain, meltName(m_board, melt));
+        Line& line = add(Line::Type::Plain, frameKindText(m_board, melt.kind));
         line.count = QString::number(melt.combs);
         BoardFilter asks = withoutLines(m_board.filter);
         asks.toMelt = true;

@@ -59,7 +59,6 @@ class BoardCounts : public QAbstractScrollArea {
     void addKind(const KindCounts& counts);
     void addHeld();
     void addMelt();
-    static QString meltName(const FrameBoard& board, const MeltCount& melt);
     Line& add(Line::Type type, const QString& text);
     void button(Line& line, const BoardFilter& asks);
     void layOut();

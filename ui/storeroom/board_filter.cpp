@@ -15,7 +15,7 @@
 namespace combwright {
 namespace {
 
-constexpr int widestChoice = 168;
+constexpr int widestChoice = 120;
 
 /// Index of what is chosen, 0 for all.
 template <class List, class Chosen>
@@ -115,7 +115,7 @@ void BoardFilterRow::setBoard(const FrameBoard& board) {
     m_places = board.places;
     m_hives = board.hives;
     QStringList kinds, states, verdicts, years, places, hives, groups;
-    for (const FrameKind& kind : m_kinds) kinds << fromUtf8(kind.name.text());
+    for (const FrameKind& kind : m_kinds) kinds << frameKindText(board, kind.id);
     for (const FrameState& state : m_states) {
         const QString text = frameStateText(state);
         states << (state.letter != 0 ? QLatin1Char(state.letter) + QStringLiteral(" ") + text

@@ -19,10 +19,10 @@ namespace {
 constexpr double leastRowPx = 20;
 constexpr double headPx = 22;
 constexpr double shelfGapPx = 14;
-constexpr int boardColumnGap = 28;
-constexpr int rowInset = 6;
+constexpr int boardColumnGap = 24;
+constexpr int rowInset = 4;
 constexpr double widestFramePx = 38;
-constexpr double narrowestFramePx = 26;
+constexpr double narrowestFramePx = 21;
 constexpr double mostMarkPx = 120;
 /// A shelf of more boxes than this goes over both columns.
 constexpr std::size_t tallShelf = 40;

@@ -2,10 +2,12 @@
 
 #include <QCoreApplication>
 #include <QStringList>
+#include <algorithm>
 #include <map>
 
 #include "core/places/verdicts.h"
 #include "core/words/figures.h"
+#include "core/words/kind_words.h"
 #include "core/words/words.h"
 
 namespace combwright {
@@ -230,9 +232,18 @@ QString groupText(BoardGroup group) {
     return {};
 }
 
+/// The catalogue calls it "Langstroth medium frame (6 1/4 in; …)". In one storeroom its measure
+/// goes without saying, and so does the family where all are of one.
 QString frameKindText(const FrameBoard& board, std::optional<Id<FrameKind>> kind) {
     const FrameKind* known = board.kind(kind);
-    return known ? fromUtf8(known->name.text()) : boardSay("Kind not known");
+    if (!known) return boardSay("Frames of a kind not known");
+    const bool allOfOne =
+        std::all_of(board.kinds.begin(), board.kinds.end(),
+                    [&](const FrameKind& each) { return each.family == known->family; });
+    const QString name = allOfOne
+                             ? frameKindText(*known)
+                             : fromUtf8(known->name.text()).section(QStringLiteral(" ("), 0, 0);
+    return name.left(1).toUpper() + name.mid(1);
 }
 
 QString boardRowName(const BoardRow& row) {

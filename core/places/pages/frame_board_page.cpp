@@ -42,8 +42,7 @@ TableBlock countsTable(const FrameBoard& board) {
                      {boardPageWord("frames"), 1, true},
                      {boardPageWord("share"), 2.4, false}};
     for (const KindCounts& counts : board.counts) {
-        const QString kind =
-            counts.name.empty() ? boardPageWord("not known") : fromUtf8(counts.name);
+        const QString kind = frameKindText(board, counts.kind);
         bool first = true;
         for (const StateCount& state : counts.states) {
             if (state.frames == 0) continue;
@@ -196,7 +195,7 @@ Page frameBoardPage(const Read& file, const FrameBoard& board) {
     }
     page.blocks.push_back(lettersHelp(board));
     page.letters = lettersOf(page);
-    if (!board.melt.empty()) page.letters = {How::Assumed};
+    if (!board.melt.empty()) page.letters.push_back(How::Assumed);
     return page;
 }
 
