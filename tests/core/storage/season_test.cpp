@@ -318,7 +318,6 @@ class RandomActions {
                 return R"({"do":"count-box","on":")" + on + R"(","box":"#)" + number(30) +
                        R"(","contents":")" + number(2) + R"( drawn, 1 W"})";
             case 12:
-            case 22:
                 return R"({"do":"end-colony","on":")" + on + R"(","hive":"H)" + number(30) +
                        (pick(2) ? R"(","ending":"united","into":"H)" + number(30) + "\"}" : "\"}");
             case 13:

@@ -4,6 +4,9 @@
 
 #include <gtest/gtest.h>
 
+#include <map>
+#include <random>
+
 #include "core/actions/storeroom/season_plan.h"
 #include "core/places/stock.h"
 #include "tests/support/deeds.h"
@@ -113,6 +116,57 @@ TEST_F(EquipmentDeeds, PlanRefusesWhatCannotBe) {
     EXPECT_EQ(refused(planned(R"(,"items":"floor 1, floors 2")")).code, Code::Duplicate);
     EXPECT_EQ(refused(planned(R"(,"items":"floor 1 1 pack 0")")).code, Code::OutOfRange);
     EXPECT_TRUE(file().all<SeasonPlan>().empty());
+}
+
+TEST_F(EquipmentDeeds, RandomDeedsUndoneAndRedoneLeaveEqualDumps) {
+    std::mt19937 random(20280106);
+    const auto pick = [&random](unsigned below) { return random() % below; };
+    const auto number = [&](unsigned below) { return std::to_string(pick(below)); };
+    const auto line = [&] {
+        const std::string on = isoText(test::day("2027-04-01") + days(pick(200)));
+        switch (pick(4)) {
+            case 0:
+                return R"({"do":"describe-equipment","on":")" + on +
+                       R"(","item":"freezer","litres":)" + number(4) + "}";
+            case 1:
+                return R"({"do":"plan-season","on":")" + on + R"(","year":2028,"splits":)" +
+                       number(9) + R"(,"items":"floor 1 )" + number(3) +
+                       (pick(2) ? R"(, lid 1 1"})" : R"(, excluder 1 0 10 %"})");
+            default:
+                return R"({"do":"count-equipment","on":")" + on + R"(","item":")" +
+                       (pick(2) ? "floor" : "lid") + R"(","on_hand":)" + number(30) +
+                       (pick(2) ? R"(,"why_fewer":"some rotten"})" : "}");
+        }
+    };
+    std::vector<std::string> dumps{season.dump()};
+    std::size_t at = 0;
+    std::map<std::string, int> deeds;
+    for (int round = 0; round < 300; ++round) {
+        const unsigned what = pick(5);
+        if (what < 3) {
+            const std::string before = season.dump();
+            const PlayResult result = play(season, line());
+            if (result.stopped) {
+                ASSERT_EQ(season.dump(), before) << "refused, yet something was kept";
+                continue;
+            }
+            ++deeds[season.history(1).front().info.action];
+            dumps.resize(++at);
+            dumps.push_back(season.dump());
+        } else if (what == 3 && at > 0) {
+            ASSERT_TRUE(season.undo());
+            ASSERT_EQ(season.dump(), dumps[--at]);
+        } else if (what == 4 && at + 1 < dumps.size()) {
+            ASSERT_TRUE(season.redo());
+            ASSERT_EQ(season.dump(), dumps[++at]);
+        }
+        for (const EquipmentStock& each : stockOn(file(), clock.today()).equipment)
+            ASSERT_TRUE(!each.onHand || *each.onHand >= 0);
+        ASSERT_LE(file().all<SeasonPlan>().size(), 1U);
+    }
+    for (const char* action : {"count-equipment", "describe-equipment", "plan-season"})
+        EXPECT_GT(deeds[action], 5) << action << " was hardly ever kept";
+    EXPECT_TRUE(audit(file()).empty());
 }
 
 }  // namespace
