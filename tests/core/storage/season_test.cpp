@@ -283,7 +283,7 @@ class RandomActions {
         const std::string on = isoText(day("2027-04-01") + days(pick(200)));
         // The yards are gone through every few weeks; otherwise no line is ever met again.
         const std::string visited = isoText(day("2027-04-10") + days(21 * pick(6)));
-        switch (pick(18)) {
+        switch (pick(21)) {
             case 0:
                 return R"({"do":"add-yard","on":")" + on + R"(","yard_name":"Y)" + number(6) +
                        "\"}";
@@ -326,6 +326,11 @@ class RandomActions {
             case 14:
                 return R"({"do":"set-excluder","on":")" + on + R"(","hive":"H)" + number(30) +
                        (pick(3) ? R"(","boxes_under":)" + number(3) + "}" : "\"}");
+            case 16:
+            case 17:
+                return deadOut(on);
+            case 18:
+                return suspicion(on);
             default: {
                 static const char* const lines[] = {"e b7 s3 +1", "x rain",      "-1",
                                                     "w4/300 +1d", "f2.5 light!", "qc2c left1 +2"};
@@ -337,6 +342,31 @@ class RandomActions {
     unsigned pick(unsigned below) { return m_random() % below; }
 
   private:
+    std::string deadOut(const std::string& on) {
+        static const char* const answers[] = {
+            R"("ropy":false,"scale":false,"cause":"starved","by":"me")",
+            R"("cluster":"small","wet":true)", R"("scale":true)"};
+        return R"({"do":"record-dead-out","on":")" + on + R"(","hive":"H)" + number(30) + R"(",)" +
+               answers[pick(3)] + "}";
+    }
+    std::string suspicion(const std::string& on) {
+        const std::string head = R"(","on":")" + on + "\"";
+        switch (pick(6)) {
+            case 0:
+                return R"({"do":"hold-back)" + head + R"(,"hive":"H)" + number(30) +
+                       R"(","reason":"suspected disease"})";
+            case 1:
+                return R"({"do":"hold-contacts)" + head + R"(,"hive":"H)" + number(30) + "\"}";
+            case 2:
+                return R"({"do":"set-out)" + head + R"(,"what_out":"comb","boxes":"M)" +
+                       number(30) + "\"}";
+            case 3:
+                return R"({"do":"take-in-set-out)" + head + "}";
+            default:
+                return R"({"do":"release-hold)" + head + R"(,"hold":"#)" + number(30) +
+                       R"(","lifted_by":"laboratory","grounds":"negative"})";
+        }
+    }
     std::string amend(const std::string& on) {
         static const char* const amended[] = {
             R"("hive":"H{n}","set":{"mark":"H{m}","note":"red lid"})",
@@ -414,7 +444,7 @@ TEST_F(SeasonFile, RandomDeedsUndoneAndRedoneAnywhereLeaveEqualDumps) {
     for (const JournalEntry& entry : season.history())
         if (entry.kind == StepKind::Do) ++deeds[entry.info.action];
     for (const char* action : {"amend", "check-frames", "count-box", "strike-line", "write-line",
-                               "end-colony", "start-colony", "set-excluder"})
+                               "end-colony", "start-colony", "set-excluder", "record-dead-out"})
         EXPECT_GT(deeds[action], 10) << action << " was hardly ever kept";
     while (at > 0) {
         ASSERT_TRUE(season.undo());
