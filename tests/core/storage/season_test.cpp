@@ -283,7 +283,7 @@ class RandomActions {
         const std::string on = isoText(day("2027-04-01") + days(pick(200)));
         // The yards are gone through every few weeks; otherwise no line is ever met again.
         const std::string visited = isoText(day("2027-04-10") + days(21 * pick(6)));
-        switch (pick(21)) {
+        switch (pick(23)) {
             case 0:
                 return R"({"do":"add-yard","on":")" + on + R"(","yard_name":"Y)" + number(6) +
                        "\"}";
@@ -318,8 +318,10 @@ class RandomActions {
                 return R"({"do":"count-box","on":")" + on + R"(","box":"#)" + number(30) +
                        R"(","contents":")" + number(2) + R"( drawn, 1 W"})";
             case 12:
+            case 19:
                 return R"({"do":"end-colony","on":")" + on + R"(","hive":"H)" + number(30) +
-                       (pick(2) ? R"(","ending":"united","into":"H)" + number(30) + "\"}" : "\"}");
+                       (pick(3) == 0 ? R"(","ending":"united","into":"H)" + number(30) + "\"}"
+                                     : "\"}");
             case 13:
                 return R"({"do":"start-colony","on":")" + on + R"(","hive":"H)" + number(30) +
                        R"(","origin":"split","mother":"H)" + number(30) + "\"}";
@@ -328,7 +330,8 @@ class RandomActions {
                        (pick(3) ? R"(","boxes_under":)" + number(3) + "}" : "\"}");
             case 16:
             case 17:
-                return deadOut(on);
+            case 20:
+                return deadOut("2027-10-20");
             case 18:
                 return suspicion(on);
             default: {
@@ -420,7 +423,7 @@ TEST_F(SeasonFile, RandomDeedsUndoneAndRedoneAnywhereLeaveEqualDumps) {
     for (int hive = 1; hive <= 20; ++hive)
         begin(R"({"do":"add-hive","on":"2027-03-01","yard":"Y)" + std::to_string(hive % 6 + 1) +
               R"(","mark":"H)" + std::to_string(hive) + R"(","boxes":"deep, x, medium"})");
-    for (int round = 0; round < 3000; ++round) {
+    for (int round = 0; round < 3600; ++round) {
         const unsigned what = random.pick(10);
         if (what < 6 || dumps.size() < 3) {
             const PlayResult result = play(season, random.line());
