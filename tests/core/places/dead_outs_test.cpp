@@ -82,6 +82,34 @@ TEST_F(DeadOutCards, NothingOfTwoDeadOutsIsUsableUntilTheyAreRecorded) {
     EXPECT_TRUE(heldThings(file(), day("2027-04-05")).boxes.empty());
 }
 
+// Scenario D: both recorded as small cluster and chilled brood; the eight combs with dead brood
+// stay with their verdict.
+TEST_F(DeadOutCards, DeadBroodIsStillHeldByItsVerdictOnceItIsRecorded) {
+    // As the bench leaves them.
+    const auto frames = file().where<Frame>({is("box", box("D1").id)});
+    ASSERT_TRUE(season.perform({"check-frames", "{}", {}, {}}, [&](Write& write) -> Result<void> {
+        for (std::size_t n = 0; n < 8; ++n) {
+            Frame frame = frames[n];
+            frame.faults = "D";
+            frame.verdict = Verdict::Hold;
+            write.change(frame);
+        }
+        return {};
+    }));
+    for (const char* hive : {"O1", "O2"})
+        done(R"({"do":"record-dead-out","on":"2027-04-06","hive":")" + std::string(hive) +
+             R"(","cluster":"small","brood_seen":"chilled","ropy":false,"scale":false,)"
+             R"("cause":"too few bees","by":"the keeper"})");
+    const HeldThings held = heldThings(file(), day("2027-04-06"));
+    std::map<FrameUse, int> uses;
+    for (const Frame& frame : file().all<Frame>()) ++uses[useOf(frame, held.holds(frame))];
+    EXPECT_TRUE(held.boxes.empty());
+    EXPECT_EQ(cards("2027-04-06").front().reading.causes,
+              std::vector<LooksLike>{LooksLike::Chilled});
+    EXPECT_EQ(uses[FrameUse::Held], 8);
+    EXPECT_EQ(uses[FrameUse::Drawn], 42);
+}
+
 TEST_F(DeadOutCards, OnceSuspectedStaysWrittenDown) {
     done(R"({"do":"record-dead-out","on":"2027-04-05","hive":"O1","scale":true})");
     DeadOutCard card = cards().front();
