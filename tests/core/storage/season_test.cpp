@@ -391,140 +391,132 @@ class RandomActions {
             default:
                 return R"({"do":"freeze-frames","on":")" + on + R"(","boxes":"#)" + number(30) +
                        (pick(2) ? " 1\"}" : "\",\"hours\":48}");
-                std::string deadOut(const std::string& on) {
-                    static const char* const answers[] = {
-                        R"("ropy":false,"scale":false,"cause":"starved","by":"me")",
-                        R"("cluster":"small","wet":true)", R"("scale":true)"};
-                    return R"({"do":"record-dead-out","on":")" + on + R"(","hive":"H)" +
-                           number(30) + R"(",)" + answers[pick(3)] + "}";
-                }
-                std::string suspicion(const std::string& on) {
-                    const std::string head = R"(","on":")" + on + "\"";
-                    switch (pick(6)) {
-                        case 0:
-                            return R"({"do":"hold-back)" + head + R"(,"hive":"H)" + number(30) +
-                                   R"(","reason":"suspected disease"})";
-                        case 1:
-                            return R"({"do":"hold-contacts)" + head + R"(,"hive":"H)" + number(30) +
-                                   "\"}";
-                        case 2:
-                            return R"({"do":"set-out)" + head + R"(,"what_out":"comb","boxes":"M)" +
-                                   number(30) + "\"}";
-                        case 3:
-                            return R"({"do":"take-in-set-out)" + head + "}";
-                        default:
-                            return R"({"do":"release-hold)" + head + R"(,"hold":"#)" + number(30) +
-                                   R"(","lifted_by":"laboratory","grounds":"negative"})";
-                    }
-                }
-                std::string amend(const std::string& on) {
-                    static const char* const amended[] = {
-                        R"("hive":"H{n}","set":{"mark":"H{m}","note":"red lid"})",
-                        R"("hive":"H{n}","set":{"since":"{day}"})",
-                        R"("yard":"Y{s}","set":{"name":"Y{s}","winter_need_g":null,"usual_super":"deep"})",
-                        R"("box":"#{n}","set":{"mark":"M{m}","condition":"to scrape"})",
-                        R"("box":"#{n}","set":{"since":"{day}"})",
-                        R"("box":"#{n}","set":{"kind":"shallow"})",
-                        R"("colony":"#{n}","set":{"origin":"package","since":"{day}"})",
-                        R"("colony":"#{n}","set":{"ended":null,"ending":null})",
-                        R"("inspection":"#{n}","set":{"brood_frames":{m},"eggs":null,"note":"amended"})",
-                        R"("visit":"#{n}","set":{"on_day":"{day}","note":null})",
-                        R"("frame_check":"#{n}","set":{"faults":"V","verdict":null})",
-                        R"("frame":"#{m}","set":{"drawn_year":2025})",
-                    };
-                    std::string what = amended[pick(12)];
-                    const auto fill = [&what](const std::string& mark, const std::string& with) {
-                        for (auto at = what.find(mark); at != std::string::npos;
-                             at = what.find(mark))
-                            what.replace(at, mark.size(), with);
-                    };
-                    fill("{n}", number(30));
-                    fill("{m}", number(30));
-                    fill("{s}", number(6));
-                    fill("{day}", isoText(day("2027-03-01") + days(pick(200))));
-                    return R"({"do":"amend","on":")" + on + R"(",)" + what + R"(,"why":"misread"})";
-                }
-                std::string number(unsigned below) { return std::to_string(pick(below) + 1); }
-                std::mt19937 m_random;
-        };
-
-        void demandClean(const Season& season) {
-            for (const AuditFinding& finding : audit(season.read()))
-                ADD_FAILURE() << finding.about << ": " << finding.says << " after "
-                              << season.history(1).front().info.line;
         }
+    }
+    std::string deadOut(const std::string& on) {
+        static const char* const answers[] = {
+            R"("ropy":false,"scale":false,"cause":"starved","by":"me")",
+            R"("cluster":"small","wet":true)", R"("scale":true)"};
+        return R"({"do":"record-dead-out","on":")" + on + R"(","hive":"H)" + number(30) + R"(",)" +
+               answers[pick(3)] + "}";
+    }
+    std::string suspicion(const std::string& on) {
+        const std::string head = R"(","on":")" + on + "\"";
+        switch (pick(6)) {
+            case 0:
+                return R"({"do":"hold-back)" + head + R"(,"hive":"H)" + number(30) +
+                       R"(","reason":"suspected disease"})";
+            case 1:
+                return R"({"do":"hold-contacts)" + head + R"(,"hive":"H)" + number(30) + "\"}";
+            case 2:
+                return R"({"do":"set-out)" + head + R"(,"what_out":"comb","boxes":"M)" +
+                       number(30) + "\"}";
+            case 3:
+                return R"({"do":"take-in-set-out)" + head + "}";
+            default:
+                return R"({"do":"release-hold)" + head + R"(,"hold":"#)" + number(30) +
+                       R"(","lifted_by":"laboratory","grounds":"negative"})";
+        }
+    }
+    std::string amend(const std::string& on) {
+        static const char* const amended[] = {
+            R"("hive":"H{n}","set":{"mark":"H{m}","note":"red lid"})",
+            R"("hive":"H{n}","set":{"since":"{day}"})",
+            R"("yard":"Y{s}","set":{"name":"Y{s}","winter_need_g":null,"usual_super":"deep"})",
+            R"("box":"#{n}","set":{"mark":"M{m}","condition":"to scrape"})",
+            R"("box":"#{n}","set":{"since":"{day}"})",
+            R"("box":"#{n}","set":{"kind":"shallow"})",
+            R"("colony":"#{n}","set":{"origin":"package","since":"{day}"})",
+            R"("colony":"#{n}","set":{"ended":null,"ending":null})",
+            R"("inspection":"#{n}","set":{"brood_frames":{m},"eggs":null,"note":"amended"})",
+            R"("visit":"#{n}","set":{"on_day":"{day}","note":null})",
+            R"("frame_check":"#{n}","set":{"faults":"V","verdict":null})",
+            R"("frame":"#{m}","set":{"drawn_year":2025})",
+        };
+        std::string what = amended[pick(12)];
+        const auto fill = [&what](const std::string& mark, const std::string& with) {
+            for (auto at = what.find(mark); at != std::string::npos; at = what.find(mark))
+                what.replace(at, mark.size(), with);
+        };
+        fill("{n}", number(30));
+        fill("{m}", number(30));
+        fill("{s}", number(6));
+        fill("{day}", isoText(day("2027-03-01") + days(pick(200))));
+        return R"({"do":"amend","on":")" + on + R"(",)" + what + R"(,"why":"misread"})";
+    }
+    std::string number(unsigned below) { return std::to_string(pick(below) + 1); }
+    std::mt19937 m_random;
+};
 
-        TEST_F(SeasonFile, RandomDeedsUndoneAndRedoneAnywhereLeaveEqualDumps) {
-            Season season = newSeason();
-            RandomActions random(20270609);
-            std::vector<std::string> dumps{
-                season.dump()};  // of every point of the present line of deeds
-            std::size_t at = 0;
-            std::size_t done = 0;
-            const auto begin = [&](const std::string& line) {
-                playAll(season, line);
-                dumps.push_back(season.dump());
-                ++at;
-            };
-            for (int yard = 1; yard <= 6; ++yard)
-                begin(R"({"do":"add-yard","on":"2027-03-01","yard_name":"Y)" +
-                      std::to_string(yard) + R"(","usual_super":"medium"})");
-            for (int hive = 1; hive <= 20; ++hive)
-                begin(R"({"do":"add-hive","on":"2027-03-01","yard":"Y)" +
-                      std::to_string(hive % 6 + 1) + R"(","mark":"H)" + std::to_string(hive) +
-                      R"(","boxes":"deep, x, medium"})");
-            begin(R"({"do":"describe-equipment","on":"2027-03-01","item":"freezer","litres":200})");
-            for (int round = 0; round < 3000; ++round) {
-                for (int round = 0; round < 3600; ++round) {
-                    const unsigned what = random.pick(10);
-                    if (what < 6 || dumps.size() < 3) {
-                        const PlayResult result = play(season, random.line());
-                        if (result.stopped || result.steps.front().step == 0) continue;
-                        dumps.resize(at + 1);
-                        dumps.push_back(season.dump());
-                        if (done % 20 == 0) demandClean(season);
-                        ++at;
-                        ++done;
-                    } else if (what < 8) {
-                        ASSERT_EQ(season.undo().has_value(), at > 0);
-                        if (at > 0) --at;
-                    } else {
-                        ASSERT_EQ(season.redo().has_value(), at + 1 < dumps.size());
-                        if (at + 1 < dumps.size()) ++at;
-                    }
-                    ASSERT_EQ(season.dump(), dumps[at]) << "after round " << round;
-                }
-                EXPECT_GT(done, 600U);
-                std::map<std::string, int> deeds;
-                for (const JournalEntry& entry : season.history())
-                    if (entry.kind == StepKind::Do) ++deeds[entry.info.action];
-                for (const char* action :
-                     {"amend", "check-frames", "count-box", "strike-line", "write-line",
-                      "end-colony", "start-colony", "set-excluder", "count-equipment",
-                      "describe-equipment", "plan-season"})
-                    for (const char* action :
-                         {"amend", "check-frames", "count-box", "strike-line", "write-line",
-                          "end-colony", "start-colony", "set-excluder", "record-dead-out"})
-                        EXPECT_GT(deeds[action], 10) << action << " was hardly ever kept";
-                while (at > 0) {
-                    ASSERT_TRUE(season.undo());
-                    ASSERT_EQ(season.dump(), dumps[--at]);
-                }
-                while (at + 1 < dumps.size()) {
-                    ASSERT_TRUE(season.redo());
-                    ASSERT_EQ(season.dump(), dumps[++at]);
-                }
-                demandClean(season);
-                EXPECT_FALSE(season.read().database().number(
-                    "SELECT count(*) FROM pragma_foreign_key_check"));
+void demandClean(const Season& season) {
+    for (const AuditFinding& finding : audit(season.read()))
+        ADD_FAILURE() << finding.about << ": " << finding.says << " after "
+                      << season.history(1).front().info.line;
+}
 
-                // And the whole of it, written out and played into a new file, gives that file
-                // again.
-                auto copy = Season::create(path("copy.combwright"), clock);
-                ASSERT_TRUE(copy);
-                playAll(*copy, scriptOf(season));
-                EXPECT_EQ(copy->dump(), season.dump());
-            }
+TEST_F(SeasonFile, RandomDeedsUndoneAndRedoneAnywhereLeaveEqualDumps) {
+    Season season = newSeason();
+    RandomActions random(20270609);
+    std::vector<std::string> dumps{season.dump()};  // of every point of the present line of deeds
+    std::size_t at = 0;
+    std::size_t done = 0;
+    const auto begin = [&](const std::string& line) {
+        playAll(season, line);
+        dumps.push_back(season.dump());
+        ++at;
+    };
+    for (int yard = 1; yard <= 6; ++yard)
+        begin(R"({"do":"add-yard","on":"2027-03-01","yard_name":"Y)" + std::to_string(yard) +
+              R"(","usual_super":"medium"})");
+    for (int hive = 1; hive <= 20; ++hive)
+        begin(R"({"do":"add-hive","on":"2027-03-01","yard":"Y)" + std::to_string(hive % 6 + 1) +
+              R"(","mark":"H)" + std::to_string(hive) + R"(","boxes":"deep, x, medium"})");
+    begin(R"({"do":"describe-equipment","on":"2027-03-01","item":"freezer","litres":200})");
+    for (int round = 0; round < 3600; ++round) {
+        const unsigned what = random.pick(10);
+        if (what < 6 || dumps.size() < 3) {
+            const PlayResult result = play(season, random.line());
+            if (result.stopped || result.steps.front().step == 0) continue;
+            dumps.resize(at + 1);
+            dumps.push_back(season.dump());
+            if (done % 20 == 0) demandClean(season);
+            ++at;
+            ++done;
+        } else if (what < 8) {
+            ASSERT_EQ(season.undo().has_value(), at > 0);
+            if (at > 0) --at;
+        } else {
+            ASSERT_EQ(season.redo().has_value(), at + 1 < dumps.size());
+            if (at + 1 < dumps.size()) ++at;
+        }
+        ASSERT_EQ(season.dump(), dumps[at]) << "after round " << round;
+    }
+    EXPECT_GT(done, 600U);
+    std::map<std::string, int> deeds;
+    for (const JournalEntry& entry : season.history())
+        if (entry.kind == StepKind::Do) ++deeds[entry.info.action];
+    for (const char* action : {"amend", "check-frames", "count-box", "strike-line", "write-line",
+                               "end-colony", "start-colony", "set-excluder", "count-equipment",
+                               "describe-equipment", "plan-season", "record-dead-out"})
+        EXPECT_GT(deeds[action], 10) << action << " was hardly ever kept";
+    while (at > 0) {
+        ASSERT_TRUE(season.undo());
+        ASSERT_EQ(season.dump(), dumps[--at]);
+    }
+    while (at + 1 < dumps.size()) {
+        ASSERT_TRUE(season.redo());
+        ASSERT_EQ(season.dump(), dumps[++at]);
+    }
+    demandClean(season);
+    EXPECT_FALSE(season.read().database().number("SELECT count(*) FROM pragma_foreign_key_check"));
 
-        }  // namespace
-    }      // namespace combwright
+    // And the whole of it, written out and played into a new file, gives that file
+    // again.
+    auto copy = Season::create(path("copy.combwright"), clock);
+    ASSERT_TRUE(copy);
+    playAll(*copy, scriptOf(season));
+    EXPECT_EQ(copy->dump(), season.dump());
+}
+
+}  // namespace
+}  // namespace combwright
