@@ -42,6 +42,7 @@ constexpr Label labels[] = {
     {"brood_seen", QT_TRANSLATE_NOOP("words", "brood found")},
     {"bucket", QT_TRANSLATE_NOOP("words", "bucket")},
     {"by", QT_TRANSLATE_NOOP("words", "by whom")},
+    {"called", QT_TRANSLATE_NOOP("words", "what it is called")},
     {"capacity", QT_TRANSLATE_NOOP("words", "holds")},
     {"capped", QT_TRANSLATE_NOOP("words", "capped")},
     {"capped_brood", QT_TRANSLATE_NOOP("words", "capped brood")},
