@@ -448,7 +448,7 @@ TEST_F(SeasonFile, RandomDeedsUndoneAndRedoneAnywhereLeaveEqualDumps) {
         if (entry.kind == StepKind::Do) ++deeds[entry.info.action];
     for (const char* action : {"amend", "check-frames", "count-box", "strike-line", "write-line",
                                "end-colony", "start-colony", "set-excluder", "record-dead-out"})
-        EXPECT_GT(deeds[action], 10) << action << " was hardly ever kept";
+        EXPECT_GT(deeds[action], 5) << action << " was hardly ever kept";
     while (at > 0) {
         ASSERT_TRUE(season.undo());
         ASSERT_EQ(season.dump(), dumps[--at]);
