@@ -71,10 +71,12 @@ QJsonObject cardObject(const DeadOutCard& card) {
     for (const std::string_view field : card.stillToAnswer) missing.append(fromUtf8(field));
     QJsonArray boxes;
     for (const HeldBox& each : card.boxes)
-        boxes.append(QJsonObject{{QStringLiteral("box"), writtenOrNull(each.box.mark)},
-                                 {QStringLiteral("kind"), fromUtf8(each.kind)},
-                                 {QStringLiteral("place"), fromUtf8(word(each.box.place))},
-                                 {QStringLiteral("frames"), static_cast<qint64>(each.frames)}});
+        boxes.append(QJsonObject{
+            {QStringLiteral("box"), writtenOrNull(each.box.mark)},
+            {QStringLiteral("kind"), fromUtf8(each.kind)},
+            {QStringLiteral("place"), fromUtf8(word(each.box.place))},
+            {QStringLiteral("frames"),
+             each.frames > 0 ? QJsonValue(static_cast<qint64>(each.frames)) : QJsonValue()}});
     QJsonObject frames;
     for (const auto& [use, count] : card.frames)
         frames.insert(QLatin1String(useKey(use)), static_cast<qint64>(count));

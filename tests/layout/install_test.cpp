@@ -93,7 +93,7 @@ TEST(Install, TheManualNamesEveryCommandAndOption) {
 
     std::set<std::string> commands;
     for (const std::string& word : listedIn(help.output, "[a-z][a-z-]*")) {
-        if (word == "combwright") continue;
+        if (word.starts_with("combwright")) continue;
         commands.insert(word);
         const Ran own = runInShell(program + " " + word + " --help");
         ASSERT_EQ(own.status, 0) << own.output;

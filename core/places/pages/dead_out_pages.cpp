@@ -109,6 +109,14 @@ QString heldText(const DeadOutCard& card) {
     if (!classes.isEmpty())
         frames += QStringLiteral(" (%1)").arg(classes.join(QStringLiteral(", ")));
     parts << frames;
+    // Nobody counted what is in them: that is not none.
+    std::int64_t uncounted = 0;
+    for (const HeldBox& each : card.boxes) uncounted += each.frames == 0;
+    if (uncounted > 0) {
+        if (card.heldFrames() == 0) parts.removeLast();
+        parts << counted(uncounted, "box whose frames nobody counted",
+                         "boxes whose frames nobody counted");
+    }
     if (card.looseFrames > 0)
         parts << deadSay("%1 of them in other boxes by now").arg(card.looseFrames);
     if (card.floors > 0) parts << counted(card.floors, "floor", "floors");
@@ -147,7 +155,9 @@ Page deadOutPage(const Read& file, const DeadOutCard& card, Day on) {
     if (suspected) page.blocks.push_back(said({}, quarantineCaution(), true));
     QString ended = deadSay("The colony ended %1").arg(dayText(*card.colony.ended));
     if (card.colony.ending) ended += QStringLiteral(", ") + fromUtf8(word(*card.colony.ending));
-    ended += QStringLiteral(". ") + holdStateText(card) + QLatin1Char('.');
+    QString state = holdStateText(card);
+    state.front() = state.front().toUpper();
+    ended += QStringLiteral(". ") + state + QLatin1Char('.');
     if (card.hold) ended += QLatin1Char('\n') + deadSay("Held with it: ") + heldText(card) + '.';
     page.blocks.push_back(said({}, ended));
 
