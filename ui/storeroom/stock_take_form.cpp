@@ -62,6 +62,7 @@ StockTakeForm::StockTakeForm(Session& session, Day on, QWidget* parent)
     m_table->verticalHeader()->hide();
     m_table->verticalHeader()->setDefaultSectionSize(look.space(32));
     m_table->setShowGrid(false);
+    m_table->setTabKeyNavigation(false);
     m_table->setFocusPolicy(Qt::NoFocus);
     m_table->setSelectionMode(QAbstractItemView::NoSelection);
     m_table->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
@@ -72,6 +73,9 @@ StockTakeForm::StockTakeForm(Session& session, Day on, QWidget* parent)
         head->setSectionResizeMode(cell, QHeaderView::Fixed);
         m_table->setColumnWidth(cell, look.space(76));
     }
+    for (int n = 0; n < m_table->columnCount(); ++n)
+        m_table->horizontalHeaderItem(n)->setTextAlignment(
+            (n == 0 || n == 2 ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter);
     column->addWidget(m_table, 1);
     for (const StockTakeRow& row : stockTake(stockOn(session.read(), on)))
         addRow(row, m_rows.size());

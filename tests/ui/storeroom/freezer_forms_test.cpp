@@ -1,0 +1,137 @@
+// Rounds of the freezer by its forms, by keyboard.
+#include "ui/storeroom/freezer_forms.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include "core/actions/storeroom/equipment.h"
+#include "core/places/freezer.h"
+#include "tests/ui/storeroom/form_hands.h"
+
+namespace combwright {
+namespace {
+
+using testing::HasSubstr;
+
+class FreezerForms : public test::FormTest {
+  protected:
+    void addChest(int litres) {
+        DescribeEquipment chest;
+        chest.on = test::day("2027-10-01");
+        chest.item = EquipmentItem::Freezer;
+        chest.called = "chest";
+        chest.litres = Count(litres);
+        ASSERT_TRUE(session.run(chest));
+    }
+    static std::string outlook(QDialog& form) {
+        return form.findChild<QLabel*>(QStringLiteral("outlook"))->text().toStdString();
+    }
+    std::size_t frozenOf(const char* mark) const {
+        std::size_t many = 0;
+        for (const Frame& each : framesOf(mark)) many += each.frozen.has_value();
+        return many;
+    }
+};
+
+TEST_F(FreezerForms, AskForAFreezerFirstThenTheFirstRoundStandsThere) {
+    inForm([&](QDialog& form) {
+        EXPECT_EQ(form.focusWidget()->objectName(), QStringLiteral("called"));
+        QTest::keyClicks(form.focusWidget(), QStringLiteral("chest"));
+        enter(form);
+        EXPECT_THAT(reason(form).toStdString(), HasSubstr("litres"));
+        EXPECT_EQ(form.focusWidget()->objectName(), QStringLiteral("litres"));
+        QTest::keyClicks(form.focusWidget(), QStringLiteral("60"));
+        fill(form, "coldest", "cold");
+        enter(form);
+        EXPECT_THAT(reason(form).toStdString(), HasSubstr("\"cold\" is no temperature"));
+        fill(form, "coldest", "-20");
+        expectReachable(form);
+        inForm([&](QDialog& next) {
+            const FreezerLane lane = freezerLane(read(), today);
+            EXPECT_EQ(next.focusWidget()->objectName(), QStringLiteral("boxes"));
+            const auto* boxes = next.findChild<QLineEdit*>(QStringLiteral("boxes"));
+            std::string typed;
+            for (const FreezerFrames& each : lane.next.rounds.front().loads)
+                typed +=
+                    (typed.empty() ? "" : ", ") + each.name + " " + std::to_string(each.frames);
+            EXPECT_EQ(boxes->text().toStdString(), typed);
+            EXPECT_FALSE(typed.empty());
+            EXPECT_THAT(outlook(next), HasSubstr("Cold enough"));
+            fill(next, "temperature", "0");
+            EXPECT_THAT(outlook(next), HasSubstr("nothing is killed"));
+            fill(next, "temperature", "-18");
+            fill(next, "hours", "2");
+            EXPECT_THAT(outlook(next), HasSubstr("Not long enough"));
+            fill(next, "hours", "48");
+            choose(next, "measured", QStringLiteral("a thermometer inside"));
+            expectReachable(next);
+            enter(next);
+        });
+        enter(form);
+    });
+    EXPECT_TRUE(askToFreeze(window.get(), session, today));
+    const auto rounds = read().all<FreezerRound>();
+    ASSERT_EQ(rounds.size(), 1U);
+    EXPECT_EQ(rounds.front().hours, Count(48));
+    EXPECT_EQ(rounds.front().measured, true);
+    EXPECT_EQ(rounds.front().temperature, Temperature::tenths(-180));
+}
+
+TEST_F(FreezerForms, OfferThatKindsShareARound) {
+    addChest(90);
+    playAll(session.season(),
+            R"({"do":"review-box","on":"2028-01-09","box":"M13","contents":"9 L"})");
+    ASSERT_TRUE(freezerLane(read(), today).shared) << "deeps and mediums share the last round";
+    inForm([&](QDialog& form) {
+        auto* plan = form.findChild<QComboBox*>(QStringLiteral("plan"));
+        ASSERT_NE(plan, nullptr);
+        EXPECT_EQ(form.focusWidget(), plan);
+        const auto* boxes = form.findChild<QLineEdit*>(QStringLiteral("boxes"));
+        QTest::keyClick(plan, Qt::Key_Down);
+        std::string typed;
+        for (const FreezerFrames& each : freezerLane(read(), today).shared->rounds.front().loads)
+            typed += (typed.empty() ? "" : ", ") + each.name + " " + std::to_string(each.frames);
+        EXPECT_EQ(boxes->text().toStdString(), typed);
+        fill(form, "boxes", "D99 4");
+        enter(form);
+        EXPECT_THAT(reason(form).toStdString(), HasSubstr("D99"));
+        QTest::keyClick(&form, Qt::Key_Escape);
+    });
+    EXPECT_FALSE(askToFreeze(window.get(), session, today));
+    EXPECT_TRUE(read().all<FreezerRound>().empty());
+}
+
+TEST_F(FreezerForms, SayWhatTakingOutComesTo) {
+    EXPECT_FALSE(askToTakeOut(window.get(), session, today)) << "nothing is in";
+    EXPECT_THAT(session.lastTold().toStdString(), HasSubstr("Nothing is in the freezer"));
+    addChest(90);
+    inForm([&](QDialog& form) {
+        fill(form, "boxes", "D11 10");
+        enter(form);
+    });
+    ASSERT_TRUE(askToFreeze(window.get(), session, today));
+    inForm([&](QDialog& form) {
+        EXPECT_EQ(form.focusWidget()->objectName(), QStringLiteral("round"));
+        EXPECT_THAT(outlook(form), HasSubstr("wait again"));
+        QTest::keyClick(&form, Qt::Key_Escape);
+    });
+    EXPECT_FALSE(askToTakeOut(window.get(), session, today));
+    clock.set("2028-01-12");
+    inForm([&](QDialog& form) {
+        EXPECT_THAT(outlook(form), HasSubstr("Its 10 frames count as frozen"));
+        enter(form);
+    });
+    EXPECT_TRUE(askToTakeOut(window.get(), session, test::day("2028-01-12")));
+    EXPECT_EQ(frozenOf("D11"), 10U);
+    inForm([&](QDialog& form) {
+        enter(form);
+        EXPECT_THAT(reason(form).toStdString(), HasSubstr("what happened"));
+        QTest::keyClicks(form.focusWidget(), QStringLiteral("opened"));
+        enter(form);
+    });
+    EXPECT_TRUE(askToSpoil(window.get(), session, QStringLiteral("D11"), test::day("2028-01-12")));
+    EXPECT_EQ(frozenOf("D11"), 0U);
+}
+
+}  // namespace
+}  // namespace combwright

@@ -1,0 +1,60 @@
+// The plan of a season by keyboard.
+#include "ui/storeroom/plan_form.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include "tests/ui/storeroom/form_hands.h"
+
+namespace combwright {
+namespace {
+
+using testing::HasSubstr;
+
+class PlanFormTest : public test::FormTest {};
+
+TEST_F(PlanFormTest, KeepsAndShowsWhatFollows) {
+    inForm([&](QDialog& form) {
+        auto* follows = form.findChild<QTableWidget*>(QStringLiteral("follows"));
+        const auto* echo = form.findChild<QLabel*>(QStringLiteral("items_read_back"));
+        const auto* gaps = form.findChild<QLabel*>(QStringLiteral("gaps"));
+        EXPECT_EQ(form.focusWidget()->objectName(), QStringLiteral("colonies"));
+        EXPECT_THAT(
+            form.findChild<QLineEdit*>(QStringLiteral("colonies"))->placeholderText().toStdString(),
+            HasSubstr("2: as many as live now"));
+        EXPECT_EQ(follows->rowCount(), 0);
+        EXPECT_FALSE(gaps->text().isEmpty()) << "nobody planned yet";
+        expectReachable(form);
+        fill(form, "splits", "1");
+        fill(form, "supers_per_colony", "3");
+        enter(form);
+        EXPECT_FALSE(reason(form).isEmpty()) << "of which kind?";
+        EXPECT_TRUE(read().all<SeasonPlan>().empty());
+        auto* kind = qobject_cast<QComboBox*>(goTo(form, "super_kind"));
+        kind->setCurrentIndex(kind->findData(static_cast<qlonglong>(box("M11").kind.number)));
+        fill(form, "items", "floor 1 1, lidd 1");
+        EXPECT_THAT(echo->text().toStdString(), HasSubstr("lidd"));
+        fill(form, "items", "floor 1 1, excluder 1 0 10 %");
+        EXPECT_THAT(echo->text().toStdString(),
+                    HasSubstr("excluder: 1 a colony, 0 a split, 10 % spare"));
+        enter(form);
+        ASSERT_EQ(read().all<SeasonPlan>().size(), 1U) << reason(form).toStdString();
+        const NextSeason next = nextSeason(read(), today, 2028);
+        ASSERT_EQ(follows->rowCount(),
+                  static_cast<int>(next.boxes.size() + next.frames.size() + next.pieces.size()));
+        EXPECT_EQ(follows->item(0, 1)->text(), QStringLiteral("6")) << "two colonies, three each";
+        QTest::keyClick(&form, Qt::Key_Escape);
+    });
+    EXPECT_TRUE(askToPlanSeason(window.get(), session, 2028, today));
+    inForm([&](QDialog& form) {
+        EXPECT_EQ(form.findChild<QLineEdit*>(QStringLiteral("items"))->text(),
+                  QStringLiteral("floor 1 1, excluder 1 0 10 %"));
+        EXPECT_EQ(form.findChild<QLineEdit*>(QStringLiteral("supers_per_colony"))->text(),
+                  QStringLiteral("3"));
+        QTest::keyClick(&form, Qt::Key_Escape);
+    });
+    EXPECT_FALSE(askToPlanSeason(window.get(), session, 2028, today)) << "nothing was kept";
+}
+
+}  // namespace
+}  // namespace combwright
