@@ -57,7 +57,7 @@ TEST_F(OnTheBench, FramesLieFlatWithTheirWhy) {
         R"({"do":"check-frames","on":"2027-11-18","box":"M2","position":2,"occasion":"winter review","faults":"W8","note":"chewed bars"})");
     done(
         R"({"do":"check-frames","on":"2027-11-18","box":"M2","how_many":2,"occasion":"winter review","faults":"broken"})");
-    EXPECT_EQ(frames("M2"), "1 drawn W burn at 2, 2 drawn V repair, 6 drawn");
+    EXPECT_EQ(frames("M2"), "6 drawn, 2 drawn V repair, 1 drawn W burn at 2");
     const BenchBox box = bench("M2");
     ASSERT_EQ(box.frames.size(), 9U);
     for (std::size_t i = 0; i < 9; ++i) EXPECT_EQ(box.frames[i].slot, static_cast<int>(i) + 1);

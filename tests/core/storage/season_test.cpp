@@ -283,7 +283,7 @@ class RandomActions {
         const std::string on = isoText(day("2027-04-01") + days(pick(200)));
         // The yards are gone through every few weeks; otherwise no line is ever met again.
         const std::string visited = isoText(day("2027-04-10") + days(21 * pick(6)));
-        switch (pick(24)) {
+        switch (pick(18)) {
             case 0:
                 return R"({"do":"add-yard","on":")" + on + R"(","yard_name":"Y)" + number(6) +
                        "\"}";
@@ -326,18 +326,6 @@ class RandomActions {
             case 14:
                 return R"({"do":"set-excluder","on":")" + on + R"(","hive":"H)" + number(30) +
                        (pick(3) ? R"(","boxes_under":)" + number(3) + "}" : "\"}");
-            case 16:
-            case 17:
-                return review(on);
-            case 18:
-                return R"({"do":"judge-frames","on":")" + on + R"(","boxes":"#)" + number(30) +
-                       R"(","verdict":")" + (pick(2) ? "melt" : "refit") + R"(","note":"again"})";
-            case 19:
-                return R"({"do":"work-frames","on":")" + on + R"(","work":")" +
-                       (pick(2) ? "melted" : "refitted") +
-                       (pick(2) ? R"(","boxes":"#)" + number(30) + "\"}" : "\"}");
-            case 20:
-                return moveFrames(on);
             default: {
                 static const char* const lines[] = {"e b7 s3 +1", "x rain",      "-1",
                                                     "w4/300 +1d", "f2.5 light!", "qc2c left1 +2"};
@@ -349,22 +337,6 @@ class RandomActions {
     unsigned pick(unsigned below) { return m_random() % below; }
 
   private:
-    std::string review(const std::string& on) {
-        static const char* const seen[] = {"3 keep, 1 web", "2 drawn, 1 V8, 1 W; years 25x1",
-                                           "1 old 6, 1 D", "empty", "4 keep of shallow"};
-        return R"({"do":"review-box","on":")" + on + R"(","box":"#)" + number(30) +
-               R"(","contents":")" + seen[pick(5)] + R"(","scrapings_g":)" + number(90) + "}";
-    }
-    std::string moveFrames(const std::string& on) {
-        if (pick(3) == 0)
-            return R"({"do":"add-frames","on":")" + on + R"(","frame_kind":"LANG-F-MED","count":)" +
-                   number(4) +
-                   (pick(2) ? R"(,"comb":"bare","stack":"shelf"})"
-                            : R"(,"box":"#)" + number(30) + "\"}");
-        return R"({"do":"move-frames","on":")" + on + R"(","how_many":)" + number(2) +
-               R"(,"from_box":"#)" + number(30) +
-               (pick(2) ? R"(","to_box":"#)" + number(30) + "\"}" : R"(","to_stack":"shelf"})");
-    }
     std::string amend(const std::string& on) {
         static const char* const amended[] = {
             R"("hive":"H{n}","set":{"mark":"H{m}","note":"red lid"})",
@@ -379,9 +351,8 @@ class RandomActions {
             R"("visit":"#{n}","set":{"on_day":"{day}","note":null})",
             R"("frame_check":"#{n}","set":{"faults":"V","verdict":null})",
             R"("frame":"#{m}","set":{"drawn_year":2025})",
-            R"("box_review":"#{m}","set":{"scrapings_g":{n},"on_day":"{day}"})",
         };
-        std::string what = amended[pick(13)];
+        std::string what = amended[pick(12)];
         const auto fill = [&what](const std::string& mark, const std::string& with) {
             for (auto at = what.find(mark); at != std::string::npos; at = what.find(mark))
                 what.replace(at, mark.size(), with);
@@ -443,8 +414,7 @@ TEST_F(SeasonFile, RandomDeedsUndoneAndRedoneAnywhereLeaveEqualDumps) {
     for (const JournalEntry& entry : season.history())
         if (entry.kind == StepKind::Do) ++deeds[entry.info.action];
     for (const char* action : {"amend", "check-frames", "count-box", "strike-line", "write-line",
-                               "end-colony", "start-colony", "set-excluder", "review-box",
-                               "judge-frames", "work-frames", "add-frames", "move-frames"})
+                               "end-colony", "start-colony", "set-excluder"})
         EXPECT_GT(deeds[action], 10) << action << " was hardly ever kept";
     while (at > 0) {
         ASSERT_TRUE(season.undo());

@@ -49,7 +49,7 @@ TEST_F(FramesOnShelves, GoFromBoxToShelfAndBack) {
     EXPECT_EQ(bench->wentSince, 1);
     EXPECT_TRUE(bench->waits()) << "it is no longer what was looked through";
     done(move(R"("how_many":1,"from_stack":"moth corner","to_box":"M02")"));
-    EXPECT_EQ(frames("M02"), "1 drawn W refit, 9 drawn");
+    EXPECT_EQ(frames("M02"), "9 drawn, 1 drawn W refit");
     EXPECT_EQ(outcome(move(R"("how_many":3,"from_box":"M01","to_box":"M02")")),
               "too_many how_many");
     EXPECT_EQ(outcome(move(R"("how_many":9,"from_box":"M01","to_stack":"a")")),

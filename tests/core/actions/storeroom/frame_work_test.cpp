@@ -93,7 +93,7 @@ TEST_F(FramesWorkedOn, MeltedCombIsRawWaxOfEachKind) {
     EXPECT_EQ(of("LANG-F-DEEP")->clean->value, Mass::grams(90));
     EXPECT_EQ(of("LANG-F-DEEP")->box, box("D1").id) << "all of one box";
     EXPECT_EQ(frames("M02"), "2 bare refit, 7 drawn keep");
-    EXPECT_EQ(frames("D1"), "1 bare refit, 1 drawn P scrape, 2 drawn D hold, 6 drawn keep");
+    EXPECT_EQ(frames("D1"), "1 bare refit, 2 drawn D hold, 1 drawn P scrape, 6 drawn keep");
     EXPECT_EQ(outcome(work("melted")), "nothing_to_do boxes") << "no comb is melted twice";
     EXPECT_EQ(ledger(), "in 46 = 46 + 0 melted + 0 burnt + 0 sold + 0 missing");
 }
@@ -142,9 +142,9 @@ TEST_F(FramesWorkedOn, RefittedTakesSheetsAsFarAsThereAre) {
     EXPECT_EQ(file().all<Equipment>()[0].onHand, Count(1));
     EXPECT_EQ(asked(work("refitted", R"(,"boxes":"M02")")), "foundation_used_up");
     EXPECT_EQ(file().all<Equipment>()[0].onHand, Count(0)) << "never below none";
-    EXPECT_EQ(frames("M02"), "2 foundation keep, 7 drawn keep");
+    EXPECT_EQ(frames("M02"), "7 drawn keep, 2 foundation keep");
     done(work("refitted", R"(,"boxes":"D1","comb":"bare")"));
-    EXPECT_EQ(frames("D1"), "1 bare keep, 1 drawn P scrape, 2 drawn D hold, 6 drawn keep");
+    EXPECT_EQ(frames("D1"), "1 bare keep, 2 drawn D hold, 1 drawn P scrape, 6 drawn keep");
     ASSERT_TRUE(season.undo());
     ASSERT_TRUE(season.undo());
     EXPECT_EQ(file().all<Equipment>()[0].onHand, Count(1));
@@ -153,12 +153,12 @@ TEST_F(FramesWorkedOn, RefittedTakesSheetsAsFarAsThereAre) {
 TEST_F(FramesWorkedOn, RefittedWithoutMeltingFirstKeepsTheWax) {
     done(work("refitted", R"(,"boxes":"M02")"));
     EXPECT_EQ(wax().combs, Count(2));
-    EXPECT_EQ(frames("M02"), "2 foundation keep, 7 drawn keep");
+    EXPECT_EQ(frames("M02"), "7 drawn keep, 2 foundation keep");
 }
 
 TEST_F(FramesWorkedOn, ScrapedIsKept) {
     done(work("scraped"));
-    EXPECT_EQ(frames("D1"), "1 drawn T refit, 2 drawn D hold, 7 drawn keep");
+    EXPECT_EQ(frames("D1"), "2 drawn D hold, 1 drawn T refit, 7 drawn keep");
     EXPECT_EQ(outcome(work("scraped", R"(,"box":"D1","boxes":"D1")")), "contradiction boxes");
     EXPECT_EQ(outcome(work("scraped", R"(,"comb":"bare")")), "contradiction comb");
 }

@@ -105,7 +105,7 @@ TEST_F(BoxReviewed, ABoxNobodyCountedIsExpectedAsTheOthersAre) {
     done(R"({"do":"add-boxes","on":"2027-08-20","kind":"medium","first_mark":"M09"})");
     done(review("M09", "7 keep, 1 foundation"));
     EXPECT_EQ(lastReview("M09").expected, Count(9)) << "so many the keeper runs in mediums";
-    EXPECT_EQ(frames("M09"), "1 foundation keep, 7 drawn keep") << "a kept comb is a drawn one";
+    EXPECT_EQ(frames("M09"), "7 drawn keep, 1 foundation keep") << "a kept comb is a drawn one";
     done(review("D1", "4 keep, 1 broken"));
     EXPECT_FALSE(lastReview("D1").expected) << "nobody ever counted a deep";
     EXPECT_EQ(frames("D1"), "1 ? V repair, 4 drawn keep")
@@ -116,7 +116,7 @@ TEST_F(BoxReviewed, ABoxNobodyCountedIsExpectedAsTheOthersAre) {
 TEST_F(BoxReviewed, FoundationStaysFoundation) {
     done(R"({"do":"count-box","on":"2027-09-01","box":"M01","contents":"7 drawn, 2 foundation"})");
     done(review("M01", "9 keep"));
-    EXPECT_EQ(frames("M01"), "2 foundation keep, 7 drawn keep");
+    EXPECT_EQ(frames("M01"), "7 drawn keep, 2 foundation keep");
 }
 
 TEST_F(BoxReviewed, APlacedFrameKeepsItsPlaceAndItsVerdictOfThatEvening) {
@@ -214,20 +214,17 @@ TEST_F(BoxReviewed, ChangesTheBoxToo) {
 
 TEST_F(BoxReviewed, CanBeAmendedButForWhatWasCounted) {
     done(review("M01", "9 keep", "2027-11-18", R"(,"scrapings_g":70)"));
-    const auto amend = [&](const std::string& set) {
-        return line("amend", "2027-12-01",
-                    R"("box_review":{"box":"M01","day":"2027-11-18"},"set":)" + set +
-                        R"(,"why":"misread")");
-    };
     const auto byNumber = [&](const std::string& set) {
         return line("amend", "2027-12-01",
                     R"("box_review":"#1","set":)" + set + R"(,"why":"misread")");
     };
-    (void)amend;
-    EXPECT_EQ(outcome(byNumber(R"({"found":8})")), "other_action found");
-    EXPECT_EQ(outcome(byNumber(R"({"scrapings_g":90})")), "kept");
+    EXPECT_EQ(outcome(byNumber(R"({"found":8})")), "other_action set.found");
+    EXPECT_EQ(outcome(line("amend", "2027-12-01",
+                           R"("box_review":{"box":"M01","box_review":"2027-11-18"},)"
+                           R"("set":{"scrapings_g":90},"why":"misread")")),
+              "kept");
     EXPECT_EQ(wax()[0].clean->value, Mass::grams(90));
-    EXPECT_EQ(outcome(byNumber(R"({"on_day":"2027-08-01"})")), "before_it_began on_day");
+    EXPECT_EQ(outcome(byNumber(R"({"on_day":"2027-08-01"})")), "before_it_began set.on_day");
     EXPECT_EQ(outcome(byNumber(R"({"on_day":"2027-11-17"})")), "kept");
     EXPECT_EQ(wax()[0].on, test::day("2027-11-17"));
     EXPECT_EQ(outcome(byNumber(R"({"scrapings_g":null})")), "kept");
