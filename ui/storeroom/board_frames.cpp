@@ -10,7 +10,8 @@
 namespace combwright {
 namespace {
 
-/// So many shapes of edge; at this size no eye tells more apart.
+/// So many shapes of edge of the honey; at this size no eye tells more apart, and of empty comb
+/// not even two.
 constexpr std::uint64_t edgesApart = 4;
 /// A fill is told in so many steps; one step is under a pixel.
 constexpr double fillSteps = 24;
@@ -33,6 +34,11 @@ bool isHeldAside(const BoardFrame& frame) {
     return frame.held && frame.faults.find_first_of("DQ") == std::string::npos;
 }
 
+std::uint64_t edgeOf(const BoardFrame& frame) {
+    const bool honey = frame.filledA.value_or(0) > 0 || frame.filledB.value_or(0) > 0;
+    return honey ? static_cast<std::uint64_t>(frame.id.number) % edgesApart : 0;
+}
+
 /// Everything that is seen of a frame, and nothing else.
 std::uint64_t looksOf(const BoardFrame& frame) {
     std::uint64_t looks = lettersOf(frame.faults);  // 26 bits
@@ -44,7 +50,7 @@ std::uint64_t looksOf(const BoardFrame& frame) {
     add(frame.wet ? 1 : 0, 1);
     add(frame.found ? 1 : 0, 1);
     add(isHeldAside(frame) ? 1 : 0, 1);
-    add(static_cast<std::uint64_t>(frame.id.number) % edgesApart, 2);
+    add(edgeOf(frame), 2);
     return looks;
 }
 
@@ -81,8 +87,7 @@ FrameView BoardFrames::view(const BoardFrame& frame, std::optional<Id<FrameKind>
     flat.capped = frame.capped;
     flat.wet = frame.wet;
     flat.faults = frame.faults;
-    FrameView seen =
-        flatView(flat, shape(kind), static_cast<std::uint64_t>(frame.id.number) % edgesApart);
+    FrameView seen = flatView(flat, shape(kind), edgeOf(frame));
     seen.found = frame.found;
     return seen;
 }

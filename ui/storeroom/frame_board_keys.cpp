@@ -276,8 +276,11 @@ void FrameBoardView::mouseDoubleClickEvent(QMouseEvent* event) {
 
 void FrameBoardView::resizeEvent(QResizeEvent*) {
     layOut();
+    viewport()->update();
     showCurrent();
 }
+
+void FrameBoardView::scrollContentsBy(int, int dy) { viewport()->scroll(0, dy); }
 
 void FrameBoardView::focusInEvent(QFocusEvent* event) {
     QAbstractScrollArea::focusInEvent(event);

@@ -1,6 +1,7 @@
 #include "ui/storeroom/frame_board_view.h"
 
 #include <QAccessible>
+#include <QPaintEvent>
 #include <QPainter>
 #include <QScrollBar>
 #include <algorithm>
@@ -55,15 +56,28 @@ FrameBoardView::FrameBoardView(const Look& look, QWidget* parent)
     setFrameShape(QFrame::NoFrame);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     viewport()->setFocusProxy(this);
+    // What scrolls is moved, and only what comes into sight is painted.
+    viewport()->setAttribute(Qt::WA_OpaquePaintEvent);
     m_frames.setLook(look);
+    setType();
+}
+
+void FrameBoardView::setType() {
+    m_type.bold = m_look.font(TextSize::Body, true);
+    m_type.note = m_look.font(TextSize::Note);
+    m_type.empty = m_look.font(TextSize::Note, false, true);
+    m_type.cap = capHeight(m_type.bold);
+    m_type.step = lineStep(m_look.font(TextSize::Body));
 }
 
 void FrameBoardView::setLook(const Look& look) {
     m_look = look;
     m_frames.setLook(look);
+    setType();
     measureWords();
     layOut();
     showCurrent();
+    viewport()->update();
 }
 
 void FrameBoardView::setBoard(FrameBoard board) {
@@ -119,18 +133,21 @@ QString FrameBoardView::stateText(const BoardRow& row) const {
 
 /// Only the longest marks and one text of each state are measured: a board has ten thousand rows.
 void FrameBoardView::measureWords() {
-    const QFont bold = m_look.font(TextSize::Body, true), note = m_look.font(TextSize::Note);
+    const QFont &bold = m_type.bold, &note = m_type.note;
     std::size_t longest = 0;
     std::vector<const BoardRow*> marks;
-    std::set<BoxState> seen;
+    unsigned seen = 0;
     double state = m_onBench ? textWidth(tr("on bench"), note) : 0.0;
     for (const BoardShelf& shelf : m_board.shelves) {
         for (const BoardRow& row : shelf.rows) {
             if (row.name.size() > longest) marks.clear();
             longest = std::max(longest, row.name.size());
             if (row.name.size() == longest && marks.size() < 16) marks.push_back(&row);
-            if (!row.states.empty() && seen.insert(row.states.front().state).second)
-                state = std::max(state, textWidth(widestText(row.states.front()), note));
+            if (row.states.empty()) continue;
+            const unsigned bit = 1U << static_cast<unsigned>(row.states.front().state);
+            if ((seen & bit) != 0) continue;
+            seen |= bit;
+            state = std::max(state, textWidth(widestText(row.states.front()), note));
         }
     }
     double mark = 0;
@@ -141,8 +158,8 @@ void FrameBoardView::measureWords() {
 
 double FrameBoardView::rowHeight(const BoardRow& row) const {
     const double frame = m_frames.height(row.frameKind, frameWidth(row));
-    return std::ceil(std::max({m_look.px(leastRowPx), frame + m_look.px(9),
-                               lineStep(m_look.font(TextSize::Body)) + m_look.px(2)}));
+    return std::ceil(
+        std::max({m_look.px(leastRowPx), frame + m_look.px(9), m_type.step + m_look.px(2)}));
 }
 
 double FrameBoardView::frameWidth(const BoardRow& row) const {
@@ -204,8 +221,16 @@ void FrameBoardView::placeShelf(std::size_t shelf, std::vector<std::vector<Line>
     const double head = m_look.px(headPx) + m_look.px(4);
     const auto put = [&](std::size_t column, std::size_t first, std::size_t end) {
         double& y = heights[column];
+        columns[column].reserve(columns[column].size() + end - first);
+        // Boxes of a kind that stand together are all as high.
+        const BoardRow* alike = nullptr;
+        double high = 0;
         for (std::size_t row = first; row < end; ++row) {
-            const double high = rowHeight(rows[row]);
+            if (!alike || alike->frameKind != rows[row].frameKind ||
+                alike->frames.size() != rows[row].frames.size()) {
+                alike = &rows[row];
+                high = rowHeight(*alike);
+            }
             columns[column].push_back({static_cast<std::uint32_t>(shelf),
                                        static_cast<std::uint32_t>(row), static_cast<float>(y),
                                        static_cast<float>(high), false});
@@ -347,7 +372,7 @@ void FrameBoardView::paintLineRow(QPainter& painter, std::size_t line) {
     const bool current = line == m_current;
     if (m_lines[line].selected) {
         painter.fillRect(box.adjusted(0, 0.5, 0, -0.5), m_look.tone(Tone::Selection));
-        painter.fillRect(QRectF(box.left(), box.top() + 0.5, m_look.px(3), box.height() - 1),
+        painter.fillRect(QRectF(box.left(), box.top() + 0.5, m_look.px(2.5), box.height() - 1),
                          m_look.tone(Tone::Accent));
     }
     if (current) {
@@ -355,13 +380,13 @@ void FrameBoardView::paintLineRow(QPainter& painter, std::size_t line) {
         painter.setBrush(m_look.tone(Tone::Selection));
         painter.drawRoundedRect(box.adjusted(1, 0, -1, 0), m_look.corner(), m_look.corner());
         if (m_lines[line].selected)
-            painter.fillRect(QRectF(box.left() + 1, box.top() + m_look.px(3), m_look.px(4),
+            painter.fillRect(QRectF(box.left() + 1, box.top() + m_look.px(3), m_look.px(2.5),
                                     box.height() - m_look.px(6)),
                              m_look.tone(Tone::Accent));
     }
     const double x = box.left() + m_look.space(rowInset);
-    const QFont bold = m_look.font(TextSize::Body, true), note = m_look.font(TextSize::Note);
-    const double base = box.center().y() + capHeight(bold) / 2;
+    const QFont &bold = m_type.bold, &note = m_type.note;
+    const double base = box.center().y() + m_type.cap / 2;
     QString name = boardRowName(row);
     if (name.size() > 8) name = fitted(name, bold, m_markWidth - m_look.px(4));
     paintText(painter, {x, base}, name, row.box ? bold : note,
@@ -382,7 +407,7 @@ void FrameBoardView::paintFrames(QPainter& painter, std::size_t line, const QRec
     const BoardRow& row = rowOf(m_lines[line]);
     const double left = box.left() + m_look.space(rowInset) + m_markWidth + m_stateWidth;
     if (row.frames.empty()) {
-        const QFont note = m_look.font(TextSize::Note, false, true);
+        const QFont& note = m_type.empty;
         paintText(painter, {left, box.center().y() + capHeight(note) / 2},
                   row.found ? tr("no frames") : tr("frames not counted"), note,
                   m_look.tone(Tone::Muted));

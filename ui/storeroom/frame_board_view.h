@@ -5,6 +5,7 @@
 
 #include <QAbstractScrollArea>
 #include <QElapsedTimer>
+#include <QFont>
 #include <vector>
 
 #include "core/places/frame_board.h"
@@ -70,6 +71,7 @@ class FrameBoardView : public QAbstractScrollArea {
   protected:
     void paintEvent(QPaintEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
+    void scrollContentsBy(int dx, int dy) override;
     void keyPressEvent(QKeyEvent* event) override;
     void mousePressEvent(QMouseEvent* event) override;
     void mouseDoubleClickEvent(QMouseEvent* event) override;
@@ -77,6 +79,11 @@ class FrameBoardView : public QAbstractScrollArea {
     void focusOutEvent(QFocusEvent* event) override;
 
   private:
+    /// Made once a look: a font asked for anew costs more than the text it writes.
+    struct Type {
+        QFont bold, note, empty;
+        double cap = 0, step = 0;
+    };
     /// A row laid out; in the order the arrows walk them: down a column, then the next.
     struct Line {
         std::uint32_t shelf = 0;
@@ -93,6 +100,7 @@ class FrameBoardView : public QAbstractScrollArea {
     };
     const BoardRow& rowOf(const Line& line) const;
     bool hasCurrent() const { return m_current < m_lines.size(); }
+    void setType();
     void layOut();
     void measureWords();
     void placeShelf(std::size_t shelf, std::vector<std::vector<Line>>& columns,
@@ -123,6 +131,7 @@ class FrameBoardView : public QAbstractScrollArea {
     void speak();
 
     Look m_look;
+    Type m_type;
     FrameBoard m_board;
     BoardFrames m_frames;
     std::optional<Id<combwright::Box>> m_onBench;
