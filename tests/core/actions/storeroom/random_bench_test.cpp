@@ -45,8 +45,8 @@ class RandomWinter {
                 return deed("count-box", on,
                             R"("contents":")" + number(4) + R"( drawn, 1 W","box":)" + box());
             case 8:
-                return pick(2) ? deed("mend-boxes", on, R"("wants_paint":true,"boxes":)" + boxes())
-                               : deed("hold-back", on, R"("reason":"contact","box":)" + box());
+                return pick(4) ? deed("mend-boxes", on, R"("wants_paint":true,"boxes":)" + boxes())
+                               : deed("hold-back", on, R"("reason":"other","box":)" + box());
             default:
                 return check(on);
         }
