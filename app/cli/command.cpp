@@ -1,5 +1,6 @@
 #include "app/cli/command.h"
 
+#include <QIODevice>
 #include <QJsonArray>
 #include <QJsonDocument>
 #include <QJsonObject>
@@ -112,7 +113,7 @@ QJsonObject refusedObject(const std::string_view code, const std::string& field,
 
 void printRefused(Context& context, QJsonObject refused, const QString& text) {
     if (!context.json()) {
-        // One line, whatever SQLite's own words or a file's name hold.
+        // One line, whatever a file's name holds.
         context.streams.err << QString(text).replace(QLatin1Char('\n'), QLatin1Char(' ')) << '\n';
         return;
     }
@@ -125,7 +126,10 @@ void printRefused(Context& context, QJsonObject refused, const QString& text) {
 
 int failed(Context& context, const StorageError& error) {
     const QString says = sentence(error);
-    printRefused(context, refusedObject(key(error.trouble), {}, says), says);
+    QJsonObject refused = refusedObject(key(error.trouble), {}, says);
+    // The driver's own words are for a report, not for a person.
+    refused.insert(QStringLiteral("detail"), fromUtf8(error.detail));
+    printRefused(context, refused, says);
     return error.trouble == Trouble::Newer ? TooNew : FileTrouble;
 }
 
@@ -183,8 +187,9 @@ std::optional<QString> Arguments::value(const char* option) const {
 const std::vector<Command>& commands() {
     static const std::vector<Command> all = [] {
         std::vector<Command> list;
-        for (const auto& group : {seasonCommands(), journalCommands(), placeCommands(),
-                                  freezerCommands(), computeCommands()})
+        for (const auto& group :
+             {seasonCommands(), journalCommands(), placeCommands(), storeroomCommands(),
+              healthCommands(), freezerCommands(), computeCommands()})
             list.insert(list.end(), group.begin(), group.end());
         return list;
     }();
@@ -249,6 +254,10 @@ int misused(Context& context, const QString& text) {
     const QString says = text.left(1).toUpper() + text.mid(1) + QLatin1Char('.');
     printRefused(context, refusedObject("wrong_usage", {}, says), says);
     return WrongUsage;
+}
+
+QByteArray allOf(QTextStream& in) {
+    return in.device() ? in.device()->readAll() : in.readAll().toUtf8();
 }
 
 void printJson(Context& context, const QJsonValue& value) {

@@ -3,6 +3,7 @@
 // keys are a promise to scripts: only ever added to.
 #pragma once
 
+#include <QByteArray>
 #include <QJsonValue>
 #include <QString>
 #include <QStringList>
@@ -67,6 +68,8 @@ int refuse(Context& context, const Refusal& refusal, int code = Refused,
            std::optional<std::size_t> kept = std::nullopt);
 /// Wrong usage: one line, exit 2.
 int misused(Context& context, const QString& text);
+/// Everything on standard input, byte for byte: what is no UTF-8 must be seen, not mended.
+QByteArray allOf(QTextStream& in);
 /// Prints one JSON value and a line's end.
 void printJson(Context& context, const QJsonValue& value);
 

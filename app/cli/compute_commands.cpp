@@ -1,9 +1,8 @@
 #include <QJsonArray>
-#include <QJsonDocument>
-#include <QJsonObject>
 
 #include "app/cli/groups.h"
 #include "core/exchange/compute/computations.h"
+#include "core/exchange/strict_json.h"
 #include "core/storage/sqlite/storage_error.h"
 #include "core/words/words.h"
 
@@ -20,10 +19,13 @@ int runCompute(Context& context) {
     const Computation* computation = findComputation(name);
     if (!computation)
         return refuse(asJson, Refusal{Code::NoSuchCommand, {}, {{"name", name}}}, WrongUsage);
-    const QJsonDocument input = QJsonDocument::fromJson(context.streams.in.readAll().toUtf8());
-    if (!input.isObject())
-        return misused(asJson, QStringLiteral("give exactly one JSON object on standard input"));
-    const auto output = computation->run(input.object());
+    const QByteArray given = allOf(context.streams.in);
+    const auto input = strictObject({given.constData(), static_cast<std::size_t>(given.size())});
+    if (!input && input.error().code == Code::Duplicate) return refuse(asJson, input.error());
+    if (!input)
+        return misused(asJson, QStringLiteral("give exactly one JSON object on standard input, as "
+                                              "text in UTF-8"));
+    const auto output = computation->run(*input);
     if (!output) return refuse(asJson, output.error());
     printJson(asJson, *output);
     return Done;

@@ -7,10 +7,12 @@
 
 namespace combwright::cli {
 
-std::vector<Command> seasonCommands();   ///< new, check, backup, export
-std::vector<Command> journalCommands();  ///< play, actions, history, undo, redo
-std::vector<Command> placeCommands();    ///< pull
-std::vector<Command> freezerCommands();  ///< freezer, wets
-std::vector<Command> computeCommands();  ///< compute, codes
+std::vector<Command> seasonCommands();     ///< new, check, backup, export
+std::vector<Command> journalCommands();    ///< play, actions, history, undo, redo
+std::vector<Command> placeCommands();      ///< pull
+std::vector<Command> storeroomCommands();  ///< stock, needs
+std::vector<Command> computeCommands();    ///< compute, codes
+std::vector<Command> healthCommands();     ///< dead-outs, contacts
+std::vector<Command> freezerCommands();    ///< freezer, wets
 
 }  // namespace combwright::cli

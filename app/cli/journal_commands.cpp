@@ -80,7 +80,7 @@ int runPlay(Context& context) {
                                         .arg(file.fileName(), file.errorString()));
         script = file.readAll();
     } else {
-        script = context.streams.in.readAll().toUtf8();
+        script = allOf(context.streams.in);
     }
     Season season = openSeason(context);
     if (each) sayEach(season, context.streams.out);
@@ -167,6 +167,12 @@ int runActions(Context& context) {
         if (type.needsWhy)
             context.streams.out << "  " << QStringLiteral("why").leftJustified(24)
                                 << " text, needed\n";
+    }
+    // No actions, but lines for play as any: what `history --script` writes is all listed here.
+    for (const std::string_view turn : turnLines()) {
+        list.append(QJsonObject{{QStringLiteral("do"), fromUtf8(turn)},
+                                {QStringLiteral("fields"), QJsonArray()}});
+        if (!context.json()) context.streams.out << fromUtf8(turn) << '\n';
     }
     if (context.json()) printJson(context, list);
     return Done;

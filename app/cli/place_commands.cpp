@@ -288,6 +288,12 @@ int runYields(Context& context) {
                                        context.clock, Database::Mode::ReadOnly);
     const Day today = context.clock.today();
     if (const auto name = context.arguments.value("run")) {
+        for (const char* other : {"season", "beside"})
+            if (context.arguments.has(other))
+                return misused(context,
+                               QStringLiteral("--run is the balance of one run, --%1 is about a "
+                                              "whole year; take one of them")
+                                   .arg(QLatin1String(other)));
         const auto found = findNamed(season.read(), Extraction::table,
                                      NameQuery{.name = name->toStdString(), .on = today});
         if (!found) return refuse(context, found.error());

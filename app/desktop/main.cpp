@@ -1,9 +1,9 @@
 // The window: arguments, look, session and shell are put together here and nothing is decided.
 #include <QApplication>
-#include <QCommandLineParser>
 #include <QScreen>
 #include <QTextStream>
 
+#include "app/desktop/given_words.h"
 #include "app/desktop/life.h"
 #include "app/desktop/pictures.h"
 #include "app/desktop/prints.h"
@@ -37,71 +37,45 @@ int fail(const QString& text, int code) {
 }  // namespace
 
 int main(int argc, char** argv) {
-    // Pictures and prints are made without a display.
-    for (int i = 1; i < argc; ++i) {
-        const QByteArray word(argv[i]);
-        const bool headless = word == "--pictures" || word == "--print";
-        if (headless && qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM"))
-            qputenv("QT_QPA_PLATFORM", "offscreen");
+    desktop::GivenWords words;
+    QStringList given;
+    for (int i = 0; i < argc; ++i) given << QString::fromLocal8Bit(argv[i]);
+    if (const auto answer = words.answered(given)) {
+        QTextStream(answer->exit == 0 ? stdout : stderr) << answer->text << '\n';
+        return answer->exit;
     }
+    // Pictures and prints are made without a display.
+    const bool atWindow = !words.has("pictures") && !words.has("print");
+    if (!atWindow && qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM"))
+        qputenv("QT_QPA_PLATFORM", "offscreen");
     QApplication application(argc, argv);
     QApplication::setApplicationName(QStringLiteral("combwright"));
     QApplication::setApplicationVersion(QStringLiteral(COMBWRIGHT_VERSION));
     QApplication::setDesktopFileName(QStringLiteral("combwright"));
-
-    QCommandLineParser parser;
-    parser.setApplicationDescription(
-        QApplication::translate("main", "A sideline beekeeper's whole season."));
-    parser.addHelpOption();
-    parser.addVersionOption();
-    const QCommandLineOption day(QStringLiteral("day"), QStringLiteral("what day it is today"),
-                                 QStringLiteral("YYYY-MM-DD"));
-    const QCommandLineOption pictures(QStringLiteral("pictures"),
-                                      QStringLiteral("write a picture of every place into DIR"),
-                                      QStringLiteral("DIR"));
-    const QCommandLineOption print(QStringLiteral("print"),
-                                   QStringLiteral("print a sheet ('list' lists them)"),
-                                   QStringLiteral("NAME"));
-    const QCommandLineOption to(QStringLiteral("to"),
-                                QStringLiteral("where --print writes its PDF"),
-                                QStringLiteral("OUT.pdf"));
-    const QCommandLineOption units(QStringLiteral("units"),
-                                   QStringLiteral("units shown: metric or us"),
-                                   QStringLiteral("metric|us"));
-    const QCommandLineOption another(
-        QStringLiteral("another-window"),
-        QStringLiteral("open a window of its own even where one has the file open"));
-    const QCommandLineOption paper(QStringLiteral("paper"),
-                                   QStringLiteral("paper of --print: a4 or letter"),
-                                   QStringLiteral("a4|letter"));
-    parser.addOptions({day, units, pictures, print, to, paper, another});
-    parser.addPositionalArgument(QStringLiteral("FILE"), QStringLiteral("season file to open"),
-                                 QStringLiteral("[FILE]"));
-    parser.process(application);
+    words.take(QApplication::arguments());
 
     std::optional<Day> chosen;
-    if (parser.isSet(day)) {
-        chosen = parseDay(parser.value(day).toStdString());
+    if (words.has("day")) {
+        chosen = parseDay(words.value("day").toStdString());
         if (!chosen)
             return fail(
-                QStringLiteral("--day %1 is no day; write year-month-day.").arg(parser.value(day)),
+                QStringLiteral("--day %1 is no day; write year-month-day.").arg(words.value("day")),
                 2);
     }
-    const bool atWindow = !parser.isSet(pictures) && !parser.isSet(print);
     // Prints and pictures are the same for everybody unless --units says otherwise.
     Preferences preferences = atWindow ? readPreferences() : Preferences{};
-    if (parser.isSet(units)) {
-        const auto named = unitsNamed(parser.value(units));
+    if (words.has("units")) {
+        const auto named = unitsNamed(words.value("units"));
         if (!named)
             return fail(
-                QStringLiteral("--units %1 is not known; metric or us.").arg(parser.value(units)),
+                QStringLiteral("--units %1 is not known; metric or us.").arg(words.value("units")),
                 2);
         preferences.units = *named;
     }
-    const auto sheet = paperNamed(parser.isSet(paper) ? parser.value(paper) : QStringLiteral("a4"));
+    const auto sheet = paperNamed(words.has("paper") ? words.value("paper") : QStringLiteral("a4"));
     if (!sheet)
         return fail(
-            QStringLiteral("--paper %1 is not known; a4 or letter.").arg(parser.value(paper)), 2);
+            QStringLiteral("--paper %1 is not known; a4 or letter.").arg(words.value("paper")), 2);
     setShownUnits(preferences.units);
     const ChosenClock clock(chosen);
     Session session(clock);
@@ -112,25 +86,25 @@ int main(int argc, char** argv) {
     MainWindow window(session);
     window.resize(1280, 800);
 
-    const QStringList files = parser.positionalArguments();
+    const QStringList files = words.files();
     if (files.size() > 1) return fail(QStringLiteral("Give one season file at most."), 2);
     if (!atWindow) {
         if (!files.isEmpty() && !session.open(files.front())) {
             const bool newer = session.notOpened() && session.notOpened()->newer;
             return fail(session.lastTold(), newer ? 4 : 3);
         }
-        if (parser.isSet(print))
-            return desktop::printSheet(window, parser.value(print), parser.value(to), *sheet,
+        if (words.has("print"))
+            return desktop::printSheet(window, words.value("print"), words.value("to"), *sheet,
                                        session);
         if (!session.hasSeason()) return fail(QStringLiteral("--pictures needs a season file."), 2);
-        return desktop::writePictures(application, window, session, parser.value(pictures));
+        return desktop::writePictures(application, window, session, words.value("pictures"));
     }
     const auto keep = [&session] { keepPreferences({shownUnits(), session.look().factor}); };
     QObject::connect(&session, &Session::unitsChanged, keep);
     QObject::connect(&session, &Session::lookChanged, keep);
     const desktop::Life life(window, session);
     if (!files.isEmpty()) {
-        if (!parser.isSet(another) && life.openElsewhere(files.front())) {
+        if (!words.has("another-window") && life.openElsewhere(files.front())) {
             QTextStream(stdout) << QStringLiteral(
                                        "%1 is open already; its window was asked to come forward.")
                                        .arg(files.front())

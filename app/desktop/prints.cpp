@@ -30,6 +30,11 @@ int printSheet(MainWindow& window, const QString& name, const QString& to, const
     for (Place* place : window.places()) {
         if (session.hasSeason()) place->reload();
         place->settle();
+        // A sheet of half a file is worse than none.
+        if (!session.unreadable().isEmpty()) {
+            err << session.unreadable() << '\n';
+            return 3;
+        }
         for (const PrintSheet& sheet : place->sheets()) {
             if (name == QLatin1String("list")) {
                 QTextStream(stdout) << sheet.id << "  " << sheet.title << '\n';
@@ -41,7 +46,12 @@ int printSheet(MainWindow& window, const QString& name, const QString& to, const
                 err << "--print " << name << " needs --to OUT.pdf.\n";
                 return 2;
             }
-            const QString wrong = writePdf(sheet.page(), to, session.look().base, paper);
+            Page page;
+            if (!session.reading([&] { page = sheet.page(); })) {
+                err << session.unreadable() << '\n';
+                return 3;
+            }
+            const QString wrong = writePdf(page, to, session.look().base, paper);
             if (!wrong.isEmpty()) {
                 err << to << " cannot be written: " << wrong << '\n';
                 return 3;

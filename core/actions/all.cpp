@@ -7,6 +7,7 @@
 #include "core/actions/boxes/looks.h"
 #include "core/actions/honey_room/runs.h"
 #include "core/actions/pull/plan.h"
+#include "core/actions/storeroom/dead_outs.h"
 #include "core/actions/storeroom/equipment.h"
 #include "core/actions/storeroom/frame_moves.h"
 #include "core/actions/storeroom/frame_work.h"
@@ -14,6 +15,7 @@
 #include "core/actions/storeroom/kinds.h"
 #include "core/actions/storeroom/reviews.h"
 #include "core/actions/storeroom/season_plan.h"
+#include "core/actions/storeroom/set_outs.h"
 #include "core/actions/storeroom/wets.h"
 #include "core/actions/yard/colonies.h"
 #include "core/actions/yard/sheet.h"
@@ -47,30 +49,23 @@ ActionType typeOf() {
 
 const std::vector<ActionType>& actionTypes() {
     static const std::vector<ActionType> all{
-        typeOf<NameSeason>(),     typeOf<AddYard>(),
-        typeOf<AddHive>(),        typeOf<CloseHive>(),
-        typeOf<MoveHive>(),       typeOf<EndColony>(),
-        typeOf<StartColony>(),    typeOf<SetExcluder>(),
-        typeOf<RecordVisit>(),    typeOf<WriteLine>(),
-        typeOf<LookInto>(),       typeOf<StrikeLine>(),
-        typeOf<AddBoxes>(),       typeOf<MoveBox>(),
-        typeOf<LookBox>(),        typeOf<CountBox>(),
-        typeOf<HoldBack>(),       typeOf<ReleaseHold>(),
-        typeOf<SetConstant>(),    typeOf<NoteCrop>(),
-        typeOf<KeepPlan>(),       typeOf<OpenRun>(),
-        typeOf<WeighBox>(),       typeOf<NameLostBox>(),
-        typeOf<SpinFrames>(),     typeOf<FillBucket>(),
-        typeOf<WeighCappings>(),  typeOf<CloseRun>(),
-        typeOf<TakeBoxOut>(),     typeOf<CheckFrames>(),
-        typeOf<CountEquipment>(), typeOf<DescribeEquipment>(),
-        typeOf<PlanSeason>(),     typeOf<ReviewBox>(),
-        typeOf<JudgeFrames>(),    typeOf<WorkFrames>(),
-        typeOf<AddFrames>(),      typeOf<MoveFrames>(),
-        typeOf<MendBoxes>(),      typeOf<MeasureFrameKind>(),
-        typeOf<MeasureBoxKind>(), typeOf<FreezeFrames>(),
-        typeOf<TakeOutFrozen>(),  typeOf<SpoilFrozen>(),
-        typeOf<SendWetsHome>(),   typeOf<TakeWetsOff>(),
-        typeOf<Amend>(),
+        typeOf<NameSeason>(),       typeOf<AddYard>(),           typeOf<AddHive>(),
+        typeOf<CloseHive>(),        typeOf<MoveHive>(),          typeOf<EndColony>(),
+        typeOf<StartColony>(),      typeOf<SetExcluder>(),       typeOf<RecordVisit>(),
+        typeOf<WriteLine>(),        typeOf<LookInto>(),          typeOf<StrikeLine>(),
+        typeOf<AddBoxes>(),         typeOf<MoveBox>(),           typeOf<LookBox>(),
+        typeOf<CountBox>(),         typeOf<HoldBack>(),          typeOf<ReleaseHold>(),
+        typeOf<SetConstant>(),      typeOf<NoteCrop>(),          typeOf<KeepPlan>(),
+        typeOf<OpenRun>(),          typeOf<WeighBox>(),          typeOf<NameLostBox>(),
+        typeOf<SpinFrames>(),       typeOf<FillBucket>(),        typeOf<WeighCappings>(),
+        typeOf<CloseRun>(),         typeOf<TakeBoxOut>(),        typeOf<CheckFrames>(),
+        typeOf<CountEquipment>(),   typeOf<DescribeEquipment>(), typeOf<PlanSeason>(),
+        typeOf<ReviewBox>(),        typeOf<JudgeFrames>(),       typeOf<WorkFrames>(),
+        typeOf<AddFrames>(),        typeOf<MoveFrames>(),        typeOf<MendBoxes>(),
+        typeOf<MeasureFrameKind>(), typeOf<MeasureBoxKind>(),    typeOf<FreezeFrames>(),
+        typeOf<TakeOutFrozen>(),    typeOf<SpoilFrozen>(),       typeOf<SendWetsHome>(),
+        typeOf<TakeWetsOff>(),      typeOf<RecordDeadOut>(),     typeOf<HoldContacts>(),
+        typeOf<SetOutside>(),       typeOf<TakeInSetOut>(),      typeOf<Amend>(),
     };
     return all;
 }

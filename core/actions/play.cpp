@@ -1,11 +1,11 @@
 #include "core/actions/play.h"
 
 #include <QJsonArray>
-#include <QJsonDocument>
 #include <QJsonObject>
 #include <algorithm>
 
 #include "core/exchange/described_json.h"
+#include "core/exchange/strict_json.h"
 #include "core/model/records.h"
 #include "core/storage/queries/names.h"
 
@@ -26,12 +26,9 @@ class Player {
     explicit Player(Season& season) : m_season(season) {}
 
     Result<Played> perform(std::string_view text) {
-        QJsonParseError error;
-        const QJsonDocument document = QJsonDocument::fromJson(
-            QByteArray(text.data(), static_cast<qsizetype>(text.size())), &error);
-        if (!document.isObject())
-            return Refusal{Code::WrongType, {}, {{"wanted", "one JSON object"}}};
-        QJsonObject object = document.object();
+        auto read = strictObject(text);
+        if (!read) return read.error();
+        const QJsonObject object = *std::move(read);
         const auto name = optionalText(object, "do");
         if (!name) return Refusal{Code::Missing, "do", {}};
         if (*name == undoLine || *name == redoLine) return turn(*name == undoLine, object);
@@ -207,6 +204,11 @@ PlayResult playLines(Season& season, std::string_view script) {
 }
 
 }  // namespace
+
+const std::vector<std::string_view>& turnLines() {
+    static const std::vector<std::string_view> lines{undoLine, redoLine};
+    return lines;
+}
 
 PlayResult play(Season& season, std::string_view script, AllOrNothing all) {
     if (all == AllOrNothing::No) return playLines(season, script);

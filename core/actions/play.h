@@ -33,6 +33,9 @@ struct PlayResult {
 
 enum class AllOrNothing { No, Yes };
 
+/// The lines that are no action but walk the journal, by their "do": undo and redo.
+const std::vector<std::string_view>& turnLines();
+
 /// Performs a script. Blank lines and lines beginning with # are skipped. It stops at the first
 /// line that is refused; the lines before are kept unless all or nothing was asked for.
 PlayResult play(Season& season, std::string_view script, AllOrNothing all = AllOrNothing::No);

@@ -22,7 +22,7 @@ const std::vector<RecordType>& recordTypes() {
                 Feeding, Box, BoxMove, BoxLook, Frame, BoxCount, FrameCheck, Constant, PullPlan,
                 PullLine, CropNote, Extraction, ExtractionBox, SpinLoad, LoadBox, Bucket,
                 ClosingShare, Hold, BoxReview, RawWax, Equipment, EquipmentCount, FreezerRound,
-                FreezerLoad, DeadOut, SetOut, SeasonPlan, PlanItem>();
+                FreezerLoad, DeadOut, SetOut, SeasonPlan, PlanItem, FrameMove>();
     return all;
 }
 

@@ -59,6 +59,7 @@ struct Hold {
     std::string liftedBy;
     std::string grounds;
     std::string note;
+    std::optional<Id<Hold>> because;  ///< of a contact: the suspicion it stands in contact with
     static const Fields& fields();
 };
 

@@ -7,7 +7,7 @@
 #include <set>
 
 #include "core/places/comb_wax.h"
-#include "core/places/usual_verdict.h"
+#include "core/places/verdicts.h"
 #include "core/storage/queries/holds.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
@@ -58,14 +58,17 @@ std::optional<BoxReview> lastReview(const Read& file, Id<Box> box, Day on) {
     return last;
 }
 
-/// Frames that came into a box or left it after its last look, however they did.
-void countComings(BenchBox& bench, const std::vector<Frame>& live) {
+/// Frames that came into a box or left it after its last look, however they did; as of `on`.
+void countComings(const Read& file, BenchBox& bench, Day on) {
     if (!bench.last) return;
-    const auto seen =
-        static_cast<int>(std::count_if(live.begin(), live.end(), [&](const Frame& frame) {
-            return frame.reviewed && *frame.reviewed >= bench.last->on;
-        }));
-    bench.cameSince = static_cast<int>(live.size()) - seen;
+    int seen = 0;
+    int there = 0;
+    for (const Frame& frame : file.where<Frame>({is("box", bench.box.id)})) {
+        if (frame.retired && *frame.retiredOn <= on) continue;
+        ++there;
+        if (frame.reviewed && *frame.reviewed >= bench.last->on) ++seen;
+    }
+    bench.cameSince = there - seen;
     bench.wentSince = std::max(static_cast<int>(bench.last->found.value()) - seen, 0);
 }
 
@@ -170,7 +173,7 @@ std::optional<BenchBox> benchBox(const Read& file, Id<Box> id, Day on) {
         BenchFrame each;
         each.frame = frame;
         each.kind = file.find(frame.kind).value_or(FrameKind{});
-        each.usual = usualVerdict(frame.faults);
+        each.usual = verdictFor(frame.faults);
         each.overruled = frame.verdict && *frame.verdict != each.usual;
         each.why = whyVerdict(frame);
         each.held = held.holds(frame);
@@ -181,7 +184,7 @@ std::optional<BenchBox> benchBox(const Read& file, Id<Box> id, Day on) {
     bench.last = lastReview(file, id, on);
     if (bench.last) bench.since = changesOfBox(file, id, bench.last->on, on);
     // Where the box went through more since the look was typed, its frames were never met by it.
-    if (bench.since.empty()) countComings(bench, live);
+    if (bench.since.empty()) countComings(file, bench, on);
     const Count now(static_cast<std::int64_t>(live.size()));
     bench.expected = bench.last
                          ? bench.last->expected

@@ -38,7 +38,7 @@ bool comesFirst(const BoardFrame& a, const BoardFrame& b) {
 /// What the newest look and everything after it says of a box.
 struct BoxPast {
     std::optional<BoxReview> review;
-    std::array<std::optional<Day>, 5> changes{};  ///< the newest of each BoardChange
+    std::array<std::optional<Day>, 6> changes{};  ///< the newest of each BoardChange
     std::optional<BoxMove> off;                   ///< the last move off a hive
     bool inFreezer = false;
     std::int64_t loaded = 0;
@@ -189,7 +189,7 @@ BoardFrame RowMaker::boardFrame(const Frame& frame, const BoardRow& row) const {
     // On a hive the moths are the bees' business again; the cold of an earlier winter is over.
     const bool since = !row.cameOff || (row.cameOff->on && frame.frozen >= row.cameOff->on);
     if (frame.frozen && since) shown.frozen = frame.frozen;
-    shown.reviewed = frame.reviewed ? frame.reviewed : row.reviewed;
+    shown.reviewed = frame.reviewed;
     if (frame.filledA) shown.filledA = frame.filledA->value();
     if (frame.filledB) shown.filledB = frame.filledB->value();
     if (frame.capped) shown.capped = frame.capped->value();
@@ -286,6 +286,18 @@ void RowMaker::hangIn(BoardRow& row, const Box& box, const BoxPast& past) const 
         // A box is drawn with what hangs in it, not with what it was made for.
         row.frameKind = inside->second.front().kind;
         for (const Frame& frame : inside->second) row.frames.push_back(boardFrame(frame, row));
+    }
+    if (past.review) {
+        const auto seen =
+            std::count_if(row.frames.begin(), row.frames.end(), [&](const auto& frame) {
+                return frame.reviewed && *frame.reviewed >= past.review->on;
+            });
+        const bool same = seen == static_cast<std::ptrdiff_t>(row.frames.size()) &&
+                          seen == past.review->found.value();
+        if (!same && (!row.changed || *row.changed == BoardChange::FreezerStay)) {
+            row.changed = BoardChange::CameOrWent;
+            row.changedOn.reset();
+        }
     }
     if (!row.frames.empty() || past.review)
         row.found = static_cast<std::int64_t>(row.frames.size());

@@ -52,6 +52,45 @@ std::vector<Explained> explainPieces(const ItemNeed& need) {
              withEnd(need.pieces, need.working, "in the shed, in use and on empty hives")}};
 }
 
+std::vector<Explained> explainStock(const Stock& stock) {
+    std::vector<Explained> all;
+    const auto step = [](Working& working, const char* what, std::int64_t value,
+                         const char* how = "") {
+        note(&working, what, static_cast<double>(value), "", how);
+    };
+    for (const BoxStock& each : stock.boxKinds) {
+        Explained line{storeSay("%1: usable").arg(fromUtf8(each.kind.name.text())),
+                       QString::number(each.usable),
+                       {}};
+        step(line.working, "boxes_about", each.about);
+        step(line.working, "boxes_in_nests", each.inNests,
+             "under the excluder, or the first box and those of its kind on it");
+        step(line.working, "boxes_lent", each.lent);
+        step(line.working, "boxes_held", each.held, "may be among those in nests");
+        step(line.working, "boxes_to_repair", each.repairable);
+        step(line.working, "boxes_usable", each.usable,
+             "in no living nest, not lent, not held, not to be repaired");
+        all.push_back(std::move(line));
+    }
+    for (const FramesOfKind& each : stock.frameKinds) {
+        Explained line{storeSay("%1: kept").arg(fromUtf8(each.kind.name.text())),
+                       QString::number(each.kept),
+                       {}};
+        step(line.working, "frames_ever", each.ever());
+        step(line.working, "frames_melted", each.melted);
+        step(line.working, "frames_burnt", each.burnt);
+        step(line.working, "frames_sold", each.sold);
+        step(line.working, "frames_missing", each.missing);
+        step(line.working, "frames_kept", each.kept,
+             "ever entered − melted − burnt − sold − missing");
+        step(line.working, "frames_in_nests", each.inNests);
+        step(line.working, "frames_lent", each.lent);
+        step(line.working, "frames_free", each.use.sum(), "kept − in nests − lent");
+        all.push_back(std::move(line));
+    }
+    return all;
+}
+
 std::vector<Explained> explainNeeds(const NextSeason& next) {
     std::vector<Explained> all;
     const auto append = [&all](std::vector<Explained> more) {

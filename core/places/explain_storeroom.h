@@ -10,6 +10,8 @@ std::vector<Explained> explainBoxes(const BoxNeed& need);
 /// What is short, and the sheets of foundation.
 std::vector<Explained> explainFrames(const FrameNeed& need);
 std::vector<Explained> explainPieces(const ItemNeed& need);
+/// How many boxes of a kind are usable, how many frames are kept.
+std::vector<Explained> explainStock(const Stock& stock);
 /// Everything a plan asks for, what to cull, and what the comb on the shelf spares.
 std::vector<Explained> explainNeeds(const NextSeason& next);
 

@@ -128,9 +128,9 @@ void explainSupers(const Read& file, const YardSheet& sheet, std::vector<Explain
                                .arg(static_cast<qlonglong>(*sheet.supersInStore))
                                .arg(fromUtf8(sheet.superName)),
                            How::Counted);
-    const auto ready = boxesReady(file, *sheet.yard.usualSuper);
+    const auto ready = boxesReadyOn(file, *sheet.yard.usualSuper, sheet.on);
     note(&store.working, "in_store", static_cast<double>(ready.size()), "",
-         "boxes of the yard's usual super, sound, in the storeroom now");
+         "boxes of the yard's usual super, sound, in the storeroom that day");
     figures.push_back(std::move(store));
 }
 

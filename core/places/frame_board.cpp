@@ -7,6 +7,8 @@
 #include <tuple>
 
 #include "core/places/board_rows.h"
+#include "core/places/comb_wax.h"
+#include "core/trade/storeroom/usual_verdict.h"
 
 namespace combwright {
 namespace {
@@ -20,7 +22,7 @@ bool listedBefore(const FrameState& a, const FrameState& b) {
 
 class BoardMaker {
   public:
-    BoardMaker(FrameBoard& board, BoardRows rows);
+    BoardMaker(const Read& file, FrameBoard& board, BoardRows rows);
     void make();
 
   private:
@@ -37,6 +39,7 @@ class BoardMaker {
     BoardShelf& shelfFor(const BoardRow& row, const BoardFrame* frame);
     std::vector<BoardRow> partsByFrame(const BoardRow& row) const;
 
+    const Read& m_file;
     FrameBoard& m_board;
     const BoardFilter& m_filter;
     HeldThings m_heldThings;
@@ -54,8 +57,9 @@ class BoardMaker {
     std::map<ShelfKey, std::size_t> m_shelfAt;
 };
 
-BoardMaker::BoardMaker(FrameBoard& board, BoardRows rows)
-    : m_board(board),
+BoardMaker::BoardMaker(const Read& file, FrameBoard& board, BoardRows rows)
+    : m_file(file),
+      m_board(board),
       m_filter(board.filter),
       m_heldThings(std::move(rows.held)),
       m_rows(std::move(rows.rows)) {
@@ -103,9 +107,7 @@ void BoardMaker::count(const BoardRow& row) {
         }
         if (frame.drawnYear) m_years.insert(*frame.drawnYear);
         if (frame.verdict) m_verdicts.insert(*frame.verdict);
-        const bool comb = frame.comb && boardCombRank(frame.comb) <= 3;
-        const bool melts = frame.verdict == Verdict::Melt || frame.verdict == Verdict::Refit;
-        if (melts && comb && !frame.held) ++m_toMelt[kind];
+        if (goesIntoPot(frame)) ++m_toMelt[kind];
         if (frame.held) countHeld(row, frame);
     }
 }
@@ -134,7 +136,9 @@ void BoardMaker::finishCounts() {
     for (const auto& [reason, held] : m_held) m_board.held.push_back(held);
     for (const auto& [kind, combs] : m_toMelt) {
         const FrameKind* known = m_board.kind(Id<FrameKind>{kind});
-        m_board.melt.push_back({{kind}, known ? known->name.text() : std::string(), combs});
+        MeltCount melt{{kind}, known ? known->name.text() : std::string(), combs, std::nullopt};
+        if (known) melt.gramsEach = combWaxGrams(m_file, *known, m_board.on);
+        m_board.melt.push_back(std::move(melt));
     }
 }
 
@@ -172,6 +176,8 @@ bool BoardMaker::shows(const BoardRow& row, const BoardFrame& frame) const {
             return false;
         }
     }
+    if (m_filter.held && !frame.held) return false;
+    if (m_filter.toMelt && !goesIntoPot(frame)) return false;
     if (m_filter.verdict && frame.verdict != m_filter.verdict) return false;
     if (m_filter.year && frame.drawnYear != m_filter.year) return false;
     if (m_filter.notFrozen && (!frame.found || frame.frozen || frame.comb == Comb::Bare ||
@@ -246,14 +252,16 @@ void BoardMaker::put(BoardRow row) {
 /// Takes out what does not match; false where nothing is left to show.
 bool BoardMaker::narrow(BoardRow& row) const {
     const bool byFrame = m_filter.state || m_filter.verdict || m_filter.year ||
-                         m_filter.notFrozen || m_filter.notReviewed;
+                         m_filter.notFrozen || m_filter.notReviewed || m_filter.held ||
+                         m_filter.toMelt;
     if (!byFrame) return true;
     const auto before = static_cast<std::int64_t>(row.frames.size());
     std::erase_if(row.frames, [&](const BoardFrame& frame) { return !shows(row, frame); });
     row.leftOut = before - static_cast<std::int64_t>(row.frames.size());
     // A box nobody counted has no frame that could match, but it is not looked through either.
     const bool uncounted = before == 0 && m_filter.notReviewed && row.box && !row.reviewed &&
-                           !m_filter.state && !m_filter.verdict && !m_filter.year;
+                           !m_filter.state && !m_filter.verdict && !m_filter.year &&
+                           !m_filter.held && !m_filter.toMelt;
     return !row.frames.empty() || uncounted;
 }
 
@@ -302,7 +310,8 @@ void BoardMaker::make() {
 }  // namespace
 
 bool BoardFilter::narrows() const {
-    return kind || state || verdict || year || place || cameOff || notFrozen || notReviewed;
+    return kind || state || verdict || year || place || cameOff || notFrozen || notReviewed ||
+           held || toMelt;
 }
 
 const FrameKind* FrameBoard::kind(std::optional<Id<FrameKind>> id) const {
@@ -317,11 +326,14 @@ const BoxKind* FrameBoard::boxKind(std::optional<Id<BoxKind>> id) const {
     return nullptr;
 }
 
+bool goesIntoPot(const BoardFrame& frame) {
+    const bool leaves = frame.verdict == Verdict::Melt || frame.verdict == Verdict::Refit;
+    return leaves && frame.found && !frame.held && frame.comb && boardCombRank(frame.comb) <= 3;
+}
+
 char gravestLetter(const std::string& faults) {
-    // Held; refitted; repaired; scraped; frozen; kept.
-    for (const char letter : std::string_view("DQWSBUNTYCVXPLOG"))
-        if (faults.find(letter) != std::string::npos) return letter;
-    return 0;
+    const auto usual = usualVerdict(faults);
+    return usual ? usual->letter : char(0);
 }
 
 bool inNaturalOrder(std::string_view a, std::string_view b) {
@@ -356,7 +368,7 @@ FrameBoard frameBoard(const Read& file, Day on, const BoardFilter& filter) {
     FrameBoard board;
     board.on = on;
     board.filter = filter;
-    BoardMaker(board, boardRows(file, on, filter.onHives)).make();
+    BoardMaker(file, board, boardRows(file, on, filter.onHives)).make();
     return board;
 }
 

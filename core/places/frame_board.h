@@ -46,8 +46,9 @@ struct RowState {
     std::optional<HoldWhy> why;  ///< only where it is held
 };
 
-/// What happened to a box after it was looked through. Carrying it from shelf to shelf is nothing.
-enum class BoardChange { Move, Count, Look, Check, FreezerStay };
+/// What happened to a box after it was looked through. Carrying it from shelf to shelf is nothing;
+/// CameOrWent are frames hung in or taken out, on a day nobody wrote down.
+enum class BoardChange { Move, Count, Look, Check, CameOrWent, FreezerStay };
 
 /// The one thing a frame is counted as: the gravest letter on it; without letters what is to be
 /// done; else kept, or not looked through yet.
@@ -93,6 +94,8 @@ struct BoardFilter {
     std::optional<Id<Hive>> cameOff;
     bool notFrozen = false;    ///< comb the cold has not killed the moths in
     bool notReviewed = false;  ///< never looked through, or changed since
+    bool held = false;         ///< held back, by a hold or by its verdict
+    bool toMelt = false;       ///< its comb goes into the pot
     bool onHives = false;      ///< boxes on hives too, yard by yard
     BoardGroup group = BoardGroup::Shelf;
     bool operator==(const BoardFilter&) const = default;
@@ -181,11 +184,12 @@ struct HeldCount {
     std::optional<Day> since;
 };
 
-/// Combs that go into the pot: frames to melt or to refit whose comb is drawn, held ones left out.
+/// Combs that go into the pot.
 struct MeltCount {
     Id<FrameKind> kind;
     std::string name;
     std::int64_t combs = 0;
+    std::optional<double> gramsEach;  ///< clean wax of one, assumed; none for a comb not measured
 };
 
 struct FrameBoard {
@@ -213,6 +217,9 @@ struct FrameBoard {
     const FrameKind* kind(std::optional<Id<FrameKind>> id) const;
     const BoxKind* boxKind(std::optional<Id<BoxKind>> id) const;
 };
+
+/// Whether its comb goes into the pot: drawn comb of a frame to melt or to refit that is not held.
+bool goesIntoPot(const BoardFrame& frame);
 
 /// The gravest of the letters, by what usually becomes of a frame that bears it; 0 for none.
 char gravestLetter(const std::string& faults);

@@ -4,6 +4,7 @@
 
 #include "core/places/full_frame.h"
 #include "core/storage/queries/constants.h"
+#include "core/storage/queries/holds.h"
 #include "core/trade/frames/frame_honey.h"
 
 namespace combwright {
@@ -31,27 +32,28 @@ LookedInto looksAt(const Read& file, const Box& box, Day on) {
     return looked;
 }
 
-std::optional<Hold> holdOn(const Read& file, const Box& box, const std::optional<Colony>& colony,
-                           Day on) {
-    auto holds = file.where<Hold>({is("box", box.id), isUnknown("lifted")});
-    if (colony)
-        for (Hold& hold : file.where<Hold>({is("colony", colony->id), isUnknown("lifted")}))
-            holds.push_back(std::move(hold));
+/// What holds a box back: its own hold first, then that of the colony it stands on or came from.
+std::optional<Hold> holdOn(const HeldThings& held, const Box& box) {
+    const auto holds = held.of(box.id);
     for (const Hold& hold : holds)
-        if (hold.since <= on) return hold;
-    return std::nullopt;
+        if (hold.box) return hold;
+    return holds.empty() ? std::nullopt : std::optional(holds.front());
 }
 
 /// Reads supers and hives of one plan.
 class PullReader {
   public:
     PullReader(const Read& file, const PullInput& input)
-        : m_file(file), m_on(input.on), m_asked(input.asked), m_constants(input.constants) {}
+        : m_file(file),
+          m_on(input.on),
+          m_asked(input.asked),
+          m_constants(input.constants),
+          m_held(heldThings(file, input.on)) {}
 
     PullHiveRow hiveRow(const Yard& yard, const Hive& hive) const;
 
   private:
-    PullBoxRow boxRow(const Box& box, const std::optional<Colony>& colony, Id<Yard> yard) const;
+    PullBoxRow boxRow(const Box& box, Id<Yard> yard) const;
     void weigh(PullBoxRow& row, Id<Yard> yard) const;
     std::optional<Reckoned> nestStores(const Hive& hive, const std::vector<Box>& nest) const;
 
@@ -59,13 +61,13 @@ class PullReader {
     Day m_on;
     const PullAsked& m_asked;
     const PullConstants& m_constants;
+    HeldThings m_held;
 };
 
-PullBoxRow PullReader::boxRow(const Box& box, const std::optional<Colony>& colony,
-                              Id<Yard> yard) const {
+PullBoxRow PullReader::boxRow(const Box& box, Id<Yard> yard) const {
     PullBoxRow row;
     row.box = box;
-    row.hold = holdOn(m_file, box, colony, m_on);
+    row.hold = holdOn(m_held, box);
     LookedInto looked = looksAt(m_file, box, m_on);
     row.look = std::move(looked.speaking);
     if (!row.look) row.lookedOnce = looked.newest;
@@ -138,9 +140,8 @@ PullHiveRow PullReader::hiveRow(const Yard& yard, const Hive& hive) const {
                 : m_asked.limits.winterNeed
                     ? static_cast<double>(m_asked.limits.winterNeed->grams())
                     : 0;
-    const auto colony = colonyIn(m_file, hive.id);
     for (auto box = supers.rbegin(); box != supers.rend(); ++box) {
-        row.boxes.push_back(boxRow(*box, colony, yard.id));
+        row.boxes.push_back(boxRow(*box, yard.id));
         row.boxes.back().fromTop = row.boxes.size();
     }
     return row;

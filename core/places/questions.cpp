@@ -9,15 +9,20 @@
 #include <set>
 
 #include "core/model/honey/extraction.h"
+#include "core/model/storeroom/dead_out.h"
 #include "core/model/storeroom/equipment.h"
 #include "core/model/storeroom/review.h"
 #include "core/places/box_changes.h"
+#include "core/places/contact_trace.h"
 #include "core/places/freezer_questions.h"
 #include "core/places/full_frame.h"
 #include "core/places/run_balance.h"
 #include "core/storage/queries/constants.h"
+#include "core/storage/queries/holds.h"
 #include "core/storage/queries/names.h"
+#include "core/storage/queries/revisions.h"
 #include "core/storage/queries/yards.h"
+#include "core/words/dead_out_words.h"
 #include "core/words/figures.h"
 #include "core/words/units.h"
 #include "core/words/words.h"
@@ -34,12 +39,16 @@ constexpr std::array askedKeys{
     std::pair{Asked::MuchFed, std::string_view("much_fed")},
     std::pair{Asked::BoxTooHeavy, std::string_view("box_too_heavy")},
     std::pair{Asked::HardlyEmptied, std::string_view("hardly_emptied")},
+    std::pair{Asked::BucketAgain, std::string_view("bucket_again")},
     std::pair{Asked::BucketTooHeavy, std::string_view("bucket_too_heavy")},
     std::pair{Asked::WaterUnusual, std::string_view("water_unusual")},
     std::pair{Asked::MarksDisagree, std::string_view("marks_disagree")},
     std::pair{Asked::NobodyLives, std::string_view("nobody_lives")},
     std::pair{Asked::MoreOutThanIn, std::string_view("more_out_than_in")},
     std::pair{Asked::BoxFromNowhere, std::string_view("box_unknown_before")},
+    std::pair{Asked::SetOutInOpen, std::string_view("set_out_in_open")},
+    std::pair{Asked::HeldCombLivedIn, std::string_view("held_comb_lived_in")},
+    std::pair{Asked::TraceContacts, std::string_view("trace_contacts")},
     std::pair{Asked::NameAlike, std::string_view("name_alike")},
     std::pair{Asked::FramesDiffer, std::string_view("frames_differ")},
     std::pair{Asked::ReviewOvertaken, std::string_view("review_overtaken")},
@@ -81,7 +90,8 @@ std::optional<double> middle(const std::optional<Known<Unit>>& reading, double s
 
 class Questions {
   public:
-    Questions(const Read& file, Day today) : m_file(file), m_today(today) {}
+    Questions(const Read& file, const Change& change, Day today)
+        : m_file(file), m_step(change.step), m_today(today) {}
 
     void about(const RowChange& row) {
         if (row.kind == ChangeKind::Removed) return;
@@ -95,9 +105,13 @@ class Questions {
         aboutRow<BoxLook>(row, &Questions::aboutLook);
         aboutRow<ExtractionBox>(row, &Questions::aboutBox);
         aboutRow<Bucket>(row, &Questions::aboutBucket);
+        if (row.kind == ChangeKind::Changed) aboutRow<Bucket>(row, &Questions::aboutBucketAgain);
         aboutRow<Extraction>(row, &Questions::aboutRun);
         aboutRow<Frame>(row, &Questions::aboutFrame);
         aboutRow<Equipment>(row, &Questions::aboutEquipment);
+        aboutRow<SetOut>(row, &Questions::aboutSetOut);
+        aboutRow<Colony>(row, &Questions::aboutColony);
+        aboutRow<Hold>(row, &Questions::aboutHold);
         for (const Question& each : freezerQuestions(m_file, row)) put(each.asked, each.says);
         if (row.table != BoxReview::table) return;
         if (const auto review = m_file.find(Id<BoxReview>{row.id}))
@@ -146,6 +160,36 @@ class Questions {
                 put(Asked::NameAlike,
                     ask("In the same yard stand %1 and %2. Is one of them a slip?")
                         .arg(fromUtf8(other.mark.text()), fromUtf8(hive.mark.text())));
+    }
+
+    void aboutSetOut(const SetOut& out) {
+        if (!out.takenIn) put(Asked::SetOutInOpen, setOutCaution());
+    }
+
+    void aboutColony(const Colony& colony) {
+        if (colony.ended || !anythingApart(m_file, colony.since)) return;
+        const auto hive = m_file.find(colony.hive);
+        const HeldThings held = heldThings(m_file, colony.since);
+        for (const Box& box : boxesOn(m_file, colony.hive))
+            if (hive && held.apart(box.id) && !held.colonies.contains(colony.id.number))
+                put(Asked::HeldCombLivedIn,
+                    ask("%1: bees live on combs that are held back. Answer the dead-out's "
+                        "questions, or give them other combs.")
+                        .arg(fromUtf8(hive->mark.text())));
+    }
+
+    void aboutHold(const Hold& hold) {
+        if (hold.why != HoldWhy::SuspectedDisease || hold.lifted || !hold.colony) return;
+        const auto colony = m_file.find(*hold.colony);
+        const auto hive = colony ? m_file.find(colony->hive) : std::nullopt;
+        if (!hive) return;
+        const auto trace = contactTrace(m_file, hive->id, hold.since);
+        const bool open = trace && !trace->allHeld();
+        put(Asked::TraceContacts,
+            fromUtf8(hive->mark.text()) + QStringLiteral(": ") + quarantineCaution() +
+                (open ? QLatin1Char(' ') +
+                            ask("Look at its contacts, and hold them back with hold-contacts.")
+                      : QString()));
     }
 
     void aboutVisit(const Visit& visit) {
@@ -314,6 +358,26 @@ class Questions {
         aboutWater(ask("Bucket %1").arg(mark), bucket.water);
     }
 
+    /// A mark used twice in a run, or a second weighing: what stood there before is said. Who
+    /// amends knows it, and a guess by eye is there to be replaced.
+    void aboutBucketAgain(const Bucket& bucket) {
+        if (!bucket.net || !bucket.net->value) return;
+        std::optional<Mass> was;
+        auto wasHow = std::optional(bucket.net->how);
+        for (const Revised& each : revisedBy(m_file, m_step, "fill-bucket")) {
+            if (each.table != Bucket::table || each.id != bucket.id.number) continue;
+            if (each.field->key() == "net_g") was = Codec<Mass>::unpack(each.was);
+            if (each.field->key() == "net_how") wasHow = Codec<How>::unpack(each.was);
+        }
+        if (!was || wasHow != How::Weighed) return;
+        put(Asked::BucketAgain,
+            ask("Bucket %1 had %2 before; now %3. If that is another bucket, give it another mark: "
+                "take this back first.")
+                .arg(fromUtf8(bucket.mark.text()),
+                     massText(static_cast<double>(was->grams()), How::Weighed),
+                     massText(gramsOf(*bucket.net), How::Weighed)));
+    }
+
     void aboutWater(const QString& of, const std::optional<WaterContent>& content) {
         if (!content) return;
         const double water = content->percent();
@@ -438,6 +502,7 @@ class Questions {
     }
 
     const Read& m_file;
+    std::int64_t m_step;
     Day m_today;
     bool m_counted = false;  ///< the step counted a box
     bool m_framesWorkedOn = false;
@@ -454,7 +519,7 @@ std::string_view key(Asked asked) {
 }
 
 std::vector<Question> questionsAfter(const Read& file, const Change& change, Day today) {
-    Questions questions(file, today);
+    Questions questions(file, change, today);
     questions.lookOver(change.rows);
     for (const RowChange& row : change.rows) questions.about(row);
     return std::move(questions.list);

@@ -20,12 +20,16 @@ enum class Asked {
     MuchFed,            ///< more than 25 kg at once
     BoxTooHeavy,        ///< heavier than full of honey; in pounds it would fit
     HardlyEmptied,      ///< wet, yet over half of what it weighed full
+    BucketAgain,        ///< a weighed bucket of this run filled anew with another mass
     BucketTooHeavy,     ///< more than the keeper's bucket holds
     WaterUnusual,       ///< honey is known from 13 to 21 %
     MarksDisagree,      ///< not opened, yet brood or eggs were seen
     NobodyLives,        ///< brood or eggs, or a box put on, where no colony lives
     MoreOutThanIn,      ///< more in buckets and cappings than left the boxes
     BoxFromNowhere,     ///< a line put on a box where none was left in the storeroom
+    SetOutInOpen,       ///< comb or cappings set out for all bees of the place
+    HeldCombLivedIn,    ///< bees moved in where combs are held back
+    TraceContacts,      ///< disease is suspected: what moved in or out is not held yet
     NameAlike,          ///< a yard or hive of the same name but for capitals
     FramesDiffer,       ///< the bench found more or fewer frames than the box should hold
     ReviewOvertaken,    ///< a look at the bench older than what the box went through since

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/storage/queries/holds.h"
 #include "core/storage/queries/yards.h"
 
 namespace combwright {
@@ -38,7 +39,8 @@ std::vector<Hold> holdsOn(const Read& file, Id<Box> box) {
 }
 
 std::vector<Hold> holdsOn(const Read& file, Id<Hive> hive) {
-    const auto colony = colonyIn(file, hive);
+    // Of a dead colony too: its combs stand there still.
+    const auto colony = lastColonyIn(file, hive, *parseDay("9999-12-31"));
     return colony ? standing(file.where<Hold>({is("colony", colony->id)})) : std::vector<Hold>{};
 }
 

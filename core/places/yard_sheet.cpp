@@ -245,13 +245,18 @@ YardSheet yardSheet(const Read& file, Id<Yard> id, Day on) {
         if (visit.on < on && (!sheet.lastVisit || visit.on > *sheet.lastVisit))
             sheet.lastVisit = visit.on;
     for (const Hive& hive : openHives(file, id)) {
+        // On a day before it was set up there is no stand to draw, not an empty one.
+        if (on < hive.since) {
+            ++sheet.youngerHives;
+            continue;
+        }
         sheet.rows.push_back(rowOf(file, *yard, hive, sheet.visit, on));
         countRow(sheet, sheet.rows.back());
     }
     for (std::optional<MeanOf>* mean : {&sheet.brood, &sheet.stores})
         if (*mean) (*mean)->value /= (*mean)->n;
     if (const auto kind = file.find(yard->usualSuper)) {
-        sheet.supersInStore = static_cast<std::int64_t>(boxesReady(file, kind->id).size());
+        sheet.supersInStore = static_cast<std::int64_t>(boxesReadyOn(file, kind->id, on).size());
         sheet.superName = kind->name.text();
     }
     sheet.takeAlong = takeAlongOf(sheet.rows, on);

@@ -80,14 +80,15 @@ struct YardSheet {
     Yard yard;
     Day on;
     std::optional<Visit> visit;
-    std::vector<YardSheetRow> rows;
-    std::optional<Day> lastVisit;  ///< before this day
+    std::vector<YardSheetRow> rows;  ///< of the hives that stood there that day
+    int youngerHives = 0;            ///< set up after that day
+    std::optional<Day> lastVisit;    ///< before this day
     int opened = 0;
     int notOpened = 0;
     std::vector<std::string> whyNotOpened;  ///< the notes of the hives not opened, each once
     std::int64_t supersStanding = 0;
     std::int64_t supersPutOn = 0;
-    std::optional<std::int64_t> supersInStore;  ///< of the yard's usual super
+    std::optional<std::int64_t> supersInStore;  ///< of the yard's usual super, that day
     std::string superName;
     std::optional<MeanOf> brood;
     std::optional<MeanOf> stores;

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <set>
+#include <tuple>
 
 #include "core/model/honey/pull.h"
 #include "core/places/run_balance.h"
@@ -14,6 +15,49 @@ namespace combwright {
 namespace {
 
 using What = StoryEntry::What;
+
+/// An entry and where it stands within its day. Boxes that came and went are told in the order they
+/// were written down, which is known; of the other kinds as such a day goes: a hive is set up
+/// before bees come to live in it, opened before it is fed, and empty when all is told.
+struct Told {
+    StoryEntry entry;
+    int rank = 0;
+    std::int64_t record = 0;  ///< the first move of what was moved
+};
+
+constexpr int movesRank = 3;
+constexpr int lastRank = 20;
+
+int rankOf(What what) {
+    switch (what) {
+        case What::Began:
+            return 0;
+        case What::ColonyCame:
+            return 1;
+        case What::Look:
+            return 2;
+        case What::BoxesOn:
+        case What::BoxesOff:
+            return movesRank;
+        case What::BoxLooked:
+            return 4;
+        case What::BoxCounted:
+            return 5;
+        case What::Fed:
+            return 6;
+        case What::HeldBack:
+            return 7;
+        case What::Planned:
+            return 8;
+        case What::Honey:
+            return 9;
+        case What::HoldLifted:
+            return 10;
+        case What::ColonyEnded:
+            return 11;
+    }
+    return lastRank;
+}
 
 /// Gathers the entries of one hive; each of its functions reads one kind of record.
 class StoryTeller {
@@ -33,16 +77,22 @@ class StoryTeller {
         tellFeedings();
         tellHolds();
         tellColonies();
-        std::erase_if(m_story, [&](const StoryEntry& entry) { return entry.on > m_until; });
+        std::erase_if(m_story, [&](const Told& told) { return told.entry.on > m_until; });
         // Within a day the newest stands first too: each kind was told in the order it was written.
         std::reverse(m_story.begin(), m_story.end());
-        std::stable_sort(m_story.begin(), m_story.end(),
-                         [](const StoryEntry& a, const StoryEntry& b) { return a.on > b.on; });
-        return std::move(m_story);
+        std::stable_sort(m_story.begin(), m_story.end(), [](const Told& a, const Told& b) {
+            return std::tuple(a.entry.on, a.rank, a.record) >
+                   std::tuple(b.entry.on, b.rank, b.record);
+        });
+        std::vector<StoryEntry> story;
+        for (Told& told : m_story) story.push_back(std::move(told.entry));
+        return story;
     }
 
   private:
-    StoryEntry& add(What what, Day on) { return m_story.emplace_back(StoryEntry{what, on}); }
+    StoryEntry& add(What what, Day on) {
+        return m_story.emplace_back(Told{StoryEntry{what, on}, rankOf(what)}).entry;
+    }
 
     StoryBox named(Id<Box> id) const {
         const auto box = m_file.find(id);
@@ -75,6 +125,9 @@ class StoryTeller {
                  m_file.where<BoxMove>({is("inspection", each.inspection.id)})) {
                 if (move.toHive == m_hive) entry.boxes.push_back(named(move.box));
                 if (move.fromHive == m_hive) entry.left.push_back(named(move.box));
+                if (m_story.back().rank == movesRank) continue;
+                m_story.back().rank = movesRank;
+                m_story.back().record = move.id.number;
             }
         }
     }
@@ -82,11 +135,12 @@ class StoryTeller {
     /// Boxes that came from or went to the same place on one day are told together.
     StoryEntry& entryFor(What what, const BoxMove& move, std::optional<BoxPlace> place,
                          const std::string& otherHive) {
-        for (StoryEntry& each : m_story)
-            if (each.what == what && each.on == move.on && each.place == place &&
-                each.otherHive == otherHive)
-                return each;
+        for (Told& told : m_story)
+            if (told.entry.what == what && told.entry.on == move.on && told.entry.place == place &&
+                told.entry.otherHive == otherHive)
+                return told.entry;
         StoryEntry& entry = add(what, move.on);
+        m_story.back().record = move.id.number;
         entry.place = place;
         entry.otherHive = otherHive;
         return entry;
@@ -141,7 +195,7 @@ class StoryTeller {
                 byPlan[plan->id.number] = m_story.size();
                 add(What::Planned, plan->on).forDay = plan->forDay;
             }
-            StoryEntry& entry = m_story[byPlan[plan->id.number]];
+            StoryEntry& entry = m_story[byPlan[plan->id.number]].entry;
             (line.verdict == PullVerdict::Take ? entry.boxes : entry.left)
                 .push_back(named(line.box));
         }
@@ -202,8 +256,12 @@ class StoryTeller {
     }
 
     void tellColonies() {
+        std::optional<Day> endedBefore;
         for (const Colony& colony : m_file.where<Colony>({is("hive", m_hive)})) {
             StoryEntry& came = add(What::ColonyCame, colony.since);
+            // Bees that came the day others went came into the empty hive.
+            if (endedBefore == colony.since) m_story.back().rank = lastRank;
+            endedBefore = colony.ended;
             came.origin = colony.origin;
             if (const auto mother = m_file.find(colony.mother))
                 came.mother = nameOf(m_file, Hive::table, mother->hive.number);
@@ -216,7 +274,7 @@ class StoryTeller {
     Id<Hive> m_hive;
     Day m_until;
     std::set<std::int64_t> m_boxes;  ///< every box that ever stood here
-    std::vector<StoryEntry> m_story;
+    std::vector<Told> m_story;
 };
 
 }  // namespace

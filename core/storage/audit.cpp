@@ -17,7 +17,9 @@ void demandWhole(const Database& database) {
     Statement check = database.prepare("PRAGMA integrity_check(1)");
     std::string said;
     for (check.run(); check.next();) said = check.text(0);
-    if (said != "ok") throw StorageError(Trouble::Damaged, database.path(), said);
+    if (said != "ok")
+        throw StorageError(Trouble::Damaged, database.path(),
+                           "its pages do not fit together · " + said);
     Statement references = database.prepare("PRAGMA foreign_key_check");
     if (references.run().next())
         throw StorageError(Trouble::Damaged, database.path(),

@@ -112,6 +112,13 @@ std::optional<JournalEntry> Journal::oldestTakenBack() const {
                                         " FROM journal WHERE stands = 0 ORDER BY seq LIMIT 1"));
 }
 
+std::optional<JournalEntry> Journal::entry(std::int64_t seq) const {
+    Statement statement =
+        m_database->prepare("SELECT " + entryColumns + " FROM journal WHERE seq = ?");
+    statement.bind(seq);
+    return oneEntry(std::move(statement));
+}
+
 Bytes Journal::changesOf(std::int64_t seq) const {
     Statement statement = m_database->prepare("SELECT changes FROM journal WHERE seq = ?");
     statement.bind(seq).run();

@@ -23,6 +23,8 @@ class Journal {
 
     std::optional<JournalEntry> newestStanding() const;
     std::optional<JournalEntry> oldestTakenBack() const;
+    /// One row; nothing where there is none of that number.
+    std::optional<JournalEntry> entry(std::int64_t seq) const;
     Bytes changesOf(std::int64_t seq) const;
     /// Newest first; all when `most` is 0.
     std::vector<JournalEntry> entries(std::size_t most) const;

@@ -10,6 +10,7 @@
 #include "core/storage/backup.h"
 #include "core/storage/catalogue_seed.h"
 #include "core/storage/journal.h"
+#include "core/storage/queries/revisions.h"
 #include "core/storage/sqlite/storage_error.h"
 
 namespace combwright {
@@ -271,15 +272,7 @@ std::vector<JournalEntry> Season::history(std::size_t most) const {
     return m_inner->journal.entries(most);
 }
 std::vector<Revised> Season::revisedBy(std::int64_t step) const {
-    std::vector<Revised> revised;
-    for (ValueChange& each : valuesIn(m_inner->database(), m_inner->journal.changesOf(step))) {
-        const RecordType* type = findRecordType(each.table);
-        if (!type || each.column >= static_cast<int>(type->fields().size())) continue;
-        revised.push_back({std::move(each.table), each.id,
-                           &type->fields()[static_cast<std::size_t>(each.column)],
-                           std::move(each.was), std::move(each.is)});
-    }
-    return revised;
+    return combwright::revisedBy(read(), step);
 }
 
 std::optional<JournalEntry> Season::nextUndo() const { return m_inner->journal.newestStanding(); }

@@ -154,7 +154,9 @@ void demandPagesWhole(const Database& database) {
     Statement check = database.prepare("PRAGMA quick_check(1)");
     check.run();
     const std::string said = check.next() ? check.text(0) : std::string("no answer");
-    if (said != "ok") throw StorageError(Trouble::Damaged, database.path(), firstLine(said));
+    if (said != "ok")
+        throw StorageError(Trouble::Damaged, database.path(),
+                           "its pages do not fit together · " + firstLine(said));
     while (check.next()) {
     }
 }

@@ -37,7 +37,7 @@ enum class Code {
     NothingToDo,    ///< the action would change nothing
     OtherAction,    ///< "action" names the action that does this
     Fixed,          ///< stays as it was recorded
-    HeldBack,       ///< held back; "reason" says why
+    HeldBack,       ///< held back; "why" says why, "since" since when, or "reason" alone
     // The journal.
     NothingToUndo,
     NothingToRedo,

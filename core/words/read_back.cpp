@@ -4,7 +4,9 @@
 #include <QLocale>
 #include <QStringList>
 
+#include "core/support/refusal.h"
 #include "core/words/figures.h"
+#include "core/words/shorthand.h"
 #include "core/words/words.h"
 
 namespace combwright {
@@ -153,6 +155,13 @@ QString readBack(const SheetLine& line) {
     if (seen.note.empty()) return said.joined();
     const QString note = QStringLiteral("“%1”").arg(fromUtf8(seen.note));
     return said.isEmpty() ? note : said.joined() + QLatin1Char(' ') + note;
+}
+
+QString readBackTyped(std::string_view all, std::string_view own) {
+    if (const auto two = contradictionIn(own))
+        return sentence(
+            Refusal{Code::Contradiction, "line", {{"one", two->one}, {"two", two->two}}});
+    return readBack(readShorthand(all, own));
 }
 
 }  // namespace combwright

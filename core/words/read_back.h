@@ -3,6 +3,7 @@
 #pragma once
 
 #include <QString>
+#include <string_view>
 
 #include "core/model/yard/sheet_line.h"
 
@@ -10,5 +11,9 @@ namespace combwright {
 
 /// The sentence beside a line of the yard sheet; empty when nothing was typed.
 QString readBack(const SheetLine& line);
+
+/// The same of a line as it is typed, under the line for all; of two marks that cannot both hold it
+/// says so, for such a line is not kept.
+QString readBackTyped(std::string_view all, std::string_view own);
 
 }  // namespace combwright

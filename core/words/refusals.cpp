@@ -53,6 +53,10 @@ const char* refusalText(const Refusal& refusal) {
                     "refusals",
                     "No freezer is written down yet. Enter it with the equipment, with its litres "
                     "or with how many frames it holds; then put the round in.");
+            if (refusal.field == "why_fewer")
+                return QT_TRANSLATE_NOOP("refusals",
+                                         "There were {before} of it ({name}), now there are {now}. "
+                                         "Say why there are fewer.");
             return QT_TRANSLATE_NOOP("refusals", "%1 is missing. Give it.");
         case Code::UnknownKey:
             return QT_TRANSLATE_NOOP(
@@ -89,6 +93,10 @@ const char* refusalText(const Refusal& refusal) {
                     "{held}: held comb does not share the freezer with other comb. Put it in by "
                     "itself, or not at all: cold does not cure foulbrood.");
             if (has("bar")) return barText(refusal.value("bar"));
+            if (has("one"))
+                return QT_TRANSLATE_NOOP(
+                    "refusals",
+                    "The line says {one} and {two}; only one can hold. Strike the other.");
             return QT_TRANSLATE_NOOP("refusals", "%1 and {other} cannot both hold. Put one right.");
         case Code::NotFound:
             return has("choices")
@@ -137,9 +145,23 @@ const char* refusalText(const Refusal& refusal) {
                 "refusals",
                 "%1 stays as it was recorded. Record anew what it should have been about.");
         case Code::HeldBack:
-            return QT_TRANSLATE_NOOP("refusals",
-                                     "%1: {name} is held back ({reason}). It stays where it is "
-                                     "until the hold is released.");
+            if (has("reason"))
+                return QT_TRANSLATE_NOOP("refusals",
+                                         "%1: {name} is held back ({reason}). It stays where it is "
+                                         "until the hold is released.");
+            return refusal.value("why") == "dead-out unexplained"
+                       ? QT_TRANSLATE_NOOP("refusals",
+                                           "%1: {name} is held since {since}: its colony died and "
+                                           "nobody has said "
+                                           "yet of what. Answer the dead-out's questions first, or "
+                                           "give a reason; "
+                                           "it stays written on the box.")
+                       : QT_TRANSLATE_NOOP(
+                             "refusals",
+                             "%1: {name} is held since {since} ({why}). Call your bee inspector "
+                             "and "
+                             "move nothing. Where the inspector has said that it may go, give that "
+                             "as the reason.");
         case Code::NothingToUndo:
             return QT_TRANSLATE_NOOP("refusals", "There is nothing to take back.");
         case Code::NothingToRedo:
@@ -209,7 +231,9 @@ const char* troubleText(Trouble trouble) {
                                      "it to a place that can, and open that.");
         case Trouble::Failed:
             return QT_TRANSLATE_NOOP(
-                "refusals", "%1 could not be read or written (%2). The last change was not kept.");
+                "refusals",
+                "%1 could not be read or written (%2). What was being done is not kept, all before "
+                "it is. Try again; where that does not help, open one of the copies.");
     }
     return "";
 }
@@ -256,10 +280,42 @@ QString sentence(const Refusal& refusal) {
     return text;
 }
 
+namespace {
+
+/// Why, in words for a person: SQLite's own and its statement are for a report. Of ours what stands
+/// before the point in the middle is meant to be read.
+QString whyText(const StorageError& error) {
+    if (error.sqliteCode == 0)
+        return fromUtf8(std::string_view(error.detail).substr(0, error.detail.find(" · ")));
+    // Two of SQLite's result codes; their numbers are part of its documented interface.
+    constexpr int outOfMemory = 7;
+    constexpr int ioError = 10;
+    switch (error.trouble) {
+        case Trouble::Damaged:
+            return say(QT_TRANSLATE_NOOP("refusals", "its pages do not fit together"));
+        case Trouble::NotWritable:
+            return say(
+                QT_TRANSLATE_NOOP("refusals", "it, or the folder it lies in, cannot be opened"));
+        default:
+            break;
+    }
+    switch (error.sqliteCode & 0xff) {
+        case outOfMemory:
+            return say(QT_TRANSLATE_NOOP("refusals", "the machine ran out of memory"));
+        case ioError:
+            return say(QT_TRANSLATE_NOOP("refusals", "the disk or its connection failed"));
+        default:
+            return say(QT_TRANSLATE_NOOP("refusals", "the file did not take it"));
+    }
+}
+
+}  // namespace
+
 QString sentence(const StorageError& error) {
     QString text = say(troubleText(error.trouble));
-    if (text.contains(QLatin1String("%2")))
+    if (error.trouble == Trouble::Newer)
         return text.arg(fromUtf8(error.path), fromUtf8(error.detail));
+    if (text.contains(QLatin1String("%2"))) return text.arg(fromUtf8(error.path), whyText(error));
     return text.arg(fromUtf8(error.path));
 }
 

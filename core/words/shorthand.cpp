@@ -111,6 +111,8 @@ constexpr auto wholeMarks = std::to_array<WholeMark>({
     {"c0", [](SheetLine& line) { line.seen.cappedBrood = false; }},
     {"q", [](SheetLine& line) { line.seen.queenSeen = true; }},
     {"q?", [](SheetLine& line) { line.seen.queenSeen = false; }},
+    // Who writes e0, l0 and c0 writes this too.
+    {"q0", [](SheetLine& line) { line.seen.queenSeen = false; }},
     {"x", [](SheetLine& line) { line.seen.looked = Looked::NotOpened; }},
     {"lid", [](SheetLine& line) { line.seen.looked = Looked::LidOnly; }},
     {"light", [](SheetLine& line) { line.seen.heft = Heft::Light; }},
@@ -233,24 +235,65 @@ std::string folded(std::string_view word) {
     return lower;
 }
 
+/// A comma after a mark parts it from the next, as on paper.
+std::string_view withoutComma(std::string_view word) {
+    if (word.size() > 1 && (word.ends_with(',') || word.ends_with(';'))) word.remove_suffix(1);
+    return word;
+}
+
+/// Takes a word that is a mark where it stands: "lid" opens the line of a hive whose lid alone was
+/// lifted; later it is a word ("new lid").
+bool takeWord(SheetLine& line, std::string_view word, bool first) {
+    const std::string mark = folded(withoutComma(word));
+    return (first || mark != "lid") && takeMark(line, mark);
+}
+
 void takeLine(SheetLine& line, std::string_view text) {
     std::string note;
     bool first = true;
     for (const std::string_view word : wordsOf(text)) {
-        // A comma after a mark parts it from the next, as on paper.
-        std::string_view bare = word;
-        if (bare.size() > 1 && (bare.ends_with(',') || bare.ends_with(';'))) bare.remove_suffix(1);
-        // "lid" opens the line of a hive whose lid alone was lifted; later it is a word ("new
-        // lid").
-        const bool isWord = !std::exchange(first, false) && folded(bare) == "lid";
-        if (!isWord && takeMark(line, folded(bare))) continue;
+        if (takeWord(line, word, std::exchange(first, false))) continue;
         note += (note.empty() ? "" : " ") + std::string(word);
     }
     if (note.empty()) return;
     line.seen.note += (line.seen.note.empty() ? "" : " ") + note;
 }
 
+/// Whether two marks say two different things of one.
+bool contradict(const SheetLine& a, const SheetLine& b) {
+    const auto differ = [](const auto& one, const auto& two) { return one && two && one != two; };
+    const Seen& x = a.seen;
+    const Seen& y = b.seen;
+    const bool cells = x.queenCells && y.queenCells &&
+                       (x.queenCells != y.queenCells || x.cellState != y.cellState);
+    const bool bees = a.mites && b.mites && a.bees != b.bees;
+    const bool opened =
+        x.looked != Looked::Opened && y.looked != Looked::Opened && x.looked != y.looked;
+    return cells || bees || opened || differ(x.eggs, y.eggs) || differ(x.openBrood, y.openBrood) ||
+           differ(x.cappedBrood, y.cappedBrood) || differ(x.queenSeen, y.queenSeen) ||
+           differ(x.brood, y.brood) || differ(x.stores, y.stores) || differ(x.seams, y.seams) ||
+           differ(x.cellsLeft, y.cellsLeft) || differ(x.temper, y.temper) ||
+           differ(x.heft, y.heft) || differ(a.supersOn, b.supersOn) ||
+           differ(a.supersOff, b.supersOff) || differ(a.deepsOn, b.deepsOn) ||
+           differ(a.deepsOff, b.deepsOff) || differ(a.mites, b.mites) || differ(a.fed, b.fed);
+}
+
 }  // namespace
+
+std::optional<TwoMarks> contradictionIn(std::string_view text) {
+    std::vector<std::pair<std::string_view, SheetLine>> marks;
+    bool first = true;
+    for (const std::string_view word : wordsOf(text)) {
+        SheetLine alone;
+        if (!takeWord(alone, word, std::exchange(first, false))) continue;
+        for (const auto& [earlier, said] : marks)
+            if (contradict(said, alone))
+                return TwoMarks{std::string(withoutComma(earlier)),
+                                std::string(withoutComma(word))};
+        marks.emplace_back(word, std::move(alone));
+    }
+    return std::nullopt;
+}
 
 SheetLine readShorthand(std::string_view text) {
     SheetLine line;

@@ -6,6 +6,7 @@
 //                                       a wash of 4 mites in 300 bees, the note "cross"
 #pragma once
 
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -22,6 +23,17 @@ SheetLine readShorthand(std::string_view line);
 /// other. A hive whose own line marks it not opened or lid only takes nothing from the line for
 /// all.
 SheetLine readShorthand(std::string_view all, std::string_view own);
+
+/// Two marks of one line that cannot both hold, as they were typed.
+struct TwoMarks {
+    std::string one;
+    std::string two;
+    bool operator==(const TwoMarks&) const = default;
+};
+
+/// The first two marks of a line that give the same thing two values: "b7 b8", "e e0", "light
+/// heavy". The same value twice is no contradiction. A line with one is not kept.
+std::optional<TwoMarks> contradictionIn(std::string_view line);
 
 /// The shortest line that says the same: readShorthand(writeShorthand(x)) == x.
 std::string writeShorthand(const SheetLine& line);

@@ -1,6 +1,6 @@
 #include <benchmark/benchmark.h>
 
-#include <QCoreApplication>
+#include <QApplication>
 #include <cstdio>
 
 #include "tests/bench/benches.h"
@@ -8,11 +8,14 @@
 
 int main(int argc, char** argv) {
     using namespace combwright::bench;
-    const QCoreApplication application(argc, argv);
+    // Widgets are painted without a display; programs that are started choose their own.
+    if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
+    const QApplication application(argc, argv);
     addBalanceBenches();
     addPullBenches();
     addCommitBenches();
     addWindowBenches();
+    addBoardBenches();
     benchmark::Initialize(&argc, argv);
     if (benchmark::ReportUnrecognizedArguments(argc, argv)) return 2;
     benchmark::RunSpecifiedBenchmarks();

@@ -8,5 +8,6 @@ void addBalanceBenches();
 void addPullBenches();
 void addCommitBenches();
 void addWindowBenches();
+void addBoardBenches();
 
 }  // namespace combwright::bench

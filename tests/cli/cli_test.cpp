@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include <QFile>
+#include <set>
 
 #include "app/cli/command.h"
 #include "core/storage/migrations.h"
@@ -173,6 +174,26 @@ TEST_F(CommandLine, ActionsSayWhichNeedAReason) {
                 !field[QLatin1String("optional")].toBool())
                 needing.push_back(action[QLatin1String("do")].toString().toStdString());
     EXPECT_THAT(needing, testing::ElementsAre("amend"));
+}
+
+TEST_F(CommandLine, ActionsListWhatAHistoryIsWrittenIn) {
+    ASSERT_EQ(on("new").exit, cli::Done);
+    ASSERT_EQ(on("play", {},
+                 "{\"do\":\"add-yard\",\"on\":\"2027-04-01\",\"yard_name\":\"Hill\"}\n"
+                 "{\"do\":\"undo\"}\n{\"do\":\"redo\"}\n")
+                  .exit,
+              cli::Done);
+    std::set<QString> listed;
+    for (const QJsonValue& action :
+         cli({QStringLiteral("actions"), QStringLiteral("--json")}).array())
+        listed.insert(action[QLatin1String("do")].toString());
+    const QStringList script = on("history", {QStringLiteral("--script")})
+                                   .out.split(QLatin1Char('\n'), Qt::SkipEmptyParts);
+    ASSERT_EQ(script.size(), 3);
+    for (const QString& line : script)
+        EXPECT_TRUE(
+            listed.contains(CliAnswer::json(line).object().value(QLatin1String("do")).toString()))
+            << line.toStdString();
 }
 
 TEST_F(CommandLine, ActionsListEveryFieldAsTextToo) {

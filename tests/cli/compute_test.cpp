@@ -3,6 +3,8 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <QBuffer>
+
 #include "core/exchange/compute/computations.h"
 #include "tests/cli/run_cli.h"
 
@@ -79,12 +81,38 @@ TEST_F(ComputeCommand, AnUnknownNameIsWrongUsage) {
 TEST_F(ComputeCommand, InputThatIsNotOneObjectIsWrongUsage) {
     for (const char* input :
          {"", "   ", "18", "[]", "\"honey\"", "null", "{", "{}{}", R"({"water_percent":NaN})",
-          R"({"water_percent":Infinity})", "{\"water_percent\":18,}", "{} trailing"}) {
+          R"({"water_percent":Infinity})", "{\"water_percent\":18,}", "{} trailing",
+          R"({"water_percent":18.,"temperature_c":20})", R"({"water_percent":.5})",
+          R"({"water_percent":018})", R"({"water_percent":+1})", "{'water_percent':18}"}) {
         const CliAnswer answer = compute("honey-density", input);
         EXPECT_EQ(answer.exit, cli::WrongUsage) << input << '\n' << answer;
         EXPECT_EQ(answer.code(), "wrong_usage") << input;
         EXPECT_TRUE(answer.out.isEmpty()) << input;
     }
+}
+
+TEST_F(ComputeCommand, AKeyGivenTwiceIsRefusedByItsPath) {
+    const CliAnswer answer =
+        compute("honey-density", R"({"water_percent":18,"temperature_c":20,"water_percent":19})");
+    EXPECT_EQ(answer.exit, cli::Refused) << answer;
+    EXPECT_EQ(answer.code(), "duplicate");
+    EXPECT_EQ(answer.field(), "water_percent");
+    EXPECT_TRUE(answer.out.isEmpty());
+}
+
+TEST_F(ComputeCommand, BytesThatAreNoTextAreWrongUsage) {
+    QByteArray given = "{\"do\":\"\xff\"}";
+    QBuffer bytes(&given);
+    ASSERT_TRUE(bytes.open(QIODevice::ReadOnly));
+    QTextStream in(&bytes);
+    CliAnswer answer;
+    QTextStream out(&answer.out, QIODevice::WriteOnly);
+    QTextStream err(&answer.err, QIODevice::WriteOnly);
+    answer.exit = cli::run({QStringLiteral("compute"), QStringLiteral("honey-density")},
+                           {in, out, err}, clock);
+    err.flush();
+    EXPECT_EQ(answer.exit, cli::WrongUsage) << answer;
+    EXPECT_TRUE(answer.err.contains(QStringLiteral("UTF-8"))) << answer;
 }
 
 }  // namespace

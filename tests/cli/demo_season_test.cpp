@@ -12,7 +12,7 @@ TEST_F(DemoCommand, MakesTheSeasonAndSaysUntilWhenItIsTold) {
     const test::CliAnswer made = on("demo", {QStringLiteral("--json")});
     ASSERT_EQ(made.exit, cli::Done) << made;
     EXPECT_TRUE(made.object()[QLatin1String("invented")].toBool());
-    EXPECT_EQ(made.object()[QLatin1String("told_until")].toString(), QLatin1String("2027-11-30"));
+    EXPECT_EQ(made.object()[QLatin1String("told_until")].toString(), QLatin1String("2028-01-29"));
     EXPECT_EQ(on("check").exit, cli::Done);
     const test::CliAnswer yields = on(
         "yields", {QStringLiteral("--season"), QStringLiteral("2027"), QStringLiteral("--json")});

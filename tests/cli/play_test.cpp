@@ -335,5 +335,27 @@ TEST_F(Playing, AsksBackAboutALineThatWasKeptButLooksOdd) {
         << json;
 }
 
+TEST_F(Playing, ALineThatIsNoTextOrSaysAKeyTwiceIsRefused) {
+    QFile script(file("script.play"));
+    ASSERT_TRUE(script.open(QIODevice::WriteOnly));
+    script.write(
+        "{\"do\":\"add-yard\",\"on\":\"2027-04-01\",\"yard_name\":\"Hill\"}\n"
+        "{\"do\":\"add-yard\",\"on\":\"2027-04-01\",\"yard_name\":\"M\xfchle\"}\n");
+    script.close();
+    const CliAnswer bytes = on("play", {script.fileName()});
+    EXPECT_EQ(bytes.exit, cli::WrongUsage) << bytes;
+    EXPECT_TRUE(bytes.err.startsWith(QStringLiteral("Line 2: "))) << bytes;
+    EXPECT_TRUE(bytes.err.contains(QStringLiteral("UTF-8"))) << bytes;
+    EXPECT_EQ(steps(), 1U);
+
+    const CliAnswer twice =
+        on("play", {QStringLiteral("--json")},
+           R"({"do":"add-yard","on":"2027-04-01","yard_name":"Creek","yard_name":"Brook"})");
+    EXPECT_EQ(twice.exit, cli::Refused) << twice;
+    EXPECT_EQ(twice.code(), "duplicate");
+    EXPECT_EQ(twice.field(), "yard_name");
+    EXPECT_EQ(steps(), 1U);
+}
+
 }  // namespace
 }  // namespace combwright

@@ -148,6 +148,11 @@ TEST_F(FileCommands, CheckOfADamagedFile) {
     const CliAnswer json = on("check", {QStringLiteral("--json")});
     EXPECT_EQ(json.exit, cli::FileTrouble);
     EXPECT_EQ(json.code(), "damaged") << json;
+    EXPECT_THAT(text.err.toStdString(), HasSubstr("(its pages do not fit together)"));
+    EXPECT_EQ(json.refused()[QLatin1String("says")].toString(), text.err.trimmed());
+    EXPECT_GT(json.refused()[QLatin1String("detail")].toString().size(),
+              QStringLiteral("its pages do not fit together · ").size())
+        << "what SQLite says is kept for a report";
     EXPECT_TRUE(bytesOf(file()) == bytes);
     EXPECT_EQ(on("backup", {file("copy.combwright")}).exit, cli::FileTrouble);
     EXPECT_FALSE(QFile::exists(file("copy.combwright"))) << "no copy that cannot be proven stays";

@@ -40,6 +40,15 @@ TEST_F(YieldsCommand, AnswersWithAYearBesideAnother) {
     EXPECT_EQ(on("yields", {"--beside", "last"}).exit, cli::WrongUsage);
 }
 
+TEST_F(YieldsCommand, ARunIsNoYear) {
+    for (const char* option : {"--season", "--beside"}) {
+        const CliAnswer answer = on("yields", {"--run", "27-2", option, "2026", "--json"});
+        EXPECT_EQ(answer.exit, cli::WrongUsage) << answer;
+        EXPECT_TRUE(answer.out.isEmpty());
+        EXPECT_TRUE(answer.err.contains(QLatin1String(option))) << answer;
+    }
+}
+
 TEST_F(YieldsCommand, SaysWhy) {
     const QJsonArray why = on("yields", {"--why", "--json"}).object()["why"].toArray();
     ASSERT_GT(why.size(), 10);

@@ -12,6 +12,9 @@
 #include <set>
 
 #include "core/model/season_info.h"
+#include "core/model/storeroom/review.h"
+#include "core/places/bench.h"
+#include "core/places/frame_ledger.h"
 #include "core/places/pages/harvest_summary_page.h"
 #include "core/places/pages/page_text.h"
 #include "core/places/pull_sheet.h"
@@ -105,7 +108,7 @@ const HiveFigures& figuresOf2026() {
 }
 
 TEST_F(ThreeYards, AgreeWithThemselvesAndWithTheirJournalPlayedAnew) {
-    const Season season = upTo("5");
+    const Season season = upTo("6");
     EXPECT_TRUE(season.read().first<SeasonInfo>({})->invented.value_or(false));
     EXPECT_THAT(audit(season.read()), testing::IsEmpty());
     auto again = Season::create(path("again.combwright"), clock);
@@ -116,7 +119,7 @@ TEST_F(ThreeYards, AgreeWithThemselvesAndWithTheirJournalPlayedAnew) {
     const auto compiledIn = makeDemoSeason(path("demo.combwright"), clock);
     ASSERT_TRUE(compiledIn);
     EXPECT_EQ(compiledIn->dump(), season.dump()) << "the program carries other scripts";
-    EXPECT_EQ(demoSeasonDay(), test::day("2027-11-30"));
+    EXPECT_EQ(demoSeasonDay(), test::day("2028-01-29"));
 }
 
 TEST_F(ThreeYards, FirstYearKeepsWhatNobodyKnows) {
@@ -167,7 +170,7 @@ TEST_F(ThreeYards, SecondYearIsWeighedToTheTenth) {
     const RunBalance late = balance(season, "26-4");
     EXPECT_GT(*late.waterHigh, 18.0);
     EXPECT_LT(*late.waterLow, 18.0);
-    EXPECT_EQ(season.read().all<Hold>().size(), 2U);
+    EXPECT_EQ(season.read().all<Hold>().size(), 3U) << "the box, its colony, the bucket";
     EXPECT_THAT(stillHeld(season), testing::IsEmpty());
 }
 
@@ -252,6 +255,27 @@ TEST_F(ThreeYards, ThirdYearNamesTheLostBoxAndSaysRevised) {
     EXPECT_THAT(summary, testing::HasSubstr("revised"));
     EXPECT_THAT(summary, testing::HasSubstr("H2 is 27.7 kg, was 14.9"));
     EXPECT_THAT(stillHeld(season), testing::UnorderedElementsAre("M22", "B6"));
+}
+
+TEST_F(ThreeYards, WinterGoesOverTheBoxesAndLosesNoFrame) {
+    const Season season = upTo("6");
+    const Day end = test::day("2028-01-29");
+    const FrameLedger frames = frameLedger(season.read());
+    EXPECT_TRUE(frames.conserved());
+    EXPECT_EQ(frames.total.burnt, 2) << "one with moth, one chewed by mice";
+    EXPECT_EQ(frames.total.missing, 1) << "out of M15";
+    EXPECT_EQ(frames.total.melted, 0) << "all wood was good for new foundation";
+    const EveningSum evening = eveningSum(season.read(), test::day("2027-11-27"));
+    EXPECT_EQ(evening.boxes, 10);
+    EXPECT_EQ(evening.expected, Count(90));
+    EXPECT_EQ(evening.found, Count(89));
+    EXPECT_EQ(evening.parts.front().mass, Mass::grams(385));
+    EXPECT_EQ(evening.parts.front().how, How::ByEye);
+    std::int64_t oldCombs = 0;
+    for (const RawWax& wax : season.read().all<RawWax>())
+        if (wax.source == RawWaxSource::OldComb) oldCombs += wax.combs->value();
+    EXPECT_EQ(oldCombs, 12 + 5) << "of nine mediums and two deeps";
+    EXPECT_FALSE(boxesWaiting(season.read(), end).empty()) << "the winter is not over";
 }
 
 TEST_F(ThreeYards, ClosedStandsKeepTheirPlaceInTheYearTheyGave) {

@@ -11,6 +11,7 @@
 #include <functional>
 #include <set>
 
+#include "core/places/pages/page_text.h"
 #include "tests/support/hill_and_creek.h"
 #include "tests/support/in_window.h"
 #include "ui/honey_room/close_day_form.h"
@@ -79,6 +80,19 @@ class InTheHoneyRoom : public test::WindowTest {
 
     HoneyRoomPlace* room = nullptr;
 };
+
+TEST_F(InTheHoneyRoom, TheLoadsOfEveryOpenRunArePrinted) {
+    type("open 27-2 Hill");
+    const auto& hill = test::hillBoxes[0];
+    ASSERT_NE(hill.box, nullptr);
+    type(std::string(hill.box) + " " + kilos(hill.gross));
+    openCreek();
+    ASSERT_EQ(room->sheets().front().id, QStringLiteral("loads"));
+    const QString page = pageText(room->sheets().front().page());
+    for (const char* each : {"27-2", "27-3", hill.box, "C2a"})
+        EXPECT_TRUE(page.contains(QLatin1String(each))) << each << '\n' << page.toStdString();
+    EXPECT_EQ(page.count(QStringLiteral("Lid shut while it turns")), 1);
+}
 
 TEST_F(InTheHoneyRoom, TypedWeightsGiveTheShares) {
     type("open 27-2 Hill");
@@ -545,7 +559,7 @@ TEST_F(InTheHoneyRoom, TabGoesThroughTheRoomAndBack) {
 TEST_F(InTheHoneyRoom, TheSeasonBookShowsItAndItsTableTwin) {
     playAll(session.season(),
             test::runScript("27-2", "Hill", "2027-08-07", test::hillBoxes, 91500, 11000));
-    QTest::keyClick(window.get(), Qt::Key_4, Qt::ControlModifier);
+    QTest::keyClick(window.get(), Qt::Key_5, Qt::ControlModifier);
     auto* book = qobject_cast<SeasonBookPlace*>(window->current());
     ASSERT_NE(book, nullptr);
     EXPECT_EQ(book->head().big.figure, QStringLiteral("91.5"));

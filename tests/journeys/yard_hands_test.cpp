@@ -126,6 +126,36 @@ TEST_F(YardHands, MoveAHiveInTheWalkAndToAnotherYard) {
     EXPECT_EQ(place->board().currentHive()->mark, QStringLiteral("ML2"));
 }
 
+TEST_F(YardHands, TheYardsUsualSuperIsChangedWithAReason) {
+    const auto usual = [&] {
+        const auto kind = file().find(file().find(*place->yard())->usualSuper);
+        return kind ? kind->name.text() : std::string();
+    };
+    const std::string before = usual();
+    inForm([&](QDialog& form) {
+        auto* super = form.findChild<QLineEdit*>(QStringLiteral("usual_super"));
+        ASSERT_NE(super, nullptr);
+        EXPECT_EQ(super->text().toStdString(), before) << "what it is now stands there";
+        super->selectAll();
+        fill(form, "usual_super", "shelf");
+        enter(form);
+        EXPECT_TRUE(form.isVisible()) << "no such kind; it stays typed";
+        super->selectAll();
+        fill(form, "usual_super", "shallow");
+        enter(form);
+        EXPECT_TRUE(form.isVisible()) << "a reason is wanted";
+        fill(form, "why", "lighter to lift");
+        enter(form);
+        EXPECT_FALSE(form.isVisible());
+    });
+    pressForForm(Qt::Key_U);
+    EXPECT_NE(usual(), before);
+    EXPECT_NE(usual().find("shallow"), std::string::npos) << usual();
+    EXPECT_EQ(session.season().history(1).front().info.why, "lighter to lift");
+    undo();
+    EXPECT_EQ(usual(), before);
+}
+
 TEST_F(YardHands, AFormIsTypedIntoAtOnce) {
     inForm([](QDialog& form) {
         // Without a display the form is not active yet; what has its focus will have the keys.

@@ -21,20 +21,6 @@ CombState combOf(const std::optional<Comb>& comb) {
     return CombState::Unknown;
 }
 
-FrameView flatView(const FlatFrame& flat, const FrameShape& shape, std::uint64_t seed) {
-    FrameView view;
-    view.shape = shape;
-    view.comb = combOf(flat.comb);
-    if (view.comb == CombState::PartDrawn) view.drawn = 0.5;
-    view.wet = flat.wet;
-    view.a = {flat.filledA, flat.capped, std::nullopt};
-    view.b = SideView{flat.filledB, flat.capped, std::nullopt};
-    for (const char letter : flat.faults)
-        if (const auto fault = faultFor(QLatin1Char(letter))) view.faults.push_back(*fault);
-    view.seed = seed;
-    return view;
-}
-
 }  // namespace
 
 FrameShape frameShapeOf(const std::optional<FrameKind>& kind) {
@@ -50,6 +36,20 @@ FrameShape frameShapeOf(const std::optional<FrameKind>& kind) {
     take(shape.combWidth, kind->combWidth);
     take(shape.combHeight, kind->combHeight);
     return shape;
+}
+
+FrameView flatView(const FlatFrame& flat, const FrameShape& shape, std::uint64_t seed) {
+    FrameView view;
+    view.shape = shape;
+    view.comb = combOf(flat.comb);
+    if (view.comb == CombState::PartDrawn) view.drawn = 0.5;
+    view.wet = flat.wet;
+    view.a = {flat.filledA, flat.capped, std::nullopt};
+    view.b = SideView{flat.filledB, flat.capped, std::nullopt};
+    for (const char letter : flat.faults)
+        if (const auto fault = faultFor(QLatin1Char(letter))) view.faults.push_back(*fault);
+    view.seed = seed;
+    return view;
 }
 
 FrameRowView flatRow(const QString& mark, const std::vector<FlatFrame>& frames,

@@ -2,6 +2,7 @@
 // lays one out.
 #pragma once
 
+#include <cstdint>
 #include <optional>
 #include <vector>
 
@@ -13,6 +14,9 @@ namespace combwright {
 
 /// Measures of a kind of frame; those nobody recorded, or of no kind at all, are a usual frame's.
 FrameShape frameShapeOf(const std::optional<FrameKind>& kind);
+
+/// One frame laid flat; its edge wobbles by the seed.
+FrameView flatView(const FlatFrame& flat, const FrameShape& shape, std::uint64_t seed);
 
 /// Those with a place first, then the counted ones; a frame looks the same every time it is drawn.
 FrameRowView flatRow(const QString& mark, const std::vector<FlatFrame>& frames,

@@ -27,6 +27,18 @@ struct FrameRowTexts {
 
 }  // namespace
 
+double frameGap(const Look& look) { return look.px(3.0); }
+double countedGap(const Look& look) { return look.px(9.0); }
+
+void paintCountedRule(QPainter& painter, QPointF topLeft, double right, const Look& look) {
+    const PainterState state(painter);
+    painter.setRenderHint(QPainter::Antialiasing);
+    const double y = topLeft.y() - look.px(3.0), left = topLeft.x();
+    painter.setPen(plainPen(look.tone(Tone::Line), look.px(1.0)));
+    painter.drawPolyline(
+        QPolygonF({{left, y + look.px(3.0)}, {left, y}, {right, y}, {right, y + look.px(3.0)}}));
+}
+
 double frameRowHeight(const FrameRowView& row, const Look& look) {
     return rowFrameHeight(row, look) + look.px(4.0);
 }
@@ -38,11 +50,11 @@ std::vector<QRectF> frameRowPlaces(const QRectF& box, const FrameRowView& row, c
     const auto stand = [&](std::size_t count) {
         for (std::size_t i = 0; i < count; ++i) {
             places.emplace_back(x, box.bottom() - height, width, height);
-            x += width + look.px(3.0);
+            x += width + frameGap(look);
         }
     };
     stand(row.pointed.size());
-    if (!row.pointed.empty() && !row.counted.empty()) x += look.px(9.0);
+    if (!row.pointed.empty() && !row.counted.empty()) x += countedGap(look);
     stand(row.counted.size());
     return places;
 }
@@ -56,17 +68,11 @@ void paintFrameRow(QPainter& painter, const QRectF& box, const FrameRowView& row
         paintFrame(painter, places[i], frame, look);
     }
     if (row.counted.empty()) return;
-    const PainterState state(painter);
-    painter.setRenderHint(QPainter::Antialiasing);
     // The rule covers what was found; one that should be there and is not stands outside it.
     std::size_t last = places.size();
     while (last > pointed && !row.counted[last - 1 - pointed].found) --last;
     if (last == pointed) return;
-    const double y = places[pointed].top() - look.px(3.0), left = places[pointed].left();
-    const double right = places[last - 1].right();
-    painter.setPen(plainPen(look.tone(Tone::Line), look.px(1.0)));
-    painter.drawPolyline(
-        QPolygonF({{left, y + look.px(3.0)}, {left, y}, {right, y}, {right, y + look.px(3.0)}}));
+    paintCountedRule(painter, places[pointed].topLeft(), places[last - 1].right(), look);
 }
 
 QString spoken(const FrameRowView& row) {

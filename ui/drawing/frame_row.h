@@ -28,6 +28,12 @@ double frameRowHeight(const FrameRowView& row, const Look& look);
 /// Draws the row from the left of the rectangle, standing on its lower edge.
 void paintFrameRow(QPainter& painter, const QRectF& box, const FrameRowView& row, const Look& look);
 
+/// Between two frames, and more between those pointed at and those counted, px.
+double frameGap(const Look& look);
+double countedGap(const Look& look);
+/// The rule over counted frames, from the upper left of the first to the right of the last.
+void paintCountedRule(QPainter& painter, QPointF topLeft, double right, const Look& look);
+
 /// "M11: 1 frame, drawn comb; W web of moth. … 6 counted: …"
 QString spoken(const FrameRowView& row);
 

@@ -56,7 +56,7 @@ std::vector<Id<Extraction>> HoneyRoomPlace::runsForLoads() const {
     return runs;
 }
 
-void HoneyRoomPlace::reload() {
+void HoneyRoomPlace::readAnew() {
     if (!session().hasSeason()) return;
     fillRuns();
     m_entry->setRun(m_run, m_open);

@@ -460,12 +460,24 @@ std::vector<KeyHint> HoneyRoomPlace::hints() const {
             {QStringLiteral("Ctrl+↵"), tr("close the day")}};
 }
 
+/// What is shown, as the person laid it out, and behind it the loads of the other open runs: who
+/// pins a sheet up in the room spins from it all day.
+std::vector<LoadSheet> HoneyRoomPlace::loadsToPrint() const {
+    std::vector<LoadSheet> sheets{m_load->sheet()};
+    const LoadRules alone{false, m_load->rules().mixKinds};
+    for (const Extraction& run : openRuns(session().read())) {
+        const auto& shown = sheets.front().runs;
+        if (std::find(shown.begin(), shown.end(), run.name.text()) != shown.end()) continue;
+        auto other = loadSheet(session().read(), {run.id}, session().clock().today(), alone);
+        if (other) sheets.push_back(*std::move(other));
+    }
+    return sheets;
+}
+
 std::vector<PrintSheet> HoneyRoomPlace::sheets() const {
     std::vector<PrintSheet> sheets{
         {QStringLiteral("loads"), tr("Extractor loads"),
-         [this] {
-             return loadsPage(session().read(), m_load->sheet(), session().clock().today());
-         }},
+         [this] { return loadsPage(session().read(), loadsToPrint(), session().clock().today()); }},
         {QStringLiteral("run-balance"), tr("Balance of the run"), [this] {
              const RunBalance& balance = m_balance ? *m_balance : *m_shown;
              return runBalancePage(session().read(), balance, session().clock().today());

@@ -33,7 +33,6 @@ class HoneyRoomPlace : public Place {
     std::vector<Explained> explained() const override;
     QString help() const override;
     void act() override;
-    void reload() override;
     QWidget* headControls() override { return m_runs; }
 
     std::optional<Id<Extraction>> run() const { return m_run; }
@@ -46,6 +45,7 @@ class HoneyRoomPlace : public Place {
     void closeDay();
 
   protected:
+    void readAnew() override;
     void focusInEvent(QFocusEvent*) override { m_entry->setFocus(); }
     void resizeEvent(QResizeEvent*) override { arrange(); }
     void keyPressEvent(QKeyEvent* event) override;
@@ -70,6 +70,7 @@ class HoneyRoomPlace : public Place {
     void takeOut();
     void spun(Ran ran);
     std::vector<Id<Extraction>> runsForLoads() const;
+    std::vector<LoadSheet> loadsToPrint() const;
     bool isOpen() const { return m_open; }
     QString muted(const QString& text) const;
 

@@ -240,7 +240,7 @@ bool PullPlace::takeBack() {
     return true;
 }
 
-void PullPlace::reload() {
+void PullPlace::readAnew() {
     if (!session().hasSeason()) return;
     const Day today = session().clock().today();
     m_kept = keptPull(session().read(), today);

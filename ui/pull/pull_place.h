@@ -42,7 +42,6 @@ class PullPlace : public Place {
     QString help() const override;
     void act() override;
     bool takeBack() override;
-    void reload() override;
     void settle() override;
 
     const PullSheet& sheet() const { return m_sheet; }
@@ -51,6 +50,7 @@ class PullPlace : public Place {
     void reckonBy(Reckoner reckoner) { m_reckoner = std::move(reckoner); }
 
   protected:
+    void readAnew() override;
     void focusInEvent(QFocusEvent*) override { m_board->setFocus(); }
     void resizeEvent(QResizeEvent* event) override;
 

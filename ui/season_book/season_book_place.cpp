@@ -200,7 +200,7 @@ bool SeasonBookPlace::anyHoney() const {
     return m_season.total > Mass() || !m_season.runs.empty() || m_season.before;
 }
 
-void SeasonBookPlace::reload() {
+void SeasonBookPlace::readAnew() {
     if (!session().hasSeason()) return;
     fillYears();
     m_season = seasonYield(session().read(), m_year, m_beside);

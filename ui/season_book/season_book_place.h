@@ -30,7 +30,6 @@ class SeasonBookPlace : public Place {
     std::vector<Explained> explained() const override;
     QString help() const override;
     void act() override { Q_EMIT printAsked(); }
-    void reload() override;
     QWidget* headControls() override { return m_controls; }
 
     Timeline& timeline() { return *m_timeline; }
@@ -50,6 +49,7 @@ class SeasonBookPlace : public Place {
     bool exportTo(const QString& path);
 
   protected:
+    void readAnew() override;
     void focusInEvent(QFocusEvent*) override;
     void resizeEvent(QResizeEvent* event) override;
     bool eventFilter(QObject* watched, QEvent* event) override;

@@ -27,6 +27,7 @@
 #include "ui/shell/notice_bar.h"
 #include "ui/shell/program_icon.h"
 #include "ui/shell/start_page.h"
+#include "ui/storeroom/storeroom_place.h"
 #include "ui/yard/yard_place.h"
 
 namespace combwright {
@@ -63,6 +64,7 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
     addPlace(new YardPlace(session, m_stack));
     addPlace(new PullPlace(session, m_stack));
     addPlace(new HoneyRoomPlace(session, m_stack));
+    addPlace(new StoreroomPlace(session, m_stack));
     addPlace(new SeasonBookPlace(session, m_stack));
 
     connect(m_rail, &Rail::chosen, this, &MainWindow::goTo);
@@ -227,15 +229,20 @@ void MainWindow::print() {
     if (!place) return;
     place->keepTyped();
     place->settle();
-    const auto sheets = place->sheets();
-    if (!sheets.empty()) printWithPreview(this, sheets.front().page(), m_session.look());
+    std::optional<Page> page;
+    m_session.reading([&] {
+        const auto sheets = place->sheets();
+        if (!sheets.empty()) page = sheets.front().page();
+    });
+    if (page) printWithPreview(this, *page, m_session.look());
 }
 
 void MainWindow::explain() {
     Place* place = current();
     if (!place) return;
     place->settle();
-    const auto figures = place->explained();
+    std::vector<Explained> figures;
+    if (!m_session.reading([&] { figures = place->explained(); })) return;
     if (figures.empty()) {
         m_session.tell(tr("No figure is reckoned here yet."));
         return;
@@ -260,12 +267,13 @@ void MainWindow::changeTextSize(int steps) {
 }
 
 void MainWindow::help() {
-    Place* place = current();
-    if (!place) return;
+    const Place* place = current();
     QDialog dialog(this);
-    dialog.setWindowTitle(place->railWord());
+    dialog.setObjectName(QStringLiteral("help"));
+    dialog.setWindowTitle(place ? place->railWord() : tr("Your seasons"));
     auto* column = new QVBoxLayout(&dialog);
-    auto* text = new QLabel(place->help(), &dialog);
+    auto* text = new QLabel(place ? place->help() : StartPage::help(), &dialog);
+    text->setObjectName(QStringLiteral("help_text"));
     text->setWordWrap(true);
     text->setTextInteractionFlags(Qt::TextSelectableByKeyboard | Qt::TextSelectableByMouse);
     text->setMinimumWidth(m_session.look().space(480));

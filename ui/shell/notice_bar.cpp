@@ -22,7 +22,7 @@ NoticeBar::NoticeBar(Session& session, FileWays& ways, QWidget* parent)
     across->addWidget(m_keep, 0, Qt::AlignTop);
     connect(m_keep, &QPushButton::clicked, &ways, [&ways] { ways.keepOurs(); });
     for (const auto signal : {&Session::seasonChanged, &Session::pathChanged, &Session::movedAway,
-                              &Session::lookChanged})
+                              &Session::readingChanged, &Session::lookChanged})
         connect(&session, signal, this, &NoticeBar::look);
     connect(&session, &Session::changed, this, &NoticeBar::look);
     look();
@@ -40,6 +40,13 @@ void NoticeBar::look() {
         m_text->setText(MovedDialog::whatHappened(standing, m_session.path()) + QLatin1Char(' ') +
                         tr("Nothing more is written until ours is kept as a new file."));
         m_keep->show();
+        show();
+        return;
+    }
+    if (!m_session.unreadable().isEmpty()) {
+        m_text->setText(m_session.unreadable() + QLatin1Char(' ') +
+                        tr("What is shown was read before that."));
+        m_keep->hide();
         show();
         return;
     }

@@ -1,5 +1,6 @@
 // A strip under the head for what holds all the while: that a season is open for reading only, and
-// why, or that its file is no longer where it was. The foot tells what happened; this stays.
+// why, that its file is no longer where it was, or that it could not be read. The foot tells what
+// happened; this stays.
 #pragma once
 
 #include <QLabel>

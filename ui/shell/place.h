@@ -54,8 +54,11 @@ class Place : public QWidget {
     /// Takes back a decision of this place that is no deed yet, as Ctrl+Z does a deed; false where
     /// there is none.
     virtual bool takeBack() { return false; }
-    /// Reads everything anew, and puts it in the units that are shown now.
-    virtual void reload() = 0;
+    /// Reads everything anew, and puts it in the units that are shown now. A file that cannot be
+    /// read is told, and what was shown stays.
+    void reload() {
+        m_session.reading([this] { readAnew(); });
+    }
     /// Keeps what is half typed; called before the place is left or the program ends.
     virtual void keepTyped() {}
     /// Waits until what is reckoned in the background is shown: for pictures, prints and tests.
@@ -68,6 +71,8 @@ class Place : public QWidget {
     void printAsked();  ///< the place's first sheet, with preview
 
   protected:
+    /// What reload does; throws StorageError.
+    virtual void readAnew() = 0;
     Session& session() const { return m_session; }
     const Look& look() const { return m_session.look(); }
 

@@ -70,6 +70,23 @@ bool Session::opening(const QString& path, const std::function<Result<void>()>& 
     return false;
 }
 
+bool Session::reading(const std::function<void()>& view) {
+    if (m_isOpening) {
+        view();
+        return true;
+    }
+    QString trouble;
+    try {
+        view();
+    } catch (const StorageError& error) {
+        trouble = sentence(error);
+    }
+    if (!trouble.isEmpty()) tell(trouble, true);
+    const bool same = trouble == std::exchange(m_unreadable, trouble);
+    if (!same) Q_EMIT readingChanged();
+    return trouble.isEmpty();
+}
+
 std::int64_t Session::newestStep() const {
     const auto newest = m_season->history(1);
     return newest.empty() ? 0 : newest.front().seq;
@@ -100,13 +117,17 @@ void Session::adopt(Season season, std::unique_ptr<QTemporaryDir> sampleFolder) 
     m_sampleClock.reset();
     if (m_sampleFolder) m_sampleClock.emplace(m_clock, demoSeasonDay());
     m_notOpened.reset();
+    m_unreadable.clear();
     m_movedWasSaid = false;
     const QString put = m_drafts.open(isSample() || !m_leavesTrace ? QString() : path());
     listen();
     try {
+        m_isOpening = true;
         Q_EMIT seasonChanged();
+        m_isOpening = false;
     } catch (const StorageError&) {
         // Damage the first look did not find: nothing half shown stays.
+        m_isOpening = false;
         m_season.reset();
         m_sampleFolder.reset();
         m_sampleClock.reset();
@@ -204,6 +225,7 @@ void Session::keepCopy() {
 void Session::close() {
     keepCopy();
     m_drafts.open({});
+    m_unreadable.clear();
     m_season.reset();
     m_sampleFolder.reset();
     m_sampleClock.reset();

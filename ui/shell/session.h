@@ -112,6 +112,11 @@ class Session : public QObject {
     bool together(const std::function<Result<void>(Season&)>& deeds) {
         return guarded([&] { return m_season->together([&] { return deeds(*m_season); }); });
     }
+    /// Reads for a view. A file that cannot be read is told, here and in the notice under the head,
+    /// and false is answered; while a season is being opened the error goes on to who opens it.
+    bool reading(const std::function<void()>& view);
+    /// Why the file could not be read when a view last tried; empty where it could.
+    const QString& unreadable() const { return m_unreadable; }
     /// Takes back the step the foot names; where another program wrote since, it only says so.
     void undo();
     void redo();
@@ -127,10 +132,11 @@ class Session : public QObject {
     const QString& lastAsked() const { return m_asked; }
 
   Q_SIGNALS:
-    void seasonChanged();  ///< another file is open, or none
-    void pathChanged();    ///< the same season goes on in another file, or in its own again
-    void openingFailed();  ///< see notOpened()
-    void movedAway();      ///< the file was moved or replaced: nothing more is written to it
+    void seasonChanged();   ///< another file is open, or none
+    void pathChanged();     ///< the same season goes on in another file, or in its own again
+    void openingFailed();   ///< see notOpened()
+    void readingChanged();  ///< see unreadable()
+    void movedAway();       ///< the file was moved or replaced: nothing more is written to it
     void changed(const combwright::Change& change);
     void lookChanged();
     void unitsChanged();
@@ -159,6 +165,8 @@ class Session : public QObject {
     std::optional<JournalEntry> m_redo;
     std::optional<NotOpened> m_notOpened;
     std::optional<Trouble> m_trouble;  ///< what the world did to the last deed
+    QString m_unreadable;
+    bool m_isOpening = false;  ///< the views fill themselves from a file that may yet be damaged
     bool m_leavesTrace = true;
     bool m_movedWasSaid = false;
     QString m_told;

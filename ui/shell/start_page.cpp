@@ -346,6 +346,30 @@ void StartPage::fill() {
     m_list->updateGeometry();
 }
 
+QString StartPage::help() {
+    const QString paragraphs[] = {
+        tr("A season file holds all your yards, hives, boxes and honey, year after year. You give "
+           "it its name and its place; it is one ordinary file on your own disk. Every "
+           "line is kept in it when it is written, so that nothing needs saving, and Ctrl+Z takes "
+           "any of it back."),
+        tr("Ctrl+N begins a new file: then comes the first yard, and its hives with the boxes that "
+           "stand on them. Ctrl+O opens one that is there; so does dropping it on this window, or "
+           "Enter on one of those opened lately. Delete takes one out of that list and leaves the "
+           "file alone. Ctrl+W closes a season and comes back here."),
+        tr("The sample season is invented, three years of it, to try everything on. It is thrown "
+           "away when you leave it."),
+        tr("Each time a season that was changed is closed, a copy that was read through and proven "
+           "is laid in the folder beside it. \"Look at a copy\" shows what each of them holds and "
+           "restores one into a new file, which is then opened; the copy stays, and so does the "
+           "file it was made of. Keep a copy on another disk too: a folder beside the file goes "
+           "down with its disk."),
+        tr("Tab goes from button to button, Enter presses one. Ctrl+U changes between kilograms "
+           "and pounds, Ctrl and plus makes the text larger.")};
+    QStringList text;
+    for (const QString& each : paragraphs) text << each;
+    return text.join(QStringLiteral("\n\n"));
+}
+
 void StartPage::begin() {
     if (m_trouble->isVisibleTo(this) && m_troubleCopies->isVisibleTo(this))
         m_troubleCopies->setFocus();

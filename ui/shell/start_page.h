@@ -37,6 +37,8 @@ class StartPage : public QWidget {
 
   public:
     StartPage(Session& session, FileWays& ways, QWidget* parent = nullptr);
+    /// What a season file is, how one begins and how a copy is taken up again.
+    static QString help();
     /// Puts the cursor where one begins.
     void begin();
 

@@ -86,11 +86,11 @@ void BenchPanel::restyle() {
 
 void BenchPanel::show(const std::optional<BenchView>& view) {
     const Look& look = m_session.look();
-    for (QWidget* each : std::initializer_list<QWidget*>{m_row, m_line, m_echo})
+    for (QWidget* each : std::initializer_list<QWidget*>{m_row, m_line})
         each->setVisible(view.has_value());
     if (!view) {
         m_head->setText(QStringLiteral("<b>%1</b>").arg(tr("On the bench: nothing")));
-        for (QLabel* each : {m_alarm, m_facts, m_why}) each->hide();
+        for (QLabel* each : {m_alarm, m_facts, m_why, m_echo}) each->hide();
         return;
     }
     m_head->setText(QStringLiteral("<b>%1</b>&emsp;%2")
@@ -99,10 +99,10 @@ void BenchPanel::show(const std::optional<BenchView>& view) {
     m_alarm->setText(coloured(view->alarm.toHtmlEscaped(), look.tone(Tone::Warn)));
     m_alarm->setVisible(!view->alarm.isEmpty());
     m_facts->setText(view->facts.toHtmlEscaped());
-    m_facts->setVisible(!view->facts.isEmpty());
     m_why->setText(coloured(view->why.toHtmlEscaped(), look.tone(Tone::Muted)));
     m_why->setVisible(!view->why.isEmpty());
     m_row->show(view->frames, view->current);
+    m_facts->setVisible(!view->facts.isEmpty() && m_line->text().trimmed().isEmpty());
 }
 
 void BenchPanel::showEvening(const QString& sum) {
@@ -124,11 +124,13 @@ void BenchPanel::readBack() {
     const Look& look = m_session.look();
     const QString typed = m_line->text().trimmed();
     if (typed.isEmpty() || !m_reader) {
-        m_echo->setText(coloured(tr("Type the counts, or go to a frame with ← → and press a letter "
-                                    "for what is seen, a digit for what becomes of it."),
-                                 look.tone(Tone::Muted)));
+        m_echo->hide();
+        m_facts->setVisible(!m_facts->text().isEmpty() && m_line->isVisible());
         return;
     }
+    // What was last seen of the box gives way to what is being said of it now.
+    m_facts->hide();
+    m_echo->show();
     const Echo echo = m_reader(typed);
     m_echo->setText(
         coloured(echo.words.toHtmlEscaped(), look.tone(echo.bad ? Tone::Warn : Tone::Ink)));

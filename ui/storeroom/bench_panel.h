@@ -19,7 +19,7 @@ struct BenchView {
     QString mark;
     QString head;   ///< "both sides; 8 found of 9"
     QString alarm;  ///< what must not be missed, said in the warning tone: a hold, a change since
-    std::vector<BenchFrame> frames;
+    std::vector<BenchRowFrame> frames;
     std::optional<std::size_t> current;
     QString facts;  ///< "web yes · comb of '24 × 3 · scraped off 70 g"
     QString why;    ///< why the verdict of the current frame follows

@@ -22,60 +22,71 @@ constexpr double benchGroupGap = 16.0;
 BenchRow::BenchRow(Session& session, QWidget* parent) : QWidget(parent), m_session(session) {
     setObjectName(QStringLiteral("bench_row"));
     setAccessibleName(tr("Frames of the box on the bench"));
-    connect(&session, &Session::lookChanged, this, [this] { fit(); });
+    QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+    policy.setHeightForWidth(true);
+    setSizePolicy(policy);
+    connect(&session, &Session::lookChanged, this, [this] { updateGeometry(); });
 }
 
-void BenchRow::show(std::vector<BenchFrame> frames, std::optional<std::size_t> current) {
+void BenchRow::show(std::vector<BenchRowFrame> frames, std::optional<std::size_t> current) {
     m_frames = std::move(frames);
     m_current = current;
     QStringList said;
-    for (const BenchFrame& each : m_frames)
+    for (const BenchRowFrame& each : m_frames)
         said << spoken(each.view) + QLatin1Char(' ') + each.verdict + QLatin1Char('.');
     setAccessibleDescription(said.join(QLatin1Char(' ')));
-    fit();
+    updateGeometry();
     update();
 }
 
-double BenchRow::frameWidth() const {
+double BenchRow::frameWidth(double width) const {
     const Look& look = m_session.look();
     const auto count = static_cast<double>(std::max<std::size_t>(m_frames.size(), 1));
     const double gaps = look.px(benchGap) * count + look.px(benchGroupGap);
-    return std::clamp((width() - gaps) / count, look.px(benchNarrowest), look.px(benchWidest));
+    return std::clamp((width - gaps) / count, look.px(benchNarrowest), look.px(benchWidest));
 }
 
-double BenchRow::frameHeight() const {
+double BenchRow::frameHeight(double width) const {
     double tallest = 0.0;
-    for (const BenchFrame& each : m_frames)
+    for (const BenchRowFrame& each : m_frames)
         tallest = std::max(
-            tallest, combwright::frameSize(each.view, frameWidth(), m_session.look()).height());
+            tallest,
+            combwright::frameSize(each.view, frameWidth(width), m_session.look()).height());
     return tallest;
 }
 
-std::size_t BenchRow::perRow() const {
+std::size_t BenchRow::perRow(double width) const {
     const Look& look = m_session.look();
-    const double step = frameWidth() + look.px(benchGap);
+    const double step = frameWidth(width) + look.px(benchGap);
     return static_cast<std::size_t>(
-        std::max(1.0, std::floor((width() - look.px(benchGroupGap)) / step + 0.01)));
+        std::max(1.0, std::floor((width - look.px(benchGroupGap)) / step + 0.01)));
 }
 
-double BenchRow::rowHeight() const {
+double BenchRow::rowHeight(double width) const {
     const Look& look = m_session.look();
-    return look.px(22.0) + frameHeight() + lineStep(look.font(TextSize::Note)) + look.px(6.0);
+    return look.px(22.0) + frameHeight(width) + lineStep(look.font(TextSize::Note)) + look.px(6.0);
 }
 
-void BenchRow::fit() {
-    const std::size_t rows = m_frames.empty() ? 0 : (m_frames.size() + perRow() - 1) / perRow();
-    setFixedHeight(static_cast<int>(std::ceil(rowHeight() * static_cast<double>(rows))));
+int BenchRow::heightForWidth(int width) const {
+    if (m_frames.empty()) return 0;
+    const std::size_t rows = (m_frames.size() + perRow(width) - 1) / perRow(width);
+    return static_cast<int>(std::ceil(rowHeight(width) * static_cast<double>(rows)));
+}
+
+QSize BenchRow::minimumSizeHint() const {
+    const int least = m_session.look().space(200);
+    return {least, heightForWidth(std::max(width(), least))};
 }
 
 QRectF BenchRow::placeOf(std::size_t frame) const {
     const Look& look = m_session.look();
-    const std::size_t each = perRow();
+    const std::size_t each = perRow(width());
     const auto column = static_cast<double>(frame % each);
-    double x = column * (frameWidth() + look.px(benchGap)) + look.px(3.0);
+    double x = column * (frameWidth(width()) + look.px(benchGap)) + look.px(3.0);
     if (frame < m_frames.size() && m_frames[frame].counted && !m_frames.front().counted)
         x += look.px(benchGroupGap - benchGap);
-    return {x, rowHeight() * static_cast<double>(frame / each), frameWidth(), rowHeight()};
+    return {x, rowHeight(width()) * static_cast<double>(frame / each), frameWidth(width()),
+            rowHeight(width())};
 }
 
 void BenchRow::paintEvent(QPaintEvent*) {
@@ -84,7 +95,7 @@ void BenchRow::paintEvent(QPaintEvent*) {
     painter.setRenderHint(QPainter::Antialiasing);
     const QFont note = look.font(TextSize::Note);
     for (std::size_t i = 0; i < m_frames.size(); ++i) {
-        const BenchFrame& each = m_frames[i];
+        const BenchRowFrame& each = m_frames[i];
         const QRectF place = placeOf(i);
         const double words = lineStep(note) + look.px(6.0);
         paintFrame(painter, place.adjusted(0, look.px(2.0), 0, -words), each.view, look);
@@ -102,7 +113,7 @@ void BenchRow::paintEvent(QPaintEvent*) {
         }
     }
     // One mark over all that are known only as a count, a row at a time.
-    const std::size_t each = perRow();
+    const std::size_t each = perRow(width());
     for (std::size_t first = 0; first < m_frames.size(); first += each) {
         const std::size_t end = std::min(first + each, m_frames.size());
         std::size_t from = first;

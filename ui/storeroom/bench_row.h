@@ -13,7 +13,7 @@
 
 namespace combwright {
 
-struct BenchFrame {
+struct BenchRowFrame {
     FrameView view;
     QString verdict;      ///< below it: "3 repair"
     bool plain = true;    ///< kept: the verdict is said softly
@@ -25,9 +25,14 @@ class BenchRow : public QWidget {
 
   public:
     explicit BenchRow(Session& session, QWidget* parent = nullptr);
-    void show(std::vector<BenchFrame> frames, std::optional<std::size_t> current);
+    void show(std::vector<BenchRowFrame> frames, std::optional<std::size_t> current);
     /// Where a frame lies, flags and verdict included.
     QRectF placeOf(std::size_t frame) const;
+
+    bool hasHeightForWidth() const override { return true; }
+    int heightForWidth(int width) const override;
+    QSize sizeHint() const override { return {width(), heightForWidth(width())}; }
+    QSize minimumSizeHint() const override;
 
   Q_SIGNALS:
     void frameClicked(int frame);
@@ -35,17 +40,15 @@ class BenchRow : public QWidget {
   protected:
     void paintEvent(QPaintEvent*) override;
     void mousePressEvent(QMouseEvent* event) override;
-    void resizeEvent(QResizeEvent*) override { fit(); }
 
   private:
-    void fit();
-    double frameWidth() const;
-    double frameHeight() const;
-    std::size_t perRow() const;
-    double rowHeight() const;
+    double frameWidth(double width) const;
+    double frameHeight(double width) const;
+    std::size_t perRow(double width) const;
+    double rowHeight(double width) const;
 
     Session& m_session;
-    std::vector<BenchFrame> m_frames;
+    std::vector<BenchRowFrame> m_frames;
     std::optional<std::size_t> m_current;
 };
 

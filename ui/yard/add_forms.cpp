@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 
+#include "core/actions/amend/amend.h"
 #include "core/actions/boxes/box_list.h"
 #include "core/actions/boxes/boxes.h"
 #include "core/actions/yard/yards.h"
@@ -13,6 +14,16 @@ namespace combwright {
 namespace {
 
 QString formWord(const char* text) { return QCoreApplication::translate("add_forms", text); }
+
+/// The kind of box a person means; what is not known is told.
+std::optional<BoxKind> kindTyped(Session& session, const QString& typed) {
+    auto kind = boxKindNamed(session.read(), typed.toStdString());
+    if (!kind)
+        session.tell(formWord("No kind of box is called \"%1\". It may be: %2.")
+                         .arg(typed, fromUtf8(kindWords(session.read()))),
+                     true);
+    return kind;
+}
 
 }  // namespace
 
@@ -38,13 +49,8 @@ std::optional<Id<Yard>> askForYard(QWidget* parent, Session& session, Day on) {
                     .winterNeed = {},
                     .usualSuper = {}};
         if (!super->text().trimmed().isEmpty()) {
-            const auto kind = boxKindNamed(session.read(), super->text().toStdString());
-            if (!kind) {
-                session.tell(formWord("No kind of box is called \"%1\". It may be: %2.")
-                                 .arg(super->text(), fromUtf8(kindWords(session.read()))),
-                             true);
-                return false;
-            }
+            const auto kind = kindTyped(session, super->text());
+            if (!kind) return false;
             add.usualSuper = kind->id;
         }
         made = session.run(add);
@@ -52,6 +58,30 @@ std::optional<Id<Yard>> askForYard(QWidget* parent, Session& session, Day on) {
     });
     form.exec();
     return made;
+}
+
+bool askForUsualSuper(QWidget* parent, Session& session, const Yard& yard, Day on) {
+    SmallForm form(parent, session,
+                   formWord("The usual super of %1").arg(fromUtf8(yard.name.text())));
+    auto* super = form.line(formWord("Usual super"), "usual_super",
+                            formWord("medium: what +1 on the sheet puts on"));
+    if (const auto kind = session.read().find(yard.usualSuper))
+        super->setText(fromUtf8(kind->name.text()));
+    auto* why = form.line(formWord("Why"), "why", formWord("shallow ones from this year on"));
+    form.say(formWord("Boxes that were put on stay what they are."));
+    form.onAccept([&] {
+        Yard after = yard;
+        after.usualSuper.reset();
+        if (!super->text().trimmed().isEmpty()) {
+            const auto kind = kindTyped(session, super->text());
+            if (!kind) return false;
+            after.usualSuper = kind->id;
+        }
+        const auto change = amendment(on, yard, after);
+        return !change || session.run(*change, StepNote{why->text().simplified().toStdString(), {}})
+                              .has_value();
+    });
+    return form.exec() == QDialog::Accepted;
 }
 
 std::optional<Id<Hive>> askForHive(QWidget* parent, Session& session, Id<Yard> yard, Day on) {

@@ -147,16 +147,17 @@ QString cellsUnder(const YardSheetRow& row) {
                                       : boardWord("%1 queen cells left").arg(cells->value->value());
 }
 
-/// What was done or seen on the day itself, in one line.
+/// What was done or seen on the day itself, in one line. Supers put on count however they came:
+/// by a line of the sheet, by hand on the board, or by both.
 QString dayUnder(const YardSheetRow& row) {
+    if (row.supersPutOn > 0)
+        return row.supersPutOn == 1
+                   ? boardWord("1 super on today")
+                   : boardWord("%1 supers on today").arg(static_cast<qlonglong>(row.supersPutOn));
     if (!row.today)
         return row.last ? boardWord("last seen %1").arg(dayAndMonth(row.last->on))
                         : boardWord("never looked into");
     if (row.today->seen.looked == Looked::LidOnly) return boardWord("lid only");
-    if (row.line.supersOn)
-        return row.line.supersOn->value() == 1
-                   ? boardWord("1 super on today")
-                   : boardWord("%1 supers on today").arg(row.line.supersOn->value());
     if (row.line.supersOff)
         return row.line.supersOff->value() == 1
                    ? boardWord("1 super off today")

@@ -8,11 +8,10 @@
 #include "core/actions/yard/sheet.h"
 #include "core/actions/yard/yards.h"
 #include "core/words/read_back.h"
-#include "core/words/shorthand.h"
 #include "core/words/words.h"
+#include "ui/common/flow_row.h"
 #include "ui/yard/add_forms.h"
 #include "ui/yard/board_hives.h"
-#include "ui/common/flow_row.h"
 #include "ui/yard/hive_forms.h"
 
 namespace combwright {
@@ -115,7 +114,7 @@ void BoardPage::addButtons() {
     auto* menu = new QMenu(add);
     for (const auto& [text, key] :
          {std::pair{tr("A hive  H"), Qt::Key_H}, std::pair{tr("Boxes  N"), Qt::Key_N},
-          std::pair{tr("A yard  Y"), Qt::Key_Y}})
+          std::pair{tr("A yard  Y"), Qt::Key_Y}, std::pair{tr("Usual super  U"), Qt::Key_U}})
         menu->addAction(text, this, [this, key = key] { press(key); });
     add->setMenu(menu);
     row->layout()->addWidget(add);
@@ -224,6 +223,10 @@ bool BoardPage::press(int key) {
         case Qt::Key_N:
             newBoxes();
             return true;
+        case Qt::Key_U:
+            askForUsualSuper(this, m_session, m_sheet.yard, m_sheet.on);
+            m_board->setFocus();
+            return true;
         case Qt::Key_W:
             write();
             return true;
@@ -270,9 +273,7 @@ void BoardPage::write() {
                     tr("e b7 s3 +1; S shows every mark"),
                     wasThere ? fromUtf8(row->today->line) : QString()};
     asked.keptOnLeaving = true;
-    asked.readBack = [all](const QString& text) {
-        return readBack(readShorthand(all, text.toStdString()));
-    };
+    asked.readBack = [all](const QString& text) { return readBackTyped(all, text.toStdString()); };
     asked.deed = [this, hive, wasThere, on, note](const QString& text) {
         if (text.isEmpty())
             return !wasThere ||
@@ -395,8 +396,10 @@ void BoardPage::moveHiveBy(int step) {
     const YardSheetRow* row = currentRow();
     const int to = m_board->current() + step;
     if (!row || to < 0 || to >= static_cast<int>(m_sheet.rows.size())) return;
-    m_session.run(
-        MoveHive{.on = m_sheet.on, .hive = row->hive.id, .yard = {}, .standOrder = Count(to + 1)});
+    // Its own number: on a past day hives set up later stand between and are not shown.
+    const Hive& there = m_sheet.rows[static_cast<std::size_t>(to)].hive;
+    m_session.run(MoveHive{
+        .on = m_sheet.on, .hive = row->hive.id, .yard = {}, .standOrder = there.standOrder});
 }
 
 void BoardPage::closeHive() {

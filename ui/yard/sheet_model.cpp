@@ -25,7 +25,8 @@ void SheetModel::show(Id<Yard> yard, Day on) {
     m_typing.clear();
     m_yard = yard;
     m_on = on;
-    m_sheet = yardSheet(m_session.read(), yard, on);
+    m_sheet = {};
+    m_session.reading([&] { m_sheet = yardSheet(m_session.read(), yard, on); });
     m_drafts.show(m_session.drafts(),
                   QStringLiteral("yard-sheet %1 %2").arg(yard.number).arg(fromUtf8(isoText(on))));
     endResetModel();
@@ -34,7 +35,8 @@ void SheetModel::show(Id<Yard> yard, Day on) {
 
 void SheetModel::reload() {
     if (!m_session.hasSeason()) return;
-    YardSheet fresh = yardSheet(m_session.read(), m_yard, m_on);
+    YardSheet fresh;
+    if (!m_session.reading([&] { fresh = yardSheet(m_session.read(), m_yard, m_on); })) return;
     const bool sameRows = fresh.rows.size() == m_sheet.rows.size();
     // While a row is kept the editor stands on it; a reset would take it away under the hands.
     if (!sameRows) beginResetModel();
@@ -153,6 +155,11 @@ QString SheetModel::mindTextOf(const YardSheetRow& row) const {
     return texts.join(QStringLiteral("\n"));
 }
 
+QString SheetModel::saidBack(int row) const {
+    const std::string all = row > 0 && m_sheet.visit ? m_sheet.visit->all : std::string();
+    return readBackTyped(all, lineOf(row).toStdString());
+}
+
 QString SheetModel::draftText(const QString& draft) const {
     return tr("%1   typed before and not kept: → takes it, Esc drops it").arg(draft);
 }
@@ -171,7 +178,7 @@ QString SheetModel::textOf(const QModelIndex& index) const {
                 return lineOf(0);
             case ReadBackColumn: {
                 if (const QString draft = draftOf(0); !draft.isEmpty()) return draftText(draft);
-                const QString said = readBack(typedLine(0));
+                const QString said = saidBack(0);
                 return said.isEmpty() ? tr("Touches only hives marked opened. Then put right the "
                                            "few that differ.")
                                       : said;
@@ -211,7 +218,7 @@ QString SheetModel::textOf(const QModelIndex& index) const {
             return lineOf(row);
         case ReadBackColumn:
             if (const QString draft = draftOf(row); !draft.isEmpty()) return draftText(draft);
-            return lineOf(row).isEmpty() ? QString() : readBack(typedLine(row));
+            return lineOf(row).isEmpty() ? QString() : saidBack(row);
         case SupersColumn:
             return hive.supersNow == hive.supersBefore
                        ? QString::number(hive.supersNow)

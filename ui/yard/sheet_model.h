@@ -48,6 +48,8 @@ class SheetModel : public QAbstractTableModel {
     bool takeDraft(int row);
     /// Forgets what was typed or offered in a row; what was kept stands there again.
     void discard(int row);
+    /// The row's line said back in words, as it is typed.
+    QString saidBack(int row) const;
     bool isTyping() const { return !m_typing.empty(); }
 
     int rowCount(const QModelIndex& parent = {}) const override;

@@ -146,6 +146,11 @@ CellsEditor* SheetTable::cells() const {
 void SheetTable::switchCells() {
     const int row = currentIndex().row();
     if (!cellsAreMeant()) return;
+    // A cell has room for one of two marks that contradict; which, only the person can say.
+    if (!m_asCells && row >= 0 && contradictionIn(m_model.lineOf(row).toStdString())) {
+        m_session.tell(m_model.saidBack(row), true);
+        return;
+    }
     m_asCells = !m_asCells;
     if (row < 0) return;
     // The line as it is typed goes over; it is the same line in either shape.

@@ -35,16 +35,15 @@ YardPlace::YardPlace(Session& session, QWidget* parent) : Place(session, parent)
     m_empty = new QWidget(m_pages);
     auto* emptyColumn = new QVBoxLayout(m_empty);
     emptyColumn->setContentsMargins(24, 48, 24, 24);
-    auto* first = new QLabel(tr("No hives stand here yet. First a yard, then its hives with their "
-                                "boxes: ten seconds each."),
-                             m_empty);
-    first->setWordWrap(true);
+    m_emptyText = new QLabel(m_empty);
+    m_emptyText->setObjectName(QStringLiteral("empty_text"));
+    m_emptyText->setWordWrap(true);
     auto* addYardButton = new QPushButton(tr("Add a yard…"), m_empty);
     addYardButton->setObjectName(QStringLiteral("add_yard"));
     auto* addHiveButton = new QPushButton(tr("Add a hive…"), m_empty);
     addHiveButton->setObjectName(QStringLiteral("add_hive"));
     // Not aligned: a text that may wrap is then given the room of one long word only.
-    emptyColumn->addWidget(first);
+    emptyColumn->addWidget(m_emptyText);
     for (QWidget* widget : std::initializer_list<QWidget*>{addYardButton, addHiveButton})
         emptyColumn->addWidget(widget, 0, Qt::AlignLeft);
     emptyColumn->addStretch(1);
@@ -123,7 +122,7 @@ void YardPlace::fitDay() {
     m_day->setFixedWidth(longest + std::max(around, 0) + look().space(8));
 }
 
-void YardPlace::reload() {
+void YardPlace::readAnew() {
     if (!session().hasSeason()) return;
     fillYards();
     m_state = m_yard ? yardSheet(session().read(), *m_yard, m_on) : YardSheet{};
@@ -132,6 +131,12 @@ void YardPlace::reload() {
         m_pages->setCurrentWidget(hasHives ? static_cast<QWidget*>(m_board) : m_empty);
     if (auto* add = m_empty->findChild<QPushButton*>(QStringLiteral("add_hive")))
         add->setVisible(m_yard.has_value());
+    m_emptyText->setText(
+        m_state.youngerHives > 0
+            ? tr("No hive of this yard stood here on %1 yet. Choose a later day above.")
+                  .arg(dayText(m_on))
+            : tr("No hives stand here yet. First a yard, then its hives with their boxes: ten "
+                 "seconds each."));
     m_board->show(m_state);
     Q_EMIT headChanged();
 }
@@ -249,7 +254,9 @@ QString YardPlace::help() const {
               "Shift+Down move it within the hive, K holds it back or lifts the hold.") +
            QStringLiteral("\n\n") +
            tr("On a hive W writes its line of the day, B puts a box on, M moves it to another "
-              "yard, X closes it, K holds its colony back. H adds a hive, N boxes, Y a yard. "
+              "yard, X closes it, K holds its colony back. H adds a hive, N boxes, Y a yard; U "
+              "says which "
+              "super is the yard's usual one. "
               "Ctrl+Z takes any of it back.") +
            QStringLiteral("\n\n") +
            tr("S opens the yard sheet: one line for each hive, in the short marks you would write "

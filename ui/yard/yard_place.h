@@ -3,6 +3,7 @@
 #pragma once
 
 #include <QComboBox>
+#include <QLabel>
 #include <QLineEdit>
 #include <QStackedWidget>
 
@@ -25,7 +26,6 @@ class YardPlace : public Place {
     std::vector<Explained> explained() const override;
     QString help() const override;
     void act() override;
-    void reload() override;
     void keepTyped() override;
     QWidget* headControls() override { return m_controls; }
 
@@ -41,6 +41,7 @@ class YardPlace : public Place {
     std::optional<Id<Yard>> yard() const { return m_yard; }
 
   protected:
+    void readAnew() override;
     void keyPressEvent(QKeyEvent* event) override;
     void focusInEvent(QFocusEvent*) override;
 
@@ -59,6 +60,7 @@ class YardPlace : public Place {
     QLineEdit* m_day;
     QStackedWidget* m_pages;
     QWidget* m_empty;
+    QLabel* m_emptyText;
     BoardPage* m_board;
     SheetView* m_sheet;
     std::optional<Id<Yard>> m_yard;

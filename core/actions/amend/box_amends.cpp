@@ -5,6 +5,7 @@
 #include "core/actions/boxes/box_steps.h"
 #include "core/actions/boxes/looks.h"
 #include "core/model/season_info.h"
+#include "core/storage/queries/holds.h"
 
 namespace combwright {
 namespace {
@@ -124,6 +125,13 @@ Result<void> settleCheck(Write& file, const FrameCheck& before, FrameCheck& afte
 }
 
 Result<void> settleHold(Write&, const Hold& before, Hold& after) {
+    // A suspicion is never lowered by writing over it: it is released, on grounds.
+    if (keepsApart(before) && after.why != before.why)
+        return Refusal{Code::OtherAction, "why", {{"action", "release-hold"}}};
+    if (keepsApart(before) && !before.grounds.empty() && after.grounds.empty())
+        return Refusal{Code::Missing, "grounds", {}};
+    if (keepsApart(before) && !before.liftedBy.empty() && after.liftedBy.empty())
+        return Refusal{Code::Missing, "lifted_by", {}};
     if (!before.lifted && after.lifted)
         return Refusal{Code::OtherAction, "lifted", {{"action", "release-hold"}}};
     if (before.lifted && !after.lifted)
@@ -150,7 +158,8 @@ std::vector<AmendType> boxAmends() {
             {{"kind", ""}, {"box", ""}, {"frozen", ""}, {"retired", ""}, {"retired_on", ""}},
             &settleFrame),
         amends<FrameCheck>({{"frame", ""}, {"box", ""}}, &settleCheck),
-        amends<Hold>({{"colony", ""}, {"box", ""}, {"frame", ""}, {"bucket", ""}}, &settleHold),
+        amends<Hold>({{"colony", ""}, {"box", ""}, {"frame", ""}, {"bucket", ""}, {"because", ""}},
+                     &settleHold),
     };
 }
 

@@ -2,6 +2,7 @@
 
 #include "core/actions/amend/amend_rules.h"
 #include "core/actions/amend/coming.h"
+#include "core/actions/storeroom/dead_outs.h"
 #include "core/actions/yard/sheet.h"
 #include "core/storage/queries/yards.h"
 #include "core/words/shorthand.h"
@@ -56,8 +57,10 @@ Result<void> moveHiveClosing(Write& file, const Hive& before, const Hive& after)
             if (move.on > *after.closed) return against("closed", "box_move " + isoText(move.on));
     for (Colony& colony : file.where<Colony>({is("hive", after.id)})) {
         if (colony.ended != before.closed) continue;
+        const Colony was = colony;
         colony.ended = after.closed;
         file.change(colony);
+        followEnding(file, was, colony);
     }
     return {};
 }
@@ -119,6 +122,7 @@ Result<void> settleColony(Write& file, const Colony& before, Colony& after) {
                            (after.ended && *after.ended <= each.since);
         if (!apart) return against(field, "colony " + isoText(each.since));
     }
+    followEnding(file, before, after);
     return {};
 }
 

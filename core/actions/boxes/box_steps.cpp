@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/actions/storeroom/quarantine.h"
 #include "core/model/honey/pull.h"
 #include "core/model/season_info.h"
 #include "core/model/storeroom/equipment.h"
@@ -155,8 +156,12 @@ Result<Id<Box>> addBoxTo(Write& file, const ListedBox& listed, const BoxSpot& sp
     return box.id;
 }
 
-Result<void> moveBoxTo(Write& file, Id<Box> id, const BoxSpot& spot, Day on,
-                       std::optional<Id<Inspection>> inspection) {
+namespace {
+
+enum class Ask { WhatIsHeld, Nothing };
+
+Result<void> shiftBox(Write& file, Id<Box> id, const BoxSpot& spot, Day on,
+                      std::optional<Id<Inspection>> inspection, Ask ask) {
     auto box = file.find(id);
     if (!box) return Refusal{Code::NotFound, "box", {}};
     if (spot.hive)
@@ -174,6 +179,11 @@ Result<void> moveBoxTo(Write& file, Id<Box> id, const BoxSpot& spot, Day on,
     const bool sameSpot =
         sameHive && (!level || level == before.level) && before.stack == spot.stack;
     if (sameSpot) return Refusal{Code::NothingToDo, "box", {{"name", before.mark}}};
+    if (ask == Ask::WhatIsHeld) {
+        if (auto may = demandMayMove(file, before, spot, on); !may) return may;
+        noteOverruled(file, id, spot.reason, on);
+        box = file.find(id);
+    }
 
     // Off first, so that moving within one hive counts levels without the box itself.
     box->place = spot.place;
@@ -210,6 +220,17 @@ Result<void> moveBoxTo(Write& file, Id<Box> id, const BoxSpot& spot, Day on,
                      box->stack,
                      wasUnder});
     return {};
+}
+
+}  // namespace
+
+Result<void> moveBoxTo(Write& file, Id<Box> box, const BoxSpot& spot, Day on,
+                       std::optional<Id<Inspection>> inspection) {
+    return shiftBox(file, box, spot, on, inspection, Ask::WhatIsHeld);
+}
+
+Result<void> putBoxBack(Write& file, Id<Box> box, const BoxSpot& spot, Day on) {
+    return shiftBox(file, box, spot, on, std::nullopt, Ask::Nothing);
 }
 
 Result<void> forgetBox(Write& file, Id<Box> id) {

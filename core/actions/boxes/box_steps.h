@@ -16,6 +16,8 @@ struct BoxSpot {
     std::string stack = {};
     /// Under the excluder or not; where left out it is under it when it stands below its level.
     std::optional<bool> under = std::nullopt;
+    /// On what grounds, where the box is held back; see demandMayMove.
+    std::string reason = {};
 };
 
 /// Whether a box in use, other than `by`, bears the mark.
@@ -35,9 +37,14 @@ Result<Id<Box>> addBoxTo(Write& file, const ListedBox& listed, const BoxSpot& sp
 /// Moves a box and writes the move down; boxes above the gap come down, boxes above the new level
 /// go up, and the excluder stays on the boxes it lay on. Refused with NotFound or Closed where the
 /// hive is unknown or closed, BeforeItBegan where it did not stand yet, NothingToDo where the box
-/// is there, and Taken where it was gone and its mark is on another by now.
+/// is there, Taken where it was gone and its mark is on another by now, and as demandMayMove where
+/// it is held back; what was moved on a reason all the same says so in its note.
 Result<void> moveBoxTo(Write& file, Id<Box> box, const BoxSpot& spot, Day on,
                        std::optional<Id<Inspection>> inspection = std::nullopt);
+
+/// The same without asking what is held back: for taking back a line, and for a box that is on its
+/// way through the honey room already.
+Result<void> putBoxBack(Write& file, Id<Box> box, const BoxSpot& spot, Day on);
 
 /// Takes a box out of the world again together with its coming, as if it had never been written
 /// down. Refused with MovedOn where anything else was recorded of it since.

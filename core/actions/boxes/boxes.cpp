@@ -53,7 +53,7 @@ const Fields& MoveBox::fields() {
     static const Fields all =
         describe(field<&MoveBox::on>("on"), field<&MoveBox::box>("box"), field<&MoveBox::to>("to"),
                  field<&MoveBox::hive>("hive"), field<&MoveBox::level>("level"),
-                 field<&MoveBox::stack>("stack"));
+                 field<&MoveBox::stack>("stack"), field<&MoveBox::reason>("reason"));
     return all;
 }
 
@@ -67,7 +67,7 @@ Result<Id<Box>> MoveBox::perform(Write& file) const {
         return Refusal{Code::BeforeItBegan,
                        "on",
                        {{"name", present->mark}, {"since", isoText(present->since)}}};
-    if (auto moved = moveBoxTo(file, box, BoxSpot{to, hive, level, stack}, on); !moved)
+    if (auto moved = moveBoxTo(file, box, BoxSpot{to, hive, level, stack, {}, reason}, on); !moved)
         return moved.error();
     return box;
 }

@@ -22,7 +22,8 @@ struct AddBoxes {
     Result<Answer> perform(Write& file) const;
 };
 
-/// Moves a box: onto a hive (on top, or at a level), off it, to the storeroom, lent, gone.
+/// Moves a box: onto a hive (on top, or at a level), off it, to the storeroom, lent, gone. Refused
+/// with HeldBack where it is held back and may not go there; see `reason`.
 struct MoveBox {
     static constexpr std::string_view name = "move-box";
     using Answer = Id<Box>;
@@ -32,6 +33,7 @@ struct MoveBox {
     std::optional<Id<Hive>> hive;
     std::optional<Count> level;
     std::string stack;
+    std::string reason;  ///< why a box that is held moves: the inspector's word, or the keeper's
     static const Fields& fields();
     Result<Answer> perform(Write& file) const;
 };

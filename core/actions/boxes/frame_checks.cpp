@@ -4,7 +4,7 @@
 
 #include "core/actions/boxes/box_steps.h"
 #include "core/actions/storeroom/review_line.h"
-#include "core/places/usual_verdict.h"
+#include "core/places/verdicts.h"
 
 namespace combwright {
 namespace {
@@ -147,7 +147,7 @@ Result<Made> CheckFrames::perform(Write& file) const {
     std::optional<Judged> judged;
     if (atBench)
         judged =
-            Judged{said.value_or(usualVerdict(letters.empty() && meant ? meant->faults : letters)),
+            Judged{said.value_or(verdictFor(letters.empty() && meant ? meant->faults : letters)),
                    on, seen->comb};
     if (meant) {
         const auto earlier = file.where<FrameCheck>(

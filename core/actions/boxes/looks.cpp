@@ -5,7 +5,9 @@
 #include "core/actions/boxes/box_list.h"
 #include "core/actions/boxes/box_steps.h"
 #include "core/actions/boxes/frame_steps.h"
+#include "core/actions/storeroom/frame_carrying.h"
 #include "core/catalogue/constants.h"
+#include "core/storage/queries/holds.h"
 #include "core/storage/queries/yards.h"
 
 namespace combwright {
@@ -123,8 +125,8 @@ Result<Id<Box>> CountBox::perform(Write& file) const {
     }
     for (MetFrame& met : meetFrames(file, box, counted, on)) {
         Frame& frame = met.frame;
-        // A frame with a place of its own is part of the count and keeps what was seen of it.
-        if (frame.position || met.isNew) continue;
+        // A frame known apart from the others is part of the count and keeps what was seen of it.
+        if (met.isNew || isKnownApart(file, frame)) continue;
         const Frame before = frame;
         if (frame.faults != met.counted.faults) frame.verdict.reset();
         frame.comb = met.counted.comb;
@@ -153,7 +155,8 @@ Result<Id<Hold>> HoldBack::perform(Write& file) const {
     hold.since = on;
     hold.note = note;
     if (hive) {
-        const auto colony = colonyIn(file, *hive);
+        // Also one that ended: disease is often found in what it left.
+        const auto colony = lastColonyIn(file, *hive, on);
         if (!colony) return Refusal{Code::NotFound, "hive", {{"name", "colony"}}};
         hold.colony = colony->id;
     }
@@ -173,10 +176,17 @@ Result<Id<Hold>> ReleaseHold::perform(Write& file) const {
     if (present->lifted) return Refusal{Code::NothingToDo, "hold", {}};
     if (on < present->since)
         return Refusal{Code::BeforeItBegan, "on", {{"since", isoText(present->since)}}};
-    present->lifted = on;
-    present->liftedBy = liftedBy;
-    present->grounds = grounds;
-    file.change(*present);
+    // A state is never lowered without saying who looked and what was found.
+    if (keepsApart(*present) && liftedBy.empty()) return Refusal{Code::Missing, "lifted_by", {}};
+    if (keepsApart(*present) && grounds.empty()) return Refusal{Code::Missing, "grounds", {}};
+    auto lifted = file.where<Hold>({is("because", hold), isUnknown("lifted")});
+    lifted.insert(lifted.begin(), *present);
+    for (Hold& each : lifted) {
+        each.lifted = std::max(on, each.since);
+        each.liftedBy = liftedBy;
+        each.grounds = grounds;
+        file.change(each);
+    }
     return hold;
 }
 

@@ -59,7 +59,9 @@ struct HoldBack {
     Result<Answer> perform(Write& file) const;
 };
 
-/// Releases what was held, on what grounds and by whom.
+/// Releases what was held, on what grounds and by whom; with a suspicion of disease what was held
+/// as its contact too. Refused with Missing where a dead-out, a suspicion or a contact is released
+/// and one of the two is not given.
 struct ReleaseHold {
     static constexpr std::string_view name = "release-hold";
     using Answer = Id<Hold>;

@@ -4,6 +4,7 @@
 
 #include "core/actions/boxes/box_steps.h"
 #include "core/actions/honey_room/run_rules.h"
+#include "core/actions/storeroom/quarantine.h"
 #include "core/places/run_balance.h"
 #include "core/storage/queries/names.h"
 #include "core/storage/queries/runs.h"
@@ -76,6 +77,10 @@ Result<Id<ExtractionBox>> WeighBox::perform(Write& file) const {
     if (box) {
         const auto present = file.find(*box);
         if (!present) return Refusal{Code::NotFound, "box", {}};
+        // Comb that is quarantined is not spun; what was in the run already is weighed out of it.
+        if (!entry.id)
+            if (auto free = demandNotQuarantined(file, *present, on, "box"); !free)
+                return free.error();
         if (!entry.hive) entry.hive = hiveThatFilled(file, *box, on);
         if (!entry.frameKind)
             if (const auto kind = file.find(present->kind)) entry.frameKind = kind->takes;
@@ -85,7 +90,8 @@ Result<Id<ExtractionBox>> WeighBox::perform(Write& file) const {
             wet ? present->place != BoxPlace::Wet
                 : present->place == BoxPlace::OnHive || present->place == BoxPlace::Cleared;
         if (moves)
-            if (auto moved = moveBoxTo(file, *box, BoxSpot{goes}, on); !moved) return moved.error();
+            if (auto moved = putBoxBack(file, *box, BoxSpot{goes}, on); !moved)
+                return moved.error();
     }
     if (!entry.id) return file.add(entry);
     file.change(entry);

@@ -21,6 +21,12 @@ std::int64_t counted(const EquipmentCount& count) {
     return (count.onHand + count.inRepair.value_or(Count()) + count.lent.value_or(Count())).value();
 }
 
+std::int64_t recorded(const Equipment& equipment) {
+    return (equipment.onHand.value_or(Count()) + equipment.inRepair.value_or(Count()) +
+            equipment.lent.value_or(Count()))
+        .value();
+}
+
 /// The name without blanks around it; refused where it is no name at all.
 Result<std::string> tidyName(const std::string& called) {
     if (called.empty()) return std::string();
@@ -104,12 +110,18 @@ Result<Id<Equipment>> CountEquipment::perform(Write& file) const {
     count.inRepair = inRepair;
     count.lent = lent;
     count.why = whyFewer;
-    if (before && counted(count) < counted(*before) && whyFewer.empty())
-        return Refusal{Code::Missing,
-                       "why_fewer",
-                       {{"name", itemWord(item)},
-                        {"before", std::to_string(counted(*before))},
-                        {"now", std::to_string(counted(count))}}};
+    if (before && whyFewer.empty()) {
+        // What was taken since by work that is recorded, sheets of foundation, is no loss.
+        const bool workedSince = newest && !same.id;
+        const std::int64_t expected =
+            workedSince ? std::min(counted(*before), recorded(equipment)) : counted(*before);
+        if (counted(count) < expected)
+            return Refusal{Code::Missing,
+                           "why_fewer",
+                           {{"name", itemWord(item)},
+                            {"before", std::to_string(expected)},
+                            {"now", std::to_string(counted(count))}}};
+    }
     if (same.id && toRow(same) == toRow(count)) return Refusal{Code::NothingToDo, "on_hand", {}};
 
     equipment.item = item;

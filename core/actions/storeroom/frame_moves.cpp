@@ -4,6 +4,7 @@
 
 #include "core/actions/boxes/box_steps.h"
 #include "core/actions/boxes/frame_steps.h"
+#include "core/actions/storeroom/frame_carrying.h"
 #include "core/actions/storeroom/frame_picks.h"
 #include "core/actions/storeroom/review_line.h"
 #include "core/model/season_info.h"
@@ -31,22 +32,6 @@ Result<void> demandRoom(const Read& file, Id<Box> id, std::int64_t more, Day on,
                        field == "box" ? "count" : "how_many",
                        {{"most", std::to_string(std::max<std::int64_t>(room, 0))}}};
     return {};
-}
-
-/// What holds the box a frame leaves holds the frame from then on.
-void takeHoldsAlong(Write& file, const HeldThings& held, const Frame& frame, Day on,
-                    const std::string& note) {
-    if (!frame.box) return;
-    const auto whole = held.boxes.find(frame.box->number);
-    if (whole == held.boxes.end()) return;
-    for (const Hold& hold : whole->second) {
-        Hold along;
-        along.frame = frame.id;
-        along.why = hold.why;
-        along.since = on;
-        along.note = note;
-        file.add(along);
-    }
 }
 
 }  // namespace
@@ -138,13 +123,10 @@ Result<std::vector<Id<Frame>>> MoveFrames::perform(Write& file) const {
         if (held.holds(frame)) {
             if (diseaseHeld(held, frame)) return heldBack(file, held, frame, "from_box");
             if (note.empty()) return heldBack(file, held, frame, "note");
-            takeHoldsAlong(file, held, frame, on, note);
             addNote(frame, note);
         }
-        frame.box = toBox;
-        frame.stack = toStack;
-        frame.position.reset();
-        file.change(frame);
+        // What its box is held for goes with it: the move is written down.
+        moveFrameTo(file, frame, toBox, toStack, on);
     }
     std::vector<Id<Frame>> moved;
     for (const Frame& frame : *meant) moved.push_back(frame.id);

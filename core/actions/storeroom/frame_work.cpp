@@ -8,7 +8,7 @@
 #include "core/actions/storeroom/review_line.h"
 #include "core/model/storeroom/equipment.h"
 #include "core/places/comb_wax.h"
-#include "core/places/usual_verdict.h"
+#include "core/places/verdicts.h"
 
 namespace combwright {
 namespace {
@@ -84,9 +84,10 @@ class Pot {
 void takeSheets(Write& file, Id<FrameKind> kind, std::int64_t wanted) {
     for (Equipment& sheets :
          file.where<Equipment>({is("item", EquipmentItem::Foundation), is("frame_kind", kind)})) {
-        const std::int64_t taken = std::min(wanted, sheets.onHand.value_or(Count()).value());
+        if (!sheets.onHand) continue;  // described, never counted
+        const std::int64_t taken = std::min(wanted, sheets.onHand->value());
         if (taken == 0) continue;
-        sheets.onHand = *sheets.onHand - Count(taken);
+        *sheets.onHand -= Count(taken);
         file.change(sheets);
         wanted -= taken;
     }
@@ -210,7 +211,7 @@ Result<std::vector<Id<Frame>>> WorkFrames::perform(Write& file) const {
                 frame.faults = withoutFaults(frame.faults, "V");
                 if (!comb) takeCombOut(frame);
                 if (comb) frame.comb = comb;
-                frame.verdict = usualVerdict(frame.faults);
+                frame.verdict = verdictFor(frame.faults);
                 break;
             case FrameWork::Refitted:
                 if (isDrawnComb(frame)) pot.add(frame);
@@ -222,7 +223,7 @@ Result<std::vector<Id<Frame>>> WorkFrames::perform(Write& file) const {
                 break;
             case FrameWork::Scraped:
                 frame.faults = withoutFaults(frame.faults, "PX");
-                frame.verdict = usualVerdict(frame.faults);
+                frame.verdict = verdictFor(frame.faults);
                 break;
             case FrameWork::Melted:
                 pot.add(frame);

@@ -6,7 +6,7 @@
 #include "core/actions/boxes/frame_steps.h"
 #include "core/actions/storeroom/review_line.h"
 #include "core/places/box_changes.h"
-#include "core/places/usual_verdict.h"
+#include "core/places/verdicts.h"
 #include "core/storage/queries/names.h"
 
 namespace combwright {
@@ -82,7 +82,7 @@ Result<FramesOfLine> framesOfLine(const Read& file, const ReviewLine& line, cons
             return Refusal{Code::UnknownSize, "box", {{"name", kind.name.text()}}};
         for (std::int64_t n = 0; n < tally.frames.value(); ++n) {
             all.frames.push_back({*meant, tally.comb, tally.faults,
-                                  tally.verdict.value_or(usualVerdict(tally.faults))});
+                                  tally.verdict.value_or(verdictFor(tally.faults))});
             all.verdictSaid.push_back(tally.verdict.has_value());
         }
     }
@@ -116,8 +116,8 @@ Result<void> putYears(Write& file, std::vector<MetFrame>& met, const std::vector
     if (told > Count(static_cast<std::int64_t>(combs.size())))
         return Refusal{Code::TooMany, "comb_years", {{"most", std::to_string(combs.size())}}};
     std::stable_sort(combs.begin(), combs.end(), [](const Frame* a, const Frame* b) {
-        return gravity(a->verdict.value_or(Verdict::Keep)) >
-               gravity(b->verdict.value_or(Verdict::Keep));
+        return gravityOf(a->verdict.value_or(Verdict::Keep)) >
+               gravityOf(b->verdict.value_or(Verdict::Keep));
     });
     std::vector<Frame*> left = combs;
     const auto give = [&](Frame& frame, Count year) {
@@ -252,7 +252,7 @@ Result<Id<BoxReview>> ReviewBox::perform(Write& file) const {
                               tally.comb,
                               tally.faults,
                               tally.frames,
-                              tally.verdict.value_or(usualVerdict(tally.faults)),
+                              tally.verdict.value_or(verdictFor(tally.faults)),
                               seen->otherKinds[i]});
     }
     if (review.scrapings && (!review.scrapings->value || review.scrapings->value > Mass()))

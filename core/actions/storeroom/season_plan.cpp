@@ -15,7 +15,7 @@ Refusal refusedItem(Code code, std::vector<std::pair<std::string, std::string>> 
     return Refusal{code, "items", std::move(values)};
 }
 
-std::vector<std::string> planWords(std::string_view text) {
+std::vector<std::string> itemWords(std::string_view text) {
     std::vector<std::string> words;
     std::string word;
     for (const char c : std::string(text) + ' ') {
@@ -80,7 +80,7 @@ std::optional<EquipmentItem> itemNamed(std::string name) {
 }
 
 Result<PlannedItem> planItemOf(std::string_view part) {
-    const std::vector<std::string> words = planWords(part);
+    const std::vector<std::string> words = itemWords(part);
     std::size_t at = 0;
     std::string name;
     for (; at < words.size() && !isPlanDigit(words[at].front()) && words[at] != "pack"; ++at)
@@ -173,7 +173,7 @@ bool settleItems(Write& file, Id<SeasonPlan> plan, const std::vector<PlannedItem
 Result<std::vector<PlannedItem>> parsePlanItems(std::string_view text) {
     std::vector<PlannedItem> items;
     for (const std::string_view part : itemParts(text)) {
-        if (planWords(part).empty()) continue;
+        if (itemWords(part).empty()) continue;
         auto item = planItemOf(part);
         if (!item) return item.error();
         for (const PlannedItem& each : items)

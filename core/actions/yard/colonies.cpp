@@ -1,5 +1,6 @@
 #include "core/actions/yard/colonies.h"
 
+#include "core/actions/storeroom/dead_outs.h"
 #include "core/storage/queries/yards.h"
 
 namespace combwright {
@@ -50,6 +51,7 @@ Result<Id<Colony>> EndColony::perform(Write& file) const {
     living->ending = ending;
     if (!note.empty()) living->note += (living->note.empty() ? "" : "; ") + note;
     file.change(*living);
+    holdDeadCombs(file, *living);
     return living->id;
 }
 

@@ -7,7 +7,8 @@
 
 namespace combwright {
 
-/// Writes down that the colony of a hive ended; stand and boxes stay. Refused with NotFound where
+/// Writes down that the colony of a hive ended; stand and boxes stay. What was neither united nor
+/// sold is a dead-out: its combs are held until it is explained. Refused with NotFound where
 /// none lives there, with Contradiction where `into` is given and it was not united, with
 /// BeforeItBegan before it came.
 struct EndColony {

@@ -51,7 +51,7 @@ Result<void> takeBackDeeds(Write& file, const Inspection& inspection, Day on) {
         file.remove(move.id);
         const BoxSpot back{*move.fromPlace, move.fromHive, move.fromLevel, move.fromStack,
                            move.fromUnder};
-        if (auto moved = moveBoxTo(file, box->id, back, on); !moved) return moved.error();
+        if (auto moved = putBoxBack(file, box->id, back, on); !moved) return moved.error();
         // Going back is no move of its own.
         file.remove(file.where<BoxMove>({is("box", box->id)}).back().id);
     }
@@ -189,6 +189,13 @@ Result<Hive> standingHive(const Read& file, Id<Hive> id, Day on) {
     return *std::move(hive);
 }
 
+/// What is typed must not say two things of one; which of them was meant nobody can tell.
+Result<void> demandOneMeaning(std::string_view typed, const char* field) {
+    const auto two = contradictionIn(typed);
+    if (!two) return {};
+    return Refusal{Code::Contradiction, field, {{"one", two->one}, {"two", two->two}}};
+}
+
 }  // namespace
 
 Result<void> demandSeen(const Seen& seen) {
@@ -206,6 +213,7 @@ const Fields& WriteLine::fields() {
 Result<Id<Inspection>> WriteLine::perform(Write& file) const {
     const auto stand = standingHive(file, hive, on);
     if (!stand) return stand.error();
+    if (auto ok = demandOneMeaning(line, "line"); !ok) return ok.error();
     const Visit visit = visitFor(file, yardOn(file, *stand, on), on);
     return keepLine(file, *stand, visit, readShorthand(visit.all, line), line);
 }
@@ -237,6 +245,7 @@ Result<Id<Visit>> RecordVisit::perform(Write& file) const {
     if (!home) return Refusal{Code::NotFound, "yard", {}};
     if (begun && ended && *ended < *begun)
         return Refusal{Code::Contradiction, "ended", {{"other", "begun"}}};
+    if (auto ok = demandOneMeaning(all, "all"); !ok) return ok.error();
     Visit visit = visitFor(file, yard, on);
     // Who notes the hours of a visit has not taken its line for all back.
     const bool leavesAll = all.empty() && (begun || ended || !note.empty());

@@ -4,6 +4,7 @@
 
 #include "core/actions/boxes/box_list.h"
 #include "core/actions/boxes/box_steps.h"
+#include "core/actions/storeroom/dead_outs.h"
 #include "core/storage/queries/yards.h"
 
 namespace combwright {
@@ -17,7 +18,7 @@ Result<void> clearHive(Write& file, const CloseHive& close, const std::vector<Bo
         return Refusal{Code::Contradiction, "onto", {{"other", needsHive ? "hive" : "boxes_to"}}};
     // From the floor up: put on top of another hive they then stand in the order they stood here.
     for (const Box& box : standing) {
-        const BoxSpot spot{*close.boxesTo, close.onto, std::nullopt, close.stack};
+        const BoxSpot spot{*close.boxesTo, close.onto, std::nullopt, close.stack, {}, close.reason};
         if (auto moved = moveBoxTo(file, box.id, spot, close.on); !moved) return moved.error();
     }
     return {};
@@ -118,7 +119,8 @@ const Fields& CloseHive::fields() {
     static const Fields all =
         describe(field<&CloseHive::on>("on"), field<&CloseHive::hive>("hive"),
                  field<&CloseHive::ending>("ending"), field<&CloseHive::boxesTo>("boxes_to"),
-                 field<&CloseHive::onto>("onto"), field<&CloseHive::stack>("stack"));
+                 field<&CloseHive::onto>("onto"), field<&CloseHive::stack>("stack"),
+                 field<&CloseHive::reason>("reason"));
     return all;
 }
 
@@ -139,6 +141,7 @@ Result<Id<Hive>> CloseHive::perform(Write& file) const {
         living->ended = on;
         living->ending = ending;
         file.change(*living);
+        holdDeadCombs(file, *living);
     }
     for (Hive& each : openHives(file, stand->yard)) {
         if (each.standOrder <= stand->standOrder) continue;

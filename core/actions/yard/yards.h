@@ -55,8 +55,10 @@ struct AddHive {
 };
 
 /// Closes a hive. Its mark may be used again; its boxes must have gone first, or go within the same
-/// step where `boxesTo` says where to. Refused with NotClosed where boxes stand and nothing is
-/// said, and with Contradiction where they would go onto the hive itself.
+/// step where `boxesTo` says where to. A colony that ends with it, neither united nor sold, is a
+/// dead-out: its combs are held until it is explained. Refused with NotClosed where boxes stand and
+/// nothing is said, with Contradiction where they would go onto the hive itself, and with HeldBack
+/// as MoveBox.
 struct CloseHive {
     static constexpr std::string_view name = "close-hive";
     using Answer = Id<Hive>;
@@ -66,6 +68,7 @@ struct CloseHive {
     std::optional<BoxPlace> boxesTo;
     std::optional<Id<Hive>> onto;  ///< the hive they go on top of, in their order
     std::string stack;             ///< which shelf they go to
+    std::string reason;  ///< why boxes that are held move: the inspector's word, or the keeper's
     static const Fields& fields();
     Result<Answer> perform(Write& file) const;
 };

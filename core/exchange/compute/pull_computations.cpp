@@ -142,6 +142,8 @@ std::vector<PlanLot> planLotsOf(ObjectReader& in) {
             each.refuse(Code::Duplicate, "lot", {{"value", lot.lot}});
         lot.frames = each.count("frames", planLotFrames);
         lot.honeyG = each.mass("honey_g");
+        if (lot.frames == 0 && lot.honeyG > 0)
+            each.refuse(Code::Contradiction, "frames", {{"other", "honey_g"}});
         lot.forkShare = each.optionalShare("fork_share").value_or(0);
         lots.push_back(std::move(lot));
     }

@@ -76,4 +76,12 @@ const Fields& FrameCheck::fields() {
     return all;
 }
 
+const Fields& FrameMove::fields() {
+    static const Fields all = describe(
+        ownId<&FrameMove::id>(), field<&FrameMove::frame>("frame"), field<&FrameMove::on>("on_day"),
+        field<&FrameMove::fromBox>("from_box"), field<&FrameMove::toBox>("to_box"),
+        field<&FrameMove::fromStack>("from_stack"), field<&FrameMove::toStack>("to_stack"));
+    return all;
+}
+
 }  // namespace combwright

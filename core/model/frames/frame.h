@@ -103,4 +103,17 @@ struct FrameCheck {
     static const Fields& fields();
 };
 
+/// A frame went from one box or shelf to another. The frame keeps what it brought with it: where it
+/// came out of a box that was held back, it is held back too.
+struct FrameMove {
+    static constexpr std::string_view table = "frame_move";
+    Id<FrameMove> id;
+    Id<Frame> frame;
+    Day on;
+    std::optional<Id<Box>> fromBox;  ///< none: it lay loose
+    std::optional<Id<Box>> toBox;
+    std::string fromStack, toStack;  ///< which shelf, where loose
+    static const Fields& fields();
+};
+
 }  // namespace combwright

@@ -51,6 +51,12 @@ struct DeadOut {
     static const Fields& fields();
 };
 
+/// Whether the colony ended so that its combs have to be explained: neither united nor sold. One
+/// whose ending is not known counts.
+inline bool leftDeadCombs(const Colony& colony) {
+    return colony.ended && colony.ending != Ending::United && colony.ending != Ending::Sold;
+}
+
 enum class SetOutWhat { Comb, Cappings };
 template <>
 struct Choices<SetOutWhat> {

@@ -193,22 +193,45 @@ TableBlock shareTable(const RunBalance& balance) {
 
 }  // namespace
 
-Page loadsPage(const Read& file, const LoadSheet& sheet, Day on) {
+namespace {
+
+QString loadsWords(const LoadSheet& sheet) {
     QStringList runs;
     for (const std::string& run : sheet.runs) runs << fromUtf8(run);
+    return roomPageWord(
+               "%1 loads of %2 slots for %3; %4 if lots are mixed. Slot 1 at the mark, then as the "
+               "clock goes.")
+        .arg(sheet.loads.size())
+        .arg(sheet.slotCount)
+        .arg(runs.join(QStringLiteral(", ")))
+        .arg(sheet.loadsIfMixed);
+}
+
+QString ringWords(const LoadSheet& sheet) {
+    const ShownFigure ring = shownPortion(sheet.ringG());
+    return (sheet.ranSmoothG
+                ? roomPageWord("%1 off ran smooth on this machine before.")
+                : roomPageWord("The balance grade allows %1 off; nothing is known of this machine "
+                               "yet. It is advice: the machine's own manual decides."))
+               .arg(ring.text()) +
+           QLatin1Char(' ') +
+           roomPageWord(
+               "May be: 9 in 10 loads lie below, because frames were not weighed one by "
+               "one.");
+}
+
+}  // namespace
+
+Page loadsPage(const Read& file, const LoadSheet& sheet, Day on) {
+    return loadsPage(file, std::vector<LoadSheet>{sheet}, on);
+}
+
+Page loadsPage(const Read& file, std::vector<LoadSheet> sheets, Day on) {
     Page page =
         roomPage(file, roomPageWord("Extractor loads"), roomPageWord("for %1").arg(dayText(on)));
-    if (sheet.loads.empty()) {
-        page.blocks.push_back(textBlock(roomPageWord("No frames wait to be spun.")));
-    } else {
-        page.blocks.push_back(textBlock(
-            roomPageWord("%1 loads of %2 slots for %3; %4 if lots are mixed. Slot 1 at the mark, "
-                         "then as the clock goes.")
-                .arg(sheet.loads.size())
-                .arg(sheet.slotCount)
-                .arg(runs.join(QStringLiteral(", ")))
-                .arg(sheet.loadsIfMixed)));
-    }
+    std::erase_if(sheets, [](const LoadSheet& sheet) { return sheet.loads.empty(); });
+    page.blocks.push_back(textBlock(sheets.empty() ? roomPageWord("No frames wait to be spun.")
+                                                   : loadsWords(sheets.front())));
     TextBlock caution;
     caution.caution = true;
     caution.text = roomPageWord(
@@ -217,20 +240,11 @@ Page loadsPage(const Read& file, const LoadSheet& sheet, Day on) {
                        "%1 lift with two. No honey for infants under 12 months.")
                        .arg(liftLimitText());
     page.blocks.push_back(caution);
-    if (!sheet.loads.empty()) {
-        page.blocks.push_back(loadsTable(sheet));
-        const ShownFigure ring = shownPortion(sheet.ringG());
-        page.blocks.push_back(textBlock(
-            (sheet.ranSmoothG
-                 ? roomPageWord("%1 off ran smooth on this machine before.")
-                 : roomPageWord("The balance grade allows %1 off; nothing is known of this machine "
-                                "yet. It is advice: the machine's own manual decides."))
-                    .arg(ring.text()) +
-                QLatin1Char(' ') +
-                roomPageWord("May be: 9 in 10 loads lie below, because frames were not weighed one "
-                             "by one."),
-            true));
+    for (std::size_t i = 0; i < sheets.size(); ++i) {
+        if (i > 0) page.blocks.push_back(textBlock(loadsWords(sheets[i])));
+        page.blocks.push_back(loadsTable(sheets[i]));
     }
+    if (!sheets.empty()) page.blocks.push_back(textBlock(ringWords(sheets.front()), true));
     page.letters = lettersOf(page);
     return page;
 }

@@ -55,8 +55,8 @@ TableBlock needsTable(const NextSeason& next) {
         QStringList about{usesText(each.use)};
         if (each.boxesNotCounted > 0)
             about << orderWord("%1 boxes not counted").arg(each.boxesNotCounted);
-        table.rows.push_back(needRow(fromUtf8(each.kind.name.text()), each.frames,
-                                     about.join(QStringLiteral("; "))));
+        table.rows.push_back(
+            needRow(frameText(each.kind), each.frames, about.join(QStringLiteral("; "))));
     }
     for (const ItemNeed& each : next.pieces) {
         QStringList about;
@@ -75,7 +75,7 @@ void addOrder(TableBlock& table, const QString& what, const QString& pieces,
     row.cells.resize(5);
     row.cells[0] = orderCell(what, true);
     row.cells[1] = orderCell(pieces, true);
-    if (pack && packs) row.cells[2] = orderCell(orderWord("%1 of %2").arg(*packs).arg(*pack));
+    if (pack && packs) row.cells[2] = orderCell(QStringLiteral("%1 × %2").arg(*packs).arg(*pack));
     table.rows.push_back(row);
 }
 
@@ -92,7 +92,7 @@ TableBlock orderTable(const NextSeason& next) {
         if (each.boxes.afterRepairsAtMost > 0)
             addOrder(table, fromUtf8(each.kind.name.text()), shortText(each.boxes, true), {}, {});
     for (const FrameNeed& each : next.frames) {
-        const QString name = fromUtf8(each.kind.name.text());
+        const QString name = frameText(each.kind);
         if (each.frames.afterRepairsAtMost > 0)
             addOrder(table, name, shortText(each.frames, true), each.pack, each.packs);
         if (each.sheetsToBuy > 0)
@@ -118,11 +118,10 @@ QString cullText(const CombCull& cull) {
         if (each.takeOut > 0)
             years << (each.drawnYear
                           ? orderWord("%1 of %2").arg(each.takeOut).arg(*each.drawnYear)
-                          : orderWord("%1 whose year nobody wrote down").arg(each.takeOut));
-    return orderWord(
-               "%1: %2 of %3 brood combs a year, the oldest first: %4. Dark comb is no "
-               "clock; go by the year on the top bar.")
-        .arg(fromUtf8(cull.kind.name.text()))
+                          : orderWord("%1 whose year nobody wrote down: choose by what is seen")
+                                .arg(each.takeOut));
+    return orderWord("%1: %2 of %3 brood combs a year, the oldest first: %4.")
+        .arg(frameText(cull.kind))
         .arg(cull.target)
         .arg(cull.combs)
         .arg(years.join(QStringLiteral(", ")));

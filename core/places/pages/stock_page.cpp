@@ -37,7 +37,7 @@ TableBlock framesTable(const Stock& stock) {
                      {stockWord("in nests"), 0.9, true},   {stockWord("counted"), 1.4, true}};
     for (const FramesOfKind& each : stock.frameKinds) {
         TableRow row;
-        row.cells.push_back(stockCell(fromUtf8(each.kind.name.text()), true));
+        row.cells.push_back(stockCell(frameText(each.kind), true));
         for (const FrameUse use :
              {FrameUse::Drawn, FrameUse::Foundation, FrameUse::Bare, FrameUse::Repairable,
               FrameUse::Held, FrameUse::Lost, FrameUse::Unknown})
@@ -61,7 +61,7 @@ QString statesText(const FramesOfKind& kind) {
 TextBlock framesNotes(const Stock& stock) {
     QStringList lines;
     for (const FramesOfKind& each : stock.frameKinds) {
-        const QString name = fromUtf8(each.kind.name.text());
+        const QString name = frameText(each.kind);
         if (each.boxesNotCounted > 0)
             lines << stockWord(
                          "%1: nobody counted the frames of %2 boxes; what is in them is in "
@@ -153,7 +153,8 @@ Page stockPage(const Read& file, const Stock& stock) {
     Page page = storeroomPage(file, stockWord("What there is"), stock.on);
     if (!stock.frameKinds.empty()) {
         page.blocks.emplace_back(framesTable(stock));
-        page.blocks.emplace_back(framesNotes(stock));
+        if (TextBlock notes = framesNotes(stock); !notes.text.isEmpty())
+            page.blocks.emplace_back(std::move(notes));
     }
     if (!stock.boxKinds.empty()) page.blocks.emplace_back(boxesTable(stock));
     if (const TableBlock table = equipmentTable(file, stock); !table.rows.empty())

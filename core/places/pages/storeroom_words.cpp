@@ -21,8 +21,14 @@ QString itemText(EquipmentItem item, const std::string& name,
                  const std::optional<FrameKind>& frame) {
     QStringList parts{itemText(item)};
     if (!name.empty()) parts << fromUtf8(name);
-    if (frame) parts << fromUtf8(frame->name.text());
+    if (frame) parts << frameText(*frame);
     return parts.join(QStringLiteral(", "));
+}
+
+QString frameText(const FrameKind& frame) {
+    const QString name = fromUtf8(frame.name.text());
+    const qsizetype bracket = name.indexOf(QStringLiteral(" ("));
+    return bracket > 20 ? name.left(bracket) : name;
 }
 
 QString shortText(const Shortage& line, bool afterRepairs) {

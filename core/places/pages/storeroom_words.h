@@ -12,6 +12,8 @@ QString itemText(EquipmentItem item);
 /// "extractor, tangential, Langstroth deep frame": the item with its name and its frame.
 QString itemText(EquipmentItem item, const std::string& name,
                  const std::optional<FrameKind>& frame);
+/// The name of a frame as it fits a column: without what a catalogue adds in brackets.
+QString frameText(const FrameKind& frame);
 /// "12", or "at most 12" where something of it was not counted.
 QString shortText(const Shortage& line, bool afterRepairs);
 /// "not counted" where nobody did.

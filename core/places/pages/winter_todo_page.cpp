@@ -68,7 +68,7 @@ void addFrames(Page& page, const QString& title, const std::vector<TodoFrames>& 
     for (const TodoFrames& each : frames)
         block.lines.push_back({QStringLiteral("%1 %2: %3")
                                    .arg(each.frames)
-                                   .arg(fromUtf8(each.kind.name.text()), workText(each.verdict)),
+                                   .arg(frameText(each.kind), workText(each.verdict)),
                                partsText(each.parts)});
     page.blocks.emplace_back(block);
 }
@@ -88,7 +88,7 @@ void addMaterials(Page& page, const WinterTodo& todo) {
         block.lines.push_back(
             {todoWord("%1 sheets of foundation, or starter strips, and wire for %2")
                  .arg(each.sheets())
-                 .arg(fromUtf8(each.kind.name.text())),
+                 .arg(frameText(each.kind)),
              about.join(QStringLiteral(", "))});
     }
     page.blocks.emplace_back(block);

@@ -17,6 +17,8 @@ ALTER TABLE box_count ADD COLUMN frame_kind_id INTEGER REFERENCES frame_kind (id
 -- next
 ALTER TABLE box ADD COLUMN wants_paint INTEGER;
 -- next
+ALTER TABLE hold ADD COLUMN because_id INTEGER REFERENCES hold (id);
+-- next
 CREATE TABLE box_review (
     id INTEGER PRIMARY KEY AUTOINCREMENT,
     box_id INTEGER NOT NULL REFERENCES box (id),
@@ -163,6 +165,16 @@ CREATE TABLE plan_item (
     pack INTEGER
 ) STRICT;
 -- next
+CREATE TABLE frame_move (
+    id INTEGER PRIMARY KEY AUTOINCREMENT,
+    frame_id INTEGER NOT NULL REFERENCES frame (id),
+    on_day TEXT NOT NULL,
+    from_box_id INTEGER REFERENCES box (id),
+    to_box_id INTEGER REFERENCES box (id),
+    from_stack TEXT,
+    to_stack TEXT
+) STRICT;
+-- next
 CREATE INDEX frame_check_frame ON frame_check (frame_id);
 -- next
 CREATE INDEX box_review_box ON box_review (box_id);
@@ -178,6 +190,18 @@ CREATE INDEX freezer_load_box ON freezer_load (box_id);
 CREATE INDEX dead_out_colony ON dead_out (colony_id);
 -- next
 CREATE INDEX plan_item_plan ON plan_item (plan_id);
+-- next
+CREATE INDEX box_move_to_hive ON box_move (to_hive_id);
+-- next
+CREATE INDEX box_move_from_hive ON box_move (from_hive_id);
+-- next
+CREATE INDEX frame_move_frame ON frame_move (frame_id);
+-- next
+CREATE INDEX frame_move_from_box ON frame_move (from_box_id);
+-- next
+CREATE INDEX frame_move_to_box ON frame_move (to_box_id);
+-- next
+CREATE INDEX hold_because ON hold (because_id);
 -- next
 CREATE INDEX hold_colony ON hold (colony_id);
 -- next

@@ -3,53 +3,115 @@
 #include <algorithm>
 
 #include "core/model/yard/yard.h"
+#include "core/storage/queries/stays.h"
 
 namespace combwright {
 namespace {
 
-bool stands(const Hold& hold, Day on) {
-    return hold.since <= on && (!hold.lifted || *hold.lifted > on);
+/// A hold on a box, and the day from which what leaves the box takes the hold along.
+struct BoxHold {
+    Hold hold;
+    Day from;
+};
+
+void addOnce(std::vector<Hold>& holds, const Hold& hold) {
+    const bool there = std::any_of(holds.begin(), holds.end(),
+                                   [&](const Hold& each) { return each.id == hold.id; });
+    if (!there) holds.push_back(hold);
 }
 
-/// Boxes of a colony: those on its hive while it lived or since it ended and nobody else moved in.
-std::vector<Id<Box>> boxesOfColony(const Read& file, const Colony& colony, Day on) {
-    std::vector<Id<Box>> boxes;
-    const Day day = colony.ended && *colony.ended < on ? *colony.ended : on;
-    for (const Box& box : file.where<Box>({is("hive", colony.hive)}))
-        if (box.place == BoxPlace::OnHive && box.since <= day) boxes.push_back(box.id);
-    // Taken off since: they stood on the hive on the day it ended.
-    for (const BoxMove& move : file.where<BoxMove>({is("from_hive", colony.hive)}))
-        if (move.fromPlace == BoxPlace::OnHive && move.on >= day && move.on <= on)
-            boxes.push_back(move.box);
-    std::sort(boxes.begin(), boxes.end(), [](Id<Box> a, Id<Box> b) { return a.number < b.number; });
-    boxes.erase(std::unique(boxes.begin(), boxes.end()), boxes.end());
+std::vector<std::pair<Id<Box>, Day>> boxesOfColony(const Read& file, const Colony& colony,
+                                                   const Hold& hold, Day on) {
+    // A dead colony's boxes are those that stood there when it ended, also where the hold came
+    // later.
+    const Day last = colony.ended && *colony.ended < on ? *colony.ended : on;
+    const Day first = std::min(hold.since, last);
+    // A colony that moved in on the very day brought its boxes with it.
+    bool followed = false;
+    for (const Colony& each : file.where<Colony>({is("hive", colony.hive)}))
+        followed = followed || (each.id != colony.id && colony.ended && each.since == last);
+    std::vector<std::pair<Id<Box>, Day>> boxes;
+    for (const BoxStay& stay : staysOn(file, colony.hive)) {
+        if (!stay.touches(first, last)) continue;
+        if (followed && stay.from == last && last > colony.since) continue;
+        boxes.emplace_back(stay.box, std::max(first, stay.from));
+    }
     return boxes;
 }
 
 }  // namespace
 
+std::vector<Hold> HeldThings::of(Id<Box> box) const {
+    const auto found = boxes.find(box.number);
+    return found == boxes.end() ? std::vector<Hold>{} : found->second;
+}
+
 std::vector<Hold> HeldThings::of(const Frame& frame) const {
     std::vector<Hold> all;
     if (const auto own = frames.find(frame.id.number); own != frames.end()) all = own->second;
     if (frame.box)
-        if (const auto whole = boxes.find(frame.box->number); whole != boxes.end())
-            all.insert(all.end(), whole->second.begin(), whole->second.end());
+        for (const Hold& hold : of(*frame.box)) addOnce(all, hold);
     return all;
+}
+
+std::optional<Hold> HeldThings::quarantine(Id<Box> box) const {
+    for (const Hold& hold : of(box))
+        if (quarantines(hold)) return hold;
+    return std::nullopt;
+}
+
+std::optional<Hold> HeldThings::apart(Id<Box> box) const {
+    if (auto hold = quarantine(box)) return hold;
+    for (const Hold& hold : of(box))
+        if (keepsApart(hold)) return hold;
+    return std::nullopt;
 }
 
 HeldThings heldThings(const Read& file, Day on) {
     HeldThings held;
+    std::map<std::int64_t, std::vector<BoxHold>> heldFrom;
+    const auto holdBox = [&](Id<Box> box, const Hold& hold, Day from) {
+        addOnce(held.boxes[box.number], hold);
+        heldFrom[box.number].push_back({hold, from});
+    };
     for (const Hold& hold : file.all<Hold>()) {
-        if (!stands(hold, on)) continue;
+        if (!standsOn(hold, on)) continue;
         if (hold.frame) held.frames[hold.frame->number].push_back(hold);
-        if (hold.box) held.boxes[hold.box->number].push_back(hold);
+        if (hold.box) holdBox(*hold.box, hold, hold.since);
         if (!hold.colony) continue;
         held.colonies[hold.colony->number].push_back(hold);
         if (const auto colony = file.find(*hold.colony))
-            for (const Id<Box> box : boxesOfColony(file, *colony, on))
-                held.boxes[box.number].push_back(hold);
+            for (const auto& [box, from] : boxesOfColony(file, *colony, hold, on))
+                holdBox(box, hold, from);
+    }
+    if (heldFrom.empty()) return held;
+    for (const FrameMove& move : file.all<FrameMove>()) {
+        if (!move.fromBox || move.on > on) continue;
+        const auto box = heldFrom.find(move.fromBox->number);
+        if (box == heldFrom.end()) continue;
+        for (const BoxHold& each : box->second)
+            if (each.from <= move.on) addOnce(held.frames[move.frame.number], each.hold);
+        if (held.frames[move.frame.number].empty()) held.frames.erase(move.frame.number);
     }
     return held;
+}
+
+bool anythingApart(const Read& file, Day on) {
+    for (const HoldWhy why :
+         {HoldWhy::DeadOutUnexplained, HoldWhy::SuspectedDisease, HoldWhy::Contact})
+        for (const Hold& hold : file.where<Hold>({is("why", why)}))
+            if (standsOn(hold, on)) return true;
+    return false;
+}
+
+std::optional<Colony> lastColonyIn(const Read& file, Id<Hive> hive, Day on) {
+    std::optional<Colony> last;
+    for (Colony& each : file.where<Colony>({is("hive", hive)})) {
+        if (each.since > on) continue;
+        if (!last || (last->ended && (!each.ended || *each.ended >= *last->ended)))
+            last = std::move(each);
+    }
+    return last;
 }
 
 }  // namespace combwright

@@ -126,13 +126,18 @@ Result<std::int64_t> findKind(const Read& file, const NameQuery& query) {
     for (const Kind& kind : file.all<Kind>()) {
         const std::string name = lower(kind.name.text());
         if (lower(kind.code.text()) == wanted || name == wanted) return kind.id.number;
-        if (name.ends_with(" " + wanted)) bearing.push_back(kind.id.number);
+        // "Langstroth medium frame (6 1/4 in)" bears the word medium, "10-frame medium" too.
+        if (name.ends_with(" " + wanted) || name.find(" " + wanted + " frame") != name.npos)
+            bearing.push_back(kind.id.number);
     }
     // A word of the trade alone ("medium") means the kind already in use here, else the first of
     // the catalogue: the ten-frame box.
     if constexpr (std::is_same_v<Kind, BoxKind>)
         for (const std::int64_t each : bearing)
             if (file.first<Box>({is("kind", Id<BoxKind>{each})})) return each;
+    if constexpr (std::is_same_v<Kind, FrameKind>)
+        for (const std::int64_t each : bearing)
+            if (file.first<Frame>({is("kind", Id<FrameKind>{each})})) return each;
     if (bearing.empty())
         return Refusal{Code::NotFound, nameKey(Kind::table), {{"name", query.name}}};
     return bearing.front();

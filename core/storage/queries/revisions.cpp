@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/model/records.h"
 #include "core/storage/journal.h"
 #include "core/storage/sqlite/changes.h"
 
@@ -50,6 +51,25 @@ std::vector<RunRevision> revisionsOf(const Read& file, Id<Extraction> run) {
     }
     std::reverse(revisions.begin(), revisions.end());
     return revisions;
+}
+
+std::vector<Revised> revisedBy(const Read& file, std::int64_t step) {
+    const Journal journal(file.database());
+    std::vector<Revised> revised;
+    for (ValueChange& each : valuesIn(file.database(), journal.changesOf(step))) {
+        const RecordType* type = findRecordType(each.table);
+        if (!type || each.column >= static_cast<int>(type->fields().size())) continue;
+        revised.push_back({std::move(each.table), each.id,
+                           &type->fields()[static_cast<std::size_t>(each.column)],
+                           std::move(each.was), std::move(each.is)});
+    }
+    return revised;
+}
+
+std::vector<Revised> revisedBy(const Read& file, std::int64_t step, std::string_view action) {
+    const auto entry = Journal(file.database()).entry(step);
+    if (!entry || entry->kind != StepKind::Do || entry->info.action != action) return {};
+    return revisedBy(file, step);
 }
 
 }  // namespace combwright

@@ -1,13 +1,15 @@
-// What was done to a run after it was closed: a summary that differs from the closing says since
-// when and why. The journal knows both.
+// What a step made of what was written down before, and what was done to a run after it was closed:
+// a summary that differs from the closing says since when and why. The journal knows.
 #pragma once
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "core/model/honey/extraction.h"
 #include "core/storage/rows.h"
+#include "core/storage/season.h"
 
 namespace combwright {
 
@@ -20,5 +22,11 @@ struct RunRevision {
 /// The deeds that stand and touched the run, its boxes, loads or buckets after it was closed last,
 /// oldest first. Empty for a run that is open.
 std::vector<RunRevision> revisionsOf(const Read& file, Id<Extraction> run);
+
+/// What a step changed in rows that were there, value by value.
+std::vector<Revised> revisedBy(const Read& file, std::int64_t step);
+/// The same where the step is a deed of that action; a step of another, an undo and a redo have
+/// none.
+std::vector<Revised> revisedBy(const Read& file, std::int64_t step, std::string_view action);
 
 }  // namespace combwright

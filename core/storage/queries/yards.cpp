@@ -1,6 +1,9 @@
 #include "core/storage/queries/yards.h"
 
 #include <algorithm>
+#include <map>
+
+#include "core/storage/queries/holds.h"
 
 namespace combwright {
 
@@ -81,15 +84,54 @@ std::optional<Colony> colonyIn(const Read& file, Id<Hive> hive) {
     return file.first<Colony>({is("hive", hive), isUnknown("ended")});
 }
 
-std::vector<Box> boxesReady(const Read& file, Id<BoxKind> kind) {
-    auto boxes = file.where<Box>(
-        {is("kind", kind), is("place", BoxPlace::Storeroom), is("condition", BoxCondition::Sound)});
-    // M9 before M10: shorter marks first, then by letters; unmarked ones last.
+namespace {
+
+/// M9 before M10: shorter marks first, then by letters; unmarked ones last.
+void sortByMark(std::vector<Box>& boxes) {
     std::stable_sort(boxes.begin(), boxes.end(), [](const Box& a, const Box& b) {
         if (a.mark.empty() != b.mark.empty()) return b.mark.empty();
         if (a.mark.size() != b.mark.size()) return a.mark.size() < b.mark.size();
         return a.mark < b.mark;
     });
+}
+
+/// Where each box that was moved after a day had stood at its end; nothing for one that was not in
+/// the world yet.
+std::map<std::int64_t, std::optional<BoxPlace>> placesBeforeMoves(const Read& file, Day day) {
+    Statement statement = file.database().prepare(
+        "SELECT box_id, from_place FROM box_move WHERE on_day > ? ORDER BY id DESC");
+    statement.bind(std::string_view(isoText(day))).run();
+    std::map<std::int64_t, std::optional<BoxPlace>> places;
+    // The earliest of those moves comes last and counts.
+    while (statement.next())
+        places[statement.number(0)] = Codec<BoxPlace>::unpack(statement.value(1));
+    return places;
+}
+
+}  // namespace
+
+std::vector<Box> boxesReady(const Read& file, Id<BoxKind> kind) {
+    auto boxes = file.where<Box>(
+        {is("kind", kind), is("place", BoxPlace::Storeroom), is("condition", BoxCondition::Sound)});
+    // What is held apart stands there, but not ready. Holds as they are now.
+    const Day now = *parseDay("9999-12-31");
+    if (anythingApart(file, now)) {
+        const HeldThings held = heldThings(file, now);
+        std::erase_if(boxes, [&](const Box& box) { return held.apart(box.id).has_value(); });
+    }
+    sortByMark(boxes);
+    return boxes;
+}
+
+std::vector<Box> boxesReadyOn(const Read& file, Id<BoxKind> kind, Day day) {
+    auto boxes = file.where<Box>({is("kind", kind), is("condition", BoxCondition::Sound)});
+    const auto moved = placesBeforeMoves(file, day);
+    std::erase_if(boxes, [&](const Box& box) {
+        const auto before = moved.find(box.id.number);
+        const auto place = before == moved.end() ? std::optional(box.place) : before->second;
+        return box.since > day || place != BoxPlace::Storeroom;
+    });
+    sortByMark(boxes);
     return boxes;
 }
 

@@ -28,8 +28,12 @@ struct Standing {
 Standing standingOn(const Read& file, const Hive& hive, Day day);
 /// The colony living in a hive now.
 std::optional<Colony> colonyIn(const Read& file, Id<Hive> hive);
-/// Boxes of a kind standing ready in the storeroom, by mark.
+/// Boxes of a kind standing ready in the storeroom, by mark; none that is held for a dead-out or
+/// for disease.
 std::vector<Box> boxesReady(const Read& file, Id<BoxKind> kind);
+/// The same as it was at the end of a day, with the moves of later days taken back. What a box was
+/// fit for that day nobody wrote down: those that are sound now count.
+std::vector<Box> boxesReadyOn(const Read& file, Id<BoxKind> kind, Day day);
 
 std::optional<Visit> visitOn(const Read& file, Id<Yard> yard, Day day);
 std::optional<Inspection> inspectionOf(const Read& file, Id<Visit> visit, Id<Hive> hive);

@@ -203,7 +203,8 @@ Database Database::open(const std::string& path, Mode mode, bool create) {
         const QString name = inner->name;
         inner.reset();
         QSqlDatabase::removeDatabase(name);
-        throw StorageError(create ? Trouble::NotWritable : Trouble::Failed, path, detail);
+        throw StorageError(create ? Trouble::NotWritable : Trouble::Failed, path, detail,
+                           SQLITE_CANTOPEN);
     }
     inner->handle = *static_cast<sqlite3* const*>(inner->connection.driver()->handle().constData());
     Database database(std::move(inner));

@@ -47,8 +47,10 @@ class StorageError : public std::runtime_error {
 
     Trouble trouble;
     std::string path;
-    std::string detail;  ///< SQLite's own words and the statement, for a report
-    int sqliteCode;      ///< extended result code, 0 where SQLite had no part
+    /// For a report. SQLite's own words and the statement where there is a code; else ours, and
+    /// behind " · " what only a report needs.
+    std::string detail;
+    int sqliteCode;  ///< extended result code, 0 where SQLite had no part
 };
 
 }  // namespace combwright

@@ -191,6 +191,8 @@ Result<void> planRefusal(const std::vector<PlanLot>& lots, const RoomRates& rate
     if (!(rates.bucketG > 0)) return Refusal{Code::OutOfRange, "bucket_g"};
     if (rates.strainKgPerH && !(*rates.strainKgPerH > 0))
         return Refusal{Code::OutOfRange, "strain_kg_per_h"};
+    // A drum of nothing would be full before the first load.
+    if (rates.drumKg && !(*rates.drumKg > 0)) return Refusal{Code::OutOfRange, "drum_kg"};
     return {};
 }
 

@@ -21,7 +21,7 @@ bool foulbroodLookedFor(const DeadOutSigns& card) {
 }
 
 bool looksStarved(const DeadOutSigns& card) {
-    return card.cluster == DeadCluster::TightHeadsIn && card.storesNear &&
+    return card.cluster == ClusterFound::TightHeadsIn && card.storesNear &&
            *card.storesNear != DeadStores::Touching;
 }
 
@@ -33,7 +33,7 @@ bool looksQueenless(const DeadOutSigns& card) {
     if (card.brood == DeadBrood::DronesOnly) return true;
     // "No queen" of a hive whose bees are gone tells nothing: nobody is left to be queenless.
     return answeredNo(card.queen) && card.brood == DeadBrood::None && card.cluster &&
-           *card.cluster != DeadCluster::Gone;
+           *card.cluster != ClusterFound::Gone;
 }
 
 std::vector<LooksLike> causesOf(const DeadOutSigns& card) {
@@ -48,12 +48,12 @@ std::vector<LooksLike> causesOf(const DeadOutSigns& card) {
         LooksLike::EuropeanFoulbrood);
     add(looksStarved(card), LooksLike::Starvation);
     add(looksMiteKilled(card), LooksLike::VarroaAndVirus);
-    add(card.cluster == DeadCluster::Gone, LooksLike::MitesOrDwindling);
+    add(card.cluster == ClusterFound::Gone, LooksLike::MitesOrDwindling);
     add(looksQueenless(card), LooksLike::QueenLoss);
     add(card.droppings == DeadDroppings::BeesStreaks, LooksLike::Dysentery);
     add(answeredYes(card.wet), LooksLike::Damp);
     add(card.droppings == DeadDroppings::Mouse, LooksLike::Mouse);
-    add(card.cluster == DeadCluster::Few && card.brood == DeadBrood::Chilled, LooksLike::Chilled);
+    add(card.cluster == ClusterFound::Few && card.brood == DeadBrood::Chilled, LooksLike::Chilled);
     return causes;
 }
 

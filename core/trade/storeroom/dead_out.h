@@ -14,7 +14,7 @@
 namespace combwright {
 
 /// The bees that are left.
-enum class DeadCluster {
+enum class ClusterFound {
     TightHeadsIn,  ///< a tight cluster, heads in cells, bottoms out
     Few,           ///< a handful, perhaps with the queen
     Gone           ///< none to speak of
@@ -43,9 +43,9 @@ enum class DeadDroppings {
 /// What a laboratory or the inspector said.
 enum class BroodFinding { Clear, AmericanFoulbrood, EuropeanFoulbrood };
 
-/// The card: nothing stands for a question nobody answered.
+/// The signs of the card: nothing stands for a question nobody answered.
 struct DeadOutSigns {
-    std::optional<DeadCluster> cluster;
+    std::optional<ClusterFound> cluster;
     std::optional<DeadStores> storesNear;
     std::optional<DeadBrood> brood;
     std::optional<bool> frass;  ///< white specks of mites in the roofs of brood cells

@@ -45,7 +45,7 @@ using AllRecords =
                    Feeding, Box, BoxMove, BoxLook, Frame, BoxCount, FrameCheck, Constant, PullPlan,
                    PullLine, CropNote, Extraction, ExtractionBox, SpinLoad, LoadBox, Bucket,
                    ClosingShare, Hold, BoxReview, RawWax, Equipment, EquipmentCount, FreezerRound,
-                   FreezerLoad, DeadOut, SetOut, SeasonPlan, PlanItem>;
+                   FreezerLoad, DeadOut, SetOut, SeasonPlan, PlanItem, FrameMove>;
 TYPED_TEST_SUITE(EachRecord, AllRecords);
 
 TYPED_TEST(EachRecord, DescribesEveryMember) {

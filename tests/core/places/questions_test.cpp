@@ -121,6 +121,29 @@ TEST_F(QuestionsTest, BucketsFullerThanTheyHoldAndHoneyThatIsNoneAreAskedAbout) 
         ElementsAre("water_unusual"));
 }
 
+TEST_F(QuestionsTest, AWeighedBucketFilledAnewIsAskedAbout) {
+    const auto fill = [](const char* what) {
+        return R"({"do":"fill-bucket","on":"2027-06-01","run":"27-1","mark":"B4",)" +
+               std::string(what) + "}";
+    };
+    EXPECT_THAT(after(fill(R"("net_g":6000,"net_how":"by eye")")), IsEmpty());
+    EXPECT_THAT(after(fill(R"("net_g":12800)")), IsEmpty()) << "a guess is there to be replaced";
+    EXPECT_THAT(after(fill(R"("net_g":12800,"water_percent":17.2)")), IsEmpty());
+    EXPECT_THAT(after(fill(R"("lidded":true)")), IsEmpty());
+    EXPECT_THAT(after(fill(R"("net_g":12600)")), ElementsAre("bucket_again"));
+    EXPECT_TRUE(asked.front().says.contains(QStringLiteral("12.8 kg before; now 12.6 kg")))
+        << asked.front().says.toStdString();
+    asked.clear();
+    ASSERT_TRUE(season.undo());
+    ASSERT_TRUE(season.redo());
+    EXPECT_THAT(asked, IsEmpty());
+    EXPECT_THAT(
+        after(
+            R"({"do":"amend","on":"2027-06-02","bucket":"B4","set":{"net_g":12500},"why":"slip"})"),
+        IsEmpty())
+        << "who amends knows what stood there";
+}
+
 TEST_F(QuestionsTest, ARunThatGaveMoreThanItGotIsAskedAboutWhenItIsClosed) {
     done(
         R"({"do":"weigh-box","on":"2027-06-01","run":"27-1","box":"M1","gross_g":20000,"wet_g":5000}

@@ -68,10 +68,10 @@ TEST_F(WetsHomeTest, EachGoesToItsOwnHiveInWalkingOrder) {
 
 TEST_F(WetsHomeTest, WhereItsHiveIsEmptyAnotherOfTheYardCleansIt) {
     Season season = run();
-    playAll(season, R"({"do":"end-colony","on":"2027-08-01","hive":"H2","ending":"queenless"})");
+    playAll(season, R"({"do":"end-colony","on":"2027-08-01","hive":"H2","ending":"sold"})");
     // H4 is this year's split in one box: never onto a nucleus. H1 and H3 have one each.
     EXPECT_EQ(ways(home(season)), "M1 H1, M2 H1, M3 H3, M5 C1");
-    playAll(season, R"({"do":"end-colony","on":"2027-08-01","hive":"C1","ending":"queenless"})");
+    playAll(season, R"({"do":"end-colony","on":"2027-08-01","hive":"C1","ending":"sold"})");
     EXPECT_EQ(ways(home(season)), "M1 H1, M2 H1, M3 H3");
     EXPECT_EQ(barOf(home(season), "M5"), WetsBar::NoColony) << "no other of its yard";
 }
@@ -198,7 +198,7 @@ TEST_F(WetsHomeTest, LeftOverStoresGoOnlyWhereALookSinceWasClean) {
     judge(season, "M1", 2, Verdict::Keep, "G");
     judge(season, "M2", 3, Verdict::Keep, "G");
     judge(season, "M5", 1, Verdict::Keep, "G");
-    playAll(season, R"({"do":"end-colony","on":"2027-09-01","hive":"C1","ending":"queenless"}
+    playAll(season, R"({"do":"end-colony","on":"2027-09-01","hive":"C1","ending":"sold"}
 {"do":"hold-back","on":"2027-09-01","reason":"treated while on","box":"M2"})");
     const auto way = [&](const char* mark, const char* on) {
         for (const LeftOver& left : home(season, on).leftOver)

@@ -147,5 +147,29 @@ TEST_F(YardMinds, APastDayHasItsOwnBoxes) {
     EXPECT_EQ(rowOn("2027-06-02").supersNow, 1) << "M3 went under the excluder";
 }
 
+TEST_F(YardMinds, APastDayHasItsOwnHivesAndStoreroom) {
+    done(R"({"do":"add-boxes","on":"2027-04-10","kind":"medium","first_mark":"M1","count":3}
+{"do":"move-box","on":"2027-05-10","box":"M1","to":"on hive","hive":"H1"}
+{"do":"add-boxes","on":"2027-05-15","kind":"medium","first_mark":"M4","count":2}
+{"do":"move-box","on":"2027-06-01","box":"M1","to":"storeroom"}
+{"do":"add-hive","on":"2027-05-20","yard":"Hill","mark":"Late","boxes":"deep"})");
+    const auto sheetOn = [&](const char* on) {
+        return yardSheet(file(), file().find(hive("H1"))->yard, test::day(on));
+    };
+    const auto hivesOn = [&](const char* on) {
+        std::string marks;
+        for (const YardSheetRow& row : sheetOn(on).rows) marks += row.hive.mark.text() + " ";
+        return marks;
+    };
+    EXPECT_EQ(hivesOn("2027-05-19"), "H1 ") << "no empty stand for a hive set up later";
+    EXPECT_EQ(sheetOn("2027-05-19").youngerHives, 1);
+    EXPECT_EQ(hivesOn("2027-05-20"), "H1 Late ");
+    EXPECT_EQ(sheetOn("2027-04-09").supersInStore, 0);
+    EXPECT_EQ(sheetOn("2027-04-10").supersInStore, 3);
+    EXPECT_EQ(sheetOn("2027-05-10").supersInStore, 2);
+    EXPECT_EQ(sheetOn("2027-05-15").supersInStore, 4);
+    EXPECT_EQ(sheetOn("2027-06-09").supersInStore, 5);
+}
+
 }  // namespace
 }  // namespace combwright

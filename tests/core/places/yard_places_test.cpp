@@ -166,5 +166,23 @@ TEST_F(YardAnswers, AWaitThatIsOverIsNotLeftShut) {
     EXPECT_TRUE(has(takes("2027-07-05"), TakeAlong::What::EggFrame));
 }
 
+TEST_F(YardAnswers, WithinADayAStoryGoesAsTheDayWent) {
+    playAll(*season,
+            R"({"do":"add-boxes","on":"2027-05-01","kind":"medium","first_mark":"Z1","count":3}
+{"do":"add-hive","on":"2027-05-02","yard":"Mill Lane","mark":"NEW","boxes":"deep Z9","origin":"swarm"}
+{"do":"move-box","on":"2027-05-02","box":"Z1","to":"on hive","hive":"NEW"}
+{"do":"move-box","on":"2027-05-02","box":"Z1","to":"wet"}
+{"do":"write-line","on":"2027-05-02","hive":"NEW","line":"e +1"}
+{"do":"end-colony","on":"2027-05-20","hive":"NEW","ending":"queenless"}
+{"do":"start-colony","on":"2027-05-20","hive":"NEW","origin":"nucleus"})");
+    std::vector<StoryEntry::What> told;
+    for (const StoryEntry& entry : hiveStory(season->read(), hive("NEW"), test::day("2027-06-01")))
+        told.push_back(entry.what);
+    using What = StoryEntry::What;
+    EXPECT_EQ(told, (std::vector{What::ColonyCame, What::ColonyEnded, What::HeldBack, What::Look, What::BoxesOff,
+                                 What::BoxesOn, What::ColonyCame, What::Began}))
+        << "newest first";
+}
+
 }  // namespace
 }  // namespace combwright

@@ -283,7 +283,7 @@ class RandomActions {
         const std::string on = isoText(day("2027-04-01") + days(pick(200)));
         // The yards are gone through every few weeks; otherwise no line is ever met again.
         const std::string visited = isoText(day("2027-04-10") + days(21 * pick(6)));
-        switch (pick(22)) {
+        switch (pick(28)) {
             case 0:
                 return R"({"do":"add-yard","on":")" + on + R"(","yard_name":"Y)" + number(6) +
                        "\"}";
@@ -318,9 +318,10 @@ class RandomActions {
                 return R"({"do":"count-box","on":")" + on + R"(","box":"#)" + number(30) +
                        R"(","contents":")" + number(2) + R"( drawn, 1 W"})";
             case 12:
-            case 17:
+            case 19:
                 return R"({"do":"end-colony","on":")" + on + R"(","hive":"H)" + number(30) +
-                       (pick(2) ? R"(","ending":"united","into":"H)" + number(30) + "\"}" : "\"}");
+                       (pick(3) == 0 ? R"(","ending":"united","into":"H)" + number(30) + "\"}"
+                                     : "\"}");
             case 13:
                 return R"({"do":"start-colony","on":")" + on + R"(","hive":"H)" + number(30) +
                        R"(","origin":"split","mother":"H)" + number(30) + "\"}";
@@ -329,11 +330,17 @@ class RandomActions {
                        (pick(3) ? R"(","boxes_under":)" + number(3) + "}" : "\"}");
             case 16:
                 return equipment(on);
-            case 18:
+            case 17:
                 return wets(on);
-            case 19:
+            case 18:
             case 20:
                 return freezer(on);
+            case 21:
+            case 22:
+            case 23:
+                return deadOut("2027-10-20");
+            case 24:
+                return suspicion(on);
             default: {
                 static const char* const lines[] = {"e b7 s3 +1", "x rain",      "-1",
                                                     "w4/300 +1d", "f2.5 light!", "qc2c left1 +2"};
@@ -384,6 +391,31 @@ class RandomActions {
             default:
                 return R"({"do":"freeze-frames","on":")" + on + R"(","boxes":"#)" + number(30) +
                        (pick(2) ? " 1\"}" : "\",\"hours\":48}");
+        }
+    }
+    std::string deadOut(const std::string& on) {
+        static const char* const answers[] = {
+            R"("ropy":false,"scale":false,"cause":"starved","by":"me")",
+            R"("cluster":"small","wet":true)", R"("scale":true)"};
+        return R"({"do":"record-dead-out","on":")" + on + R"(","hive":"H)" + number(30) + R"(",)" +
+               answers[pick(3)] + "}";
+    }
+    std::string suspicion(const std::string& on) {
+        const std::string head = R"(","on":")" + on + "\"";
+        switch (pick(6)) {
+            case 0:
+                return R"({"do":"hold-back)" + head + R"(,"hive":"H)" + number(30) +
+                       R"(","reason":"suspected disease"})";
+            case 1:
+                return R"({"do":"hold-contacts)" + head + R"(,"hive":"H)" + number(30) + "\"}";
+            case 2:
+                return R"({"do":"set-out)" + head + R"(,"what_out":"comb","boxes":"M)" +
+                       number(30) + "\"}";
+            case 3:
+                return R"({"do":"take-in-set-out)" + head + "}";
+            default:
+                return R"({"do":"release-hold)" + head + R"(,"hold":"#)" + number(30) +
+                       R"(","lifted_by":"laboratory","grounds":"negative"})";
         }
     }
     std::string amend(const std::string& on) {
@@ -439,16 +471,8 @@ TEST_F(SeasonFile, RandomDeedsUndoneAndRedoneAnywhereLeaveEqualDumps) {
     for (int hive = 1; hive <= 20; ++hive)
         begin(R"({"do":"add-hive","on":"2027-03-01","yard":"Y)" + std::to_string(hive % 6 + 1) +
               R"(","mark":"H)" + std::to_string(hive) + R"(","boxes":"deep, x, medium"})");
-    ASSERT_TRUE(season.perform(StepInfo{"test", R"({"do":"test"})", {}, {}},
-                               [](Write& file) -> Result<void> {
-                                   Equipment freezer;
-                                   freezer.item = EquipmentItem::Freezer;
-                                   freezer.onHand = Count(1);
-                                   freezer.since = day("2027-01-01");
-                                   file.add(freezer);
-                                   return {};
-                               }));
-    for (int round = 0; round < 3000; ++round) {
+    begin(R"({"do":"describe-equipment","on":"2027-03-01","item":"freezer","litres":200})");
+    for (int round = 0; round < 3600; ++round) {
         const unsigned what = random.pick(10);
         if (what < 6 || dumps.size() < 3) {
             const PlayResult result = play(season, random.line());
@@ -471,9 +495,9 @@ TEST_F(SeasonFile, RandomDeedsUndoneAndRedoneAnywhereLeaveEqualDumps) {
     std::map<std::string, int> deeds;
     for (const JournalEntry& entry : season.history())
         if (entry.kind == StepKind::Do) ++deeds[entry.info.action];
-    for (const char* action :
-         {"amend", "check-frames", "count-box", "strike-line", "write-line", "end-colony",
-          "start-colony", "set-excluder", "count-equipment", "describe-equipment", "plan-season"})
+    for (const char* action : {"amend", "check-frames", "count-box", "strike-line", "write-line",
+                               "end-colony", "start-colony", "set-excluder", "count-equipment",
+                               "describe-equipment", "plan-season", "record-dead-out"})
         EXPECT_GT(deeds[action], 10) << action << " was hardly ever kept";
     while (at > 0) {
         ASSERT_TRUE(season.undo());
@@ -486,7 +510,8 @@ TEST_F(SeasonFile, RandomDeedsUndoneAndRedoneAnywhereLeaveEqualDumps) {
     demandClean(season);
     EXPECT_FALSE(season.read().database().number("SELECT count(*) FROM pragma_foreign_key_check"));
 
-    // And the whole of it, written out and played into a new file, gives that file again.
+    // And the whole of it, written out and played into a new file, gives that file
+    // again.
     auto copy = Season::create(path("copy.combwright"), clock);
     ASSERT_TRUE(copy);
     playAll(*copy, scriptOf(season));

@@ -26,6 +26,7 @@ INSTANTIATE_TEST_SUITE_P(
         Typed{"e b9 s5 +2", "Eggs. 9 brood, 5 stores. 2 supers on."},
         Typed{"e0 q? qc2c left1",
               "Looked for eggs, none. Queen looked for, not seen. 2 capped queen cells, 1 left."},
+        Typed{"q0", "Queen looked for, not seen."},
         Typed{"e b8 +1 w4/300", "Eggs. 8 brood. 1 super on. Wash: 4 in 300."},
         Typed{"e b5 s1 LIGHT", "Eggs. 5 brood, 1 stores. Light."},
         Typed{"x rain", "Not opened. “rain”"},
@@ -47,6 +48,34 @@ INSTANTIATE_TEST_SUITE_P(
 TEST(Shorthand, LaterMarksOverruleEarlierOnes) {
     EXPECT_EQ(readShorthand("b7 b8").seen.brood->value, Frames::whole(8));
     EXPECT_EQ(readShorthand("e e0").seen.eggs, false);
+}
+
+TEST(Shorthand, TwoMarksThatCannotBothHoldAreFound) {
+    struct Case {
+        const char* line;
+        const char* one;
+        const char* two;
+    };
+    for (const Case& each :
+         {Case{"e e0", "e", "e0"}, Case{"b7 s3 b8", "b7", "b8"},
+          Case{"LIGHT, heavy", "LIGHT", "heavy"}, Case{"q q0", "q", "q0"},
+          Case{"q? e q", "q?", "q"}, Case{"l c l0", "l", "l0"}, Case{"qc2c qc2o", "qc2c", "qc2o"},
+          Case{"w4/300 w4/200", "w4/300", "w4/200"}, Case{"b5-7 b~5", "b5-7", "b~5"},
+          Case{"b? b0", "b?", "b0"}, Case{"+1 +2", "+1", "+2"}, Case{"+1d +2d", "+1d", "+2d"},
+          Case{"f2 f2.5", "f2", "f2.5"}, Case{"t1 t2", "t1", "t2"}, Case{"lid x", "lid", "x"},
+          Case{"n8 n7 s1", "n8", "n7"}}) {
+        const auto two = contradictionIn(each.line);
+        ASSERT_TRUE(two) << each.line;
+        EXPECT_EQ(*two, (TwoMarks{each.one, each.two})) << each.line;
+        EXPECT_EQ(readBackTyped({}, each.line).toStdString(),
+                  "The line says " + std::string(each.one) + " and " + each.two +
+                      "; only one can hold. Strike the other.");
+    }
+    // A line for all is overruled, not contradicted; the same twice, and words, are fine.
+    EXPECT_EQ(readBackTyped("e +1", "e0"), QStringLiteral("Looked for eggs, none. 1 super on."));
+    for (const char* line : {"", "e e", "b7 b7,0", "+1 +1d -1", "light light", "x light",
+                             "e b7 new lid", "w4/300 w4/300", "cross e crosser"})
+        EXPECT_FALSE(contradictionIn(line)) << line;
 }
 
 TEST(Shorthand, TheLineForAllTouchesOnlyHivesThatWereOpened) {

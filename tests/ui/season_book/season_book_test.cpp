@@ -124,7 +124,7 @@ TEST_F(InTheSeasonBook, AYearWithoutHoneySaysWhatToDoFirst) {
     EXPECT_FALSE(book->timeline().isVisible());
     EXPECT_FALSE(book->yields().isVisible());
     EXPECT_TRUE(book->explained().empty());
-    window->goTo(3);
+    window->goTo(4);
     EXPECT_EQ(QApplication::focusWidget(), &book->years()) << "somewhere one can go on from";
     press(Qt::Key_P);
     press(Qt::Key_E);

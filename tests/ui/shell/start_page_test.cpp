@@ -51,6 +51,22 @@ TEST_F(Start, SaysWhatToDoFirstAndMakesASeasonByKeyboard) {
     EXPECT_EQ(session.path(), file("bees.combwright"));
 }
 
+TEST_F(Start, F1SaysWhatASeasonFileIsAndHowToBegin) {
+    std::string title;
+    std::string text;
+    QTimer::singleShot(0, window.get(), [&] {
+        auto* help = dialog("help");
+        ASSERT_NE(help, nullptr);
+        title = help->windowTitle().toStdString();
+        text = named<QLabel>("help_text", help)->text().toStdString();
+        help->reject();
+    });
+    key(Qt::Key_F1);
+    EXPECT_EQ(title, "Your seasons");
+    for (const char* each : {"A season file holds", "Ctrl+N", "Ctrl+O", "restores one"})
+        EXPECT_THAT(text, HasSubstr(each));
+}
+
 TEST_F(Start, MakingOverAFileIsRefused) {
     makeSeason();
     const QByteArray before = bytes(file());

@@ -37,6 +37,26 @@ TEST_F(SheetKeys, EscapeBringsBackWhatWasKept) {
     EXPECT_EQ(session.season().history().size(), 4U) << "nothing was written anew";
 }
 
+TEST_F(SheetKeys, ALineThatContradictsItselfStaysTypedAndSaysWhy) {
+    type("e b7 b8");
+    const SheetModel& model = place->sheetView().model();
+    EXPECT_EQ(model.index(1, SheetModel::ReadBackColumn).data().toString(),
+              QStringLiteral("The line says b7 and b8; only one can hold. Strike the other."));
+    key(Qt::Key_F6);
+    EXPECT_FALSE(place->sheetView().table().asCells()) << "a cell has room for one of them";
+    key(Qt::Key_Return);
+    EXPECT_EQ(sheet().opened, 0);
+    ASSERT_NE(line(), nullptr);
+    EXPECT_EQ(line()->text(), QStringLiteral("e b7 b8"));
+    EXPECT_TRUE(session.lastTold().startsWith(
+        QStringLiteral("The line says b7 and b8; only one can hold.")))
+        << session.lastTold().toStdString();
+    key(Qt::Key_Backspace);
+    key(Qt::Key_Backspace);
+    key(Qt::Key_Return);
+    EXPECT_EQ(sheet().opened, 1);
+}
+
 TEST_F(SheetKeys, ALineHalfTypedNeverReachesAnotherSeason) {
     makeSeason("other.combwright");
     type("e b7");

@@ -97,7 +97,8 @@ class FramesCounted : public BoxSeen {
     /// "7 drawn, 1 W": the frames in the box, those with a place marked by it.
     std::string frames(const char* mark = "M1") const {
         std::map<std::string, int> classes;
-        for (const Frame& each : file().where<Frame>({is("box", box(mark).id)})) {
+        for (const Frame& each :
+             file().where<Frame>({is("box", box(mark).id), isUnknown("retired")})) {
             std::string said =
                 each.comb ? std::string(Choices<Comb>::words[static_cast<std::size_t>(*each.comb)])
                           : each.faults;
@@ -129,6 +130,8 @@ TEST_F(FramesCounted, ReplaceTheExchangeable) {
     const auto counts = file().where<BoxCount>({is("box", box("M1").id)});
     EXPECT_EQ(counts.size(), 5U) << "what was typed stays: 1 at its coming, 3, 1";
     EXPECT_EQ(counts.back().occasion, Occasion::Visit);
+    EXPECT_EQ(file().where<Frame>({is("retired", Retired::Missing)}).size(), 5U)
+        << "frames that were not found are missing, not struck out";
 }
 
 TEST_F(FramesCounted, APlacedFrameStaysAndIsPartOfTheCount) {

@@ -39,6 +39,18 @@ class SheetLines : public test::DeedsTest {
     Seen seen(const char* mark) const { return inspections(mark).front().inspection.seen; }
 };
 
+TEST_F(SheetLines, ThatContradictThemselvesAreNotKept) {
+    EXPECT_EQ(outcome(line("H1", "e e0")), "contradiction line");
+    EXPECT_EQ(outcome(line("H1", "b7 s3 b8")), "contradiction line");
+    EXPECT_EQ(refusalValue(line("H1", "b7 s3 b8"), "one"), "b7");
+    EXPECT_EQ(refusalValue(line("H1", "b7 s3 b8"), "two"), "b8");
+    EXPECT_EQ(outcome(forAll("light heavy")), "contradiction all");
+    EXPECT_TRUE(inspections("H1").empty());
+    done(line("H1", "b7 b7 e"));
+    EXPECT_EQ(outcome(line("H1", "b7 e e0")), "contradiction line");
+    EXPECT_EQ(seen("H1").eggs, true) << "what was kept before stays";
+}
+
 TEST_F(SheetLines, TypedTwiceReplaceWhatTheFirstMoved) {
     done(line("H1", "e b7 +2 w4/300 f2.5"));
     EXPECT_EQ(stack("H1"), "D1 M1 S1 S2");

@@ -259,6 +259,7 @@ TEST(DayPlanComputation, Refusals) {
         {"lots.1.lot", "Hill", Code::Duplicate, "lots[1].lot"},
         {"lots.1.kind", 5, Code::WrongType, "lots[1].kind"},
         {"lots.1.frames", -1, Code::Negative, "lots[1].frames"},
+        {"lots.1.frames", 0, Code::Contradiction, "lots[1].frames"},
         {"lots.1.honey_g", -1, Code::Negative, "lots[1].honey_g"},
         {"lots.1.fork_share", 2, Code::OutOfRange, "lots[1].fork_share"},
         {"lots.1.yard", "x", Code::UnknownKey, "lots[1].yard"},
@@ -270,6 +271,7 @@ TEST(DayPlanComputation, Refusals) {
         {"bucket_g", 0, Code::OutOfRange, "bucket_g"},
         {"strain_kg_per_h", 0, Code::OutOfRange, "strain_kg_per_h"},
         {"drum_kg", -1, Code::Negative, "drum_kg"},
+        {"drum_kg", 0, Code::OutOfRange, "drum_kg"},
         {"spare_share", 10, Code::OutOfRange, "spare_share"},
         {"helpers", 2, Code::UnknownKey, "helpers"},
     };

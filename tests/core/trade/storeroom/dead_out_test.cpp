@@ -25,7 +25,7 @@ using Causes = std::vector<LooksLike>;
 
 TEST(DeadOutCard, Starvation) {
     DeadOutSigns card = clearedDeadOut();
-    card.cluster = DeadCluster::TightHeadsIn;
+    card.cluster = ClusterFound::TightHeadsIn;
     for (const DeadStores stores : {DeadStores::None, DeadStores::InchesAway}) {
         card.storesNear = stores;
         const auto reading = readDeadOut(card);
@@ -42,7 +42,7 @@ TEST(DeadOutCard, Starvation) {
 
 TEST(DeadOutCard, VarroaAndVirus) {
     DeadOutSigns card = clearedDeadOut();
-    card.cluster = DeadCluster::Few;
+    card.cluster = ClusterFound::Few;
     card.brood = DeadBrood::DeadEmerging;
     card.frass = true;
     card.queen = true;
@@ -64,7 +64,7 @@ TEST(DeadOutCard, Damp) {
 
 TEST(DeadOutCard, QueenLoss) {
     DeadOutSigns card = clearedDeadOut();
-    card.cluster = DeadCluster::Few;
+    card.cluster = ClusterFound::Few;
     card.brood = DeadBrood::None;
     card.queen = false;
     EXPECT_EQ(readDeadOut(card).causes, Causes{LooksLike::QueenLoss});
@@ -74,7 +74,7 @@ TEST(DeadOutCard, QueenLoss) {
     EXPECT_EQ(readDeadOut(card).causes, Causes{LooksLike::QueenLoss});
     // Nobody looked for the queen.
     card.brood = DeadBrood::None;
-    card.cluster = DeadCluster::Few;
+    card.cluster = ClusterFound::Few;
     EXPECT_TRUE(readDeadOut(card).causes.empty());
 }
 
@@ -90,7 +90,7 @@ TEST(DeadOutCard, Dysentery) {
 
 TEST(DeadOutCard, TheClusterGone) {
     DeadOutSigns card = clearedDeadOut();
-    card.cluster = DeadCluster::Gone;
+    card.cluster = ClusterFound::Gone;
     card.brood = DeadBrood::None;
     card.queen = false;
     const auto reading = readDeadOut(card);
@@ -106,7 +106,7 @@ TEST(DeadOutCard, SuspectedFoulbrood) {
         if (sign >= 2) card.brood = DeadBrood::Sunken;
         if (sign == 2) card.ropy.reset();
         if (sign == 3) card.scale.reset();
-        card.cluster = DeadCluster::TightHeadsIn;  // starved as well: that changes nothing
+        card.cluster = ClusterFound::TightHeadsIn;  // starved as well: that changes nothing
         card.storesNear = DeadStores::None;
         const auto reading = readDeadOut(card);
         EXPECT_EQ(reading.causes.front(), LooksLike::Foulbrood) << sign;
@@ -160,7 +160,7 @@ TEST(DeadOutCard, Mouse) {
 TEST(DeadOutCard, TwoDeadOutsOfAWinter) {
     // Small cluster, brood chilled, no scale, not ropy.
     DeadOutSigns card = clearedDeadOut();
-    card.cluster = DeadCluster::Few;
+    card.cluster = ClusterFound::Few;
     card.brood = DeadBrood::Chilled;
     EXPECT_EQ(readDeadOut(card).causes, Causes{LooksLike::Chilled});
     EXPECT_EQ(readDeadOut(card).combs, CombUse::Reuse);
@@ -174,7 +174,7 @@ TEST(DeadOutCard, BlankAnswersLeaveTheHold) {
     EXPECT_TRUE(does(blank, DoToday::CloseHive));
     for (const bool ropeBlank : {false, true}) {
         DeadOutSigns card = clearedDeadOut();
-        card.cluster = DeadCluster::TightHeadsIn;
+        card.cluster = ClusterFound::TightHeadsIn;
         card.storesNear = DeadStores::None;
         (ropeBlank ? card.ropy : card.scale).reset();
         const auto reading = readDeadOut(card);

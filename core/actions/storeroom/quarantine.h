@@ -1,0 +1,32 @@
+// What may be done with what is held back. One rule for every action that moves a box or mixes what
+// is in it, so that no way leads round the quarantine.
+#pragma once
+
+#include <string>
+
+#include "core/actions/boxes/box_steps.h"
+#include "core/storage/queries/holds.h"
+
+namespace combwright {
+
+/// The refusal that says so: HeldBack with the name, why and since when.
+Refusal heldBack(std::string field, std::string name, const Hold& hold);
+
+/// Whether a box may be moved there. What is quarantined stays where it is; with the inspector's
+/// word given as reason it may be taken apart, taken away or burnt, never onto another hive, into
+/// the freezer, lent or to the extractor. What is a dead-out nobody explained goes onto no other
+/// hive, unless the keeper gives a reason. Refused with HeldBack.
+Result<void> demandMayMove(const Read& file, const Box& box, const BoxSpot& spot, Day on);
+
+/// Before comb, wax or honey of a box is put together with that of others: refused with HeldBack
+/// under `field` where the box is quarantined.
+Result<void> demandNotQuarantined(const Read& file, const Box& box, Day on,
+                                  const std::string& field);
+/// Likewise where it is held apart at all: a dead-out nobody explained counts too.
+Result<void> demandNotApart(const Read& file, const Box& box, Day on, const std::string& field);
+
+/// Writes on the box that it was moved although it is held, and on what grounds; nothing where it
+/// is not held.
+void noteOverruled(Write& file, Id<Box> box, const std::string& reason, Day on);
+
+}  // namespace combwright

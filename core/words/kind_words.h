@@ -1,0 +1,14 @@
+// What a kind of frame or box is called in a column's head: the trade's short word, where the full
+// name of the catalogue would not fit.
+#pragma once
+
+#include <QString>
+
+#include "core/model/frames/box.h"
+
+namespace combwright {
+
+/// "medium frames": the name without its maker's family and without what stands in brackets.
+QString frameKindText(const FrameKind& kind);
+
+}  // namespace combwright

@@ -1,0 +1,477 @@
+#include "ui/storeroom/storeroom_place.h"
+
+#include <QKeyEvent>
+#include <QScrollBar>
+#include <QVBoxLayout>
+#include <algorithm>
+
+#include "core/actions/boxes/frame_checks.h"
+#include "core/actions/storeroom/frame_work.h"
+#include "core/actions/storeroom/reviews.h"
+#include "core/places/explain_storeroom.h"
+#include "core/places/freezer.h"
+#include "core/places/pages/frame_board_page.h"
+#include "core/places/pages/order_list_page.h"
+#include "core/places/pages/winter_todo_page.h"
+#include "core/places/shelf_danger.h"
+#include "core/places/winter_todo.h"
+#include "core/storage/queries/names.h"
+#include "core/words/words.h"
+#include "ui/common/flow_row.h"
+#include "ui/storeroom/bench_words.h"
+#include "ui/storeroom/fit_dialog.h"
+
+namespace combwright {
+namespace {
+
+// At the base font, px.
+constexpr int storeCountsWidth = 152;
+constexpr int needsWidth = 236;
+constexpr int storeBesideFrom = 900;
+constexpr int leastBoardHeight = 150;
+/// A digit this soon after a letter belongs to a mark that is being typed.
+constexpr int markWithinMs = 1200;
+
+std::optional<Verdict> verdictOfDigit(int digit) {
+    if (digit < 1 || digit > static_cast<int>(Choices<Verdict>::words.size())) return std::nullopt;
+    return static_cast<Verdict>(digit - 1);
+}
+
+}  // namespace
+
+StoreroomPlace::StoreroomPlace(Session& session, QWidget* parent)
+    : Place(session, parent),
+      m_whole(new QScrollArea(this)),
+      m_body(new QWidget(m_whole)),
+      m_across(new QBoxLayout(QBoxLayout::LeftToRight)),
+      m_below(new QBoxLayout(QBoxLayout::LeftToRight)),
+      m_counts(new BoardCounts(session.look(), m_body)),
+      m_filterRow(new BoardFilterRow(session.look(), m_body)),
+      m_buttons(new QWidget(m_body)),
+      m_warnings(new QLabel(m_body)),
+      m_board(new FrameBoardView(session.look(), m_body)),
+      m_empty(new QLabel(m_body)),
+      m_bench(new BenchPanel(session, m_body)),
+      m_needs(new NeedsCard(session, m_body)),
+      m_lane(new LaneView(session, m_body)) {
+    setFocusPolicy(Qt::ClickFocus);
+    auto* all = new QVBoxLayout(this);
+    all->setContentsMargins(0, 0, 0, 0);
+    m_whole->setObjectName(QStringLiteral("storeroom_whole"));
+    m_whole->setFrameShape(QFrame::NoFrame);
+    m_whole->setWidgetResizable(true);
+    m_whole->setFocusPolicy(Qt::NoFocus);
+    m_whole->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_whole->setWidget(m_body);
+    all->addWidget(m_whole);
+
+    m_empty->setObjectName(QStringLiteral("storeroom_empty"));
+    m_empty->setWordWrap(true);
+    m_empty->setText(
+        tr("No box stands in the storeroom yet. Boxes come here from Yard (Add, Boxes) "
+           "or when they are taken off a hive; then arrow to one and type what is in "
+           "it, for instance \"7 keep, 1 web, 1 broken\"."));
+    m_warnings->setObjectName(QStringLiteral("storeroom_warnings"));
+    m_warnings->setWordWrap(true);
+    m_board->installEventFilter(this);
+    addButtons();
+
+    auto* column = new QVBoxLayout(m_body);
+    column->addLayout(m_across, 1);
+    column->addWidget(m_lane);
+    auto* right = new QVBoxLayout;
+    right->setSpacing(8);
+    right->addWidget(m_filterRow);
+    right->addWidget(m_warnings);
+    right->addWidget(m_empty);
+    right->addWidget(m_board, 1);
+    right->addLayout(m_below);
+    m_below->addWidget(m_bench, 1);
+    m_below->addWidget(m_needs);
+    auto* left = new QVBoxLayout;
+    left->setSpacing(8);
+    left->addWidget(m_counts, 1);
+    left->addWidget(m_buttons);
+    m_across->addLayout(left);
+    m_across->addLayout(right, 1);
+    listen();
+    arrange();
+}
+
+QPushButton* StoreroomPlace::addButton(const QString& text, const char* name,
+                                       std::function<void()> deed) {
+    auto* button = new QPushButton(text, m_buttons);
+    button->setObjectName(QLatin1String(name));
+    button->setProperty("small", true);
+    m_buttons->layout()->addWidget(button);
+    connect(button, &QPushButton::clicked, this, std::move(deed));
+    return button;
+}
+
+void StoreroomPlace::addButtons() {
+    m_buttons->setLayout(new FlowRow(m_buttons, 6));
+    addButton(tr("F&it…"), "open_fit", [this] {
+        FitDialog dialog(session(), this);
+        dialog.exec();
+        m_board->setFocus();
+    });
+}
+
+void StoreroomPlace::listen() {
+    connect(m_counts, &BoardCounts::filterAsked, this, &StoreroomPlace::applyFilter);
+    connect(m_filterRow, &BoardFilterRow::filterAsked, this, &StoreroomPlace::applyFilter);
+    connect(m_board, &FrameBoardView::currentChanged, this, &StoreroomPlace::fillBench);
+    connect(m_board, &FrameBoardView::frameChanged, this, &StoreroomPlace::fillBench);
+    connect(m_board, &FrameBoardView::selectionChanged, this, [this] { Q_EMIT headChanged(); });
+    connect(m_board, &FrameBoardView::activated, this, [this] { beginLine({}); });
+    m_bench->readBackBy([this](const QString& line) {
+        return m_box ? readReviewBack(*m_box, line) : BenchPanel::Echo{};
+    });
+    connect(m_bench, &BenchPanel::lineEntered, this, &StoreroomPlace::keepLine);
+    connect(m_bench, &BenchPanel::lineLeft, this, [this] { m_board->setFocus(); });
+    connect(m_bench, &BenchPanel::frameClicked, this, [this](int frame) {
+        if (const auto box = currentBox()) m_board->goToBox(*box, frame);
+        m_atFrame = true;
+        m_board->setFocus();
+        fillBench();
+    });
+    connect(&session(), &Session::seasonChanged, this, [this] {
+        m_filter = {};
+        m_atFrame = false;
+    });
+    connect(&session(), &Session::changed, this, [this] {
+        if (isVisible()) reload();
+    });
+    connect(&session(), &Session::lookChanged, this, [this] {
+        m_counts->setLook(look());
+        m_filterRow->setLook(look());
+        m_board->setLook(look());
+        fillBench();
+        arrange();
+    });
+}
+
+void StoreroomPlace::resizeEvent(QResizeEvent* event) {
+    Place::resizeEvent(event);
+    arrange();
+}
+
+void StoreroomPlace::arrange() {
+    const bool beside = width() >= look().space(storeBesideFrom);
+    const int side = look().space(beside ? 24 : 16);
+    m_body->layout()->setContentsMargins(side, look().space(8), side, look().space(8));
+    m_body->layout()->setSpacing(look().space(8));
+    m_across->setSpacing(look().space(16));
+    m_below->setSpacing(look().space(16));
+    m_across->setDirection(beside ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+    m_below->setDirection(beside ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+    m_board->setMinimumHeight(look().space(leastBoardHeight));
+    // What the bench says wraps; its height is asked for here, so that the board gives way and not
+    // the bench.
+    const int bar = m_whole->verticalScrollBar()->sizeHint().width();
+    int wide = width() - 2 * side - bar;
+    if (beside)
+        wide -= look().space(storeCountsWidth) + look().space(needsWidth) + look().space(32);
+    m_bench->setMinimumHeight(m_bench->layout()->totalHeightForWidth(std::max(wide, 1)));
+    if (beside) {
+        m_counts->setFixedWidth(look().space(storeCountsWidth));
+        m_buttons->setFixedWidth(look().space(storeCountsWidth));
+        m_counts->setMinimumHeight(0);
+        m_needs->setFixedWidth(look().space(needsWidth));
+        return;
+    }
+    for (QWidget* each : std::initializer_list<QWidget*>{m_counts, m_needs, m_buttons}) {
+        each->setMinimumWidth(0);
+        each->setMaximumWidth(QWIDGETSIZE_MAX);
+    }
+    m_counts->setMinimumHeight(std::min(m_counts->contentHeight(), look().space(220)));
+}
+
+void StoreroomPlace::focusInEvent(QFocusEvent*) { m_board->setFocus(); }
+
+void StoreroomPlace::readAnew() {
+    if (!session().hasSeason()) return;
+    const Read& file = session().read();
+    const Day today = session().clock().today();
+    FrameBoard board = frameBoard(file, today, m_filter);
+    m_counts->setBoard(board);
+    m_filterRow->setBoard(board);
+    const bool anything = board.all > 0 || board.boxesAll > 0;
+    m_empty->setVisible(!anything);
+    m_board->setVisible(anything);
+    m_filterRow->setVisible(anything);
+    m_board->setBoard(std::move(board));
+    m_next = nextSeason(file, today, plannedYear(file, today));
+    m_needs->show(m_next);
+    m_lane->show(freezerLane(file, today));
+    m_bench->showEvening(eveningText(eveningSum(file, today)));
+    fillWarnings();
+    fillBench();
+    arrange();
+    Q_EMIT headChanged();
+}
+
+void StoreroomPlace::applyFilter(const BoardFilter& filter) {
+    m_filter = filter;
+    reload();
+}
+
+void StoreroomPlace::fillWarnings() {
+    const auto dangers = shelfDangers(session().read(), session().clock().today());
+    std::int64_t frames = 0;
+    QStringList boxes;
+    for (const ShelfDanger& each : dangers) {
+        frames += each.frames;
+        if (boxes.size() < 6) boxes << fromUtf8(each.box.name);
+    }
+    if (dangers.size() > 6) boxes << tr("and %1 more").arg(dangers.size() - 6);
+    m_warnings->setVisible(!dangers.empty());
+    m_warnings->setText(
+        QStringLiteral("<span style=\"color:%1\"><b>%2</b></span> %3")
+            .arg(look().tone(Tone::Warn).name(),
+                 tr("Moths: %1 combs lie warm and were never frozen.")
+                     .arg(static_cast<qlonglong>(frames)),
+                 tr("%1. Freeze brood and pollen comb first, or keep it below 10 °C.")
+                     .arg(boxes.join(QStringLiteral(", ")))));
+}
+
+std::optional<Id<Box>> StoreroomPlace::currentBox() const {
+    const BoardRow* row = m_board->currentRow();
+    return row ? row->box : std::nullopt;
+}
+
+void StoreroomPlace::fillBench() {
+    m_box.reset();
+    const auto box = currentBox();
+    m_board->setOnBench(box);
+    session().reading([&] {
+        if (box) m_box = benchBox(session().read(), *box, session().clock().today());
+    });
+    if (!m_box) {
+        m_bench->show(std::nullopt);
+        return;
+    }
+    std::optional<std::size_t> at;
+    if (const BoardFrame* frame = m_board->currentFrame(); frame && m_atFrame)
+        for (std::size_t i = 0; i < m_box->frames.size(); ++i)
+            if (m_box->frames[i].frame.id == frame->id) at = i;
+    m_bench->show(benchView(*m_box, at));
+    arrange();
+}
+
+void StoreroomPlace::beginLine(const QString& text) {
+    if (!m_box) return;
+    m_bench->beginLine(text);
+}
+
+void StoreroomPlace::keepLine(const QString& line) {
+    if (!m_box) return;
+    auto review = reviewTyped(session().clock().today(), m_box->box.id, line.toStdString());
+    if (!review) {
+        session().tell(sentence(review.error()), true);
+        return;
+    }
+    if (!session().run(*review)) return;
+    m_bench->clearLine();
+    goOn();
+}
+
+/// To the next box, ready for its counts.
+void StoreroomPlace::goOn() {
+    m_atFrame = false;
+    m_board->setFocus();
+    QKeyEvent down(QEvent::KeyPress, Qt::Key_Down, Qt::NoModifier);
+    QCoreApplication::sendEvent(m_board, &down);
+}
+
+void StoreroomPlace::seeAtFrame(char letter) {
+    const BoardFrame* shown = m_board->currentFrame();
+    if (!shown || !m_box) return;
+    const auto frame =
+        std::find_if(m_box->frames.begin(), m_box->frames.end(),
+                     [&](const BenchFrame& each) { return each.frame.id == shown->id; });
+    if (frame == m_box->frames.end()) return;
+    // Pressed again the letter goes, as on a slate.
+    std::string letters = frame->frame.faults;
+    if (const auto at = letters.find(letter); at != std::string::npos)
+        letters.erase(at, 1);
+    else
+        letters += letter;
+    CheckFrames check;
+    check.on = session().clock().today();
+    check.box = m_box->box.id;
+    check.position = Count(frame->slot);
+    check.occasion = Occasion::WinterReview;
+    check.faults = *tidyFaults(letters);
+    if (letters.empty()) check.verdict = Verdict::Keep;
+    session().run(check);
+}
+
+void StoreroomPlace::judgeFrame(Verdict verdict) {
+    const BoardFrame* shown = m_board->currentFrame();
+    if (!shown || !m_box) return;
+    for (const BenchFrame& each : m_box->frames)
+        if (each.frame.id == shown->id) {
+            CheckFrames check;
+            check.on = session().clock().today();
+            check.box = m_box->box.id;
+            check.position = Count(each.slot);
+            check.occasion = Occasion::WinterReview;
+            check.faults = each.frame.faults;
+            check.verdict = verdict;
+            session().run(check);
+            return;
+        }
+}
+
+QString StoreroomPlace::chosenMarks() const {
+    QStringList marks;
+    for (const Id<Box> box : m_board->chosenBoxes()) {
+        const auto found = session().read().find(box);
+        marks << (found && !found->mark.empty() ? fromUtf8(found->mark)
+                                                : QStringLiteral("#%1").arg(box.number));
+    }
+    return marks.join(QStringLiteral(", "));
+}
+
+void StoreroomPlace::judgeChosen(Verdict verdict) {
+    JudgeFrames judge;
+    judge.on = session().clock().today();
+    judge.boxes = chosenMarks().toStdString();
+    judge.frameKind = m_filter.kind;
+    if (m_filter.state && m_filter.state->kind == FrameState::Kind::Letter)
+        judge.seen = std::string(1, m_filter.state->letter);
+    judge.from = m_filter.verdict;
+    judge.verdict = verdict;
+    if (session().run(judge))
+        session().tell(tr("%1 boxes: %2. One step; Ctrl+Z takes it back.")
+                           .arg(m_board->chosenBoxes().size())
+                           .arg(fromUtf8(word(verdict))));
+}
+
+bool StoreroomPlace::boardKey(int key, const QString& text) {
+    const bool marking = m_letterAt.isValid() && m_letterAt.elapsed() < markWithinMs;
+    switch (key) {
+        case Qt::Key_Left:
+        case Qt::Key_Right:
+            m_atFrame = true;
+            return false;
+        case Qt::Key_Up:
+        case Qt::Key_Down:
+        case Qt::Key_PageUp:
+        case Qt::Key_PageDown:
+        case Qt::Key_Home:
+        case Qt::Key_End:
+            m_atFrame = false;
+            m_letterAt.invalidate();
+            return false;
+        case Qt::Key_Escape:
+            if (!m_atFrame && m_board->selectedCount() == 0) return false;
+            m_atFrame = false;
+            m_board->clearSelection();
+            fillBench();
+            return true;
+        default:
+            break;
+    }
+    if (text.size() != 1 || !text.front().isLetterOrNumber()) return false;
+    const QChar typed = text.front().toUpper();
+    if (typed.isDigit()) {
+        const auto verdict = verdictOfDigit(typed.digitValue());
+        if (m_atFrame) {
+            if (verdict) judgeFrame(*verdict);
+            return true;
+        }
+        if (m_board->selectedCount() > 1) {
+            if (verdict) judgeChosen(*verdict);
+            return true;
+        }
+        if (marking) {
+            m_letterAt.restart();
+            return false;
+        }
+        beginLine(text);
+        return true;
+    }
+    if (m_atFrame) {
+        const std::string letter(1, typed.toLatin1());
+        if (tidyFaults(letter)) {
+            seeAtFrame(letter.front());
+            return true;
+        }
+        session().tell(
+            tr("%1 is no letter for what is seen. The letters stand below the bench.").arg(typed),
+            true);
+        return true;
+    }
+    m_letterAt.start();
+    return false;
+}
+
+bool StoreroomPlace::eventFilter(QObject* watched, QEvent* event) {
+    if (watched == m_board && event->type() == QEvent::KeyPress) {
+        auto* key = static_cast<QKeyEvent*>(event);
+        const auto plain = key->modifiers() & ~(Qt::ShiftModifier | Qt::KeypadModifier);
+        if (plain == Qt::NoModifier && boardKey(key->key(), key->text())) return true;
+    }
+    return Place::eventFilter(watched, event);
+}
+
+PlaceHead StoreroomPlace::head() const {
+    PlaceHead head;
+    head.title = tr("Storeroom");
+    if (!session().hasSeason()) return head;
+    const FrameBoard& board = m_board->board();
+    head.under = tr("%1  ·  %2 boxes, %3 frames; no frame needs a number")
+                     .arg(dayText(session().clock().today()))
+                     .arg(static_cast<qlonglong>(board.boxesAll))
+                     .arg(static_cast<qlonglong>(board.all));
+    if (m_board->selectedCount() > 1)
+        head.under += tr("  ·  %1 chosen: a digit judges them all").arg(m_board->selectedCount());
+    const NeedsHead needs = needsHead(m_next);
+    head.big = needs.figure;
+    head.bigNote = needs.words;
+    head.action = tr("Print order list");
+    head.actionKey = QKeySequence(QKeySequence::Print).toString();
+    return head;
+}
+
+std::vector<KeyHint> StoreroomPlace::hints() const {
+    return {{QStringLiteral("↑ ↓"), tr("box")},
+            {QStringLiteral("← →"), tr("frame")},
+            {QStringLiteral("1…9"), tr("type its counts")}};
+}
+
+std::vector<PrintSheet> StoreroomPlace::sheets() const {
+    const Day today = session().clock().today();
+    return {{QStringLiteral("order-list"), tr("Order list"),
+             [this] { return orderListPage(session().read(), m_next); }},
+            {QStringLiteral("winter-to-do"), tr("Winter to-do"),
+             [this, today] {
+                 return winterTodoPage(session().read(), winterTodo(session().read(), today));
+             }},
+            {QStringLiteral("frame-board"), tr("Frame board"),
+             [this] { return frameBoardPage(session().read(), m_board->board()); }}};
+}
+
+std::vector<Explained> StoreroomPlace::explained() const { return explainNeeds(m_next); }
+
+QString StoreroomPlace::help() const {
+    return tr(
+        "<h3>Storeroom</h3>"
+        "<p>What have I got, and what state is it in. Every box has a row with its frames laid out "
+        "small, shelf by shelf; the counts at the left always show everything.</p>"
+        "<p><b>The bench.</b> Go to a box with ↑ ↓ and type what is in it, for instance "
+        "<i>7 keep, 1 web, 1 broken; scraped, wax 70, years 24x3</i>; Enter keeps it and goes to "
+        "the "
+        "next box. What becomes of a frame follows from what was seen; say it to decide otherwise: "
+        "<i>1 W burn</i>. Fewer frames than there were are kept as not found.</p>"
+        "<p><b>One frame.</b> Go to it with ← →, press a letter for what you see and a digit for "
+        "what becomes of it. It then has a place of its own.</p>"
+        "<p><b>Many.</b> Choose boxes with Space or Shift and the arrows, then press a digit.</p>"
+        "<p><b>Careful.</b> Combs of a colony that died are held back, all of them, until its "
+        "card is answered. Where foulbrood is suspected call the inspector and move nothing. Cold "
+        "does not cure foulbrood. Full boxes weigh over 23 kg: lift with two.</p>");
+}
+
+}  // namespace combwright

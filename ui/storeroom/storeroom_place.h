@@ -1,0 +1,96 @@
+// Storeroom: what have I got, and what state is it in. The counts at the left, the frame board
+// shelf by shelf, the bench below it with what next season needs beside it, and the freezer as a
+// lane of time. Arrow to a box and type its counts, or to a frame and press a letter for what is
+// seen and a digit for what becomes of it.
+#pragma once
+
+#include <QBoxLayout>
+#include <QElapsedTimer>
+#include <QLabel>
+#include <QPushButton>
+#include <QScrollArea>
+#include <functional>
+
+#include "core/places/bench.h"
+#include "core/places/frame_board.h"
+#include "core/places/needs.h"
+#include "ui/shell/place.h"
+#include "ui/storeroom/bench_panel.h"
+#include "ui/storeroom/board_counts.h"
+#include "ui/storeroom/board_filter.h"
+#include "ui/storeroom/frame_board_view.h"
+#include "ui/storeroom/lane_view.h"
+#include "ui/storeroom/needs_card.h"
+
+namespace combwright {
+
+class StoreroomPlace : public Place {
+    Q_OBJECT
+
+  public:
+    explicit StoreroomPlace(Session& session, QWidget* parent = nullptr);
+
+    QString railWord() const override { return tr("Storeroom"); }
+    PlaceHead head() const override;
+    std::vector<KeyHint> hints() const override;
+    std::vector<PrintSheet> sheets() const override;
+    std::vector<Explained> explained() const override;
+    QString help() const override;
+    void act() override { Q_EMIT printAsked(); }
+
+    FrameBoardView& board() { return *m_board; }
+    BenchPanel& bench() { return *m_bench; }
+    BoardCounts& counts() { return *m_counts; }
+    NeedsCard& needs() { return *m_needs; }
+    LaneView& lane() { return *m_lane; }
+    const NextSeason& next() const { return m_next; }
+    /// Letters and digits go to the frame under the cursor, not to the box.
+    bool atFrame() const { return m_atFrame; }
+
+  protected:
+    void readAnew() override;
+    void focusInEvent(QFocusEvent*) override;
+    void resizeEvent(QResizeEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
+  private:
+    QPushButton* addButton(const QString& text, const char* name, std::function<void()> deed);
+    void addButtons();
+    void listen();
+    void arrange();
+    void applyFilter(const BoardFilter& filter);
+    void fillBench();
+    void fillWarnings();
+    std::optional<Id<Box>> currentBox() const;
+    bool boardKey(int key, const QString& text);
+    void beginLine(const QString& text);
+    void keepLine(const QString& line);
+    void seeAtFrame(char letter);
+    void judgeFrame(Verdict verdict);
+    void judgeChosen(Verdict verdict);
+    void goOn();
+    /// Marks of the chosen boxes, parted by commas.
+    QString chosenMarks() const;
+
+    QScrollArea* m_whole;
+    QWidget* m_body;
+    QBoxLayout* m_across;  ///< counts beside the rest
+    QBoxLayout* m_below;   ///< bench beside the card
+    BoardCounts* m_counts;
+    BoardFilterRow* m_filterRow;
+    QWidget* m_buttons;
+    QLabel* m_warnings;
+    FrameBoardView* m_board;
+    QLabel* m_empty;
+    BenchPanel* m_bench;
+    NeedsCard* m_needs;
+    LaneView* m_lane;
+
+    BoardFilter m_filter;
+    NextSeason m_next;
+    std::optional<BenchBox> m_box;
+    bool m_atFrame = false;
+    QElapsedTimer m_letterAt;  ///< since a mark was begun to be typed on the board
+};
+
+}  // namespace combwright
