@@ -15,9 +15,9 @@ namespace combwright {
 /// A kind of frame hung in a kind of box.
 struct FitRow {
     FrameKind frame;
-    bool madeFor = false;    ///< the frame the box is made for
+    bool madeFor = false;         ///< the frame the box is made for
     std::optional<FrameFit> fit;  ///< none: a measure nobody recorded, named in `unknown`
-    std::string unknown;     ///< "frame" or "box"
+    std::string unknown;          ///< "frame" or "box"
     /// Between the faces of brood combs with the frames pushed together, mm; none where the spacing
     /// is not known.
     std::optional<FaceGap> faces;

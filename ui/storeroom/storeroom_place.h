@@ -71,6 +71,8 @@ class StoreroomPlace : public Place {
     void goOn();
     /// Marks of the chosen boxes, parted by commas.
     QString chosenMarks() const;
+    /// The same for a form's field; empty where no box is under the cursor.
+    QString typedBoxes() const;
 
     QScrollArea* m_whole;
     QWidget* m_body;

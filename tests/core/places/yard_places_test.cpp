@@ -179,8 +179,8 @@ TEST_F(YardAnswers, WithinADayAStoryGoesAsTheDayWent) {
     for (const StoryEntry& entry : hiveStory(season->read(), hive("NEW"), test::day("2027-06-01")))
         told.push_back(entry.what);
     using What = StoryEntry::What;
-    EXPECT_EQ(told, (std::vector{What::ColonyCame, What::ColonyEnded, What::HeldBack, What::Look, What::BoxesOff,
-                                 What::BoxesOn, What::ColonyCame, What::Began}))
+    EXPECT_EQ(told, (std::vector{What::ColonyCame, What::ColonyEnded, What::HeldBack, What::Look,
+                                 What::BoxesOff, What::BoxesOn, What::ColonyCame, What::Began}))
         << "newest first";
 }
 

@@ -472,7 +472,7 @@ TEST_F(SeasonFile, RandomDeedsUndoneAndRedoneAnywhereLeaveEqualDumps) {
         begin(R"({"do":"add-hive","on":"2027-03-01","yard":"Y)" + std::to_string(hive % 6 + 1) +
               R"(","mark":"H)" + std::to_string(hive) + R"(","boxes":"deep, x, medium"})");
     begin(R"({"do":"describe-equipment","on":"2027-03-01","item":"freezer","litres":200})");
-    for (int round = 0; round < 3600; ++round) {
+    for (int round = 0; round < 2400; ++round) {
         const unsigned what = random.pick(10);
         if (what < 6 || dumps.size() < 3) {
             const PlayResult result = play(season, random.line());
@@ -491,14 +491,14 @@ TEST_F(SeasonFile, RandomDeedsUndoneAndRedoneAnywhereLeaveEqualDumps) {
         }
         ASSERT_EQ(season.dump(), dumps[at]) << "after round " << round;
     }
-    EXPECT_GT(done, 600U);
+    EXPECT_GT(done, 400U);
     std::map<std::string, int> deeds;
     for (const JournalEntry& entry : season.history())
         if (entry.kind == StepKind::Do) ++deeds[entry.info.action];
     for (const char* action : {"amend", "check-frames", "count-box", "strike-line", "write-line",
                                "end-colony", "start-colony", "set-excluder", "count-equipment",
                                "describe-equipment", "plan-season", "record-dead-out"})
-        EXPECT_GT(deeds[action], 10) << action << " was hardly ever kept";
+        EXPECT_GT(deeds[action], 4) << action << " was hardly ever kept";
     while (at > 0) {
         ASSERT_TRUE(season.undo());
         ASSERT_EQ(season.dump(), dumps[--at]);

@@ -27,7 +27,7 @@ class InTheSeasonBook : public test::WindowTest {
     void SetUp() override {
         clock.set("2027-11-20");
         openWindow(test::bookYears());
-        book = goToPlace<SeasonBookPlace>(3);
+        book = goToPlace<SeasonBookPlace>(4);
         ASSERT_NE(book, nullptr);
         QApplication::processEvents();
     }

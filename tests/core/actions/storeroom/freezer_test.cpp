@@ -3,6 +3,8 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <memory>
+
 #include "core/places/questions.h"
 #include "core/words/words.h"
 #include "tests/core/places/shelf_fixture.h"
@@ -26,14 +28,13 @@ class FreezerDeeds : public test::ShelfTest {
     /// What is asked after a line that is kept.
     static std::vector<Asked> askedAfter(Season& season, const std::string& line) {
         std::vector<Asked> asked;
-        Change change;
-        season.onChange([&](const Change& told) { change = told; });
+        const auto change = std::make_shared<Change>();
+        season.onChange([change](const Change& told) { *change = told; });
         playAll(season, line);
-        for (const Question& each : questionsAfter(season.read(), change, day("2028-03-01"))) {
+        for (const Question& each : questionsAfter(season.read(), *change, day("2028-03-01"))) {
             EXPECT_FALSE(each.says.contains(QLatin1Char('%'))) << each.says.toStdString();
             asked.push_back(each.asked);
         }
-        season.onChange([](const Change&) {});
         return asked;
     }
 };

@@ -1,0 +1,55 @@
+// The card of a colony found dead, filled in at the desk: eight plain questions, a blank for what
+// nobody looked for, and below what it looks like, what may become of its combs and what to do
+// today. Never a diagnosis.
+#pragma once
+
+#include <QComboBox>
+#include <QDialog>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <map>
+#include <string>
+#include <vector>
+
+#include "core/places/dead_outs.h"
+#include "ui/shell/session.h"
+
+namespace combwright {
+
+class DeadOutForm : public QDialog {
+    Q_OBJECT
+
+  public:
+    DeadOutForm(Session& session, Day on, QWidget* parent = nullptr);
+    bool kept() const { return m_kept; }
+    QComboBox& colony() { return *m_colony; }
+    QString reading() const { return m_reading->text(); }
+
+  Q_SIGNALS:
+    void printAsked(qlonglong colony);
+
+  private:
+    QComboBox* ask(const char* field, const QStringList& answers);
+    void fillColonies();
+    void fill();
+    void keep();
+    void showReading(const DeadOutCard& card);
+
+    Session& m_session;
+    Day m_on;
+    bool m_kept = false;
+    std::vector<DeadOutCard> m_cards;
+    QComboBox* m_colony;
+    QWidget* m_questions;
+    std::map<std::string, QComboBox*> m_answers;  ///< by field
+    QLineEdit* m_cause;
+    QLineEdit* m_by;
+    QLabel* m_reading;
+    QLabel* m_reason;
+};
+
+/// Whether anything was kept; says so where no colony is dead.
+bool askAboutDeadOuts(QWidget* parent, Session& session, Day on);
+
+}  // namespace combwright
