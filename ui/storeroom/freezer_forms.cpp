@@ -17,15 +17,17 @@ namespace {
 
 QString coldForm(const char* text) { return QCoreApplication::translate("freezer_forms", text); }
 
-/// "M01 9, D1 6, loose medium 4": as the action reads it.
-QString roundTyped(const FreezerPlan& plan) {
+/// "M01 9, D1 6, loose medium 4": as the action reads it. By the code of its kind, whose name may
+/// hold what parts one box from the next.
+QString roundTyped(const Read& file, const FreezerPlan& plan) {
     QStringList parts;
     if (plan.rounds.empty()) return {};
-    for (const FreezerFrames& each : plan.rounds.front().loads)
-        parts << QStringLiteral("%1 %2")
-                     .arg(each.box ? fromUtf8(each.name)
-                                   : QStringLiteral("loose ") + fromUtf8(each.kindName))
-                     .arg(each.frames);
+    for (const FreezerFrames& each : plan.rounds.front().loads) {
+        QString name = fromUtf8(each.name);
+        if (const auto kind = file.find(each.kind); kind && !each.box)
+            name = QStringLiteral("loose ") + fromUtf8(kind->code.text());
+        parts << QStringLiteral("%1 %2").arg(name).arg(each.frames);
+    }
     return parts.join(QStringLiteral(", "));
 }
 
@@ -105,7 +107,7 @@ bool askToFreeze(QWidget* parent, Session& session, Day on) {
         plan->addItem(coldForm("share a round: %1").arg(freezerPlanText(*lane.shared)));
     }
     auto* in = form.line(coldForm("Frames"), "boxes", coldForm("M01 9, D1 6"), 36);
-    in->setText(roundTyped(lane.next));
+    in->setText(roundTyped(session.read(), lane.next));
     auto* hours =
         form.line(coldForm("For how many hours"), "hours", QLocale().toString(lane.hours, 'f', 0));
     auto* degrees = form.line(coldForm("Temperature"), "temperature",
@@ -142,7 +144,7 @@ bool askToFreeze(QWidget* parent, Session& session, Day on) {
     };
     if (plan)
         QObject::connect(plan, &QComboBox::currentIndexChanged, &form, [&](int index) {
-            in->setText(roundTyped(index == 1 ? *lane.shared : lane.next));
+            in->setText(roundTyped(session.read(), index == 1 ? *lane.shared : lane.next));
         });
     for (QLineEdit* each : {hours, degrees})
         QObject::connect(each, &QLineEdit::textChanged, &form, look);

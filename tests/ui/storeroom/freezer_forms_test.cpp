@@ -133,5 +133,22 @@ TEST_F(FreezerForms, SayWhatTakingOutComesTo) {
     EXPECT_EQ(frozenOf("D11"), 0U);
 }
 
+TEST_F(FreezerForms, LooseFramesOfThePlanAreReadBackAsTheyStand) {
+    addChest(90);
+    playAll(session.season(),
+            R"({"do":"freeze-frames","on":"2028-01-06","boxes":"D11, D12 5"}
+{"do":"take-out-frozen","on":"2028-01-08"}
+{"do":"freeze-frames","on":"2028-01-08","boxes":"D12 5"}
+{"do":"take-out-frozen","on":"2028-01-10"}
+{"do":"add-frames","on":"2028-01-09","frame_kind":"LANG-F-DEEP","count":4,"comb":"drawn"})");
+    inForm([&](QDialog& form) {
+        EXPECT_EQ(form.findChild<QLineEdit*>(QStringLiteral("boxes"))->text(),
+                  QStringLiteral("loose LANG-F-DEEP 4"));
+        enter(form);
+    });
+    EXPECT_TRUE(askToFreeze(window.get(), session, today));
+    EXPECT_EQ(freezerLane(read(), today).in.size(), 1U);
+}
+
 }  // namespace
 }  // namespace combwright
