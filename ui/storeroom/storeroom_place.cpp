@@ -248,7 +248,8 @@ void StoreroomPlace::arrange() {
     m_body->layout()->setSpacing(look().space(8));
     m_across->setSpacing(look().space(16));
     m_below->setSpacing(look().space(16));
-    m_across->setDirection(beside ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+    // Too narrow for both: the board first, its counts below.
+    m_across->setDirection(beside ? QBoxLayout::LeftToRight : QBoxLayout::BottomToTop);
     m_below->setDirection(beside ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
     m_board->setMinimumHeight(look().space(leastBoardHeight));
     // What the bench says wraps; its height is asked for here, so that the board gives way and not
@@ -269,7 +270,7 @@ void StoreroomPlace::arrange() {
         each->setMinimumWidth(0);
         each->setMaximumWidth(QWIDGETSIZE_MAX);
     }
-    m_counts->setMinimumHeight(std::min(m_counts->contentHeight(), look().space(220)));
+    m_counts->setMinimumHeight(m_counts->contentHeight());
 }
 
 void StoreroomPlace::focusInEvent(QFocusEvent*) { m_board->setFocus(); }
