@@ -103,7 +103,7 @@ QString gapWordsOf(PlanGap gap) {
 
 std::vector<NeedsLine> needsLines(const NextSeason& next) {
     std::vector<NeedsLine> lines;
-    for (const FrameNeed& need : next.frames) addFrames(lines, need);
+    if (!next.frames.empty()) addFrames(lines, next.frames.front());
     std::vector<NeedsLine> missing;
     for (const BoxNeed& need : next.boxes)
         addShort(missing, fromUtf8(need.kind.name.text()), need.boxes);
@@ -116,6 +116,7 @@ std::vector<NeedsLine> needsLines(const NextSeason& next) {
         lines.push_back(
             {NeedsLine::Kind::Words, needWord("No box and no piece is short."), {}, {}});
     }
+    for (std::size_t i = 1; i < next.frames.size(); ++i) addFrames(lines, next.frames[i]);
     if (next.cull && next.cull->target > 0) {
         lines.push_back({NeedsLine::Kind::Head, needWord("Brood comb to take out"), {}, {}});
         lines.push_back({NeedsLine::Kind::Part, needWord("the oldest"),

@@ -65,7 +65,8 @@ StoreroomPlace::StoreroomPlace(Session& session, QWidget* parent)
       m_board(new FrameBoardView(session.look(), m_body)),
       m_empty(new QLabel(m_body)),
       m_bench(new BenchPanel(session, m_body)),
-      m_needs(new NeedsCard(session, m_body)),
+      m_needsScroll(new QScrollArea(m_body)),
+      m_needs(new NeedsCard(session, m_needsScroll)),
       m_lane(new LaneView(session, m_body)) {
     setFocusPolicy(Qt::ClickFocus);
     auto* all = new QVBoxLayout(this);
@@ -100,7 +101,13 @@ StoreroomPlace::StoreroomPlace(Session& session, QWidget* parent)
     right->addWidget(m_board, 1);
     right->addLayout(m_below);
     m_below->addWidget(m_bench, 1);
-    m_below->addWidget(m_needs);
+    m_below->addWidget(m_needsScroll);
+    m_needsScroll->setObjectName(QStringLiteral("needs_scroll"));
+    m_needsScroll->setAccessibleName(tr("Next season"));
+    m_needsScroll->setFrameShape(QFrame::NoFrame);
+    m_needsScroll->setWidgetResizable(true);
+    m_needsScroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_needsScroll->setWidget(m_needs);
     auto* left = new QVBoxLayout;
     left->setSpacing(8);
     left->addWidget(m_counts, 1);
@@ -257,20 +264,23 @@ void StoreroomPlace::arrange() {
     const int bar = m_whole->verticalScrollBar()->sizeHint().width();
     int wide = width() - 2 * side - bar;
     if (beside)
-        wide -= look().space(storeCountsWidth) + look().space(needsWidth) + look().space(32);
+        wide -= look().space(storeCountsWidth) + look().space(needsWidth) + look().space(48);
     m_bench->setMinimumHeight(m_bench->layout()->totalHeightForWidth(std::max(wide, 1)));
     if (beside) {
         m_counts->setFixedWidth(look().space(storeCountsWidth));
         m_buttons->setFixedWidth(look().space(storeCountsWidth));
         m_counts->setMinimumHeight(0);
-        m_needs->setFixedWidth(look().space(needsWidth));
+        m_needsScroll->setFixedWidth(look().space(needsWidth) +
+                                     m_needsScroll->verticalScrollBar()->sizeHint().width());
+        m_needsScroll->setMinimumHeight(0);
         return;
     }
-    for (QWidget* each : std::initializer_list<QWidget*>{m_counts, m_needs, m_buttons}) {
+    for (QWidget* each : std::initializer_list<QWidget*>{m_counts, m_needsScroll, m_buttons}) {
         each->setMinimumWidth(0);
         each->setMaximumWidth(QWIDGETSIZE_MAX);
     }
     m_counts->setMinimumHeight(m_counts->contentHeight());
+    m_needsScroll->setMinimumHeight(m_needs->heightForWidth(std::max(wide, 1)) + 4);
 }
 
 void StoreroomPlace::focusInEvent(QFocusEvent*) { m_board->setFocus(); }
@@ -539,6 +549,14 @@ std::vector<PrintSheet> StoreroomPlace::sheets() const {
             {QStringLiteral("winter-to-do"), tr("Winter to-do"),
              [this, today] {
                  return winterTodoPage(session().read(), winterTodo(session().read(), today));
+             }},
+            {QStringLiteral("wets-home"), tr("Wet boxes home"),
+             [this, today] {
+                 return wetsHomePage(session().read(), wetsHome(session().read(), today));
+             }},
+            {QStringLiteral("stock-take"), tr("Stock-take"),
+             [this, today] {
+                 return stockTakePage(session().read(), stockOn(session().read(), today));
              }},
             {QStringLiteral("frame-board"), tr("Frame board"),
              [this] { return frameBoardPage(session().read(), m_board->board()); }}};

@@ -85,6 +85,7 @@ class StoreroomPlace : public Place {
     FrameBoardView* m_board;
     QLabel* m_empty;
     BenchPanel* m_bench;
+    QScrollArea* m_needsScroll;
     NeedsCard* m_needs;
     LaneView* m_lane;
 
