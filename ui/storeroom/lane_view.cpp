@@ -7,6 +7,7 @@
 #include <map>
 
 #include "core/words/figures.h"
+#include "core/words/kind_words.h"
 #include "core/words/words.h"
 #include "ui/common/flat_frames.h"
 #include "ui/drawing/lettering.h"
@@ -31,12 +32,15 @@ LaneView::LaneView(Session& session, QWidget* parent) : QWidget(parent), m_sessi
 
 void LaneView::show(const FreezerLane& lane) {
     std::map<std::int64_t, FrameShape> shapes;
-    for (const FrameKind& kind : m_session.read().all<FrameKind>())
+    std::map<std::int64_t, QString> names;
+    for (const FrameKind& kind : m_session.read().all<FrameKind>()) {
         shapes.emplace(kind.id.number, frameShapeOf(kind));
+        names.emplace(kind.id.number, frameKindText(kind));
+    }
     const auto framesOf = [&](const std::vector<FreezerFrames>& loads) {
         std::vector<RoundFrames> frames;
         for (const FreezerFrames& load : loads) {
-            const QString what = fromUtf8(load.kindName);
+            const QString what = names[load.kind.number];
             const auto same = std::find_if(frames.begin(), frames.end(),
                                            [&](const RoundFrames& f) { return f.what == what; });
             if (same != frames.end())
@@ -68,7 +72,7 @@ void LaneView::show(const FreezerLane& lane) {
     m_facts.clear();
     QStringList rooms;
     for (const FreezerRoom& room : lane.rooms)
-        rooms << tr("%1 %2").arg(static_cast<qlonglong>(room.holds)).arg(fromUtf8(room.name));
+        rooms << tr("%1 %2").arg(static_cast<qlonglong>(room.holds)).arg(names[room.kind.number]);
     if (!lane.freezer)
         m_facts << tr("No freezer is written down.");
     else if (!rooms.isEmpty())

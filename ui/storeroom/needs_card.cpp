@@ -156,7 +156,7 @@ NeedsCard::NeedsCard(Session& session, QWidget* parent) : QFrame(parent), m_sess
 void NeedsCard::show(const NextSeason& next) {
     m_lines = needsLines(next);
     m_lines.insert(m_lines.begin(), {NeedsLine::Kind::Head,
-                                     needWord("Season %1").arg(next.year),
+                                     QString::number(next.year),
                                      next.plan ? needWord("%1 colonies, %2 splits")
                                                      .arg(static_cast<qlonglong>(next.colonies))
                                                      .arg(static_cast<qlonglong>(next.splits))

@@ -127,8 +127,9 @@ Result<std::int64_t> findKind(const Read& file, const NameQuery& query) {
         const std::string name = lower(kind.name.text());
         if (lower(kind.code.text()) == wanted || name == wanted) return kind.id.number;
         // "Langstroth medium frame (6 1/4 in)" bears the word medium, "10-frame medium" too.
-        if (name.ends_with(" " + wanted) || name.find(" " + wanted + " frame") != name.npos)
-            bearing.push_back(kind.id.number);
+        const bool ofFrames = std::is_same_v<Kind, FrameKind> &&
+                              name.find(" " + wanted + " frame") != std::string::npos;
+        if (name.ends_with(" " + wanted) || ofFrames) bearing.push_back(kind.id.number);
     }
     // A word of the trade alone ("medium") means the kind already in use here, else the first of
     // the catalogue: the ten-frame box.

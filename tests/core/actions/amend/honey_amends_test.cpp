@@ -70,7 +70,8 @@ TEST_F(AmendedRun, ABoxWeightRevisesAndKeepsItsRules) {
 TEST_F(AmendedRun, AClosedRunMustStillShareOut) {
     EXPECT_EQ(outcome(weighed("H1a", R"("gross_g":null)")), "kept") << "one is found by difference";
     EXPECT_EQ(outcome(weighed("H1b", R"("gross_g":null)")), "second_unknown set.gross_g");
-    EXPECT_EQ(outcome(weighed("H1b", R"("frame_kind":"10-frame medium")")), "not_found set.frame_kind")
+    EXPECT_EQ(outcome(weighed("H1b", R"("frame_kind":"10-frame medium")")),
+              "not_found set.frame_kind")
         << "frames are no boxes";
     EXPECT_EQ(outcome(weighed("H1b", R"("frame_kind":"LANG-F-MED")")), "kept");
 }
