@@ -398,9 +398,22 @@ void StoreroomPlace::seeAtFrame(char letter) {
     check.box = m_box->box.id;
     check.position = Count(frame->slot);
     check.occasion = Occasion::WinterReview;
-    check.faults = *tidyFaults(letters);
-    if (letters.empty()) check.verdict = Verdict::Keep;
-    session().run(check);
+    check.faults = letters.empty() ? "none" : *tidyFaults(letters);
+    const Count slot(frame->slot);
+    if (session().run(check)) followFrame(slot);
+}
+
+/// A frame one has pointed at stands before those only counted: the cursor goes there with it.
+void StoreroomPlace::followFrame(Count slot) {
+    const BoardRow* row = m_board->currentRow();
+    if (!row || !row->box) return;
+    for (std::size_t i = 0; i < row->frames.size(); ++i)
+        if (row->frames[i].position == slot.value()) {
+            m_board->goToBox(*row->box, static_cast<int>(i));
+            break;
+        }
+    m_atFrame = true;
+    fillBench();
 }
 
 void StoreroomPlace::judgeFrame(Verdict verdict) {
@@ -415,7 +428,8 @@ void StoreroomPlace::judgeFrame(Verdict verdict) {
             check.occasion = Occasion::WinterReview;
             check.faults = each.frame.faults;
             check.verdict = verdict;
-            session().run(check);
+            const Count slot(each.slot);
+            if (session().run(check)) followFrame(slot);
             return;
         }
 }

@@ -67,6 +67,7 @@ class StoreroomPlace : public Place {
     void keepLine(const QString& line);
     void seeAtFrame(char letter);
     void judgeFrame(Verdict verdict);
+    void followFrame(Count slot);
     void judgeChosen(Verdict verdict);
     void goOn();
     /// Marks of the chosen boxes, parted by commas.

@@ -114,7 +114,10 @@ Result<Made> CheckFrames::perform(Write& file) const {
     if (!single && !howMany) return Refusal{Code::Missing, "how_many", {}};
     const Occasion seenAt = occasion.value_or(Occasion::Visit);
     const bool atBench = seenAt == Occasion::WinterReview;
-    const auto seen = parseFrameSeen(faults);
+    // "none" takes back what was seen of one frame; left out it stays as it was.
+    const bool clean = faults == "none";
+    if (clean && !single) return Refusal{Code::Contradiction, "faults", {{"other", "how_many"}}};
+    const auto seen = parseFrameSeen(clean ? std::string() : faults);
     if (!seen) return seen.error();
     if (seen->comb && !atBench)
         return Refusal{
@@ -123,7 +126,7 @@ Result<Made> CheckFrames::perform(Write& file) const {
         return Refusal{Code::Contradiction, "verdict", {{"other", "faults"}}};
     const std::string& letters = seen->faults;
     const auto said = verdict ? verdict : seen->verdict;
-    if (letters.empty() && !said && !seen->comb && note.empty())
+    if (letters.empty() && !clean && !said && !seen->comb && note.empty())
         return Refusal{Code::Missing, "verdict", {}};
 
     auto meant = file.find(frame);
@@ -146,16 +149,16 @@ Result<Made> CheckFrames::perform(Write& file) const {
     }
     std::optional<Judged> judged;
     if (atBench)
-        judged =
-            Judged{said.value_or(verdictFor(letters.empty() && meant ? meant->faults : letters)),
-                   on, seen->comb};
+        judged = Judged{
+            said.value_or(verdictFor(letters.empty() && meant && !clean ? meant->faults : letters)),
+            on, seen->comb};
     if (meant) {
         const auto earlier = file.where<FrameCheck>(
             {is("frame", meant->id), is("on_day", on), is("occasion", seenAt)});
         if (!earlier.empty()) check = earlier.back();
         check.frame = meant->id;
         const Frame before = *meant;
-        if (!letters.empty()) meant->faults = letters;
+        if (!letters.empty() || clean) meant->faults = letters;
         if (judged) judge(*meant, *judged);
         if (toRow(*meant) != toRow(before)) file.change(*meant);
     } else if (auto marked = markCounted(file, *at, *howMany, letters, judged); !marked) {

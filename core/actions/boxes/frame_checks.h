@@ -26,7 +26,7 @@ struct CheckFrames {
     std::optional<Count> position;  ///< from 1 at the left
     std::optional<Count> howMany;
     std::optional<Occasion> occasion;  ///< a visit, when left out
-    std::string faults;                ///< "W", "web, broken", "W6"
+    std::string faults;                ///< "W", "web, broken", "W6"; "none": nothing after all
     std::optional<Verdict> verdict;
     std::string note;
     static const Fields& fields();

@@ -97,6 +97,15 @@ TEST_F(FramesChecked, ASecondCheckOfOneFrameThatDayReplacesTheFirst) {
     EXPECT_EQ(checks().size(), 2U) << "another occasion";
 }
 
+TEST_F(FramesChecked, WhatWasSeenOfOneIsTakenBackByNone) {
+    done(check(R"("box":"M1","position":3,"faults":"V","occasion":"winter review")"));
+    EXPECT_EQ(at(3).verdict, Verdict::Repair);
+    done(check(R"("box":"M1","position":3,"faults":"none","occasion":"winter review")"));
+    EXPECT_EQ(at(3).faults, "");
+    EXPECT_EQ(at(3).verdict, Verdict::Keep);
+    EXPECT_EQ(outcome(check(R"("box":"M1","how_many":2,"faults":"none")")), "contradiction faults");
+}
+
 TEST_F(FramesChecked, RefuseWhatCannotBeMeant) {
     EXPECT_EQ(outcome(check(R"("verdict":"melt")")), "missing box");
     EXPECT_EQ(outcome(check(R"("box":"M1","verdict":"melt")")), "missing how_many");

@@ -1,0 +1,181 @@
+// One bench session at the window, by keyboard alone: the three evenings of the worked example as
+// one, box after box. The keys are counted: ten seconds a box is the aim, and three keys a second
+// are a slow hand (common practice, no source).
+#include <gtest/gtest.h>
+
+#include <QLabel>
+#include <QLineEdit>
+#include <algorithm>
+#include <set>
+
+#include "core/places/frame_ledger.h"
+#include "core/places/needs.h"
+#include "tests/support/in_window.h"
+#include "ui/storeroom/storeroom_place.h"
+
+namespace combwright {
+namespace {
+
+constexpr int keysInTenSeconds = 30;
+
+class BenchEvening : public test::WindowTest {
+  protected:
+    void SetUp() override {
+        clock.set("2028-01-06");
+        openWindow(
+            R"({"do":"add-boxes","on":"2027-08-30","kind":"medium","first_mark":"M01","count":9,"contents":"9 drawn","stack":"a shelf"}
+{"do":"add-boxes","on":"2027-08-30","kind":"medium","first_mark":"M10","count":13,"contents":"9 drawn","stack":"a shelf"}
+{"do":"add-boxes","on":"2027-10-30","kind":"deep","first_mark":"D1","count":4,"contents":"10 drawn","stack":"b floor"}
+{"do":"plan-season","on":"2028-01-05","year":2028,"colonies":11,"splits":0,"super_kind":"LANG10-MED","supers_per_colony":2,"frames_per_super":9})");
+        place = goToPlace<StoreroomPlace>(3);
+        ASSERT_NE(place, nullptr);
+        QApplication::processEvents();
+    }
+    void type(const QString& text) {
+        for (const QChar each : text) {
+            QTest::keyClick(focus(), each.toLatin1());
+            ++keys;
+        }
+    }
+    void press(Qt::Key key) {
+        QTest::keyClick(focus(), key);
+        ++keys;
+    }
+    std::string mark() {
+        const BoardRow* row = place->board().currentRow();
+        return row ? row->name : "none";
+    }
+    Box box(const std::string& name) { return *session.read().first<Box>({is("mark", name)}); }
+    std::string seen(const std::string& name) {
+        std::string letters;
+        for (const Frame& frame : session.read().where<Frame>({is("box", box(name).id)}))
+            if (!frame.retired) letters += frame.faults.empty() ? "." : frame.faults;
+        std::sort(letters.begin(), letters.end());
+        return letters;
+    }
+
+    StoreroomPlace* place = nullptr;
+    int keys = 0;
+};
+
+TEST_F(BenchEvening, GoesBoxByBoxInUnderTenSecondsOfTyping) {
+    const std::vector<std::pair<std::string, QString>> lines{
+        {"M01", QStringLiteral("7 keep, 1 web, 1 broken")},
+        {"M02", QStringLiteral("7 keep, 1 w, 1 t")},
+        {"M03", QStringLiteral("8 keep, 1 w8")},
+        {"M04", QStringLiteral("7 keep, 1 w8, 1 v8")},
+        {"M05", QStringLiteral("7 keep, 1 w, 1 v")},
+        {"M06", QStringLiteral("7 keep, 1 w, 1 t")},
+        {"M07", QStringLiteral("7 keep, 1 t, 1 v8")},
+        {"M08", QStringLiteral("8 keep, 1 t")},
+        {"M09", QStringLiteral("8 keep, 1 w")},
+        {"M10", QStringLiteral("8 keep, 1 w")},
+        {"M11", QStringLiteral("8 keep, 1 v")},
+        {"M12", QStringLiteral("7 keep, 1 t")},
+        {"M13", QStringLiteral("7 keep, 1 v, 1 t")},
+        {"M14", QStringLiteral("8 keep, 1 t")},
+        {"M15", QStringLiteral("7 keep, 1 v8, 1 t")},
+        {"M16", QStringLiteral("8 keep, 1 t")},
+        {"M17", QStringLiteral("8 keep, 1 v8")},
+        {"M18", QStringLiteral("8 keep, 1 v")},
+        {"M19", QStringLiteral("8 keep, 1 t")},
+        {"M20", QStringLiteral("7 keep, 1 t, 1 g")},
+        {"M21", QStringLiteral("8 keep, 1 t")},
+        {"M22", QStringLiteral("8 keep, 1 g")},
+        {"D1", QStringLiteral("5 keep, 2 d, 1 o, 2 t")},
+        {"D2", QStringLiteral("4 keep, 2 d, 2 o, 2 t")},
+        {"D3", QStringLiteral("5 keep, 2 d, 1 o, 2 t")},
+        {"D4", QStringLiteral("4 keep, 2 d, 2 o, 2 t")}};
+    int most = 0;
+    for (const auto& [name, line] : lines) {
+        ASSERT_EQ(mark(), name) << "the next box comes by itself";
+        const int before = keys;
+        type(line);
+        press(Qt::Key_Return);
+        most = std::max(most, keys - before);
+    }
+    EXPECT_LE(most, keysInTenSeconds) << "keys for the longest box";
+    RecordProperty("keys_a_box", keys / static_cast<int>(lines.size()));
+    const FrameLedger ledger = frameLedger(session.read());
+    EXPECT_TRUE(ledger.conserved());
+    EXPECT_EQ(ledger.total.missing, 1) << "M12 held eight";
+    const NextSeason& next = place->next();
+    ASSERT_FALSE(next.frames.empty());
+    EXPECT_EQ(next.frames.front().frames.need, 198);
+    EXPECT_EQ(next.frames.front().frames.there + next.frames.front().frames.inRepair, 191);
+    EXPECT_EQ(next.frames.front().frames.afterRepairsAtMost, 7);
+    EXPECT_EQ(next.frames.front().sheets, 30);
+    EXPECT_EQ(place->head().big.figure, QStringLiteral("191 of 198"));
+    // The evening's work is taken back box by box, across restarts too.
+    QTest::keyClick(window.get(), Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(seen("D4"), "..........");
+    EXPECT_EQ(seen("D3"), ".....DDOTT");
+}
+
+TEST_F(BenchEvening, AFrameIsPointedAtByArrowsLettersAndDigits) {
+    press(Qt::Key_Right);
+    press(Qt::Key_Right);
+    ASSERT_TRUE(place->atFrame());
+    type(QStringLiteral("w"));
+    const auto at =
+        session.read().first<Frame>({is("box", box("M01").id), is("position", Count(3))});
+    ASSERT_TRUE(at);
+    EXPECT_EQ(at->faults, "W");
+    EXPECT_EQ(at->verdict, Verdict::Refit) << "what usually becomes of it";
+    type(QStringLiteral("8"));
+    EXPECT_EQ(session.read().find(at->id)->verdict, Verdict::Burn) << "the keeper overrules";
+    type(QStringLiteral("w"));
+    EXPECT_EQ(session.read().find(at->id)->faults, "") << "pressed again it goes";
+    type(QStringLiteral("k"));
+    EXPECT_TRUE(session.lastTold().contains(QStringLiteral("no letter")))
+        << session.lastTold().toStdString();
+}
+
+TEST_F(BenchEvening, ChosenBoxesAreJudgedAtOnceAndTakenBackInOneStep) {
+    QTest::keyClick(focus(), Qt::Key_Down, Qt::ShiftModifier);
+    QTest::keyClick(focus(), Qt::Key_Down, Qt::ShiftModifier);
+    ASSERT_EQ(place->board().selectedCount(), 3);
+    const auto steps = session.season().history().size();
+    type(QStringLiteral("5"));
+    EXPECT_EQ(session.season().history().size(), steps + 1);
+    for (const char* name : {"M01", "M02", "M03"})
+        for (const Frame& frame : session.read().where<Frame>({is("box", box(name).id)}))
+            EXPECT_EQ(frame.verdict, Verdict::Freeze) << name;
+    QTest::keyClick(window.get(), Qt::Key_Z, Qt::ControlModifier);
+    for (const Frame& frame : session.read().where<Frame>({is("box", box("M02").id)}))
+        EXPECT_FALSE(frame.verdict);
+}
+
+TEST_F(BenchEvening, ALineThatCannotBeReadStaysTypedAndChangesNothing) {
+    const auto steps = session.season().history().size();
+    type(QStringLiteral("7 keep, 1 purple"));
+    EXPECT_TRUE(place->bench()
+                    .findChild<QLabel*>(QStringLiteral("bench_echo"))
+                    ->text()
+                    .contains(QStringLiteral("purple")));
+    press(Qt::Key_Return);
+    EXPECT_EQ(place->bench().line().text(), QStringLiteral("7 keep, 1 purple"));
+    EXPECT_EQ(session.season().history().size(), steps);
+    EXPECT_EQ(mark(), "M01");
+    press(Qt::Key_Escape);
+    EXPECT_TRUE(place->board().hasFocus());
+    EXPECT_EQ(place->bench().line().text(), QString());
+}
+
+TEST_F(BenchEvening, TabGoesRoundAndIsNeverTrapped) {
+    std::set<QWidget*> met;
+    for (int i = 0; i < 60; ++i) {
+        QTest::keyClick(focus(), Qt::Key_Tab);
+        ASSERT_NE(focus(), nullptr);
+        met.insert(focus());
+    }
+    EXPECT_TRUE(met.contains(&place->board()));
+    EXPECT_TRUE(met.contains(&place->counts()));
+    EXPECT_TRUE(met.contains(&place->bench().line()));
+    for (const char* name : {"open_work", "open_freezer", "open_wets", "open_dead_outs",
+                             "open_stock_take", "open_plan", "open_fit"})
+        EXPECT_TRUE(met.contains(place->findChild<QWidget*>(QLatin1String(name)))) << name;
+}
+
+}  // namespace
+}  // namespace combwright
