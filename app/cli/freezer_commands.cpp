@@ -93,8 +93,8 @@ const char* barKeyOf(WetsBar bar) {
 
 const char* wayKey(LeftOverWay way) {
     switch (way) {
-        case LeftOverWay::OwnYard:
-            return "own_yard";
+        case LeftOverWay::Give:
+            return "give";
         case LeftOverWay::LookFirst:
             return "look_first";
         case LeftOverWay::Melt:

@@ -28,16 +28,17 @@ int graveness(MothFood food) {
 
 ShelfAdvice adviceFor(const ShelfBox& box, const std::vector<const ShelfFrame*>& inDanger,
                       MothFood food) {
-    const auto all = [&](auto holds) {
-        return std::all_of(inDanger.begin(), inDanger.end(),
+    const auto any = [&](auto holds) {
+        return std::any_of(inDanger.begin(), inDanger.end(),
                            [&](const ShelfFrame* each) { return holds(*each); });
     };
-    if (all([](const ShelfFrame& each) { return each.held; })) return ShelfAdvice::KeepCold;
-    const bool toThePot = all([](const ShelfFrame& each) {
-        return each.frame.verdict == Verdict::Melt || each.frame.verdict == Verdict::Refit ||
-               each.frame.verdict == Verdict::Burn;
+    const bool kept = any([](const ShelfFrame& each) {
+        return !each.held && each.use != FrameUse::Lost && each.use != FrameUse::Bare;
     });
-    if (toThePot) return ShelfAdvice::MeltSoon;
+    // What is kept decides; held comb lies closed, and the rest is on its way to the pot.
+    if (!kept)
+        return any([](const ShelfFrame& each) { return each.held; }) ? ShelfAdvice::KeepCold
+                                                                     : ShelfAdvice::MeltSoon;
     if (food == MothFood::Web) return ShelfAdvice::LookInside;
     const bool wet = (box.box && box.box->place == BoxPlace::Wet) ||
                      std::any_of(inDanger.begin(), inDanger.end(),
@@ -54,6 +55,7 @@ std::optional<ShelfDanger> dangerOf(const ShelfBox& box,
     for (const ShelfFrame& each : box.frames) {
         if (!each.comb() || each.frozen || each.load || each.food == MothFood::None) continue;
         inDanger.push_back(&each);
+        if (each.held) ++danger.held;
         if (graveness(each.food) > graveness(danger.food)) danger.food = each.food;
         if (each.undone) danger.undone = each.undone;
     }

@@ -21,6 +21,7 @@ enum class ShelfAdvice {
 struct ShelfDanger {
     ShelfBox box;
     std::int64_t frames = 0;          ///< in danger
+    std::int64_t held = 0;            ///< of them
     MothFood food = MothFood::Brood;  ///< the worst of them
     std::optional<Day> undone;        ///< frozen once, and undone since
     std::optional<Day> spoilt;        ///< opened or left warm, as written down

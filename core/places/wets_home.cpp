@@ -2,12 +2,14 @@
 
 #include <algorithm>
 #include <map>
+#include <set>
 #include <tuple>
 
 #include "core/model/honey/extraction.h"
 #include "core/model/yard/visit.h"
 #include "core/storage/queries/constants.h"
 #include "core/storage/queries/yards.h"
+#include "core/trade/storeroom/left_over_stores.h"
 
 namespace combwright {
 namespace {
@@ -110,7 +112,20 @@ WetsBar barOf(const WetsRules& rules, const WetBox& box, const WetsOrigin& origi
     return rules.bar(box.box, *origin.hive);
 }
 
-LeftOver leftOverOf(const Read& file, const WetsRules& rules, const ShelfBox& box, Day on) {
+/// Boxes and hives that a hold ever stood on, lifted by now or not.
+struct EverHeld {
+    std::set<std::int64_t> boxes, hives;
+
+    explicit EverHeld(const Read& file) {
+        for (const Hold& hold : file.all<Hold>()) {
+            if (hold.box) boxes.insert(hold.box->number);
+            if (const auto colony = file.find(hold.colony)) hives.insert(colony->hive.number);
+        }
+    }
+};
+
+LeftOver leftOverOf(const Read& file, const WetsRules& rules, const EverHeld& everHeld,
+                    const ShelfBox& box, Day on) {
     LeftOver left;
     left.box = box;
     for (const ShelfFrame& each : box.frames) {
@@ -121,15 +136,31 @@ LeftOver leftOverOf(const Read& file, const WetsRules& rules, const ShelfBox& bo
     if (left.frames == 0) return left;
     const WetsOrigin origin = rules.origin(box);
     const WetsHive* own = origin.hive ? rules.find(*origin.hive) : nullptr;
-    if (own) left.cameOff = own->hive.mark.text();
-    if (own) left.yard = own->yard.name.text();
-    if (origin.held || origin.disease) {
+    LeftOverStores stores;
+    stores.cameOff = box.offSince;
+    stores.granulated = left.granulated;
+    stores.everHeld = origin.held || (box.box && everHeld.boxes.contains(box.box->id.number)) ||
+                      (origin.hive && everHeld.hives.contains(origin.hive->number));
+    if (own) {
+        left.cameOff = stores.hive.emplace(own->hive.mark.text());
+        left.yard = stores.yard.emplace(own->yard.name.text());
+        left.cleanLook = cleanLookSince(file, own->hive.id, box.offSince.value_or(Day{}), on);
+        stores.cleanLook = left.cleanLook;
+    }
+    std::vector<HungryHive> hungry;
+    for (const WetsHive& each : rules.hives())
+        hungry.push_back(
+            {each.hive.mark.text(), each.yard.name.text(), each.held, each.lives && !each.nucleus});
+    const StoresAnswer answer = hivesFor(stores, hungry);
+    for (const std::size_t at : answer.hives) left.hives.push_back(hungry[at].hive);
+    if (!answer.keptBack) {
+        left.way = LeftOverWay::Give;
+    } else if (*answer.keptBack == WhyKeptBack::EverHeld) {
         left.way = LeftOverWay::Held;
-    } else if (!own || !own->lives) {
-        left.way = LeftOverWay::Melt;
     } else {
-        left.cleanLook = cleanLookSince(file, *origin.hive, box.offSince.value_or(Day{}), on);
-        left.way = left.cleanLook ? LeftOverWay::OwnYard : LeftOverWay::LookFirst;
+        // Where nobody lives any more no look will ever be had.
+        const bool look = *answer.keptBack == WhyKeptBack::NoCleanLookSince && own && own->lives;
+        left.way = look ? LeftOverWay::LookFirst : LeftOverWay::Melt;
     }
     return left;
 }
@@ -239,6 +270,7 @@ WetsHome wetsHome(const Read& file, Day on) {
                all.begin();
     };
 
+    const EverHeld everHeld(file);
     std::vector<WetBox> wet;
     for (const ShelfBox& box : shelfComb(file, on)) {
         if (!box.box) continue;
@@ -260,7 +292,7 @@ WetsHome wetsHome(const Read& file, Day on) {
                 if (const auto hive = file.find(*from)) made.cameOff = hive->mark.text();
             wet.push_back(std::move(made));
         } else if (box.onShelf()) {
-            LeftOver left = leftOverOf(file, rules, box, on);
+            LeftOver left = leftOverOf(file, rules, everHeld, box, on);
             if (left.frames > 0) home.leftOver.push_back(std::move(left));
         }
     }

@@ -87,10 +87,10 @@ struct WetsOut {
 };
 
 enum class LeftOverWay {
-    OwnYard,    ///< back to bees of its own yard
+    Give,       ///< back to bees, of its own yard where it can be
     LookFirst,  ///< no clean look into its colony since it came off
-    Melt,       ///< its colony is gone, or it has no yard that may have it
-    Held        ///< goes to no hive
+    Melt,       ///< its colony is gone or not known, or no hive of its yard may have it
+    Held        ///< it or its colony was once held back: goes to no hive, however that ended
 };
 
 /// Stores left in comb: granulated, or never extracted.
@@ -99,7 +99,8 @@ struct LeftOver {
     std::int64_t frames = 0;
     bool granulated = false;
     std::string cameOff, yard;
-    std::optional<Day> cleanLook;  ///< the newest since it came off
+    std::optional<Day> cleanLook;    ///< the newest since it came off
+    std::vector<std::string> hives;  ///< that may have it, its own first
     LeftOverWay way = LeftOverWay::LookFirst;
 };
 

@@ -1,7 +1,6 @@
 // freezer and wets: the winter of four rounds in text and JSON.
 #include <gmock/gmock.h>
 
-#include "core/model/storeroom/equipment.h"
 #include "tests/cli/run_cli.h"
 
 namespace combwright {
@@ -14,16 +13,9 @@ class FreezerCommand : public test::CliTest {
         playAll(
             season,
             R"({"do":"add-boxes","on":"2027-11-01","kind":"deep","first_mark":"D1","count":2,"contents":"10 drawn"})");
-        ASSERT_TRUE(season.perform(StepInfo{"test", "{}", {}, {}}, [](Write& file) -> Result<void> {
-            Equipment freezer;
-            freezer.item = EquipmentItem::Freezer;
-            freezer.name = "chest";
-            freezer.onHand = Count(1);
-            freezer.litres = Count(100);
-            freezer.since = test::day("2027-01-01");
-            file.add(freezer);
-            return {};
-        }));
+        playAll(
+            season,
+            R"({"do":"describe-equipment","on":"2027-01-01","item":"freezer","name":"chest","litres":100})");
         playAll(season, R"({"do":"freeze-frames","on":"2028-01-10","boxes":"D1","hours":48})");
     }
 };

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <charconv>
 
+#include "core/actions/boxes/box_list.h"
 #include "core/actions/storeroom/marked_boxes.h"
 #include "core/places/freezer.h"
 #include "core/storage/queries/names.h"
@@ -58,6 +59,12 @@ Result<LoadAsked> loadAsked(const Read& file, const std::string& part, Day on) {
     if (words.front() == "loose" && words.size() > 1) {
         const std::string kind = joinedWords(words, 1, words.size());
         const auto found = findNamed(file, FrameKind::table, NameQuery{.name = kind, .on = on});
+        // One says "loose medium" and means the frames a medium box takes.
+        if (!found)
+            if (const auto boxKind = boxKindNamed(file, kind); boxKind && boxKind->takes) {
+                asked.kind = boxKind->takes;
+                return asked;
+            }
         if (!found) return Refusal{Code::NotFound, "boxes", {{"name", kind}}};
         asked.kind = Id<FrameKind>{*found};
         return asked;

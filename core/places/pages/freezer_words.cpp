@@ -16,6 +16,35 @@ QString coldSay(const char* text) { return QCoreApplication::translate("freezer"
 
 QString wholeHours(double hours) { return QLocale().toString(hours, 'f', 0); }
 
+QString adviceText(ShelfAdvice advice) {
+    switch (advice) {
+        case ShelfAdvice::Freeze:
+            return coldSay("into the next round; until then cold, light and airy.");
+        case ShelfAdvice::DryFirst:
+            return coldSay("dry it, then freeze it.");
+        case ShelfAdvice::MeltSoon:
+            return coldSay("melt it soon; a brood box is eaten within about a week of heat.");
+        case ShelfAdvice::KeepCold:
+            return coldSay(
+                "held: close it bee-tight, keep it cold and by itself, or freeze it in a round of "
+                "its own.");
+        case ShelfAdvice::LookInside:
+            return coldSay("look into it today, then freeze it.");
+    }
+    return {};
+}
+
+/// "Langstroth deep frame" of "Langstroth deep frame (9 1/8 in)".
+QString shortKind(const std::string& name) {
+    return fromUtf8(name).section(QStringLiteral(" ("), 0, 0);
+}
+
+QString marksText(const std::vector<std::string>& marks) {
+    QStringList all;
+    for (const std::string& mark : marks) all << fromUtf8(mark);
+    return all.join(QLatin1Char(' '));
+}
+
 QString nameOrLoose(const std::string& name, const std::optional<Id<Box>>& box) {
     if (box) return fromUtf8(name);
     return name.empty() ? coldSay("loose") : coldSay("loose on %1").arg(fromUtf8(name));
@@ -43,7 +72,7 @@ QString freezerFramesText(const FreezerFrames& frames) {
     return coldSay("%1: %2 × %3, %4")
         .arg(nameOrLoose(frames.name, frames.box))
         .arg(frames.frames)
-        .arg(fromUtf8(frames.kindName), mothFoodText(frames.food));
+        .arg(shortKind(frames.kindName), mothFoodText(frames.food));
 }
 
 QString freezerLoadsText(const std::vector<FreezerFrames>& loads) {
@@ -106,7 +135,7 @@ QString freezerRoomText(const FreezerLane& lane) {
         all << (room.counted ? coldSay("%1 × %2 by your own count")
                              : coldSay("%1 × %2 by their bulk"))
                    .arg(room.holds)
-                   .arg(fromUtf8(room.name));
+                   .arg(shortKind(room.name));
     return all.join(QStringLiteral(", "));
 }
 
@@ -126,22 +155,10 @@ QString shelfDangerText(const ShelfDanger& danger) {
     else
         text += coldSay("not frozen");
     text += QStringLiteral(": ");
-    switch (danger.advice) {
-        case ShelfAdvice::Freeze:
-            return text + coldSay("into the next round; until then cold, light and airy.");
-        case ShelfAdvice::DryFirst:
-            return text + coldSay("dry it, then freeze it.");
-        case ShelfAdvice::MeltSoon:
-            return text +
-                   coldSay("melt it soon; a brood box is eaten within about a week of heat.");
-        case ShelfAdvice::KeepCold:
-            return text +
-                   coldSay(
-                       "held: close it bee-tight, keep it cold and by itself, or freeze it in a "
-                       "round of its own.");
-        case ShelfAdvice::LookInside:
-            return text + coldSay("look into it today, then freeze it.");
-    }
+    text += adviceText(danger.advice);
+    if (danger.held > 0 && danger.advice != ShelfAdvice::KeepCold)
+        text += QLatin1Char(' ') +
+                coldSay("%1 of them are held: not into a round with other comb.").arg(danger.held);
     return text;
 }
 
@@ -174,18 +191,20 @@ QString wetsOffText(Day from, Day to) {
 }
 
 QString leftOverText(const LeftOver& left) {
-    const QString what = left.granulated ? coldSay("%1 frames, granulated").arg(left.frames)
-                                         : coldSay("%1 frames with stores").arg(left.frames);
+    const QString frames =
+        left.frames == 1 ? coldSay("1 frame") : coldSay("%1 frames").arg(left.frames);
+    const QString what =
+        (left.granulated ? coldSay("%1, granulated") : coldSay("%1 with stores")).arg(frames);
     switch (left.way) {
-        case LeftOverWay::OwnYard:
-            return coldSay("%1: back to %2, whose last look on %3 was clean; else melt")
-                .arg(what, fromUtf8(left.yard),
+        case LeftOverWay::Give:
+            return coldSay("%1: to %2, where they are short; last look on %3 was clean")
+                .arg(what, marksText(left.hives),
                      left.cleanLook ? dayAndMonth(*left.cleanLook) : QString());
         case LeftOverWay::LookFirst:
             return coldSay("%1: look into %2 first; no clean look since the box came off")
                 .arg(what, fromUtf8(left.cameOff));
         case LeftOverWay::Melt:
-            return coldSay("%1: melt; no colony of its own is left to have it").arg(what);
+            return coldSay("%1: melt; no hive may have it for certain").arg(what);
         case LeftOverWay::Held:
             return coldSay("%1: held back, to no hive").arg(what);
     }

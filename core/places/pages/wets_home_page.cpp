@@ -65,8 +65,6 @@ TableBlock goTable(const WetsHome& home) {
             Cell{},
             wetCell(wetsOffText(home.offFrom, home.offTo)),
             Cell{}};
-        row.cells[3].look = Cell::Look::Pencil;
-        row.cells[5].look = Cell::Look::Pencil;
         table.rows.push_back(std::move(row));
         hive = box.hive;
     }
@@ -100,7 +98,6 @@ TableBlock roundsTable(const QString& title, const FreezerPlan& plan) {
         row.cells = {wetCell(shortDayText(each.in), true), wetCell(shortDayText(each.out), true),
                      wetCell(QString::number(each.frames())), wetCell(freezerLoadsText(each.loads)),
                      Cell{}};
-        row.cells[4].look = Cell::Look::Pencil;
         table.rows.push_back(std::move(row));
     }
     return table;

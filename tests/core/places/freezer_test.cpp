@@ -25,19 +25,19 @@ class WinterFreezer : public test::ShelfTest {
             R"({"do":"add-boxes","on":"2027-11-01","kind":"deep","first_mark":"D1","count":4,"contents":"10 drawn"})"
             "\n"
             R"({"do":"add-boxes","on":"2027-11-01","kind":"medium","first_mark":"M1","count":6,"contents":"9 drawn"})");
-        judge(season, "D1", 10, Verdict::Keep);
-        judge(season, "D2", 8, Verdict::Keep);
-        judge(season, "D2", 2, Verdict::Keep, "O");
-        judge(season, "D3", 4, Verdict::Keep, "O");
-        judge(season, "D3", 6, Verdict::Hold, "D");
-        judge(season, "D4", 2, Verdict::Hold, "D");
-        judge(season, "D4", 8, Verdict::Refit, "T");
-        for (const char* mark : {"M1", "M2", "M3", "M4", "M5"})
-            judge(season, mark, 8, Verdict::Freeze);
-        for (const char* mark : {"M1", "M2", "M3", "M4", "M5"})
-            judge(season, mark, 1, Verdict::Keep);
-        judge(season, "M6", 9, Verdict::Keep);
-        addFreezer(season, {}, 16, "M1");
+        // As they were typed at the bench: O keeps, D is held, T gets new foundation.
+        const std::pair<const char*, const char*> typed[] = {
+            {"D1", "10 keep"},          {"D2", "8 keep, 2 O"},
+            {"D3", "4 O, 6 D"},         {"D4", "2 D, 8 T"},
+            {"M1", "8 freeze, 1 keep"}, {"M2", "8 freeze, 1 keep"},
+            {"M3", "8 freeze, 1 keep"}, {"M4", "8 freeze, 1 keep"},
+            {"M5", "8 freeze, 1 keep"}, {"M6", "9 keep"}};
+        for (const auto& [mark, contents] : typed)
+            playAll(season, R"({"do":"review-box","on":"2028-01-06","box":")" + std::string(mark) +
+                                R"(","contents":")" + contents + "\"}");
+        playAll(
+            season,
+            R"({"do":"describe-equipment","on":"2027-01-01","item":"freezer","name":"chest","frame_kind":"LANG-F-MED","holds":16})");
         return season;
     }
     static std::vector<std::int64_t> perRound(const FreezerPlan& plan) {
@@ -206,6 +206,9 @@ TEST_F(WinterFreezer, DangerIsSaidInSeptemberAndNotInJanuary) {
     EXPECT_EQ(dangers[0].frames, 10);
     for (const ShelfDanger& each : dangers) {
         EXPECT_EQ(each.box.kind->name.text(), "10-frame deep");
+        // D4: eight for the pot, two held; none of it is to be put in with others.
+        EXPECT_EQ(each.advice, each.box.name == "D4" ? ShelfAdvice::KeepCold : ShelfAdvice::Freeze);
+        EXPECT_EQ(each.held, each.box.name == "D4" ? 2 : each.box.name == "D3" ? 6 : 0);
         EXPECT_THAT(shelfDangerText(each).toStdString(), testing::HasSubstr("not frozen"));
     }
     playAll(season, R"({"do":"freeze-frames","on":"2028-01-10","boxes":"D1"}

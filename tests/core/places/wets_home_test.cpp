@@ -210,8 +210,11 @@ TEST_F(WetsHomeTest, LeftOverStoresGoOnlyWhereALookSinceWasClean) {
     EXPECT_EQ(way("M2", "2027-09-02"), LeftOverWay::Held);
     EXPECT_EQ(way("M5", "2027-09-02"), LeftOverWay::Melt);
     playAll(season, R"({"do":"write-line","on":"2027-09-05","hive":"H1","line":"e b5 s4"})");
-    EXPECT_EQ(way("M1", "2027-09-06"), LeftOverWay::OwnYard);
+    EXPECT_EQ(way("M1", "2027-09-06"), LeftOverWay::Give);
     EXPECT_EQ(home(season, "2027-09-06").leftOver.front().cleanLook, day("2027-09-05"));
+    EXPECT_THAT(home(season, "2027-09-06").leftOver.front().hives,
+                testing::ElementsAre("H1", "H2", "H3"))
+        << "its own first, of its own yard only, no nucleus";
 }
 
 }  // namespace
