@@ -2,6 +2,7 @@
 
 #include <QDialogButtonBox>
 #include <QFormLayout>
+#include <QKeyEvent>
 #include <QScrollArea>
 #include <QVBoxLayout>
 
@@ -111,9 +112,25 @@ DeadOutForm::DeadOutForm(Session& session, Day on, QWidget* parent)
         m_reason->setVisible(bad);
     });
     connect(m_colony, &QComboBox::currentIndexChanged, this, &DeadOutForm::fill);
+    // As one reads it; the fields were made in another order and moved into the scrolled page.
+    QWidget* last = m_colony;
+    std::vector<QWidget*> order(m_asked.begin(), m_asked.end());
+    for (QWidget* each : std::initializer_list<QWidget*>{m_cause, m_by, keepButton, printButton,
+                                                         buttons->button(QDialogButtonBox::Close)})
+        order.push_back(each);
+    for (QWidget* each : order) {
+        setTabOrder(last, each);
+        last = each;
+    }
     resize(look.space(560), look.space(620));
     fillColonies();
     m_colony->setFocus();
+}
+
+void DeadOutForm::keyPressEvent(QKeyEvent* event) {
+    const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+    if (!enter || qobject_cast<QPushButton*>(focusWidget())) return QDialog::keyPressEvent(event);
+    keep();
 }
 
 QComboBox* DeadOutForm::ask(const char* field, const QStringList& answers) {
@@ -125,6 +142,7 @@ QComboBox* DeadOutForm::ask(const char* field, const QStringList& answers) {
     box->addItems(answers);
     qobject_cast<QFormLayout*>(m_questions->layout())->addRow(question, box);
     m_answers[field] = box;
+    m_asked.push_back(box);
     return box;
 }
 

@@ -29,6 +29,10 @@ class DeadOutForm : public QDialog {
   Q_SIGNALS:
     void printAsked(qlonglong colony);
 
+  protected:
+    /// Enter keeps, wherever the cursor is but on another button.
+    void keyPressEvent(QKeyEvent* event) override;
+
   private:
     QComboBox* ask(const char* field, const QStringList& answers);
     void fillColonies();
@@ -43,6 +47,7 @@ class DeadOutForm : public QDialog {
     QComboBox* m_colony;
     QWidget* m_questions;
     std::map<std::string, QComboBox*> m_answers;  ///< by field
+    std::vector<QComboBox*> m_asked;              ///< in the order they stand
     QLineEdit* m_cause;
     QLineEdit* m_by;
     QLabel* m_reading;

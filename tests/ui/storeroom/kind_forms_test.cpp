@@ -74,7 +74,9 @@ TEST_F(KindForms, ADeadColonysCardFreesItsCombsOnlyWhenDiseaseWasLookedFor) {
         fill(form, "cause", "starved");
         fill(form, "by", "me");
         enter(form);
-        EXPECT_FALSE(deadOuts(session.read(), today).front().hold);
+        EXPECT_FALSE(deadOuts(session.read(), today).front().hold)
+            << session.lastTold().toStdString() << reason(form).toStdString()
+            << form.findChild<QLabel*>(QStringLiteral("reading"))->text().toStdString();
         form.reject();
     });
     EXPECT_TRUE(askAboutDeadOuts(window.get(), session, today));
