@@ -88,6 +88,8 @@ DeadOutSigns signsOf(const DeadOut& said) {
     return signs;
 }
 
+DeadOutReading readingOf(const DeadOut& said) { return readDeadOut(signsOf(said)); }
+
 bool looksLikeDisease(const DeadOut& said) {
     const DeadOutReading reading = readDeadOut(signsOf(said));
     const auto looks = [&](LooksLike cause) {

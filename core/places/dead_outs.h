@@ -19,6 +19,8 @@ namespace combwright {
 DeadOut answersOf(const Read& file, Id<Colony> colony, Day on);
 /// The answers as the trade's card asks them. A large cluster says nothing by itself there.
 DeadOutSigns signsOf(const DeadOut& said);
+/// What the card says to answers, kept or not yet.
+DeadOutReading readingOf(const DeadOut& said);
 /// Brood that ropes, dried down, sank or lies twisted: call the inspector, move nothing. Sunken
 /// brood stays under suspicion also where it did not rope.
 bool looksLikeDisease(const DeadOut& said);

@@ -137,6 +137,10 @@ TEST_F(BenchEvening, ChosenBoxesAreJudgedAtOnceAndTakenBackInOneStep) {
     ASSERT_EQ(place->board().selectedCount(), 3);
     const auto steps = session.season().history().size();
     type(QStringLiteral("5"));
+    EXPECT_EQ(session.season().history().size(), steps) << "first it says what that would do";
+    EXPECT_TRUE(session.lastTold().contains(QStringLiteral("27 frames of 3 boxes")))
+        << session.lastTold().toStdString();
+    type(QStringLiteral("5"));
     EXPECT_EQ(session.season().history().size(), steps + 1);
     for (const char* name : {"M01", "M02", "M03"})
         for (const Frame& frame : session.read().where<Frame>({is("box", box(name).id)}))

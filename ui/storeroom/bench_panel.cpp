@@ -105,7 +105,9 @@ void BenchPanel::show(const std::optional<BenchView>& view) {
     m_facts->setVisible(!view->facts.isEmpty() && m_line->text().trimmed().isEmpty());
 }
 
-void BenchPanel::showEvening(const QString& sum) {
+void BenchPanel::showEvening(const QString& sum, const QString& gone) {
+    m_evening->setToolTip(gone);
+    m_evening->setAccessibleDescription(gone);
     m_evening->setText(
         QStringLiteral("<b>%1</b>&emsp;%2").arg(tr("This evening"), sum.toHtmlEscaped()));
     m_evening->setVisible(!sum.isEmpty());

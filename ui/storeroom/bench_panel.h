@@ -32,7 +32,8 @@ class BenchPanel : public QWidget {
     explicit BenchPanel(Session& session, QWidget* parent = nullptr);
     /// Nothing: no box is under the cursor.
     void show(const std::optional<BenchView>& view);
-    void showEvening(const QString& sum);
+    /// `gone`: where each part of it has gone, for whoever asks.
+    void showEvening(const QString& sum, const QString& gone);
     /// Reads a line back in words as it is typed; `bad` where it cannot be kept.
     struct Echo {
         QString words;

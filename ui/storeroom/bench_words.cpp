@@ -45,7 +45,9 @@ BenchRowFrame rowFrame(const BenchFrame& each, std::uint64_t seed) {
 
 QString readingText(const std::optional<Known<Mass>>& mass) {
     const auto grams = mass ? mass->middle() : std::nullopt;
-    return grams ? massText(*grams, mass->how) : QString();
+    if (!grams) return {};
+    const QString letterOf(QLatin1Char(letter(mass->how)));
+    return shownPortion(*grams).text() + QChar(QChar::Nbsp) + letterOf;
 }
 
 QString factsOf(const BoxReview& review) {
@@ -149,6 +151,14 @@ BenchPanel::Echo readReviewBack(const BenchBox& box, const QString& line) {
     return {text, false};
 }
 
+QString eveningGone(const EveningSum& sum) {
+    QStringList lines;
+    for (const EveningPart& part : sum.parts)
+        lines << (part.gone.isEmpty() ? part.says
+                                      : QStringLiteral("%1 → %2").arg(part.says, part.gone));
+    return lines.join(QLatin1Char('\n'));
+}
+
 QString eveningText(const EveningSum& sum) {
     if (sum.boxes == 0) return {};
     QStringList parts;
@@ -156,9 +166,7 @@ QString eveningText(const EveningSum& sum) {
     if (sum.expected.value() > 0)
         parts
             << benchWord("%1 of %2 frames found").arg(sum.found.value()).arg(sum.expected.value());
-    for (const EveningPart& part : sum.parts)
-        parts << (part.gone.isEmpty() ? part.says
-                                      : QStringLiteral("%1 → %2").arg(part.says, part.gone));
+    for (const EveningPart& part : sum.parts) parts << part.says;
     if (sum.boxesWaiting > 0) parts << benchWord("%1 boxes still wait").arg(sum.boxesWaiting);
     return parts.join(QStringLiteral("  ·  "));
 }

@@ -14,8 +14,10 @@ BenchView benchView(const BenchBox& box, std::optional<std::size_t> frame);
 /// line cannot be kept.
 BenchPanel::Echo readReviewBack(const BenchBox& box, const QString& line);
 
-/// "8 boxes, 71 of 72 frames found; scrapings 0.6 kg → raw wax; …" Empty where nothing was looked
+/// "8 boxes, 71 of 72 frames found; scrapings 600 g; …" Empty where nothing was looked
 /// through that day.
 QString eveningText(const EveningSum& sum);
+/// Where each part of it has gone, a line each.
+QString eveningGone(const EveningSum& sum);
 
 }  // namespace combwright

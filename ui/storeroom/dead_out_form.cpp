@@ -22,7 +22,7 @@ QStringList choiceWords() {
     return words;
 }
 
-/// The first entry of every question is "not looked for".
+/// The first entry of every question is the blank one.
 template <class Choice>
 std::optional<Choice> chosenIn(const QComboBox* box) {
     return box->currentIndex() > 0 ? std::optional(static_cast<Choice>(box->currentIndex() - 1))
@@ -138,11 +138,12 @@ QComboBox* DeadOutForm::ask(const char* field, const QStringList& answers) {
     box->setObjectName(QLatin1String(field));
     const QString question = deadOutQuestion(field);
     box->setAccessibleName(question);
-    box->addItem(tr("not looked for"));
+    box->addItem(tr("left blank: not looked for"));
     box->addItems(answers);
     qobject_cast<QFormLayout*>(m_questions->layout())->addRow(question, box);
     m_answers[field] = box;
     m_asked.push_back(box);
+    connect(box, &QComboBox::currentIndexChanged, this, &DeadOutForm::showTyped);
     return box;
 }
 
@@ -165,6 +166,7 @@ void DeadOutForm::fill() {
     if (at < 0 || at >= static_cast<int>(m_cards.size())) return;
     const DeadOutCard& card = m_cards[static_cast<std::size_t>(at)];
     const DeadOut& said = card.answers;
+    m_filling = true;
     m_answers["cluster"]->setCurrentIndex(indexOf(said.cluster));
     m_answers["stores_near"]->setCurrentIndex(indexOf(said.stores));
     m_answers["brood_seen"]->setCurrentIndex(indexOf(said.brood));
@@ -178,6 +180,36 @@ void DeadOutForm::fill() {
     m_answers["sample_kept"]->setCurrentIndex(indexOf(said.sampleKept));
     m_cause->setText(fromUtf8(said.cause));
     m_by->setText(fromUtf8(said.by));
+    m_filling = false;
+    showReading(card);
+}
+
+DeadOut DeadOutForm::typed() const {
+    DeadOut said;
+    const auto box = [&](const char* field) { return m_answers.at(field); };
+    said.cluster = chosenIn<DeadCluster>(box("cluster"));
+    said.stores = chosenIn<StoresNear>(box("stores_near"));
+    said.brood = chosenIn<BroodSeen>(box("brood_seen"));
+    said.frass = saidIn(box("frass"));
+    said.wet = saidIn(box("wet"));
+    said.queen = saidIn(box("queen"));
+    said.droppings = saidIn(box("droppings"));
+    said.mouse = saidIn(box("mouse"));
+    said.ropy = saidIn(box("ropy"));
+    said.scale = saidIn(box("scale"));
+    said.sampleKept = saidIn(box("sample_kept"));
+    said.cause = m_cause->text().simplified().toStdString();
+    said.by = m_by->text().simplified().toStdString();
+    return said;
+}
+
+/// What would follow from the answers as they stand, before they are kept.
+void DeadOutForm::showTyped() {
+    const int at = m_colony->currentIndex();
+    if (m_filling || at < 0 || at >= static_cast<int>(m_cards.size())) return;
+    DeadOutCard card = m_cards[static_cast<std::size_t>(at)];
+    card.answers = typed();
+    card.reading = readingOf(card.answers);
     showReading(card);
 }
 
@@ -203,25 +235,28 @@ void DeadOutForm::showReading(const DeadOutCard& card) {
 }
 
 void DeadOutForm::keep() {
+    const DeadOut said = typed();
     RecordDeadOut record;
     record.on = m_on;
     record.colony = Id<Colony>{m_colony->currentData().toLongLong()};
-    record.cluster = chosenIn<DeadCluster>(m_answers["cluster"]);
-    record.stores = chosenIn<StoresNear>(m_answers["stores_near"]);
-    record.brood = chosenIn<BroodSeen>(m_answers["brood_seen"]);
-    record.frass = saidIn(m_answers["frass"]);
-    record.wet = saidIn(m_answers["wet"]);
-    record.queen = saidIn(m_answers["queen"]);
-    record.droppings = saidIn(m_answers["droppings"]);
-    record.mouse = saidIn(m_answers["mouse"]);
-    record.ropy = saidIn(m_answers["ropy"]);
-    record.scale = saidIn(m_answers["scale"]);
-    record.sampleKept = saidIn(m_answers["sample_kept"]);
-    record.cause = m_cause->text().simplified().toStdString();
-    record.by = m_by->text().simplified().toStdString();
+    record.cluster = said.cluster;
+    record.stores = said.stores;
+    record.brood = said.brood;
+    record.frass = said.frass;
+    record.wet = said.wet;
+    record.queen = said.queen;
+    record.droppings = said.droppings;
+    record.mouse = said.mouse;
+    record.ropy = said.ropy;
+    record.scale = said.scale;
+    record.sampleKept = said.sampleKept;
+    record.cause = said.cause;
+    record.by = said.by;
     if (!m_session.run(record)) return;
     m_kept = true;
     fillColonies();
+    m_reason->setText(tr("Kept. %1").arg(m_session.lastAsked()));
+    m_reason->show();
 }
 
 bool askAboutDeadOuts(QWidget* parent, Session& session, Day on) {

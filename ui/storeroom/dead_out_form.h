@@ -38,11 +38,14 @@ class DeadOutForm : public QDialog {
     void fillColonies();
     void fill();
     void keep();
+    DeadOut typed() const;
+    void showTyped();
     void showReading(const DeadOutCard& card);
 
     Session& m_session;
     Day m_on;
     bool m_kept = false;
+    bool m_filling = false;
     std::vector<DeadOutCard> m_cards;
     QComboBox* m_colony;
     QWidget* m_questions;

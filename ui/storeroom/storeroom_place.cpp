@@ -31,9 +31,11 @@ namespace {
 constexpr int storeCountsWidth = 152;
 constexpr int needsWidth = 236;
 constexpr int storeBesideFrom = 900;
-constexpr int leastBoardHeight = 150;
+constexpr int leastBoardHeight = 116;
 /// A digit this soon after a letter belongs to a mark that is being typed.
-constexpr int markWithinMs = 1200;
+constexpr int markWithinMs = 700;
+/// How long a key that judges many boxes may be pressed once more.
+constexpr int askAgainWithinMs = 6000;
 
 std::optional<Verdict> verdictOfDigit(int digit) {
     if (digit < 1 || digit > static_cast<int>(Choices<Verdict>::words.size())) return std::nullopt;
@@ -199,7 +201,8 @@ void StoreroomPlace::readAnew() {
     m_next = nextSeason(file, today, plannedYear(file, today));
     m_needs->show(m_next);
     m_lane->show(freezerLane(file, today));
-    m_bench->showEvening(eveningText(eveningSum(file, today)));
+    const EveningSum evening = eveningSum(file, today);
+    m_bench->showEvening(eveningText(evening), eveningGone(evening));
     fillWarnings();
     fillBench();
     arrange();
@@ -242,6 +245,10 @@ void StoreroomPlace::fillBench() {
     session().reading([&] {
         if (box) m_box = benchBox(session().read(), *box, session().clock().today());
     });
+    // As on the board: frames one has pointed at stand first.
+    if (m_box)
+        std::stable_partition(m_box->frames.begin(), m_box->frames.end(),
+                              [](const BenchFrame& each) { return each.pointedAt; });
     if (!m_box) {
         m_bench->show(std::nullopt);
         return;
@@ -252,11 +259,14 @@ void StoreroomPlace::fillBench() {
             if (m_box->frames[i].frame.id == frame->id) at = i;
     m_bench->show(benchView(*m_box, at));
     arrange();
+    Q_EMIT headChanged();
 }
 
 void StoreroomPlace::beginLine(const QString& text) {
     if (!m_box) return;
     m_bench->beginLine(text);
+    // At large type the line may lie below the edge.
+    m_whole->ensureWidgetVisible(&m_bench->line(), 0, look().space(48));
 }
 
 void StoreroomPlace::keepLine(const QString& line) {
@@ -271,12 +281,31 @@ void StoreroomPlace::keepLine(const QString& line) {
     goOn();
 }
 
-/// To the next box, ready for its counts.
+/// To the next box that waits for a look; where none does, to the next one.
 void StoreroomPlace::goOn() {
     m_atFrame = false;
     m_board->setFocus();
-    QKeyEvent down(QEvent::KeyPress, Qt::Key_Down, Qt::NoModifier);
-    QCoreApplication::sendEvent(m_board, &down);
+    const auto down = [this] {
+        const BoardRow* before = m_board->currentRow();
+        QKeyEvent key(QEvent::KeyPress, Qt::Key_Down, Qt::NoModifier);
+        QCoreApplication::sendEvent(m_board, &key);
+        return m_board->currentRow() != before;
+    };
+    const auto waits = [this] {
+        const BoardRow* row = m_board->currentRow();
+        return row && row->box &&
+               std::any_of(row->states.begin(), row->states.end(), [](const RowState& each) {
+                   return each.state == BoxState::NotLookedThrough ||
+                          each.state == BoxState::ChangedSince;
+               });
+    };
+    if (!down()) return;
+    const auto next = currentBox();
+    while (!waits())
+        if (!down()) {
+            if (next) m_board->goToBox(*next);
+            return;
+        }
 }
 
 void StoreroomPlace::seeAtFrame(char letter) {
@@ -342,6 +371,21 @@ void StoreroomPlace::judgeChosen(Verdict verdict) {
         judge.seen = std::string(1, m_filter.state->letter);
     judge.from = m_filter.verdict;
     judge.verdict = verdict;
+    // Many at once, by one key: it is said first what that key would do, and done when it is
+    // pressed again.
+    const bool again = m_asked == std::pair(verdict, judge.boxes) && m_askedAt.isValid() &&
+                       m_askedAt.elapsed() < askAgainWithinMs;
+    m_asked = {verdict, judge.boxes};
+    m_askedAt.start();
+    if (!again) {
+        session().tell(tr("%1 for %2 frames of %3 boxes: press %4 once more. Esc lets them go.")
+                           .arg(fromUtf8(word(verdict)))
+                           .arg(m_board->chosenFrames().size())
+                           .arg(m_board->chosenBoxes().size())
+                           .arg(static_cast<int>(verdict) + 1));
+        return;
+    }
+    m_askedAt.invalidate();
     if (session().run(judge))
         session().tell(tr("%1 boxes: %2. One step; Ctrl+Z takes it back.")
                            .arg(m_board->chosenBoxes().size())
@@ -421,7 +465,7 @@ PlaceHead StoreroomPlace::head() const {
     head.title = tr("Storeroom");
     if (!session().hasSeason()) return head;
     const FrameBoard& board = m_board->board();
-    head.under = tr("%1  ·  %2 boxes, %3 frames; no frame needs a number")
+    head.under = tr("%1  ·  %2 boxes, %3 frames")
                      .arg(dayText(session().clock().today()))
                      .arg(static_cast<qlonglong>(board.boxesAll))
                      .arg(static_cast<qlonglong>(board.all));
@@ -430,12 +474,25 @@ PlaceHead StoreroomPlace::head() const {
     const NeedsHead needs = needsHead(m_next);
     head.big = needs.figure;
     head.bigNote = needs.words;
+    std::int64_t notLooked = 0;
+    for (const KindCounts& kind : board.counts)
+        for (const StateCount& each : kind.states)
+            if (each.state.kind == FrameState::Kind::NotLookedThrough) notLooked += each.frames;
+    if (notLooked > 0)
+        head.under += tr("  ·  %1 not looked through").arg(static_cast<qlonglong>(notLooked));
     head.action = tr("Print order list");
     head.actionKey = QKeySequence(QKeySequence::Print).toString();
     return head;
 }
 
 std::vector<KeyHint> StoreroomPlace::hints() const {
+    if (m_board->selectedCount() > 1)
+        return {{QStringLiteral("1…8"), tr("judge the chosen")},
+                {QStringLiteral("Esc"), tr("let them go")}};
+    if (m_atFrame)
+        return {{QStringLiteral("W…Q"), tr("what is seen")},
+                {QStringLiteral("1…8"), tr("what becomes of it")},
+                {QStringLiteral("↑ ↓"), tr("back to boxes")}};
     return {{QStringLiteral("↑ ↓"), tr("box")},
             {QStringLiteral("← →"), tr("frame")},
             {QStringLiteral("1…9"), tr("type its counts")}};
@@ -475,7 +532,13 @@ QString StoreroomPlace::help() const {
         "<i>1 W burn</i>. Fewer frames than there were are kept as not found.</p>"
         "<p><b>One frame.</b> Go to it with ← →, press a letter for what you see and a digit for "
         "what becomes of it. It then has a place of its own.</p>"
-        "<p><b>Many.</b> Choose boxes with Space or Shift and the arrows, then press a digit.</p>"
+        "<p><b>Many.</b> Choose boxes with Space, Shift and the arrows, or Ctrl+A for all shown; a "
+        "digit says what it would do to them, pressed once more it does it, in one step. Esc lets "
+        "them go.</p>"
+        "<p><b>Find.</b> Type a mark to go to its box. A line of the counts shows just those "
+        "frames, the choices above the board too; Ctrl+Backspace shows everything again.</p>"
+        "<p><b>Work, freezer, wets, plan.</b> The buttons at the left, each with its Alt key: work "
+        "that was done is ticked there and comes off the lists at once.</p>"
         "<p><b>Careful.</b> Combs of a colony that died are held back, all of them, until its "
         "card is answered. Where foulbrood is suspected call the inspector and move nothing. Cold "
         "does not cure foulbrood. Full boxes weigh over 23 kg: lift with two.</p>");

@@ -94,6 +94,8 @@ class StoreroomPlace : public Place {
     NextSeason m_next;
     std::optional<BenchBox> m_box;
     bool m_atFrame = false;
+    std::pair<Verdict, std::string> m_asked;  ///< what a digit would do to the chosen boxes
+    QElapsedTimer m_askedAt;
     QElapsedTimer m_letterAt;  ///< since a mark was begun to be typed on the board
 };
 
