@@ -165,7 +165,7 @@ Page deadOutPage(const Read& file, const DeadOutCard& card, Day on) {
     TableBlock table;
     table.title = deadSay("Tick what you see; leave blank what you did not look for");
     table.columns = {{deadSay("question"), 1.1, false}, {deadSay("answer"), 1.9, false}};
-    table.rowMm = 11;
+    table.rowMm = 10;
     table.rows = {oneOf("cluster", answers.cluster),
                   oneOf("stores_near", answers.stores),
                   oneOf("brood_seen", answers.brood),
@@ -181,7 +181,9 @@ Page deadOutPage(const Read& file, const DeadOutCard& card, Day on) {
 
     if (!card.given.empty()) {
         QStringList lines;
-        lines << deadSay("It %1.").arg(looksLikeList(card));
+        QString looks = looksLikeList(card);
+        looks.front() = looks.front().toUpper();
+        lines << looks + QLatin1Char('.');
         lines << deadSay("Combs: %1.").arg(combUseText(key(card.reading.combs)));
         lines << deadSay("Keep: %1.").arg(sampleText(key(card.reading.sample)));
         if (!answers.cause.empty())

@@ -174,8 +174,10 @@ QString wetsOffText(Day from, Day to) {
 }
 
 QString leftOverText(const LeftOver& left) {
-    const QString what = left.granulated ? coldSay("%1 frames, granulated").arg(left.frames)
-                                         : coldSay("%1 frames with stores").arg(left.frames);
+    const QString frames =
+        left.frames == 1 ? coldSay("1 frame") : coldSay("%1 frames").arg(left.frames);
+    const QString what = left.granulated ? coldSay("%1, granulated").arg(frames)
+                                         : coldSay("%1 with stores").arg(frames);
     switch (left.way) {
         case LeftOverWay::OwnYard:
             return coldSay("%1: back to %2, whose last look on %3 was clean; else melt")

@@ -19,6 +19,8 @@ QString cellText(const Cell& cell) {
                                        : QStringLiteral("[ ] ") + cell.text;
         case Cell::Look::Bar:
             return cell.text;
+        case Cell::Look::Blank:
+            return QStringLiteral("____");
         case Cell::Look::Stack: {
             int nest = 0;
             for (const StackedBox& box : cell.stack) nest += box.nest;
@@ -35,11 +37,17 @@ QString cellText(const Cell& cell) {
     return text;
 }
 
+/// A head within a table that says nothing else: it may run over the columns.
+bool isHeadLine(const TableRow& row) {
+    return row.group && std::all_of(row.cells.begin() + 1, row.cells.end(),
+                                    [](const Cell& cell) { return cellText(cell).isEmpty(); });
+}
+
 void writeTable(const TableBlock& table, QString& out) {
     std::vector<qsizetype> widths;
     for (const TableColumn& column : table.columns) widths.push_back(column.head.size());
     for (const TableRow& row : table.rows)
-        for (std::size_t i = 0; i < row.cells.size() && i < widths.size(); ++i)
+        for (std::size_t i = 0; !isHeadLine(row) && i < row.cells.size() && i < widths.size(); ++i)
             widths[i] = std::max(widths[i], cellText(row.cells[i]).size());
     const auto writeRow = [&](auto textAt) {
         QString line;
@@ -56,9 +64,12 @@ void writeTable(const TableBlock& table, QString& out) {
     const qsizetype head = writeRow([&](std::size_t i) { return table.columns[i].head; });
     out += QString(std::max<qsizetype>(head, 8), QLatin1Char('-')) + QLatin1Char('\n');
     for (const TableRow& row : table.rows)
-        writeRow([&](std::size_t i) {
-            return i < row.cells.size() ? cellText(row.cells[i]) : QString();
-        });
+        if (isHeadLine(row))
+            out += cellText(row.cells.front()) + QLatin1Char('\n');
+        else
+            writeRow([&](std::size_t i) {
+                return i < row.cells.size() ? cellText(row.cells[i]) : QString();
+            });
 }
 
 void writeWrappedLine(const QString& text, int width, QString& out) {
