@@ -41,7 +41,7 @@ class CellPainter {
             case Cell::Look::Pencil:
                 return paintPencil(box);
             case Cell::Look::Blank:
-                return paintBlank(box);
+                return paintBlank(cell, box);
             case Cell::Look::Marks:
                 return paintMarks(cell, box);
             case Cell::Look::Shut:
@@ -112,10 +112,13 @@ class CellPainter {
              Tone::Muted);
     }
 
-    void paintBlank(const QRectF& box) {
+    void paintBlank(const Cell& cell, const QRectF& box) {
         m_painter.setPen(QPen(m_look.tone(Tone::Line), 0.8));
         m_painter.setBrush(Qt::NoBrush);
         m_painter.drawRect(box.adjusted(0, 3, 0, -3));
+        if (cell.text.isEmpty()) return;
+        font(TextSize::Note);
+        text(box.adjusted(4, 0, 0, 0), Qt::AlignLeft | Qt::AlignVCenter, cell.text, Tone::Muted);
     }
 
     // Marks -------------------------------------------------------------------------------------

@@ -332,25 +332,25 @@ class PagePainter {
     /// Bars leave room for the unit behind the last figure of their scale.
     static QRectF sheetBars(const QRectF& box) { return box.adjusted(0, 0, -18, 0); }
 
-    /// Whether a head within the table says nothing beside its name, which then may run on.
-    static bool runsOn(const TableRow& row) {
-        return row.group && !row.cells.empty() &&
-               std::all_of(row.cells.begin() + 1, row.cells.end(), [](const Cell& cell) {
-                   return cell.look == Cell::Look::Text && cell.text.isEmpty();
-               });
-    }
-    /// Where a cell stands across the sheet.
-    QRectF cellBox(const TableRow& row, std::size_t at, const std::vector<double>& edges,
-                   double height) const {
-        const double right = runsOn(row) ? m_width : edges[at + 1];
-        return {edges[at], m_y, right - edges[at] - 8, height};
+    /// Where a cell stands across the sheet: words of a head within the table run on over what is
+    /// empty behind them.
+    QRectF cellBox(const TableBlock& table, const TableRow& row, std::size_t at,
+                   const std::vector<double>& edges, double height) const {
+        std::size_t end = at + 1;
+        const auto isFree = [&](std::size_t i) {
+            return i >= row.cells.size() ||
+                   (row.cells[i].look == Cell::Look::Text && row.cells[i].text.isEmpty());
+        };
+        if (row.group && !table.columns[at].right && !isFree(at))
+            while (end + 1 < edges.size() && isFree(end)) ++end;
+        return {edges[at], m_y, edges[end] - edges[at] - 8, height};
     }
     double rowHeight(const TableBlock& table, const TableRow& row,
                      const std::vector<double>& edges) {
         double height = table.rowMm * unitsPerMm;
         for (std::size_t i = 0; i < row.cells.size() && i + 1 < edges.size(); ++i)
             height = std::max(height, cellHeight(m_painter, m_look, row.cells[i],
-                                                 cellBox(row, i, edges, 0).width()));
+                                                 cellBox(table, row, i, edges, 0).width()));
         return height;
     }
 
@@ -397,7 +397,7 @@ class PagePainter {
     void paintRow(const TableBlock& table, const TableRow& row, const std::vector<double>& edges,
                   double height) {
         for (std::size_t i = 0; i < row.cells.size() && i + 1 < edges.size(); ++i) {
-            QRectF box = cellBox(row, i, edges, height);
+            QRectF box = cellBox(table, row, i, edges, height);
             if (!table.columns[i].scale.empty() && row.cells[i].look == Cell::Look::Bar)
                 box = sheetBars(box);
             if (row.cells[i].look == Cell::Look::Bar)

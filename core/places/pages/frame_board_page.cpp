@@ -79,12 +79,12 @@ TableRow boxRow(const BoardRow& row) {
     QStringList about;
     if (row.box && !row.states.empty()) about << boardStateText(row.states.front());
     if (const QString found = foundText(row); !found.isEmpty()) about << found;
-    if (row.cameOff && row.cameOff->on)
-        about << boardPageWord("off %1").arg(fromUtf8(row.cameOff->mark));
     Cell frames = boardCell(frameLetters(row));
     frames.look = Cell::Look::Marks;
     Cell state = boardCell(about.join(QStringLiteral(", ")));
     state.small = true;
+    if (row.cameOff && row.cameOff->on)
+        state.second = boardPageWord("off %1").arg(fromUtf8(row.cameOff->mark));
     TableRow line;
     line.cells = {boardCell(boardRowName(row), row.box.has_value()), frames, state};
     line.cells.front().big = row.box.has_value();
@@ -94,9 +94,9 @@ TableRow boxRow(const BoardRow& row) {
 /// All boxes, shelf by shelf, two beside each other: what one looks at from the bench.
 TableBlock boxesTable(const FrameBoard& board) {
     TableBlock table;
-    table.columns = {{boardPageWord("box"), 0.85, false},
-                     {boardPageWord("frames as they hang"), 2.75, false},
-                     {boardPageWord("state"), 1.75, false}};
+    table.columns = {{boardPageWord("box"), 0.8, false},
+                     {boardPageWord("frames as they hang"), 3.1, false},
+                     {boardPageWord("state"), 1.6, false}};
     table.abreast = 2;
     table.groupsBreak = true;
     table.rowMm = 6.2;
@@ -127,6 +127,9 @@ TextBlock lettersHelp(const FrameBoard& board) {
         digits << QStringLiteral("%1 %2")
                       .arg(verdict + 1)
                       .arg(verdictWord(static_cast<Verdict>(verdict)));
+    // A mark and its word stay on one line.
+    for (QStringList* list : {&words, &digits})
+        for (QString& each : *list) each.replace(QLatin1Char(' '), QChar::Nbsp);
     block.text =
         words.join(QStringLiteral("   ")) + QStringLiteral("   ") +
         boardPageWord("without a letter the verdict: %1.").arg(digits.join(QStringLiteral(", ")));

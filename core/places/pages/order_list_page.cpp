@@ -50,14 +50,14 @@ QString boxesName(const KindNames& names, const BoxKind& kind) {
 TableBlock needsTable(const KindNames& names, const NextSeason& next) {
     TableBlock table;
     table.title = orderWord("Needed and there");
-    table.columns = {{orderWord("what"), 2.7, false},
+    table.columns = {{orderWord("what"), 2.6, false},
                      {orderWord("needed"), 1.0, true},
                      {orderWord("there"), 0.8, true},
                      {orderWord("in repair"), 0.8, true},
                      {orderWord("short now"), 1.3, true},
-                     {orderWord("after repairs"), 1.3, true},
+                     {orderWord("after repairs"), 1.5, true},
                      {{}, 0.2, false},
-                     {orderWord("of it"), 3.9, false}};
+                     {orderWord("of it"), 3.8, false}};
     for (const BoxNeed& each : next.boxes) {
         QStringList about{boxUse(each)};
         if (each.toScrape > 0) about << orderWord("%1 to scrape").arg(each.toScrape);

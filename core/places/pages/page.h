@@ -28,7 +28,7 @@ struct Cell {
         Shut,    ///< hatched: not to be opened; the text says until when
         Bar,     ///< a bar to scale, with a stroke for another year
         Stack,   ///< a hive's boxes, small
-        Blank,   ///< one field to write in
+        Blank,   ///< one field to write in, the text small at its left
         Marks,   ///< letters parted by blanks, each in a square of its own: the frames of a box
     };
     Look look = Look::Text;

@@ -180,10 +180,10 @@ Page stockTakePage(const Read& file, const Stock& stock) {
         "look; write 0 where there is none. Where there are fewer than last time, say why.");
     page.blocks.emplace_back(how);
     TableBlock table;
-    table.columns = {{stockWord("item"), 3.0, false},
+    table.columns = {{stockWord("item"), 3.4, false},
                      {stockWord("on hives"), 0.8, true},
                      {{}, 0.2, false},
-                     {stockWord("last time"), 1.9, false},
+                     {stockWord("last time"), 1.7, false},
                      {stockWord("sound, in the shed"), 1.2, false},
                      {stockWord("in repair"), 1.0, false},
                      {stockWord("lent"), 1.0, false},

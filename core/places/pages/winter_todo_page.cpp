@@ -55,7 +55,7 @@ QString partsText(const std::vector<TodoPart>& parts) {
     for (const TodoPart& each : parts)
         all << QStringLiteral("%1 %2")
                    .arg(each.frames)
-                   .arg(each.box            ? fromUtf8(each.name)
+                   .arg(each.box            ? todoWord("in %1").arg(fromUtf8(each.name))
                         : each.name.empty() ? todoWord("loose")
                                             : todoWord("loose on %1").arg(fromUtf8(each.name)));
     return all.join(QStringLiteral(", "));
@@ -125,17 +125,30 @@ void addHeld(Page& page, const WinterTodo& todo) {
     page.blocks.emplace_back(table);
 }
 
-/// "north wall: last look Sat 27 Nov, 11 boxes never; next look ______".
-QString stackText(const TodoStack& stack) {
+/// "last look Sat 27 Nov, 11 boxes never".
+QString looksText(const TodoStack& stack) {
     QStringList looks;
     if (stack.lastLook) looks << todoWord("last look %1").arg(shortDayText(*stack.lastLook));
     if (stack.neverLooked > 0)
-        looks << (stack.neverLooked == 1
-                      ? todoWord("1 box never looked into")
-                      : todoWord("%1 boxes never looked into").arg(stack.neverLooked));
-    looks << todoWord("next look ____________");
-    const QString name = stack.stack.empty() ? todoWord("No stack named") : fromUtf8(stack.stack);
-    return name + QStringLiteral(": ") + looks.join(QStringLiteral(", "));
+        looks << (stack.neverLooked == 1 ? todoWord("1 box never")
+                                         : todoWord("%1 boxes never").arg(stack.neverLooked));
+    if (!stack.lastLook && stack.neverLooked > 0) looks.front() += todoWord(" looked into");
+    return looks.join(QStringLiteral(", "));
+}
+
+/// Over both columns of boxes: the stack, how it was looked after, a field for the next look.
+TableRow stackHead(const TodoStack& stack) {
+    TableRow head;
+    head.group = true;
+    head.below = Rule::Ink;
+    head.cells.resize(8);
+    head.cells[0].text = stack.stack.empty() ? todoWord("No stack named") : fromUtf8(stack.stack);
+    head.cells[0].strong = true;
+    head.cells[0].big = true;
+    head.cells[3].text = looksText(stack);
+    head.cells[7].look = Cell::Look::Blank;
+    head.cells[7].text = todoWord("next look");
+    return head;
 }
 
 TableRow stackRow(const QString& box, const QString& kind, const UseCounts* use, bool held) {
@@ -157,20 +170,14 @@ void addStacks(Page& page, const KindNames& names, const WinterTodo& todo) {
     TableBlock table;
     table.title = todoWord("Stacks");
     table.columns = {{todoWord("box"), 0.75, false},
-                     {todoWord("kind"), 1.0, false},
-                     {todoWord("frames"), 2.6, false},
-                     {todoWord("frozen"), 0.9, false}};
+                     {todoWord("kind"), 0.95, false},
+                     {todoWord("frames"), 2.8, false},
+                     {todoWord("frozen"), 0.85, false}};
     table.abreast = 2;
     table.groupsBreak = true;
     table.rowMm = 6.5;
     for (const TodoStack& stack : todo.stacks) {
-        TableRow head;
-        head.group = true;
-        head.below = Rule::Ink;
-        head.cells.resize(1);
-        head.cells.front().text = stackText(stack);
-        head.cells.front().strong = true;
-        table.rows.push_back(std::move(head));
+        table.rows.push_back(stackHead(stack));
         for (const StackedContents& each : stack.boxes) {
             TableRow row = stackRow(fromUtf8(each.box), names.box(fromUtf8(each.kind)),
                                     each.counted ? &each.use : nullptr, each.held);
