@@ -5,6 +5,7 @@
 #include <QPainterPath>
 #include <QStringList>
 #include <algorithm>
+#include <cmath>
 
 #include "core/words/words.h"
 #include "ui/drawing/strokes.h"
@@ -24,9 +25,7 @@ class CellPainter {
     double height(const Cell& cell, double width) {
         switch (cell.look) {
             case Cell::Look::Text:
-                return cell.text.isEmpty() && cell.second.isEmpty()
-                           ? 0
-                           : firstHeight(cell, width) + secondHeight(cell, width) + aroundWords;
+                return wordsHigh(cell, width);
             case Cell::Look::Marks:
                 return marksHigh(cell, width) * markSide + 7;
             default:
@@ -85,6 +84,14 @@ class CellPainter {
         if (cell.second.isEmpty()) return 0;
         font(TextSize::Note, false, true);
         return wordsHeight(cell.second, width);
+    }
+
+    /// One line alone asks for no more than itself: close rows of figures stay close.
+    double wordsHigh(const Cell& cell, double width) {
+        const double under = secondHeight(cell, width);
+        const double high = firstHeight(cell, width);
+        const bool alone = under == 0 && high < 1.5 * m_painter.fontMetrics().height();
+        return alone ? std::floor(high) : high + under + aroundWords;
     }
 
     void paintText(const Cell& cell, const QRectF& box, bool right) {

@@ -42,7 +42,7 @@ TableBlock countsTable(const FrameBoard& board) {
                      {boardPageWord("frames"), 0.9, true},
                      {{}, 0.2, false},
                      {boardPageWord("share"), 2.8, false}};
-    table.rowMm = 6;
+    table.rowMm = 5.2;
     for (const KindCounts& counts : board.counts) {
         const QString kind = frameKindText(board, counts.kind);
         bool first = true;

@@ -167,7 +167,8 @@ QString pageText(const Page& page, int width) {
     if (!foot.isEmpty())
         out += QLatin1Char('\n') + foot.join(QStringLiteral("   ")) + QLatin1Char('\n');
     if (page.invented) out += pageWord("invented sample season") + QLatin1Char('\n');
-    return out;
+    // What is held together on paper is plain words here.
+    return out.replace(QChar::Nbsp, QLatin1Char(' '));
 }
 
 }  // namespace combwright

@@ -125,14 +125,15 @@ void addHeld(Page& page, const WinterTodo& todo) {
     page.blocks.emplace_back(table);
 }
 
-/// "last look Sat 27 Nov, 11 boxes never".
+/// "last look Sat 27 Nov, 11 never", of its boxes.
 QString looksText(const TodoStack& stack) {
     QStringList looks;
     if (stack.lastLook) looks << todoWord("last look %1").arg(shortDayText(*stack.lastLook));
     if (stack.neverLooked > 0)
-        looks << (stack.neverLooked == 1 ? todoWord("1 box never")
-                                         : todoWord("%1 boxes never").arg(stack.neverLooked));
-    if (!stack.lastLook && stack.neverLooked > 0) looks.front() += todoWord(" looked into");
+        looks << (stack.neverLooked == 1 ? todoWord("1 never")
+                                         : todoWord("%1 never").arg(stack.neverLooked));
+    if (!stack.lastLook && stack.neverLooked > 0)
+        looks = {todoWord("%1 never looked into").arg(stack.neverLooked)};
     return looks.join(QStringLiteral(", "));
 }
 
@@ -146,6 +147,7 @@ TableRow stackHead(const TodoStack& stack) {
     head.cells[0].strong = true;
     head.cells[0].big = true;
     head.cells[3].text = looksText(stack);
+    head.cells[3].small = true;
     head.cells[7].look = Cell::Look::Blank;
     head.cells[7].text = todoWord("next look");
     return head;
