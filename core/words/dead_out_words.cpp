@@ -15,8 +15,7 @@ struct DeadOutWord {
 
 constexpr DeadOutWord looksLikeWords[] = {
     {"foulbrood", QT_TRANSLATE_NOOP("dead_outs", "suspected American foulbrood")},
-    {"european_foulbrood",
-     QT_TRANSLATE_NOOP("dead_outs", "suspected European foulbrood")},
+    {"european_foulbrood", QT_TRANSLATE_NOOP("dead_outs", "suspected European foulbrood")},
     {"starvation", QT_TRANSLATE_NOOP("dead_outs", "looks like starvation")},
     {"varroa_and_virus", QT_TRANSLATE_NOOP("dead_outs", "looks like mites and their viruses")},
     {"mites_or_dwindling",
