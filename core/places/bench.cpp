@@ -10,6 +10,7 @@
 #include "core/places/verdicts.h"
 #include "core/storage/queries/holds.h"
 #include "core/words/figures.h"
+#include "core/words/kind_words.h"
 #include "core/words/words.h"
 
 namespace combwright {
@@ -89,7 +90,7 @@ QString changeText(const BoxChange& change) {
 }
 
 QString combsOf(int many, const FrameKind& kind) {
-    return QStringLiteral("%1 × %2").arg(many).arg(fromUtf8(kind.name.text()));
+    return QStringLiteral("%1 %2").arg(many).arg(frameKindText(kind));
 }
 
 /// Masses of an evening added up, as well known as the weakest.

@@ -16,18 +16,20 @@ struct DeadOutWord {
 constexpr DeadOutWord looksLikeWords[] = {
     {"foulbrood", QT_TRANSLATE_NOOP("dead_outs", "suspected American foulbrood")},
     {"european_foulbrood", QT_TRANSLATE_NOOP("dead_outs", "suspected European foulbrood")},
-    {"starvation", QT_TRANSLATE_NOOP("dead_outs", "looks starved")},
+    {"starvation", QT_TRANSLATE_NOOP("dead_outs", "looks like starvation")},
     {"varroa_and_virus", QT_TRANSLATE_NOOP("dead_outs", "looks like mites and their viruses")},
     {"mites_or_dwindling",
-     QT_TRANSLATE_NOOP("dead_outs",
-                       "the bees are gone: more likely mites or dwindling than absconding")},
+     QT_TRANSLATE_NOOP(
+         "dead_outs",
+         "the bees are gone, which looks more like mites or dwindling than absconding")},
     {"queen_loss", QT_TRANSLATE_NOOP("dead_outs", "looks as if the queen was lost")},
-    {"dysentery", QT_TRANSLATE_NOOP("dead_outs", "dysentery; nosema possible")},
-    {"damp", QT_TRANSLATE_NOOP("dead_outs", "damp, often after another cause")},
-    {"mouse", QT_TRANSLATE_NOOP("dead_outs", "a mouse was in it")},
+    {"dysentery", QT_TRANSLATE_NOOP("dead_outs", "looks like dysentery, nosema possible")},
+    {"damp", QT_TRANSLATE_NOOP("dead_outs", "looks damp, often after another cause")},
+    {"mouse", QT_TRANSLATE_NOOP("dead_outs", "looks as if a mouse was in it")},
     {"chilled",
-     QT_TRANSLATE_NOOP("dead_outs",
-                       "too few bees to keep their brood warm (common practice, no source)")},
+     QT_TRANSLATE_NOOP(
+         "dead_outs",
+         "looks like too few bees to keep their brood warm (common practice, no source)")},
 };
 
 constexpr DeadOutWord combUseWords[] = {

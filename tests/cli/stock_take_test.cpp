@@ -105,7 +105,7 @@ TEST_F(StockTake, PrintsTheOrderListAndTheWorkingBehindIt) {
     const CliAnswer answer = on("needs", {QStringLiteral("--why")});
     ASSERT_EQ(answer.exit, cli::Done) << answer;
     for (const char* says : {"Order list for 2027", "12 colonies", "4 splits", "supplier", "5 × 10",
-                             "7 × 10", "spare"})
+                             "7 × 10", "spare", "medium boxes", "foundation, medium frames"})
         EXPECT_TRUE(answer.out.contains(QString::fromUtf8(says))) << says << "\n" << answer;
 }
 

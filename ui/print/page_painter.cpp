@@ -13,8 +13,8 @@
 #include <functional>
 
 #include "core/words/words.h"
-#include "ui/drawing/strokes.h"
 #include "ui/look/tokens.h"
+#include "ui/print/cell_painter.h"
 #include "ui/print/keep_bytes.h"
 #include "ui/print/steps_view.h"
 
@@ -214,45 +214,80 @@ class PagePainter {
     void paintBlock(const TickBlock& block) {
         title(block.title);
         const double column = m_width / block.columns;
-        int at = 0;
+        const double room = column - 30;
+        // What a line is about stands behind it; below it where any line has no room for that.
+        bool below = false;
         for (const TickBlock::Line& each : block.lines) {
-            if (at == 0) need(22);
-            const double x = at * column;
-            m_painter.setPen(QPen(ink(), 1));
-            m_painter.setBrush(Qt::NoBrush);
-            m_painter.drawRect(QRectF(x + 0.5, m_y + 4, 11, 11));
             font(TextSize::Body);
-            const double aboutWidth =
-                each.about.isEmpty() ? 0 : std::min(column * 0.4, textWidth(each.about) + 4);
-            text(QRectF(x + 18, m_y, column - 26 - aboutWidth, 20),
-                 Qt::AlignLeft | Qt::AlignVCenter,
-                 m_painter.fontMetrics().elidedText(each.text, Qt::ElideRight,
-                                                    static_cast<int>(column - 26 - aboutWidth)));
+            const double words = textWidth(each.text);
             font(TextSize::Note);
-            text(QRectF(x + column - aboutWidth - 12, m_y, aboutWidth, 20),
-                 Qt::AlignRight | Qt::AlignVCenter, each.about, Tone::Muted);
-            if (++at == block.columns) {
-                at = 0;
-                m_y += 20;
-            }
+            below = below || (!each.about.isEmpty() && words + textWidth(each.about) + 10 > room);
         }
-        if (at != 0) m_y += 20;
+        const auto high = [&](const QString& words, TextSize size) {
+            font(size);
+            const int flags = breakingFlags(m_painter, words, room);
+            return words.isEmpty()
+                       ? 0.0
+                       : m_painter.boundingRect(QRectF(0, 0, room, 10000), flags, words).height();
+        };
+        const auto across = static_cast<std::size_t>(block.columns);
+        for (std::size_t from = 0; from < block.lines.size(); from += across) {
+            const std::size_t to = std::min(block.lines.size(), from + across);
+            double row = 20;
+            for (std::size_t i = from; i < to; ++i)
+                row = std::max(row, high(block.lines[i].text, TextSize::Body) + 4 +
+                                        (below ? high(block.lines[i].about, TextSize::Note) : 0));
+            need(row + 2);
+            for (std::size_t i = from; i < to; ++i) {
+                const TickBlock::Line& each = block.lines[i];
+                const double x = static_cast<double>(i - from) * column;
+                m_painter.setPen(QPen(ink(), 1));
+                m_painter.setBrush(Qt::NoBrush);
+                m_painter.drawRect(QRectF(x + 0.5, m_y + 4, 11, 11));
+                const double words = high(each.text, TextSize::Body);
+                const double top = m_y + std::max(2.0, 9.5 - lineHeight() / 2);
+                font(TextSize::Body);
+                text(QRectF(x + 18, top, room, words),
+                     Qt::AlignLeft | Qt::AlignTop | breakingFlags(m_painter, each.text, room),
+                     each.text);
+                const double under = high(each.about, TextSize::Note);
+                if (below)
+                    text(QRectF(x + 18, top + words, room, under),
+                         Qt::AlignLeft | Qt::AlignTop | breakingFlags(m_painter, each.about, room),
+                         each.about, Tone::Muted);
+                else
+                    text(QRectF(x + 18, m_y, room, 20), Qt::AlignRight | Qt::AlignVCenter,
+                         each.about, Tone::Muted);
+            }
+            m_y += row;
+        }
         m_y += 10;
     }
 
     void paintBlock(const BlanksBlock& block) {
-        const double height = block.framed ? 30 : 28;
+        font(TextSize::Body);
+        const double room = m_width / static_cast<double>(block.labels.size());
+        // A long label stands over the room for the pencil, not in it.
+        const bool over = block.framed && std::any_of(block.labels.begin(), block.labels.end(),
+                                                      [&](const QString& label) {
+                                                          return textWidth(label) > room * 0.55;
+                                                      });
+        const double height = over ? 42 : block.framed ? 30 : 28;
         need(height + 4);
         if (block.framed) {
             m_painter.setPen(QPen(m_look.tone(Tone::Line), 1));
             m_painter.setBrush(Qt::NoBrush);
             m_painter.drawRect(QRectF(0.5, m_y, m_width - 1, height));
         }
-        font(TextSize::Body);
-        const double room = m_width / static_cast<double>(block.labels.size());
+        font(over ? TextSize::Note : TextSize::Body);
         double x = block.framed ? 8 : 0;
         for (const QString& label : block.labels) {
-            text(QRectF(x, m_y, room, height), Qt::AlignLeft | Qt::AlignVCenter, label);
+            if (block.framed && x > 8) {
+                m_painter.setPen(QPen(m_look.tone(Tone::Hairline), 0.8));
+                m_painter.drawLine(QPointF(x - 8, m_y), QPointF(x - 8, m_y + height));
+            }
+            text(QRectF(x, m_y + (over ? 3 : 0), room, height),
+                 Qt::AlignLeft | (over ? Qt::AlignTop : Qt::AlignVCenter), label);
             const double from = x + textWidth(label) + 6;
             if (!block.framed)
                 line(from, m_y + height - 8, std::max(from + 20, x + room - 14), 0.8, Tone::Line);
@@ -297,17 +332,72 @@ class PagePainter {
     /// Bars leave room for the unit behind the last figure of their scale.
     static QRectF sheetBars(const QRectF& box) { return box.adjusted(0, 0, -18, 0); }
 
-    /// How high a group is, from its head to the row before the next.
-    static double groupHeight(const TableBlock& table, std::size_t from, double row) {
-        std::size_t to = from + 1;
-        while (to < table.rows.size() && !table.rows[to].group) ++to;
-        return static_cast<double>(to - from) * row + 4;
+    /// Where a cell stands across the sheet: words of a head within the table run on over what is
+    /// empty behind them.
+    QRectF cellBox(const TableBlock& table, const TableRow& row, std::size_t at,
+                   const std::vector<double>& edges, double height) const {
+        std::size_t end = at + 1;
+        const auto isFree = [&](std::size_t i) {
+            return i >= row.cells.size() ||
+                   (row.cells[i].look == Cell::Look::Text && row.cells[i].text.isEmpty());
+        };
+        if (row.group && !table.columns[at].right && !isFree(at))
+            while (end + 1 < edges.size() && isFree(end)) ++end;
+        return {edges[at], m_y, edges[end] - edges[at] - 8, height};
+    }
+    double rowHeight(const TableBlock& table, const TableRow& row,
+                     const std::vector<double>& edges) {
+        double height = table.rowMm * unitsPerMm;
+        for (std::size_t i = 0; i < row.cells.size() && i + 1 < edges.size(); ++i)
+            height = std::max(height, cellHeight(m_painter, m_look, row.cells[i],
+                                                 cellBox(table, row, i, edges, 0).width()));
+        return height;
+    }
+
+    /// Rows that stand beside each other, made one row: downwards first, heads across all.
+    static TableBlock besideEachOther(const TableBlock& table) {
+        const auto times = static_cast<std::size_t>(table.abreast);
+        TableBlock wide = table;
+        wide.rows.clear();
+        wide.columns.clear();
+        const TableColumn gap{{}, gapShare(table), false};
+        for (std::size_t i = 0; i < times; ++i) {
+            if (i > 0) wide.columns.push_back(gap);
+            wide.columns.insert(wide.columns.end(), table.columns.begin(), table.columns.end());
+        }
+        for (std::size_t from = 0; from < table.rows.size();) {
+            if (table.rows[from].group) {
+                wide.rows.push_back(table.rows[from++]);
+                continue;
+            }
+            std::size_t to = from;
+            while (to < table.rows.size() && !table.rows[to].group) ++to;
+            const std::size_t deep = (to - from + times - 1) / times;
+            for (std::size_t i = 0; i < deep; ++i) {
+                TableRow row;
+                for (std::size_t at = from + i; at < to; at += deep) {
+                    if (!row.cells.empty()) row.cells.emplace_back();
+                    std::vector<Cell> cells = table.rows[at].cells;
+                    cells.resize(table.columns.size());
+                    row.cells.insert(row.cells.end(), cells.begin(), cells.end());
+                    if (i + 1 == deep) row.below = Rule::Ink;
+                }
+                wide.rows.push_back(std::move(row));
+            }
+            from = to;
+        }
+        return wide;
+    }
+    static double gapShare(const TableBlock& table) {
+        double shares = 0;
+        for (const TableColumn& column : table.columns) shares += column.share;
+        return shares * 0.04;
     }
 
     void paintRow(const TableBlock& table, const TableRow& row, const std::vector<double>& edges,
                   double height) {
         for (std::size_t i = 0; i < row.cells.size() && i + 1 < edges.size(); ++i) {
-            QRectF box(edges[i], m_y, edges[i + 1] - edges[i] - 8, height);
+            QRectF box = cellBox(table, row, i, edges, height);
             if (!table.columns[i].scale.empty() && row.cells[i].look == Cell::Look::Bar)
                 box = sheetBars(box);
             if (row.cells[i].look == Cell::Look::Bar)
@@ -316,42 +406,52 @@ class PagePainter {
                     m_painter.setPen(QPen(m_look.tone(Tone::Hairline), 0.6));
                     m_painter.drawLine(QPointF(x, box.top()), QPointF(x, box.bottom()));
                 }
-            paintCell(row.cells[i], box, table.columns[i].right);
+            paintCell(m_painter, m_look, row.cells[i], box, table.columns[i].right);
         }
         m_y += height;
     }
 
-    void paintBlock(const TableBlock& table) {
-        if (!table.title.isEmpty()) need(24 + 29 + 3 * table.rowMm * unitsPerMm);
-        title(table.title);
+    void paintBlock(const TableBlock& narrow) {
+        const TableBlock wide = narrow.abreast > 1 ? besideEachOther(narrow) : TableBlock{};
+        const TableBlock& table = narrow.abreast > 1 ? wide : narrow;
         double shares = 0;
         for (const TableColumn& column : table.columns) shares += column.share;
         std::vector<double> edges{0};
         for (const TableColumn& column : table.columns)
             edges.push_back(edges.back() + m_width * column.share / shares);
-        need(29 + table.rowMm * unitsPerMm);
+        std::vector<double> heights;
+        for (const TableRow& row : table.rows) heights.push_back(rowHeight(table, row, edges));
+        const double first = heights.empty() ? 0 : heights.front();
+        if (!table.title.isEmpty()) need(24 + 29 + first + 2 * table.rowMm * unitsPerMm);
+        title(table.title);
+        need(29 + first);
         paintHead(table, edges);
-        const double height = table.rowMm * unitsPerMm;
         // A group stays together where a sheet holds it; else it breaks and names itself again.
         const double sheetRoom = m_ground.height ? *m_ground.height - 44 - 30 - 36 : 0;
         const TableRow* group = nullptr;
-        for (const TableRow& row : table.rows) {
-            const auto at = static_cast<std::size_t>(&row - table.rows.data());
+        for (std::size_t at = 0; at < table.rows.size(); ++at) {
+            const TableRow& row = table.rows[at];
             if (row.group) group = &row;
-            const double whole = row.group ? groupHeight(table, at, height) : height;
-            // A group's head never stands alone at the foot of a sheet.
-            const double wanted = whole <= sheetRoom ? whole : (row.group ? 3 * height : height);
+            double wanted = heights[at];
+            if (row.group) {
+                double whole = heights[at] + 4;
+                for (std::size_t i = at + 1; i < table.rows.size() && !table.rows[i].group; ++i)
+                    whole += heights[i];
+                // A group's head never stands alone at the foot of a sheet.
+                wanted = whole <= sheetRoom && !table.groupsBreak ? whole : 3 * heights[at];
+            }
             if (need(wanted)) {
                 paintHead(table, edges);
                 if (group && group != &row && row.below != Rule::Double) {
                     TableRow again = *group;
                     again.cells.resize(1);
                     again.cells.front().text += QCoreApplication::translate("print", ", continued");
-                    paintRow(table, again, edges, height);
+                    paintRow(table, again, edges,
+                             heights[static_cast<std::size_t>(group - table.rows.data())]);
                     paintRule(Rule::Hairline);
                 }
             }
-            paintRow(table, row, edges, height);
+            paintRow(table, row, edges, heights[at]);
             paintRule(row.below);
         }
         m_y += 12;
@@ -371,133 +471,6 @@ class PagePainter {
                 m_y += 3;
                 break;
         }
-    }
-
-    void paintCell(const Cell& cell, const QRectF& box, bool right) {
-        switch (cell.look) {
-            case Cell::Look::Text:
-                return paintText(cell, box, right);
-            case Cell::Look::Pencil:
-                return paintPencil(box);
-            case Cell::Look::Shut:
-                return paintShut(cell, box);
-            case Cell::Look::Bar:
-                return paintBar(cell, box);
-            case Cell::Look::Stack:
-                return paintSmallStack(cell, box);
-        }
-    }
-
-    void paintText(const Cell& cell, const QRectF& box, bool right) {
-        const bool two = !cell.second.isEmpty();
-        const QRectF first = two ? QRectF(box.x(), box.y(), box.width(), box.height() / 2) : box;
-        font(cell.small ? TextSize::Note : TextSize::Body, cell.strong);
-        // A yard's long name rather small than cut short.
-        if (cell.strong && textWidth(cell.text) > first.width()) font(TextSize::Note, true);
-        const Tone tone = cell.muted ? Tone::Muted : Tone::Ink;
-        const double letterRoom = cell.how ? 8 : 0;
-        const int flags =
-            (two ? Qt::AlignBottom : Qt::AlignVCenter) | (right ? Qt::AlignRight : Qt::AlignLeft);
-        const QString words = m_painter.fontMetrics().elidedText(
-            cell.text, Qt::ElideRight, static_cast<int>(first.width() - letterRoom));
-        text(first.adjusted(0, 0, -letterRoom, 0), flags, words, tone);
-        if (cell.how) {
-            const double at = right ? first.right() - letterRoom : first.x() + textWidth(words);
-            font(TextSize::Letter, true);
-            text(QRectF(at + 1, first.center().y() - 11, 10, 12), Qt::AlignLeft | Qt::AlignBottom,
-                 QString(QLatin1Char(letter(*cell.how))), tone);
-        }
-        if (!two) return;
-        font(TextSize::Note, false, true);
-        const QRectF below(box.x(), box.center().y() + 1, box.width(), box.height() / 2);
-        text(below, Qt::AlignTop | (right ? Qt::AlignRight : Qt::AlignLeft),
-             m_painter.fontMetrics().elidedText(cell.second, Qt::ElideRight,
-                                                static_cast<int>(below.width())),
-             Tone::Muted);
-    }
-
-    void paintPencil(const QRectF& box) {
-        const QString words = QCoreApplication::translate("print", "not opened");
-        font(TextSize::Note);
-        const double wide = textWidth(words);
-        m_painter.setPen(QPen(m_look.tone(Tone::Line), 1));
-        m_painter.setBrush(Qt::NoBrush);
-        m_painter.drawRect(QRectF(box.right() - wide - 16, box.y() + 6, 10, 10));
-        text(QRectF(box.right() - wide - 2, box.y() + 4, wide + 4, 14),
-             Qt::AlignLeft | Qt::AlignVCenter, words, Tone::Muted);
-        const double step = (box.height() - 10) / 2;
-        for (const double y : {box.y() + 8 + step, box.bottom() - 5}) {
-            m_painter.setPen(QPen(m_look.tone(Tone::Hairline), 0.8));
-            m_painter.drawLine(QPointF(box.x(), y), QPointF(box.right(), y));
-        }
-    }
-
-    void paintShut(const Cell& cell, const QRectF& box) {
-        const QRectF frame = box.adjusted(0, 4, 0, -4);
-        m_painter.setPen(QPen(m_look.tone(Tone::Line), 1));
-        m_painter.setBrush(QBrush(m_look.tone(Tone::Line), Qt::BDiagPattern));
-        m_painter.drawRect(frame);
-        const QRectF inner = frame.adjusted(14, 5, -14, -5);
-        m_painter.fillRect(inner, m_look.tone(Tone::Surface));
-        font(TextSize::Body, true);
-        text(QRectF(inner.x() + 6, inner.y(), inner.width() - 8, inner.height() / 2),
-             Qt::AlignLeft | Qt::AlignVCenter, cell.text);
-        font(TextSize::Note);
-        text(QRectF(inner.x() + 6, inner.center().y(), inner.width() - 8, inner.height() / 2),
-             Qt::AlignLeft | Qt::AlignVCenter, cell.second);
-    }
-
-    void paintBar(const Cell& cell, const QRectF& box) {
-        const QRectF bar(box.x(), box.center().y() - 5,
-                         box.width() * std::clamp(cell.bar, 0.0, 1.0), 10);
-        QPen pen(ink(), 0.8);
-        if (cell.dashed) pen.setStyle(Qt::DashLine);
-        m_painter.setPen(pen);
-        m_painter.setBrush(cell.dashed                 ? QBrush(m_look.tone(Tone::Surface))
-                           : cell.hatched || cell.open ? QBrush(m_look.tone(Tone::Surface))
-                                                       : QBrush(m_look.paint(Paint::Honey)));
-        if (cell.bar > 0) m_painter.drawRect(bar);
-        if (cell.bar > 0 && cell.hatched && !cell.dashed) {
-            QPainterPath shape;
-            shape.addRect(bar);
-            hatch(m_painter, shape, m_look.tone(Tone::Line), 5, 45, 0.8);
-        }
-        if (cell.stroke) {
-            const double x = box.x() + box.width() * std::clamp(*cell.stroke, 0.0, 1.0);
-            m_painter.setPen(QPen(ink(), 2));
-            m_painter.drawLine(QPointF(x, box.center().y() - 7), QPointF(x, box.center().y() + 7));
-        }
-        if (!cell.text.isEmpty()) {
-            font(TextSize::Note);
-            text(QRectF(bar.right() + 6, box.y(), box.width(), box.height()),
-                 Qt::AlignLeft | Qt::AlignVCenter, cell.text);
-        }
-    }
-
-    void paintSmallStack(const Cell& cell, const QRectF& box) {
-        double total = 0;
-        for (const StackedBox& each : cell.stack) total += each.heightMm;
-        if (total <= 0) return;
-        // One scale for all rows: a stack of four deeps just fits.
-        const double scale = std::min((box.height() - 10) / 1000.0, (box.height() - 10) / total);
-        const double wide = std::min(22.0, box.width() - 6);
-        double y = box.bottom() - 5;
-        m_painter.setPen(QPen(ink(), 1.6));
-        m_painter.drawLine(QPointF(box.x(), y), QPointF(box.x() + wide + 6, y));
-        for (const StackedBox& each : cell.stack) {
-            const double high = each.heightMm * scale;
-            y -= high;
-            m_painter.setPen(QPen(ink(), 0.8));
-            m_painter.setBrush(each.nest ? m_look.tone(Tone::Hairline)
-                                         : m_look.tone(Tone::Surface));
-            m_painter.drawRect(QRectF(box.x() + 3, y, wide, high));
-            if (each.excluderAbove) {
-                m_painter.setPen(QPen(ink(), 1.4, Qt::DotLine));
-                m_painter.drawLine(QPointF(box.x() + 1, y), QPointF(box.x() + wide + 5, y));
-            }
-        }
-        m_painter.setPen(QPen(ink(), 1.6));
-        m_painter.drawLine(QPointF(box.x(), y - 2), QPointF(box.x() + wide + 6, y - 2));
     }
 
     const Ground& m_ground;

@@ -78,7 +78,7 @@ BenchPanel::BenchPanel(Session& session, QWidget* parent)
 
 void BenchPanel::restyle() {
     const Look& look = m_session.look();
-    for (QLabel* each : {m_facts, m_why, m_echo, m_letters})
+    for (QLabel* each : {m_facts, m_why, m_echo, m_letters, m_evening})
         each->setFont(look.font(TextSize::Note));
     m_letters->setText(legend());
     readBack();

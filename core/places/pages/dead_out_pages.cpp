@@ -24,7 +24,9 @@ Page deadOutSheet(const Read& file, const QString& title, const QString& day) {
 }
 
 QString ticked(const QString& text, bool yes) {
-    return (yes ? QStringLiteral("\u2612 ") : QStringLiteral("\u2610 ")) + text;
+    // The box and its words stay on one line.
+    QString words = (yes ? QStringLiteral("\u2612 ") : QStringLiteral("\u2610 ")) + text;
+    return words.replace(QLatin1Char(' '), QChar::Nbsp);
 }
 
 /// The question and its answers to tick, those given ticked.
@@ -114,8 +116,9 @@ QString heldText(const DeadOutCard& card) {
     for (const HeldBox& each : card.boxes) uncounted += each.frames == 0;
     if (uncounted > 0) {
         if (card.heldFrames() == 0) parts.removeLast();
-        parts << counted(uncounted, "box whose frames nobody counted",
-                         "boxes whose frames nobody counted");
+        parts << (uncounted == static_cast<std::int64_t>(card.boxes.size())
+                      ? deadSay("their frames not counted")
+                      : deadSay("the frames of %1 of them not counted").arg(uncounted));
     }
     if (card.looseFrames > 0)
         parts << deadSay("%1 of them in other boxes by now").arg(card.looseFrames);
@@ -165,7 +168,8 @@ Page deadOutPage(const Read& file, const DeadOutCard& card, Day on) {
     TableBlock table;
     table.title = deadSay("Tick what you see; leave blank what you did not look for");
     table.columns = {{deadSay("question"), 1.1, false}, {deadSay("answer"), 1.9, false}};
-    table.rowMm = 11;
+    // More room for the pencil while nothing is answered.
+    table.rowMm = card.given.empty() ? 14 : 10;
     table.rows = {oneOf("cluster", answers.cluster),
                   oneOf("stores_near", answers.stores),
                   oneOf("brood_seen", answers.brood),
@@ -181,11 +185,13 @@ Page deadOutPage(const Read& file, const DeadOutCard& card, Day on) {
 
     if (!card.given.empty()) {
         QStringList lines;
-        lines << deadSay("It %1.").arg(looksLikeList(card));
+        QString looks = looksLikeList(card);
+        looks.front() = looks.front().toUpper();
+        lines << looks + QLatin1Char('.');
         lines << deadSay("Combs: %1.").arg(combUseText(key(card.reading.combs)));
         lines << deadSay("Keep: %1.").arg(sampleText(key(card.reading.sample)));
         if (!answers.cause.empty())
-            lines << deadSay("You put it down to: %1.").arg(fromUtf8(answers.cause));
+            lines << deadSay("You put it down to: %1").arg(fromUtf8(answers.cause));
         if (!answers.by.empty()) lines << deadSay("Looked at by %1.").arg(fromUtf8(answers.by));
         if (!answers.note.empty()) lines << fromUtf8(answers.note);
         if (card.everSuspected && !suspected)
@@ -255,7 +261,7 @@ Page contactTracePage(const Read& file, const ContactTrace& trace) {
     TableBlock table;
     table.title = deadSay("What moved");
     table.columns = {{deadSay("day"), 0.8, false},
-                     {deadSay("way"), 0.5, false},
+                     {deadSay("way"), 0.4, false},
                      {deadSay("what"), 2.4, false},
                      {deadSay("now"), 1.0, false},
                      {deadSay("held"), 0.6, false}};
@@ -278,10 +284,14 @@ Page contactTracePage(const Read& file, const ContactTrace& trace) {
         said({}, deadSay("Tools, gloves, feeders and shared stacks are not written down here: "
                          "think of them too.")));
     BlanksBlock entry;
-    entry.labels = {deadSay("inspector"), deadSay("told on"), deadSay("came on"),
-                    deadSay("what was said")};
+    entry.labels = {deadSay("inspector"), deadSay("told on"), deadSay("came on")};
     entry.framed = true;
     page.blocks.push_back(entry);
+    TableBlock answer;
+    answer.columns = {{deadSay("what the inspector said"), 1, false}};
+    answer.rowMm = 34;
+    answer.rows.emplace_back().cells.emplace_back().look = Cell::Look::Blank;
+    page.blocks.push_back(answer);
     return page;
 }
 

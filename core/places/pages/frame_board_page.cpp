@@ -38,9 +38,11 @@ TableBlock countsTable(const FrameBoard& board) {
     TableBlock table;
     table.title = boardPageWord("Frames by state");
     table.columns = {{boardPageWord("kind"), 2.2, false},
-                     {boardPageWord("state"), 2.6, false},
-                     {boardPageWord("frames"), 1, true},
-                     {boardPageWord("share"), 2.4, false}};
+                     {boardPageWord("state"), 2.2, false},
+                     {boardPageWord("frames"), 0.9, true},
+                     {{}, 0.2, false},
+                     {boardPageWord("share"), 2.8, false}};
+    table.rowMm = 5.2;
     for (const KindCounts& counts : board.counts) {
         const QString kind = frameKindText(board, counts.kind);
         bool first = true;
@@ -48,7 +50,7 @@ TableBlock countsTable(const FrameBoard& board) {
             if (state.frames == 0) continue;
             TableRow row;
             row.cells = {boardCell(first ? kind : QString(), true),
-                         boardCell(stateMark(state.state)), countCell(state.frames)};
+                         boardCell(stateMark(state.state)), countCell(state.frames), Cell{}};
             Cell bar;
             bar.look = Cell::Look::Bar;
             bar.bar = static_cast<double>(state.frames) / static_cast<double>(counts.together);
@@ -58,7 +60,7 @@ TableBlock countsTable(const FrameBoard& board) {
         }
         TableRow sum;
         sum.cells = {boardCell(QString()), boardCell(boardPageWord("together"), true),
-                     boardCell(QString::number(counts.together), true),
+                     boardCell(QString::number(counts.together), true), Cell{},
                      boardCell(notFoundText(counts), true)};
         sum.below = Rule::Double;
         table.rows.push_back(sum);
@@ -66,58 +68,49 @@ TableBlock countsTable(const FrameBoard& board) {
     return table;
 }
 
+/// "8 of 9", where some were not found or nobody counted.
+QString foundText(const BoardRow& row) {
+    if (!row.found) return boardPageWord("not counted");
+    return row.missing > 0 ? boardPageWord("%1 of %2").arg(*row.found).arg(*row.expected)
+                           : QString();
+}
+
 TableRow boxRow(const BoardRow& row) {
-    std::int64_t keep = 0, held = 0;
-    std::map<char, int> letters;
-    for (const BoardFrame& frame : row.frames) {
-        if (!frame.found) continue;
-        keep += frame.state.kind == FrameState::Kind::Keep ? 1 : 0;
-        held += frame.held ? 1 : 0;
-        if (frame.state.letter != 0) ++letters[frame.state.letter];
-    }
-    QStringList classes;
-    for (const Fault& fault : faults())
-        if (const auto found = letters.find(fault.letter); found != letters.end())
-            classes << QStringLiteral("%1 %2").arg(found->second).arg(QLatin1Char(fault.letter));
+    QStringList about;
+    if (row.box && !row.states.empty()) about << boardStateText(row.states.front());
+    if (const QString found = foundText(row); !found.isEmpty()) about << found;
+    Cell frames = boardCell(frameLetters(row));
+    frames.look = Cell::Look::Marks;
+    Cell state = boardCell(about.join(QStringLiteral(", ")));
+    state.small = true;
+    if (row.cameOff && row.cameOff->on)
+        state.second = boardPageWord("off %1").arg(fromUtf8(row.cameOff->mark));
     TableRow line;
-    QStringList states;
-    for (const RowState& state : row.states) states << boardStateSentence(state);
-    Cell state = boardCell(states.value(0));
-    if (states.size() > 1)
-        states.removeFirst();
-    else
-        states.clear();
-    state.second = states.join(QStringLiteral("; "));
-    Cell name = boardCell(boardRowName(row), row.box.has_value());
-    if (row.cameOff && row.cameOff->on) name.second = cameOffText(*row.cameOff);
-    line.cells = {
-        name,
-        state,
-        boardCell(frameLetters(row)),
-        countCell(keep),
-        boardCell(classes.join(QStringLiteral(", "))),
-        countCell(held),
-        boardCell(!row.found        ? QStringLiteral("?")
-                  : row.missing > 0 ? boardPageWord("%1 of %2").arg(*row.found).arg(*row.expected)
-                                    : QString::number(*row.found),
-                  row.missing > 0)};
+    line.cells = {boardCell(boardRowName(row), row.box.has_value()), frames, state};
+    line.cells.front().big = row.box.has_value();
     return line;
 }
 
-TableBlock shelfTable(const FrameBoard& board, const BoardShelf& shelf) {
+/// All boxes, shelf by shelf, two beside each other: what one looks at from the bench.
+TableBlock boxesTable(const FrameBoard& board) {
     TableBlock table;
-    const QString note = shelfNote(shelf);
-    table.title =
-        shelfTitle(board, shelf) + (note.isEmpty() ? QString() : QStringLiteral(": ") + note);
-    table.columns = {{boardPageWord("box"), 1.3, false},
-                     {boardPageWord("state"), 2.6, false},
-                     {boardPageWord("frames as they hang"), 2.4, false},
-                     {boardPageWord("keep"), 0.6, true},
-                     {boardPageWord("seen"), 1.6, false},
-                     {boardPageWord("held"), 0.6, true},
-                     {boardPageWord("found"), 0.9, true}};
-    for (const BoardRow& row : shelf.rows) table.rows.push_back(boxRow(row));
-    if (!table.rows.empty()) table.rows.back().below = Rule::Ink;
+    table.columns = {{boardPageWord("box"), 0.8, false},
+                     {boardPageWord("frames as they hang"), 3.1, false},
+                     {boardPageWord("state"), 1.6, false}};
+    table.abreast = 2;
+    table.groupsBreak = true;
+    table.rowMm = 6.2;
+    for (const BoardShelf& shelf : board.shelves) {
+        TableRow head;
+        head.group = true;
+        head.below = Rule::Ink;
+        const QString note = shelfNote(shelf);
+        head.cells = {boardCell(
+            shelfTitle(board, shelf) + (note.isEmpty() ? QString() : QStringLiteral(": ") + note),
+            true)};
+        table.rows.push_back(std::move(head));
+        for (const BoardRow& row : shelf.rows) table.rows.push_back(boxRow(row));
+    }
     return table;
 }
 
@@ -134,6 +127,9 @@ TextBlock lettersHelp(const FrameBoard& board) {
         digits << QStringLiteral("%1 %2")
                       .arg(verdict + 1)
                       .arg(verdictWord(static_cast<Verdict>(verdict)));
+    // A mark and its word stay on one line.
+    for (QStringList* list : {&words, &digits})
+        for (QString& each : *list) each.replace(QLatin1Char(' '), QChar::Nbsp);
     block.text =
         words.join(QStringLiteral("   ")) + QStringLiteral("   ") +
         boardPageWord("without a letter the verdict: %1.").arg(digits.join(QStringLiteral(", ")));
@@ -174,9 +170,10 @@ Page frameBoardPage(const Read& file, const FrameBoard& board) {
     if (board.filter.narrows()) head.text += QStringLiteral(": ") + filterText(board);
     if (!board.melt.empty()) head.text += boardPageWord(". To melt: %1").arg(meltText(board.melt));
     head.text += QLatin1Char('.');
+    head.text.front() = head.text.front().toUpper();
     page.blocks.push_back(head);
-    if (!board.counts.empty()) page.blocks.push_back(countsTable(board));
-    for (const BoardShelf& shelf : board.shelves) page.blocks.push_back(shelfTable(board, shelf));
+    page.blocks.push_back(lettersHelp(board));
+    if (!board.shelves.empty()) page.blocks.push_back(boxesTable(board));
     if (!board.held.empty()) {
         TextBlock held;
         held.title = boardPageWord("On hold");
@@ -193,7 +190,7 @@ Page frameBoardPage(const Read& file, const FrameBoard& board) {
                 ". Not to be used, and into no freezer round, pot or hive with other comb.");
         page.blocks.push_back(held);
     }
-    page.blocks.push_back(lettersHelp(board));
+    if (!board.counts.empty()) page.blocks.push_back(countsTable(board));
     page.letters = lettersOf(page);
     if (!board.melt.empty()) page.letters.push_back(How::Assumed);
     return page;

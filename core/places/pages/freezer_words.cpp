@@ -193,8 +193,8 @@ QString wetsOffText(Day from, Day to) {
 QString leftOverText(const LeftOver& left) {
     const QString frames =
         left.frames == 1 ? coldSay("1 frame") : coldSay("%1 frames").arg(left.frames);
-    const QString what =
-        (left.granulated ? coldSay("%1, granulated") : coldSay("%1 with stores")).arg(frames);
+    const QString what = left.granulated ? coldSay("%1, granulated").arg(frames)
+                                         : coldSay("%1 with stores").arg(frames);
     switch (left.way) {
         case LeftOverWay::Give:
             return coldSay("%1: to %2, where they are short; last look on %3 was clean")

@@ -19,6 +19,11 @@ Cell orderCell(const QString& text, bool strong = false) {
     return cell;
 }
 
+QString startsBig(QString words) {
+    if (!words.isEmpty()) words.front() = words.front().toUpper();
+    return words;
+}
+
 QString boxUse(const BoxNeed& need) {
     return need.supers && need.brood ? orderWord("supers and splits")
            : need.supers             ? orderWord("supers")
@@ -33,34 +38,43 @@ TableRow needRow(const QString& name, const Shortage& line, const QString& about
                  orderCell(QString::number(line.inRepair)),
                  orderCell(shortText(line, false)),
                  orderCell(shortText(line, true), true),
+                 Cell{},
                  orderCell(about)};
     return row;
 }
 
-TableBlock needsTable(const NextSeason& next) {
+QString boxesName(const KindNames& names, const BoxKind& kind) {
+    return orderWord("%1 boxes").arg(names.box(fromUtf8(kind.name.text())));
+}
+
+TableBlock needsTable(const KindNames& names, const NextSeason& next) {
     TableBlock table;
     table.title = orderWord("Needed and there");
-    table.columns = {{orderWord("what"), 3.0, false},     {orderWord("needed"), 0.9, true},
-                     {orderWord("there"), 0.8, true},     {orderWord("in repair"), 1.0, true},
-                     {orderWord("short now"), 1.2, true}, {orderWord("after repairs"), 1.4, true},
-                     {orderWord("of it"), 3.6, false}};
+    table.columns = {{orderWord("what"), 2.6, false},
+                     {orderWord("needed"), 1.0, true},
+                     {orderWord("there"), 0.8, true},
+                     {orderWord("in repair"), 0.8, true},
+                     {orderWord("short now"), 1.3, true},
+                     {orderWord("after repairs"), 1.5, true},
+                     {{}, 0.2, false},
+                     {orderWord("of it"), 3.8, false}};
     for (const BoxNeed& each : next.boxes) {
         QStringList about{boxUse(each)};
         if (each.toScrape > 0) about << orderWord("%1 to scrape").arg(each.toScrape);
         if (each.held > 0) about << orderWord("%1 held").arg(each.held);
         table.rows.push_back(
-            needRow(fromUtf8(each.kind.name.text()), each.boxes, about.join(QStringLiteral(", "))));
+            needRow(boxesName(names, each.kind), each.boxes, about.join(QStringLiteral(", "))));
     }
     for (const FrameNeed& each : next.frames) {
         QStringList about{usesText(each.use)};
         if (each.boxesNotCounted > 0)
             about << orderWord("%1 boxes not counted").arg(each.boxesNotCounted);
         table.rows.push_back(
-            needRow(frameText(each.kind), each.frames, about.join(QStringLiteral("; "))));
+            needRow(names.frames(each.kind), each.frames, about.join(QStringLiteral("; "))));
     }
     for (const ItemNeed& each : next.pieces) {
         QStringList about;
-        if (each.inUse) about << orderWord("%1 on hives").arg(*each.inUse);
+        if (each.inUse.value_or(0) > 0) about << orderWord("%1 on hives").arg(*each.inUse);
         if (each.held.value_or(0) > 0) about << orderWord("%1 held").arg(*each.held);
         if (!each.pieces.known) about << orderWord("shed not counted");
         table.rows.push_back(
@@ -72,31 +86,31 @@ TableBlock needsTable(const NextSeason& next) {
 void addOrder(TableBlock& table, const QString& what, const QString& pieces,
               const std::optional<std::int64_t>& pack, const std::optional<std::int64_t>& packs) {
     TableRow row;
-    row.cells.resize(5);
+    row.cells.resize(6);
     row.cells[0] = orderCell(what, true);
     row.cells[1] = orderCell(pieces, true);
+    row.cells[0].big = row.cells[1].big = true;
     if (pack && packs) row.cells[2] = orderCell(QStringLiteral("%1 × %2").arg(*packs).arg(*pack));
+    row.cells[4].look = row.cells[5].look = Cell::Look::Blank;
     table.rows.push_back(row);
 }
 
-TableBlock orderTable(const NextSeason& next) {
+TableBlock orderTable(const KindNames& names, const NextSeason& next) {
     TableBlock table;
     table.title = orderWord("To order, after repairs");
-    table.columns = {{orderWord("what"), 4.0, false},
-                     {orderWord("pieces"), 1.2, true},
-                     {orderWord("packs"), 1.2, true},
-                     {orderWord("supplier"), 2.6, false},
-                     {orderWord("price"), 1.6, false}};
+    table.columns = {{orderWord("what"), 3.9, false},     {orderWord("pieces"), 1.6, true},
+                     {orderWord("packs"), 1.0, true},     {{}, 0.2, false},
+                     {orderWord("supplier"), 2.8, false}, {orderWord("price"), 1.3, false}};
     table.rowMm = 9;
     for (const BoxNeed& each : next.boxes)
         if (each.boxes.afterRepairsAtMost > 0)
-            addOrder(table, fromUtf8(each.kind.name.text()), shortText(each.boxes, true), {}, {});
+            addOrder(table, boxesName(names, each.kind), shortText(each.boxes, true), {}, {});
     for (const FrameNeed& each : next.frames) {
-        const QString name = frameText(each.kind);
+        const QString name = names.frames(each.kind);
         if (each.frames.afterRepairsAtMost > 0)
             addOrder(table, name, shortText(each.frames, true), each.pack, each.packs);
         if (each.sheetsToBuy > 0)
-            addOrder(table, orderWord("foundation for %1").arg(name),
+            addOrder(table, orderWord("foundation, %1").arg(name),
                      each.sheetsThere && each.frames.known
                          ? QString::number(each.sheetsToBuy)
                          : orderWord("at most %1").arg(each.sheetsToBuy),
@@ -112,7 +126,7 @@ TableBlock orderTable(const NextSeason& next) {
     return table;
 }
 
-QString cullText(const CombCull& cull) {
+QString cullText(const KindNames& names, const CombCull& cull) {
     QStringList years;
     for (const CullYear& each : cull.years)
         if (each.takeOut > 0)
@@ -121,7 +135,7 @@ QString cullText(const CombCull& cull) {
                           : orderWord("%1 whose year nobody wrote down: choose by what is seen")
                                 .arg(each.takeOut));
     return orderWord("%1: %2 of %3 brood combs a year, the oldest first: %4.")
-        .arg(frameText(cull.kind))
+        .arg(startsBig(names.frames(cull.kind)))
         .arg(cull.target)
         .arg(cull.combs)
         .arg(years.join(QStringLiteral(", ")));
@@ -154,6 +168,7 @@ TextBlock orderText(const QString& title, const QString& text, bool small = fals
 }  // namespace
 
 Page orderListPage(const Read& file, const NextSeason& next) {
+    const KindNames names(file);
     Page page = storeroomPage(file, orderWord("Order list for %1").arg(next.year), next.on);
     for (const PlanGap gap : next.gaps)
         page.blocks.emplace_back(orderText({}, gapText(gap, next.year)));
@@ -163,19 +178,19 @@ Page orderListPage(const Read& file, const NextSeason& next) {
                     .arg(next.colonies)
                     .arg(next.coloniesPlanned ? orderWord("planned") : orderWord("as live now"))
                     .arg(next.splits)));
-        if (const TableBlock order = orderTable(next); !order.rows.empty())
+        if (const TableBlock order = orderTable(names, next); !order.rows.empty())
             page.blocks.emplace_back(order);
         else if (next.gaps.empty())
             page.blocks.emplace_back(orderText({}, orderWord("Nothing is short.")));
-        if (const TableBlock needs = needsTable(next); !needs.rows.empty())
+        if (const TableBlock needs = needsTable(names, next); !needs.rows.empty())
             page.blocks.emplace_back(needs);
     }
     if (next.cull)
         page.blocks.emplace_back(
-            orderText(orderWord("Old comb to take out"), cullText(*next.cull)));
+            orderText(orderWord("Old comb to take out"), cullText(names, *next.cull)));
     if (next.spared && next.spared->combs > 0)
         page.blocks.emplace_back(
-            orderText(orderWord("What the comb is worth"), sparedText(*next.spared), true));
+            orderText(orderWord("What the comb is worth"), sparedText(*next.spared)));
     return page;
 }
 

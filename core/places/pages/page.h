@@ -28,6 +28,8 @@ struct Cell {
         Shut,    ///< hatched: not to be opened; the text says until when
         Bar,     ///< a bar to scale, with a stroke for another year
         Stack,   ///< a hive's boxes, small
+        Blank,   ///< one field to write in, the text small at its left
+        Marks,   ///< letters parted by blanks, each in a square of its own: the frames of a box
     };
     Look look = Look::Text;
     QString text;
@@ -41,6 +43,7 @@ struct Cell {
     bool dashed = false;
     bool open = false;   ///< a bar without filling: from paper
     bool small = false;  ///< a caption among figures
+    bool big = false;    ///< to be read from a step away
     std::vector<StackedBox> stack;
 };
 
@@ -69,7 +72,9 @@ struct TableBlock {
     QString title;
     std::vector<TableColumn> columns;
     std::vector<TableRow> rows;
-    double rowMm = 7;  ///< at least so high
+    double rowMm = 7;          ///< at least so high
+    bool groupsBreak = false;  ///< a group need not begin a sheet to stay together
+    int abreast = 1;           ///< so many rows beside each other on paper, read downwards
 };
 
 /// Lines to tick: "☐ 1 feeder and 5 kg syrup   ML6".

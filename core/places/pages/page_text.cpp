@@ -19,6 +19,9 @@ QString cellText(const Cell& cell) {
                                        : QStringLiteral("[ ] ") + cell.text;
         case Cell::Look::Bar:
             return cell.text;
+        case Cell::Look::Blank:
+            return (cell.text.isEmpty() ? QString() : cell.text + QLatin1Char(' ')) +
+                   QStringLiteral("____");
         case Cell::Look::Stack: {
             int nest = 0;
             for (const StackedBox& box : cell.stack) nest += box.nest;
@@ -35,11 +38,26 @@ QString cellText(const Cell& cell) {
     return text;
 }
 
+/// A head within a table that runs over its columns.
+bool runsOver(const TableBlock& table, const TableRow& row) {
+    return row.group && (table.abreast > 1 ||
+                         std::all_of(row.cells.begin() + 1, row.cells.end(),
+                                     [](const Cell& cell) { return cellText(cell).isEmpty(); }));
+}
+
+QString headLine(const TableRow& row) {
+    QStringList parts;
+    for (const Cell& cell : row.cells)
+        if (const QString text = cellText(cell); !text.isEmpty()) parts << text;
+    return parts.join(QStringLiteral(": "));
+}
+
 void writeTable(const TableBlock& table, QString& out) {
     std::vector<qsizetype> widths;
     for (const TableColumn& column : table.columns) widths.push_back(column.head.size());
     for (const TableRow& row : table.rows)
-        for (std::size_t i = 0; i < row.cells.size() && i < widths.size(); ++i)
+        for (std::size_t i = 0; !runsOver(table, row) && i < row.cells.size() && i < widths.size();
+             ++i)
             widths[i] = std::max(widths[i], cellText(row.cells[i]).size());
     const auto writeRow = [&](auto textAt) {
         QString line;
@@ -56,9 +74,12 @@ void writeTable(const TableBlock& table, QString& out) {
     const qsizetype head = writeRow([&](std::size_t i) { return table.columns[i].head; });
     out += QString(std::max<qsizetype>(head, 8), QLatin1Char('-')) + QLatin1Char('\n');
     for (const TableRow& row : table.rows)
-        writeRow([&](std::size_t i) {
-            return i < row.cells.size() ? cellText(row.cells[i]) : QString();
-        });
+        if (runsOver(table, row))
+            out += headLine(row) + QLatin1Char('\n');
+        else
+            writeRow([&](std::size_t i) {
+                return i < row.cells.size() ? cellText(row.cells[i]) : QString();
+            });
 }
 
 void writeWrappedLine(const QString& text, int width, QString& out) {
@@ -146,7 +167,8 @@ QString pageText(const Page& page, int width) {
     if (!foot.isEmpty())
         out += QLatin1Char('\n') + foot.join(QStringLiteral("   ")) + QLatin1Char('\n');
     if (page.invented) out += pageWord("invented sample season") + QLatin1Char('\n');
-    return out;
+    // What is held together on paper is plain words here.
+    return out.replace(QChar::Nbsp, QLatin1Char(' '));
 }
 
 }  // namespace combwright

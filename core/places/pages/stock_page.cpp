@@ -27,7 +27,7 @@ Cell stockNumber(const std::optional<std::int64_t>& count) {
     return count ? stockNumber(*count) : stockCell(QStringLiteral("?"), false, true);
 }
 
-TableBlock framesTable(const Stock& stock) {
+TableBlock framesTable(const KindNames& names, const Stock& stock) {
     TableBlock table;
     table.title = stockWord("Frames, free to use next season");
     table.columns = {{stockWord("frame"), 3.2, false},     {stockWord("drawn"), 0.9, true},
@@ -37,7 +37,7 @@ TableBlock framesTable(const Stock& stock) {
                      {stockWord("in nests"), 0.9, true},   {stockWord("counted"), 1.4, true}};
     for (const FramesOfKind& each : stock.frameKinds) {
         TableRow row;
-        row.cells.push_back(stockCell(frameText(each.kind), true));
+        row.cells.push_back(stockCell(names.frames(each.kind), true));
         for (const FrameUse use :
              {FrameUse::Drawn, FrameUse::Foundation, FrameUse::Bare, FrameUse::Repairable,
               FrameUse::Held, FrameUse::Lost, FrameUse::Unknown})
@@ -58,10 +58,10 @@ QString statesText(const FramesOfKind& kind) {
     return parts.join(QStringLiteral(", "));
 }
 
-TextBlock framesNotes(const Stock& stock) {
+TextBlock framesNotes(const KindNames& names, const Stock& stock) {
     QStringList lines;
     for (const FramesOfKind& each : stock.frameKinds) {
-        const QString name = frameText(each.kind);
+        const QString name = names.frames(each.kind);
         if (each.boxesNotCounted > 0)
             lines << stockWord(
                          "%1: nobody counted the frames of %2 boxes; what is in them is in "
@@ -90,7 +90,7 @@ TextBlock framesNotes(const Stock& stock) {
     return block;
 }
 
-TableBlock boxesTable(const Stock& stock) {
+TableBlock boxesTable(const KindNames& names, const Stock& stock) {
     TableBlock table;
     table.title = stockWord("Boxes");
     table.columns = {{stockWord("box"), 3.0, false},      {stockWord("usable"), 0.9, true},
@@ -101,7 +101,7 @@ TableBlock boxesTable(const Stock& stock) {
                      {stockWord("in all"), 0.8, true}};
     for (const BoxStock& each : stock.boxKinds) {
         TableRow row;
-        row.cells.push_back(stockCell(fromUtf8(each.kind.name.text()), true));
+        row.cells.push_back(stockCell(names.box(fromUtf8(each.kind.name.text())), true));
         for (const std::int64_t count : {each.usable, each.sound, each.toScrape, each.needRepair,
                                          each.wantPaint, each.held, each.lent, each.inFreezer})
             row.cells.push_back(stockNumber(count));
@@ -116,7 +116,7 @@ TableBlock boxesTable(const Stock& stock) {
     return table;
 }
 
-TableBlock equipmentTable(const Read& file, const Stock& stock) {
+TableBlock equipmentTable(const Read& file, const KindNames& names, const Stock& stock) {
     TableBlock table;
     table.title = stockWord("Other equipment");
     table.columns = {{stockWord("item"), 3.4, false},  {stockWord("on hand"), 1.2, true},
@@ -130,8 +130,8 @@ TableBlock equipmentTable(const Read& file, const Stock& stock) {
         TableRow row;
         QString name = itemText(each.item);
         if (each.kinds.size() == 1)
-            name = itemText(each.item, each.kinds.front().name,
-                            file.find(each.kinds.front().frameKind));
+            name = names.item(each.item, each.kinds.front().name,
+                              file.find(each.kinds.front().frameKind));
         row.cells.push_back(stockCell(name, true));
         row.cells.push_back(stockNumber(each.onHand));
         row.cells.push_back(stockNumber(each.inUse));
@@ -150,14 +150,15 @@ TableBlock equipmentTable(const Read& file, const Stock& stock) {
 }  // namespace
 
 Page stockPage(const Read& file, const Stock& stock) {
+    const KindNames names(file);
     Page page = storeroomPage(file, stockWord("What there is"), stock.on);
     if (!stock.frameKinds.empty()) {
-        page.blocks.emplace_back(framesTable(stock));
-        if (TextBlock notes = framesNotes(stock); !notes.text.isEmpty())
+        page.blocks.emplace_back(framesTable(names, stock));
+        if (TextBlock notes = framesNotes(names, stock); !notes.text.isEmpty())
             page.blocks.emplace_back(std::move(notes));
     }
-    if (!stock.boxKinds.empty()) page.blocks.emplace_back(boxesTable(stock));
-    if (const TableBlock table = equipmentTable(file, stock); !table.rows.empty())
+    if (!stock.boxKinds.empty()) page.blocks.emplace_back(boxesTable(names, stock));
+    if (const TableBlock table = equipmentTable(file, names, stock); !table.rows.empty())
         page.blocks.emplace_back(table);
     TextBlock note;
     note.small = true;
@@ -171,6 +172,7 @@ Page stockPage(const Read& file, const Stock& stock) {
 }
 
 Page stockTakePage(const Read& file, const Stock& stock) {
+    const KindNames names(file);
     Page page = storeroomPage(file, stockWord("Stock-take"), stock.on);
     TextBlock how;
     how.text = stockWord(
@@ -178,30 +180,37 @@ Page stockTakePage(const Read& file, const Stock& stock) {
         "look; write 0 where there is none. Where there are fewer than last time, say why.");
     page.blocks.emplace_back(how);
     TableBlock table;
-    table.columns = {
-        {stockWord("item"), 3.2, false},      {stockWord("on hives"), 0.9, true},
-        {stockWord("last time"), 2.2, false}, {stockWord("sound, in the shed"), 1.3, false},
-        {stockWord("in repair"), 1.0, false}, {stockWord("lent"), 0.9, false},
-        {stockWord("why fewer"), 2.0, false}};
-    table.rowMm = 8.5;
+    table.columns = {{stockWord("item"), 3.4, false},
+                     {stockWord("on hives"), 0.8, true},
+                     {{}, 0.2, false},
+                     {stockWord("last time"), 1.7, false},
+                     {stockWord("sound, in the shed"), 1.2, false},
+                     {stockWord("in repair"), 1.0, false},
+                     {stockWord("lent"), 1.0, false},
+                     {stockWord("why fewer"), 2.1, false}};
+    table.rowMm = 10;
     for (const StockTakeRow& each : stockTake(stock)) {
         TableRow row;
-        row.cells.resize(7);
+        row.cells.resize(8);
         row.cells[0] = stockCell(
-            each.kind ? itemText(each.item, each.kind->name, file.find(each.kind->frameKind))
+            each.kind ? names.item(each.item, each.kind->name, file.find(each.kind->frameKind))
                       : itemText(each.item),
             true);
+        row.cells[0].big = true;
         if (each.inUse) row.cells[1] = stockCell(QString::number(*each.inUse));
-        if (each.kind && each.kind->onHand && each.counted)
-            row.cells[2] = stockCell(
-                stockWord("%1, %2").arg(each.kind->onHand->value()).arg(dayText(*each.counted)));
-        else
-            row.cells[2] = stockCell(stockWord("not counted"), false, true);
+        if (each.kind && each.kind->onHand && each.counted) {
+            row.cells[3] = stockCell(QString::number(each.kind->onHand->value()));
+            row.cells[3].second = dayText(*each.counted);
+        } else {
+            row.cells[3] = stockCell(stockWord("not counted"), false, true);
+        }
+        for (std::size_t i = 4; i < 8; ++i) row.cells[i].look = Cell::Look::Blank;
         table.rows.push_back(row);
     }
     page.blocks.emplace_back(table);
     BlanksBlock entry;
-    entry.labels = {stockWord("counted on"), stockWord("by"), stockWord("entered on")};
+    entry.labels = {stockWord("counted on"), stockWord("by"), stockWord("enter by"),
+                    stockWord("entered on")};
     entry.framed = true;
     page.blocks.emplace_back(entry);
     return page;

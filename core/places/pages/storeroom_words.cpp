@@ -2,8 +2,10 @@
 
 #include <QCoreApplication>
 #include <QStringList>
+#include <set>
 
 #include "core/model/season_info.h"
+#include "core/words/kind_words.h"
 #include "core/words/words.h"
 
 namespace combwright {
@@ -29,6 +31,40 @@ QString frameText(const FrameKind& frame) {
     const QString name = fromUtf8(frame.name.text());
     const qsizetype bracket = name.indexOf(QStringLiteral(" ("));
     return bracket > 20 ? name.left(bracket) : name;
+}
+
+KindNames::KindNames(const Read& file) {
+    std::set<std::string> families;
+    std::set<QString> begins;
+    std::set<Id<BoxKind>> kinds;
+    for (const Box& box : file.where<Box>({})) kinds.insert(box.kind);
+    for (const Id<BoxKind>& id : kinds)
+        if (const auto kind = file.find(std::optional(id))) {
+            const QString name = fromUtf8(kind->name.text());
+            const auto end = name.indexOf(QLatin1String("-frame "));
+            families.insert(kind->family);
+            begins.insert(end > 0 ? name.left(end + 7) : QString());
+        }
+    if (families.size() == 1) m_family = *families.begin();
+    if (begins.size() == 1) m_boxBegin = *begins.begin();
+}
+
+QString KindNames::frames(const FrameKind& kind, std::int64_t many) const {
+    if (kind.family.empty() || m_family != kind.family) return frameText(kind);
+    QString name = frameKindText(kind);
+    if (many == 1 && name.endsWith(QLatin1String(" frames"))) name.chop(1);
+    return name;
+}
+
+QString KindNames::box(const QString& name) const {
+    return !m_boxBegin.isEmpty() && name.startsWith(m_boxBegin) ? name.mid(m_boxBegin.size())
+                                                                : name;
+}
+
+QString KindNames::item(EquipmentItem item, const std::string& name,
+                        const std::optional<FrameKind>& frame) const {
+    const QString words = itemText(item, name, {});
+    return frame ? words + QStringLiteral(", ") + frames(*frame) : words;
 }
 
 QString shortText(const Shortage& line, bool afterRepairs) {

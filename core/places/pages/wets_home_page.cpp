@@ -40,10 +40,10 @@ TextBlock cautionBlock(const QString& text) {
 
 TableBlock goTable(const WetsHome& home) {
     TableBlock table;
-    table.columns = {{wetSay("hive"), 1, false},       {wetSay("box"), 1, false},
-                     {wetSay("came off"), 1.2, false}, {wetSay("on at"), 1.2, false},
-                     {wetSay("off again"), 2, false},  {wetSay("taken off"), 1.2, false}};
-    table.rowMm = 8;
+    table.columns = {{wetSay("hive"), 1, false},      {wetSay("box"), 1, false},
+                     {wetSay("came off"), 1, false},  {wetSay("on at"), 1.2, false},
+                     {wetSay("off again"), 2, false}, {wetSay("taken off"), 1.2, false}};
+    table.rowMm = 9;
     std::string yard;
     std::string hive;
     for (const WetBox& box : home.go) {
@@ -65,6 +65,9 @@ TableBlock goTable(const WetsHome& home) {
             Cell{},
             wetCell(wetsOffText(home.offFrom, home.offTo)),
             Cell{}};
+        row.cells[0].big = row.cells[1].big = true;
+        row.cells[3].look = Cell::Look::Blank;
+        row.cells[5].look = Cell::Look::Blank;
         table.rows.push_back(std::move(row));
         hive = box.hive;
     }
@@ -98,6 +101,7 @@ TableBlock roundsTable(const QString& title, const FreezerPlan& plan) {
         row.cells = {wetCell(shortDayText(each.in), true), wetCell(shortDayText(each.out), true),
                      wetCell(QString::number(each.frames())), wetCell(freezerLoadsText(each.loads)),
                      Cell{}};
+        row.cells[4].look = Cell::Look::Blank;
         table.rows.push_back(std::move(row));
     }
     return table;
@@ -144,6 +148,12 @@ Page wetsHomePage(const Read& file, const WetsHome& home) {
         for (const LeftOver& left : home.leftOver)
             table.rows.push_back(twoCells(fromUtf8(left.box.name), leftOverText(left)));
         page.blocks.push_back(std::move(table));
+    }
+    if (many > 0 || !home.out.empty()) {
+        BlanksBlock entry;
+        entry.labels = {wetSay("enter by"), wetSay("entered on")};
+        entry.framed = true;
+        page.blocks.emplace_back(entry);
     }
     return page;
 }

@@ -12,13 +12,14 @@ namespace {
 
 QString todoWord(const char* text) { return QCoreApplication::translate("winter_todo", text); }
 
-void addBoxes(Page& page, const QString& title, const std::vector<TodoBox>& boxes) {
+void addBoxes(Page& page, const KindNames& names, const QString& title,
+              const std::vector<TodoBox>& boxes) {
     if (boxes.empty()) return;
     TickBlock block;
     block.title = todoWord("%1: %2").arg(title).arg(boxes.size());
-    block.columns = 3;
+    block.columns = boxes.size() > 3 ? 3 : 1;
     for (const TodoBox& each : boxes) {
-        QStringList about{fromUtf8(each.kind)};
+        QStringList about{names.box(fromUtf8(each.kind))};
         if (!each.stack.empty()) about << todoWord("stack %1").arg(fromUtf8(each.stack));
         if (!each.wood.empty()) about << fromUtf8(each.wood);
         if (each.held) about << todoWord("held: leave it");
@@ -54,26 +55,28 @@ QString partsText(const std::vector<TodoPart>& parts) {
     for (const TodoPart& each : parts)
         all << QStringLiteral("%1 %2")
                    .arg(each.frames)
-                   .arg(each.box            ? fromUtf8(each.name)
+                   .arg(each.box            ? todoWord("in %1").arg(fromUtf8(each.name))
                         : each.name.empty() ? todoWord("loose")
                                             : todoWord("loose on %1").arg(fromUtf8(each.name)));
     return all.join(QStringLiteral(", "));
 }
 
-void addFrames(Page& page, const QString& title, const std::vector<TodoFrames>& frames) {
+void addFrames(Page& page, const KindNames& names, const QString& title,
+               const std::vector<TodoFrames>& frames) {
     if (frames.empty()) return;
     TickBlock block;
     block.title = title;
     block.columns = 1;
     for (const TodoFrames& each : frames)
-        block.lines.push_back({QStringLiteral("%1 %2: %3")
-                                   .arg(each.frames)
-                                   .arg(frameText(each.kind), workText(each.verdict)),
-                               partsText(each.parts)});
+        block.lines.push_back(
+            {QStringLiteral("%1 %2: %3")
+                 .arg(each.frames)
+                 .arg(names.frames(each.kind, each.frames), workText(each.verdict)),
+             partsText(each.parts)});
     page.blocks.emplace_back(block);
 }
 
-void addMaterials(Page& page, const WinterTodo& todo) {
+void addMaterials(Page& page, const KindNames& names, const WinterTodo& todo) {
     if (todo.materials.empty()) return;
     TickBlock block;
     block.title = todoWord("Material");
@@ -86,9 +89,10 @@ void addMaterials(Page& page, const WinterTodo& todo) {
         about << (each.sheetsThere ? todoWord("%1 sheets there").arg(*each.sheetsThere)
                                    : todoWord("sheets not counted"));
         block.lines.push_back(
-            {todoWord("%1 sheets of foundation, or starter strips, and wire for %2")
-                 .arg(each.sheets())
-                 .arg(frameText(each.kind)),
+            {(each.sheets() == 1 ? todoWord("1 sheet of foundation or starter strip, wire: %2")
+                                 : todoWord("%1 sheets of foundation or starter strips, wire: %2")
+                                       .arg(each.sheets()))
+                 .replace(QStringLiteral("%2"), names.frames(each.kind, each.sheets())),
              about.join(QStringLiteral(", "))});
     }
     page.blocks.emplace_back(block);
@@ -102,64 +106,89 @@ void addHeld(Page& page, const WinterTodo& todo) {
     if (todo.held.empty()) return;
     TableBlock table;
     table.title = todoWord("Held back: not used, not moved, not melted");
-    table.columns = {{todoWord("what"), 2.2, false},
+    table.columns = {{todoWord("what"), 1.8, false},
                      {todoWord("frames"), 0.8, true},
-                     {todoWord("why"), 3.2, false},
+                     {{}, 0.2, false},
+                     {todoWord("why"), 3.8, false},
                      {todoWord("since"), 1.6, false}};
     for (const TodoHold& each : todo.held) {
         TableRow row;
-        row.cells.resize(4);
+        row.cells.resize(5);
         row.cells[0].text = each.what.empty() ? todoWord("loose") : fromUtf8(each.what);
         row.cells[0].strong = true;
         row.cells[1].text = QString::number(each.frames);
-        row.cells[2].text = each.why ? holdReason(*each.why) : todoWord("by its verdict");
-        row.cells[2].second = fromUtf8(each.note);
-        if (each.since) row.cells[3].text = dayText(*each.since);
+        row.cells[3].text = each.why ? holdReason(*each.why) : todoWord("by its verdict");
+        row.cells[3].second = fromUtf8(each.note);
+        if (each.since) row.cells[4].text = dayText(*each.since);
         table.rows.push_back(row);
     }
     page.blocks.emplace_back(table);
 }
 
-void addStacks(Page& page, const WinterTodo& todo) {
+/// "last look Sat 27 Nov, 11 never", of its boxes.
+QString looksText(const TodoStack& stack) {
+    QStringList looks;
+    if (stack.lastLook) looks << todoWord("last look %1").arg(shortDayText(*stack.lastLook));
+    if (stack.neverLooked > 0)
+        looks << (stack.neverLooked == 1 ? todoWord("1 never")
+                                         : todoWord("%1 never").arg(stack.neverLooked));
+    if (!stack.lastLook && stack.neverLooked > 0)
+        looks = {todoWord("%1 never looked into").arg(stack.neverLooked)};
+    return looks.join(QStringLiteral(", "));
+}
+
+/// Over both columns of boxes: the stack, how it was looked after, a field for the next look.
+TableRow stackHead(const TodoStack& stack) {
+    TableRow head;
+    head.group = true;
+    head.below = Rule::Ink;
+    head.cells.resize(8);
+    head.cells[0].text = stack.stack.empty() ? todoWord("No stack named") : fromUtf8(stack.stack);
+    head.cells[0].strong = true;
+    head.cells[0].big = true;
+    head.cells[3].text = looksText(stack);
+    head.cells[3].small = true;
+    head.cells[7].look = Cell::Look::Blank;
+    head.cells[7].text = todoWord("next look");
+    return head;
+}
+
+TableRow stackRow(const QString& box, const QString& kind, const UseCounts* use, bool held) {
+    TableRow row;
+    row.cells.resize(4);
+    row.cells[0].text = box;
+    row.cells[0].strong = true;
+    row.cells[1].text = kind;
+    QString frames = use ? usesText(*use) : todoWord("not counted");
+    // What is held is held whole: said once.
+    if (held && !(use && (*use)[FrameUse::Held] == use->sum()))
+        frames += QStringLiteral(", ") + todoWord("box held");
+    row.cells[2].text = frames;
+    return row;
+}
+
+void addStacks(Page& page, const KindNames& names, const WinterTodo& todo) {
     if (todo.stacks.empty()) return;
     TableBlock table;
     table.title = todoWord("Stacks");
-    table.columns = {{todoWord("stack"), 1.2, false},    {todoWord("box"), 1.4, false},
-                     {todoWord("kind"), 2.2, false},     {todoWord("frames"), 3.4, false},
-                     {todoWord("frozen"), 1.6, false},   {todoWord("last look"), 1.7, false},
-                     {todoWord("next look"), 1.6, false}};
+    table.columns = {{todoWord("box"), 0.75, false},
+                     {todoWord("kind"), 0.95, false},
+                     {todoWord("frames"), 2.8, false},
+                     {todoWord("frozen"), 0.85, false}};
+    table.abreast = 2;
+    table.groupsBreak = true;
+    table.rowMm = 6.5;
     for (const TodoStack& stack : todo.stacks) {
-        bool first = true;
-        const auto begin = [&](const QString& box, const QString& kind) {
-            TableRow row;
-            row.cells.resize(7);
-            if (first) {
-                row.cells[0].text =
-                    stack.stack.empty() ? todoWord("no stack named") : fromUtf8(stack.stack);
-                row.cells[0].strong = true;
-                if (stack.lastLook) row.cells[5].text = shortDayText(*stack.lastLook);
-                if (stack.neverLooked > 0)
-                    row.cells[5].second = todoWord("%1 never").arg(stack.neverLooked);
-            }
-            first = false;
-            row.cells[1].text = box;
-            row.cells[2].text = kind;
-            return row;
-        };
+        table.rows.push_back(stackHead(stack));
         for (const StackedContents& each : stack.boxes) {
-            TableRow row = begin(fromUtf8(each.box), fromUtf8(each.kind));
-            row.cells[3].text = each.counted ? usesText(each.use) : todoWord("not counted");
-            if (each.held) row.cells[3].second = todoWord("held");
+            TableRow row = stackRow(fromUtf8(each.box), names.box(fromUtf8(each.kind)),
+                                    each.counted ? &each.use : nullptr, each.held);
             if (each.combs > 0)
-                row.cells[4].text = todoWord("%1 of %2").arg(each.frozen).arg(each.combs);
-            table.rows.push_back(row);
+                row.cells[3].text = todoWord("%1 of %2").arg(each.frozen).arg(each.combs);
+            table.rows.push_back(std::move(row));
         }
-        if (stack.loose.sum() > 0) {
-            TableRow row = begin(todoWord("loose"), {});
-            row.cells[3].text = usesText(stack.loose);
-            table.rows.push_back(row);
-        }
-        if (!table.rows.empty()) table.rows.back().below = Rule::Ink;
+        if (stack.loose.sum() > 0)
+            table.rows.push_back(stackRow(todoWord("loose"), {}, &stack.loose, false));
     }
     page.blocks.emplace_back(table);
 }
@@ -174,6 +203,7 @@ TextBlock todoCaution(const QString& text) {
 }  // namespace
 
 Page winterTodoPage(const Read& file, const WinterTodo& todo) {
+    const KindNames names(file);
     Page page = storeroomPage(file, todoWord("Winter to-do"), todo.on);
     if (todo.isEmpty()) {
         TextBlock nothing;
@@ -182,14 +212,14 @@ Page winterTodoPage(const Read& file, const WinterTodo& todo) {
             "seen.");
         page.blocks.emplace_back(nothing);
     }
-    addBoxes(page, todoWord("Boxes to repair"), todo.repair);
-    addBoxes(page, todoWord("Boxes to scrape"), todo.scrape);
-    addBoxes(page, todoWord("Boxes to paint"), todo.paint);
-    addFrames(page, todoWord("Frames"), todo.frames);
-    addMaterials(page, todo);
-    addFrames(page, todoWord("Brood and pollen comb not frozen yet"), todo.notFrozen);
+    addBoxes(page, names, todoWord("Boxes to repair"), todo.repair);
+    addBoxes(page, names, todoWord("Boxes to scrape"), todo.scrape);
+    addBoxes(page, names, todoWord("Boxes to paint"), todo.paint);
+    addFrames(page, names, todoWord("Frames"), todo.frames);
+    addMaterials(page, names, todo);
+    addFrames(page, names, todoWord("Brood and pollen comb not frozen yet"), todo.notFrozen);
     addHeld(page, todo);
-    addStacks(page, todo);
+    addStacks(page, names, todo);
     if (!todo.frames.empty())
         page.blocks.emplace_back(todoCaution(
             todoWord("Wax over water only, never over a flame, never left alone: it flashes at "

@@ -141,7 +141,8 @@ TEST_F(DeadOutCards, ThePageIsBlankUntilItIsAnswered) {
     const auto card = *deadOutCard(file(), open.front().colony.id, day("2027-04-05"));
     EXPECT_EQ(tick(card, file()), 5) << "five questions were answered";
     const QString text = pageText(deadOutPage(file(), card, day("2027-04-05")));
-    EXPECT_TRUE(text.contains(QStringLiteral("looks starved")));
+    EXPECT_TRUE(text.contains(QStringLiteral("What it looks like\nLooks like starvation.")))
+        << text.toStdString();
     EXPECT_TRUE(text.contains(noDiagnosis().left(40))) << "never a diagnosis";
 }
 

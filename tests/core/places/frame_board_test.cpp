@@ -290,6 +290,9 @@ TEST_F(FrameBoardOf, OnPaperTheFramesAreLetters) {
     for (const char* part : {"Frame board", "· · · · · · W V ?", "8 of 9", "W web of moth",
                              "1 not found of 36", "On hold", "dead brood"})
         EXPECT_TRUE(text.contains(QString::fromUtf8(part))) << part << "\n" << text.toStdString();
+    EXPECT_LT(text.indexOf(QStringLiteral("W V ?")),
+              text.indexOf(QStringLiteral("Frames by state")))
+        << "the boxes first, what they add up to behind them";
 }
 
 TEST_F(FrameBoardOf, ARowIsSaidInASentence) {

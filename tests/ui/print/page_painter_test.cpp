@@ -71,6 +71,52 @@ TEST(PagePainter, ClosingBlanksStandInTheFootAndTakeNoSheet) {
     EXPECT_EQ(sheetsOf(page, QPageSize::A4), 1);
 }
 
+/// One column of rows with these words.
+Page wordsPage(const QString& words, int rows, int abreast = 1) {
+    Page page;
+    page.title = QStringLiteral("Words");
+    TableBlock table;
+    table.columns = {{QStringLiteral("what"), 1, false}, {QStringLiteral("of it"), 1, false}};
+    table.rowMm = 5;
+    table.abreast = abreast;
+    for (int r = 0; r < rows; ++r) {
+        TableRow row;
+        row.cells.resize(2);
+        row.cells[1].text = words;
+        table.rows.push_back(row);
+    }
+    page.blocks.emplace_back(table);
+    return page;
+}
+
+TEST(PagePainter, ARowGrowsWithItsWordsInsteadOfCuttingThemShort) {
+    const QString many =
+        QStringLiteral("395 drawn, 13 foundation, 34 bare, 1 to repair ").repeated(4);
+    EXPECT_EQ(sheetsOf(wordsPage(QStringLiteral("9 drawn"), 40), QPageSize::A4), 1);
+    EXPECT_GE(sheetsOf(wordsPage(many, 40), QPageSize::A4), 2);
+}
+
+TEST(PagePainter, RowsBesideEachOtherTakeHalfTheHeight) {
+    EXPECT_EQ(sheetsOf(wordsPage(QStringLiteral("9 drawn"), 80), QPageSize::A4), 2);
+    EXPECT_EQ(sheetsOf(wordsPage(QStringLiteral("9 drawn"), 80, 2), QPageSize::A4), 1);
+}
+
+TEST(PagePainter, MarksThatDoNotFitStandOnASecondLine) {
+    QTemporaryDir folder;
+    const Look look = lookFor(QApplication::font(), false);
+    const auto height = [&](int marks) {
+        Page page = wordsPage(QStringLiteral("x"), 1);
+        Cell& cell = std::get<TableBlock>(page.blocks[0]).rows[0].cells[1];
+        cell.look = Cell::Look::Marks;
+        cell.text = QStringLiteral("W ").repeated(marks).trimmed();
+        const QString png = folder.filePath(QStringLiteral("m.png"));
+        EXPECT_EQ(writePicture(page, png, look, 400), QString());
+        return QImage(png).height();
+    };
+    EXPECT_GT(height(20), height(10) + 20);
+    EXPECT_EQ(height(9), height(10));
+}
+
 TEST(PagePainter, WritesOnePictureHoweverLong) {
     QTemporaryDir folder;
     const Look look = lookFor(QApplication::font(), false);
