@@ -89,9 +89,7 @@ QString changeText(const BoxChange& change) {
     return {};
 }
 
-QString combsOf(int many, const FrameKind& kind) {
-    return QStringLiteral("%1 %2").arg(many).arg(frameKindText(kind));
-}
+QString combsOf(int many, const FrameKind& kind) { return framesText(many, kind); }
 
 /// Masses of an evening added up, as well known as the weakest.
 struct MassSum {

@@ -14,4 +14,10 @@ QString frameKindText(const FrameKind& kind) {
     return name;
 }
 
+QString framesText(std::int64_t many, const FrameKind& kind) {
+    QString name = frameKindText(kind);
+    if (many == 1 && name.endsWith(QLatin1String(" frames"))) name.chop(1);
+    return QStringLiteral("%1 %2").arg(many).arg(name);
+}
+
 }  // namespace combwright

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <QString>
+#include <cstdint>
 
 #include "core/model/frames/box.h"
 
@@ -10,5 +11,7 @@ namespace combwright {
 
 /// "medium frames": the name without its maker's family and without what stands in brackets.
 QString frameKindText(const FrameKind& kind);
+/// "1 medium frame", "2 medium frames".
+QString framesText(std::int64_t many, const FrameKind& kind);
 
 }  // namespace combwright

@@ -16,7 +16,7 @@
 namespace combwright {
 namespace {
 
-constexpr double laneWords = 152.0;  // px at the base font
+constexpr double laneWords = 184.0;  // px at the base font
 constexpr std::size_t doneShown = 3;
 
 QDate dateOf(Day day) { return QDate::fromString(fromUtf8(isoText(day)), Qt::ISODate); }

@@ -93,11 +93,11 @@ TEST_F(OnTheBench, AnEveningEndsWithItsSumAndWhereEachPartWent) {
     EXPECT_EQ(said[0], "scrapings: 125 g -> raw wax that waits for the pot");
     EXPECT_EQ(sum.parts[0].how, How::ByEye) << "no better known than its weakest part";
     EXPECT_EQ(said[1], "propolis: 12 g -> kept with the looks");
-    EXPECT_THAT(said[2], testing::StartsWith("to refit: 2 × Langstroth medium"));
+    EXPECT_THAT(said[2], testing::StartsWith("to refit: 2 medium frames"));
     EXPECT_THAT(said[2], testing::EndsWith("combs to the pot, about 120 g of wax"));
-    EXPECT_THAT(said[3], testing::StartsWith("to repair: 1 ×"));
+    EXPECT_THAT(said[3], testing::StartsWith("to repair: 1 medium frame"));
     EXPECT_THAT(said[4], testing::EndsWith("-> on the freezer list"));
-    EXPECT_THAT(said[5], testing::StartsWith("held back: 1 ×"));
+    EXPECT_THAT(said[5], testing::StartsWith("held back: 1 medium frame"));
     EXPECT_EQ(said[6], "boxes that want paint: 1 -> on the work list");
     EXPECT_THAT(sum.text().toStdString(),
                 testing::StartsWith("2 boxes looked through, 17 frames found of 18 expected, 1 "

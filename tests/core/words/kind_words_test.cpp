@@ -23,5 +23,13 @@ TEST(FrameKindText, LeavesOutFamilyAndBrackets) {
     EXPECT_EQ(shortName("my frame", ""), "my frames");
 }
 
+TEST(FrameKindText, OneIsOne) {
+    FrameKind kind;
+    kind.name = *Name::of("Langstroth deep frame (9 1/8 in)");
+    kind.family = "Langstroth";
+    EXPECT_EQ(framesText(1, kind).toStdString(), "1 deep frame");
+    EXPECT_EQ(framesText(3, kind).toStdString(), "3 deep frames");
+}
+
 }  // namespace
 }  // namespace combwright
