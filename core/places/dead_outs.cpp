@@ -1,6 +1,7 @@
 #include "core/places/dead_outs.h"
 
 #include <algorithm>
+#include <array>
 
 #include "core/storage/queries/holds.h"
 
@@ -15,7 +16,30 @@ void takeGiven(std::string& into, const std::string& given) {
     if (!given.empty()) into = given;
 }
 
+void takeSaid(std::string& into, const std::string& given) {
+    if (saysSomething(given)) into = given;
+}
+
 }  // namespace
+
+bool saysSomething(std::string_view text) {
+    std::string plain;
+    for (std::size_t i = 0; i < text.size(); ++i) {
+        // The apostrophe is typed in two ways, and is left out.
+        if (text.substr(i).starts_with("\u2019")) {
+            i += 2;
+            continue;
+        }
+        const char c = text[i];
+        const bool letter = (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || c < 0;
+        const bool figure = c >= '0' && c <= '9';
+        if (letter || figure)
+            plain += c >= 'A' && c <= 'Z' ? static_cast<char>(c + ('a' - 'A')) : c;
+    }
+    static constexpr std::array<std::string_view, 6> blanks{"unknown",   "notknown",  "dontknow",
+                                                            "idontknow", "donotknow", "noidea"};
+    return !plain.empty() && std::find(blanks.begin(), blanks.end(), plain) == blanks.end();
+}
 
 DeadOut answersOf(const Read& file, Id<Colony> colony, Day on) {
     auto given = file.where<DeadOut>({is("colony", colony)});
@@ -39,8 +63,8 @@ DeadOut answersOf(const Read& file, Id<Colony> colony, Day on) {
         takeGiven(all.scale, each.scale);
         takeGiven(all.mouse, each.mouse);
         takeGiven(all.sampleKept, each.sampleKept);
-        takeGiven(all.cause, each.cause);
-        takeGiven(all.by, each.by);
+        takeSaid(all.cause, each.cause);
+        takeSaid(all.by, each.by);
         takeGiven(all.note, each.note);
     }
     return all;

@@ -14,6 +14,9 @@
 
 namespace combwright {
 
+/// Whether a cause, or who looked, is really given: "?", "unknown", "not known" and "don't know"
+/// are blank.
+bool saysSomething(std::string_view text);
 /// All answers of a colony up to a day as one: the newest that was given to each question. Its day
 /// is that of the newest answer; without any it is blank.
 DeadOut answersOf(const Read& file, Id<Colony> colony, Day on);

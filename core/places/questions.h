@@ -41,6 +41,9 @@ enum class Asked {
     FreezerOverfull,    ///< more frames than fit
     WetIntoFreezer,     ///< wet comb moulds
     WetsToNucleus,      ///< too few bees to clean and guard a box
+    DeadOutStillHeld,   ///< a dead-out was answered, and its combs stay held
+    StayHeld,           ///< a look would release frames held by their verdict, without a reason
+    LeftOutHeld,        ///< not put into the freezer because they are held
     WetsElsewhere,      ///< given back to another yard, or nobody knows where the box came from
 };
 

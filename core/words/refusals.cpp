@@ -38,6 +38,32 @@ const char* barText(std::string_view bar) {
                              "Leave it closed until the inspector has looked.");
 }
 
+/// Of frames that are held, or a box for the frames in it.
+const char* heldText(const Refusal& refusal) {
+    const auto has = [&](const char* name) { return !refusal.value(name).empty(); };
+    if (has("disease"))
+        return QT_TRANSLATE_NOOP(
+            "refusals",
+            "{name} is held back ({reason}). Suspected disease is never overruled: call your bee "
+            "inspector and move nothing until the hold is released.");
+    if (has("verdict"))
+        return QT_TRANSLATE_NOOP(
+            "refusals",
+            "{name}: what waits there is held back ({reason}). Judge its frames anew first, with a "
+            "note that gives the reason; it stays written on them. Suspected disease is never "
+            "overruled.");
+    if (has("frames"))
+        return QT_TRANSLATE_NOOP(
+            "refusals",
+            "{name}: frames in it are held back ({reason}; {frames} of them). Take them out, or "
+            "release them with a note that gives the reason. Moving the box as it is needs a "
+            "reason too; it stays written on it.");
+    return QT_TRANSLATE_NOOP(
+        "refusals",
+        "{name} is held back ({reason}). A note with the reason is needed; it stays written on the "
+        "frame. Suspected disease is never overruled.");
+}
+
 const char* refusalText(const Refusal& refusal) {
     const auto has = [&](const char* name) { return !refusal.value(name).empty(); };
     switch (refusal.code) {
@@ -57,6 +83,10 @@ const char* refusalText(const Refusal& refusal) {
                 return QT_TRANSLATE_NOOP("refusals",
                                          "There were {before} of it ({name}), now there are {now}. "
                                          "Say why there are fewer.");
+            if (has("form"))
+                return QT_TRANSLATE_NOOP("refusals",
+                                         "{name}: say which hive it goes to. Write box and hive, "
+                                         "for instance {form}.");
             return QT_TRANSLATE_NOOP("refusals", "%1 is missing. Give it.");
         case Code::UnknownKey:
             return QT_TRANSLATE_NOOP(
@@ -99,6 +129,15 @@ const char* refusalText(const Refusal& refusal) {
                     "The line says {one} and {two}; only one can hold. Strike the other.");
             return QT_TRANSLATE_NOOP("refusals", "%1 and {other} cannot both hold. Put one right.");
         case Code::NotFound:
+            if (refusal.value("lacks") == "colony")
+                return QT_TRANSLATE_NOOP(
+                    "refusals",
+                    "%1: no colony lives in {name}. Choose the hive where one does, or write down "
+                    "that one came.");
+            if (refusal.value("lacks") == "suspicion")
+                return QT_TRANSLATE_NOOP("refusals",
+                                         "%1: no disease is suspected in {name}, so it has no "
+                                         "contacts to hold. Hold it back first.");
             return has("choices")
                        ? QT_TRANSLATE_NOOP("refusals",
                                            "%1: nothing is called {name}. It may be: {choices}.")
@@ -145,10 +184,7 @@ const char* refusalText(const Refusal& refusal) {
                 "refusals",
                 "%1 stays as it was recorded. Record anew what it should have been about.");
         case Code::HeldBack:
-            if (has("reason"))
-                return QT_TRANSLATE_NOOP("refusals",
-                                         "%1: {name} is held back ({reason}). It stays where it is "
-                                         "until the hold is released.");
+            if (has("reason")) return heldText(refusal);
             return refusal.value("why") == "dead-out unexplained"
                        ? QT_TRANSLATE_NOOP("refusals",
                                            "%1: {name} is held since {since}: its colony died and "

@@ -117,6 +117,8 @@ Result<Id<Box>> addBoxTo(Write& file, const ListedBox& listed, const BoxSpot& sp
     if (auto fits = demandFits(*kind, listed.contents); !fits) return fits.error();
     if (spot.hive)
         if (auto stands = demandStands(file, *spot.hive, on); !stands) return stands.error();
+    if (spot.hive && spot.reason.empty())
+        if (auto free = demandHiveFree(file, *spot.hive, on, "hive"); !free) return free.error();
 
     Box box;
     box.kind = listed.kind;
@@ -181,7 +183,7 @@ Result<void> shiftBox(Write& file, Id<Box> id, const BoxSpot& spot, Day on,
     if (sameSpot) return Refusal{Code::NothingToDo, "box", {{"name", before.mark}}};
     if (ask == Ask::WhatIsHeld) {
         if (auto may = demandMayMove(file, before, spot, on); !may) return may;
-        noteOverruled(file, id, spot.reason, on);
+        noteOverruled(file, id, spot, on);
         box = file.find(id);
     }
 

@@ -3,6 +3,8 @@
 #include <algorithm>
 
 #include "core/actions/boxes/box_steps.h"
+#include "core/actions/storeroom/frame_picks.h"
+#include "core/actions/storeroom/quarantine.h"
 #include "core/actions/storeroom/review_line.h"
 #include "core/places/verdicts.h"
 
@@ -50,12 +52,23 @@ struct Judged {
     Verdict verdict;
     Day on;
     std::optional<Comb> comb;
+    std::string note;
 };
 
-void judge(Frame& frame, const Judged& judged) {
-    frame.verdict = judged.verdict;
-    frame.reviewed = judged.on;
-    if (judged.comb) frame.comb = judged.comb;
+/// Puts what was seen on the frame. One that is held by its verdict stays as it was, looked through
+/// again, where it would be released without a reason.
+void putSeenOn(Frame& frame, const std::optional<std::string>& faults,
+               const std::optional<Judged>& judged) {
+    if (judged) {
+        frame.reviewed = judged->on;
+        if (liftsHold(frame, judged->verdict)) {
+            if (!mayLift(frame, judged->verdict, judged->note)) return;
+            addNote(frame, judged->note);
+        }
+        frame.verdict = judged->verdict;
+        if (judged->comb) frame.comb = judged->comb;
+    }
+    if (faults) frame.faults = *faults;
 }
 
 /// That many of the counted frames bear the faults, and the verdict where one is given; those that
@@ -85,8 +98,7 @@ Result<void> markCounted(Write& file, const Box& box, Count howMany, const std::
     for (Frame& frame : counted) {
         if (left-- == 0) break;
         const Frame before = frame;
-        if (!faults.empty()) frame.faults = faults;
-        if (judged) judge(frame, *judged);
+        putSeenOn(frame, faults.empty() ? std::nullopt : std::optional(faults), judged);
         if (toRow(frame) != toRow(before)) file.change(frame);
     }
     return {};
@@ -151,19 +163,20 @@ Result<Made> CheckFrames::perform(Write& file) const {
     if (atBench)
         judged = Judged{
             said.value_or(verdictFor(letters.empty() && meant && !clean ? meant->faults : letters)),
-            on, seen->comb};
+            on, seen->comb, note};
     if (meant) {
         const auto earlier = file.where<FrameCheck>(
             {is("frame", meant->id), is("on_day", on), is("occasion", seenAt)});
         if (!earlier.empty()) check = earlier.back();
         check.frame = meant->id;
         const Frame before = *meant;
-        if (!letters.empty() || clean) meant->faults = letters;
-        if (judged) judge(*meant, *judged);
+        putSeenOn(*meant, letters.empty() && !clean ? std::nullopt : std::optional(letters),
+                  judged);
         if (toRow(*meant) != toRow(before)) file.change(*meant);
     } else if (auto marked = markCounted(file, *at, *howMany, letters, judged); !marked) {
         return marked.error();
     }
+    if (at && letters.find('Q') != std::string::npos) quarantineSeen(file, at->id, on);
     if (at) check.box = at->id;
     check.on = on;
     check.occasion = seenAt;

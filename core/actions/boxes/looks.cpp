@@ -6,8 +6,10 @@
 #include "core/actions/boxes/box_steps.h"
 #include "core/actions/boxes/frame_steps.h"
 #include "core/actions/storeroom/frame_carrying.h"
+#include "core/actions/storeroom/quarantine.h"
 #include "core/catalogue/constants.h"
 #include "core/storage/queries/holds.h"
+#include "core/storage/queries/names.h"
 #include "core/storage/queries/yards.h"
 
 namespace combwright {
@@ -20,6 +22,13 @@ Result<Box> presentBox(const Read& file, Id<Box> id, Day on) {
         return Refusal{
             Code::BeforeItBegan, "on", {{"name", box->mark}, {"since", isoText(box->since)}}};
     return *std::move(box);
+}
+
+/// Foulbrood suspected on a frame of the count quarantines the box.
+void quarantineCounted(Write& file, Id<Box> box, const BoxContents& seen, Day on) {
+    for (const FrameTally& tally : seen.tallies)
+        if (tally.frames > Count() && tally.faults.find('Q') != std::string::npos)
+            return quarantineSeen(file, box, on);
 }
 
 /// "full_frame_g LANG-F-MED" is the keeper's own weight of honey in a full frame of a kind,
@@ -85,6 +94,7 @@ Result<Id<BoxLook>> LookBox::perform(Write& file) const {
     look.water = water;
     look.broodIn = broodIn;
     look.note = note;
+    quarantineCounted(file, box, *read, on);
     if (!look.id) return file.add(look);
     file.change(look);
     return look.id;
@@ -109,6 +119,7 @@ Result<Id<Box>> CountBox::perform(Write& file) const {
     if (!kind || !kind->takes)
         return Refusal{Code::UnknownSize, "box", {{"name", kind ? kind->name.text() : ""}}};
 
+    quarantineCounted(file, box, *read, on);
     std::vector<CountedFrame> counted;
     for (const FrameTally& tally : read->tallies) {
         file.add(BoxCount{{},
@@ -128,6 +139,8 @@ Result<Id<Box>> CountBox::perform(Write& file) const {
         // A frame known apart from the others is part of the count and keeps what was seen of it.
         if (met.isNew || isKnownApart(file, frame)) continue;
         const Frame before = frame;
+        // A count gives no reason: what is held by its verdict stays so.
+        if (frame.verdict == Verdict::Hold) continue;
         if (frame.faults != met.counted.faults) frame.verdict.reset();
         frame.comb = met.counted.comb;
         frame.faults = met.counted.faults;
@@ -157,7 +170,11 @@ Result<Id<Hold>> HoldBack::perform(Write& file) const {
     if (hive) {
         // Also one that ended: disease is often found in what it left.
         const auto colony = lastColonyIn(file, *hive, on);
-        if (!colony) return Refusal{Code::NotFound, "hive", {{"name", "colony"}}};
+        if (!colony)
+            return Refusal{
+                Code::NotFound,
+                "hive",
+                {{"name", nameOf(file, Hive::table, hive->number)}, {"lacks", "colony"}}};
         hold.colony = colony->id;
     }
     return file.add(hold);

@@ -74,13 +74,14 @@ Result<Id<ExtractionBox>> WeighBox::perform(Write& file) const {
     if (wet) entry.wet = wet;
     if (auto weights = demandWeights(entry); !weights) return weights.error();
 
+    if (hive && !entry.id)
+        if (auto free = demandHiveFree(file, *hive, on, "hive"); !free) return free.error();
     if (box) {
         const auto present = file.find(*box);
         if (!present) return Refusal{Code::NotFound, "box", {}};
-        // Comb that is quarantined is not spun; what was in the run already is weighed out of it.
+        // Comb that is held apart is not spun; what was in the run already is weighed out of it.
         if (!entry.id)
-            if (auto free = demandNotQuarantined(file, *present, on, "box"); !free)
-                return free.error();
+            if (auto free = demandNotApart(file, *present, on, "box"); !free) return free.error();
         if (!entry.hive) entry.hive = hiveThatFilled(file, *box, on);
         if (!entry.frameKind)
             if (const auto kind = file.find(present->kind)) entry.frameKind = kind->takes;

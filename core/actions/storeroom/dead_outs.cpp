@@ -6,6 +6,7 @@
 #include "core/places/dead_outs.h"
 #include "core/storage/queries/holds.h"
 #include "core/storage/queries/names.h"
+#include "core/storage/queries/yards.h"
 
 namespace combwright {
 namespace {
@@ -77,7 +78,7 @@ void settleHolds(Write& file, const Colony& colony, Day on, const std::string& b
     for (const Hold& hold : holds) {
         if (hold.lifted || hold.why != HoldWhy::DeadOutUnexplained) continue;
         // Words of the record itself: they are read in the history of the comb.
-        lift(file, hold, on, by.empty() ? said.by : by,
+        lift(file, hold, on, saysSomething(by) ? by : said.by,
              suspect ? "disease is suspected, see there" : said.cause + ": no scale, not ropy");
     }
     const bool standing = std::any_of(holds.begin(), holds.end(), [](const Hold& hold) {
@@ -174,7 +175,11 @@ const Fields& HoldContacts::fields() {
 Result<std::vector<Id<Hold>>> HoldContacts::perform(Write& file) const {
     const std::string mark = nameOf(file, Hive::table, hive.number);
     const auto trace = contactTrace(file, hive, on);
-    if (!trace || !trace->suspicion) return Refusal{Code::NotFound, "hive", {{"name", mark}}};
+    if (!trace || !trace->suspicion) {
+        const bool lives = colonyIn(file, hive).has_value();
+        return Refusal{
+            Code::NotFound, "hive", {{"name", mark}, {"lacks", lives ? "suspicion" : "colony"}}};
+    }
     std::vector<Id<Hold>> made;
     for (const Contact& contact : trace->contacts) {
         if (contact.held) continue;
@@ -183,6 +188,13 @@ Result<std::vector<Id<Hold>>> HoldContacts::perform(Write& file) const {
         hold.frame = contact.what == Contact::What::Frame ? contact.frame : std::nullopt;
         hold.colony = contact.what == Contact::What::Colony ? contact.colony : std::nullopt;
         if (!hold.box && !hold.frame && !hold.colony) continue;  // honey in buckets: for the list
+        // What came in and went out again is listed for each way, and held once.
+        const auto same = [&](Id<Hold> id) {
+            const auto other = file.find(id);
+            return other->box == hold.box && other->frame == hold.frame &&
+                   other->colony == hold.colony;
+        };
+        if (std::any_of(made.begin(), made.end(), same)) continue;
         hold.why = HoldWhy::Contact;
         hold.since = on;
         hold.note = note;

@@ -113,14 +113,18 @@ Result<std::vector<Id<Frame>>> MoveFrames::perform(Write& file) const {
     wanted.seen = letters->faults;
     if (!fromStack.empty()) wanted.stack = fromStack;
     wanted.also = [&](const Frame& frame) { return toBox || fromBox || frame.stack != toStack; };
-    auto meant = firstOf(framesWanted(file, wanted), howMany);
+    const HeldThings held = heldThings(file, on);
+    // Of frames alike those that are free are meant.
+    auto all = framesWanted(file, wanted);
+    std::stable_partition(all.begin(), all.end(),
+                          [&](const Frame& frame) { return !isHeld(held, frame); });
+    auto meant = firstOf(std::move(all), howMany);
     if (!meant) return meant.error();
     if (toBox)
         if (auto room = demandRoom(file, *toBox, howMany.value(), on, "to_box"); !room)
             return room.error();
-    const HeldThings held = heldThings(file, on);
     for (Frame& frame : *meant) {
-        if (held.holds(frame)) {
+        if (isHeld(held, frame)) {
             if (diseaseHeld(held, frame)) return heldBack(file, held, frame, "from_box");
             if (note.empty()) return heldBack(file, held, frame, "note");
             addNote(frame, note);

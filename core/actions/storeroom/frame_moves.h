@@ -25,10 +25,11 @@ struct AddFrames {
     Result<Answer> perform(Write& file) const;
 };
 
-/// Moves so many frames from a box or shelf to another. Out of a box that is held back it needs a
-/// reason, and the hold goes with them; where disease is suspected nothing leaves. Refused with
-/// Missing where no target or reason is given, Contradiction for two targets or sources, TooMany
-/// for more than there are or fit, HeldBack for what may not leave, NothingToDo within one box.
+/// Moves so many frames from a box or shelf to another, those that are free first. Of what is held
+/// back, by its verdict or by its box, it needs a reason, and the hold goes with them; where
+/// disease is suspected nothing leaves. Refused with Missing where no target or reason is given,
+/// Contradiction for two targets or sources, TooMany for more than there are or fit, HeldBack for
+/// what may not leave, NothingToDo within one box.
 struct MoveFrames {
     static constexpr std::string_view name = "move-frames";
     using Answer = std::vector<Id<Frame>>;

@@ -156,17 +156,24 @@ bool diseaseHeld(const HeldThings& held, const Frame& frame) {
     });
 }
 
+bool isHeld(const HeldThings& held, const Frame& frame) {
+    return frame.verdict == Verdict::Hold || held.holds(frame);
+}
+
 Refusal heldBack(const Read& file, const HeldThings& held, const Frame& frame,
                  const std::string& field) {
     const auto holds = held.of(frame);
     std::string why =
-        holds.empty() ? std::string(word(Verdict::Hold)) : std::string(word(holds.front().why));
+        holds.empty() ? std::string(heldByVerdict(frame)) : std::string(word(holds.front().why));
     if (holds.empty() && frame.faults.find('Q') != std::string::npos)
         why = word(HoldWhy::SuspectedDisease);
-    return {Code::HeldBack,
-            field,
-            {{"name", frame.box ? nameOf(file, Box::table, frame.box->number) : "a loose frame"},
-             {"reason", why}}};
+    Refusal refusal{
+        Code::HeldBack,
+        field,
+        {{"name", frame.box ? nameOf(file, Box::table, frame.box->number) : "a loose frame"},
+         {"reason", why}}};
+    if (diseaseHeld(held, frame)) refusal.values.emplace_back("disease", "yes");
+    return refusal;
 }
 
 Result<std::vector<Frame>> firstOf(std::vector<Frame> frames, std::optional<Count> howMany) {
@@ -179,6 +186,15 @@ Result<std::vector<Frame>> firstOf(std::vector<Frame> frames, std::optional<Coun
         return Refusal{Code::TooMany, "how_many", {{"most", std::to_string(frames.size())}}};
     frames.erase(frames.begin() + static_cast<std::ptrdiff_t>(many), frames.end());
     return frames;
+}
+
+bool liftsHold(const Frame& frame, std::optional<Verdict> verdict) {
+    return frame.verdict == Verdict::Hold && verdict != Verdict::Hold;
+}
+
+bool mayLift(const Frame& frame, std::optional<Verdict> verdict, const std::string& why) {
+    const bool foulbrood = frame.faults.find('Q') != std::string::npos;
+    return !why.empty() && (!foulbrood || verdict == Verdict::Burn);
 }
 
 void addNote(Frame& frame, const std::string& why) {

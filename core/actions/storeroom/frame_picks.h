@@ -42,13 +42,21 @@ std::vector<Frame> framesWanted(const Read& file, const FramesWanted& wanted);
 
 /// Whether a frame is held because disease is suspected, on it or near it.
 bool diseaseHeld(const HeldThings& held, const Frame& frame);
-/// Refused under `field` with HeldBack; says the box and why.
+/// Whether it is held at all, by its own verdict or by a hold.
+bool isHeld(const HeldThings& held, const Frame& frame);
+/// Refused under `field` with HeldBack; says the box and why, "disease" where that is suspected,
+/// which no reason overrules.
 Refusal heldBack(const Read& file, const HeldThings& held, const Frame& frame,
                  const std::string& field);
 
 /// The first so many, or all where nobody says how many. Refused with NothingToDo where there is
 /// none, OutOfRange for none wanted and TooMany for more than there are.
 Result<std::vector<Frame>> firstOf(std::vector<Frame> frames, std::optional<Count> howMany);
+
+/// Whether the verdict would release a frame that is held by its own.
+bool liftsHold(const Frame& frame, std::optional<Verdict> verdict);
+/// It is released with a reason only; suspected foulbrood only to be burnt.
+bool mayLift(const Frame& frame, std::optional<Verdict> verdict, const std::string& why);
 
 /// Adds why to what stands on the frame already.
 void addNote(Frame& frame, const std::string& why);

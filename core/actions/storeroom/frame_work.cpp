@@ -17,8 +17,11 @@ bool isDrawnComb(const Frame& frame) {
     return !frame.comb || (*frame.comb != Comb::Bare && *frame.comb != Comb::Foundation);
 }
 
-bool isHeld(const HeldThings& held, const Frame& frame) {
-    return frame.verdict == Verdict::Hold || held.holds(frame);
+/// One that is held among the frames named, whatever verdict or work was asked for.
+std::optional<Frame> firstHeld(const Read& file, const HeldThings& held, FramesWanted wanted) {
+    wanted.also = [&](const Frame& frame) { return isHeld(held, frame); };
+    const auto frames = framesWanted(file, wanted);
+    return frames.empty() ? std::nullopt : std::optional(frames.front());
 }
 
 std::vector<Id<Frame>> idsOfFrames(const std::vector<Frame>& frames) {
@@ -141,14 +144,18 @@ Result<std::vector<Id<Frame>>> JudgeFrames::perform(Write& file) const {
     wanted.also = [this](const Frame& frame) {
         return (!from || frame.verdict == from) && frame.verdict != verdict;
     };
-    auto meant = firstOf(framesWanted(file, wanted), howMany);
-    if (!meant) return meant.error();
     const HeldThings held = heldThings(file, on);
+    auto waiting = framesWanted(file, wanted);
+    if (waiting.empty() && in->byName && verdict != Verdict::Hold)
+        if (const auto frame = firstHeld(file, held, wanted); frame && frame->verdict != verdict)
+            return heldBack(file, held, *frame, "note");
+    auto meant = firstOf(std::move(waiting), howMany);
+    if (!meant) return meant.error();
     for (Frame& frame : *meant) {
         if (isHeld(held, frame) && verdict != Verdict::Hold) {
             if (frame.faults.find('Q') != std::string::npos && verdict != Verdict::Burn)
                 return heldBack(file, held, frame, "verdict");
-            if (note.empty()) return Refusal{Code::Missing, "note", {}};
+            if (note.empty()) return heldBack(file, held, frame, "note");
         }
         frame.verdict = verdict;
         addNote(frame, note);
@@ -189,6 +196,13 @@ Result<std::vector<Id<Frame>>> WorkFrames::perform(Write& file) const {
         const auto onlyHeld = first != planned.end() ? std::optional(*first) : std::nullopt;
         std::erase_if(planned, [&](const Frame& frame) { return held.holds(frame); });
         if (planned.empty() && onlyHeld) return heldBack(file, held, *onlyHeld, "boxes");
+    } else if (planned.empty()) {
+        if (const auto frame = firstHeld(file, held, wanted))
+            if (frame->verdict == Verdict::Hold) {
+                Refusal refusal = heldBack(file, held, *frame, box ? "box" : "boxes");
+                refusal.values.emplace_back("verdict", "hold");
+                return refusal;
+            }
     }
     // Of those to be melted, frames that go altogether come first.
     if (work == FrameWork::Melted)

@@ -9,9 +9,9 @@
 namespace combwright {
 
 /// Puts a verdict on frames. Of what is held back, by its verdict or by a hold, it needs a reason,
-/// which stays on the frame; a hold stays whatever the verdict. Refused with Missing "note" without
-/// that reason, HeldBack for suspected foulbrood, which only stays or is burnt, NothingToDo where
-/// every frame has the verdict already, TooMany for more frames than fit, and as boxesNamed.
+/// which stays on the frame; a hold stays whatever the verdict. Refused with HeldBack "note"
+/// without that reason, HeldBack for suspected foulbrood, which only stays or is burnt, NothingToDo
+/// where every frame has the verdict already, TooMany for more frames than fit, and as boxesNamed.
 struct JudgeFrames {
     static constexpr std::string_view name = "judge-frames";
     using Answer = std::vector<Id<Frame>>;
@@ -44,7 +44,8 @@ struct Choices<FrameWork> {
 ///   sold      of any verdict but hold; needs how many or boxes
 /// What is held back is passed over where all are meant; named, it needs a reason, which stays on
 /// the frame. Refused with HeldBack where disease is suspected on or near it, but for burning with
-/// a reason; with Contradiction for wax of two kinds weighed at once; and as JudgeFrames.
+/// a reason, and where all that is named waits held by its verdict; with Contradiction for wax of
+/// two kinds weighed at once; and as JudgeFrames.
 struct WorkFrames {
     static constexpr std::string_view name = "work-frames";
     using Answer = std::vector<Id<Frame>>;

@@ -4,7 +4,9 @@
 #include <charconv>
 
 #include "core/actions/boxes/box_list.h"
+#include "core/actions/storeroom/frame_picks.h"
 #include "core/actions/storeroom/marked_boxes.h"
+#include "core/actions/storeroom/quarantine.h"
 #include "core/places/freezer.h"
 #include "core/storage/queries/names.h"
 
@@ -83,6 +85,9 @@ Result<std::vector<FreezerLoad>> loadsOf(const Read& file, const LoadAsked& aske
         return Refusal{Code::OtherAction, "boxes", {{"action", "count-box"}}};
     if (asked.frames && *asked.frames < Count(1))
         return Refusal{Code::OutOfRange, "boxes", {{"low", "0"}}};
+    if (asked.box)
+        if (auto free = demandNotQuarantined(file, *file.find(*asked.box), on, "boxes"); !free)
+            return free.error();
     const auto most = framesMeant(there.frames, Count(100'000), asked.faults, asked.kind).size();
     const auto meant = framesMeant(there.frames, asked.frames, asked.faults, asked.kind);
     const bool tooMany = asked.frames && *asked.frames > Count(static_cast<std::int64_t>(most));
@@ -90,8 +95,12 @@ Result<std::vector<FreezerLoad>> loadsOf(const Read& file, const LoadAsked& aske
         return Refusal{
             Code::TooMany, "boxes", {{"frames_of", asked.name}, {"most", std::to_string(most)}}};
     std::vector<FreezerLoad> loads;
+    const HeldThings things = heldThings(file, on);
     for (const std::size_t at : meant) {
         const ShelfFrame& each = there.frames[at];
+        // Cold does not cure foulbrood.
+        if (each.held && diseaseHeld(things, each.frame))
+            return heldBack(file, things, each.frame, "boxes");
         (each.held ? held : other) = true;
         const auto same = std::find_if(loads.begin(), loads.end(), [&](const FreezerLoad& load) {
             return load.frameKind == each.frame.kind;

@@ -13,7 +13,7 @@ namespace combwright {
 /// Refused with Missing where no freezer is written down, Ambiguous where several are and none is
 /// named, TooMany beyond the frames there are, OtherAction for a box nobody counted, Contradiction
 /// where held comb would lie with other comb, in this round or with one that is in, and where the
-/// freezer is something else.
+/// freezer is something else; HeldBack where disease is suspected, for cold does not cure it.
 struct FreezeFrames {
     static constexpr std::string_view name = "freeze-frames";
     using Answer = Id<FreezerRound>;

@@ -14,9 +14,21 @@ Refusal heldBack(std::string field, std::string name, const Hold& hold);
 
 /// Whether a box may be moved there. What is quarantined stays where it is; with the inspector's
 /// word given as reason it may be taken apart, taken away or burnt, never onto another hive, into
-/// the freezer, lent or to the extractor. What is a dead-out nobody explained goes onto no other
-/// hive, unless the keeper gives a reason. Refused with HeldBack.
+/// the freezer, lent or to the extractor. What is a dead-out nobody explained, or holds frames held
+/// by their own verdict, goes onto no other hive, to nobody else and is not thrown away, and
+/// nothing new goes onto a hive that is quarantined, unless the keeper gives a reason. Refused with
+/// HeldBack.
 Result<void> demandMayMove(const Read& file, const Box& box, const BoxSpot& spot, Day on);
+
+/// Before anything of a hive, or bees of it, goes elsewhere, or anything new goes onto it: refused
+/// with HeldBack under `field` where it is quarantined.
+Result<void> demandHiveFree(const Read& file, Id<Hive> hive, Day on, const std::string& field);
+/// Refused with HeldBack under `field` where frames of the box are held by their own verdict.
+Result<void> demandNoFrameHeld(const Read& file, const Box& box, const std::string& field);
+
+/// Foulbrood was suspected on a frame of the box: the whole box is quarantined from that day, and
+/// the colony it stood on; each where it is not yet.
+void quarantineSeen(Write& file, Id<Box> box, Day on);
 
 /// Before comb, wax or honey of a box is put together with that of others: refused with HeldBack
 /// under `field` where the box is quarantined.
@@ -25,8 +37,8 @@ Result<void> demandNotQuarantined(const Read& file, const Box& box, Day on,
 /// Likewise where it is held apart at all: a dead-out nobody explained counts too.
 Result<void> demandNotApart(const Read& file, const Box& box, Day on, const std::string& field);
 
-/// Writes on the box that it was moved although it is held, and on what grounds; nothing where it
-/// is not held.
-void noteOverruled(Write& file, Id<Box> box, const std::string& reason, Day on);
+/// Writes on the box that it is moved there although it, frames in it or the hive is held, and on
+/// what grounds; nothing where none is.
+void noteOverruled(Write& file, Id<Box> box, const BoxSpot& spot, Day on);
 
 }  // namespace combwright

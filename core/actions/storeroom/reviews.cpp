@@ -4,6 +4,8 @@
 
 #include "core/actions/boxes/box_steps.h"
 #include "core/actions/boxes/frame_steps.h"
+#include "core/actions/storeroom/frame_picks.h"
+#include "core/actions/storeroom/quarantine.h"
 #include "core/actions/storeroom/review_line.h"
 #include "core/places/box_changes.h"
 #include "core/places/verdicts.h"
@@ -89,15 +91,27 @@ Result<FramesOfLine> framesOfLine(const Read& file, const ReviewLine& line, cons
     return all;
 }
 
-/// Puts what was seen on the frames met.
-void putSeen(Write& file, std::vector<MetFrame>& met, const FramesOfLine& seen, Day on) {
+/// Puts what was seen on the frames met; see mayLift for those that are held.
+void putSeen(Write& file, std::vector<MetFrame>& met, const FramesOfLine& seen, Day on,
+             const std::string& note) {
     for (std::size_t i = 0; i < met.size(); ++i) {
         Frame& frame = met[i].frame;
         const CountedFrame& counted = met[i].counted;
         const Frame before = frame;
         // Judged one by one this evening, and the line says only what is seen: that stays.
         const bool judged = frame.reviewed == on && frame.verdict && frame.faults == counted.faults;
-        if (seen.verdictSaid[i] || !judged) frame.verdict = counted.verdict;
+        const auto verdict = seen.verdictSaid[i] || !judged ? counted.verdict : frame.verdict;
+        if (liftsHold(frame, verdict)) {
+            if (!mayLift(frame, verdict, note)) {
+                if (frame.reviewed != on) {
+                    frame.reviewed = on;
+                    file.change(frame);
+                }
+                continue;
+            }
+            addNote(frame, note);
+        }
+        frame.verdict = verdict;
         frame.faults = counted.faults;
         if (counted.comb) frame.comb = counted.comb;
         if (!frame.comb && speaksOfComb(counted, seen.verdictSaid[i])) frame.comb = Comb::Drawn;
@@ -158,6 +172,12 @@ void strikeEarlier(Write& file, const BoxReview& earlier) {
         frame.drawnYear.reset();
         file.change(frame);
     }
+}
+
+bool sawFoulbrood(const std::vector<CountedFrame>& frames) {
+    return std::any_of(frames.begin(), frames.end(), [](const CountedFrame& each) {
+        return each.faults.find('Q') != std::string::npos;
+    });
 }
 
 std::optional<Count> expectedIn(const Read& file, const Box& box) {
@@ -265,9 +285,10 @@ Result<Id<BoxReview>> ReviewBox::perform(Write& file) const {
                         std::nullopt,
                         review.scrapings,
                         {}});
+    if (sawFoulbrood(seen->frames)) quarantineSeen(file, box, on);
     if (overtaken(file, box, on)) return review.id;
     auto met = meetFrames(file, box, seen->frames, on);
-    putSeen(file, met, *seen, on);
+    putSeen(file, met, *seen, on, review.note);
     if (auto ok = putYears(file, met, *years); !ok) return ok.error();
     if (auto ok = changeBox(file, *present, *said); !ok) return ok.error();
     return review.id;

@@ -11,9 +11,11 @@ namespace combwright {
 /// What becomes of each frame follows from what was seen unless it was said. Frames that are not
 /// found are missing, those found again come back, further ones are new. A second look on the same
 /// day replaces the first, its scrapings too. A look older than what the box went through since is
-/// kept as a record and touches no frame. Refused with BeforeItBegan, with TooMany for more frames
-/// than such a box can hold or more combs in years than were found, with NotFound for a kind of
-/// frame nobody knows, UnknownSize for a box whose frames nobody knows, and as parseReviewLine.
+/// kept as a record and touches no frame. Frames held by their verdict stay held and as they were
+/// unless the note gives a reason, which stays on them; where foulbrood is suspected on any, box
+/// and colony are quarantined. Refused with BeforeItBegan, with TooMany for more frames than such a
+/// box can hold or more combs in years than were found, with NotFound for a kind of frame nobody
+/// knows, UnknownSize for a box whose frames nobody knows, and as parseReviewLine.
 struct ReviewBox {
     static constexpr std::string_view name = "review-box";
     using Answer = Id<BoxReview>;

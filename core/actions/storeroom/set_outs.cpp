@@ -36,6 +36,7 @@ Result<Id<SetOut>> SetOutside::perform(Write& file) const {
         if (!found) continue;
         const auto box = file.find(Id<Box>{*found});
         if (auto free = demandNotApart(file, *box, on, "boxes"); !free) return free.error();
+        if (auto free = demandNoFrameHeld(file, *box, "boxes"); !free) return free.error();
     }
     SetOut out;
     out.on = on;

@@ -9,7 +9,7 @@ namespace combwright {
 
 /// Writes down that comb or cappings lie out. Boxes are named by their marks, parted by commas;
 /// what is no mark is kept as it is written. Refused with HeldBack where one of them is held back
-/// for a dead-out or for disease.
+/// for a dead-out or for disease, or holds frames that are.
 struct SetOutside {
     static constexpr std::string_view name = "set-out";
     using Answer = Id<SetOut>;

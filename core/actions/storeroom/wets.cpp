@@ -19,7 +19,8 @@ Result<HomeAsked> homeAsked(const Read& file, const std::string& part, Day on) {
     for (std::size_t end = words.size() - 1; end > 0; --end)
         if (auto box = markedBox(file, joinedWords(words, 0, end), on))
             return HomeAsked{*std::move(box), joinedWords(words, end, words.size())};
-    if (words.size() < 2) return Refusal{Code::Missing, "hive", {}};
+    if (words.size() < 2)
+        return Refusal{Code::Missing, "hive", {{"form", "M06 H1"}, {"name", part}}};
     return Refusal{Code::NotFound, "boxes", {{"name", words.front()}}};
 }
 

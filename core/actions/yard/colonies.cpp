@@ -1,6 +1,7 @@
 #include "core/actions/yard/colonies.h"
 
 #include "core/actions/storeroom/dead_outs.h"
+#include "core/actions/storeroom/quarantine.h"
 #include "core/storage/queries/yards.h"
 
 namespace combwright {
@@ -18,6 +19,10 @@ Result<Hive> openStand(const Read& file, Id<Hive> id, Day on, const char* field)
     return *hive;
 }
 
+Refusal nobodyLives(const Hive& hive, const char* field) {
+    return {Code::NotFound, field, {{"name", hive.mark.text()}, {"lacks", "colony"}}};
+}
+
 }  // namespace
 
 const Fields& EndColony::fields() {
@@ -32,11 +37,13 @@ Result<Id<Colony>> EndColony::perform(Write& file) const {
     const auto stand = openStand(file, hive, on, "hive");
     if (!stand) return stand.error();
     auto living = colonyIn(file, hive);
-    if (!living) return Refusal{Code::NotFound, "hive", {{"name", stand->mark.text()}}};
+    if (!living) return nobodyLives(*stand, "hive");
     if (on < living->since)
         return Refusal{Code::BeforeItBegan,
                        "on",
                        {{"name", stand->mark.text()}, {"since", isoText(living->since)}}};
+    if (ending == Ending::United || ending == Ending::Sold)
+        if (auto free = demandHiveFree(file, hive, on, "hive"); !free) return free.error();
     if (into) {
         if (ending != Ending::United)
             return Refusal{Code::Contradiction, "into", {{"other", "ending"}}};
@@ -44,7 +51,8 @@ Result<Id<Colony>> EndColony::perform(Write& file) const {
         const auto other = openStand(file, *into, on, "into");
         if (!other) return other.error();
         const auto host = colonyIn(file, *into);
-        if (!host) return Refusal{Code::NotFound, "into", {{"name", other->mark.text()}}};
+        if (!host) return nobodyLives(*other, "into");
+        if (auto free = demandHiveFree(file, *into, on, "into"); !free) return free.error();
         living->unitedInto = host->id;
     }
     living->ended = on;
@@ -74,6 +82,8 @@ Result<Id<Colony>> StartColony::perform(Write& file) const {
                            "on",
                            {{"name", stand->mark.text()}, {"since", isoText(*before.ended)}}};
     std::optional<Id<Colony>> motherColony;
+    if (mother)
+        if (auto free = demandHiveFree(file, *mother, on, "mother"); !free) return free.error();
     if (mother)
         if (const auto from = colonyIn(file, *mother)) motherColony = from->id;
     Colony colony;

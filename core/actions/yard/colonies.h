@@ -10,7 +10,8 @@ namespace combwright {
 /// Writes down that the colony of a hive ended; stand and boxes stay. What was neither united nor
 /// sold is a dead-out: its combs are held until it is explained. Refused with NotFound where
 /// none lives there, with Contradiction where `into` is given and it was not united, with
-/// BeforeItBegan before it came.
+/// BeforeItBegan before it came, with HeldBack where disease is suspected on it, or on the hive it
+/// would be united with, and it would be united or sold.
 struct EndColony {
     static constexpr std::string_view name = "end-colony";
     using Answer = Id<Colony>;
@@ -24,7 +25,7 @@ struct EndColony {
 };
 
 /// Writes down that a colony lives in a hive from now on. Refused with Taken where one does
-/// already.
+/// already, with HeldBack where the mother is under suspicion of disease.
 struct StartColony {
     static constexpr std::string_view name = "start-colony";
     using Answer = Id<Colony>;

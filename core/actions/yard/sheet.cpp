@@ -4,6 +4,7 @@
 
 #include "core/actions/boxes/box_list.h"
 #include "core/actions/boxes/box_steps.h"
+#include "core/actions/storeroom/quarantine.h"
 #include "core/storage/queries/yards.h"
 #include "core/words/shorthand.h"
 
@@ -74,9 +75,12 @@ Result<void> putOn(Write& file, Id<BoxKind> kind, Count boxes, const Hive& hive,
         auto ready = boxesReady(file, kind);
         std::erase_if(ready, [&](const Box& box) { return on < box.since; });
         const BoxSpot top{BoxPlace::OnHive, hive.id, std::nullopt, {}, {}};
-        if (!ready.empty()) {
-            if (auto moved = moveBoxTo(file, ready.front().id, top, on, inspection); !moved)
-                return moved;
+        // Nobody named a box: one that holds held combs is left standing.
+        const auto free = std::find_if(ready.begin(), ready.end(), [&](const Box& box) {
+            return demandMayMove(file, box, top, on).has_value();
+        });
+        if (free != ready.end()) {
+            if (auto moved = moveBoxTo(file, free->id, top, on, inspection); !moved) return moved;
             continue;
         }
         // None is written down as being in the storeroom, yet it was put on: it is a box we had not

@@ -5,6 +5,7 @@
 #include "core/actions/boxes/box_list.h"
 #include "core/actions/boxes/box_steps.h"
 #include "core/actions/storeroom/dead_outs.h"
+#include "core/actions/storeroom/quarantine.h"
 #include "core/storage/queries/yards.h"
 
 namespace combwright {
@@ -85,6 +86,8 @@ Result<Id<Hive>> AddHive::perform(Write& file) const {
     auto neighbours = openHives(file, yard);
     for (const Hive& each : neighbours)
         if (each.mark == hive) return Refusal{Code::Taken, "mark", {{"name", hive.text()}}};
+    if (mother)
+        if (auto free = demandHiveFree(file, *mother, on, "mother"); !free) return free.error();
     const auto list = parseBoxList(file, boxes);
     if (!list) return list.error();
 
@@ -130,6 +133,9 @@ Result<Id<Hive>> CloseHive::perform(Write& file) const {
     if (stand->closed) return Refusal{Code::Closed, "hive", {{"name", stand->mark.text()}}};
     if (on < stand->since)
         return Refusal{Code::BeforeItBegan, "on", {{"since", isoText(stand->since)}}};
+    // Bees that go on living elsewhere carry it there; a loss or a colony destroyed goes nowhere.
+    if (ending == Ending::United || ending == Ending::Sold)
+        if (auto free = demandHiveFree(file, hive, on, "hive"); !free) return free.error();
     const auto standing = boxesOn(file, hive);
     if (boxesTo) {
         if (auto cleared = clearHive(file, *this, standing); !cleared) return cleared.error();
@@ -167,6 +173,8 @@ Result<Id<Hive>> MoveHive::perform(Write& file) const {
     if (on < stand->since)
         return Refusal{Code::BeforeItBegan, "on", {{"since", isoText(stand->since)}}};
     const Id<Yard> to = yard.value_or(stand->yard);
+    if (to != stand->yard)
+        if (auto free = demandHiveFree(file, hive, on, "hive"); !free) return free.error();
     for (Hive& each : openHives(file, stand->yard)) {
         if (each.standOrder <= stand->standOrder) continue;
         each.standOrder -= Count(1);

@@ -37,7 +37,8 @@ struct AddYard {
 
 /// Adds a stand with its mark, its boxes from the floor up and the colony in it: "deep D31, medium
 /// M31". An X after a box sets the excluder on it. Refused with Taken where an open hive of the
-/// yard or a box has that mark, with NotFound where a kind of box is not known.
+/// yard or a box has that mark, with NotFound where a kind of box is not known, with HeldBack where
+/// the mother is under suspicion of disease.
 struct AddHive {
     static constexpr std::string_view name = "add-hive";
     using Answer = Id<Hive>;
@@ -58,7 +59,7 @@ struct AddHive {
 /// step where `boxesTo` says where to. A colony that ends with it, neither united nor sold, is a
 /// dead-out: its combs are held until it is explained. Refused with NotClosed where boxes stand and
 /// nothing is said, with Contradiction where they would go onto the hive itself, and with HeldBack
-/// as MoveBox.
+/// as MoveBox, or where a colony under suspicion of disease would be united or sold.
 struct CloseHive {
     static constexpr std::string_view name = "close-hive";
     using Answer = Id<Hive>;
@@ -73,7 +74,8 @@ struct CloseHive {
     Result<Answer> perform(Write& file) const;
 };
 
-/// Sets a hive at another place in the walking order of its yard, or in another yard.
+/// Sets a hive at another place in the walking order of its yard, or in another yard. Refused with
+/// HeldBack where disease is suspected on it and it would leave its yard.
 struct MoveHive {
     static constexpr std::string_view name = "move-hive";
     using Answer = Id<Hive>;

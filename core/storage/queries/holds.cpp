@@ -4,6 +4,7 @@
 
 #include "core/model/yard/yard.h"
 #include "core/storage/queries/stays.h"
+#include "core/storage/queries/yards.h"
 
 namespace combwright {
 namespace {
@@ -25,7 +26,9 @@ std::vector<std::pair<Id<Box>, Day>> boxesOfColony(const Read& file, const Colon
     // A dead colony's boxes are those that stood there when it ended, also where the hold came
     // later.
     const Day last = colony.ended && *colony.ended < on ? *colony.ended : on;
-    const Day first = std::min(hold.since, last);
+    Day first = std::min(hold.since, last);
+    if (keepsApart(hold) && colony.ended && *colony.ended <= on)
+        first = std::min(first, std::max(colony.since, *colony.ended - days(clearedBeforeEndDays)));
     // A colony that moved in on the very day brought its boxes with it.
     bool followed = false;
     for (const Colony& each : file.where<Colony>({is("hive", colony.hive)}))
@@ -102,6 +105,27 @@ bool anythingApart(const Read& file, Day on) {
         for (const Hold& hold : file.where<Hold>({is("why", why)}))
             if (standsOn(hold, on)) return true;
     return false;
+}
+
+std::optional<Hold> quarantineOn(const Read& file, const HeldThings& held, Id<Hive> hive, Day on) {
+    if (const auto colony = lastColonyIn(file, hive, on))
+        if (const auto holds = held.colonies.find(colony->id.number); holds != held.colonies.end())
+            for (const Hold& hold : holds->second)
+                if (quarantines(hold)) return hold;
+    for (const Box& box : boxesOn(file, hive))
+        if (auto hold = held.quarantine(box.id)) return hold;
+    return std::nullopt;
+}
+
+std::string_view heldByVerdict(const Frame& frame) {
+    if (frame.verdict != Verdict::Hold) return {};
+    if (frame.faults.find('Q') != std::string::npos) return "suspected foulbrood";
+    if (frame.faults.find('D') != std::string::npos) return "dead brood";
+    return word(Verdict::Hold);
+}
+
+std::vector<Frame> heldByVerdict(const Read& file, Id<Box> box) {
+    return file.where<Frame>({is("box", box), is("verdict", Verdict::Hold), isUnknown("retired")});
 }
 
 std::optional<Colony> lastColonyIn(const Read& file, Id<Hive> hive, Day on) {

@@ -4,8 +4,10 @@
 #pragma once
 
 #include <map>
+#include <string_view>
 #include <vector>
 
+#include "core/model/frames/frame.h"
 #include "core/model/season_info.h"
 #include "core/storage/rows.h"
 
@@ -24,6 +26,10 @@ inline bool keepsApart(const Hold& hold) {
 inline bool standsOn(const Hold& hold, Day on) {
     return hold.since <= on && (!hold.lifted || *hold.lifted > on);
 }
+
+/// Boxes cleared off a hive so many days before its colony ended still count as its boxes: what
+/// killed it was in them too. Common practice, no source.
+inline constexpr int clearedBeforeEndDays = 14;
 
 struct HeldThings {
     std::map<std::int64_t, std::vector<Hold>> boxes;   ///< by box, with the holds of its colony
@@ -50,6 +56,16 @@ HeldThings heldThings(const Read& file, Day on);
 
 /// Whether any hold that stands on a day keeps something apart: asked before the dearer question.
 bool anythingApart(const Read& file, Day on);
+
+/// The hold that quarantines a hive: one on the colony that lives there, or lived there last, or on
+/// a box that stands on it.
+std::optional<Hold> quarantineOn(const Read& file, const HeldThings& held, Id<Hive> hive, Day on);
+
+/// Why a frame is held by its own verdict: "dead brood", "suspected foulbrood", else "hold". Empty
+/// where its verdict is another.
+std::string_view heldByVerdict(const Frame& frame);
+/// The frames in use of a box that are held by their own verdict.
+std::vector<Frame> heldByVerdict(const Read& file, Id<Box> box);
 
 /// The colony living in a hive, else the one that ended there last; nothing where none ever lived.
 std::optional<Colony> lastColonyIn(const Read& file, Id<Hive> hive, Day on);
