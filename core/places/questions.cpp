@@ -13,17 +13,14 @@
 #include "core/model/storeroom/equipment.h"
 #include "core/model/storeroom/review.h"
 #include "core/places/box_changes.h"
-#include "core/places/contact_trace.h"
-#include "core/places/dead_outs.h"
 #include "core/places/freezer_questions.h"
 #include "core/places/full_frame.h"
+#include "core/places/held_questions.h"
 #include "core/places/run_balance.h"
-#include "core/places/shelf_comb.h"
 #include "core/storage/queries/constants.h"
 #include "core/storage/queries/holds.h"
 #include "core/storage/queries/names.h"
 #include "core/storage/queries/revisions.h"
-#include "core/storage/queries/stays.h"
 #include "core/storage/queries/yards.h"
 #include "core/words/dead_out_words.h"
 #include "core/words/figures.h"
@@ -117,11 +114,7 @@ class Questions {
         aboutRow<Equipment>(row, &Questions::aboutEquipment);
         aboutRow<SetOut>(row, &Questions::aboutSetOut);
         aboutRow<Colony>(row, &Questions::aboutColony);
-        aboutRow<Hold>(row, &Questions::aboutHold);
-        aboutRow<DeadOut>(row, &Questions::aboutDeadOut);
-        aboutRow<BoxReview>(row, &Questions::aboutStillHeld);
-        aboutRow<FrameCheck>(row, &Questions::aboutCheck);
-        aboutRow<FreezerLoad>(row, &Questions::aboutLeftOut);
+        for (const Question& each : heldQuestions(m_file, row)) put(each.asked, each.says);
         for (const Question& each : freezerQuestions(m_file, row)) put(each.asked, each.says);
         if (row.table != BoxReview::table) return;
         if (const auto review = m_file.find(Id<BoxReview>{row.id}))
@@ -186,129 +179,6 @@ class Questions {
                     ask("%1: bees live on combs that are held back. Answer the dead-out's "
                         "questions, or give them other combs.")
                         .arg(fromUtf8(hive->mark.text())));
-    }
-
-    void aboutHold(const Hold& hold) {
-        if (hold.why != HoldWhy::SuspectedDisease || hold.lifted) return;
-        if (hold.box) aboutHeldBox(hold);
-        const auto colony = m_file.find(hold.colony);
-        const auto hive = colony ? m_file.find(colony->hive) : std::nullopt;
-        if (!hive) return;
-        const auto trace = contactTrace(m_file, hive->id, hold.since);
-        const bool open = trace && !trace->allHeld();
-        put(Asked::TraceContacts,
-            fromUtf8(hive->mark.text()) + QStringLiteral(": ") + quarantineCaution() +
-                QLatin1Char(' ') +
-                (open ? ask("List the contacts, and hold them back with hold-contacts.")
-                      : ask("List the contacts.")));
-    }
-
-    /// Where it stands on a hive that is suspected too, that is what is said.
-    void aboutHeldBox(const Hold& hold) {
-        const auto box = m_file.find(*hold.box);
-        if (!box) return;
-        if (const auto hive = hiveUnder(m_file, box->id, hold.since))
-            if (const auto colony = lastColonyIn(m_file, *hive, hold.since))
-                for (const Hold& each : m_file.where<Hold>({is("colony", colony->id)}))
-                    if (each.why == HoldWhy::SuspectedDisease && standsOn(each, hold.since)) return;
-        put(Asked::TraceContacts,
-            nameOfBox(*box) + QStringLiteral(": ") + quarantineCaution() + QLatin1Char(' ') +
-                ask("List the contacts: every hive it stood on, and what was near it."));
-    }
-
-    void aboutDeadOut(const DeadOut& said) {
-        const auto card = deadOutCard(m_file, said.colony, said.on);
-        if (!card || !card->unanswered()) return;
-        QStringList lacks;
-        for (const std::string_view field : card->stillToAnswer)
-            lacks << (field == "ropy"    ? ask("whether dead brood ropes")
-                      : field == "scale" ? ask("whether there is scale")
-                      : field == "cause" ? ask("what you put it down to")
-                                         : ask("who looked"));
-        QString all = lacks.isEmpty() ? QString() : lacks.takeLast();
-        if (!lacks.isEmpty()) all = lacks.join(QStringLiteral(", ")) + ask(", and ") + all;
-        put(Asked::DeadOutStillHeld,
-            all.isEmpty()
-                ? ask("%1: still held: what was seen does not rule foulbrood out.")
-                      .arg(fromUtf8(card->hive.mark.text()))
-                : ask("%1: still held: say %2.").arg(fromUtf8(card->hive.mark.text()), all));
-    }
-
-    void stayHeld(const Box& box, const std::vector<Frame>& frames) {
-        const bool foulbrood = std::any_of(frames.begin(), frames.end(), [](const Frame& frame) {
-            return frame.faults.find('Q') != std::string::npos;
-        });
-        const QString says = frames.size() == 1
-                                 ? ask("1 frame of %1 stays held (%2). ").arg(nameOfBox(box))
-                                 : ask("%1 frames of %2 stay held (%3). ")
-                                       .arg(static_cast<int>(frames.size()))
-                                       .arg(nameOfBox(box));
-        put(Asked::StayHeld, says.arg(fromUtf8(heldByVerdict(frames.front()))) +
-                                 (foulbrood ? ask("Suspected disease is never overruled.")
-                                            : ask("Release them with a reason: a note.")));
-    }
-
-    /// Frames held by their verdict that the line would have released.
-    void aboutStillHeld(const BoxReview& review) {
-        const auto box = m_file.find(review.box);
-        if (!box) return;
-        auto held = heldByVerdict(m_file, box->id);
-        std::erase_if(held, [&](const Frame& frame) { return frame.reviewed != review.on; });
-        std::size_t said = 0;
-        for (const BoxCount& count : m_file.where<BoxCount>(
-                 {is("box", box->id), is("on_day", review.on),
-                  is("occasion", Occasion::WinterReview), is("verdict", Verdict::Hold)}))
-            said += static_cast<std::size_t>(count.frames.value());
-        if (held.size() <= said || overtaken(m_file, box->id, review.on)) return;
-        held.resize(held.size() - said);
-        stayHeld(*box, held);
-    }
-
-    void aboutCheck(const FrameCheck& check) {
-        const auto box = m_file.find(check.box);
-        if (!box || check.occasion != Occasion::WinterReview || !check.verdict ||
-            check.verdict == Verdict::Hold)
-            return;
-        std::vector<Frame> stay;
-        std::int64_t free = 0;
-        for (const Frame& frame : m_file.where<Frame>({is("box", box->id), isUnknown("retired")})) {
-            const bool meant = check.frame ? frame.id == *check.frame
-                                           : !frame.position && (check.faults.empty() ||
-                                                                 frame.faults == check.faults);
-            if (!meant) continue;
-            if (frame.verdict == Verdict::Hold && frame.reviewed == check.on)
-                stay.push_back(frame);
-            else
-                ++free;
-        }
-        // Of so many the free ones are taken first.
-        const auto most =
-            check.howMany ? std::max<std::int64_t>(check.howMany->value() - free, 0) : 1;
-        if (static_cast<std::int64_t>(stay.size()) > most)
-            stay.resize(static_cast<std::size_t>(most));
-        if (!stay.empty()) stayHeld(*box, stay);
-    }
-
-    /// All comb of a box went into the freezer but what is held.
-    void aboutLeftOut(const FreezerLoad& load) {
-        const auto round = m_file.find(load.round);
-        if (!round || round->out || load.stale || !load.box || !load.faults.empty()) return;
-        const ShelfBox box = shelfBox(m_file, *load.box, round->in);
-        bool heldInside = false;
-        for (const ShelfFrame& each : box.frames)
-            if (each.load == load.id && each.held) heldInside = true;
-        const auto rest = framesMeant(box.frames, std::nullopt, {});
-        const bool allIn = std::all_of(rest.begin(), rest.end(),
-                                       [&](std::size_t at) { return box.frames[at].held; });
-        const auto held =
-            std::count_if(box.frames.begin(), box.frames.end(),
-                          [](const ShelfFrame& each) { return each.held && !each.load; });
-        if (heldInside || !allIn || held == 0) return;
-        put(Asked::LeftOutHeld,
-            (held == 1 ? ask("%1: %2 frame was left out because it is held.")
-                       : ask("%1: %2 frames were left out because they are held."))
-                .arg(fromUtf8(box.name))
-                .arg(static_cast<int>(held)));
     }
 
     void aboutVisit(const Visit& visit) {

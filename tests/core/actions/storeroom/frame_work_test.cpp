@@ -52,7 +52,7 @@ TEST_F(FramesWorkedOn, ManyAreJudgedInOneStep) {
 
 TEST_F(FramesWorkedOn, WhatIsHeldNeedsAReasonThatStaysOnTheComb) {
     EXPECT_EQ(outcome(judge(R"("boxes":"D1","seen":"dead brood","verdict":"melt")")),
-              "missing note");
+              "held_back note");
     done(judge(
         R"("boxes":"D1","seen":"D","how_many":1,"verdict":"melt","note":"inspector saw it")"));
     EXPECT_EQ(frames("D1"),

@@ -93,7 +93,7 @@ TEST_F(FreezerDeeds, HeldCombSharesNoRound) {
     Season season = shed();
     judge(season, "D1", 4, Verdict::Hold, "D");
     playAll(season,
-            R"({"do":"hold-back","on":"2027-11-02","reason":"suspected disease","box":"D2"})");
+            R"({"do":"hold-back","on":"2027-11-02","reason":"dead-out unexplained","box":"D2"})");
     const auto mixed =
         refused(season, R"({"do":"freeze-frames","on":"2028-01-10","boxes":"M01, D2"})");
     EXPECT_EQ(mixed.code, Code::Contradiction);
