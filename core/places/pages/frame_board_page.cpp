@@ -73,7 +73,8 @@ TableRow boxRow(const BoardRow& row) {
         if (!frame.found) continue;
         keep += frame.state.kind == FrameState::Kind::Keep ? 1 : 0;
         held += frame.held ? 1 : 0;
-        if (frame.state.letter != 0) ++letters[frame.state.letter];
+        // Held or not, what was seen of it stands in the row.
+        if (const char letter = gravestLetter(frame.faults)) ++letters[letter];
     }
     QStringList classes;
     for (const Fault& fault : faults())

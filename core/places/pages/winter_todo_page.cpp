@@ -27,14 +27,15 @@ void addBoxes(Page& page, const QString& title, const std::vector<TodoBox>& boxe
     page.blocks.emplace_back(block);
 }
 
-QString workText(Verdict verdict) {
+QString workText(Verdict verdict, bool combGone) {
     switch (verdict) {
         case Verdict::Scrape:
             return todoWord("scrape");
         case Verdict::Repair:
             return todoWord("repair");
         case Verdict::Refit:
-            return todoWord("refit: comb into the pot, new foundation");
+            return combGone ? todoWord("refit: new foundation")
+                            : todoWord("refit: comb into the pot, new foundation");
         case Verdict::Freeze:
             return todoWord("freeze");
         case Verdict::Melt:
@@ -66,10 +67,11 @@ void addFrames(Page& page, const QString& title, const std::vector<TodoFrames>& 
     block.title = title;
     block.columns = 1;
     for (const TodoFrames& each : frames)
-        block.lines.push_back({QStringLiteral("%1 %2: %3")
-                                   .arg(each.frames)
-                                   .arg(frameText(each.kind), workText(each.verdict)),
-                               partsText(each.parts)});
+        block.lines.push_back(
+            {QStringLiteral("%1 %2: %3")
+                 .arg(each.frames)
+                 .arg(frameText(each.kind), workText(each.verdict, each.combGone)),
+             partsText(each.parts)});
     page.blocks.emplace_back(block);
 }
 
