@@ -9,6 +9,7 @@
 #include "core/places/pages/page_text.h"
 #include "core/places/pages/stock_page.h"
 #include "core/places/pages/winter_todo_page.h"
+#include "core/storage/queries/machines.h"
 #include "core/storage/season.h"
 #include "core/words/words.h"
 
@@ -56,6 +57,7 @@ QJsonObject framesObject(const FramesOfKind& kind) {
                        {QStringLiteral("melted"), count(kind.melted)},
                        {QStringLiteral("burnt"), count(kind.burnt)},
                        {QStringLiteral("sold"), count(kind.sold)},
+                       {QStringLiteral("gone"), count(kind.gone)},
                        {QStringLiteral("ever"), count(kind.ever())},
                        {QStringLiteral("boxes_counted"), count(kind.boxesCounted)},
                        {QStringLiteral("boxes_not_counted"), count(kind.boxesNotCounted)}};
@@ -87,6 +89,20 @@ QJsonObject boxesObject(const BoxStock& kind) {
             {QStringLiteral("not_counted"), count(kind.notCounted)}};
 }
 
+/// What a machine holds of each kind of frame.
+QJsonArray holdings(const Read& file, const Equipment& machine) {
+    QJsonArray all;
+    if (!isMachine(machine.item)) return all;
+    for (const Equipment& row : machineRows(file, machine.item, machine.name)) {
+        if (!row.holds) continue;
+        const auto frame = file.find(row.frameKind);
+        all.append(QJsonObject{{QStringLiteral("frame"),
+                                frame ? QJsonValue(fromUtf8(frame->code.text())) : QJsonValue()},
+                               {QStringLiteral("holds"), count(row.holds)}});
+    }
+    return all;
+}
+
 QJsonObject kindObject(const Read& file, const Equipment& kind, const std::optional<Day>& counted) {
     const auto frame = file.find(kind.frameKind);
     return {
@@ -100,6 +116,7 @@ QJsonObject kindObject(const Read& file, const Equipment& kind, const std::optio
         {QStringLiteral("coldest_c"),
          kind.coldest ? QJsonValue(kind.coldest->celsius()) : QJsonValue()},
         {QStringLiteral("holds"), count(kind.holds)},
+        {QStringLiteral("holdings"), holdings(file, kind)},
         {QStringLiteral("radius_mm"), kind.radius ? QJsonValue(kind.radius->mm()) : QJsonValue()},
         {QStringLiteral("rpm"), count(kind.rpm)},
         {QStringLiteral("capacity_g"),
@@ -159,6 +176,7 @@ QJsonArray todoFrames(const std::vector<TodoFrames>& frames) {
                 {QStringLiteral("frames"), count(part.frames)}});
         array.append(QJsonObject{{QStringLiteral("frame"), fromUtf8(each.kind.code.text())},
                                  {QStringLiteral("verdict"), choiceKey(each.verdict)},
+                                 {QStringLiteral("comb_gone"), each.combGone},
                                  {QStringLiteral("frames"), count(each.frames)},
                                  {QStringLiteral("where"), parts}});
     }

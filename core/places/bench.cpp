@@ -83,6 +83,9 @@ QString changeText(const BoxChange& change) {
             return benchText("counted on %1").arg(dayAndMonth(change.on));
         case BoxChange::What::Looked:
             return benchText("looked into on %1").arg(dayAndMonth(change.on));
+        case BoxChange::What::FramesMoved:
+        case BoxChange::What::FramesWorked:
+            break;  // of single frames: shown on them
         case BoxChange::What::Reviewed:
             return benchText("looked through again on %1").arg(dayAndMonth(change.on));
     }

@@ -195,9 +195,12 @@ BoardFrame RowMaker::boardFrame(const Frame& frame, const BoardRow& row) const {
     if (frame.capped) shown.capped = frame.capped->value();
     shown.mark = frame.mark;
     shown.wet = frame.wet.value_or(false);
-    shown.held = m_made.held.holds(frame) || frame.verdict == Verdict::Hold;
+    const bool byHold = m_made.held.holds(frame);
+    shown.held = byHold || frame.verdict == Verdict::Hold;
     shown.use = useOf(frame, shown.held);
-    if (const char letter = gravestLetter(frame.faults))
+    if (byHold)
+        shown.state = {FrameState::Kind::Held, 0, Verdict::Keep};
+    else if (const char letter = gravestLetter(frame.faults))
         shown.state = {FrameState::Kind::Letter, letter, Verdict::Keep};
     else if (frame.verdict && *frame.verdict != Verdict::Keep)
         shown.state = {FrameState::Kind::ToDo, 0, *frame.verdict};

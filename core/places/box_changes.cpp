@@ -13,6 +13,26 @@ bool keepsContents(BoxPlace place) {
     return place == BoxPlace::Storeroom || place == BoxPlace::Freezer;
 }
 
+/// What was done to frames of the box after a day. Those found missing are a count's matter.
+std::vector<BoxChange> frameDeeds(const Read& file, Id<Box> box, Day day) {
+    using What = BoxChange::What;
+    std::vector<BoxChange> deeds;
+    const auto add = [&](What what, Day on) {
+        if (on > day) deeds.push_back({what, on});
+    };
+    for (const char* end : {"from_box", "to_box"})
+        for (const FrameMove& move : file.where<FrameMove>({is(end, box)}))
+            add(What::FramesMoved, move.on);
+    for (const Frame& frame : file.where<Frame>({is("box", box)}))
+        if (frame.retired && *frame.retired != Retired::Missing && frame.retiredOn)
+            add(What::FramesWorked, *frame.retiredOn);
+    for (const FrameCheck& check : file.where<FrameCheck>({is("box", box)}))
+        add(What::FramesWorked, check.on);
+    for (const RawWax& wax : file.where<RawWax>({is("box", box)}))
+        if (wax.source == RawWaxSource::OldComb) add(What::FramesWorked, wax.on);
+    return deeds;
+}
+
 bool changesContents(const BoxMove& move) {
     return move.fromPlace && !(keepsContents(*move.fromPlace) && keepsContents(move.toPlace));
 }
@@ -43,9 +63,15 @@ std::vector<BoxChange> changesOfBox(const Read& file, Id<Box> box, Day day, Day 
 }
 
 std::optional<BoxChange> overtaken(const Read& file, Id<Box> box, Day day) {
+    std::optional<BoxChange> first;
     for (const BoxChange& change : changesOfBox(file, box, day, Day::max()))
-        if (change.what != BoxChange::What::Looked) return change;
-    return std::nullopt;
+        if (change.what != BoxChange::What::Looked) {
+            first = change;
+            break;
+        }
+    for (const BoxChange& change : frameDeeds(file, box, day))
+        if (!first || change.on < first->on) first = change;
+    return first;
 }
 
 std::optional<Count> usualFramesIn(const Read& file, Id<BoxKind> kind, Id<Box> butNot) {

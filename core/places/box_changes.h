@@ -11,10 +11,12 @@ namespace combwright {
 
 struct BoxChange {
     enum class What {
-        Moved,    ///< onto a hive, off one, lent …; not from shelf to shelf
-        Counted,  ///< outside the bench
-        Looked,   ///< before a pull
-        Reviewed  ///< looked through again
+        Moved,        ///< onto a hive, off one, lent …; not from shelf to shelf
+        Counted,      ///< outside the bench
+        Looked,       ///< before a pull
+        Reviewed,     ///< looked through again
+        FramesMoved,  ///< frames were taken out or hung in
+        FramesWorked  ///< frames were melted, burnt, sold, or looked at one by one
     };
     What what = What::Moved;
     Day on;
@@ -23,11 +25,13 @@ struct BoxChange {
     bool operator==(const BoxChange&) const = default;
 };
 
-/// In order of the days, those after `day` and up to `until`.
+/// In order of the days, those after `day` and up to `until`; of the box as a whole, without what
+/// was done to single frames.
 std::vector<BoxChange> changesOfBox(const Read& file, Id<Box> box, Day day, Day until);
 
-/// The first day after `day` on which the box was moved, or looked through again: a review of
-/// `day` that is written down later no longer tells of the frames in it.
+/// The first day after `day` on which the box was moved, counted or looked through again, or frames
+/// of it were moved, worked on or looked at: a review of `day` that is written down later no longer
+/// tells of the frames in it.
 std::optional<BoxChange> overtaken(const Read& file, Id<Box> box, Day day);
 
 /// How many frames the keeper runs in boxes of a kind: the number most boxes hold whose frames were

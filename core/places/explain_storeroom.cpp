@@ -81,8 +81,9 @@ std::vector<Explained> explainStock(const Stock& stock) {
         step(line.working, "frames_burnt", each.burnt);
         step(line.working, "frames_sold", each.sold);
         step(line.working, "frames_missing", each.missing);
+        step(line.working, "frames_gone", each.gone, "in boxes that are gone, scrapped or burnt");
         step(line.working, "frames_kept", each.kept,
-             "ever entered − melted − burnt − sold − missing");
+             "ever entered − melted − burnt − sold − missing − gone");
         step(line.working, "frames_in_nests", each.inNests);
         step(line.working, "frames_lent", each.lent);
         step(line.working, "frames_free", each.use.sum(), "kept − in nests − lent");

@@ -50,10 +50,10 @@ struct RowState {
 /// CameOrWent are frames hung in or taken out, on a day nobody wrote down.
 enum class BoardChange { Move, Count, Look, Check, CameOrWent, FreezerStay };
 
-/// The one thing a frame is counted as: the gravest letter on it; without letters what is to be
-/// done; else kept, or not looked through yet.
+/// The one thing a frame is counted as: held by a hold, of its box or its own; else the gravest
+/// letter on it; without letters what is to be done; else kept, or not looked through yet.
 struct FrameState {
-    enum class Kind { Keep, Letter, ToDo, NotLookedThrough } kind = Kind::Keep;
+    enum class Kind { Keep, Letter, ToDo, NotLookedThrough, Held } kind = Kind::Keep;
     char letter = 0;                  ///< only with Letter
     Verdict verdict = Verdict::Keep;  ///< only with ToDo
     auto operator<=>(const FrameState&) const = default;

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <map>
+#include <set>
 
 #include "core/places/frame_use.h"
 #include "core/storage/queries/holds.h"
@@ -9,10 +10,22 @@
 namespace combwright {
 namespace {
 
-void enter(FrameLedgerRow& row, const Frame& frame) {
+/// Boxes that are gone, scrapped or burnt: what hangs in them went with them.
+std::set<std::int64_t> boxesGone(const Read& file) {
+    std::set<std::int64_t> gone;
+    for (const Box& box : file.all<Box>())
+        if (!inUse(box)) gone.insert(box.id.number);
+    return gone;
+}
+
+bool wentWithBox(const std::set<std::int64_t>& gone, const Frame& frame) {
+    return frame.box && gone.contains(frame.box->number);
+}
+
+void enter(FrameLedgerRow& row, const Frame& frame, bool gone) {
     ++row.in;
     if (!frame.retired) {
-        ++row.kept;
+        ++(gone ? row.gone : row.kept);
         return;
     }
     switch (*frame.retired) {
@@ -79,9 +92,10 @@ bool FrameLedger::conserved() const {
 FrameLedger frameLedger(const Read& file) {
     FrameLedger ledger;
     std::map<std::int64_t, FrameLedgerRow> byKind;
+    const auto gone = boxesGone(file);
     for (const Frame& frame : file.all<Frame>()) {
-        enter(byKind[frame.kind.number], frame);
-        enter(ledger.total, frame);
+        enter(byKind[frame.kind.number], frame, wentWithBox(gone, frame));
+        enter(ledger.total, frame, wentWithBox(gone, frame));
     }
     ledger.rows = inOrder(file, byKind);
     return ledger;
@@ -90,8 +104,10 @@ FrameLedger frameLedger(const Read& file) {
 std::vector<FrameClasses> frameClasses(const Read& file, Day on) {
     const HeldThings held = heldThings(file, on);
     std::map<std::int64_t, FrameClasses> byKind;
+    const auto gone = boxesGone(file);
     for (const Frame& frame : file.where<Frame>({isUnknown("retired")}))
-        enter(byKind[frame.kind.number], useOf(frame, held.holds(frame)));
+        if (!wentWithBox(gone, frame))
+            enter(byKind[frame.kind.number], useOf(frame, held.holds(frame)));
     return inOrder(file, byKind);
 }
 

@@ -1,5 +1,5 @@
 // Every frame that ever came is kept, or its going is written down: in = kept + melted + burnt +
-// sold + missing. Nobody is asked to number a frame for it.
+// sold + missing + gone. Nobody is asked to number a frame for it.
 #pragma once
 
 #include <vector>
@@ -14,7 +14,8 @@ struct FrameLedgerRow {
     int in = 0;  ///< ever came
     int kept = 0;
     int melted = 0, burnt = 0, sold = 0, missing = 0;
-    bool conserved() const { return in == kept + melted + burnt + sold + missing; }
+    int gone = 0;  ///< with their box; they are kept again once it is back
+    bool conserved() const { return in == kept + melted + burnt + sold + missing + gone; }
 };
 
 struct FrameLedger {
@@ -23,7 +24,7 @@ struct FrameLedger {
     bool conserved() const;
 };
 
-/// As the file stands. One query.
+/// As the file stands. Two queries.
 FrameLedger frameLedger(const Read& file);
 
 /// How so many frames of a kind may be used: one row a kind, one number a use.
@@ -35,7 +36,7 @@ struct FrameClasses {
     int all() const { return usable() + held + lost + unknown; }
 };
 
-/// Frames in use by class, whatever box or shelf they are in.
+/// Frames in use by class, whatever box still about or shelf they are in.
 std::vector<FrameClasses> frameClasses(const Read& file, Day on);
 
 }  // namespace combwright

@@ -2,9 +2,11 @@
 
 #include <algorithm>
 #include <map>
+#include <set>
 #include <tuple>
 
 #include "core/storage/queries/constants.h"
+#include "core/storage/queries/machines.h"
 #include "core/trade/storeroom/cold.h"
 #include "core/trade/storeroom/freezer.h"
 
@@ -47,8 +49,13 @@ class Lane {
         m_lane.hoursSource = hours ? constantSource(*hours) : std::string();
         m_lane.temperatureC = constantOr(file, "freezer_temperature_c", {}, on, usualFreezerC);
         for (const FrameKind& kind : file.all<FrameKind>()) m_kinds[kind.id.number] = kind;
-        for (const Equipment& each : file.where<Equipment>({is("item", EquipmentItem::Freezer)}))
+        for (const Equipment& each : machinesOf(file, EquipmentItem::Freezer))
             if (each.since <= on) m_lane.freezers.push_back(each);
+        std::set<std::int64_t> living;
+        for (const Colony& colony : file.all<Colony>())
+            (colony.ended && *colony.ended <= on ? m_deadStands : living)
+                .insert(colony.hive.number);
+        for (const std::int64_t hive : living) m_deadStands.erase(hive);
     }
 
     FreezerLane gathered() && {
@@ -90,7 +97,10 @@ class Lane {
     void sortInto(const ShelfBox& box) {
         const bool stored = !box.box || box.box->place == BoxPlace::Storeroom ||
                             box.box->place == BoxPlace::Freezer || box.box->place == BoxPlace::Wet;
-        if (!stored) return;
+        // A dead-out's combs on their own stand: no bees keep the moths out of them any more.
+        const bool onDeadStand = box.box && box.box->place == BoxPlace::OnHive && box.box->hive &&
+                                 m_deadStands.contains(box.box->hive->number);
+        if (!stored && !onDeadStand) return;
         // Alike frames of a box stand together, whatever order they were counted in.
         std::vector<ShelfFrame> frames = box.frames;
         std::stable_sort(frames.begin(), frames.end(),
@@ -99,7 +109,8 @@ class Lane {
                                     std::tie(b.frame.kind.number, b.food);
                          });
         for (const ShelfFrame& each : frames) {
-            if (each.load) continue;
+            // What nobody explained yet stays where it stands.
+            if (each.load || (onDeadStand && each.held)) continue;
             if (each.frozen) {
                 ++m_lane.frozenCombs;
             } else if (each.held) {
@@ -174,9 +185,15 @@ class Lane {
 
     void plan() {
         std::vector<FreezerFrames> planned;
+        const auto known = [&](const Equipment& freezer) {
+            if (freezer.litres) return true;
+            const auto rows = machineRows(m_file, freezer.item, freezer.name);
+            return std::any_of(rows.begin(), rows.end(),
+                               [](const Equipment& row) { return row.holds.has_value(); });
+        };
         // The first freezer that somebody measured or counted; with none nothing is planned.
         for (const Equipment& freezer : m_lane.freezers) {
-            if (m_lane.freezer && (m_lane.freezer->holds || m_lane.freezer->litres)) break;
+            if (m_lane.freezer && known(*m_lane.freezer)) break;
             m_lane.freezer = freezer;
         }
         std::map<std::int64_t, std::int64_t> holds;
@@ -245,6 +262,7 @@ class Lane {
     const Read& m_file;
     FreezerLane m_lane;
     std::map<std::int64_t, FrameKind> m_kinds;
+    std::set<std::int64_t> m_deadStands;  ///< hives whose last colony ended
 };
 
 }  // namespace
@@ -253,13 +271,14 @@ ColdProof coldProof(const Read& file, const FreezerRound& round) {
     ColdProof proof;
     proof.temperatureC = constantOr(file, "freezer_temperature_c", {}, round.in, usualFreezerC);
     proof.assumed = true;
-    std::optional<Temperature> said = round.temperature;
-    if (!said)
-        if (const auto freezer = file.find(round.freezer)) said = freezer->coldest;
-    if (said) {
-        proof.temperatureC = said->celsius();
+    if (round.temperature) {
+        proof.temperatureC = round.temperature->celsius();
         proof.assumed = false;
-        proof.measured = !round.temperature || round.measured.value_or(false);
+        proof.measured = round.measured.value_or(false);
+    } else if (const auto freezer = file.find(round.freezer); freezer && freezer->coldest) {
+        // What it can do was measured once; of this round nobody measured anything.
+        proof.temperatureC = freezer->coldest->celsius();
+        proof.byFreezer = true;
     }
     proof.stayedHours =
         hoursInside(round, constantOr(file, "freezer_hours", {}, round.in, usualFreezerHours));
@@ -283,11 +302,17 @@ std::optional<FreezerRoom> freezerRoom(const Read& file, const Equipment& freeze
                                        const FrameKind& kind, Day on) {
     FreezerRoom room{kind.id, kind.name.text()};
     const double each = litresOf(file, kind, on);
-    if (freezer.holds) {
-        room.holds = freezer.holds->value();
-        room.counted = !freezer.frameKind || *freezer.frameKind == kind.id;
-        if (room.counted) return room;
-        const auto counted = file.find(freezer.frameKind);
+    auto own = holdingOf(file, freezer, kind.id);
+    if (!own) own = holdingOf(file, freezer, std::nullopt);
+    if (own) {
+        room.holds = own->holds->value();
+        room.counted = true;
+        return room;
+    }
+    for (const Equipment& row : machineRows(file, freezer.item, freezer.name)) {
+        if (!row.holds) continue;
+        room.holds = row.holds->value();
+        const auto counted = file.find(row.frameKind);
         const double countedLitres = counted ? litresOf(file, *counted, on) : 0;
         if (countedLitres <= 0 || each <= 0) return std::nullopt;
         const auto fit = freezerHolds(static_cast<double>(room.holds) * countedLitres, each, 1);
@@ -301,6 +326,12 @@ std::optional<FreezerRoom> freezerRoom(const Read& file, const Equipment& freeze
     if (!fit) return std::nullopt;
     room.holds = *fit;
     return room;
+}
+
+std::optional<Count> freezerHolding(const Read& file, const Equipment& freezer,
+                                    std::optional<Id<FrameKind>> kind) {
+    const auto row = holdingOf(file, freezer, kind);
+    return row ? row->holds : std::nullopt;
 }
 
 bool waitsForCold(const ShelfFrame& frame) {

@@ -24,8 +24,9 @@ struct ColdProof {
     ColdDoubt doubt = ColdDoubt::TimeNotKnown;
     std::optional<double> stayedHours;
     double temperatureC = 0;
-    bool measured = false;  ///< by a thermometer inside, else the dial
-    bool assumed = false;   ///< nobody said: the usual of a household freezer
+    bool measured = false;   ///< by a thermometer inside, else the dial
+    bool assumed = false;    ///< nobody said: what the freezer can do, else the usual of one
+    bool byFreezer = false;  ///< assumed from what the freezer can do
     std::optional<double> lagHours, killHours, coreC;  ///< none where it is too warm
 
     bool enough() const { return doubt == ColdDoubt::None; }
@@ -50,6 +51,10 @@ struct FreezerRoom {
 /// the bulk of the frame. Nothing where neither count nor litres, or no measures, are known.
 std::optional<FreezerRoom> freezerRoom(const Read& file, const Equipment& freezer,
                                        const FrameKind& kind, Day on);
+
+/// The keeper's own count of a kind, or of any kind; nothing where nobody counted that.
+std::optional<Count> freezerHolding(const Read& file, const Equipment& freezer,
+                                    std::optional<Id<FrameKind>> kind);
 
 /// So many frames of one box that are alike to the freezer.
 struct FreezerFrames {

@@ -44,11 +44,12 @@ void aboutIn(const Read& file, const FreezerRound& round, std::vector<Question>&
         }
     // The share of several kinds is a sum of fractions; a full one may come out a hair over.
     if (!known || full <= 1 + 1e-9) return;
-    list.push_back({Asked::FreezerOverfull,
-                    askCold("%1 frames are in the freezer; by what is known of it %2 of this kind "
-                            "fit. If they do, enter how many it holds.")
-                        .arg(frames)
-                        .arg(fits)});
+    list.push_back(
+        {Asked::FreezerOverfull,
+         askCold("In the freezer: %1; by what is known of it %2 of this kind fit. If they "
+                 "do, enter how many it holds.")
+             .arg(frames == 1 ? askCold("1 frame") : askCold("%1 frames").arg(frames))
+             .arg(fits)});
 }
 
 void aboutLoad(const Read& file, const FreezerLoad& load, std::vector<Question>& list) {
@@ -59,11 +60,12 @@ void aboutLoad(const Read& file, const FreezerLoad& load, std::vector<Question>&
     for (const ShelfFrame& each : box.frames)
         if (each.load == load.id && each.wet) ++wet;
     if (wet == 0) return;
-    list.push_back({Asked::WetIntoFreezer,
-                    askCold("%1: %2 wet combs went into the freezer. Dry them first, one or two "
-                            "days in moving air, or they mould when they come out.")
-                        .arg(fromUtf8(box.name))
-                        .arg(wet)});
+    list.push_back(
+        {Asked::WetIntoFreezer,
+         askCold("%1: wet comb went into the freezer, %2 of it. Dry comb first, one or two "
+                 "days in moving air, or it moulds when it comes out.")
+             .arg(fromUtf8(box.name))
+             .arg(wet == 1 ? askCold("1 frame") : askCold("%1 frames").arg(wet))});
 }
 
 void aboutGivenBack(const Read& file, const BoxMove& move, std::vector<Question>& list) {

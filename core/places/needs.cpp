@@ -227,14 +227,16 @@ class Reckoner {
         line.plan = item;
         line.inUse = there.inUse;
         line.held = there.held;
-        line.pieces.there = there.there();
+        // What a living hive stands on is there for its colony, not for a split.
+        const bool forColonies = item.perColony && item.perColony->value() > 0;
+        line.pieces.there = there.there() - (forColonies ? 0 : there.inUse.value_or(0));
         line.pieces.inRepair = there.inRepair.value_or(0);
         line.pieces.known = there.wholly;
         note(&line.working, "on_hand", static_cast<double>(there.onHand.value_or(0)), "",
              there.onHand ? "counted in the shed" : "nobody counted the shed");
         if (there.inUse)
             note(&line.working, "on_hives", static_cast<double>(*there.inUse), "",
-                 "counted from the hives");
+                 forColonies ? "counted from the hives" : "stay where they are, not counted");
         if (there.onEmptyHives)
             note(&line.working, "on_empty_hives", static_cast<double>(*there.onEmptyHives), "",
                  "no colony lives there, and none is held back");

@@ -54,6 +54,7 @@ constexpr std::array askedKeys{
     std::pair{Asked::ReviewOvertaken, std::string_view("review_overtaken")},
     std::pair{Asked::ReviewedTwice, std::string_view("reviewed_twice")},
     std::pair{Asked::FoundAgain, std::string_view("found_again")},
+    std::pair{Asked::MuchScraped, std::string_view("much_scraped")},
     std::pair{Asked::TwoDepths, std::string_view("two_depths")},
     std::pair{Asked::FoundationUsedUp, std::string_view("foundation_used_up")},
     std::pair{Asked::NotColdEnough, std::string_view("not_cold_enough")},
@@ -71,6 +72,10 @@ constexpr int broodJumpDays = 14;
 constexpr double fewestInSample = 50;
 constexpr double mostInSample = 2000;
 constexpr double mostFedG = 25'000;
+/// Of one box. Common practice, no source: a box gives tens of grams, a neglected one a few
+/// hundred.
+constexpr double mostScrapingsG = 1000;
+constexpr double mostPropolisG = 500;
 /// A box over this many times its full mass is not only a good year.
 constexpr double heavyAllowance = 1.25;
 constexpr double bucketAllowance = 1.15;
@@ -125,6 +130,8 @@ class Questions {
     void lookOver(const std::vector<RowChange>& rows) {
         for (const RowChange& row : rows) {
             if (row.table == BoxCount::table) m_counted = true;
+            // An empty box is counted too, though there is no class of frames to write down.
+            if (row.table == BoxReview::table && row.kind == ChangeKind::Added) m_counted = true;
             if (row.table != Frame::table) continue;
             m_framesWorkedOn = true;
             if (row.kind == ChangeKind::Added) ++m_newFrames;
@@ -415,6 +422,17 @@ class Questions {
                 ask("%1 was looked through on that day already; this line now stands instead, its "
                     "scrapings too. The first is in the history, and undo brings it back.")
                     .arg(name));
+        const auto tooMuch = [](const std::optional<Known<Mass>>& mass, double most) {
+            return mass && mass->value && gramsOf(*mass) > most;
+        };
+        if (tooMuch(review.scrapings, mostScrapingsG))
+            put(Asked::MuchScraped,
+                ask("%1: %2 of scrapings off one box is much. A slip of the pen?")
+                    .arg(name, massText(gramsOf(*review.scrapings), review.scrapings->how)));
+        if (tooMuch(review.propolis, mostPropolisG))
+            put(Asked::MuchScraped,
+                ask("%1: %2 of propolis off one box is much. A slip of the pen?")
+                    .arg(name, massText(gramsOf(*review.propolis), review.propolis->how)));
         if (const auto since = overtaken(m_file, box->id, review.on)) {
             const QString says =
                 since->what == BoxChange::What::Reviewed
@@ -423,6 +441,14 @@ class Questions {
                 : since->what == BoxChange::What::Counted
                     ? ask("%1 was counted on %2, so this older line is kept as it was typed and "
                           "its frames stay as they were counted then.")
+                : since->what == BoxChange::What::FramesMoved
+                    ? ask("Frames went into or out of %1 on %2, so this older line is kept as it "
+                          "was "
+                          "typed and no frame is changed by it. Look it through again.")
+                : since->what == BoxChange::What::FramesWorked
+                    ? ask("Frames of %1 were worked on or looked at on %2, so this older line is "
+                          "kept "
+                          "as it was typed and no frame is changed by it. Look it through again.")
                     : ask("%1 was moved on %2, so this older line is kept as it was typed and its "
                           "frames stay as they are. Look it through again when it is back.");
             put(Asked::ReviewOvertaken, says.arg(name, dayText(since->on)));

@@ -35,6 +35,7 @@ enum class Asked {
     ReviewOvertaken,    ///< a look at the bench older than what the box went through since
     ReviewedTwice,      ///< a second look on the same day replaced the first
     FoundAgain,         ///< more frames than known, where some of the box were melted or burnt
+    MuchScraped,        ///< over 1 kg of scrapings or 500 g of propolis off one box
     TwoDepths,          ///< frames of another kind than the box is made for
     FoundationUsedUp,   ///< the last sheet counted went into a frame
     NotColdEnough,      ///< a round came out before the cold had killed

@@ -6,6 +6,7 @@
 
 #include "core/model/storeroom/review.h"
 #include "core/storage/queries/holds.h"
+#include "core/storage/queries/machines.h"
 
 namespace combwright {
 namespace {
@@ -121,7 +122,10 @@ class Counter {
         const std::vector<Box> boxes = m_file.all<Box>();
         findNests(boxes);
         for (const Box& box : boxes) {
-            if (!inUse(box)) continue;
+            if (!inUse(box)) {
+                m_gone.insert(box.id.number);
+                continue;
+            }
             StockBox each{box, standsOf(box), m_held.holds(box.id),
                           counted.contains(box.id.number)};
             const BoxKind& kind = m_boxKinds.at(box.kind.number);
@@ -186,6 +190,10 @@ class Counter {
                                                       : sum.missing);
                 continue;
             }
+            if (frame.box && m_gone.contains(frame.box->number)) {
+                ++sum.gone;
+                continue;
+            }
             ++sum.kept;
             const auto found = frame.box ? m_byId.find(frame.box->number) : m_byId.end();
             const StockBox* box = found == m_byId.end() ? nullptr : &m_stock.boxes[found->second];
@@ -212,7 +220,9 @@ class Counter {
         m_stock.equipment.resize(words.size());
         for (std::size_t item = 0; item < words.size(); ++item)
             m_stock.equipment[item].item = static_cast<EquipmentItem>(item);
+        std::set<std::pair<EquipmentItem, std::string>> machines;
         for (Equipment& each : m_file.all<Equipment>()) {
+            if (isMachine(each.item) && !machines.emplace(each.item, each.name).second) continue;
             EquipmentStock& sum = m_stock.equipment[static_cast<std::size_t>(each.item)];
             const auto on = counted.find(each.id.number);
             if (sum.kinds.empty()) sum.wholly = true;
@@ -254,6 +264,7 @@ class Counter {
     std::map<std::int64_t, BoxStock> m_kinds;
     std::map<std::int64_t, FramesOfKind> m_frames;
     std::set<std::int64_t> m_nests;
+    std::set<std::int64_t> m_gone;  ///< boxes no longer about
     std::map<std::int64_t, std::size_t> m_byId;
     std::int64_t m_nucleiInUse = 0;
     Stock m_stock;

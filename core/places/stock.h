@@ -64,16 +64,17 @@ class UseCounts {
 };
 
 /// Frames of one kind. Kept: here or on a hive. Every frame ever entered is kept, melted, burnt,
-/// sold or missing.
+/// sold, missing, or gone with its box.
 struct FramesOfKind {
     FrameKind kind;
     UseCounts use;                              ///< of those free: not in nests, not lent
     std::map<std::string, std::int64_t> state;  ///< of those free, by the letters of their faults
     std::int64_t inNests = 0, lent = 0, loose = 0;
     std::int64_t kept = 0, melted = 0, burnt = 0, sold = 0, missing = 0;
+    std::int64_t gone = 0;  ///< with a box that is gone, scrapped or burnt; back with it
     std::int64_t boxesCounted = 0, boxesNotCounted = 0;  ///< free boxes that take it
 
-    std::int64_t ever() const { return kept + melted + burnt + sold + missing; }
+    std::int64_t ever() const { return kept + melted + burnt + sold + missing + gone; }
     /// Those that should be there: what is kept and what was found missing.
     std::int64_t expected() const { return kept + missing; }
     /// Looked for and not found, or in boxes nobody counted, or of unknown comb.

@@ -141,11 +141,13 @@ class TodoGatherer {
     }
 
     void add(std::vector<TodoFrames>& list, Verdict verdict, const Frame& frame) const {
+        const bool combGone = verdict == Verdict::Refit && frame.comb == Comb::Bare;
         auto line = std::find_if(list.begin(), list.end(), [&](const TodoFrames& each) {
-            return each.verdict == verdict && each.kind.id == frame.kind;
+            return each.verdict == verdict && each.kind.id == frame.kind &&
+                   each.combGone == combGone;
         });
         if (line == list.end()) {
-            list.push_back({verdict, *m_file.find(frame.kind), 0, {}});
+            list.push_back({verdict, *m_file.find(frame.kind), 0, {}, combGone});
             line = std::prev(list.end());
         }
         ++line->frames;

@@ -36,6 +36,7 @@ struct TodoFrames {
     FrameKind kind;
     std::int64_t frames = 0;
     std::vector<TodoPart> parts;
+    bool combGone = false;  ///< to refit, and the comb is in the pot already
 };
 
 /// What refitting takes of one kind of frame.

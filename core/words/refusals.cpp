@@ -153,6 +153,11 @@ const char* refusalText(const Refusal& refusal) {
                 "refusals",
                 "%1: {name} is in use. Choose another mark, or close the old one first.");
         case Code::UnknownSize:
+            if (has("which"))
+                return QT_TRANSLATE_NOOP(
+                    "refusals",
+                    "%1: nobody has recorded which frame {name} takes. Measure "
+                    "the kind of box with its frame, then add it again.");
             return QT_TRANSLATE_NOOP(
                 "refusals",
                 "%1: nobody has recorded the measures of {name}. Measure it, then ask again.");

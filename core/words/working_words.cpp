@@ -90,6 +90,7 @@ constexpr StepLabel stepLabels[] = {
     {"frames_kept", QT_TRANSLATE_NOOP("working", "kept")},
     {"frames_lent", QT_TRANSLATE_NOOP("working", "lent")},
     {"frames_melted", QT_TRANSLATE_NOOP("working", "melted")},
+    {"frames_gone", QT_TRANSLATE_NOOP("working", "gone with their box")},
     {"frames_missing", QT_TRANSLATE_NOOP("working", "missing")},
     {"frames_of_splits", QT_TRANSLATE_NOOP("working", "frames for splits")},
     {"frames_sold", QT_TRANSLATE_NOOP("working", "sold")},

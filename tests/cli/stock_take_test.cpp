@@ -163,5 +163,49 @@ TEST_F(StockTake, SheetListsEveryItemInTheOrderItIsTypedBack) {
     EXPECT_TRUE(answer.out.contains(QLatin1String("not counted")));
 }
 
+TEST_F(StockTake, FramesOfABoxThatIsGoneAreNoStock) {
+    EXPECT_EQ(number(frame("LANG-F-MED"), "drawn"), 262);
+    played(R"({"do":"move-box","on":"2027-04-05","box":"M01","to":"gone"})");
+    EXPECT_EQ(number(frame("LANG-F-MED"), "drawn"), 253);
+    const QJsonObject mediums = line(json("stock"), "frames", "frame", "LANG-F-MED");
+    EXPECT_EQ(number(mediums, "gone"), 9);
+    EXPECT_EQ(number(mediums, "ever"), number(mediums, "kept") + 9);
+    EXPECT_TRUE(on("stock").out.contains(QLatin1String("+ 9 gone."))) << on("stock");
+    played(R"({"do":"move-box","on":"2027-04-06","box":"M01","to":"storeroom"})");
+    EXPECT_EQ(number(frame("LANG-F-MED"), "drawn"), 262);
+}
+
+TEST_F(StockTake, WhereOnlySomeAreMissingTheSumIsShownToo) {
+    played(R"({"do":"review-box","on":"2027-04-05","box":"M02","contents":"8 keep"})");
+    EXPECT_TRUE(on("stock").out.contains(QLatin1String("+ 1 missing"))) << on("stock");
+}
+
+TEST_F(StockTake, AFloorUnderALivingHiveIsNotThereForASplit) {
+    recordDeadOuts();
+    played(R"({"do":"plan-season","on":"2027-04-05","year":2028,"splits":4,"items":"floor 0 1"})");
+    const QJsonObject needs = json("needs", {QStringLiteral("--season"), QStringLiteral("2028")});
+    const QJsonObject floors = line(needs, "items", "item", "floor");
+    EXPECT_EQ(number(floors, "need"), 4);
+    EXPECT_EQ(number(floors, "there"), 2) << "of the two dead hives";
+    EXPECT_EQ(number(floors, "short"), 2);
+}
+
+TEST_F(StockTake, TextsSayWhatIsLeftToDoAndNothingBefore) {
+    recordDeadOuts();
+    EXPECT_TRUE(on("stock", {QStringLiteral("--todo")})
+                    .out.contains(QLatin1String("comb into the pot, new foundation")));
+    played(R"({"do":"work-frames","on":"2027-04-05","work":"melted"})");
+    const CliAnswer todo = on("stock", {QStringLiteral("--todo")});
+    EXPECT_FALSE(todo.out.contains(QLatin1String("comb into the pot"))) << todo;
+    EXPECT_TRUE(todo.out.contains(QLatin1String("refit: new foundation"))) << todo;
+    played(R"({"do":"add-boxes","on":"2027-04-05","kind":"shallow","first_mark":"S1","count":35})"
+           "\n"
+           R"({"do":"plan-season","on":"2027-04-05","year":2027,"splits":4,"super_kind":"shallow",)"
+           R"("supers_per_colony":3,"frames_per_super":9})");
+    const CliAnswer needs = on("needs");
+    EXPECT_TRUE(needs.out.contains(QLatin1String("35 boxes not counted"))) << needs;
+    EXPECT_FALSE(needs.out.contains(QLatin1String("; 35 boxes"))) << needs;
+}
+
 }  // namespace
 }  // namespace combwright

@@ -47,14 +47,15 @@ class BenchTest : public DeedsTest {
             text += (text.empty() ? "" : ", ") + std::to_string(n) + " " + said;
         return text;
     }
-    /// "in 27 = 24 + 1 melted + 0 burnt + 0 sold + 2 missing".
+    /// "in 27 = 24 + 1 melted + 0 burnt + 0 sold + 2 missing", and those gone where there are any.
     std::string ledger() const {
         const FrameLedger all = frameLedger(file());
         EXPECT_TRUE(all.conserved());
         const FrameLedgerRow& t = all.total;
         const auto n = [](int number) { return std::to_string(number); };
         return "in " + n(t.in) + " = " + n(t.kept) + " + " + n(t.melted) + " melted + " +
-               n(t.burnt) + " burnt + " + n(t.sold) + " sold + " + n(t.missing) + " missing";
+               n(t.burnt) + " burnt + " + n(t.sold) + " sold + " + n(t.missing) + " missing" +
+               (t.gone > 0 ? " + " + n(t.gone) + " gone" : "");
     }
     /// What the last step that was kept makes one ask: "frames_differ two_depths".
     std::string asked(const std::string& script) {

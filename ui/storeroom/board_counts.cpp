@@ -99,7 +99,8 @@ void BoardCounts::addKind(const KindCounts& counts) {
         Line& line = add(Line::Type::Bar, frameStateText(state.state));
         if (state.state.kind == FrameState::Kind::Letter)
             line.letter = QLatin1Char(state.state.letter);
-        line.grave = state.state.letter == 'D' || state.state.letter == 'Q';
+        line.grave = state.state.letter == 'D' || state.state.letter == 'Q' ||
+                     state.state.kind == FrameState::Kind::Held;
         line.count = QString::number(state.frames);
         if (state.also > 0) line.also = tr("+%1").arg(state.also);
         line.share = counts.together > 0

@@ -144,10 +144,16 @@ void FrameBoardView::measureWords() {
             longest = std::max(longest, row.name.size());
             if (row.name.size() == longest && marks.size() < 16) marks.push_back(&row);
             if (row.states.empty()) continue;
-            const unsigned bit = 1U << static_cast<unsigned>(row.states.front().state);
+            // Held is said with where the box lies.
+            const bool held = row.states.front().state == BoxState::Held;
+            const unsigned bit =
+                1U << (held && row.states.size() > 1 && row.states[1].state == BoxState::InFreezer
+                           ? 31U
+                           : static_cast<unsigned>(row.states.front().state));
             if ((seen & bit) != 0) continue;
             seen |= bit;
-            state = std::max(state, textWidth(widestText(row.states.front()), note));
+            const QString text = held ? boardStateText(row) : widestText(row.states.front());
+            state = std::max(state, textWidth(text, note));
         }
     }
     double mark = 0;

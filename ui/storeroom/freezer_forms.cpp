@@ -42,7 +42,8 @@ QString hoursWord(double hours) {
 /// Whether a round's cold does what it is for.
 QString proofText(const ColdProof& proof) {
     const QString cold = shownTemperature(proof.temperatureC).text();
-    const QString known = proof.assumed    ? coldForm("taken as usual, nobody measured")
+    const QString known = proof.byFreezer  ? coldForm("what the freezer can do, nobody measured")
+                          : proof.assumed  ? coldForm("taken as usual, nobody measured")
                           : proof.measured ? coldForm("measured")
                                            : coldForm("by the dial");
     switch (proof.doubt) {
@@ -71,7 +72,8 @@ QString proofText(const ColdProof& proof) {
 /// What waits and what cannot go in yet.
 QString laneText(const FreezerLane& lane) {
     QStringList said;
-    said << coldForm("%1 frames wait, %2.")
+    said << (lane.waitingFrames() == 1 ? coldForm("%1 frame waits, %2.")
+                                       : coldForm("%1 frames wait, %2."))
                 .arg(lane.waitingFrames())
                 .arg(freezerPlanText(lane.next));
     if (const auto wet = framesIn(lane.dryFirst); wet > 0)
@@ -141,6 +143,10 @@ bool askToFreeze(QWidget* parent, Session& session, Day on) {
         round.measured = choiceOf(measured);
         round.packed = choiceOf(packed);
         form.sayAgain(outlook, proofText(coldProof(session.read(), round)));
+        // What stands there in grey is what is reckoned with where nothing is typed.
+        round.temperature.reset();
+        degrees->setPlaceholderText(
+            shownTemperature(coldProof(session.read(), round).temperatureC).text());
     };
     if (plan)
         QObject::connect(plan, &QComboBox::currentIndexChanged, &form, [&](int index) {
@@ -196,14 +202,18 @@ bool askToTakeOut(QWidget* parent, Session& session, Day on) {
         FreezerRound out = chosenRow().round;
         out.out = on;
         const ColdProof proof = coldProof(session.read(), out);
+        const bool one = chosenRow().frames == 1;
         form.sayAgain(
             comes,
             proofText(proof) + QLatin1Char(' ') +
-                (proof.enough()
-                     ? coldForm("Its %1 frames count as frozen from today.").arg(chosenRow().frames)
-                     : coldForm("Taken out today its %1 frames stay as they were "
-                                "and wait again; better leave them in.")
-                           .arg(chosenRow().frames)));
+                (proof.enough() ? (one ? coldForm("Its one frame counts as frozen from today.")
+                                       : coldForm("Its %1 frames count as frozen from today.")
+                                             .arg(chosenRow().frames))
+                 : one ? coldForm("Taken out today its one frame stays as it was and waits again; "
+                                  "better leave it in.")
+                       : coldForm("Taken out today its %1 frames stay as they were "
+                                  "and wait again; better leave them in.")
+                             .arg(chosenRow().frames)));
     };
     QObject::connect(round, &QComboBox::currentIndexChanged, &form, look);
     look();
@@ -256,11 +266,16 @@ bool askToDescribeFreezer(QWidget* parent, Session& session, const std::optional
         called->setText(fromUtf8(known->name));
         called->setEnabled(false);
         choose(kind, known->frameKind);
-        kind->setEnabled(false);
         if (known->litres) litres->setText(QString::number(known->litres->value()));
         if (known->holds) holds->setText(QString::number(known->holds->value()));
         if (known->coldest) coldest->setText(shownTemperature(known->coldest->celsius()).text());
         note->setText(fromUtf8(known->note));
+        // So many of one kind or so many of another: each kind has its own count.
+        QObject::connect(
+            kind, &QComboBox::currentIndexChanged, &form, [&session, known, kind, holds] {
+                const auto held = freezerHolding(session.read(), *known, chosenId<FrameKind>(kind));
+                holds->setText(held ? QString::number(held->value()) : QString());
+            });
     }
     form.beginIn(known ? litres : called);
     form.onAccept([&] {

@@ -86,7 +86,8 @@ void LaneView::show(const FreezerLane& lane) {
         m_facts << tr("sharing rounds: out %1, not %2")
                        .arg(dayAndMonth(*lane.shared->lastOut), dayAndMonth(*lane.next.lastOut));
     m_waits = lane.waitingFrames() > 0
-                  ? tr("%1 frames wait").arg(static_cast<qlonglong>(lane.waitingFrames()))
+                  ? (lane.waitingFrames() == 1 ? tr("%1 frame waits") : tr("%1 frames wait"))
+                        .arg(static_cast<qlonglong>(lane.waitingFrames()))
                   : tr("nothing waits");
     m_empty = m_lane.rounds.empty();
     setAccessibleDescription(words() + QLatin1Char(' ') + m_waits + QLatin1Char(' ') +

@@ -51,8 +51,9 @@ StockTakeForm::StockTakeForm(Session& session, Day on, QWidget* parent)
     const Look& look = session.look();
     auto* column = new QVBoxLayout(this);
     column->setSpacing(look.space(8));
-    auto* how = new QLabel(tr("What lies in the shed, not what is on hives. Empty: not counted; "
-                              "0: there is none. Enter goes on, Ctrl+Enter keeps."),
+    auto* how = new QLabel(tr("What lies in the shed, not what is on hives. An empty line is not "
+                              "counted, an empty cell beside a number stays as it was; 0: there is "
+                              "none. Enter goes on, Ctrl+Enter keeps."),
                            this);
     how->setWordWrap(true);
     column->addWidget(how);
@@ -141,6 +142,7 @@ void StockTakeForm::addRow(const StockTakeRow& row, std::size_t at) {
     if (row.kind) {
         made.called = fromUtf8(row.kind->name);
         made.frameKind = row.kind->frameKind;
+        made.onHand = row.kind->onHand;
         frame = m_session.read().find(row.kind->frameKind);
     }
     const QString name = row.kind ? itemText(row.item, row.kind->name, frame) : itemText(row.item);
@@ -279,6 +281,8 @@ bool StockTakeForm::read(const Row& row, std::optional<Count> (&counts)[3]) {
     for (std::size_t cell = 0; cell < 3; ++cell)
         if (!readField(m_session, row.cells[cell], counts[cell])) return false;
     if (counts[0] || (!counts[1] && !counts[2])) return true;
+    counts[0] = row.onHand;
+    if (counts[0]) return true;
     say(tr("%1: write how many are sound too, 0 where none is.")
             .arg(row.cells.front()->accessibleName()));
     row.cells.front()->setFocus();

@@ -28,7 +28,8 @@ class StockTakeForm : public QDialog {
         EquipmentItem item;
         QString called;
         std::optional<Id<FrameKind>> frameKind;
-        QComboBox* frame = nullptr;  ///< where it is still to be said which it is cut for
+        std::optional<Count> onHand;  ///< as it was counted last
+        QComboBox* frame = nullptr;   ///< where it is still to be said which it is cut for
         std::vector<QLineEdit*> cells;
     };
     void addRow(const StockTakeRow& row, std::size_t at);

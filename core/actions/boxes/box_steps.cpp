@@ -114,6 +114,9 @@ Result<Id<Box>> addBoxTo(Write& file, const ListedBox& listed, const BoxSpot& sp
     if (markTaken(file, listed.mark)) return Refusal{Code::Taken, "mark", {{"name", listed.mark}}};
     const auto kind = file.find(listed.kind);
     if (!kind) return Refusal{Code::NotFound, "kind", {}};
+    if (!kind->takes && listed.contents.frames() > Count())
+        return Refusal{
+            Code::UnknownSize, "contents", {{"name", kind->name.text()}, {"which", "frame"}}};
     if (auto fits = demandFits(*kind, listed.contents); !fits) return fits.error();
     if (spot.hive)
         if (auto stands = demandStands(file, *spot.hive, on); !stands) return stands.error();

@@ -31,8 +31,9 @@ Result<void> demandFits(const BoxKind& kind, const BoxContents& contents);
 
 /// Makes a new box, with the frames its kind holds where they were listed; capped frames and filled
 /// share are kept as a look of that day. Refused with Taken where
-/// a box that is still in use bears the mark, HeldBack where the hive is quarantined, and as
-/// demandFits and moveBoxTo.
+/// a box that is still in use bears the mark, HeldBack where the hive is quarantined, UnknownSize
+/// where frames are listed and nobody said which frame its kind takes, and as demandFits and
+/// moveBoxTo.
 Result<Id<Box>> addBoxTo(Write& file, const ListedBox& listed, const BoxSpot& spot, Day on);
 
 /// Moves a box and writes the move down; boxes above the gap come down, boxes above the new level

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "core/storage/queries/machines.h"
+
 namespace combwright {
 namespace {
 
@@ -13,9 +15,12 @@ std::optional<Equipment> equipmentOf(const Read& file, EquipmentItem item,
                                      const std::string& called,
                                      const std::optional<Id<FrameKind>>& frameKind) {
     for (Equipment& each : file.where<Equipment>({is("item", item)}))
-        if (each.name == called && each.frameKind == frameKind) return std::move(each);
+        if (each.name == called && (isMachine(item) || each.frameKind == frameKind))
+            return std::move(each);
     return std::nullopt;
 }
+
+constexpr std::int64_t mostPieces = 100'000;
 
 std::int64_t counted(const EquipmentCount& count) {
     return (count.onHand + count.inRepair.value_or(Count()) + count.lent.value_or(Count())).value();
@@ -88,6 +93,11 @@ Result<Id<Equipment>> CountEquipment::perform(Write& file) const {
     for (const auto& [key, count] : {std::pair("on_hand", std::optional(onHand)),
                                      std::pair("in_repair", inRepair), std::pair("lent", lent)})
         if (count && *count < Count()) return Refusal{Code::Negative, key, {}};
+    for (const auto& [key, count] : {std::pair("on_hand", std::optional(onHand)),
+                                     std::pair("in_repair", inRepair), std::pair("lent", lent)})
+        if (count && *count > Count(mostPieces))
+            return Refusal{
+                Code::OutOfRange, key, {{"low", "0"}, {"high", std::to_string(mostPieces)}}};
     if (item == EquipmentItem::Foundation && !frameKind)
         return Refusal{Code::Missing, "frame_kind", {}};
 
@@ -107,8 +117,15 @@ Result<Id<Equipment>> CountEquipment::perform(Write& file) const {
     const EquipmentCount same = count;
     count.on = on;
     count.onHand = onHand;
-    count.inRepair = inRepair;
-    count.lent = lent;
+    // What nobody said of this time stays as it was, or a loss there would go by unseen.
+    const auto stayed = [&](std::optional<Count> EquipmentCount::*counted,
+                            std::optional<Count> Equipment::*now) {
+        if (same.id) return same.*counted;
+        if (newest) return equipment.*now;
+        return before ? (*before).*counted : std::nullopt;
+    };
+    count.inRepair = inRepair ? inRepair : stayed(&EquipmentCount::inRepair, &Equipment::inRepair);
+    count.lent = lent ? lent : stayed(&EquipmentCount::lent, &Equipment::lent);
     count.why = whyFewer;
     if (before && whyFewer.empty()) {
         // What was taken since by work that is recorded, sheets of foundation, is no loss.
@@ -126,11 +143,11 @@ Result<Id<Equipment>> CountEquipment::perform(Write& file) const {
 
     equipment.item = item;
     equipment.name = *tidy;
-    equipment.frameKind = frameKind;
+    if (!equipment.id || !isMachine(item)) equipment.frameKind = frameKind;
     if (newest) {
         equipment.onHand = onHand;
-        equipment.inRepair = inRepair;
-        equipment.lent = lent;
+        equipment.inRepair = count.inRepair;
+        equipment.lent = count.lent;
     }
     if (!equipment.id) {
         equipment.since = on;
@@ -170,6 +187,9 @@ Result<Id<Equipment>> DescribeEquipment::perform(Write& file) const {
         if (!each.inRange)
             return Refusal{Code::OutOfRange, each.key, {{"low", each.low}, {"high", each.high}}};
     }
+    if (isMachine(item))
+        if (const auto rows = machineRows(file, item, *tidy); !rows.empty())
+            return describeMachine(file, rows);
     Equipment equipment;
     if (auto present = equipmentOf(file, item, *tidy, frameKind)) {
         equipment = *std::move(present);
@@ -179,8 +199,7 @@ Result<Id<Equipment>> DescribeEquipment::perform(Write& file) const {
         equipment.frameKind = frameKind;
         equipment.since = on;
         // Machines are described one by one: whoever does has it.
-        if (item == EquipmentItem::Freezer || item == EquipmentItem::Extractor)
-            equipment.onHand = Count(1);
+        if (isMachine(item)) equipment.onHand = Count(1);
     }
     const Row before = toRow(equipment);
     take(equipment.litres, litres);
@@ -194,6 +213,53 @@ Result<Id<Equipment>> DescribeEquipment::perform(Write& file) const {
     if (toRow(equipment) == before) return Refusal{Code::NothingToDo, "item", {}};
     file.change(equipment);
     return equipment.id;
+}
+
+Result<Id<Equipment>> DescribeEquipment::describeMachine(Write& file,
+                                                         const std::vector<Equipment>& rows) const {
+    const bool drum = item == EquipmentItem::Extractor;
+    const bool ofKind = frameKind && (holds || (drum && (radius || rpm)));
+    // The row this says something of: the one of its kind, else one that holds nothing yet.
+    std::vector<Equipment> known = rows;
+    std::size_t at = 0;
+    const auto same = [&](const Equipment& each) { return each.frameKind == frameKind; };
+    const auto own = std::find_if(known.begin(), known.end(), same);
+    const bool mainIsOpen = !known.front().frameKind && !known.front().holds;
+    if (own != known.end()) {
+        at = static_cast<std::size_t>(own - known.begin());
+    } else if (ofKind && !mainIsOpen) {
+        Equipment further;
+        further.item = item;
+        further.name = known.front().name;
+        further.frameKind = frameKind;
+        further.since = on;
+        at = known.size();
+        known.push_back(std::move(further));
+    } else if (ofKind) {
+        known.front().frameKind = frameKind;
+    }
+    Equipment& held = known[at];
+    take(held.holds, holds);
+    take(held.radius, radius);
+    take(held.rpm, rpm);
+    Equipment& machine = known.front();
+    take(machine.litres, litres);
+    take(machine.coldest, coldest);
+    take(machine.capacity, capacity);
+    if (!note.empty()) machine.note = note;
+    bool changed = false;
+    for (std::size_t n = 0; n < known.size(); ++n) {
+        if (n >= rows.size()) {
+            file.add(known[n]);
+        } else if (toRow(known[n]) != toRow(rows[n])) {
+            file.change(known[n]);
+        } else {
+            continue;
+        }
+        changed = true;
+    }
+    if (!changed) return Refusal{Code::NothingToDo, "item", {}};
+    return machine.id;
 }
 
 }  // namespace combwright

@@ -2,6 +2,8 @@
 // a sheet; what a machine is like is written down once.
 #pragma once
 
+#include <vector>
+
 #include "core/actions/action.h"
 #include "core/model/storeroom/equipment.h"
 
@@ -29,8 +31,10 @@ struct CountEquipment {
 
 /// Writes down what a freezer, a drum or a bucket is like; what is left out stays as it was. A
 /// freezer or an extractor described for the first time is one of them; of other items that says
-/// nothing about how many there are. Refused with Contradiction where the item has no such
-/// property, with OutOfRange for a size of 0, with NothingToDo where nothing new is said.
+/// nothing about how many there are. Said again under its name it is the same machine, whatever the
+/// kind of frame: what it holds of a kind is kept beside what it holds of another. Refused with
+/// Contradiction where the item has no such property, with OutOfRange for a size of 0, with
+/// NothingToDo where nothing new is said.
 struct DescribeEquipment {
     static constexpr std::string_view name = "describe-equipment";
     using Answer = Id<Equipment>;
@@ -47,6 +51,9 @@ struct DescribeEquipment {
     std::string note;
     static const Fields& fields();
     Result<Answer> perform(Write& file) const;
+
+  private:
+    Result<Answer> describeMachine(Write& file, const std::vector<Equipment>& rows) const;
 };
 
 }  // namespace combwright

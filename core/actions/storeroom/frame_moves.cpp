@@ -6,6 +6,7 @@
 #include "core/actions/boxes/frame_steps.h"
 #include "core/actions/storeroom/frame_carrying.h"
 #include "core/actions/storeroom/frame_picks.h"
+#include "core/actions/storeroom/marked_boxes.h"
 #include "core/actions/storeroom/review_line.h"
 #include "core/model/season_info.h"
 
@@ -103,6 +104,8 @@ Result<std::vector<Id<Frame>>> MoveFrames::perform(Write& file) const {
     if (toBox && !toStack.empty())
         return Refusal{Code::Contradiction, "to_stack", {{"other", "to_box"}}};
     if (!toBox && toStack.empty()) return Refusal{Code::Missing, "to_box", {}};
+    if (fromBox)
+        if (auto about = demandAbout(file, *fromBox, "from_box"); !about) return about.error();
     if (fromBox && fromBox == toBox) return Refusal{Code::NothingToDo, "to_box", {}};
     const auto letters = parseFrameSeen(seen);
     if (!letters) return Refusal{letters.error().code, "seen", letters.error().values};

@@ -5,6 +5,7 @@
 
 #include "core/actions/boxes/frame_steps.h"
 #include "core/actions/storeroom/frame_picks.h"
+#include "core/actions/storeroom/marked_boxes.h"
 #include "core/actions/storeroom/review_line.h"
 #include "core/model/storeroom/equipment.h"
 #include "core/places/comb_wax.h"
@@ -135,8 +136,11 @@ const Fields& JudgeFrames::fields() {
 }
 
 Result<std::vector<Id<Frame>>> JudgeFrames::perform(Write& file) const {
-    const auto in = boxesNamed(file, boxes);
+    auto in = boxesNamed(file, boxes);
     if (!in) return in.error();
+    const auto about = boxesAbout(file, boxes, in->boxes);
+    if (!about) return about.error();
+    in->boxes = *about;
     const auto letters = parseFrameSeen(seen);
     if (!letters) return Refusal{letters.error().code, "seen", letters.error().values};
     FramesWanted wanted{.in = *in, .kind = frameKind, .comb = letters->comb};
@@ -183,8 +187,13 @@ Result<std::vector<Id<Frame>>> WorkFrames::perform(Write& file) const {
         return Refusal{Code::Contradiction, "clean_g", {{"other", "work"}}};
     if (work == FrameWork::Sold && !box && boxes.empty() && !howMany)
         return Refusal{Code::Missing, "how_many", {}};
+    if (box)
+        if (auto about = demandAbout(file, *box, "box"); !about) return about.error();
     auto in = box ? Result<NamedBoxes>(NamedBoxes{{*box}, false, true}) : boxesNamed(file, boxes);
     if (!in) return in.error();
+    const auto about = boxesAbout(file, boxes, in->boxes);
+    if (!about) return about.error();
+    in->boxes = *about;
     const HeldThings held = heldThings(file, on);
     FramesWanted wanted{.in = *in, .kind = frameKind};
     wanted.also = [&](const Frame& frame) { return isPlanned(work, frame); };

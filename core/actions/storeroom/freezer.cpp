@@ -8,6 +8,7 @@
 #include "core/actions/storeroom/marked_boxes.h"
 #include "core/actions/storeroom/quarantine.h"
 #include "core/places/freezer.h"
+#include "core/storage/queries/machines.h"
 #include "core/storage/queries/names.h"
 
 namespace combwright {
@@ -141,9 +142,9 @@ Result<Equipment> freezerMeant(const Read& file, std::optional<Id<Equipment>> na
             return Refusal{Code::BeforeItBegan,
                            "on",
                            {{"name", freezer->name}, {"since", isoText(freezer->since)}}};
-        return *freezer;
+        return machineRows(file, freezer->item, freezer->name).front();
     }
-    auto freezers = file.where<Equipment>({is("item", EquipmentItem::Freezer)});
+    auto freezers = machinesOf(file, EquipmentItem::Freezer);
     std::erase_if(freezers, [on](const Equipment& each) { return each.since > on; });
     if (freezers.empty()) return Refusal{Code::Missing, "freezer", {}};
     if (freezers.size() > 1)

@@ -1,5 +1,7 @@
 #include "core/actions/storeroom/kinds.h"
 
+#include <algorithm>
+
 namespace combwright {
 namespace {
 
@@ -10,10 +12,39 @@ struct Measured {
     std::optional<Length> length;
 };
 
-/// A measure of nothing is a slip; what is unknown is left out.
+constexpr std::int64_t longestTenths = 20'000;
+
+std::string lowered(std::string text) {
+    std::transform(text.begin(), text.end(), text.begin(),
+                   [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c + 32) : c; });
+    return text;
+}
+
+/// Whether a word of the trade alone, "medium", means a kind of the catalogue already. Who calls
+/// his own so would have it taken for the other, or the other for it.
+template <class Kind>
+bool meansAKind(const Read& file, const std::string& word) {
+    for (const Kind& kind : file.all<Kind>()) {
+        if (kind.source == measuredSource) continue;
+        const std::string name = lowered(kind.name.text());
+        if (lowered(kind.code.text()) == word || name == word || name.ends_with(" " + word) ||
+            name.find(" " + word + " frame") != std::string::npos)
+            return true;
+    }
+    return false;
+}
+
+Result<void> demandOwnName(const Read& file, const Name& called) {
+    const std::string word = lowered(called.text());
+    if (meansAKind<FrameKind>(file, word) || meansAKind<BoxKind>(file, word))
+        return Refusal{Code::Taken, "called", {{"name", called.text()}}};
+    return {};
+}
+
+/// A measure of nothing is a slip, and so is one over 2 m; what is unknown is left out.
 Result<void> demandLengths(std::initializer_list<Measured> measures) {
     for (const Measured& each : measures)
-        if (each.length && each.length->count() == 0)
+        if (each.length && (each.length->count() == 0 || each.length->count() > longestTenths))
             return Refusal{Code::OutOfRange,
                            std::string(each.field) + "_mm",
                            {{"low", "0.1"}, {"high", "2000"}}};
@@ -73,6 +104,7 @@ const Fields& MeasureFrameKind::fields() {
 }
 
 Result<Id<FrameKind>> MeasureFrameKind::perform(Write& file) const {
+    if (auto own = demandOwnName(file, called); !own) return own.error();
     auto known = kindCalled<FrameKind>(file, called);
     if (!known) return known.error();
     FrameKind kind = *std::move(known);
@@ -127,6 +159,7 @@ Result<Id<BoxKind>> MeasureBoxKind::perform(Write& file) const {
     if (takes && !file.find(*takes)) return Refusal{Code::NotFound, "takes", {}};
     if (framesNominal && (framesNominal->value() < 1 || framesNominal->value() > 40))
         return Refusal{Code::OutOfRange, "frames_nominal", {{"low", "1"}, {"high", "40"}}};
+    if (auto own = demandOwnName(file, called); !own) return own.error();
     auto known = kindCalled<BoxKind>(file, called);
     if (!known) return known.error();
     BoxKind kind = *std::move(known);
@@ -147,6 +180,9 @@ Result<Id<BoxKind>> MeasureBoxKind::perform(Write& file) const {
                                    {"inner_width", kind.innerWidth}});
         !good)
         return good.error();
+    // Frames may rest level with the rim: a depth of nothing is one.
+    if (kind.restDepth && kind.restDepth->count() > 0)
+        if (auto good = demandLengths({{"rest_depth", kind.restDepth}}); !good) return good.error();
     for (const auto& [inside, outside] : {std::pair{Measured{"inner_length", kind.innerLength},
                                                     Measured{"outer_length", kind.outerLength}},
                                           std::pair{Measured{"inner_width", kind.innerWidth},

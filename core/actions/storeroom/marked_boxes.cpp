@@ -48,6 +48,32 @@ Result<Box> markedBox(const Read& file, const std::string& mark, Day on) {
     return *box;
 }
 
+Result<void> demandAbout(const Read& file, Id<Box> id, const std::string& field) {
+    const auto box = file.find(id);
+    if (box && !inUse(*box))
+        return Refusal{Code::Closed, field, {{"name", nameOf(file, Box::table, id.number)}}};
+    return {};
+}
+
+Result<std::vector<Id<Box>>> boxesAbout(const Read& file, std::string_view typed,
+                                        const std::vector<Id<Box>>& boxes) {
+    const auto parts = listedParts(typed);
+    std::vector<Id<Box>> about;
+    for (const Id<Box> id : boxes) {
+        const auto box = file.find(id);
+        if (!box || inUse(*box)) {
+            about.push_back(id);
+            continue;
+        }
+        const bool alone = std::any_of(parts.begin(), parts.end(), [&](const std::string& part) {
+            return part == box->mark || part == "#" + std::to_string(id.number);
+        });
+        if (alone || boxes.size() == 1)
+            return Refusal{Code::Closed, "boxes", {{"name", nameOf(file, Box::table, id.number)}}};
+    }
+    return about;
+}
+
 Result<std::vector<Box>> markedBoxes(const Read& file, std::string_view text, Day on) {
     std::vector<Box> boxes;
     for (const std::string& mark : listedParts(text)) {

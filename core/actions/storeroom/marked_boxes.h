@@ -26,4 +26,12 @@ Result<Box> markedBox(const Read& file, const std::string& mark, Day on);
 /// named twice.
 Result<std::vector<Box>> markedBoxes(const Read& file, std::string_view text, Day on);
 
+/// Of boxes meant by a list as it was typed those still about: one that is gone, scrapped or burnt
+/// is refused with Closed where it is named by itself, and passed over in a row of marks.
+Result<std::vector<Id<Box>>> boxesAbout(const Read& file, std::string_view typed,
+                                        const std::vector<Id<Box>>& boxes);
+
+/// Refused with Closed where the box is gone, scrapped or burnt: so are the frames in it.
+Result<void> demandAbout(const Read& file, Id<Box> box, const std::string& field);
+
 }  // namespace combwright

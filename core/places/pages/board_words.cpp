@@ -117,7 +117,14 @@ QString boardStateSentence(const RowState& state) {
 }
 
 QString boardStateText(const BoardRow& row) {
-    return row.states.empty() ? QString() : boardStateText(row.states.front());
+    if (row.states.empty()) return {};
+    const QString first = boardStateText(row.states.front());
+    // Who looks for a held box must know that it lies in the freezer.
+    const auto frozen =
+        std::find_if(row.states.begin(), row.states.end(),
+                     [](const RowState& each) { return each.state == BoxState::InFreezer; });
+    const bool both = row.states.front().state == BoxState::Held && frozen != row.states.end();
+    return both ? QStringLiteral("%1, %2").arg(first, boardStateText(*frozen)) : first;
 }
 
 QString faultText(char letter) { return faultWords({&letter, 1}); }
@@ -154,6 +161,8 @@ QString frameStateText(const FrameState& state) {
             return boardSay("to %1").arg(verdictWord(state.verdict));
         case FrameState::Kind::NotLookedThrough:
             return boardSay("not looked at");
+        case FrameState::Kind::Held:
+            return boardSay("held");
     }
     return {};
 }

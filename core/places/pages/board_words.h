@@ -12,7 +12,8 @@ namespace combwright {
 QString boardStateText(const RowState& state);
 /// The same with its days: "6 of 10 frozen 10 Jan", "changed since 8 Jan".
 QString boardStateSentence(const RowState& state);
-/// The first state of a row; empty for loose frames.
+/// The first state of a row, and where a held one lies in the freezer that too; empty for loose
+/// frames.
 QString boardStateText(const BoardRow& row);
 
 /// "web of moth", "keep", "to melt", "not looked through".

@@ -96,7 +96,8 @@ QString freezerLoadsText(const std::vector<FreezerFrames>& loads) {
 QString freezerRoundText(const FreezerRoundRow& row) {
     const ColdProof& proof = row.proof;
     const QString cold = shownTemperature(proof.temperatureC).text();
-    const QString known = proof.assumed    ? coldSay("taken as usual, nobody measured")
+    const QString known = proof.byFreezer  ? coldSay("what the freezer can do, nobody measured")
+                          : proof.assumed  ? coldSay("taken as usual, nobody measured")
                           : proof.measured ? coldSay("measured")
                                            : coldSay("by the dial");
     if (!row.round.out) {

@@ -66,7 +66,8 @@ TableBlock needsTable(const KindNames& names, const NextSeason& next) {
             needRow(boxesName(names, each.kind), each.boxes, about.join(QStringLiteral(", "))));
     }
     for (const FrameNeed& each : next.frames) {
-        QStringList about{usesText(each.use)};
+        QStringList about;
+        if (const QString uses = usesText(each.use); !uses.isEmpty()) about << uses;
         if (each.boxesNotCounted > 0)
             about << orderWord("%1 boxes not counted").arg(each.boxesNotCounted);
         table.rows.push_back(

@@ -68,21 +68,24 @@ TextBlock framesNotes(const KindNames& names, const Stock& stock) {
                          "none of the figures.")
                          .arg(name)
                          .arg(each.boxesNotCounted);
+        if (each.gone > 0)
+            lines << stockWord("%1: %2 gone with their box.").arg(name).arg(each.gone);
         if (each.missing > 0) lines << stockWord("%1: %2 missing.").arg(name).arg(each.missing);
         if (each.lent > 0) lines << stockWord("%1: %2 lent.").arg(name).arg(each.lent);
         if (const QString states = statesText(each); !states.isEmpty())
             lines << stockWord("%1, by what was seen: %2.").arg(name, states);
-        if (each.melted + each.burnt + each.sold > 0)
+        if (each.ever() != each.kept)
             lines << stockWord(
                          "%1: %2 entered = %3 kept + %4 melted + %5 burnt + %6 sold + %7 "
-                         "missing.")
+                         "missing + %8 gone.")
                          .arg(name)
                          .arg(each.ever())
                          .arg(each.kept)
                          .arg(each.melted)
                          .arg(each.burnt)
                          .arg(each.sold)
-                         .arg(each.missing);
+                         .arg(each.missing)
+                         .arg(each.gone);
     }
     TextBlock block;
     block.text = lines.join(QLatin1Char('\n'));

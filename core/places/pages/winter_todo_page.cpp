@@ -28,14 +28,15 @@ void addBoxes(Page& page, const KindNames& names, const QString& title,
     page.blocks.emplace_back(block);
 }
 
-QString workText(Verdict verdict) {
+QString workText(Verdict verdict, bool combGone) {
     switch (verdict) {
         case Verdict::Scrape:
             return todoWord("scrape");
         case Verdict::Repair:
             return todoWord("repair");
         case Verdict::Refit:
-            return todoWord("refit: comb into the pot, new foundation");
+            return combGone ? todoWord("refit: new foundation")
+                            : todoWord("refit: comb into the pot, new foundation");
         case Verdict::Freeze:
             return todoWord("freeze");
         case Verdict::Melt:
@@ -71,7 +72,7 @@ void addFrames(Page& page, const KindNames& names, const QString& title,
         block.lines.push_back(
             {QStringLiteral("%1 %2: %3")
                  .arg(each.frames)
-                 .arg(names.frames(each.kind, each.frames), workText(each.verdict)),
+                 .arg(names.frames(each.kind, each.frames), workText(each.verdict, each.combGone)),
              partsText(each.parts)});
     page.blocks.emplace_back(block);
 }

@@ -1,12 +1,14 @@
 #include "core/storage/queries/names.h"
 
 #include <algorithm>
+#include <set>
 #include <type_traits>
 
 #include "core/model/honey/pull.h"
 #include "core/model/season_info.h"
 #include "core/model/storeroom/equipment.h"
 #include "core/model/storeroom/review.h"
+#include "core/storage/queries/machines.h"
 #include "core/storage/queries/yards.h"
 
 namespace combwright {
@@ -148,8 +150,11 @@ Result<std::int64_t> findKind(const Read& file, const NameQuery& query) {
 Result<std::int64_t> findEquipment(const Read& file, const NameQuery& query) {
     std::vector<std::int64_t> named;
     std::vector<std::int64_t> such;
+    std::set<std::pair<EquipmentItem, std::string>> machines;
     for (const Equipment& each : file.all<Equipment>()) {
         if (each.since > query.on) continue;
+        // What a machine holds of another kind of frame makes no second machine.
+        if (isMachine(each.item) && !machines.emplace(each.item, each.name).second) continue;
         if (each.name == query.name) named.push_back(each.id.number);
         const auto item = Choices<EquipmentItem>::words[static_cast<std::size_t>(each.item)];
         if (item == query.name) such.push_back(each.id.number);

@@ -268,5 +268,55 @@ TEST_F(WinterFreezer, ASuperThatOnlyStoodAboveTheExcluderIsNoBroodComb) {
     EXPECT_EQ(dangers[0].food, MothFood::Brood);
 }
 
+TEST_F(WinterFreezer, NobodyMeasuredWhatNobodyTyped) {
+    Season season = winter();
+    const auto roundOf = [&](const char* boxes, const std::string& more) {
+        playAll(season, R"({"do":"freeze-frames","on":"2028-01-10","boxes":")" +
+                            std::string(boxes) + '"' + more + "}");
+        return coldProof(season.read(), season.read().all<FreezerRound>().back());
+    };
+    ColdProof proof = roundOf("M1 2", "");
+    EXPECT_TRUE(proof.assumed);
+    EXPECT_FALSE(proof.byFreezer);
+    playAll(
+        season,
+        R"({"do":"describe-equipment","on":"2028-01-01","item":"freezer","name":"chest","coldest_c":-21})");
+    proof = roundOf("M2 2", "");
+    EXPECT_DOUBLE_EQ(proof.temperatureC, -21);
+    EXPECT_TRUE(proof.assumed);
+    EXPECT_TRUE(proof.byFreezer);
+    EXPECT_FALSE(proof.measured);
+    proof = roundOf("M3 2", R"(,"temperature_c":-19)");
+    EXPECT_FALSE(proof.assumed);
+    EXPECT_FALSE(proof.measured) << "by the dial";
+    proof = roundOf("M4 2", R"(,"temperature_c":-19,"measured":true)");
+    EXPECT_TRUE(proof.measured);
+    playAll(season, R"({"do":"take-out-frozen","on":"2028-01-13","round":"#2"})");
+    const FreezerLane lane = freezerLane(season.read(), day("2028-01-13"));
+    ASSERT_EQ(lane.done.size(), 1U);
+    EXPECT_THAT(freezerRoundText(lane.done.front()).toStdString(),
+                testing::AllOf(testing::HasSubstr("what the freezer can do"),
+                               testing::Not(testing::HasSubstr("(measured)"))));
+}
+
+TEST_F(WinterFreezer, CombsOfAnExplainedDeadOutWaitOnTheirStand) {
+    Season season = newSeason();
+    playAll(season,
+            R"({"do":"add-yard","on":"2027-04-01","yard_name":"Hill"}
+{"do":"add-hive","on":"2027-04-01","yard":"Hill","mark":"H1","boxes":"deep D1 10 drawn","origin":"swarm"}
+{"do":"add-hive","on":"2027-04-01","yard":"Hill","mark":"H2","boxes":"deep D2 10 drawn","origin":"swarm"}
+{"do":"hold-back","on":"2028-01-05","hive":"H1","reason":"dead-out unexplained"}
+{"do":"end-colony","on":"2028-01-05","hive":"H1","ending":"winter loss"}
+{"do":"describe-equipment","on":"2027-01-01","item":"freezer","name":"chest","litres":140})");
+    const auto waiting = [&] {
+        return freezerLane(season.read(), day("2028-01-10")).waitingFrames();
+    };
+    EXPECT_EQ(waiting(), 0) << "nobody explained it yet";
+    playAll(
+        season,
+        R"({"do":"release-hold","on":"2028-01-08","hold":"#1","lifted_by":"the keeper","grounds":"starved; no scale, not ropy"})");
+    EXPECT_EQ(waiting(), 10) << "D1; where bees live nothing waits";
+}
+
 }  // namespace
 }  // namespace combwright

@@ -150,5 +150,44 @@ TEST_F(FreezerForms, LooseFramesOfThePlanAreReadBackAsTheyStand) {
     EXPECT_EQ(freezerLane(read(), today).in.size(), 1U);
 }
 
+TEST_F(FreezerForms, TheGreyTemperatureIsTheOneReckonedWith) {
+    addChest(90);
+    playAll(
+        session.season(),
+        R"({"do":"describe-equipment","on":"2027-10-02","item":"freezer","name":"chest","coldest_c":-21})");
+    inForm([&](QDialog& form) {
+        const auto* degrees = form.findChild<QLineEdit*>(QStringLiteral("temperature"));
+        EXPECT_THAT(degrees->placeholderText().toStdString(), HasSubstr("21"));
+        EXPECT_THAT(outlook(form), testing::AllOf(HasSubstr("21"), HasSubstr("nobody measured"),
+                                                  testing::Not(HasSubstr("(measured)"))));
+        fill(form, "temperature", "-19");
+        EXPECT_THAT(outlook(form), HasSubstr("by the dial"));
+        QTest::keyClick(&form, Qt::Key_Escape);
+    });
+    EXPECT_FALSE(askToFreeze(window.get(), session, today));
+}
+
+TEST_F(FreezerForms, AFreezerKnowsWhatItTakesOfEachKind) {
+    addChest(90);
+    const auto chest = [&] { return freezerLane(read(), today).freezers.front(); };
+    for (const char* many : {"16", "10"}) {
+        const QString kind = many[1] == '6' ? QStringLiteral("medium") : QStringLiteral("deep");
+        inForm([&](QDialog& form) {
+            auto* kinds = form.findChild<QComboBox*>(QStringLiteral("frame_kind"));
+            EXPECT_TRUE(kinds->isEnabled());
+            kinds->setCurrentIndex(kinds->findText(kind, Qt::MatchContains));
+            ASSERT_GT(kinds->currentIndex(), 0);
+            fill(form, "holds", many);
+            enter(form);
+        });
+        ASSERT_TRUE(askToDescribeFreezer(window.get(), session, chest(), today));
+    }
+    EXPECT_EQ(freezerLane(read(), today).freezers.size(), 1U);
+    std::vector<std::int64_t> holds;
+    for (const Equipment& each : read().all<Equipment>())
+        if (each.holds) holds.push_back(each.holds->value());
+    EXPECT_EQ(holds, (std::vector<std::int64_t>{16, 10}));
+}
+
 }  // namespace
 }  // namespace combwright

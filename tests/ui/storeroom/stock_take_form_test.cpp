@@ -130,5 +130,24 @@ TEST_F(StockTakeFormTest, ADrumIsDescribedAndOnlyWhatIsChangedIsKept) {
     EXPECT_EQ(of(EquipmentItem::Extractor).front().rpm, Count(280));
 }
 
+TEST_F(StockTakeFormTest, AnEmptyCellLeavesWhatWasCounted) {
+    CountEquipment count;
+    count.on = test::day("2027-10-01");
+    count.item = EquipmentItem::Floor;
+    count.onHand = Count(10);
+    count.inRepair = Count(3);
+    ASSERT_TRUE(session.run(count));
+    inForm([&](QDialog& form) {
+        QTest::keyClick(form.focusWidget(), Qt::Key_Tab);
+        QTest::keyClick(form.focusWidget(), Qt::Key_Tab);
+        type(form, "2");
+        QTest::keyClick(form.focusWidget(), Qt::Key_Return, Qt::ControlModifier);
+    });
+    EXPECT_TRUE(askToTakeStock(window.get(), session, today));
+    EXPECT_EQ(of(EquipmentItem::Floor).front().onHand, Count(10));
+    EXPECT_EQ(of(EquipmentItem::Floor).front().inRepair, Count(3));
+    EXPECT_EQ(of(EquipmentItem::Floor).front().lent, Count(2));
+}
+
 }  // namespace
 }  // namespace combwright

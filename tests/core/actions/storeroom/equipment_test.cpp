@@ -8,6 +8,7 @@
 #include <random>
 
 #include "core/actions/storeroom/season_plan.h"
+#include "core/places/freezer.h"
 #include "core/places/stock.h"
 #include "tests/support/deeds.h"
 
@@ -167,6 +168,68 @@ TEST_F(EquipmentDeeds, RandomDeedsUndoneAndRedoneLeaveEqualDumps) {
     for (const char* action : {"count-equipment", "describe-equipment", "plan-season"})
         EXPECT_GT(deeds[action], 5) << action << " was hardly ever kept";
     EXPECT_TRUE(audit(file()).empty());
+}
+
+TEST_F(EquipmentDeeds, WhatWasNotSaidOfStaysAsItWas) {
+    done(floors("2027-04-05", 12, R"(,"in_repair":3,"lent":2)"));
+    done(floors("2027-10-05", 13));
+    EXPECT_EQ(floorStock().inRepair, 3);
+    EXPECT_EQ(floorStock().lent, 2);
+    EXPECT_EQ(file().all<EquipmentCount>().back().lent, Count(2));
+    EXPECT_EQ(refused(floors("2027-12-05", 13, R"(,"in_repair":0)")).field, "why_fewer");
+    done(floors("2027-12-05", 16, R"(,"in_repair":0)"));
+    EXPECT_EQ(floorStock().inRepair, 0);
+    EXPECT_EQ(refused(floors("2027-12-05", 100'001)).code, Code::OutOfRange);
+    EXPECT_EQ(refused(floors("2027-12-05", 100'001)).field, "on_hand");
+    done(floors("2027-12-06", 1, R"(,"lent":50)"));
+    EXPECT_EQ(floorStock().lent, 50) << "what is lent is not on hand";
+}
+
+TEST_F(EquipmentDeeds, AFreezerThatTakesTwoKindsIsOneFreezer) {
+    const auto chest = [](const std::string& more) {
+        return described(R"("item":"freezer","name":"chest",)" + more);
+    };
+    done(chest(R"("litres":140,"coldest_c":-21)"));
+    done(chest(R"("frame_kind":"LANG-F-MED","holds":16)"));
+    done(chest(R"("frame_kind":"LANG-F-DEEP","holds":10)"));
+    done(chest(R"("frame_kind":"LANG-F-DEEP","litres":150)"));
+    EXPECT_EQ(refused(chest(R"("frame_kind":"LANG-F-MED","holds":16)")).code, Code::NothingToDo);
+    const EquipmentStock stock = stockOn(file(), clock.today()).of(EquipmentItem::Freezer);
+    EXPECT_EQ(stock.onHand, 1);
+    ASSERT_EQ(stock.kinds.size(), 1U);
+    EXPECT_TRUE(stock.wholly);
+    EXPECT_EQ(stock.kinds.front().litres, Count(150));
+    const FreezerLane lane = freezerLane(file(), clock.today());
+    ASSERT_EQ(lane.freezers.size(), 1U);
+    const auto holds = [&](const char* code) {
+        const auto kind = file().first<FrameKind>({is("code", *Name::of(code))});
+        return freezerRoom(file(), lane.freezers.front(), *kind, clock.today())->holds;
+    };
+    EXPECT_EQ(holds("LANG-F-MED"), 16);
+    EXPECT_EQ(holds("LANG-F-DEEP"), 10);
+    done(
+        R"({"do":"add-boxes","on":"2027-10-02","kind":"deep","first_mark":"D1","contents":"10 drawn"})");
+    done(R"({"do":"freeze-frames","on":"2027-10-03","freezer":"chest","boxes":"D1 4"})");
+    done(R"({"do":"freeze-frames","on":"2027-10-03","boxes":"D1 4"})");
+    done(described(R"("item":"freezer","name":"upright","litres":90)"));
+    EXPECT_EQ(stockOn(file(), clock.today()).of(EquipmentItem::Freezer).onHand, 2);
+    EXPECT_EQ(freezerLane(file(), clock.today()).freezers.size(), 2U);
+}
+
+TEST_F(EquipmentDeeds, ADrumWithOtherSlotsForAnotherFrameIsOneDrum) {
+    done(described(R"("item":"extractor","frame_kind":"LANG-F-MED","holds":9,"radius_mm":225)"));
+    done(described(R"("item":"extractor","frame_kind":"LANG-F-DEEP","holds":4,"radius_mm":210)"));
+    done(described(R"("item":"extractor","rpm":280)"));
+    done(R"({"do":"count-equipment","on":"2027-10-02","item":"extractor","on_hand":1})");
+    const EquipmentStock stock = stockOn(file(), clock.today()).of(EquipmentItem::Extractor);
+    EXPECT_EQ(stock.onHand, 1);
+    ASSERT_EQ(stock.kinds.size(), 1U);
+    EXPECT_EQ(stock.kinds.front().radius, Length::mm(225));
+    EXPECT_EQ(stock.kinds.front().rpm, Count(280));
+    const auto rows = file().all<Equipment>();
+    ASSERT_EQ(rows.size(), 2U);
+    EXPECT_EQ(rows[1].holds, Count(4));
+    EXPECT_EQ(rows[1].radius, Length::mm(210));
 }
 
 }  // namespace

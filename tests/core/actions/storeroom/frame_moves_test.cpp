@@ -3,6 +3,8 @@
 
 #include <gtest/gtest.h>
 
+#include "core/places/frame_board.h"
+#include "core/places/stock.h"
 #include "core/storage/queries/holds.h"
 #include "tests/support/bench_deeds.h"
 
@@ -83,6 +85,41 @@ TEST_F(FramesOnShelves, WhereDiseaseIsSuspectedNothingLeaves) {
     done(R"({"do":"hold-back","on":"2027-11-01","box":"M01","reason":"suspected disease"})");
     EXPECT_EQ(outcome(move(R"("how_many":2,"from_box":"M01","to_box":"M02","note":"box needed")")),
               "held_back from_box");
+}
+
+TEST_F(FramesOnShelves, GoWithABoxThatIsGoneAndComeBackWithIt) {
+    const auto drawn = [this] {
+        const auto classes = frameClasses(file(), clock.today());
+        return classes.empty() ? 0 : classes.front().drawn;
+    };
+    const auto stock = [this] { return stockOn(file(), clock.today()).frameKinds.front(); };
+    done(line("move-box", "2027-12-01", R"("box":"M01","to":"gone")"));
+    EXPECT_EQ(ledger(), "in 18 = 9 + 0 melted + 0 burnt + 0 sold + 0 missing + 9 gone");
+    EXPECT_EQ(drawn(), 9);
+    EXPECT_EQ(stock().use[FrameUse::Drawn], 9);
+    EXPECT_EQ(stock().gone, 9);
+    EXPECT_EQ(stock().kept, 9);
+    EXPECT_EQ(stock().ever(), 18);
+    EXPECT_EQ(stock().loose, 0);
+    EXPECT_EQ(frameBoard(file(), clock.today()).all, 9);
+    const std::string take = R"("how_many":2,"from_box":"M01","to_stack":"shelf 2")";
+    EXPECT_EQ(outcome(move(take)), "closed from_box");
+    EXPECT_EQ(outcome(move(R"("how_many":1,"from_box":"M02","to_box":"M01")")), "closed to_box");
+    EXPECT_EQ(outcome(work("sold", R"(,"box":"M01","how_many":1)")), "closed box");
+    EXPECT_EQ(outcome(work("sold", R"(,"boxes":"M01, M02","how_many":1)")), "closed boxes");
+    EXPECT_EQ(outcome(line("judge-frames", "2027-12-03", R"("boxes":"M01","verdict":"melt")")),
+              "closed boxes");
+    done(line("judge-frames", "2027-12-03", R"("boxes":"M01-M02","verdict":"melt")"));
+    EXPECT_EQ(frames("M01"), "9 drawn") << "in a row of marks it is passed over";
+    EXPECT_EQ(frames("M02"), "9 drawn melt");
+    done(line("move-box", "2027-12-05", R"("box":"M01","to":"storeroom")"));
+    EXPECT_EQ(ledger(), "in 18 = 18 + 0 melted + 0 burnt + 0 sold + 0 missing");
+    EXPECT_EQ(stock().gone, 0);
+    done(move(take));
+    done(line("amend", "2027-12-06",
+              R"("box":"M02","set":{"condition":"burnt"},"why":"past mending")"));
+    EXPECT_EQ(ledger(), "in 18 = 9 + 0 melted + 0 burnt + 0 sold + 0 missing + 9 gone");
+    expectClean();
 }
 
 }  // namespace

@@ -55,5 +55,48 @@ TEST_F(MeasuredKinds, ThatCannotBeAreRefused) {
         "out_of_range frames_nominal");
 }
 
+TEST_F(MeasuredKinds, AWordOfTheTradeMeansAKindAlready) {
+    for (const char* word : {"deep", "Medium", "shallow"}) {
+        const std::string called = R"("on":"2027-11-01","called":")" + std::string(word) + "\"}";
+        EXPECT_EQ(outcome(R"({"do":"measure-box-kind",)" + called), "taken called") << word;
+        EXPECT_EQ(outcome(R"({"do":"measure-frame-kind",)" + called), "taken called") << word;
+    }
+    done(frame);
+    done(box);
+    EXPECT_EQ(outcome(R"({"do":"measure-box-kind","on":"2027-11-01","called":"my deep"})"), "kept");
+}
+
+TEST_F(MeasuredKinds, AreNotLongerThanTwoMetres) {
+    const auto measured = [](const char* verb, const std::string& field, const char* mm) {
+        return R"({"do":")" + std::string(verb) + R"(","on":"2027-11-01","called":"odd",")" +
+               field + "\":" + mm + "}";
+    };
+    EXPECT_EQ(outcome(measured("measure-frame-kind", "height_mm", "2000.1")),
+              "out_of_range height_mm");
+    EXPECT_EQ(outcome(measured("measure-box-kind", "outer_length_mm", "4700")),
+              "out_of_range outer_length_mm");
+    EXPECT_EQ(outcome(measured("measure-box-kind", "rest_depth_mm", "2500")),
+              "out_of_range rest_depth_mm");
+    EXPECT_EQ(outcome(measured("measure-box-kind", "outer_length_mm", "2000")), "kept");
+}
+
+TEST_F(MeasuredKinds, ABoxWithoutItsFrameTakesNoContents) {
+    done(R"({"do":"measure-box-kind","on":"2027-11-01","called":"my box","frames_nominal":9})");
+    const auto adding = [](const char* contents) {
+        return R"({"do":"add-boxes","on":"2027-11-02","kind":"my box","first_mark":"X1","contents":")" +
+               std::string(contents) + "\"}";
+    };
+    EXPECT_EQ(outcome(adding("8 drawn")), "unknown_size contents");
+    EXPECT_EQ(refusalValue(adding("8 drawn"), "name"), "my box");
+    done(R"({"do":"add-yard","on":"2027-04-01","yard_name":"Hill"})");
+    EXPECT_EQ(
+        code(
+            R"({"do":"add-hive","on":"2027-11-02","yard":"Hill","mark":"H1","boxes":"my box 8 drawn","origin":"swarm"})"),
+        "unknown_size");
+    EXPECT_EQ(outcome(R"({"do":"add-boxes","on":"2027-11-02","kind":"my box","first_mark":"X1"})"),
+              "kept")
+        << "an empty one, or one nobody counted";
+}
+
 }  // namespace
 }  // namespace combwright

@@ -232,5 +232,45 @@ TEST_F(BoxReviewed, CanBeAmendedButForWhatWasCounted) {
     expectClean();
 }
 
+TEST_F(BoxReviewed, AnOlderLineTouchesNoFrameThatWasMovedOrWorkedOnSince) {
+    done(line("move-frames", "2027-12-10", R"("how_many":2,"from_box":"M01","to_box":"M02")"));
+    const std::string before = ledger();
+    EXPECT_EQ(outcome(review("M02", "9 keep", "2027-12-01")), "kept");
+    EXPECT_EQ(asked(review("M01", "9 keep", "2027-12-01")), "review_overtaken");
+    EXPECT_EQ(lastReview("M01").found, Count(9)) << "kept as a record";
+    EXPECT_EQ(frames("M01"), "7 drawn");
+    EXPECT_EQ(frames("M02"), "11 drawn");
+    EXPECT_EQ(ledger(), before);
+    EXPECT_EQ(asked(review("M01", "7 keep", "2027-12-11")), "") << "a later one counts";
+    EXPECT_EQ(frames("M01"), "7 drawn keep");
+    expectClean();
+}
+
+TEST_F(BoxReviewed, AnOlderLineTouchesNoFrameOfABoxSomeOfWhichWereBurntOrLookedAtSince) {
+    done(review("M03", "8 keep, 1 W 8", "2027-11-18"));
+    done(work("burnt", R"(,"box":"M03")", "2027-12-10"));
+    EXPECT_EQ(asked(review("M03", "9 keep", "2027-12-01")), "review_overtaken");
+    EXPECT_EQ(ledger(), "in 27 = 26 + 0 melted + 1 burnt + 0 sold + 0 missing");
+    done(line("check-frames", "2027-12-10",
+              R"("box":"M01","how_many":1,"occasion":"visit","faults":"W")"));
+    EXPECT_EQ(asked(review("M01", "9 keep", "2027-12-01")), "review_overtaken");
+    EXPECT_EQ(frames("M01"), "1 drawn W, 8 drawn");
+}
+
+TEST_F(BoxReviewed, ABoxFoundEmptyIsAskedAbout) {
+    EXPECT_EQ(asked(review("M01", "0 keep")), "frames_differ");
+    ASSERT_TRUE(season.undo());
+    EXPECT_EQ(asked(review("M01", "empty")), "frames_differ");
+    EXPECT_EQ(ledger(), "in 27 = 18 + 0 melted + 0 burnt + 0 sold + 9 missing");
+}
+
+TEST_F(BoxReviewed, MoreScrapingsThanABoxGivesAreAskedAbout) {
+    EXPECT_EQ(asked(review("M01", "9 keep", "2027-11-18", R"(,"scrapings_g":1000)")), "");
+    EXPECT_EQ(asked(review("M02", "9 keep", "2027-11-18", R"(,"scrapings_g":1001)")),
+              "much_scraped");
+    EXPECT_EQ(asked(review("M03", "9 keep", "2027-11-18", R"(,"propolis_g":501)")), "much_scraped");
+    EXPECT_EQ(lastReview("M03").propolis->value, Mass::grams(501)) << "kept all the same";
+}
+
 }  // namespace
 }  // namespace combwright
