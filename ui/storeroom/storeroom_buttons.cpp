@@ -1,6 +1,7 @@
 // What the storeroom's buttons open: the work that is ticked, frames that come and go, the freezer,
 // wet boxes, dead colonies, the stock-take, the plan, what fits what.
 #include <QMenu>
+#include <QTimer>
 
 #include "core/places/freezer.h"
 #include "core/places/pages/wets_home_page.h"
@@ -19,6 +20,17 @@
 #include "ui/storeroom/wets_dialog.h"
 
 namespace combwright {
+namespace {
+
+/// Opened by its key a menu stands on its first line, and Enter does it.
+void openOnFirst(QMenu* menu) {
+    QObject::connect(menu, &QMenu::aboutToShow, menu, [menu] {
+        QTimer::singleShot(0, menu,
+                           [menu] { menu->setActiveAction(menu->actions().constFirst()); });
+    });
+}
+
+}  // namespace
 
 QPushButton* StoreroomPlace::addButton(const QString& text, const char* name,
                                        std::function<void()> deed) {
@@ -47,6 +59,7 @@ void StoreroomPlace::addButtons() {
         askToMendBoxes(this, session(), typedBoxes(), today());
         back();
     });
+    openOnFirst(works);
     work->setMenu(works);
     auto* frames = addButton(tr("Fra&mes"), "open_frames", [] {});
     auto* moves = new QMenu(frames);
@@ -75,6 +88,7 @@ void StoreroomPlace::addButtons() {
         askToMeasureFrame(this, session(), today());
         back();
     });
+    openOnFirst(moves);
     frames->setMenu(moves);
     auto* freezer = addButton(tr("Free&zer"), "open_freezer", [] {});
     auto* rounds = new QMenu(freezer);
@@ -95,6 +109,7 @@ void StoreroomPlace::addButtons() {
                              today());
         back();
     });
+    openOnFirst(rounds);
     freezer->setMenu(rounds);
     addButton(tr("We&ts home…"), "open_wets", [this, today, back] {
         WetsDialog dialog(session(), today(), this);
