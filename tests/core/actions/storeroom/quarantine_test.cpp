@@ -4,6 +4,7 @@
 
 #include <gtest/gtest.h>
 
+#include "core/actions/storeroom/reviews.h"
 #include "core/words/dead_out_words.h"
 #include "core/words/words.h"
 #include "tests/support/bench_deeds.h"
