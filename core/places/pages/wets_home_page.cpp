@@ -172,7 +172,10 @@ Page freezerSlipPage(const Read& file, const FreezerLane& lane) {
                         "How many %1 fit, nobody knows: enter the freezer's litres or how many "
                         "frames it holds.")
                         .arg(fromUtf8(kind));
-    said << wetSay("%1 combs wait, %2.").arg(lane.waitingFrames()).arg(freezerPlanText(lane.next));
+    said << (lane.waitingFrames() == 1 ? wetSay("%1 comb waits, %2.")
+                                       : wetSay("%1 combs wait, %2."))
+                .arg(lane.waitingFrames())
+                .arg(freezerPlanText(lane.next));
     if (lane.shared)
         said << wetSay("If kinds share a round: %1.").arg(freezerPlanText(*lane.shared));
     if (const auto wet = framesIn(lane.dryFirst); wet > 0)

@@ -318,13 +318,13 @@ TEST(BoardMarks, CountUpAsOneReadsThem) {
 
 TEST_F(FrameBoardOf, WhatAHoldKeepsBackIsNotKept) {
     done(review("M1", "8 keep, 1 W"));
-    done(R"({"do":"hold-back","on":"2027-12-01","box":"M1","reason":"suspected disease"}
-{"do":"move-box","on":"2027-12-02","box":"M1","to":"freezer"})");
+    done(R"({"do":"move-box","on":"2027-12-01","box":"M1","to":"freezer"}
+{"do":"hold-back","on":"2027-12-02","box":"M1","reason":"suspected disease"})");
     const FrameBoard now = board();
     EXPECT_EQ(counts(now, "edium"), "W 0+1, not looked at 27, held 9 together 36 missing 0");
     expectAddsUp(now);
     EXPECT_EQ(boardStateText(row(now, "M1")).toStdString(), "held, in freezer");
-    EXPECT_EQ(boardStateText(row(now, "M2")).toStdString(), "not looked through");
+    EXPECT_EQ(boardStateText(row(now, "M2")).toStdString(), "not looked at");
     BoardFilter filter;
     filter.state = FrameState{FrameState::Kind::Held, 0, Verdict::Keep};
     EXPECT_EQ(board(filter).shown, 9);

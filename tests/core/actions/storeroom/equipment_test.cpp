@@ -186,6 +186,7 @@ TEST_F(EquipmentDeeds, WhatWasNotSaidOfStaysAsItWas) {
 }
 
 TEST_F(EquipmentDeeds, AFreezerThatTakesTwoKindsIsOneFreezer) {
+    const Day later = test::day("2027-10-10");
     const auto chest = [](const std::string& more) {
         return described(R"("item":"freezer","name":"chest",)" + more);
     };
@@ -194,16 +195,16 @@ TEST_F(EquipmentDeeds, AFreezerThatTakesTwoKindsIsOneFreezer) {
     done(chest(R"("frame_kind":"LANG-F-DEEP","holds":10)"));
     done(chest(R"("frame_kind":"LANG-F-DEEP","litres":150)"));
     EXPECT_EQ(refused(chest(R"("frame_kind":"LANG-F-MED","holds":16)")).code, Code::NothingToDo);
-    const EquipmentStock stock = stockOn(file(), clock.today()).of(EquipmentItem::Freezer);
+    const EquipmentStock stock = stockOn(file(), later).of(EquipmentItem::Freezer);
     EXPECT_EQ(stock.onHand, 1);
     ASSERT_EQ(stock.kinds.size(), 1U);
     EXPECT_TRUE(stock.wholly);
     EXPECT_EQ(stock.kinds.front().litres, Count(150));
-    const FreezerLane lane = freezerLane(file(), clock.today());
+    const FreezerLane lane = freezerLane(file(), later);
     ASSERT_EQ(lane.freezers.size(), 1U);
     const auto holds = [&](const char* code) {
         const auto kind = file().first<FrameKind>({is("code", *Name::of(code))});
-        return freezerRoom(file(), lane.freezers.front(), *kind, clock.today())->holds;
+        return freezerRoom(file(), lane.freezers.front(), *kind, later)->holds;
     };
     EXPECT_EQ(holds("LANG-F-MED"), 16);
     EXPECT_EQ(holds("LANG-F-DEEP"), 10);
@@ -212,8 +213,8 @@ TEST_F(EquipmentDeeds, AFreezerThatTakesTwoKindsIsOneFreezer) {
     done(R"({"do":"freeze-frames","on":"2027-10-03","freezer":"chest","boxes":"D1 4"})");
     done(R"({"do":"freeze-frames","on":"2027-10-03","boxes":"D1 4"})");
     done(described(R"("item":"freezer","name":"upright","litres":90)"));
-    EXPECT_EQ(stockOn(file(), clock.today()).of(EquipmentItem::Freezer).onHand, 2);
-    EXPECT_EQ(freezerLane(file(), clock.today()).freezers.size(), 2U);
+    EXPECT_EQ(stockOn(file(), later).of(EquipmentItem::Freezer).onHand, 2);
+    EXPECT_EQ(freezerLane(file(), later).freezers.size(), 2U);
 }
 
 TEST_F(EquipmentDeeds, ADrumWithOtherSlotsForAnotherFrameIsOneDrum) {

@@ -254,7 +254,7 @@ TEST_F(BoxReviewed, AnOlderLineTouchesNoFrameOfABoxSomeOfWhichWereBurntOrLookedA
     done(line("check-frames", "2027-12-10",
               R"("box":"M01","how_many":1,"occasion":"visit","faults":"W")"));
     EXPECT_EQ(asked(review("M01", "9 keep", "2027-12-01")), "review_overtaken");
-    EXPECT_EQ(frames("M01"), "1 drawn W, 8 drawn");
+    EXPECT_EQ(frames("M01"), "8 drawn, 1 drawn W");
 }
 
 TEST_F(BoxReviewed, ABoxFoundEmptyIsAskedAbout) {
