@@ -161,8 +161,9 @@ TEST_F(BoxReviewed, OfAHeldBoxItIsKeptUnderTheHold) {
     done(R"({"do":"hold-back","on":"2027-11-01","box":"M01","reason":"suspected disease"})");
     done(review("M01", "7 keep, 2 T melt"));
     EXPECT_EQ(frames("M01"), "2 drawn T melt, 7 drawn keep");
-    for (const BenchFrame& each : benchBox(file(), box("M01").id, test::day("2027-11-18"))->frames)
-        EXPECT_EQ(each.use, FrameUse::Held);
+    const auto onBench = benchBox(file(), box("M01").id, test::day("2027-11-18"));
+    ASSERT_TRUE(onBench);
+    for (const BenchFrame& each : onBench->frames) EXPECT_EQ(each.use, FrameUse::Held);
     EXPECT_EQ(outcome(work("melted")), "held_back boxes");
     EXPECT_EQ(outcome(work("melted", R"(,"box":"M01","note":"I want to")")), "held_back work");
 }
