@@ -25,6 +25,8 @@ struct Shortage {
     std::int64_t afterRepairsAtMost = 0;
     bool known = true;  ///< nothing of it was left uncounted
 
+    /// Once the repairs are done.
+    std::int64_t usable() const { return there + inRepair; }
     std::optional<std::int64_t> now() const {
         return known || nowAtMost == 0 ? std::optional(nowAtMost) : std::nullopt;
     }

@@ -166,6 +166,27 @@ TEST_F(BenchEvening, ALineThatCannotBeReadStaysTypedAndChangesNothing) {
     EXPECT_EQ(place->bench().line().text(), QString());
 }
 
+TEST_F(BenchEvening, ALineHalfTypedStaysWithItsBoxUntilItIsKeptOrLeft) {
+    const auto held = [&] { return session.drafts().of(QStringLiteral("bench")); };
+    type(QStringLiteral("7 keep, 1 w"));
+    ASSERT_EQ(held().size(), 1U) << "a crash cannot take it";
+    place->board().setFocus();
+    press(Qt::Key_Down);
+    EXPECT_EQ(place->bench().line().text(), QString()) << "it is no other box's line";
+    press(Qt::Key_Up);
+    EXPECT_TRUE(place->bench()
+                    .findChild<QLabel*>(QStringLiteral("bench_alarm"))
+                    ->text()
+                    .contains(QStringLiteral("7 keep, 1 w")));
+    press(Qt::Key_Return);
+    EXPECT_EQ(place->bench().line().text(), QStringLiteral("7 keep, 1 w")) << "taken up again";
+    press(Qt::Key_Return);
+    EXPECT_TRUE(held().empty()) << "kept";
+    type(QStringLiteral("9 keep"));
+    press(Qt::Key_Escape);
+    EXPECT_TRUE(held().empty()) << "left by Escape";
+}
+
 TEST_F(BenchEvening, TabGoesRoundAndIsNeverTrapped) {
     std::set<QWidget*> met;
     for (int i = 0; i < 60; ++i) {

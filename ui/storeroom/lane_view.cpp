@@ -68,6 +68,7 @@ void LaneView::show(const FreezerLane& lane) {
         m_lane.rounds.push_back(
             {dateOf(next.in), dateOf(next.out), RoundState::Planned, framesOf(next.loads), {}});
     m_lane.today = dateOf(lane.on);
+    // Rounds are kept by the day: the line stands in the middle of today.
     m_lane.todayShare = 0.5;
     m_facts.clear();
     QStringList rooms;

@@ -44,7 +44,7 @@ void addFrames(std::vector<NeedsLine>& lines, const FrameNeed& need) {
     addPart(lines, needWord("on foundation"), need.use[FrameUse::Foundation], true);
     addPart(lines, needWord("to refit, bare"), need.use[FrameUse::Bare], true);
     addPart(lines, needWord("to repair"), need.use[FrameUse::Repairable], true);
-    const std::int64_t usable = need.frames.there + need.frames.inRepair;
+    const std::int64_t usable = need.frames.usable();
     lines.push_back({NeedsLine::Kind::Sum, needWord("usable"), {}, counted(usable)});
     addPart(lines, needWord("held back, not usable"), need.use[FrameUse::Held], false);
     if (need.boxesNotCounted > 0)
@@ -134,7 +134,7 @@ std::vector<NeedsLine> needsLines(const NextSeason& next) {
 NeedsHead needsHead(const NextSeason& next) {
     if (next.frames.empty()) return {};
     const FrameNeed& need = next.frames.front();
-    const std::int64_t usable = need.frames.there + need.frames.inRepair;
+    const std::int64_t usable = need.frames.usable();
     return {{needWord("%1 of %2")
                  .arg(static_cast<qlonglong>(std::min(usable, need.frames.need)))
                  .arg(static_cast<qlonglong>(need.frames.need)),

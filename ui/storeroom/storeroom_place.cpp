@@ -37,6 +37,10 @@ constexpr int markWithinMs = 700;
 /// How long a key that judges many boxes may be pressed once more.
 constexpr int askAgainWithinMs = 6000;
 
+const QString benchSheet = QStringLiteral("bench");
+
+QString draftRow(Id<Box> box) { return QString::number(box.number); }
+
 std::optional<Verdict> verdictOfDigit(int digit) {
     if (digit < 1 || digit > static_cast<int>(Choices<Verdict>::words.size())) return std::nullopt;
     return static_cast<Verdict>(digit - 1);
@@ -116,12 +120,24 @@ void StoreroomPlace::listen() {
     connect(m_board, &FrameBoardView::currentChanged, this, &StoreroomPlace::fillBench);
     connect(m_board, &FrameBoardView::frameChanged, this, &StoreroomPlace::fillBench);
     connect(m_board, &FrameBoardView::selectionChanged, this, [this] { Q_EMIT headChanged(); });
-    connect(m_board, &FrameBoardView::activated, this, [this] { beginLine({}); });
+    connect(m_board, &FrameBoardView::activated, this,
+            [this] { beginLine(m_box ? draftOf(m_box->box.id) : QString()); });
+    connect(&m_bench->line(), &QLineEdit::textChanged, this, [this](const QString& text) {
+        if (m_box && !text.trimmed().isEmpty())
+            session().drafts().hold(benchSheet, draftRow(m_box->box.id), text);
+    });
+    connect(&m_bench->line(), &QLineEdit::textEdited, this, [this](const QString& text) {
+        if (text.trimmed().isEmpty()) dropDraft();
+    });
     m_bench->readBackBy([this](const QString& line) {
         return m_box ? readReviewBack(*m_box, line) : BenchPanel::Echo{};
     });
     connect(m_bench, &BenchPanel::lineEntered, this, &StoreroomPlace::keepLine);
-    connect(m_bench, &BenchPanel::lineLeft, this, [this] { m_board->setFocus(); });
+    connect(m_bench, &BenchPanel::lineLeft, this, [this] {
+        dropDraft();
+        m_board->setFocus();
+        fillBench();
+    });
     connect(m_bench, &BenchPanel::frameClicked, this, [this](int frame) {
         if (const auto box = currentBox()) m_board->goToBox(*box, frame);
         m_atFrame = true;
@@ -242,6 +258,9 @@ void StoreroomPlace::fillBench() {
     m_box.reset();
     const auto box = currentBox();
     m_board->setOnBench(box);
+    // A line half typed stays with the box it was typed for.
+    if (m_lineBox != box) m_bench->clearLine();
+    m_lineBox = box;
     session().reading([&] {
         if (box) m_box = benchBox(session().read(), *box, session().clock().today());
     });
@@ -257,7 +276,12 @@ void StoreroomPlace::fillBench() {
     if (const BoardFrame* frame = m_board->currentFrame(); frame && m_atFrame)
         for (std::size_t i = 0; i < m_box->frames.size(); ++i)
             if (m_box->frames[i].frame.id == frame->id) at = i;
-    m_bench->show(benchView(*m_box, at));
+    BenchView view = benchView(*m_box, at);
+    const QString draft = draftOf(m_box->box.id);
+    if (!draft.isEmpty() && m_bench->line().text().isEmpty())
+        view.alarm = (view.alarm + tr(" Typed and not kept: \"%1\". Enter takes it up.").arg(draft))
+                         .trimmed();
+    m_bench->show(view);
     arrange();
     Q_EMIT headChanged();
 }
@@ -277,8 +301,19 @@ void StoreroomPlace::keepLine(const QString& line) {
         return;
     }
     if (!session().run(*review)) return;
+    dropDraft();
     m_bench->clearLine();
     goOn();
+}
+
+QString StoreroomPlace::draftOf(Id<Box> box) const {
+    const auto rows = session().drafts().of(benchSheet);
+    const auto at = rows.find(draftRow(box));
+    return at == rows.end() ? QString() : at->second;
+}
+
+void StoreroomPlace::dropDraft() {
+    if (m_box) session().drafts().drop(benchSheet, draftRow(m_box->box.id));
 }
 
 /// To the next box that waits for a look; where none does, to the next one.

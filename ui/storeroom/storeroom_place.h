@@ -65,6 +65,9 @@ class StoreroomPlace : public Place {
     bool boardKey(int key, const QString& text);
     void beginLine(const QString& text);
     void keepLine(const QString& line);
+    /// What was typed for a box and not kept, of this run of the program or the last.
+    QString draftOf(Id<Box> box) const;
+    void dropDraft();
     void seeAtFrame(char letter);
     void judgeFrame(Verdict verdict);
     void followFrame(Count slot);
@@ -93,6 +96,7 @@ class StoreroomPlace : public Place {
     BoardFilter m_filter;
     NextSeason m_next;
     std::optional<BenchBox> m_box;
+    std::optional<Id<Box>> m_lineBox;  ///< the box the line is typed for
     bool m_atFrame = false;
     std::pair<Verdict, std::string> m_asked;  ///< what a digit would do to the chosen boxes
     QElapsedTimer m_askedAt;
