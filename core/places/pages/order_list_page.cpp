@@ -67,7 +67,7 @@ TableBlock needsTable(const KindNames& names, const NextSeason& next) {
     }
     for (const FrameNeed& each : next.frames) {
         QStringList about;
-        if (const QString uses = usesText(each.use); !uses.isEmpty()) about << uses;
+        if (const QString uses = usesOnPaper(each.use); !uses.isEmpty()) about << uses;
         if (each.boxesNotCounted > 0)
             about << orderWord("%1 boxes not counted").arg(each.boxesNotCounted);
         table.rows.push_back(

@@ -107,6 +107,12 @@ QString usesText(const UseCounts& uses) {
     return parts.join(QStringLiteral(", "));
 }
 
+QString usesOnPaper(const UseCounts& uses) {
+    QStringList parts = usesText(uses).split(QStringLiteral(", "));
+    for (QString& part : parts) part.replace(QLatin1Char(' '), QChar::Nbsp);
+    return parts.join(QStringLiteral(", "));
+}
+
 QString gapText(PlanGap gap, int year) {
     switch (gap) {
         case PlanGap::Plan:

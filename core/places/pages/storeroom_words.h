@@ -39,6 +39,8 @@ QString countText(const std::optional<std::int64_t>& count);
 QString useText(FrameUse use);
 /// "7 drawn, 1 bare"; what is 0 is left out.
 QString usesText(const UseCounts& uses);
+/// The same for a narrow column on paper: a line breaks behind a comma, not within "1 bare".
+QString usesOnPaper(const UseCounts& uses);
 /// What to enter before more can be said, as a sentence.
 QString gapText(PlanGap gap, int year);
 

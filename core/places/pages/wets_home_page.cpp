@@ -52,6 +52,7 @@ TableBlock goTable(const WetsHome& home) {
             head.group = true;
             head.cells.resize(6);
             head.cells[0] = wetCell(fromUtf8(box.yard), true);
+            head.cells[0].big = true;
             head.below = Rule::Ink;
             table.rows.push_back(std::move(head));
             yard = box.yard;

@@ -160,7 +160,7 @@ TableRow stackRow(const QString& box, const QString& kind, const UseCounts* use,
     row.cells[0].text = box;
     row.cells[0].strong = true;
     row.cells[1].text = kind;
-    QString frames = use ? usesText(*use) : todoWord("not counted");
+    QString frames = use ? usesOnPaper(*use) : todoWord("not counted");
     // What is held is held whole: said once.
     if (held && !(use && (*use)[FrameUse::Held] == use->sum()))
         frames += QStringLiteral(", ") + todoWord("box held");
