@@ -1,6 +1,7 @@
 #include "core/model/records.h"
 
 #include "core/model/honey/pull.h"
+#include "core/model/honey/room.h"
 #include "core/model/season_info.h"
 #include "core/model/storeroom/dead_out.h"
 #include "core/model/storeroom/review.h"
@@ -22,7 +23,8 @@ const std::vector<RecordType>& recordTypes() {
                 Feeding, Box, BoxMove, BoxLook, Frame, BoxCount, FrameCheck, Constant, PullPlan,
                 PullLine, CropNote, Extraction, ExtractionBox, SpinLoad, LoadBox, Bucket,
                 ClosingShare, Hold, BoxReview, RawWax, Equipment, EquipmentCount, FreezerRound,
-                FreezerLoad, DeadOut, SetOut, SeasonPlan, PlanItem, FrameMove>();
+                FreezerLoad, DeadOut, SetOut, SeasonPlan, PlanItem, FrameMove, Peg, SlotFrame,
+                SetAside, GateOpening, ClearerBoard, RoomDay>();
     return all;
 }
 

@@ -71,6 +71,8 @@ const std::vector<Migration>& migrations() {
         {1, "first", resourceText(QStringLiteral(":/combwright/migrations/0001_first.sql")), 1},
         {2, "storeroom", resourceText(QStringLiteral(":/combwright/migrations/0002_storeroom.sql")),
          1},
+        {3, "honey_room",
+         resourceText(QStringLiteral(":/combwright/migrations/0003_honey_room.sql")), 1},
     };
     return all;
 }

@@ -1,5 +1,7 @@
 #include "core/model/honey/extraction.h"
 
+#include "core/model/storeroom/equipment.h"
+
 namespace combwright {
 
 const Fields& Extraction::fields() {
@@ -29,7 +31,9 @@ const Fields& SpinLoad::fields() {
                  field<&SpinLoad::number>("number"), field<&SpinLoad::on>("on_day"),
                  field<&SpinLoad::minutes>("spun"), field<&SpinLoad::ran>("ran"),
                  field<&SpinLoad::rpm>("rpm"), field<&SpinLoad::startOffset>("start_offset"),
-                 field<&SpinLoad::endOffset>("end_offset"), field<&SpinLoad::doubt>("doubt"));
+                 field<&SpinLoad::endOffset>("end_offset"), field<&SpinLoad::doubt>("doubt"),
+                 field<&SpinLoad::machine>("machine"), field<&SpinLoad::begun>("begun"),
+                 field<&SpinLoad::uncapping>("uncapping"));
     return all;
 }
 

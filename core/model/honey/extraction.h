@@ -7,6 +7,8 @@
 
 namespace combwright {
 
+struct Equipment;
+
 /// One lot through the honey room: honey handled together. On screen: a run.
 struct Extraction {
     static constexpr std::string_view table = "extraction";
@@ -57,6 +59,9 @@ struct SpinLoad {
     std::optional<Ran> ran;
     std::optional<Count> rpm;
     std::optional<Mass> startOffset, endOffset, doubt;  ///< as it was loaded
+    std::optional<Id<Equipment>> machine;               ///< none: the only one, or nobody said
+    std::optional<Instant> begun;                       ///< when it began to turn
+    std::optional<Minutes> uncapping;  ///< what its frames took at the knife, all hands together
     static const Fields& fields();
 };
 

@@ -8,6 +8,7 @@
 #include "core/actions/action.h"
 #include "core/exchange/described_json.h"
 #include "core/model/honey/pull.h"
+#include "core/model/honey/room.h"
 #include "core/model/season_info.h"
 #include "core/model/storeroom/dead_out.h"
 #include "core/model/storeroom/review.h"
@@ -45,7 +46,8 @@ using AllRecords =
                    Feeding, Box, BoxMove, BoxLook, Frame, BoxCount, FrameCheck, Constant, PullPlan,
                    PullLine, CropNote, Extraction, ExtractionBox, SpinLoad, LoadBox, Bucket,
                    ClosingShare, Hold, BoxReview, RawWax, Equipment, EquipmentCount, FreezerRound,
-                   FreezerLoad, DeadOut, SetOut, SeasonPlan, PlanItem, FrameMove>;
+                   FreezerLoad, DeadOut, SetOut, SeasonPlan, PlanItem, FrameMove, Peg, SlotFrame,
+                   SetAside, GateOpening, ClearerBoard, RoomDay>;
 TYPED_TEST_SUITE(EachRecord, AllRecords);
 
 TYPED_TEST(EachRecord, DescribesEveryMember) {
