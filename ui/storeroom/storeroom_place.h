@@ -51,6 +51,7 @@ class StoreroomPlace : public Place {
     void readAnew() override;
     void focusInEvent(QFocusEvent*) override;
     void resizeEvent(QResizeEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
     bool eventFilter(QObject* watched, QEvent* event) override;
 
   private:
@@ -63,6 +64,8 @@ class StoreroomPlace : public Place {
     void fillWarnings();
     std::optional<Id<Box>> currentBox() const;
     bool boardKey(int key, const QString& text);
+    bool boardLetter(QChar letter);
+    void pointAtFrame(bool at);
     void beginLine(const QString& text);
     void keepLine(const QString& line);
     /// What was typed for a box and not kept, of this run of the program or the last.
@@ -100,7 +103,6 @@ class StoreroomPlace : public Place {
     bool m_atFrame = false;
     std::pair<Verdict, std::string> m_asked;  ///< what a digit would do to the chosen boxes
     QElapsedTimer m_askedAt;
-    QElapsedTimer m_letterAt;  ///< since a mark was begun to be typed on the board
 };
 
 }  // namespace combwright
