@@ -460,6 +460,16 @@ std::vector<KeyHint> HoneyRoomPlace::hints() const {
             {QStringLiteral("Ctrl+↵"), tr("close the day")}};
 }
 
+/// Boxes brought in and not spun out yet; those still on their hives do not wait here.
+int HoneyRoomPlace::waiting() const {
+    const Day today = session().clock().today();
+    int boxes = 0;
+    for (const Extraction& run : openRuns(session().read()))
+        for (const RoomBox& each : roomBoxes(session().read(), run.id, today).waiting)
+            boxes += each.entry.has_value();
+    return boxes;
+}
+
 /// What is shown, as the person laid it out, and behind it the loads of the other open runs: who
 /// pins a sheet up in the room spins from it all day.
 std::vector<LoadSheet> HoneyRoomPlace::loadsToPrint() const {

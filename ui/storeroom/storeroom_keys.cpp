@@ -116,6 +116,9 @@ void StoreroomPlace::pointAtFrame(bool at) {
 
 bool StoreroomPlace::boardKey(int key, const QString& text) {
     switch (key) {
+        case Qt::Key_F2:
+            beginCorrection();
+            return true;
         case Qt::Key_Left:
         case Qt::Key_Right:
             pointAtFrame(true);
