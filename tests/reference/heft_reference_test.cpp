@@ -1,9 +1,9 @@
-// What a letter a frame is worth: a trial made before this program. 200 loads of 12 frames, honey
-// per frame 1450 ± 360 g. Told there, the median of the real offset: placed blind 996 g, arranged
-// by fill guesses of ± 15 % 519 g, by three classes of heft 646 g, by weighed frames 6 g. What the
-// hand is off by when it sorts into three is not told; with the same ± 15 % the classes come out as
-// told, with thirds felt without a fault they would come out at 472 g. The last figure is what that
-// trial's search left; ours, being proven, leaves less.
+// Source of what a letter a frame is worth: a trial made before this program. 200 loads of 12
+// frames, honey per frame 1450 ± 360 g. Told there, the median of the real offset: placed blind 996
+// g, arranged by fill guesses of ± 15 % 519 g, by three classes of heft 646 g, by weighed frames 6
+// g. What the hand is off by when it sorts into three is not told; with the same ± 15 % the classes
+// come out as told, with thirds felt without a fault they would come out at 472 g. The last figure
+// is what that trial's search left; ours, being proven, leaves less.
 //
 // Tolerance: the median of 200 loads has itself a deviation of 6 % (Rayleigh: 0.85 · σ / √200), and
 // two such trials are compared: 3 · √2 · 6 % would be 25 %, 15 % is asked for.

@@ -1,5 +1,5 @@
-// Viscosity of honey against the published points: Munro 1943 and others as tabulated by White 1975
-// and Krell 1996; the values of the model beside them as computed when it was fitted.
+// Viscosity of honey against the published points. Source: Munro 1943 and others as tabulated by
+// White 1975 and Krell 1996; the values of the model beside them as computed when it was fitted.
 #include <gtest/gtest.h>
 
 #include "core/trade/honey/viscosity.h"
