@@ -274,14 +274,14 @@ TEST_F(BoxReviewed, AnOlderLineTouchesNoFrameThatWasMendedOrJudgedSince) {
     EXPECT_EQ(asked(late("M02", "8 keep, 1 P 2")), "review_overtaken");
     EXPECT_EQ(frames("M02"), "9 drawn keep") << "scraped since";
     EXPECT_EQ(asked(late("M03", "9 keep")), "review_overtaken");
-    EXPECT_EQ(frames("M03"), "1 foundation keep, 8 drawn keep") << "refitted since";
+    EXPECT_EQ(frames("M03"), "8 drawn keep, 1 foundation keep") << "refitted since";
     EXPECT_EQ(lastReview("M01").line, "7 keep, 2 V") << "kept as history";
     EXPECT_EQ(ledger(), before);
     EXPECT_EQ(asked(review("M01", "8 keep, 1 W", "2027-12-02")), "") << "a later one counts";
-    EXPECT_EQ(frames("M01"), "1 drawn W melt, 8 drawn keep");
+    EXPECT_EQ(frames("M01"), "1 drawn W refit, 8 drawn keep");
     done(line("judge-frames", "2027-12-10", R"("boxes":"M02","verdict":"melt","how_many":3)"));
     EXPECT_EQ(asked(review("M02", "9 keep", "2027-12-05")), "review_overtaken");
-    EXPECT_EQ(frames("M02"), "3 drawn melt, 6 drawn keep");
+    EXPECT_EQ(frames("M02"), "6 drawn keep, 3 drawn melt");
     expectClean();
 }
 
@@ -291,7 +291,7 @@ TEST_F(BoxReviewed, AnOlderLookAtSingleFramesTouchesNoneThatWasInHandSince) {
     EXPECT_EQ(asked(line("check-frames", "2027-11-20",
                          R"("box":"M01","how_many":9,"occasion":"winter review","faults":"W")")),
               "review_overtaken");
-    EXPECT_EQ(frames("M01"), "2 drawn keep, 7 drawn W melt") << "the two mended ones stay";
+    EXPECT_EQ(frames("M01"), "7 drawn W refit, 2 drawn keep") << "the two mended ones stay";
     expectClean();
 }
 
