@@ -1,3 +1,4 @@
+#include <QCoreApplication>
 #include <QJsonArray>
 #include <QJsonObject>
 
@@ -315,8 +316,12 @@ int runYields(Context& context) {
         printWhy(context, why);
         return Done;
     }
-    const auto year = yearOption(context, "season", yearOf(today));
+    // In winter the year on the calendar has no honey yet: then it is the last harvest one asks
+    // about.
+    const int harvest = newestHarvest(season.read(), today);
+    const auto year = yearOption(context, "season", harvest);
     if (!year) return misused(context, QStringLiteral("--season needs a year"));
+    const bool fellBack = !context.arguments.has("season") && harvest != yearOf(today);
     const auto beside = yearOption(context, "beside", *year - 1);
     if (!beside) return misused(context, QStringLiteral("--beside needs a year"));
     const SeasonYield yields = seasonYield(season.read(), *year, *beside);
@@ -326,10 +331,18 @@ int runYields(Context& context) {
     if (context.json()) {
         QJsonObject answer = seasonObject(yields);
         answer.insert(QStringLiteral("reckoned_and_got"), reckonedArray(reckoned));
+        answer.insert(QStringLiteral("instead_of"),
+                      fellBack ? QJsonValue(yearOf(today)) : QJsonValue());
         if (context.arguments.has("why")) answer.insert(QStringLiteral("why"), whyArray(why));
         printJson(context, answer);
         return Done;
     }
+    if (fellBack)
+        context.streams.out << QCoreApplication::translate(
+                                   "season", "No honey in %1 yet; this is %2, the last harvest.")
+                                   .arg(yearOf(today))
+                                   .arg(*year)
+                            << "\n\n";
     context.streams.out << pageText(
         harvestSummaryPage(season.read(), yields, today, {seasonYield(season.read(), *beside)}));
     if (!reckoned.lines.empty())
@@ -417,7 +430,7 @@ std::vector<Command> placeCommands() {
          1,
          1,
          {{"run", "NAME", "the balance of one run"},
-          {"season", "YEAR", "another year than today's"},
+          {"season", "YEAR", "another year than the last with honey"},
           {"beside", "YEAR", "another year beside it than the one before"},
           {"why", nullptr, "how each figure came about"}},
          &runYields},

@@ -49,7 +49,7 @@ constexpr StepLabel stepLabels[] = {
     {"change", QT_TRANSLATE_NOOP("working", "more than the year beside it")},
     {"colonies", QT_TRANSLATE_NOOP("working", "colonies")},
     {"comb_cells", QT_TRANSLATE_NOOP("working", "cells of a comb, both sides")},
-    {"comb_life_years", QT_TRANSLATE_NOOP("working", "years a brood comb lives")},
+    {"comb_cull_share", QT_TRANSLATE_NOOP("working", "share taken out a year")},
     {"comb_share", QT_TRANSLATE_NOOP("working", "comb against it")},
     {"comb_spread_share", QT_TRANSLATE_NOOP("working", "spread of combs among themselves")},
     {"comb_thickness_mm", QT_TRANSLATE_NOOP("working", "thickness of a comb at this spacing")},

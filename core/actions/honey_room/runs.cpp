@@ -102,7 +102,7 @@ Result<Id<ExtractionBox>> WeighBox::perform(Write& file) const {
 const Fields& NameLostBox::fields() {
     static const Fields all =
         describe(field<&NameLostBox::on>("on"), field<&NameLostBox::lost>("lost"),
-                 field<&NameLostBox::hive>("hive"));
+                 field<&NameLostBox::hive>("hive"), field<&NameLostBox::reason>("reason"));
     return all;
 }
 
@@ -110,6 +110,15 @@ Result<Id<ExtractionBox>> NameLostBox::perform(Write& file) const {
     auto entry = file.find(lost);
     if (!entry) return Refusal{Code::NotFound, "lost", {}};
     if (entry->hive == hive) return Refusal{Code::NothingToDo, "hive", {}};
+    if (const auto free = demandHiveFree(file, hive, on, "hive"); !free) {
+        if (reason.empty()) return free.error();
+        // It stays where the honey is followed: on the run.
+        auto run = file.find(entry->extraction);
+        const std::string held =
+            std::string(free.error().value("name")) + ", " + std::string(free.error().value("why"));
+        addOverruled(run->note, on, held, reason);
+        file.change(*run);
+    }
     entry->hive = hive;
     file.change(*entry);
     return lost;

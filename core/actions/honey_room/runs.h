@@ -43,12 +43,15 @@ struct WeighBox {
 };
 
 /// Names the hive of a box whose tag was lost; shares are revised, the figures at closing stay.
+/// Where disease is suspected on that hive it needs a reason, which stays on the run; HeldBack
+/// without.
 struct NameLostBox {
     static constexpr std::string_view name = "name-lost-box";
     using Answer = Id<ExtractionBox>;
     Day on;
     Id<ExtractionBox> lost;
     Id<Hive> hive;
+    std::string reason;
     static const Fields& fields();
     Result<Answer> perform(Write& file) const;
 };

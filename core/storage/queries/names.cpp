@@ -8,6 +8,7 @@
 #include "core/model/season_info.h"
 #include "core/model/storeroom/equipment.h"
 #include "core/model/storeroom/review.h"
+#include "core/model/storeroom/season_plan.h"
 #include "core/storage/queries/machines.h"
 #include "core/storage/queries/yards.h"
 
@@ -246,10 +247,24 @@ Result<std::int64_t> findNamed(const Read& file, std::string_view table, const N
         return findInRun<ExtractionBox>(file, query, [&](const ExtractionBox& each) {
             return isNamed(file, each, query.name);
         });
+    if (table == SeasonPlan::table) {
+        const auto plans = file.all<SeasonPlan>();
+        std::vector<std::int64_t> found;
+        for (const SeasonPlan& each : plans)
+            if (std::to_string(each.year.value()) == query.name) found.push_back(each.id.number);
+        return onlyOne(found, table, query.name);
+    }
     const auto on = dayMeant(query);
     if (!on) return Refusal{on.error().code, nameKey(table), on.error().values};
     if (table == FreezerRound::table)
         return onlyOne(idsOf(file.where<FreezerRound>({is("in_day", *on)})), table, isoText(*on));
+    if (table == EquipmentCount::table && query.equipment) {
+        const auto what = findEquipment(file, asked(query, query.equipment, query.on));
+        if (!what) return what;
+        return onlyOne(idsOf(file.where<EquipmentCount>(
+                           {is("equipment", Id<Equipment>{*what}), is("on_day", *on)})),
+                       table, isoText(*on));
+    }
     if (table == Visit::table && query.yard) return findVisit(file, query, *on);
     const bool ofHive = table == Inspection::table || table == Colony::table;
     if (ofHive && query.hive) return findOfHive(file, table, query, *on);
