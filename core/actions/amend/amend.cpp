@@ -85,7 +85,8 @@ const Fields& Amend::fields() {
         field<&Amend::boxReview>("box_review"), field<&Amend::rawWax>("raw_wax"),
         field<&Amend::equipment>("equipment"), field<&Amend::equipmentCount>("equipment_count"),
         field<&Amend::seasonPlan>("season_plan"), field<&Amend::planItem>("plan_item"),
-        field<&Amend::set>("set"));
+        field<&Amend::setAside>("set_aside"), field<&Amend::gateOpening>("gate_opening"),
+        field<&Amend::roomDay>("room_day"), field<&Amend::set>("set"));
     return all;
 }
 

@@ -10,6 +10,7 @@
 #include "core/exchange/described_json.h"
 #include "core/model/changes.h"
 #include "core/model/honey/pull.h"
+#include "core/model/honey/room.h"
 #include "core/model/season_info.h"
 #include "core/model/storeroom/equipment.h"
 #include "core/model/storeroom/review.h"
@@ -48,6 +49,9 @@ struct Amend {
     std::optional<Id<EquipmentCount>> equipmentCount;
     std::optional<Id<SeasonPlan>> seasonPlan;
     std::optional<Id<PlanItem>> planItem;
+    std::optional<Id<SetAside>> setAside;
+    std::optional<Id<GateOpening>> gateOpening;
+    std::optional<Id<RoomDay>> roomDay;
     Changes set;
     static const Fields& fields();
     Result<Answer> perform(Write& file) const;
