@@ -82,6 +82,7 @@ const Fields& Amend::fields() {
                  field<&Amend::boxInRun>("extraction_box"), field<&Amend::load>("spin_load"),
                  field<&Amend::bucket>("bucket"), field<&Amend::hold>("hold"),
                  field<&Amend::boxReview>("box_review"), field<&Amend::rawWax>("raw_wax"),
+                 field<&Amend::peg>("peg"), field<&Amend::clearerBoard>("clearer_board"),
                  field<&Amend::set>("set"));
     return all;
 }

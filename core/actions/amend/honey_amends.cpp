@@ -1,6 +1,8 @@
 #include <algorithm>
 
 #include "core/actions/amend/amend_rules.h"
+#include "core/actions/honey_room/clearers.h"
+#include "core/actions/honey_room/pegs.h"
 #include "core/actions/honey_room/run_rules.h"
 #include "core/actions/pull/plan.h"
 #include "core/places/run_balance.h"
@@ -79,6 +81,18 @@ Result<void> settleBucket(Write& file, const Bucket& before, Bucket& after) {
     return changeInRun(file, after.extraction, after, "net_g");
 }
 
+Result<void> settlePeg(Write& file, const Peg&, Peg& after) {
+    auto ok = demandPeg(file, after);
+    if (ok) return ok;
+    Refusal refusal = ok.error();
+    if (refusal.field == "peg") refusal.field = "number";
+    return refusal;
+}
+
+Result<void> settleBoard(Write& file, const ClearerBoard&, ClearerBoard& after) {
+    return demandBoard(file, after);
+}
+
 }  // namespace
 
 std::vector<AmendType> honeyAmends() {
@@ -99,6 +113,8 @@ std::vector<AmendType> honeyAmends() {
                               &settleRunBox),
         amends<SpinLoad>({{"extraction", ""}, {"number", ""}}, &settleLoad),
         amends<Bucket>({{"extraction", ""}}, &settleBucket),
+        amends<Peg>({{"box", "clip-peg"}}, &settlePeg),
+        amends<ClearerBoard>({{"hive", ""}}, &settleBoard),
     };
 }
 

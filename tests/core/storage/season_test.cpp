@@ -283,7 +283,7 @@ class RandomActions {
         const std::string on = isoText(day("2027-04-01") + days(pick(200)));
         // The yards are gone through every few weeks; otherwise no line is ever met again.
         const std::string visited = isoText(day("2027-04-10") + days(21 * pick(6)));
-        switch (pick(34)) {
+        switch (pick(39)) {
             case 0:
                 return R"({"do":"add-yard","on":")" + on + R"(","yard_name":"Y)" + number(6) +
                        "\"}";
@@ -348,6 +348,13 @@ class RandomActions {
                 return deadOut("2027-10-20");
             case 24:
                 return suspicion(on);
+            case 32:
+            case 33:
+            case 34:
+                return pegs(on);
+            case 35:
+            case 36:
+                return clearers(on);
             default: {
                 static const char* const lines[] = {"e b7 s3 +1", "x rain",      "-1",
                                                     "w4/300 +1d", "f2.5 light!", "qc2c left1 +2"};
@@ -386,6 +393,35 @@ class RandomActions {
                 return R"({"do":"send-wets-home","on":")" + on + R"(","boxes":"#)" + number(30) +
                        " H" + number(30) + "\"}";
         }
+    }
+    /// Clipped through the summer, off or weighed late in it: otherwise most are not on yet.
+    std::string pegs(const std::string& on) {
+        const auto head = [&](const std::string& day) {
+            return R"(","on":")" + day + R"(","peg":)" + number(30);
+        };
+        const std::string run = R"(,"run":"27-)" + number(2) + '"';
+        switch (pick(7)) {
+            case 0:
+            case 1:
+                return R"({"do":"take-peg-off)" + head("2027-10-20") + "}";
+            case 2:
+                return R"({"do":"clip-peg)" + head(on) + R"(,"hive":"H)" + number(20) + "\"}";
+            case 3:
+                return R"({"do":"weigh-box)" + head("2027-10-20") + run + R"(,"hive":"H)" +
+                       number(20) + R"(","gross_g":)" + std::to_string(15000 + 100 * pick(90)) +
+                       "}";
+            case 4:
+                return R"({"do":"weigh-box)" + head("2027-10-20") + run + R"(,"wet_g":5000})";
+            case 5:
+                return R"({"do":"open-run","on":"2027-04-01","name":"27-)" + number(2) + "\"}";
+            default:
+                return R"({"do":"clip-peg)" + head(on) + R"(,"box":"#)" + number(40) + "\"}";
+        }
+    }
+    std::string clearers(const std::string& on) {
+        if (pick(2))
+            return R"({"do":"put-clearer","on":")" + on + R"(","hive":"H)" + number(20) + "\"}";
+        return R"({"do":"take-clearer","on":"2027-10-20","hive":"H)" + number(20) + "\"}";
     }
     std::string freezer(const std::string& on) {
         switch (pick(4)) {
@@ -439,8 +475,10 @@ class RandomActions {
             R"("visit":"#{n}","set":{"on_day":"{day}","note":null})",
             R"("frame_check":"#{n}","set":{"faults":"V","verdict":null})",
             R"("frame":"#{m}","set":{"drawn_year":2025})",
+            R"("peg":"#{n}","set":{"number":{m},"off_day":"{day}"})",
+            R"("clearer_board":"#{n}","set":{"on_day":"{day}"})",
         };
-        std::string what = amended[pick(12)];
+        std::string what = amended[pick(14)];
         const auto fill = [&what](const std::string& mark, const std::string& with) {
             for (auto at = what.find(mark); at != std::string::npos; at = what.find(mark))
                 what.replace(at, mark.size(), with);
@@ -479,7 +517,7 @@ TEST_F(SeasonFile, RandomDeedsUndoneAndRedoneAnywhereLeaveEqualDumps) {
         begin(R"({"do":"add-hive","on":"2027-03-01","yard":"Y)" + std::to_string(hive % 6 + 1) +
               R"(","mark":"H)" + std::to_string(hive) + R"(","boxes":"deep, x, medium"})");
     begin(R"({"do":"describe-equipment","on":"2027-03-01","item":"freezer","litres":200})");
-    for (int round = 0; round < 7000; ++round) {
+    for (int round = 0; round < 7800; ++round) {
         const unsigned what = random.pick(10);
         if (what < 6 || dumps.size() < 3) {
             const PlayResult result = play(season, random.line());
@@ -504,7 +542,8 @@ TEST_F(SeasonFile, RandomDeedsUndoneAndRedoneAnywhereLeaveEqualDumps) {
         if (entry.kind == StepKind::Do) ++deeds[entry.info.action];
     for (const char* action : {"amend", "check-frames", "count-box", "strike-line", "write-line",
                                "end-colony", "start-colony", "set-excluder", "count-equipment",
-                               "describe-equipment", "plan-season", "record-dead-out"})
+                               "describe-equipment", "plan-season", "record-dead-out", "clip-peg",
+                               "take-peg-off", "weigh-box", "put-clearer", "take-clearer"})
         EXPECT_GT(deeds[action], 10) << action << " was hardly ever kept";
     while (at > 0) {
         ASSERT_TRUE(season.undo());
