@@ -71,7 +71,8 @@ TEST_F(WaitingThings, SayWhenABoardMustComeOut) {
     does(
         R"({"do":"count-equipment","on":"2027-08-05","item":"clearer board","on_hand":1,"why_fewer":"one is in H1"})");
     EXPECT_EQ(boards()["boards"].toInt(), 2);
-    does(R"({"do":"take-clearer","on":"2027-08-05","hive":"H1"})");
+    clock.set("2027-08-06");
+    does(R"({"do":"take-clearer","on":"2027-08-06","hive":"H1"})");
     EXPECT_TRUE(boards()["in"].toArray().isEmpty());
     EXPECT_EQ(boards()["free"].toInt(), 2);
 }
