@@ -54,6 +54,12 @@ QJsonObject boxObject(const PullBoxRow& box) {
         object.insert(QStringLiteral("spread_g"), box.honey->spreadG);
     }
     if (box.gross) object.insert(QStringLiteral("gross_how"), fromUtf8(word(box.gross->how)));
+    // As lines for `play` count it: the lowest box of the hive is 1.
+    if (box.box.level)
+        object.insert(QStringLiteral("place"), static_cast<qint64>(box.box.level->value() + 1));
+    object.insert(QStringLiteral("from_top"), static_cast<qint64>(box.fromTop));
+    object.insert(QStringLiteral("peg"),
+                  box.peg ? QJsonValue(static_cast<qint64>(*box.peg)) : QJsonValue());
     if (box.why) object.insert(QStringLiteral("why"), fromUtf8(key(*box.why)));
     if (box.hold) object.insert(QStringLiteral("held"), fromUtf8(word(box.hold->why)));
     if (box.refused()) object.insert(QStringLiteral("refuse"), true);
@@ -65,6 +71,14 @@ QJsonObject boxObject(const PullBoxRow& box) {
 QJsonObject hiveObject(const PullHiveRow& hive) {
     QJsonArray boxes;
     for (const PullBoxRow& box : hive.boxes) boxes.append(boxObject(box));
+    QJsonArray brought;
+    for (const BroughtBox& box : hive.brought)
+        brought.append(
+            QJsonObject{{QStringLiteral("peg"), static_cast<qint64>(box.peg.number.value())},
+                        {QStringLiteral("box"), box.box && !box.box->mark.empty()
+                                                    ? QJsonValue(fromUtf8(box.box->mark))
+                                                    : QJsonValue()},
+                        {QStringLiteral("on"), fromUtf8(isoText(box.peg.on))}});
     return {{QStringLiteral("hive"), fromUtf8(hive.hive.mark.text())},
             {QStringLiteral("nest_stores_g"), gramsOrNull(hive.nest)},
             {QStringLiteral("winter_need_g"), hive.needG},
@@ -72,7 +86,8 @@ QJsonObject hiveObject(const PullHiveRow& hive) {
              hive.remainingG ? QJsonValue(*hive.remainingG) : QJsonValue()},
             {QStringLiteral("short_g"), hive.remainingG ? QJsonValue(hive.shortG) : QJsonValue()},
             {QStringLiteral("look_first"), hive.lookFirst},
-            {QStringLiteral("boxes"), boxes}};
+            {QStringLiteral("boxes"), boxes},
+            {QStringLiteral("brought"), brought}};
 }
 
 QJsonObject sheetObject(const PullSheet& sheet) {
@@ -88,6 +103,11 @@ QJsonObject sheetObject(const PullSheet& sheet) {
                                  {QStringLiteral("jars"), static_cast<qint64>(yard.jars)},
                                  {QStringLiteral("hives"), hives}});
     }
+    QJsonArray rounds;
+    for (const ClearerRound& each : sheet.rounds)
+        rounds.append(QJsonObject{{QStringLiteral("in"), fromUtf8(isoText(each.in))},
+                                  {QStringLiteral("out"), fromUtf8(isoText(each.out))},
+                                  {QStringLiteral("hives"), marksArray(each.hives)}});
     QJsonObject object{
         {QStringLiteral("as_of"), fromUtf8(isoText(sheet.on))},
         {QStringLiteral("for_day"), fromUtf8(isoText(sheet.asked.forDay))},
@@ -105,6 +125,10 @@ QJsonObject sheetObject(const PullSheet& sheet) {
          sheet.boardsIn ? QJsonValue(fromUtf8(isoText(*sheet.boardsIn))) : QJsonValue()},
         {QStringLiteral("boards_for"), marksArray(sheet.boardsFor)},
         {QStringLiteral("brush"), marksArray(sheet.brush)},
+        {QStringLiteral("boards"),
+         sheet.boardsOwned ? QJsonValue(static_cast<qint64>(*sheet.boardsOwned)) : QJsonValue()},
+        {QStringLiteral("board_rounds"), rounds},
+        {QStringLiteral("brought"), sheet.brought},
         {QStringLiteral("yards"), yards}};
     if (sheet.day) {
         object.insert(QStringLiteral("loads"), static_cast<qint64>(sheet.day->loads));

@@ -86,7 +86,8 @@ const Fields& Amend::fields() {
         field<&Amend::equipment>("equipment"), field<&Amend::equipmentCount>("equipment_count"),
         field<&Amend::seasonPlan>("season_plan"), field<&Amend::planItem>("plan_item"),
         field<&Amend::setAside>("set_aside"), field<&Amend::gateOpening>("gate_opening"),
-        field<&Amend::roomDay>("room_day"), field<&Amend::set>("set"));
+        field<&Amend::roomDay>("room_day"), field<&Amend::peg>("peg"),
+        field<&Amend::clearerBoard>("clearer_board"), field<&Amend::set>("set"));
     return all;
 }
 

@@ -52,6 +52,8 @@ struct Amend {
     std::optional<Id<SetAside>> setAside;
     std::optional<Id<GateOpening>> gateOpening;
     std::optional<Id<RoomDay>> roomDay;
+    std::optional<Id<Peg>> peg;
+    std::optional<Id<ClearerBoard>> clearerBoard;
     Changes set;
     static const Fields& fields();
     Result<Answer> perform(Write& file) const;
