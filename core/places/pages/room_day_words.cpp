@@ -103,12 +103,13 @@ QStringList roomDayLines(const RoomDaySheet& sheet) {
                      .arg(each.frames)
                      .arg(fromUtf8(each.kind));
     if (sheet.plan.loads == 0) return lines;
+    const QString hands =
+        sheet.hands == 1 ? daySay("1 pair of hands") : daySay("%1 pairs of hands").arg(sheet.hands);
     lines << daySay(
-                 "%1 loads, %2 pairs of hands at the knife: the last load ends %3 after the first "
-                 "cut, the day is %4 with setting up and washing.")
+                 "%1 loads, %2 at the knife: the last load ends %3 after the first cut, the day "
+                 "is %4 with setting up and washing.")
                  .arg(sheet.plan.loads)
-                 .arg(sheet.hands)
-                 .arg(hoursText(sheet.plan.lastLoadEndsMin), hoursText(sheet.plan.doneMin));
+                 .arg(hands, hoursText(sheet.plan.lastLoadEndsMin), hoursText(sheet.plan.doneMin));
     if (sheet.plan.slowest) {
         lines << daySay("Slowest is %1.").arg(stationText(*sheet.plan.slowest));
         QStringList saves{savesText(QT_TRANSLATE_NOOP("room_day", "One helper more at the knife"),
