@@ -255,10 +255,28 @@ QJsonObject seasonObject(const SeasonYield& season) {
             {QStringLiteral("not_shared_out"), unclosed}};
 }
 
+/// Where a new value comes from, in the unit of the constant.
+QJsonObject learnedObject(const GotLine& line) {
+    const Learned& learned = *line.learned;
+    const char* by = learned.by == LearnedBy::WithPublished ? "weighted with published"
+                     : learned.by == LearnedBy::OwnAlone    ? "own runs alone"
+                                                            : "frames as they came";
+    return {{QStringLiteral("by"), QLatin1String(by)},
+            {QStringLiteral("rule"), gotRule(line)},
+            {QStringLiteral("value"), learned.value},
+            {QStringLiteral("doubt"), numberOrNull(learned.doubt)},
+            {QStringLiteral("published"), numberOrNull(learned.published)},
+            {QStringLiteral("published_doubt"), numberOrNull(learned.publishedDoubt)},
+            {QStringLiteral("published_source"), fromUtf8(learned.publishedSource)},
+            {QStringLiteral("seen"), static_cast<double>(learned.seen.size())},
+            {QStringLiteral("seen_mean"), learned.seenMean},
+            {QStringLiteral("doubt_of_one"), numberOrNull(learned.doubtOfOne)}};
+}
+
 QJsonArray reckonedArray(const ReckonedAndGot& reckoned) {
     QJsonArray lines;
-    for (const GotLine& line : reckoned.lines)
-        lines.append(QJsonObject{
+    for (const GotLine& line : reckoned.lines) {
+        QJsonObject object{
             {QStringLiteral("constant"), fromUtf8(line.constant)},
             {QStringLiteral("rate"), line.rate},
             {QStringLiteral("own"), line.own},
@@ -268,9 +286,19 @@ QJsonArray reckonedArray(const ReckonedAndGot& reckoned) {
             {QStringLiteral("runs"), line.runs},
             {QStringLiteral("lowest"), line.spread ? QJsonValue(line.spread->low) : QJsonValue()},
             {QStringLiteral("highest"), line.spread ? QJsonValue(line.spread->high) : QJsonValue()},
-            {QStringLiteral("offered"), line.offered},
+            {QStringLiteral("offered"), line.learned ? QJsonValue(line.offered) : QJsonValue()},
             {QStringLiteral("offered_from"), fromUtf8(isoText(reckoned.from))},
-            {QStringLiteral("taken"), line.taken.has_value()}});
+            {QStringLiteral("taken"), line.taken.has_value()}};
+        object.insert(QStringLiteral("what"), gotName(line));
+        object.insert(QStringLiteral("rate_source"), fromUtf8(line.rateSource));
+        object.insert(QStringLiteral("counted"), static_cast<double>(line.counted));
+        object.insert(QStringLiteral("yard"),
+                      line.yard ? QJsonValue(fromUtf8(line.yardName)) : QJsonValue());
+        object.insert(QStringLiteral("box_spread"), numberOrNull(line.boxSpread));
+        object.insert(QStringLiteral("learned"),
+                      line.learned ? QJsonValue(learnedObject(line)) : QJsonValue());
+        lines.append(object);
+    }
     return lines;
 }
 
