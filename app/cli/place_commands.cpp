@@ -327,19 +327,25 @@ int runYields(Context& context) {
         if (!found) return refuse(context, found.error());
         const auto balance = runBalance(season.read(), Id<Extraction>{*found});
         if (!balance) return refuse(context, balance.error());
+        const ReckonedAndGot taught = reckonedAndGotOfRun(season.read(), *balance, today);
         std::vector<Explained> why;
         if (context.arguments.has("why")) {
             why = explainRun(season.read(), *balance);
+            for (const GotLine& line : taught.lines)
+                for (Explained& each : explainGot(line, taught)) why.push_back(std::move(each));
             for (Explained& each : explainBuckets(season.read(), balance->run.id, today))
                 why.push_back(std::move(each));
         }
         if (context.json()) {
             QJsonObject object = balanceObject(*balance);
+            object.insert(QStringLiteral("reckoned_and_got"), reckonedArray(taught));
             if (!why.empty()) object.insert(QStringLiteral("why"), whyArray(why));
             printJson(context, object);
             return Done;
         }
         context.streams.out << pageText(runBalancePage(season.read(), *balance, today));
+        if (!taught.lines.empty())
+            context.streams.out << '\n' << pageText(reckonedPage(season.read(), taught, today));
         printWhy(context, why);
         return Done;
     }
