@@ -282,10 +282,28 @@ QJsonObject seasonObject(const SeasonYield& season) {
             {QStringLiteral("not_shared_out"), unclosed}};
 }
 
+/// Where a new value comes from, in the unit of the constant.
+QJsonObject learnedObject(const GotLine& line) {
+    const Learned& learned = *line.learned;
+    const char* by = learned.by == LearnedBy::WithPublished ? "weighted with published"
+                     : learned.by == LearnedBy::OwnAlone    ? "own runs alone"
+                                                            : "frames as they came";
+    return {{QStringLiteral("by"), QLatin1String(by)},
+            {QStringLiteral("rule"), gotRule(line)},
+            {QStringLiteral("value"), learned.value},
+            {QStringLiteral("doubt"), numberOrNull(learned.doubt)},
+            {QStringLiteral("published"), numberOrNull(learned.published)},
+            {QStringLiteral("published_doubt"), numberOrNull(learned.publishedDoubt)},
+            {QStringLiteral("published_source"), fromUtf8(learned.publishedSource)},
+            {QStringLiteral("seen"), static_cast<double>(learned.seen.size())},
+            {QStringLiteral("seen_mean"), learned.seenMean},
+            {QStringLiteral("doubt_of_one"), numberOrNull(learned.doubtOfOne)}};
+}
+
 QJsonArray reckonedArray(const ReckonedAndGot& reckoned) {
     QJsonArray lines;
-    for (const GotLine& line : reckoned.lines)
-        lines.append(QJsonObject{
+    for (const GotLine& line : reckoned.lines) {
+        QJsonObject object{
             {QStringLiteral("constant"), fromUtf8(line.constant)},
             {QStringLiteral("rate"), line.rate},
             {QStringLiteral("own"), line.own},
@@ -295,9 +313,19 @@ QJsonArray reckonedArray(const ReckonedAndGot& reckoned) {
             {QStringLiteral("runs"), line.runs},
             {QStringLiteral("lowest"), line.spread ? QJsonValue(line.spread->low) : QJsonValue()},
             {QStringLiteral("highest"), line.spread ? QJsonValue(line.spread->high) : QJsonValue()},
-            {QStringLiteral("offered"), line.offered},
+            {QStringLiteral("offered"), line.learned ? QJsonValue(line.offered) : QJsonValue()},
             {QStringLiteral("offered_from"), fromUtf8(isoText(reckoned.from))},
-            {QStringLiteral("taken"), line.taken.has_value()}});
+            {QStringLiteral("taken"), line.taken.has_value()}};
+        object.insert(QStringLiteral("what"), gotName(line));
+        object.insert(QStringLiteral("rate_source"), fromUtf8(line.rateSource));
+        object.insert(QStringLiteral("counted"), static_cast<double>(line.counted));
+        object.insert(QStringLiteral("yard"),
+                      line.yard ? QJsonValue(fromUtf8(line.yardName)) : QJsonValue());
+        object.insert(QStringLiteral("box_spread"), numberOrNull(line.boxSpread));
+        object.insert(QStringLiteral("learned"),
+                      line.learned ? QJsonValue(learnedObject(line)) : QJsonValue());
+        lines.append(object);
+    }
     return lines;
 }
 
@@ -326,19 +354,25 @@ int runYields(Context& context) {
         if (!found) return refuse(context, found.error());
         const auto balance = runBalance(season.read(), Id<Extraction>{*found});
         if (!balance) return refuse(context, balance.error());
+        const ReckonedAndGot taught = reckonedAndGotOfRun(season.read(), *balance, today);
         std::vector<Explained> why;
         if (context.arguments.has("why")) {
             why = explainRun(season.read(), *balance);
+            for (const GotLine& line : taught.lines)
+                for (Explained& each : explainGot(line, taught)) why.push_back(std::move(each));
             for (Explained& each : explainBuckets(season.read(), balance->run.id, today))
                 why.push_back(std::move(each));
         }
         if (context.json()) {
             QJsonObject object = balanceObject(*balance);
+            object.insert(QStringLiteral("reckoned_and_got"), reckonedArray(taught));
             if (!why.empty()) object.insert(QStringLiteral("why"), whyArray(why));
             printJson(context, object);
             return Done;
         }
         context.streams.out << pageText(runBalancePage(season.read(), *balance, today));
+        if (!taught.lines.empty())
+            context.streams.out << '\n' << pageText(reckonedPage(season.read(), taught, today));
         printWhy(context, why);
         return Done;
     }

@@ -30,7 +30,15 @@ TEST_F(YieldsCommand, AnswersWithAYearBesideAnother) {
     EXPECT_TRUE(answer["from_paper_g"].isNull());
     EXPECT_FALSE(answer.contains("why"));
     const QJsonArray got = answer["reckoned_and_got"].toArray();
-    ASSERT_EQ(got.size(), 3);
+    ASSERT_EQ(got.size(), 4);
+    const QJsonObject learned = got[0].toObject()["learned"].toObject();
+    EXPECT_EQ(learned["by"].toString(), QStringLiteral("weighted with published"));
+    EXPECT_EQ(learned["seen"].toInt(), 5);
+    EXPECT_NEAR(learned["published"].toDouble(), 1858.3, 0.1);
+    EXPECT_NEAR(learned["value"].toDouble(), 1881.3, 0.1);
+    EXPECT_TRUE(got[0].toObject()["yard"].isNull());
+    EXPECT_TRUE(got[3].toObject()["offered"].isNull()) << "the eye replaces nothing";
+    EXPECT_TRUE(got[3].toObject()["learned"].isNull());
     EXPECT_EQ(got[0].toObject()["offered"].toDouble(), 1880);
     EXPECT_EQ(got[0].toObject()["offered_from"].toString(), QStringLiteral("2028-01-01"));
     const QJsonObject far =
