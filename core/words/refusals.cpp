@@ -123,6 +123,11 @@ const char* refusalText(const Refusal& refusal) {
                     "{held}: held comb does not share the freezer with other comb. Put it in by "
                     "itself, or not at all: cold does not cure foulbrood.");
             if (has("bar")) return barText(refusal.value("bar"));
+            if (has("other_kind"))
+                return QT_TRANSLATE_NOOP("refusals",
+                                         "{kind} ({slots} in the machine) and {other_kind} "
+                                         "({other_slots}) do not hang in "
+                                         "it together. Spin them in loads of their own.");
             if (has("one"))
                 return QT_TRANSLATE_NOOP(
                     "refusals",
@@ -162,6 +167,13 @@ const char* refusalText(const Refusal& refusal) {
                 "refusals",
                 "%1: nobody has recorded the measures of {name}. Measure it, then ask again.");
         case Code::TooMany:
+            if (has("slots_of"))
+                return QT_TRANSLATE_NOOP(
+                    "refusals",
+                    "{found} frames do not hang in the {slots_of}: it has {most} slots. Put what "
+                    "is "
+                    "over into the next load; if the machine has more, write that down with the "
+                    "equipment.");
             if (has("frames_of"))
                 return QT_TRANSLATE_NOOP(
                     "refusals",
@@ -175,6 +187,12 @@ const char* refusalText(const Refusal& refusal) {
             return QT_TRANSLATE_NOOP(
                 "refusals", "%1: {name} is closed. Take an earlier day, or open a new one.");
         case Code::NotClosed:
+            if (has("aside"))
+                return QT_TRANSLATE_NOOP(
+                    "refusals",
+                    "{name}: frames still lie set aside ({aside} of them). Say what became of "
+                    "them, "
+                    "spun again, given back, put away, melted or fed back; then close the run.");
             return QT_TRANSLATE_NOOP("refusals", "%1: {name} is not empty. Move its boxes first.");
         case Code::BeforeItBegan:
             return QT_TRANSLATE_NOOP("refusals", "%1 is before it existed, {since}.");

@@ -82,7 +82,8 @@ const Fields& Amend::fields() {
                  field<&Amend::boxInRun>("extraction_box"), field<&Amend::load>("spin_load"),
                  field<&Amend::bucket>("bucket"), field<&Amend::hold>("hold"),
                  field<&Amend::boxReview>("box_review"), field<&Amend::rawWax>("raw_wax"),
-                 field<&Amend::set>("set"));
+                 field<&Amend::setAside>("set_aside"), field<&Amend::gateOpening>("gate_opening"),
+                 field<&Amend::roomDay>("room_day"), field<&Amend::set>("set"));
     return all;
 }
 

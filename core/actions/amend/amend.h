@@ -10,6 +10,7 @@
 #include "core/exchange/described_json.h"
 #include "core/model/changes.h"
 #include "core/model/honey/pull.h"
+#include "core/model/honey/room.h"
 #include "core/model/season_info.h"
 #include "core/model/storeroom/review.h"
 
@@ -42,6 +43,9 @@ struct Amend {
     std::optional<Id<Hold>> hold;
     std::optional<Id<BoxReview>> boxReview;
     std::optional<Id<RawWax>> rawWax;
+    std::optional<Id<SetAside>> setAside;
+    std::optional<Id<GateOpening>> gateOpening;
+    std::optional<Id<RoomDay>> roomDay;
     Changes set;
     static const Fields& fields();
     Result<Answer> perform(Write& file) const;

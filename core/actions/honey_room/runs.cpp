@@ -3,26 +3,13 @@
 #include <algorithm>
 
 #include "core/actions/boxes/box_steps.h"
+#include "core/actions/honey_room/load_line.h"
 #include "core/actions/honey_room/run_rules.h"
 #include "core/actions/storeroom/quarantine.h"
 #include "core/places/run_balance.h"
-#include "core/storage/queries/names.h"
 #include "core/storage/queries/runs.h"
 
 namespace combwright {
-namespace {
-
-Result<Extraction> openRun(const Read& file, Id<Extraction> id, Day on) {
-    auto run = file.find(id);
-    if (!run) return Refusal{Code::NotFound, "run", {}};
-    if (on < run->on)
-        return Refusal{
-            Code::BeforeItBegan, "on", {{"name", run->name.text()}, {"since", isoText(run->on)}}};
-    return *std::move(run);
-}
-
-}  // namespace
-
 const Fields& OpenRun::fields() {
     static const Fields all =
         describe(field<&OpenRun::on>("on"), field<&OpenRun::run>("name"),
@@ -134,64 +121,52 @@ Result<Id<Extraction>> TakeBoxOut::perform(Write& file) const {
 }
 
 const Fields& SpinFrames::fields() {
-    static const Fields all =
-        describe(field<&SpinFrames::on>("on"), field<&SpinFrames::run>("run"),
-                 field<&SpinFrames::boxes>("boxes"), field<&SpinFrames::minutes>("spun"),
-                 field<&SpinFrames::ran>("ran"), field<&SpinFrames::rpm>("rpm"),
-                 field<&SpinFrames::startOffset>("start_offset"),
-                 field<&SpinFrames::endOffset>("end_offset"), field<&SpinFrames::doubt>("doubt"));
+    static const Fields all = describe(
+        field<&SpinFrames::on>("on"), field<&SpinFrames::run>("run"),
+        field<&SpinFrames::boxes>("boxes"), field<&SpinFrames::minutes>("spun"),
+        field<&SpinFrames::ran>("ran"), field<&SpinFrames::rpm>("rpm"),
+        field<&SpinFrames::startOffset>("start_offset"),
+        field<&SpinFrames::endOffset>("end_offset"), field<&SpinFrames::doubt>("doubt"),
+        field<&SpinFrames::slots>("slots"), field<&SpinFrames::begun>("begun"),
+        field<&SpinFrames::uncapping>("uncapping"), field<&SpinFrames::machine>("machine"));
     return all;
 }
-
-namespace {
-
-/// A box of the run by its mark or tag, or by its number in the file: "#12".
-Result<ExtractionBox> boxOfRun(const Read& file, const Extraction& run, const std::string& mark,
-                               Day on) {
-    if (mark.size() > 1 && mark.front() == '#') {
-        const auto entry = file.find(Id<ExtractionBox>{std::atoll(mark.c_str() + 1)});
-        if (entry && entry->extraction == run.id) return *entry;
-        return Refusal{Code::NotFound, "boxes", {{"name", mark}}};
-    }
-    const auto found = findNamed(file, ExtractionBox::table,
-                                 NameQuery{.name = mark, .run = run.name.text(), .on = on});
-    if (!found) return Refusal{found.error().code, "boxes", {{"name", mark}}};
-    return *file.find(Id<ExtractionBox>{*found});
-}
-
-}  // namespace
 
 Result<Id<SpinLoad>> SpinFrames::perform(Write& file) const {
     const auto lot = openRun(file, run, on);
     if (!lot) return lot.error();
+    if (machine)
+        if (auto turns = demandExtractor(file, *machine, on); !turns) return turns.error();
+    const auto hung = readSlots(file, *lot, slots, on);
+    if (!hung) return hung.error();
+    auto inIt = readLoadBoxes(file, *lot, boxes, on);
+    if (!inIt) return inIt.error();
+    if (!slots.empty()) {
+        const auto counted = countedBoxes(*hung);
+        if (!inIt->empty() && !sameBoxes(*inIt, counted))
+            return Refusal{Code::Contradiction, "boxes", {{"other", "slots"}}};
+        inIt = counted;
+    }
+    const char* const said = slots.empty() ? "boxes" : "slots";
+    if (auto fits = demandFits(file, *inIt, *hung, machine, on, said); !fits) return fits.error();
+    if (ran != Ran::Stopped)
+        if (auto there = demandFramesThere(file, run, *inIt, said); !there) return there.error();
+
     const auto earlier = file.where<SpinLoad>({is("extraction", run)});
     const Count number(static_cast<std::int64_t>(earlier.size()) + 1);
-    const Id<SpinLoad> load =
-        file.add(SpinLoad{{}, run, number, on, minutes, ran, rpm, startOffset, endOffset, doubt});
-    // "M07 9, M03 3": box and how many of its frames.
-    std::size_t from = 0;
-    while (from < boxes.size()) {
-        const std::size_t end = std::min(boxes.find(',', from), boxes.size());
-        const auto part = Name::of(std::string_view(boxes).substr(from, end - from));
-        from = end + 1;
-        if (!part) continue;
-        const std::size_t blank = part->text().rfind(' ');
-        const std::string mark = part->text().substr(0, blank);
-        const std::int64_t many =
-            blank == std::string::npos ? 0 : std::atoll(part->text().c_str() + blank + 1);
-        if (many < 1 || many > 72)
-            return Refusal{Code::WrongType, "boxes", {{"wanted", "box and number of frames"}}};
-        const auto entry = boxOfRun(file, *lot, mark, on);
-        if (!entry) return entry.error();
-        if (entry->frames && ran != Ran::Stopped) {
-            const std::int64_t left =
-                entry->frames->value() - framesSpun(file, run)[entry->id.number];
-            if (many > left)
-                return Refusal{
-                    Code::TooMany, "boxes", {{"name", mark}, {"most", std::to_string(left)}}};
-        }
-        file.add(LoadBox{{}, load, entry->id, Count(many)});
-    }
+    SpinLoad spun{{}, run, number, on, minutes, ran, rpm, startOffset, endOffset, doubt};
+    spun.machine = machine;
+    spun.begun = begun;
+    spun.uncapping = uncapping;
+    const Id<SpinLoad> load = file.add(spun);
+    for (const FramesInLoad& each : *inIt)
+        file.add(LoadBox{{}, load, each.box.id, Count(each.frames)});
+    for (const FrameInSlot& each : *hung)
+        file.add(SlotFrame{{},
+                           load,
+                           Count(each.slot),
+                           each.box ? std::optional(each.box->id) : std::nullopt,
+                           each.heft});
     return load;
 }
 
@@ -248,6 +223,9 @@ Result<Id<Extraction>> CloseRun::perform(Write& file) const {
     auto lot = openRun(file, run, on);
     if (!lot) return lot.error();
     if (lot->closed) return Refusal{Code::Closed, "run", {{"name", lot->name.text()}}};
+    if (const std::int64_t left = framesOnPile(file, run); left > 0)
+        return Refusal{
+            Code::NotClosed, "run", {{"name", lot->name.text()}, {"aside", std::to_string(left)}}};
     const auto balance = runBalance(file, run);
     if (!balance) return balance.error();
     if (balance->shares.empty())

@@ -65,8 +65,12 @@ struct TakeBoxOut {
 };
 
 /// A load spun: which boxes' frames, how it ran. `boxes` is "M07 9, M03 3", a box without a mark or
-/// tag "#12". A load that was stopped leaves its frames to be spun again. Refused with TooMany
-/// where a box has not so many frames left.
+/// tag "#12". `slots` says where each frame hung, slot 1 first: "M14 h, M12 m, , empty" with a
+/// blank for an empty slot, "empty" for an empty drawn frame put in for the balance, and behind the
+/// box how the frame felt, heavy, middling or light, where that was said; the boxes follow from it.
+/// A load that was stopped leaves its frames to be spun again. Refused with TooMany where a box has
+/// not so many frames left or the machine not so many slots, with Contradiction where the kinds of
+/// frame do not hang in the machine together, or where boxes and slots do not say the same.
 struct SpinFrames {
     static constexpr std::string_view name = "spin-load";
     using Answer = Id<SpinLoad>;
@@ -77,6 +81,10 @@ struct SpinFrames {
     std::optional<Ran> ran;
     std::optional<Count> rpm;
     std::optional<Mass> startOffset, endOffset, doubt;
+    std::string slots;
+    std::optional<Instant> begun;          ///< when it began to turn
+    std::optional<Minutes> uncapping;      ///< its frames at the knife, all hands together
+    std::optional<Id<Equipment>> machine;  ///< where there are several
     static const Fields& fields();
     Result<Answer> perform(Write& file) const;
 };
@@ -111,7 +119,8 @@ struct WeighCappings {
 };
 
 /// Closes a run and keeps the shares as they stand. Refused with Missing where no bucket holds
-/// honey, with SecondUnknown where two boxes lack a weight while others were weighed.
+/// honey, with SecondUnknown where two boxes lack a weight while others were weighed, with
+/// NotClosed while frames of it lie set aside.
 struct CloseRun {
     static constexpr std::string_view name = "close-run";
     using Answer = Id<Extraction>;

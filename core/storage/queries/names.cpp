@@ -5,6 +5,7 @@
 #include <type_traits>
 
 #include "core/model/honey/pull.h"
+#include "core/model/honey/room.h"
 #include "core/model/season_info.h"
 #include "core/model/storeroom/equipment.h"
 #include "core/model/storeroom/review.h"
@@ -250,6 +251,8 @@ Result<std::int64_t> findNamed(const Read& file, std::string_view table, const N
     if (!on) return Refusal{on.error().code, nameKey(table), on.error().values};
     if (table == FreezerRound::table)
         return onlyOne(idsOf(file.where<FreezerRound>({is("in_day", *on)})), table, isoText(*on));
+    if (table == RoomDay::table)
+        return onlyOne(idsOf(file.where<RoomDay>({is("on_day", *on)})), table, isoText(*on));
     if (table == Visit::table && query.yard) return findVisit(file, query, *on);
     const bool ofHive = table == Inspection::table || table == Colony::table;
     if (ofHive && query.hive) return findOfHive(file, table, query, *on);

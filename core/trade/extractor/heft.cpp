@@ -22,30 +22,30 @@ std::optional<Refusal> refuseHeftNumber(double number, const char* field) {
 
 }  // namespace
 
-std::optional<FrameHeft> frameHeftOf(char letter) {
+std::optional<HeftThird> heftThirdOf(char letter) {
     switch (letter) {
         case 'h':
         case 'H':
-            return FrameHeft::Heavy;
+            return HeftThird::Heavy;
         case 'm':
         case 'M':
-            return FrameHeft::Middling;
+            return HeftThird::Middling;
         case 'l':
         case 'L':
-            return FrameHeft::Light;
+            return HeftThird::Light;
         default:
             return std::nullopt;
     }
 }
 
-char key(FrameHeft heft) {
-    if (heft == FrameHeft::Heavy) return 'h';
-    return heft == FrameHeft::Middling ? 'm' : 'l';
+char key(HeftThird heft) {
+    if (heft == HeftThird::Heavy) return 'h';
+    return heft == HeftThird::Middling ? 'm' : 'l';
 }
 
-const HeftClass& HeftClasses::of(FrameHeft heft) const {
-    if (heft == FrameHeft::Heavy) return heavy;
-    return heft == FrameHeft::Middling ? middling : light;
+const HeftClass& HeftClasses::of(HeftThird heft) const {
+    if (heft == HeftThird::Heavy) return heavy;
+    return heft == HeftThird::Middling ? middling : light;
 }
 
 Result<HeftClasses> heftClasses(const HeftSpread& frames, double feelSdG, Working* working) {
@@ -116,7 +116,7 @@ std::optional<HeftSpread> heftFrom(const std::vector<HeftSample>& boxes, double 
     return heft;
 }
 
-LoadedFrame frameOfHeft(FrameHeft heft, const HeftClasses& classes, const EmptyFrame& empty) {
+LoadedFrame frameOfHeft(HeftThird heft, const HeftClasses& classes, const EmptyFrame& empty) {
     const HeftClass& felt = classes.of(heft);
     LoadedFrame frame;
     frame.startG = empty.massG + felt.meanG;
@@ -131,7 +131,7 @@ Result<std::vector<LoadedFrame>> framesOfLetters(std::string_view letters,
                                                  const EmptyFrame& empty) {
     std::vector<LoadedFrame> frames;
     for (std::size_t i = 0; i < letters.size(); ++i) {
-        const auto heft = frameHeftOf(letters[i]);
+        const auto heft = heftThirdOf(letters[i]);
         if (!heft)
             return Refusal{Code::NotAChoice,
                            "heft[" + std::to_string(i) + "]",

@@ -17,11 +17,11 @@
 
 namespace combwright {
 
-enum class FrameHeft { Heavy, Middling, Light };
+enum class HeftThird { Heavy, Middling, Light };
 
 /// 'h', 'm', 'l', in either case; nothing for any other letter.
-std::optional<FrameHeft> frameHeftOf(char letter);
-char key(FrameHeft heft);
+std::optional<HeftThird> heftThirdOf(char letter);
+char key(HeftThird heft);
 
 /// The frames at hand before any of them was lifted, grams a frame.
 struct HeftSpread {
@@ -40,7 +40,7 @@ struct HeftClasses {
     HeftClass middling;
     HeftClass light;
 
-    const HeftClass& of(FrameHeft heft) const;
+    const HeftClass& of(HeftThird heft) const;
 };
 
 /// Judging ± 15 % of the honey in an average frame: with it the trial told in the tests comes out
@@ -87,7 +87,7 @@ struct EmptyFrame {
 };
 
 /// One frame of a letter, as balanceLoad takes it.
-LoadedFrame frameOfHeft(FrameHeft heft, const HeftClasses& classes, const EmptyFrame& empty);
+LoadedFrame frameOfHeft(HeftThird heft, const HeftClasses& classes, const EmptyFrame& empty);
 /// One frame for each letter, in their order. Refused: a letter that is none of h, m, l
 /// (NotAChoice, "heft[3]").
 Result<std::vector<LoadedFrame>> framesOfLetters(std::string_view letters,

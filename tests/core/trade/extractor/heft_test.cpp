@@ -34,11 +34,11 @@ CutNormal integrated(double from, double to) {
 constexpr double third = 0.4307272993;  // Φ⁻¹(2/3), any table of the normal distribution
 
 TEST(Heft, LettersAndTheirNames) {
-    for (const FrameHeft heft : {FrameHeft::Heavy, FrameHeft::Middling, FrameHeft::Light})
-        EXPECT_EQ(frameHeftOf(key(heft)), heft);
-    EXPECT_EQ(frameHeftOf('M'), FrameHeft::Middling);
-    EXPECT_EQ(frameHeftOf('x'), std::nullopt);
-    EXPECT_EQ(frameHeftOf('\0'), std::nullopt);
+    for (const HeftThird heft : {HeftThird::Heavy, HeftThird::Middling, HeftThird::Light})
+        EXPECT_EQ(heftThirdOf(key(heft)), heft);
+    EXPECT_EQ(heftThirdOf('M'), HeftThird::Middling);
+    EXPECT_EQ(heftThirdOf('x'), std::nullopt);
+    EXPECT_EQ(heftThirdOf('\0'), std::nullopt);
 }
 
 TEST(Heft, ThirdsOfANormalDistribution) {
