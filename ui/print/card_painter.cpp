@@ -2,7 +2,6 @@
 
 #include <QPainter>
 #include <algorithm>
-#include <functional>
 
 #include "ui/drawing/extractor.h"
 #include "ui/drawing/stack.h"
@@ -22,7 +21,10 @@ constexpr double tickSide = 14;
 /// The shortest line one can write a figure on with a glove: 13 mm.
 constexpr double leastLine = 49;
 /// Pegs and boxes on paper are larger than on the screen, to be read from a step away.
-constexpr double cardDrawingScale = 1.6;
+constexpr double stackScale = 1.6;
+constexpr double pegScale = 2.0;
+/// What is read across a room, against the largest type of the window.
+constexpr double wallScale = 1.5;
 constexpr double pegWide = 38;
 constexpr double pegHigh = 17;
 constexpr double pegJaws = 10;
@@ -42,6 +44,7 @@ TextSize typeOf(PaperSize size) {
         case PaperSize::Big:
             return TextSize::Big;
         case PaperSize::Poster:
+        case PaperSize::Wall:
             return TextSize::Clock;
     }
     return TextSize::Body;
@@ -55,9 +58,9 @@ class CardPainter {
     double height(double width) {
         const double room = wordsRoom(width - 2 * cardPad);
         return headHeight(room) + linesHeight(room) + 2 * cardPad +
-               (m_card.rows.empty() ? 0
-                                    : aboveFields + leastStep * static_cast<double>(
-                                                                    m_card.rows.size()));
+               (m_card.rows.empty()
+                    ? 0
+                    : aboveFields + leastStep * static_cast<double>(m_card.rows.size()));
     }
 
     void paint(const QRectF& box) {
@@ -72,22 +75,25 @@ class CardPainter {
         double y = words.top();
         // A card with nothing to write on stands in the middle of its height.
         if (m_card.rows.empty())
-            y += std::max(0.0, (words.height() - headHeight(words.width()) -
-                                linesHeight(words.width())) /
-                                   2);
+            y += std::max(
+                0.0, (words.height() - headHeight(words.width()) - linesHeight(words.width())) / 2);
         y = paintHead(words, y);
         y = paintLines(words, y);
-        if (!m_card.rows.empty()) paintFields(QRectF(words.left(), y, words.width(),
-                                                     words.bottom() - y));
+        if (!m_card.rows.empty())
+            paintFields(QRectF(words.left(), y, words.width(), words.bottom() - y));
     }
 
   private:
     double textWidth(const QString& words) const {
         return m_painter.fontMetrics().horizontalAdvance(words);
     }
-    void font(PaperSize size, bool strong) {
-        m_painter.setFont(m_look.font(typeOf(size), strong));
+    QFont fontOf(PaperSize size, bool strong) const {
+        QFont font = m_look.font(typeOf(size), strong);
+        if (size == PaperSize::Wall)
+            font.setPixelSize(static_cast<int>(font.pixelSize() * wallScale));
+        return font;
     }
+    void font(PaperSize size, bool strong) { m_painter.setFont(fontOf(size, strong)); }
     /// Width for words beside a drawing at the left.
     double wordsRoom(double inner) const {
         return m_card.drawingShare > 0 ? inner * (1 - m_card.drawingShare) - drawingGap : inner;
@@ -95,7 +101,7 @@ class CardPainter {
     /// Room a drawing in the corner takes from the name and what stands beside it.
     double cornerWidth() const {
         return m_card.drawingShare <= 0 && std::holds_alternative<PegDrawn>(m_card.drawing)
-                   ? pegWide * cardDrawingScale + 8
+                   ? pegWide * pegScale + 8
                    : 0;
     }
 
@@ -125,25 +131,31 @@ class CardPainter {
         const double about = m_card.about.empty() ? 0 : aboutRoom(width) + 8;
         return width - cornerWidth() - about;
     }
-    /// The size of the name, made smaller until it stands on one line.
-    PaperSize nameSize(double width) {
-        PaperSize size = m_card.name.size;
-        while (size > PaperSize::Body) {
-            font(size, m_card.name.strong);
-            if (textWidth(m_card.name.text) <= width) break;
-            size = static_cast<PaperSize>(static_cast<int>(size) - 1);
-        }
-        return size;
+    /// The font of the name, made smaller until each of its lines stands in the width.
+    QFont nameFont(double width) const {
+        QFont font = fontOf(m_card.name.size, m_card.name.strong);
+        double widest = 0;
+        for (const QString& line : m_card.name.text.split(QLatin1Char('\n')))
+            widest = std::max(widest, QFontMetricsF(font).horizontalAdvance(line));
+        const int least = m_look.font(TextSize::Body).pixelSize();
+        if (widest > width)
+            font.setPixelSize(std::max(least, static_cast<int>(font.pixelSize() * width / widest)));
+        return font;
     }
     double nameHeight(double width) {
-        CardText name = m_card.name;
-        name.size = nameSize(nameRoom(width));
-        return wrapped(name, nameRoom(width));
+        if (m_card.name.text.isEmpty()) return 0;
+        const double room = nameRoom(width);
+        m_painter.setFont(nameFont(room));
+        return m_painter.boundingRect(QRectF(0, 0, room, 10000), nameFlags(room), m_card.name.text)
+            .height();
+    }
+    int nameFlags(double room) const {
+        return Qt::AlignLeft | Qt::AlignTop | breakingFlags(m_painter, m_card.name.text, room);
     }
     double headHeight(double width) {
         double right = 0;
         for (const CardText& each : m_card.about) right += wrapped(each, aboutRoom(width));
-        const double corner = cornerWidth() > 0 ? pegHigh * cardDrawingScale : 0;
+        const double corner = cornerWidth() > 0 ? pegHigh * pegScale : 0;
         return std::max({nameHeight(width), right, corner});
     }
     double linesHeight(double width) {
@@ -155,20 +167,18 @@ class CardPainter {
     void words(const CardText& text, const QRectF& box, int side) {
         font(text.size, text.strong);
         m_painter.setPen(m_look.tone(text.muted ? Tone::Muted : Tone::Ink));
-        m_painter.drawText(box,
-                           side | Qt::AlignTop | breakingFlags(m_painter, text.text, box.width()),
-                           text.text);
+        m_painter.drawText(
+            box, side | Qt::AlignTop | breakingFlags(m_painter, text.text, box.width()), text.text);
     }
 
     double paintHead(const QRectF& room, double top) {
-        if (cornerWidth() > 0) paintDrawing(QRectF(room.left(), top, cornerWidth(),
-                                                   pegHigh * cardDrawingScale));
-        CardText name = m_card.name;
-        name.size = nameSize(nameRoom(room.width()));
-        words(name,
-              QRectF(room.left() + cornerWidth(), top, nameRoom(room.width()),
-                     nameHeight(room.width()) + 1),
-              Qt::AlignLeft);
+        if (cornerWidth() > 0)
+            paintDrawing(QRectF(room.left(), top, cornerWidth(), pegHigh * pegScale));
+        const QRectF name(room.left() + cornerWidth(), top, nameRoom(room.width()),
+                          nameHeight(room.width()) + 1);
+        m_painter.setFont(nameFont(name.width()));
+        m_painter.setPen(m_look.tone(Tone::Ink));
+        m_painter.drawText(name, nameFlags(name.width()), m_card.name.text);
         double y = top;
         const double wide = aboutRoom(room.width());
         for (const CardText& each : m_card.about) {
@@ -196,9 +206,8 @@ class CardPainter {
             m_painter.drawLine(QPointF(room.left(), room.top() + aboveFields / 2),
                                QPointF(room.right(), room.top() + aboveFields / 2));
         }
-        const double step =
-            std::min(mostStep, (room.height() - aboveFields) /
-                                   static_cast<double>(m_card.rows.size()));
+        const double step = std::min(
+            mostStep, (room.height() - aboveFields) / static_cast<double>(m_card.rows.size()));
         double y = room.top() + aboveFields;
         for (const auto& row : m_card.rows) {
             double shares = 0;
@@ -230,15 +239,11 @@ class CardPainter {
             }
             x += tickSide + 7;
         }
-        font(PaperSize::Body, field.strong);
-        m_painter.setPen(m_look.tone(Tone::Ink));
         const double unit = unitWidth(field);
-        const QString label = m_painter.fontMetrics().elidedText(
-            field.label, Qt::ElideNone, static_cast<int>(box.right() - x));
+        const QString& label = field.label;
         const double most = box.right() - x - (field.line ? leastLine + unit + 6 : 0);
-        const double fits = std::min(textWidth(label), std::max(most, 0.0));
-        const bool narrow = textWidth(label) > fits + 0.5;
-        if (narrow) font(PaperSize::Note, field.strong);
+        m_painter.setFont(labelFont(field, most));
+        m_painter.setPen(m_look.tone(Tone::Ink));
         m_painter.drawText(QPointF(x, base), label);
         x += label.isEmpty() ? 0 : textWidth(label) + 6;
         if (!field.line) return;
@@ -255,6 +260,14 @@ class CardPainter {
         m_painter.setPen(m_look.tone(Tone::Muted));
         m_painter.drawText(QPointF(end + 4, base), field.unit);
     }
+    /// As large as leaves room for the pencil.
+    QFont labelFont(const CardField& field, double most) const {
+        for (const PaperSize size : {PaperSize::Head, PaperSize::Body}) {
+            const QFont font = fontOf(size, field.strong);
+            if (QFontMetricsF(font).horizontalAdvance(field.label) <= most) return font;
+        }
+        return fontOf(PaperSize::Note, field.strong);
+    }
     double unitWidth(const CardField& field) const {
         if (field.unit.isEmpty()) return 0;
         return QFontMetricsF(m_look.font(TextSize::Note)).horizontalAdvance(field.unit) + 4;
@@ -269,8 +282,8 @@ class CardPainter {
 
     void draw(const PegDrawn& peg, const QRectF& box) {
         const PainterState state(m_painter);
-        m_painter.translate(box.left() + pegJaws * cardDrawingScale + 1, box.center().y());
-        m_painter.scale(cardDrawingScale, cardDrawingScale);
+        m_painter.translate(box.left() + pegJaws * pegScale + 1, box.center().y());
+        m_painter.scale(pegScale, pegScale);
         paintPeg(m_painter, {0, 0}, peg.number, m_look);
     }
 
@@ -291,16 +304,15 @@ class CardPainter {
         }
         const PainterState state(m_painter);
         m_painter.translate(box.topLeft());
-        m_painter.scale(cardDrawingScale, cardDrawingScale);
-        const double high = box.height() / cardDrawingScale;
-        const double wide =
-            box.width() / cardDrawingScale / static_cast<double>(drawn.stacks.size());
+        m_painter.scale(stackScale, stackScale);
+        const double high = box.height() / stackScale;
+        const double wide = box.width() / stackScale / static_cast<double>(drawn.stacks.size());
         double scale = 1e9;
         for (std::size_t i = 0; i < views.size(); ++i)
             scale = std::min(
-                scale, layoutStack(QRectF(static_cast<double>(i) * wide, 0, wide, high), views[i],
-                                   m_look)
-                           .pxPerMm);
+                scale,
+                layoutStack(QRectF(static_cast<double>(i) * wide, 0, wide, high), views[i], m_look)
+                    .pxPerMm);
         // Low stacks stand a little above the middle of the card's height, all on one ground.
         double tallest = 0;
         for (const StackView& view : views)
@@ -308,13 +320,10 @@ class CardPainter {
         const double bottom = high - (high - tallest) / 2;
         for (std::size_t i = 0; i < views.size(); ++i) {
             const QRectF room(static_cast<double>(i) * wide, bottom - tallest, wide, tallest);
-            paintMarksOfBoxes(room, views[i], scale);
+            paintStack(m_painter, room, views[i], m_look, scale);
         }
         m_painter.setPen(QPen(m_look.tone(Tone::Ink), 1.4));
-        m_painter.drawLine(QPointF(0, bottom), QPointF(box.width() / cardDrawingScale, bottom));
-    }
-    void paintMarksOfBoxes(const QRectF& room, const StackView& view, double scale) {
-        paintStack(m_painter, room, view, m_look, scale);
+        m_painter.drawLine(QPointF(0, bottom), QPointF(box.width() / stackScale, bottom));
     }
 
     void draw(const DrumDrawn& drum, const QRectF& box) {

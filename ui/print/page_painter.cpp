@@ -55,7 +55,6 @@ class PagePainter {
             if (std::get_if<BlanksBlock>(&block) != last || !last)
                 std::visit([this](const auto& each) { paintBlock(each); }, block);
         paintFoot();
-        if (last) paintClosing(*last);
         return m_sheet;
     }
     /// After painting a picture: how high it is.
@@ -109,14 +108,15 @@ class PagePainter {
         font(TextSize::Note);
         text(QRectF(0, footTop() + 4, m_width, 14), Qt::AlignLeft | Qt::AlignTop,
              parts.join(QStringLiteral("    ")), Tone::Muted);
+        if (const BlanksBlock* last = closingBlanks()) paintClosing(*last);
         if (!m_page.invented) return;
         font(TextSize::Note, false, true);
         text(QRectF(0, footTop() + 16, m_width, 14), Qt::AlignLeft | Qt::AlignTop,
              QCoreApplication::translate("print", "invented sample season"), Tone::Muted);
     }
 
-    /// Framed blanks that end a page stand in its foot, beside the letters, not on a sheet of
-    /// their own.
+    /// Framed blanks that end a page stand in the foot of every sheet, beside the letters: each may
+    /// hang and be typed back alone.
     const BlanksBlock* closingBlanks() const {
         if (m_page.blocks.empty() || !m_ground.height) return nullptr;
         const auto* blanks = std::get_if<BlanksBlock>(&m_page.blocks.back());
@@ -307,10 +307,13 @@ class PagePainter {
         for (const Card& card : block.cards)
             least = std::max(least, cardHeight(m_painter, m_look, card, wide));
         double high = 0;
+        bool firstRow = true;
         for (std::size_t at = 0; at < block.cards.size(); ++at) {
             if (at % across == 0) {
                 m_y += at > 0 ? high : 0;
-                if (need(at > 0 ? high : least + 24) || at == 0) {
+                // Rows that fill the sheet to its foot fill it in spite of what rounding adds.
+                firstRow = need(at > 0 ? high - 0.5 : least + 24) || at == 0;
+                if (firstRow) {
                     cardsTitle(block);
                     const double room = m_ground.height ? footTop() - 6 - m_y : least;
                     high = room / std::max(1.0, std::floor(room / least));
@@ -318,10 +321,13 @@ class PagePainter {
             }
             const QRectF box(static_cast<double>(at % across) * wide, m_y, wide, high);
             paintCard(m_painter, m_look, block.cards[at], box);
+            // Every edge once: dashes drawn over each other close to a solid line.
             m_painter.setPen(
                 QPen(m_look.tone(Tone::Line), 0.9, block.cut ? Qt::DashLine : Qt::SolidLine));
-            m_painter.setBrush(Qt::NoBrush);
-            m_painter.drawRect(box);
+            if (firstRow) m_painter.drawLine(box.topLeft(), box.topRight());
+            if (at % across == 0) m_painter.drawLine(box.topLeft(), box.bottomLeft());
+            m_painter.drawLine(box.topRight(), box.bottomRight());
+            m_painter.drawLine(box.bottomLeft(), box.bottomRight());
         }
         m_y += high + 12;
     }

@@ -30,8 +30,8 @@ Card logCard(const QString& name, const RoomDay& log) {
     card.name = cardText(name, PaperSize::Big, true);
     card.ruled = true;
     card.rows = {
-        {logged(blank(logWord("who"), {}, 2.2), fromUtf8(log.who)),
-         logged(blank(logWord("pairs of hands at the knife"), {}, 1.3),
+        {logged(blank(logWord("who"), {}, 2), fromUtf8(log.who)),
+         logged(blank(logWord("hands at the knife"), {}, 1.6),
                 log.hands ? QString::number(log.hands->value()) : QString()),
          logged(blank(logWord("began"), {}, 1), log.begun ? clockText(*log.begun) : QString())},
         {logTick(logWord("room cleaned"), log.roomCleaned),
@@ -41,6 +41,7 @@ Card logCard(const QString& name, const RoomDay& log) {
         {logTick(logWord("machine washed cold, left dry"), log.machineWashed, 2.2),
          logged(blank(logWord("ended"), {}, 1), log.ended ? clockText(*log.ended) : QString())},
         {logged(blank(logWord("note")), fromUtf8(log.note))},
+        {blank({})},
         {blank({})},
     };
     return card;
@@ -71,10 +72,10 @@ Page dayLogPage(const Read& file, Day on) {
     block.cut = false;
     block.cards.push_back(
         logCard(dayText(on), file.first<RoomDay>({is("on_day", on)}).value_or(RoomDay())));
-    block.cards.push_back(logCard(logWord("Day"), RoomDay()));
-    CardField day = blank(logWord("day"));
-    block.cards.back().name = {};
-    block.cards.back().rows.insert(block.cards.back().rows.begin(), {day});
+    Card another = logCard({}, RoomDay());
+    another.ruled = false;
+    another.rows.insert(another.rows.begin(), {blank(logWord("day"))});
+    block.cards.push_back(std::move(another));
     page.blocks.emplace_back(std::move(block));
     page.blocks.push_back(enteredBy());
     return page;

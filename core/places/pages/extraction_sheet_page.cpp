@@ -46,15 +46,14 @@ void addSlots(Card& card, const std::vector<QString>& labels) {
 }
 
 void addWhatHappens(Card& card) {
-    card.rows.push_back({blank(sheetWord("spun"), sheetWord("min"), 1.15),
-                         tick(sheetWord("smooth"), 0.95), tick(sheetWord("walked"), 0.95),
-                         tick(sheetWord("stopped"), 1)});
+    card.rows.push_back({blank(sheetWord("min"), {}, 1.1), tick(sheetWord("smooth"), 0.95),
+                         tick(sheetWord("walked"), 0.95), tick(sheetWord("stopped"), 1)});
     card.rows.push_back({blank(sheetWord("set aside"), {}, 1), blank(sheetWord("why"), {}, 1)});
     CardField gate = tick(sheetWord("gate opened"), 1.3);
     card.rows.push_back({gate, blank(sheetWord("at"), {}, 0.9), tick(sheetWord("run empty"), 1)});
 }
 
-Card loadCard(const Read& file, const LoadSheet& sheet, const SheetLoad& load) {
+Card loadCard(const LoadSheet& sheet, const SheetLoad& load) {
     Card card;
     DrumDrawn drum;
     std::vector<QString> labels;
@@ -82,7 +81,6 @@ Card loadCard(const Read& file, const LoadSheet& sheet, const SheetLoad& load) {
                   PaperSize::Note));
     addSlots(card, labels);
     addWhatHappens(card);
-    (void)file;
     return card;
 }
 
@@ -116,8 +114,7 @@ Page extractionSheetPage(const Read& file, const std::vector<LoadSheet>& sheets,
     std::size_t slotCount = 0;
     for (const LoadSheet& sheet : sheets) {
         if (slotCount == 0) slotCount = static_cast<std::size_t>(sheet.slotCount);
-        for (const SheetLoad& load : sheet.loads)
-            block.cards.push_back(loadCard(file, sheet, load));
+        for (const SheetLoad& load : sheet.loads) block.cards.push_back(loadCard(sheet, load));
     }
     if (slotCount == 0) slotCount = static_cast<std::size_t>(LoadSheet().slotCount);
     std::size_t more = emptyLoads;

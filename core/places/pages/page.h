@@ -123,8 +123,8 @@ struct StepsBlock {
     std::vector<ScaleMark> marks;  ///< on the axis
 };
 
-/// How large a line of a card is; paper decides what that measures.
-enum class PaperSize { Note, Body, Head, Title, Big, Poster };
+/// How large a line of a card is; paper decides what that measures. A wall's is read across a room.
+enum class PaperSize { Note, Body, Head, Title, Big, Poster, Wall };
 
 /// A clothes peg; without a number it is one to write in.
 struct PegDrawn {

@@ -104,7 +104,7 @@ QString cardHead(const Card& card) {
     if (const auto* peg = std::get_if<PegDrawn>(&card.drawing))
         parts << pageWord("peg %1").arg(peg->number.isEmpty() ? QStringLiteral("____")
                                                               : peg->number);
-    if (!card.name.text.isEmpty()) parts << card.name.text;
+    if (!card.name.text.isEmpty()) parts << card.name.text.simplified();
     for (const CardText& each : card.about)
         if (!each.text.isEmpty()) parts << each.text;
     if (const auto* drawn = std::get_if<StacksDrawn>(&card.drawing))

@@ -13,12 +13,6 @@ namespace {
 
 QString paperWord(const char* text) { return QCoreApplication::translate("room_paper", text); }
 
-QString markOnBox(const Read& file, const RoomBox& box) {
-    const auto known = file.find(box.box);
-    if (known && known->mark.empty()) return paperWord("no mark");
-    return fromUtf8(known ? known->mark : box.mark);
-}
-
 }  // namespace
 
 Page roomPaper(const Read& file, const QString& title, const QString& day) {
@@ -74,7 +68,11 @@ std::vector<PeggedBox> peggedBoxes(const Read& file, Day on) {
     auto taken = pegsTaken(file, on);
     for (RoomBox& box : allWaiting(file, on).waiting) {
         PeggedBox row;
-        row.mark = markOnBox(file, box);
+        const auto known = file.find(box.box);
+        row.painted = known && !known->mark.empty();
+        row.mark = row.painted ? fromUtf8(known->mark)
+                   : known     ? paperWord("no mark")
+                               : fromUtf8(box.mark);
         row.peg = box.peg;
         if (!row.peg && box.plannedFor) {
             const std::int64_t next = nextFreePeg(taken);

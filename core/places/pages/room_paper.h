@@ -32,6 +32,7 @@ QString onLine(const std::optional<Known<Mass>>& mass);
 struct PeggedBox {
     RoomBox box;
     QString mark;  ///< as painted on it, "no mark", or what is known of one whose tag was lost
+    bool painted = false;  ///< the mark is on the box
     std::optional<std::int64_t> peg;
 };
 /// The boxes that wait or are still to come, in the order they are to be extracted.

@@ -32,12 +32,11 @@ Card tagOf(const Read& file, const PeggedBox& row) {
     QStringList from;
     if (!row.box.hive.empty()) from << fromUtf8(row.box.hive);
     if (const QString yard = yardName(file, row.box.yard); !yard.isEmpty()) from << yard;
-    card.about.push_back(cardText(row.mark, PaperSize::Title, true));
+    card.about.push_back(cardText(row.mark, PaperSize::Big, true));
     card.about.push_back(
         cardText(from.isEmpty() ? tagWord("hive not known") : from.join(QStringLiteral(", "))));
     const auto day = row.box.off ? row.box.off : row.box.plannedFor;
-    card.about.push_back(
-        mutedText(day ? dayText(*day) : tagWord("day not known"), PaperSize::Note));
+    card.about.push_back(mutedText(day ? dayText(*day) : tagWord("day not known")));
     addWeights(card, onLine(row.box.gross), onLine(row.box.wet));
     return card;
 }

@@ -100,10 +100,10 @@ StacksDrawn drawnStack(const YardStack& stack) {
 
 QString limitWords(const YardStack& stack) {
     if (!stack.limit.days) return signWord("no limit");
-    return (*stack.limit.days == 1
-                ? signWord("1 day at most: %1")
-                : signWord("%2 days at most: %1").arg(QStringLiteral("%1")).arg(*stack.limit.days))
-        .arg(limitText(stack.limit));
+    const QString most = *stack.limit.days == 1
+                             ? signWord("1 day at most")
+                             : signWord("%1 days at most").arg(*stack.limit.days);
+    return signWord("%1 (%2)").arg(most, limitText(stack.limit));
 }
 
 QString sinceWords(const YardStack& stack) {
@@ -115,25 +115,25 @@ QString sinceWords(const YardStack& stack) {
 void addRules(Card& card, const QString& others) {
     card.lines.push_back(cardText(signWord("Keep them covered and dry, warm but never so that wax "
                                            "goes soft, off the floor; doors shut against bees."),
-                                  PaperSize::Head));
+                                  PaperSize::Title));
     card.lines.push_back(
-        cardText(signWord("Over %1: two people.").arg(liftLimitText()), PaperSize::Title, true));
+        cardText(signWord("Over %1: two people.").arg(liftLimitText()), PaperSize::Big, true));
     card.lines.push_back(cardText(
         others.isEmpty()
             ? signWord("Do not open boxes of two lots together.")
             : signWord("Do not open them together with boxes of %1: another lot.").arg(others),
-        PaperSize::Head));
+        PaperSize::Title));
 }
 
 Card signOf(const Read& file, const YardStack& stack, const QString& others) {
     Card card;
     card.drawing = drawnStack(stack);
     const auto piles = static_cast<double>(std::get<StacksDrawn>(card.drawing).stacks.size());
-    card.drawingShare = std::min(0.5, 0.12 + 0.14 * piles);
+    card.drawingShare = std::min(0.55, 0.2 + 0.13 * piles);
     card.name =
-        cardText(stack.extractBy ? signWord("Extract by %1").arg(shortDayText(*stack.extractBy))
+        cardText(stack.extractBy ? signWord("Extract by\n%1").arg(shortDayText(*stack.extractBy))
                                  : signWord("No limit of days"),
-                 PaperSize::Poster, true);
+                 PaperSize::Wall, true);
     const QString yard = yardName(file, stack.yard);
     const auto many = stack.boxes.size();
     card.lines.push_back(
@@ -141,7 +141,7 @@ Card signOf(const Read& file, const YardStack& stack, const QString& others) {
                      .arg(yard.isEmpty() ? signWord("Yard not known") : yard,
                           many == 1 ? signWord("1 box") : signWord("%1 boxes").arg(many),
                           pegsText(stack), sinceWords(stack), limitWords(stack)),
-                 PaperSize::Head));
+                 PaperSize::Title));
     addRules(card, others);
     return card;
 }
