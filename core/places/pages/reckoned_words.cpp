@@ -87,7 +87,9 @@ namespace {
 /// "1.85 kg ± 0.28".
 QString giveOrTake(const GotLine& line, double value, const std::optional<double>& doubt) {
     QString text = QStringLiteral("%1 %2").arg(gotFigure(line, value), gotUnit(line));
-    if (doubt) text += QStringLiteral(" ± %1").arg(gotFigure(line, *doubt));
+    // What agrees to the last digit shown is not said to be exact.
+    if (doubt && gotFigure(line, *doubt) != gotFigure(line, 0))
+        text += QStringLiteral(" ± %1").arg(gotFigure(line, *doubt));
     return text;
 }
 
@@ -108,24 +110,26 @@ QString gotOffer(const GotLine& line) {
 QString gotRule(const GotLine& line) {
     if (!line.learned) return {};
     const Learned& learned = *line.learned;
+    QString name = gotName(line);
+    name.front() = name.front().toUpper();
     switch (learned.by) {
         case LearnedBy::WithPublished:
             return gotWord(
                        "%1: %2, the mean of the published %3 and %4 of your own, %5, each "
                        "weighted by how surely it is known (one run ± %6).")
-                .arg(gotName(line), gotOffer(line),
+                .arg(name, gotOffer(line),
                      giveOrTake(line, *learned.published, learned.publishedDoubt), seenCount(line),
                      gotFigure(line, learned.seenMean), gotFigure(line, *learned.doubtOfOne));
         case LearnedBy::AsTheyCame:
             return gotWord(
                        "%1: %2 from %3 alone; the published figure is for full frames, and "
                        "how full these were nobody noted.")
-                .arg(gotName(line), gotOffer(line), seenCount(line));
+                .arg(name, gotOffer(line), seenCount(line));
         case LearnedBy::OwnAlone:
             return gotWord(
                        "%1: %2 from %3 alone; how far the general figure may be off was "
                        "never published.")
-                .arg(gotName(line), gotOffer(line), seenCount(line));
+                .arg(name, gotOffer(line), seenCount(line));
     }
     return {};
 }
@@ -145,9 +149,9 @@ QString fillSentence(const GotLine& line) {
     const double off = line.reckoned - line.got;
     QString text = (std::abs(off) < 0.005 ? gotWord("The eye judged %1 % full and the scales agree")
                     : off < 0 ? gotWord("The eye judged %1 % full, the scales say %2 % of the "
-                                        "frames reckoned with: %3 too low")
+                                        "frames reckoned with: %3 points too low")
                               : gotWord("The eye judged %1 % full, the scales say %2 % of the "
-                                        "frames reckoned with: %3 too high"))
+                                        "frames reckoned with: %3 points too high"))
                        .replace(QStringLiteral("%1"), gotPercent(line.reckoned))
                        .replace(QStringLiteral("%2"), gotPercent(line.got))
                        .replace(QStringLiteral("%3"), gotPercent(std::abs(off)));
