@@ -84,6 +84,12 @@ QString gotUnit(const GotLine& line) {
 
 namespace {
 
+QString nameAtStart(const GotLine& line) {
+    QString name = gotName(line);
+    name.front() = name.front().toUpper();
+    return name;
+}
+
 /// "1.85 kg ± 0.28".
 QString giveOrTake(const GotLine& line, double value, const std::optional<double>& doubt) {
     QString text = QStringLiteral("%1 %2").arg(gotFigure(line, value), gotUnit(line));
@@ -110,8 +116,7 @@ QString gotOffer(const GotLine& line) {
 QString gotRule(const GotLine& line) {
     if (!line.learned) return {};
     const Learned& learned = *line.learned;
-    QString name = gotName(line);
-    name.front() = name.front().toUpper();
+    const QString name = nameAtStart(line);
     switch (learned.by) {
         case LearnedBy::WithPublished:
             return gotWord(
@@ -186,9 +191,10 @@ QString gotSentence(const GotLine& line) {
     } else {
         text = (line.own ? gotWord("%1: yours was %2 %3.")
                          : gotWord("%1: the general figure was %2 %3."))
-                   .arg(gotName(line), figure(line.rate), gotUnit(line));
+                   .arg(nameAtStart(line), figure(line.rate), gotUnit(line));
     }
-    if (line.yard) text = QStringLiteral("%1: %2").arg(fromUtf8(line.yardName), text);
+    if (line.yard && line.what == GotWhat::Frame)
+        text = QStringLiteral("%1: %2").arg(fromUtf8(line.yardName), text);
     if (!line.taken) return text;
     return text + QLatin1Char(' ') +
            gotWord("Taken: %1 %2 from %3 on.")
@@ -196,24 +202,21 @@ QString gotSentence(const GotLine& line) {
 }
 
 QString gotCount(const GotLine& line) {
-    const char* counted = "%2 runs";
+    const QString runs = line.runs == 1 ? gotWord("1 run") : gotWord("%1 runs").arg(line.runs);
+    const auto with = [&](const QString& counted) { return counted + QStringLiteral(", ") + runs; };
+    const bool one = line.counted == 1;
     switch (line.what) {
         case GotWhat::Load:
-            counted = "%1 loads, %2 runs";
-            break;
+            return with(one ? gotWord("1 load") : gotWord("%1 loads").arg(line.counted));
         case GotWhat::Frame:
         case GotWhat::Uncapping:
-            counted = "%1 frames, %2 runs";
-            break;
+            return with(one ? gotWord("1 frame") : gotWord("%1 frames").arg(line.counted));
         case GotWhat::Fill:
-            counted = "%1 boxes, %2 runs";
-            break;
+            return with(one ? gotWord("1 box") : gotWord("%1 boxes").arg(line.counted));
         case GotWhat::Cappings:
             break;
     }
-    return gotWord(counted)
-        .replace(QStringLiteral("%1"), QString::number(line.counted))
-        .replace(QStringLiteral("%2"), QString::number(line.runs));
+    return runs;
 }
 
 TableBlock reckonedBlock(const ReckonedAndGot& reckoned) {
