@@ -6,7 +6,9 @@
 #include "core/actions/boxes/frame_checks.h"
 #include "core/actions/boxes/looks.h"
 #include "core/actions/honey_room/asides.h"
+#include "core/actions/honey_room/clearers.h"
 #include "core/actions/honey_room/gate.h"
+#include "core/actions/honey_room/pegs.h"
 #include "core/actions/honey_room/room_days.h"
 #include "core/actions/honey_room/runs.h"
 #include "core/actions/pull/plan.h"
@@ -79,6 +81,8 @@ const std::vector<ActionType>& actionTypes() {
         typeOf<SetOutside>(),     typeOf<TakeInSetOut>(),
         typeOf<PutAside>(),       typeOf<SettleAside>(),
         typeOf<OpenGate>(),       typeOf<LogRoomDay>(),
+        typeOf<ClipPeg>(),        typeOf<TakePegOff>(),
+        typeOf<PutClearer>(),     typeOf<TakeClearer>(),
         typeOf<Amend>(),
     };
     return all;

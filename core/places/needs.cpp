@@ -295,7 +295,10 @@ class Reckoner {
             cull.years.push_back({std::nullopt, cull.yearUnknown, 0});
             combs.push_back({std::nullopt, cull.yearUnknown});
         }
-        cull.target = cullTarget(cull.combs, {}, &cull.working);
+        cull.target = cullTarget(
+            cull.combs,
+            constantOr(m_file, "comb_cull_share", std::nullopt, m_stock.on, combCullShare),
+            &cull.working);
         for (const CullOf& each : cullFirst(combs, cull.target))
             cull.years[each.at].takeOut += each.combs;
         m_next.cull = std::move(cull);

@@ -121,6 +121,7 @@ class Questions {
         aboutRow<Equipment>(row, &Questions::aboutEquipment);
         aboutRow<SetOut>(row, &Questions::aboutSetOut);
         aboutRow<Colony>(row, &Questions::aboutColony);
+        aboutRow<FrameCheck>(row, &Questions::aboutCheck);
         for (const Question& each : heldQuestions(m_file, row)) put(each.asked, each.says);
         for (const Question& each : freezerQuestions(m_file, row)) put(each.asked, each.says);
         if (row.table != BoxReview::table) return;
@@ -188,6 +189,22 @@ class Questions {
                     ask("%1: bees live on combs that are held back. Answer the dead-out's "
                         "questions, or give them other combs.")
                         .arg(fromUtf8(hive->mark.text())));
+    }
+
+    /// A look at the bench that is written down late; what was done since stays.
+    void aboutCheck(const FrameCheck& check) {
+        if (check.occasion != Occasion::WinterReview || !check.box) return;
+        std::optional<Day> since;
+        for (const Frame& frame :
+             m_file.where<Frame>({is("box", *check.box), isUnknown("retired")}))
+            if ((!check.frame || frame.id == *check.frame) && frame.reviewed &&
+                *frame.reviewed > check.on)
+                since = std::max(since.value_or(*frame.reviewed), *frame.reviewed);
+        if (!since) return;
+        put(Asked::ReviewOvertaken,
+            ask("Frames of %1 were worked on or looked at on %2, after this look. It is kept as it "
+                "was written down, and what was found and done since stays.")
+                .arg(fromUtf8(nameOf(m_file, Box::table, check.box->number)), dayText(*since)));
     }
 
     void aboutVisit(const Visit& visit) {

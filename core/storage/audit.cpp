@@ -123,6 +123,29 @@ void auditRoom(const Read& file, std::vector<AuditFinding>& findings) {
                                 "two frames hang in slot " + std::to_string(each.slot.value())});
 }
 
+void auditPegs(const Read& file, std::vector<AuditFinding>& findings) {
+    const auto pegs = file.all<Peg>();
+    for (std::size_t i = 0; i < pegs.size(); ++i)
+        for (std::size_t j = 0; j < i; ++j) {
+            const Peg& first = pegs[i].on < pegs[j].on ? pegs[i] : pegs[j];
+            const Peg& second = pegs[i].on < pegs[j].on ? pegs[j] : pegs[i];
+            const std::string about = nameOf(file, Peg::table, second.id.number);
+            if (first.number == second.number && (!first.off || second.on <= *first.off))
+                findings.push_back({about, "it is on two boxes on " + isoText(second.on)});
+            if (first.box && first.box == second.box && (!first.off || second.on < *first.off))
+                findings.push_back({about, "its box carries another peg too"});
+        }
+}
+
+void auditBoards(const Read& file, std::vector<AuditFinding>& findings) {
+    for (const ClearerBoard& board : file.all<ClearerBoard>())
+        for (const ClearerBoard& other : file.where<ClearerBoard>({is("hive", board.hive)}))
+            if (other.id.number < board.id.number && (!other.off || board.on < *other.off) &&
+                (!board.off || other.on < *board.off))
+                findings.push_back({"hive " + nameOf(file, Hive::table, board.hive.number),
+                                    "two clearer boards are in it"});
+}
+
 }  // namespace
 
 std::vector<AuditFinding> audit(const Read& file) {
@@ -133,6 +156,8 @@ std::vector<AuditFinding> audit(const Read& file) {
     auditFrames(file, findings);
     auditReviews(file, findings);
     auditRoom(file, findings);
+    auditPegs(file, findings);
+    auditBoards(file, findings);
     if (const auto broken = Journal(file.database()).firstBroken())
         findings.push_back({"journal " + std::to_string(*broken),
                             "its digest does not follow from the rows before: it was altered"});

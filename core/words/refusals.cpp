@@ -143,6 +143,14 @@ const char* refusalText(const Refusal& refusal) {
                 return QT_TRANSLATE_NOOP("refusals",
                                          "%1: no disease is suspected in {name}, so it has no "
                                          "contacts to hold. Hold it back first.");
+            if (refusal.value("lacks") == "peg")
+                return QT_TRANSLATE_NOOP(
+                    "refusals",
+                    "No box carries peg {name} on that day. Clip it to its box first, also where "
+                    "nobody knows the box; or look for a slip of the pen.");
+            if (refusal.value("lacks") == "board")
+                return QT_TRANSLATE_NOOP(
+                    "refusals", "No clearer board is in {name} on that day. Look at the hive.");
             return has("choices")
                        ? QT_TRANSLATE_NOOP("refusals",
                                            "%1: nothing is called {name}. It may be: {choices}.")
@@ -154,6 +162,29 @@ const char* refusalText(const Refusal& refusal) {
                 "refusals",
                 "%1: there are {count} called {name}. Say which, for instance with its yard.");
         case Code::Taken:
+            if (has("pegged"))
+                return QT_TRANSLATE_NOOP("refusals",
+                                         "Peg {name} is on {pegged} since {since}. On one day a "
+                                         "number is one box: take another peg, or take that one "
+                                         "off; it is free the day after.");
+            if (has("pegged_of"))
+                return QT_TRANSLATE_NOOP("refusals",
+                                         "Peg {name} is on a box of {pegged_of} since {since}. On "
+                                         "one day a number is one box: take another peg, or take "
+                                         "that one off; it is free the day after.");
+            if (has("pegged_unknown"))
+                return QT_TRANSLATE_NOOP("refusals",
+                                         "Peg {name} is on a box nobody knows since {since}. On "
+                                         "one day a number is one box: take another peg, or take "
+                                         "that one off; it is free the day after.");
+            if (has("carries"))
+                return QT_TRANSLATE_NOOP("refusals",
+                                         "{name} carries peg {carries} that day. Use that number, "
+                                         "or take it off first.");
+            if (has("board"))
+                return QT_TRANSLATE_NOOP("refusals",
+                                         "{name} has had a clearer board in since {since}. Take it "
+                                         "out first.");
             return QT_TRANSLATE_NOOP(
                 "refusals",
                 "%1: {name} is in use. Choose another mark, or close the old one first.");

@@ -48,6 +48,21 @@ TEST_F(YieldsCommand, AnswersWithAYearBesideAnother) {
     EXPECT_EQ(on("yields", {"--beside", "last"}).exit, cli::WrongUsage);
 }
 
+TEST_F(YieldsCommand, BeforeTheYearHasHoneyTheLastHarvestAnswers) {
+    clock.set("2028-01-20");
+    const QJsonObject answer = on("yields", {"--json"}).object();
+    EXPECT_EQ(answer["season"].toInt(), 2027);
+    EXPECT_EQ(answer["instead_of"].toInt(), 2028);
+    EXPECT_EQ(answer["honey_g"].toInt(), 88800);
+    EXPECT_NE(on("yields").out.indexOf("No honey in 2028 yet; this is 2027, the last harvest."),
+              -1);
+    const QJsonObject asked = on("yields", {"--season", "2028", "--json"}).object();
+    EXPECT_EQ(asked["season"].toInt(), 2028);
+    EXPECT_TRUE(asked["instead_of"].isNull());
+    clock.set("2027-11-20");
+    EXPECT_TRUE(on("yields", {"--json"}).object()["instead_of"].isNull());
+}
+
 TEST_F(YieldsCommand, ARunIsNoYear) {
     for (const char* option : {"--season", "--beside"}) {
         const CliAnswer answer = on("yields", {"--run", "27-2", option, "2026", "--json"});

@@ -18,6 +18,8 @@
 #include "core/words/figures.h"
 #include "core/words/words.h"
 #include "ui/honey_room/close_day_form.h"
+#include "ui/honey_room/day_log_form.h"
+#include "ui/honey_room/room_sheets.h"
 
 namespace combwright {
 namespace {
@@ -66,6 +68,7 @@ HoneyRoomPlace::HoneyRoomPlace(Session& session, QWidget* parent) : Place(sessio
     whole->addWidget(m_strip);
     whole->addWidget(m_balanceView);
     setTabOrder(m_entry->line(), m_waiting);
+    addDayLogKey(this, session);
     connectAll();
     sizes();
 }
@@ -457,7 +460,8 @@ std::vector<KeyHint> HoneyRoomPlace::hints() const {
     return {{QStringLiteral("↑ ↓"), tr("box")},
             {QStringLiteral("Space"), tr("frame up, down")},
             {QStringLiteral("Ctrl+Space"), tr("load spun")},
-            {QStringLiteral("Ctrl+↵"), tr("close the day")}};
+            {QStringLiteral("Ctrl+↵"), tr("close the day")},
+            {QStringLiteral("Ctrl+L"), tr("log of the day")}};
 }
 
 /// Boxes brought in and not spun out yet; those still on their hives do not wait here.
@@ -496,6 +500,9 @@ std::vector<PrintSheet> HoneyRoomPlace::sheets() const {
     // A closed run has no loads to pin up: its balance comes first.
     else if (!m_open)
         std::swap(sheets.front(), sheets.back());
+    for (PrintSheet& each : roomSheets(
+             session(), [this] { return loadsToPrint(); }, [this] { return m_run; }))
+        sheets.push_back(std::move(each));
     return sheets;
 }
 

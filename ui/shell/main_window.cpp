@@ -192,7 +192,10 @@ void MainWindow::goTo(int index) {
 
 void MainWindow::countWaiting() {
     m_countLater->stop();
-    if (!m_session.hasSeason()) return;
+    if (!m_session.hasSeason()) {
+        for (int i = 0; i < m_rail->count(); ++i) m_rail->setWaiting(i, 0);
+        return;
+    }
     m_session.reading([this] {
         for (std::size_t i = 0; i < m_places.size(); ++i)
             m_rail->setWaiting(static_cast<int>(i), m_places[i]->waiting());
@@ -237,6 +240,7 @@ void MainWindow::showSeason() {
     if (!m_session.hasSeason()) {
         m_stack->setCurrentWidget(m_start);
         m_rail->setCurrent(-1);
+        countWaiting();
         showHead();
         m_start->begin();
         return;

@@ -173,6 +173,7 @@ void DeadOutForm::fill() {
     const DeadOutCard& card = m_cards[static_cast<std::size_t>(at)];
     const DeadOut& said = card.answers;
     m_filling = true;
+    m_drafts->leave();
     m_answers["cluster"]->setCurrentIndex(indexOf(said.cluster));
     m_answers["stores_near"]->setCurrentIndex(indexOf(said.stores));
     m_answers["brood_seen"]->setCurrentIndex(indexOf(said.brood));

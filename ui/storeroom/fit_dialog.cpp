@@ -70,6 +70,8 @@ FitDialog::FitDialog(Session& session, QWidget* parent)
     m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_table->setTabKeyNavigation(false);
     m_table->setWordWrap(true);
+    // Always there: coming and going it would change the width the words wrap at.
+    m_table->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);
     m_table->setAccessibleName(tr("Kinds of frames and how they hang"));
     m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
     column->addWidget(m_table, 1);

@@ -29,6 +29,8 @@ class FormDrafts : public QWidget {
     /// The fields stand as they are kept. From now on what is typed otherwise is held for this
     /// sheet; what was left over from last time is put back. Says whether anything was.
     bool begin(const QString& sheet);
+    /// The fields are about to be filled for another sheet: what is written there is not typed.
+    void leave() { m_begun = false; }
     /// Whether a field stands otherwise than it was kept.
     bool differs() const;
     /// All of it was kept: the fields as they stand now are what is kept.

@@ -2,7 +2,9 @@
 
 #include "core/actions/amend/amend_rules.h"
 #include "core/actions/honey_room/asides.h"
+#include "core/actions/honey_room/clearers.h"
 #include "core/actions/honey_room/load_line.h"
+#include "core/actions/honey_room/pegs.h"
 #include "core/actions/honey_room/room_days.h"
 #include "core/actions/honey_room/run_rules.h"
 #include "core/actions/pull/plan.h"
@@ -122,6 +124,18 @@ Result<void> settleBucket(Write& file, const Bucket& before, Bucket& after) {
     return changeInRun(file, after.extraction, after, "net_g");
 }
 
+Result<void> settlePeg(Write& file, const Peg&, Peg& after) {
+    auto ok = demandPeg(file, after);
+    if (ok) return ok;
+    Refusal refusal = ok.error();
+    if (refusal.field == "peg") refusal.field = "number";
+    return refusal;
+}
+
+Result<void> settleBoard(Write& file, const ClearerBoard&, ClearerBoard& after) {
+    return demandBoard(file, after);
+}
+
 }  // namespace
 
 std::vector<AmendType> honeyAmends() {
@@ -145,6 +159,8 @@ std::vector<AmendType> honeyAmends() {
         amends<SetAside>({{"extraction", ""}}, &settlePile),
         amends<GateOpening>({{"extraction", ""}}, &settleGate),
         amends<RoomDay>({}, &settleRoomDay),
+        amends<Peg>({{"box", "clip-peg"}}, &settlePeg),
+        amends<ClearerBoard>({{"hive", ""}}, &settleBoard),
     };
 }
 

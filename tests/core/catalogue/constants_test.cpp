@@ -83,7 +83,7 @@ TEST(PublishedConstants, TheStoreroomStartsFromThem) {
         {"honey_per_wax", HoneyForWax{}.likely},
         {"wax_per_medium_comb_g", waxPerMediumCombG},
         {"wax_per_deep_comb_g", waxPerDeepCombG},
-        {"comb_life_years", static_cast<double>(CombLife{}.years)},
+        {"comb_cull_share", combCullShare},
         {"comb_flag_years", static_cast<double>(CombLife{}.flagFrom)},
         {"comb_not_for_sale_years", static_cast<double>(CombLife{}.notForSaleFrom)},
         {"careful_lift_g", LiftLimits{}.carefulG},

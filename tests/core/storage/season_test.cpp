@@ -283,7 +283,7 @@ class RandomActions {
         const std::string on = isoText(day("2027-04-01") + days(pick(200)));
         // The yards are gone through every few weeks; otherwise no line is ever met again.
         const std::string visited = isoText(day("2027-04-10") + days(21 * pick(6)));
-        switch (pick(38)) {
+        switch (pick(43)) {
             case 0:
                 return R"({"do":"add-yard","on":")" + on + R"(","yard_name":"Y)" + number(6) +
                        "\"}";
@@ -353,6 +353,13 @@ class RandomActions {
             case 36:
             case 37:
                 return room();
+            case 38:
+            case 39:
+            case 40:
+                return pegs(on);
+            case 41:
+            case 42:
+                return clearers(on);
             default: {
                 static const char* const lines[] = {"e b7 s3 +1", "x rain",      "-1",
                                                     "w4/300 +1d", "f2.5 light!", "qc2c left1 +2"};
@@ -391,6 +398,35 @@ class RandomActions {
                 return R"({"do":"send-wets-home","on":")" + on + R"(","boxes":"#)" + number(30) +
                        " H" + number(30) + "\"}";
         }
+    }
+    /// Clipped through the summer, off or weighed late in it: otherwise most are not on yet.
+    std::string pegs(const std::string& on) {
+        const auto head = [&](const std::string& day) {
+            return R"(","on":")" + day + R"(","peg":)" + number(30);
+        };
+        const std::string run = R"(,"run":"27-)" + number(2) + '"';
+        switch (pick(7)) {
+            case 0:
+            case 1:
+                return R"({"do":"take-peg-off)" + head("2027-10-20") + "}";
+            case 2:
+                return R"({"do":"clip-peg)" + head(on) + R"(,"hive":"H)" + number(20) + "\"}";
+            case 3:
+                return R"({"do":"weigh-box)" + head("2027-10-20") + run + R"(,"hive":"H)" +
+                       number(20) + R"(","gross_g":)" + std::to_string(15000 + 100 * pick(90)) +
+                       "}";
+            case 4:
+                return R"({"do":"weigh-box)" + head("2027-10-20") + run + R"(,"wet_g":5000})";
+            case 5:
+                return R"({"do":"open-run","on":"2027-04-01","name":"27-)" + number(2) + "\"}";
+            default:
+                return R"({"do":"clip-peg)" + head(on) + R"(,"box":"#)" + number(40) + "\"}";
+        }
+    }
+    std::string clearers(const std::string& on) {
+        if (pick(2))
+            return R"({"do":"put-clearer","on":")" + on + R"(","hive":"H)" + number(20) + "\"}";
+        return R"({"do":"take-clearer","on":"2027-10-20","hive":"H)" + number(20) + "\"}";
     }
     std::string freezer(const std::string& on) {
         switch (pick(4)) {
@@ -485,8 +521,10 @@ class RandomActions {
             R"("gate_opening":"#{n}","set":{"after_load":1})",
             R"("room_day":"#{n}","set":{"hands":null,"who":"Ben"})",
             R"("spin_load":"#{n}","set":{"ran":"walked","uncapping_min":{m}})",
+            R"("peg":"#{n}","set":{"number":{m},"off_day":"{day}"})",
+            R"("clearer_board":"#{n}","set":{"on_day":"{day}"})",
         };
-        std::string what = amended[pick(16)];
+        std::string what = amended[pick(18)];
         const auto fill = [&what](const std::string& mark, const std::string& with) {
             for (auto at = what.find(mark); at != std::string::npos; at = what.find(mark))
                 what.replace(at, mark.size(), with);
@@ -528,7 +566,7 @@ TEST_F(SeasonFile, RandomDeedsUndoneAndRedoneAnywhereLeaveEqualDumps) {
         begin(R"({"do":"add-hive","on":"2027-03-01","yard":"Y)" + std::to_string(hive % 6 + 1) +
               R"(","mark":"H)" + std::to_string(hive) + R"(","boxes":"deep, x, medium"})");
     begin(R"({"do":"describe-equipment","on":"2027-03-01","item":"freezer","litres":200})");
-    for (int round = 0; round < 7900; ++round) {
+    for (int round = 0; round < 8900; ++round) {
         const unsigned what = random.pick(10);
         if (what < 6 || dumps.size() < 3) {
             const PlayResult result = play(season, random.line());
@@ -552,9 +590,11 @@ TEST_F(SeasonFile, RandomDeedsUndoneAndRedoneAnywhereLeaveEqualDumps) {
     for (const JournalEntry& entry : season.history())
         if (entry.kind == StepKind::Do) ++deeds[entry.info.action];
     for (const char* action :
-         {"amend", "check-frames", "count-box", "strike-line", "write-line", "end-colony",
-          "start-colony", "set-excluder", "count-equipment", "describe-equipment", "plan-season",
-          "record-dead-out", "spin-load", "set-aside", "settle-aside", "open-gate", "log-room-day"})
+         {"amend",       "check-frames",    "count-box",    "strike-line",     "write-line",
+          "end-colony",  "start-colony",    "set-excluder", "count-equipment", "describe-equipment",
+          "plan-season", "record-dead-out", "spin-load",    "set-aside",       "settle-aside",
+          "open-gate",   "log-room-day",    "clip-peg",     "take-peg-off",    "weigh-box",
+          "put-clearer", "take-clearer"})
         EXPECT_GT(deeds[action], 10) << action << " was hardly ever kept";
     while (at > 0) {
         ASSERT_TRUE(season.undo());
