@@ -27,7 +27,7 @@ std::optional<Known<Mass>> padReading(const QString& typed) {
     return typedReading(point ? QLatin1Char('0') + typed : typed);
 }
 
-PadDeed notRead(const QString& sentence) {
+PadDeed padNotRead(const QString& sentence) {
     PadDeed deed;
     deed.what = PadDeed::What::NotRead;
     deed.notRead = sentence;
@@ -35,7 +35,7 @@ PadDeed notRead(const QString& sentence) {
 }
 
 PadDeed noMass(const QString& typed) {
-    return notRead(
+    return padNotRead(
         padTr("“%1” is no weight in %2; nothing was written down.").arg(typed, massUnit()));
 }
 
@@ -45,7 +45,7 @@ PadDeed deedOf(PadDeed::What what) {
     return deed;
 }
 
-QString readingOf(const Known<Mass>& mass) {
+QString padMassText(const Known<Mass>& mass) {
     if (!mass.value) return padTr("unknown");
     return ShownFigure{massTyped(*mass.value), massUnit()}.text();
 }
@@ -188,9 +188,9 @@ PadDeed PadLine::begin(const QString& typed, const PadRoom& room) {
     if (isFelt(typed)) {
         const auto letters = feltLetters(typed, room.slotCount);
         if (!letters)
-            return notRead(padTr("Frames by feel are 3 heavy, 2 middling, 1 light, %1 at most; "
-                                 "nothing was written down.")
-                               .arg(room.slotCount));
+            return padNotRead(padTr("Frames by feel are 3 heavy, 2 middling, 1 light, %1 at most; "
+                                    "nothing was written down.")
+                                  .arg(room.slotCount));
         PadDeed deed = deedOf(PadDeed::What::Feel);
         deed.letters = *letters;
         return deed;
@@ -209,7 +209,7 @@ PadDeed PadLine::begin(const QString& typed, const PadRoom& room) {
         }
         const auto number = typedWhole(rest);
         if (!number || *number == 0)
-            return notRead(padTr("“%1” is no bucket; nothing was written down.").arg(rest));
+            return padNotRead(padTr("“%1” is no bucket; nothing was written down.").arg(rest));
         ask.what = PadAsk::What::BucketMass;
         ask.bucket = *number;
         return asks(ask);
@@ -280,8 +280,8 @@ PadDeed PadLine::weigh(const QString& typed, const PadRoom& room) {
     }
     if (room.spinning) {
         m_ask = asked;
-        return notRead(padTr("%1 wet is nearly what %2 weighed full; nothing was kept.")
-                           .arg(readingOf(*deed.mass), calledText(asked.box)));
+        return padNotRead(padTr("%1 wet is nearly what %2 weighed full; nothing was kept.")
+                              .arg(padMassText(*deed.mass), calledText(asked.box)));
     }
     PadAsk again = asked;
     again.what = PadAsk::What::StillWet;
@@ -310,7 +310,8 @@ PadDeed PadLine::bucket(const QString& typed) {
         deed.water = typedNumber(figure.trimmed());
         if (deed.water) return deed;
         m_ask = asked;
-        return notRead(padTr("“%1” is no water in per cent; nothing was written down.").arg(typed));
+        return padNotRead(
+            padTr("“%1” is no water in per cent; nothing was written down.").arg(typed));
     }
     deed.mass = padReading(typed);
     if (!deed.mass) {
@@ -330,7 +331,7 @@ PadDeed PadLine::choice(const QString& typed, const PadRoom& room, PadDeed::What
     if (!number || (what != PadDeed::What::Frames && typed.size() > 1)) return begin(typed, room);
     if (*number < 1 || *number > most) {
         m_ask = asked;
-        return notRead(padTr("1 to %1, or Enter alone leaves it.").arg(most));
+        return padNotRead(padTr("1 to %1, or Enter alone leaves it.").arg(most));
     }
     PadDeed deed = deedOf(what);
     deed.box = asked.box;
@@ -381,8 +382,8 @@ QString askedText(const PadAsk& ask) {
             return padTr("%1 wet, %2").arg(calledText(ask.box), massUnit());
         case PadAsk::What::StillWet:
             return padTr("%1: %2 wet, when it weighed %3 full?")
-                .arg(calledText(ask.box), readingOf(*ask.mass),
-                     readingOf({ask.box.gross, std::nullopt, How::Weighed}));
+                .arg(calledText(ask.box), padMassText(*ask.mass),
+                     padMassText({ask.box.gross, std::nullopt, How::Weighed}));
         case PadAsk::What::Frames:
             return padTr("%1: how many frames?").arg(calledText(ask.box));
         case PadAsk::What::BucketMass:
@@ -421,12 +422,10 @@ QString answersText(const PadAsk& ask) {
             return padTr("a point and Enter take it back");
         case PadAsk::What::AsideWhy:
             return padTr(
-                "1 not empty  2 broke  3 brood  4 granulated  5 unripe  6 other; Enter alone "
-                "leaves it");
+                "1 not empty  2 broke  3 brood  4 granulated  5 unripe  6 other, Enter leaves it");
         case PadAsk::What::Settle:
             return padTr(
-                "1 spun again  2 given back  3 put away  4 melted  5 fed back; Enter alone leaves "
-                "it");
+                "1 spun again  2 given back  3 put away  4 melted  5 fed back, Enter leaves it");
         case PadAsk::What::Close:
             return padTr("+ closes the day, Enter leaves it open");
     }
@@ -435,7 +434,7 @@ QString answersText(const PadAsk& ask) {
 
 QString weighedText(const PadBox& box, const Known<Mass>& mass, bool wet) {
     QString text =
-        (wet ? padTr("%1, %2 wet") : padTr("%1, %2 full")).arg(calledText(box), readingOf(mass));
+        (wet ? padTr("%1, %2 wet") : padTr("%1, %2 full")).arg(calledText(box), padMassText(mass));
     const auto& was = wet ? box.wet : box.gross;
     if (was) text += padTr("; was %1").arg(massTyped(*was));
     return text;

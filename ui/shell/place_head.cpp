@@ -29,8 +29,11 @@ void PlaceHeadBar::show(const PlaceHead& head, QWidget* controls) {
                           : QStringLiteral("%1   %2").arg(head.action, head.actionKey));
     m_action->setAccessibleName(head.action);
     setAccessibleName(head.title);
+    // A clock that runs is not read out every second.
+    const bool runs = head.bigSize == TextSize::Clock;
     setAccessibleDescription(
-        QStringLiteral("%1. %2 %3").arg(head.under, spoken(head.big), head.bigNote));
+        QStringLiteral("%1. %2 %3")
+            .arg(head.under, runs ? QString() : spoken(head.big), head.bigNote));
     layOut();
     update();
 }
@@ -74,15 +77,22 @@ void PlaceHeadBar::paintEvent(QPaintEvent*) {
     for (const QString& line : noteLines)
         noteWidth = std::max(noteWidth, painter.fontMetrics().horizontalAdvance(line));
     painter.setPen(look.tone(Tone::Muted));
-    int y = look.space(noteLines.size() > 1 ? 20 : 30);
+    const bool clock = m_head.bigSize == TextSize::Clock;
+    int y = look.space((noteLines.size() > 1 ? 20 : 30) + (clock ? 8 : 0));
     FigureStyle style;
-    style.size = TextSize::Big;
+    style.size = m_head.bigSize;
+    style.tone = m_head.bigTone;
     style.bold = true;
     const FigureColumns columns = measureFigures({m_head.big}, style, look);
     // Number and note go together or not at all: a note without its number says nothing.
-    const bool roomForNumber = right - noteWidth - look.space(10) - columns.width() > titleRight;
+    bool roomForNumber = right - noteWidth - look.space(10) - columns.width() > titleRight;
+    // A clock is read across the room: it goes without its note before it goes.
+    if (clock && !roomForNumber && right - columns.width() > titleRight) {
+        roomForNumber = true;
+        noteWidth = 0;
+    }
     for (const QString& line : noteLines) {
-        if (!roomForNumber) break;
+        if (!roomForNumber || noteWidth == 0) break;
         painter.drawText(QRect(right - noteWidth, y, noteWidth, look.space(16)),
                          Qt::AlignVCenter | Qt::AlignLeft, line);
         y += look.space(15);
@@ -91,8 +101,8 @@ void PlaceHeadBar::paintEvent(QPaintEvent*) {
     int bigLeft = right;
     if (!m_head.big.figure.isEmpty() && roomForNumber) {
         bigLeft = right - static_cast<int>(columns.width()) - look.space(4);
-        paintFigure(painter, QPointF(bigLeft, look.space(38)), m_head.big.figure, m_head.big.unit,
-                    m_head.big.how, style, look);
+        paintFigure(painter, QPointF(bigLeft, look.space(clock ? 50 : 38)), m_head.big.figure,
+                    m_head.big.unit, m_head.big.how, style, look);
     }
 
     int left = look.space(24);
