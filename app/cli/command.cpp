@@ -190,7 +190,7 @@ const std::vector<Command>& commands() {
         std::vector<Command> list;
         for (const auto& group :
              {seasonCommands(), journalCommands(), placeCommands(), storeroomCommands(),
-              healthCommands(), freezerCommands(), computeCommands()})
+              healthCommands(), freezerCommands(), waitingCommands(), computeCommands()})
             list.insert(list.end(), group.begin(), group.end());
         return list;
     }();

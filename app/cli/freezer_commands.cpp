@@ -2,6 +2,8 @@
 #include <QJsonObject>
 
 #include "app/cli/groups.h"
+#include "app/cli/why.h"
+#include "core/places/explain_storeroom.h"
 #include "core/places/pages/freezer_words.h"
 #include "core/places/pages/page_text.h"
 #include "core/places/pages/wets_home_page.h"
@@ -200,13 +202,18 @@ int runFreezer(Context& context) {
     const Day today = context.clock.today();
     const FreezerLane lane = freezerLane(season.read(), today);
     const auto dangers = shelfDangers(season.read(), today);
+    const bool asked = context.arguments.has("why");
+    const auto why = asked ? explainFreezer(lane) : std::vector<Explained>{};
     if (context.json()) {
-        printJson(context, laneObject(lane, dangers));
+        QJsonObject object = laneObject(lane, dangers);
+        if (asked) object.insert(QStringLiteral("why"), whyArray(why));
+        printJson(context, object);
         return Done;
     }
     context.streams.out << pageText(freezerSlipPage(season.read(), lane));
     for (const ShelfDanger& each : dangers)
         context.streams.out << fromUtf8(each.box.name) << ": " << shelfDangerText(each) << '\n';
+    printWhy(context, why);
     return Done;
 }
 
@@ -272,7 +279,7 @@ std::vector<Command> freezerCommands() {
          "rounds of the freezer: done, in, next; and which comb is in danger",
          1,
          1,
-         {},
+         {{"why", nullptr, "how each figure came about"}},
          &runFreezer},
         {"wets",
          "FILE",

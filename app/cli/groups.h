@@ -14,5 +14,6 @@ std::vector<Command> storeroomCommands();  ///< stock, needs
 std::vector<Command> computeCommands();    ///< compute, codes
 std::vector<Command> healthCommands();     ///< dead-outs, contacts
 std::vector<Command> freezerCommands();    ///< freezer, wets
+std::vector<Command> waitingCommands();    ///< clearers, waiting
 
 }  // namespace combwright::cli

@@ -1,7 +1,9 @@
+#include <QCoreApplication>
 #include <QJsonArray>
 #include <QJsonObject>
 
 #include "app/cli/groups.h"
+#include "app/cli/room_json.h"
 #include "app/cli/why.h"
 #include "core/places/explain_honey_room.h"
 #include "core/places/explain_pull.h"
@@ -11,6 +13,7 @@
 #include "core/places/pages/page_text.h"
 #include "core/places/pages/pull_list_page.h"
 #include "core/places/pages/pull_words.h"
+#include "core/places/pages/room_day_words.h"
 #include "core/storage/queries/names.h"
 #include "core/storage/season.h"
 #include "core/words/words.h"
@@ -53,6 +56,12 @@ QJsonObject boxObject(const PullBoxRow& box) {
         object.insert(QStringLiteral("spread_g"), box.honey->spreadG);
     }
     if (box.gross) object.insert(QStringLiteral("gross_how"), fromUtf8(word(box.gross->how)));
+    // As lines for `play` count it: the lowest box of the hive is 1.
+    if (box.box.level)
+        object.insert(QStringLiteral("place"), static_cast<qint64>(box.box.level->value() + 1));
+    object.insert(QStringLiteral("from_top"), static_cast<qint64>(box.fromTop));
+    object.insert(QStringLiteral("peg"),
+                  box.peg ? QJsonValue(static_cast<qint64>(*box.peg)) : QJsonValue());
     if (box.why) object.insert(QStringLiteral("why"), fromUtf8(key(*box.why)));
     if (box.hold) object.insert(QStringLiteral("held"), fromUtf8(word(box.hold->why)));
     if (box.refused()) object.insert(QStringLiteral("refuse"), true);
@@ -64,6 +73,14 @@ QJsonObject boxObject(const PullBoxRow& box) {
 QJsonObject hiveObject(const PullHiveRow& hive) {
     QJsonArray boxes;
     for (const PullBoxRow& box : hive.boxes) boxes.append(boxObject(box));
+    QJsonArray brought;
+    for (const BroughtBox& box : hive.brought)
+        brought.append(
+            QJsonObject{{QStringLiteral("peg"), static_cast<qint64>(box.peg.number.value())},
+                        {QStringLiteral("box"), box.box && !box.box->mark.empty()
+                                                    ? QJsonValue(fromUtf8(box.box->mark))
+                                                    : QJsonValue()},
+                        {QStringLiteral("on"), fromUtf8(isoText(box.peg.on))}});
     return {{QStringLiteral("hive"), fromUtf8(hive.hive.mark.text())},
             {QStringLiteral("nest_stores_g"), gramsOrNull(hive.nest)},
             {QStringLiteral("winter_need_g"), hive.needG},
@@ -71,7 +88,8 @@ QJsonObject hiveObject(const PullHiveRow& hive) {
              hive.remainingG ? QJsonValue(*hive.remainingG) : QJsonValue()},
             {QStringLiteral("short_g"), hive.remainingG ? QJsonValue(hive.shortG) : QJsonValue()},
             {QStringLiteral("look_first"), hive.lookFirst},
-            {QStringLiteral("boxes"), boxes}};
+            {QStringLiteral("boxes"), boxes},
+            {QStringLiteral("brought"), brought}};
 }
 
 QJsonObject sheetObject(const PullSheet& sheet) {
@@ -87,6 +105,11 @@ QJsonObject sheetObject(const PullSheet& sheet) {
                                  {QStringLiteral("jars"), static_cast<qint64>(yard.jars)},
                                  {QStringLiteral("hives"), hives}});
     }
+    QJsonArray rounds;
+    for (const ClearerRound& each : sheet.rounds)
+        rounds.append(QJsonObject{{QStringLiteral("in"), fromUtf8(isoText(each.in))},
+                                  {QStringLiteral("out"), fromUtf8(isoText(each.out))},
+                                  {QStringLiteral("hives"), marksArray(each.hives)}});
     QJsonObject object{
         {QStringLiteral("as_of"), fromUtf8(isoText(sheet.on))},
         {QStringLiteral("for_day"), fromUtf8(isoText(sheet.asked.forDay))},
@@ -104,6 +127,10 @@ QJsonObject sheetObject(const PullSheet& sheet) {
          sheet.boardsIn ? QJsonValue(fromUtf8(isoText(*sheet.boardsIn))) : QJsonValue()},
         {QStringLiteral("boards_for"), marksArray(sheet.boardsFor)},
         {QStringLiteral("brush"), marksArray(sheet.brush)},
+        {QStringLiteral("boards"),
+         sheet.boardsOwned ? QJsonValue(static_cast<qint64>(*sheet.boardsOwned)) : QJsonValue()},
+        {QStringLiteral("board_rounds"), rounds},
+        {QStringLiteral("brought"), sheet.brought},
         {QStringLiteral("yards"), yards}};
     if (sheet.day) {
         object.insert(QStringLiteral("loads"), static_cast<qint64>(sheet.day->loads));
@@ -255,10 +282,28 @@ QJsonObject seasonObject(const SeasonYield& season) {
             {QStringLiteral("not_shared_out"), unclosed}};
 }
 
+/// Where a new value comes from, in the unit of the constant.
+QJsonObject learnedObject(const GotLine& line) {
+    const Learned& learned = *line.learned;
+    const char* by = learned.by == LearnedBy::WithPublished ? "weighted with published"
+                     : learned.by == LearnedBy::OwnAlone    ? "own runs alone"
+                                                            : "frames as they came";
+    return {{QStringLiteral("by"), QLatin1String(by)},
+            {QStringLiteral("rule"), gotRule(line)},
+            {QStringLiteral("value"), learned.value},
+            {QStringLiteral("doubt"), numberOrNull(learned.doubt)},
+            {QStringLiteral("published"), numberOrNull(learned.published)},
+            {QStringLiteral("published_doubt"), numberOrNull(learned.publishedDoubt)},
+            {QStringLiteral("published_source"), fromUtf8(learned.publishedSource)},
+            {QStringLiteral("seen"), static_cast<double>(learned.seen.size())},
+            {QStringLiteral("seen_mean"), learned.seenMean},
+            {QStringLiteral("doubt_of_one"), numberOrNull(learned.doubtOfOne)}};
+}
+
 QJsonArray reckonedArray(const ReckonedAndGot& reckoned) {
     QJsonArray lines;
-    for (const GotLine& line : reckoned.lines)
-        lines.append(QJsonObject{
+    for (const GotLine& line : reckoned.lines) {
+        QJsonObject object{
             {QStringLiteral("constant"), fromUtf8(line.constant)},
             {QStringLiteral("rate"), line.rate},
             {QStringLiteral("own"), line.own},
@@ -268,9 +313,19 @@ QJsonArray reckonedArray(const ReckonedAndGot& reckoned) {
             {QStringLiteral("runs"), line.runs},
             {QStringLiteral("lowest"), line.spread ? QJsonValue(line.spread->low) : QJsonValue()},
             {QStringLiteral("highest"), line.spread ? QJsonValue(line.spread->high) : QJsonValue()},
-            {QStringLiteral("offered"), line.offered},
+            {QStringLiteral("offered"), line.learned ? QJsonValue(line.offered) : QJsonValue()},
             {QStringLiteral("offered_from"), fromUtf8(isoText(reckoned.from))},
-            {QStringLiteral("taken"), line.taken.has_value()}});
+            {QStringLiteral("taken"), line.taken.has_value()}};
+        object.insert(QStringLiteral("what"), gotName(line));
+        object.insert(QStringLiteral("rate_source"), fromUtf8(line.rateSource));
+        object.insert(QStringLiteral("counted"), static_cast<double>(line.counted));
+        object.insert(QStringLiteral("yard"),
+                      line.yard ? QJsonValue(fromUtf8(line.yardName)) : QJsonValue());
+        object.insert(QStringLiteral("box_spread"), numberOrNull(line.boxSpread));
+        object.insert(QStringLiteral("learned"),
+                      line.learned ? QJsonValue(learnedObject(line)) : QJsonValue());
+        lines.append(object);
+    }
     return lines;
 }
 
@@ -299,24 +354,34 @@ int runYields(Context& context) {
         if (!found) return refuse(context, found.error());
         const auto balance = runBalance(season.read(), Id<Extraction>{*found});
         if (!balance) return refuse(context, balance.error());
+        const ReckonedAndGot taught = reckonedAndGotOfRun(season.read(), *balance, today);
         std::vector<Explained> why;
         if (context.arguments.has("why")) {
             why = explainRun(season.read(), *balance);
+            for (const GotLine& line : taught.lines)
+                for (Explained& each : explainGot(line, taught)) why.push_back(std::move(each));
             for (Explained& each : explainBuckets(season.read(), balance->run.id, today))
                 why.push_back(std::move(each));
         }
         if (context.json()) {
             QJsonObject object = balanceObject(*balance);
+            object.insert(QStringLiteral("reckoned_and_got"), reckonedArray(taught));
             if (!why.empty()) object.insert(QStringLiteral("why"), whyArray(why));
             printJson(context, object);
             return Done;
         }
         context.streams.out << pageText(runBalancePage(season.read(), *balance, today));
+        if (!taught.lines.empty())
+            context.streams.out << '\n' << pageText(reckonedPage(season.read(), taught, today));
         printWhy(context, why);
         return Done;
     }
-    const auto year = yearOption(context, "season", yearOf(today));
+    // In winter the year on the calendar has no honey yet: then it is the last harvest one asks
+    // about.
+    const int harvest = newestHarvest(season.read(), today);
+    const auto year = yearOption(context, "season", harvest);
     if (!year) return misused(context, QStringLiteral("--season needs a year"));
+    const bool fellBack = !context.arguments.has("season") && harvest != yearOf(today);
     const auto beside = yearOption(context, "beside", *year - 1);
     if (!beside) return misused(context, QStringLiteral("--beside needs a year"));
     const SeasonYield yields = seasonYield(season.read(), *year, *beside);
@@ -326,16 +391,50 @@ int runYields(Context& context) {
     if (context.json()) {
         QJsonObject answer = seasonObject(yields);
         answer.insert(QStringLiteral("reckoned_and_got"), reckonedArray(reckoned));
+        answer.insert(QStringLiteral("instead_of"),
+                      fellBack ? QJsonValue(yearOf(today)) : QJsonValue());
         if (context.arguments.has("why")) answer.insert(QStringLiteral("why"), whyArray(why));
         printJson(context, answer);
         return Done;
     }
+    if (fellBack)
+        context.streams.out << QCoreApplication::translate(
+                                   "season", "No honey in %1 yet; this is %2, the last harvest.")
+                                   .arg(yearOf(today))
+                                   .arg(*year)
+                            << "\n\n";
     context.streams.out << pageText(
         harvestSummaryPage(season.read(), yields, today, {seasonYield(season.read(), *beside)}));
     if (!reckoned.lines.empty())
         context.streams.out << '\n' << pageText(reckonedPage(season.read(), reckoned, today));
     printWhy(context, why);
     return Done;
+}
+
+/// "hhmml", blanks between them or not, and e for an empty drawn frame.
+Result<std::vector<FeltFrame>> feltFrames(const std::string& letters) {
+    std::vector<FeltFrame> frames;
+    for (const char letter : letters) {
+        if (letter == ' ' || letter == ',') continue;
+        FeltFrame frame;
+        if (letter == 'e' || letter == 'E')
+            frame.emptied = true;
+        else if (letter == 'h' || letter == 'H')
+            frame.heft = FrameHeft::Heavy;
+        else if (letter == 'l' || letter == 'L')
+            frame.heft = FrameHeft::Light;
+        else if (letter != 'm' && letter != 'M')
+            return Refusal{Code::NotAChoice,
+                           "felt",
+                           {{"value", std::string(1, letter)}, {"choices", "h, m, l, e"}}};
+        frames.push_back(frame);
+    }
+    return frames;
+}
+
+QString loadLine(const SheetLoad& load) {
+    return QString::number(load.number) + QStringLiteral(": ") + loadSlotsText(load) +
+           QStringLiteral("; ") + loadDoubtText(load);
 }
 
 int runLoads(Context& context) {
@@ -355,36 +454,72 @@ int runLoads(Context& context) {
         loadSheet(season.read(), runs, today,
                   {context.arguments.has("mix-lots"), context.arguments.has("mix-kinds")});
     if (!sheet) return refuse(context, sheet.error());
+    Working dayWorking;
+    const auto day = roomDay(season.read(), today, {}, &dayWorking);
+    if (!day) return refuse(context, day.error());
+    std::optional<FeltLoad> felt;
+    if (const auto letters = context.arguments.value("felt")) {
+        const auto typed = feltFrames(letters->toStdString());
+        if (!typed) return refuse(context, typed.error());
+        auto load =
+            feltLoad(season.read(), runs, *typed, today, {context.arguments.has("mix-lots"), true});
+        if (!load) return refuse(context, load.error());
+        felt = *std::move(load);
+    }
+    std::vector<std::pair<std::string, GateMinder>> gates;
+    for (const Id<Extraction> id : runs) {
+        const auto run = season.read().find(id);
+        const auto own = loadSheet(season.read(), {id}, today);
+        if (run && !run->closed && own)
+            gates.emplace_back(run->name.text(), gateMinder(season.read(), id, *own, today));
+    }
     std::vector<Explained> why;
-    if (context.arguments.has("why"))
+    if (context.arguments.has("why")) {
         for (const SheetLoad& load : sheet->loads)
             for (Explained& each : explainLoad(season.read(), *sheet, load, today))
                 if (why.empty() || each.what != why.back().what) why.push_back(std::move(each));
+        if (day->plan.loads > 0) why.push_back(explainRoomDay(*day, std::move(dayWorking)));
+    }
     if (!context.json()) {
         context.streams.out << pageText(loadsPage(season.read(), *sheet, today));
+        for (const SheetLoad& load : sheet->spun)
+            context.streams.out << load.number << QStringLiteral(": ") << loadSlotsText(load)
+                                << '\n';
+        for (const SheetLoad& load : sheet->loads) context.streams.out << loadLine(load) << '\n';
+        if (felt) context.streams.out << loadLine(felt->load) << '\n';
+        for (const auto& [run, minder] : gates)
+            for (const QString& line : gateLines(minder))
+                context.streams.out << fromUtf8(run) << QStringLiteral(": ") << line << '\n';
+        for (const QString& line : roomDayLines(*day)) context.streams.out << line << '\n';
         printWhy(context, why);
         return Done;
     }
     QJsonArray loads;
-    for (const SheetLoad& load : sheet->loads) {
-        QJsonArray places;
-        for (const auto& place : load.places)
-            places.append(place ? QJsonValue(fromUtf8(place->box)) : QJsonValue());
-        loads.append(QJsonObject{{QStringLiteral("load"), static_cast<qint64>(load.number)},
-                                 {QStringLiteral("lot"), fromUtf8(load.lot)},
-                                 {QStringLiteral("frames"), static_cast<qint64>(load.frames)},
-                                 {QStringLiteral("slots"), places},
-                                 {QStringLiteral("start_offset_g"), load.offset.startG},
-                                 {QStringLiteral("end_offset_g"), load.offset.endG},
-                                 {QStringLiteral("doubt_g"), load.doubtG},
-                                 {QStringLiteral("end_doubt_g"), load.endDoubtG}});
-    }
+    for (const SheetLoad& load : sheet->loads) loads.append(loadObject(load));
+    QJsonArray spun;
+    for (const SheetLoad& load : sheet->spun) spun.append(loadObject(load));
+    QJsonArray gatesOf;
+    for (const auto& [run, minder] : gates) gatesOf.append(gateObject(run, minder));
     QJsonObject object{{QStringLiteral("loads"), loads},
                        {QStringLiteral("loads_if_mixed"), static_cast<qint64>(sheet->loadsIfMixed)},
                        {QStringLiteral("loads_done"), static_cast<qint64>(sheet->loadsDone)},
                        {QStringLiteral("frames_left"), static_cast<qint64>(sheet->framesLeft)},
                        {QStringLiteral("allowed_offset_g"), sheet->allowedG},
-                       {QStringLiteral("ran_smooth_g"), numberOrNull(sheet->ranSmoothG)}};
+                       {QStringLiteral("ran_smooth_g"), numberOrNull(sheet->ranSmoothG)},
+                       {QStringLiteral("walked_g"), numberOrNull(sheet->walkedG)},
+                       {QStringLiteral("spun"), spun},
+                       {QStringLiteral("machine"), machineObject(*sheet)},
+                       {QStringLiteral("gates"), gatesOf},
+                       {QStringLiteral("day"), roomDayObject(*day)}};
+    if (felt) {
+        QJsonObject hung = loadObject(felt->load);
+        hung.insert(QStringLiteral("proven"), felt->load.proven);
+        hung.insert(QStringLiteral("boxes_weighed"), static_cast<qint64>(felt->boxes));
+        hung.insert(QStringLiteral("heavy_g"), felt->endG + felt->classes.heavy.meanG);
+        hung.insert(QStringLiteral("middling_g"), felt->endG + felt->classes.middling.meanG);
+        hung.insert(QStringLiteral("light_g"), felt->endG + felt->classes.light.meanG);
+        object.insert(QStringLiteral("felt"), hung);
+    }
     if (!why.empty()) object.insert(QStringLiteral("why"), whyArray(why));
     printJson(context, object);
     return Done;
@@ -409,6 +544,7 @@ std::vector<Command> placeCommands() {
          {{"run", "NAME", "only this run; else those not closed"},
           {"mix-lots", nullptr, "lots may share a load"},
           {"mix-kinds", nullptr, "sizes of frame that fit the same slots may share a load"},
+          {"felt", "LETTERS", "the next load as its frames felt: h, m, l, e for an empty one"},
           {"why", nullptr, "how each figure came about"}},
          &runLoads},
         {"yields",
@@ -417,7 +553,7 @@ std::vector<Command> placeCommands() {
          1,
          1,
          {{"run", "NAME", "the balance of one run"},
-          {"season", "YEAR", "another year than today's"},
+          {"season", "YEAR", "another year than the last with honey"},
           {"beside", "YEAR", "another year beside it than the one before"},
           {"why", nullptr, "how each figure came about"}},
          &runYields},

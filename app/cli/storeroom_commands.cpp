@@ -9,6 +9,7 @@
 #include "core/places/pages/page_text.h"
 #include "core/places/pages/stock_page.h"
 #include "core/places/pages/winter_todo_page.h"
+#include "core/places/stack_words.h"
 #include "core/storage/queries/machines.h"
 #include "core/storage/season.h"
 #include "core/words/words.h"
@@ -139,7 +140,53 @@ QJsonObject equipmentObject(const Read& file, const EquipmentStock& each) {
             {QStringLiteral("kinds"), kinds}};
 }
 
-QJsonObject stockObject(const Read& file, const Stock& stock) {
+const char* liftKey(Lift lift) {
+    switch (lift) {
+        case Lift::NotKnown:
+            return "not_known";
+        case Lift::Light:
+            return "light";
+        case Lift::Careful:
+            return "careful";
+        case Lift::TwoPeople:
+            return "two_people";
+    }
+    return "not_known";
+}
+
+QJsonObject stackObject(const BoxStack& stack) {
+    QJsonValue heaviest;
+    if (const BoxInStack* box = stack.heaviest())
+        heaviest = QJsonObject{{QStringLiteral("box"), fromUtf8(box->name)},
+                               {QStringLiteral("mass_g"), *box->massG},
+                               {QStringLiteral("lift"), QLatin1String(liftKey(box->lift))}};
+    QJsonValue full;
+    if (const BoxInStack* box = stack.heaviestFull())
+        full = QJsonObject{{QStringLiteral("name"), fromUtf8(box->kind)},
+                           {QStringLiteral("mass_g"), *box->fullG},
+                           {QStringLiteral("lift"), QLatin1String(liftKey(box->fullLift))}};
+    const auto boxes = static_cast<std::int64_t>(stack.boxes.size());
+    const bool known = stack.load.notWeighed < boxes;
+    const bool measured = stack.load.notMeasured < boxes;
+    const QString caution = stackCaution(stack);
+    return {
+        {QStringLiteral("place"), choiceKey(stack.place)},
+        {QStringLiteral("stack"), shownOrNull(stack.stack)},
+        {QStringLiteral("boxes"), count(boxes)},
+        {QStringLiteral("height_mm"), measured ? QJsonValue(stack.load.heightMm) : QJsonValue()},
+        {QStringLiteral("litres"), measured ? QJsonValue(stack.load.litres) : QJsonValue()},
+        {QStringLiteral("boxes_not_measured"), count(stack.load.notMeasured)},
+        {QStringLiteral("mass_g"), known ? QJsonValue(stack.load.massG) : QJsonValue()},
+        {QStringLiteral("boxes_not_weighed"), count(stack.load.notWeighed)},
+        {QStringLiteral("heaviest"), heaviest},
+        {QStringLiteral("full_box"), full},
+        {QStringLiteral("caution"), caution.isEmpty() ? QJsonValue() : QJsonValue(caution)}};
+}
+
+QJsonObject stockObject(const Read& file, const Stock& stock,
+                        const std::vector<BoxStack>& boxStacked) {
+    QJsonArray stacks;
+    for (const BoxStack& each : boxStacked) stacks.append(stackObject(each));
     QJsonArray frames;
     for (const FramesOfKind& each : stock.frameKinds) frames.append(framesObject(each));
     QJsonArray boxes;
@@ -151,7 +198,8 @@ QJsonObject stockObject(const Read& file, const Stock& stock) {
             {QStringLiteral("colonies"), count(stock.colonies)},
             {QStringLiteral("frames"), frames},
             {QStringLiteral("boxes"), boxes},
-            {QStringLiteral("equipment"), equipment}};
+            {QStringLiteral("equipment"), equipment},
+            {QStringLiteral("stacks"), stacks}};
 }
 
 QJsonArray todoBoxes(const std::vector<TodoBox>& boxes) {
@@ -223,6 +271,9 @@ QJsonObject todoObject(const WinterTodo& todo) {
                                      {QStringLiteral("repair"), count(each.repair)},
                                      {QStringLiteral("bare"), count(each.bare)},
                                      {QStringLiteral("sheets"), count(each.sheets())},
+                                     {QStringLiteral("or_starter_strips"), count(each.sheets())},
+                                     {QStringLiteral("frames_to_wire"), count(each.sheets())},
+                                     {QStringLiteral("wire_mm"), QJsonValue()},
                                      {QStringLiteral("sheets_there"), count(each.sheetsThere)}});
     QJsonArray held;
     for (const TodoHold& each : todo.held)
@@ -363,9 +414,12 @@ int runStock(Context& context) {
     }
     const Stock stock = stockOn(file, today);
     const bool asked = context.arguments.has("why");
-    const auto why = asked ? explainStock(stock) : std::vector<Explained>{};
+    const auto stacks = boxStacks(file, stock);
+    auto why = asked ? explainStock(stock) : std::vector<Explained>{};
+    if (asked)
+        for (Explained& each : explainStacks(stacks)) why.push_back(std::move(each));
     if (context.json()) {
-        QJsonObject object = stockObject(file, stock);
+        QJsonObject object = stockObject(file, stock, stacks);
         if (asked) object.insert(QStringLiteral("why"), whyArray(why));
         printJson(context, object);
         return Done;

@@ -5,6 +5,11 @@
 #include "core/actions/boxes/boxes.h"
 #include "core/actions/boxes/frame_checks.h"
 #include "core/actions/boxes/looks.h"
+#include "core/actions/honey_room/asides.h"
+#include "core/actions/honey_room/clearers.h"
+#include "core/actions/honey_room/gate.h"
+#include "core/actions/honey_room/pegs.h"
+#include "core/actions/honey_room/room_days.h"
 #include "core/actions/honey_room/runs.h"
 #include "core/actions/pull/plan.h"
 #include "core/actions/storeroom/dead_outs.h"
@@ -49,23 +54,36 @@ ActionType typeOf() {
 
 const std::vector<ActionType>& actionTypes() {
     static const std::vector<ActionType> all{
-        typeOf<NameSeason>(),       typeOf<AddYard>(),           typeOf<AddHive>(),
-        typeOf<CloseHive>(),        typeOf<MoveHive>(),          typeOf<EndColony>(),
-        typeOf<StartColony>(),      typeOf<SetExcluder>(),       typeOf<RecordVisit>(),
-        typeOf<WriteLine>(),        typeOf<LookInto>(),          typeOf<StrikeLine>(),
-        typeOf<AddBoxes>(),         typeOf<MoveBox>(),           typeOf<LookBox>(),
-        typeOf<CountBox>(),         typeOf<HoldBack>(),          typeOf<ReleaseHold>(),
-        typeOf<SetConstant>(),      typeOf<NoteCrop>(),          typeOf<KeepPlan>(),
-        typeOf<OpenRun>(),          typeOf<WeighBox>(),          typeOf<NameLostBox>(),
-        typeOf<SpinFrames>(),       typeOf<FillBucket>(),        typeOf<WeighCappings>(),
-        typeOf<CloseRun>(),         typeOf<TakeBoxOut>(),        typeOf<CheckFrames>(),
-        typeOf<CountEquipment>(),   typeOf<DescribeEquipment>(), typeOf<PlanSeason>(),
-        typeOf<ReviewBox>(),        typeOf<JudgeFrames>(),       typeOf<WorkFrames>(),
-        typeOf<AddFrames>(),        typeOf<MoveFrames>(),        typeOf<MendBoxes>(),
-        typeOf<MeasureFrameKind>(), typeOf<MeasureBoxKind>(),    typeOf<FreezeFrames>(),
-        typeOf<TakeOutFrozen>(),    typeOf<SpoilFrozen>(),       typeOf<SendWetsHome>(),
-        typeOf<TakeWetsOff>(),      typeOf<RecordDeadOut>(),     typeOf<HoldContacts>(),
-        typeOf<SetOutside>(),       typeOf<TakeInSetOut>(),      typeOf<Amend>(),
+        typeOf<NameSeason>(),     typeOf<AddYard>(),
+        typeOf<AddHive>(),        typeOf<CloseHive>(),
+        typeOf<MoveHive>(),       typeOf<EndColony>(),
+        typeOf<StartColony>(),    typeOf<SetExcluder>(),
+        typeOf<RecordVisit>(),    typeOf<WriteLine>(),
+        typeOf<LookInto>(),       typeOf<StrikeLine>(),
+        typeOf<AddBoxes>(),       typeOf<MoveBox>(),
+        typeOf<LookBox>(),        typeOf<CountBox>(),
+        typeOf<HoldBack>(),       typeOf<ReleaseHold>(),
+        typeOf<SetConstant>(),    typeOf<NoteCrop>(),
+        typeOf<KeepPlan>(),       typeOf<OpenRun>(),
+        typeOf<WeighBox>(),       typeOf<NameLostBox>(),
+        typeOf<SpinFrames>(),     typeOf<FillBucket>(),
+        typeOf<WeighCappings>(),  typeOf<CloseRun>(),
+        typeOf<TakeBoxOut>(),     typeOf<CheckFrames>(),
+        typeOf<CountEquipment>(), typeOf<DescribeEquipment>(),
+        typeOf<PlanSeason>(),     typeOf<ReviewBox>(),
+        typeOf<JudgeFrames>(),    typeOf<WorkFrames>(),
+        typeOf<AddFrames>(),      typeOf<MoveFrames>(),
+        typeOf<MendBoxes>(),      typeOf<MeasureFrameKind>(),
+        typeOf<MeasureBoxKind>(), typeOf<FreezeFrames>(),
+        typeOf<TakeOutFrozen>(),  typeOf<SpoilFrozen>(),
+        typeOf<SendWetsHome>(),   typeOf<TakeWetsOff>(),
+        typeOf<RecordDeadOut>(),  typeOf<HoldContacts>(),
+        typeOf<SetOutside>(),     typeOf<TakeInSetOut>(),
+        typeOf<PutAside>(),       typeOf<SettleAside>(),
+        typeOf<OpenGate>(),       typeOf<LogRoomDay>(),
+        typeOf<ClipPeg>(),        typeOf<TakePegOff>(),
+        typeOf<PutClearer>(),     typeOf<TakeClearer>(),
+        typeOf<Amend>(),
     };
     return all;
 }

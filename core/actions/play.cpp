@@ -156,6 +156,8 @@ class Player {
                 query.run = text;
             else if (key == QLatin1String("box"))
                 query.box = text;
+            else if (key == QLatin1String("equipment"))
+                query.equipment = text;
             // "place" counts from the floor as one does in the yard: the lowest box is 1.
             else if (key == QLatin1String("place") && value.isDouble())
                 query.level = static_cast<std::int64_t>(value.toDouble()) - 1;

@@ -208,6 +208,36 @@ std::vector<Box> boxesInShelfOrder(const Read& file) {
     return boxes;
 }
 
+bool BenchBox::underSuspicion() const {
+    return std::any_of(holds.begin(), holds.end(),
+                       [](const Hold& hold) { return hold.why == HoldWhy::SuspectedDisease; });
+}
+
+QString typedLine(const BoxReview& review) {
+    QStringList remarks;
+    if (review.web) remarks << (*review.web ? QStringLiteral("web") : QStringLiteral("no web"));
+    if (review.scraped)
+        remarks << (*review.scraped ? QStringLiteral("scraped") : QStringLiteral("not scraped"));
+    const auto mass = [&](const char* what, const std::optional<Known<Mass>>& known) {
+        if (!known || !known->value) return;
+        QString text = shownPortion(static_cast<double>(known->value->grams())).text();
+        if (typedMass(text) != known->value)
+            text = QStringLiteral("%1 g").arg(static_cast<qlonglong>(known->value->grams()));
+        const QString about = known->how == How::ByEye ? QStringLiteral("~") : QString();
+        remarks << QStringLiteral("%1 %2%3").arg(QLatin1String(what), about, text);
+    };
+    mass("wax", review.scrapings);
+    mass("propolis", review.propolis);
+    if (!review.combYears.empty())
+        remarks << QStringLiteral("years %1").arg(fromUtf8(review.combYears));
+    if (!review.wood.empty()) remarks << QStringLiteral("wood %1").arg(fromUtf8(review.wood));
+    // In quotes, so that it may hold anything.
+    if (!review.note.empty()) remarks << QStringLiteral("\"%1\"").arg(fromUtf8(review.note));
+    QString line = fromUtf8(review.line);
+    if (!remarks.isEmpty()) line += QStringLiteral("; ") + remarks.join(QStringLiteral(", "));
+    return line;
+}
+
 std::vector<BenchWaiting> boxesWaiting(const Read& file, Day on) {
     std::map<std::int64_t, Day> looked;
     for (const BoxReview& review : file.all<BoxReview>())

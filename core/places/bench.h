@@ -41,6 +41,8 @@ struct BenchBox {
     std::optional<int> difference;  ///< found less expected; none where one of them is unknown
     bool overNominal = false;
     bool changedSince() const { return !since.empty() || cameSince > 0 || wentSince > 0; }
+    /// Held because disease is suspected, of itself or its colony.
+    bool underSuspicion() const;
     bool waits() const { return !last || changedSince(); }
     /// "moved on 9 Jan 2028, 2 frames gone": empty where nothing changed.
     QString changes() const;
@@ -48,6 +50,10 @@ struct BenchBox {
 
 /// A box as it lies on the bench on a day; nothing for one nobody knows.
 std::optional<BenchBox> benchBox(const Read& file, Id<Box> box, Day on);
+
+/// The whole line of a look as one would type it again: its counts as they were typed, then the
+/// remarks, masses in the person's units where nothing is lost by that.
+QString typedLine(const BoxReview& review);
 
 /// Boxes in storeroom and freezer, in the order they stand: stack by stack, marks counting up.
 std::vector<Box> boxesInShelfOrder(const Read& file);

@@ -24,7 +24,9 @@ std::vector<BoxChange> frameDeeds(const Read& file, Id<Box> box, Day day) {
         for (const FrameMove& move : file.where<FrameMove>({is(end, box)}))
             add(What::FramesMoved, move.on);
     for (const Frame& frame : file.where<Frame>({is("box", box)}))
-        if (frame.retired && *frame.retired != Retired::Missing && frame.retiredOn)
+        if (!frame.retired && frame.reviewed)
+            add(What::FramesWorked, *frame.reviewed);
+        else if (frame.retired && *frame.retired != Retired::Missing && frame.retiredOn)
             add(What::FramesWorked, *frame.retiredOn);
     for (const FrameCheck& check : file.where<FrameCheck>({is("box", box)}))
         add(What::FramesWorked, check.on);

@@ -16,7 +16,7 @@ struct BoxChange {
         Looked,       ///< before a pull
         Reviewed,     ///< looked through again
         FramesMoved,  ///< frames were taken out or hung in
-        FramesWorked  ///< frames were melted, burnt, sold, or looked at one by one
+        FramesWorked  ///< mended, judged, melted, burnt, sold, or looked at one by one
     };
     What what = What::Moved;
     Day on;

@@ -136,6 +136,19 @@ QString misfitWords(Misfit misfit) {
     return {};
 }
 
+QString fitNote() {
+    const BeeSpaceLimits limits;
+    const auto length = [](double mm) {
+        const ShownFigure shown = shownLength(mm);
+        return shown.figure + QChar(QChar::Nbsp) + shown.unit;
+    };
+    return fitWord(
+               "Under %1 bees glue up, to %2 they leave a way, above they build; makers' boxes "
+               "leave up to %3 and are mostly left alone. Under the lowest box the room over the "
+               "floor may be larger.")
+        .arg(length(limits.from), length(limits.to), length(limits.usualTo));
+}
+
 QString fitText(const FitRow& row) {
     if (!row.fit)
         return row.unknown == "frame" ? fitWord("not known: the frame was never measured")

@@ -52,6 +52,8 @@ QString gapWords(GapVerdict verdict);
 QString faceWords(FaceVerdict verdict);
 /// Why it does not hang: "too tall for the box".
 QString misfitWords(Misfit misfit);
+/// Up to which gap bees do what, in the person's units.
+QString fitNote();
 /// "12.7 mm below, wide but usual; 9.5 mm at each end, …" in the person's units.
 QString fitText(const FitRow& row);
 

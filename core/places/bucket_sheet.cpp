@@ -26,12 +26,11 @@ double honeyInBoxes(const Read& file, const Extraction& run) {
     return honey;
 }
 
-/// The number behind the B of a mark; 0 for any other mark.
+}  // namespace
+
 std::int64_t bucketNumber(const std::string& mark) {
     return mark.size() > 1 && (mark[0] == 'B' || mark[0] == 'b') ? std::atoll(mark.c_str() + 1) : 0;
 }
-
-}  // namespace
 
 Known<Mass> massAtLevel(const Read& file, double share, Day on) {
     return {Mass::roundedGrams(share * gramsFilled(file, on)), std::nullopt, How::ByEye};

@@ -33,6 +33,9 @@ struct BucketSheet {
 /// @param working  the steps of the mean water where given
 BucketSheet bucketSheet(const Read& file, Id<Extraction> run, Day on, Working* working = nullptr);
 
+/// The number behind the B of a mark; 0 for any other mark.
+std::int64_t bucketNumber(const std::string& mark);
+
 /// Honey in a bucket that stands at a level, by eye.
 Known<Mass> massAtLevel(const Read& file, double share, Day on);
 

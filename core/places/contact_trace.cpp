@@ -236,6 +236,26 @@ bool ContactTrace::allHeld() const {
     });
 }
 
+std::vector<Hive> suspectedHives(const Read& file, Day on) {
+    std::vector<Hold> suspicions;
+    for (Hold& hold : file.where<Hold>({is("why", HoldWhy::SuspectedDisease)}))
+        // A contact is held because of another's suspicion, not of its own.
+        if (hold.colony && !hold.because && standsOn(hold, on))
+            suspicions.push_back(std::move(hold));
+    std::stable_sort(suspicions.begin(), suspicions.end(),
+                     [](const Hold& a, const Hold& b) { return a.since > b.since; });
+    std::vector<Hive> hives;
+    for (const Hold& hold : suspicions) {
+        const auto colony = file.find(*hold.colony);
+        auto hive = colony ? file.find(colony->hive) : std::nullopt;
+        const bool listed = hive && std::any_of(hives.begin(), hives.end(), [&](const Hive& each) {
+                                return each.id == hive->id;
+                            });
+        if (hive && !listed) hives.push_back(*std::move(hive));
+    }
+    return hives;
+}
+
 std::optional<ContactTrace> contactTrace(const Read& file, Id<Hive> id, Day on) {
     const auto hive = file.find(id);
     if (!hive) return std::nullopt;

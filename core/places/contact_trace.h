@@ -40,6 +40,9 @@ struct ContactTrace {
     bool allHeld() const;
 };
 
+/// Hives of which disease is suspected on a day, the newest suspicion first.
+std::vector<Hive> suspectedHives(const Read& file, Day on);
+
 /// The trace of the colony of a hive that is under suspicion, else of the one that lived there
 /// last. Nothing where none ever lived there.
 std::optional<ContactTrace> contactTrace(const Read& file, Id<Hive> hive, Day on);

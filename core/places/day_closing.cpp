@@ -3,8 +3,14 @@
 #include <QCoreApplication>
 #include <QStringList>
 #include <algorithm>
+#include <cstdlib>
 
+#include "core/places/bucket_sheet.h"
+#include "core/places/fill_judged.h"
+#include "core/storage/queries/constants.h"
+#include "core/storage/queries/runs.h"
 #include "core/words/figures.h"
+#include "core/words/room_line.h"
 #include "core/words/words.h"
 
 namespace combwright {
@@ -27,6 +33,13 @@ ClosingOutlook notYet(std::optional<std::size_t> lacking, const QString& text) {
 }  // namespace
 
 ClosingOutlook closingOutlook(const DayTyped& day) {
+    if (day.onPile > 0)
+        return notYet({}, day.onPile == 1
+                              ? closingWord("One frame lies set aside: say below what became of "
+                                            "it, then the run can be closed.")
+                              : closingWord("%1 frames lie set aside: say below what became of "
+                                            "them, then the run can be closed.")
+                                    .arg(day.onPile));
     const auto count =
         static_cast<std::size_t>(std::count_if(day.boxes.begin(), day.boxes.end(), &whole));
     if (day.boxes.empty() && !day.bucketsG)
@@ -101,6 +114,97 @@ ClosingOutlook closingOutlook(const DayTyped& day) {
                          : closingWord("All is weighed; %1 is missing on the way."))
                 .arg(grams),
             {}};
+}
+
+namespace {
+
+/// The number behind the B of a mark; 0 for any other mark.
+std::int64_t numberOnBucket(const std::string& mark) {
+    return mark.size() > 1 && (mark[0] == 'B' || mark[0] == 'b') ? std::atoll(mark.c_str() + 1) : 0;
+}
+
+bool alikeBuckets(const BucketToFill& one, const BucketToFill& other) {
+    return one.net.value == other.net.value && one.net.how == other.net.how;
+}
+
+QString readingText(const Known<Mass>& net) {
+    return net.value ? massText(static_cast<double>(net.value->grams()), net.how)
+                     : closingWord("not known");
+}
+
+}  // namespace
+
+std::vector<BucketToFill> bucketsToFill(const Read& file, const TypedBuckets& typed, Day on,
+                                        const std::vector<std::string>& besides) {
+    std::int64_t number = 0;
+    for (const Bucket& each : file.all<Bucket>())
+        number = std::max(number, numberOnBucket(each.mark.text()));
+    for (const std::string& mark : besides) number = std::max(number, numberOnBucket(mark));
+    std::vector<BucketToFill> buckets;
+    for (const TypedBucket& each : typed.each)
+        buckets.push_back({"B" + std::to_string(++number),
+                           each.level ? massAtLevel(file, *each.level, on) : *each.mass});
+    return buckets;
+}
+
+QString filledText(const std::vector<BucketToFill>& buckets) {
+    QStringList parts;
+    double grams = 0;
+    How how = How::Weighed;
+    for (std::size_t i = 0; i < buckets.size();) {
+        std::size_t end = i + 1;
+        while (end < buckets.size() && alikeBuckets(buckets[end], buckets[i])) ++end;
+        const Known<Mass>& net = buckets[i].net;
+        const QString first = fromUtf8(buckets[i].mark);
+        parts << (end - i == 1
+                      ? QStringLiteral("%1 %2").arg(first, readingText(net))
+                      : closingWord("%1 to %2 %3 each")
+                            .arg(first, fromUtf8(buckets[end - 1].mark), readingText(net)));
+        if (net.value) {
+            grams += static_cast<double>(net.value->grams()) * static_cast<double>(end - i);
+            how = weaker(how, net.how);
+        }
+        i = end;
+    }
+    const QString all = parts.join(QStringLiteral(", "));
+    return buckets.size() < 2 ? all : closingWord("%1: %2 together").arg(all, massText(grams, how));
+}
+
+std::optional<Known<Mass>> cappingsTyped(const Read& file, const QString& text, Day on) {
+    const auto level = typedTubLevel(text);
+    if (!level) return typedReading(text);
+    const double tub = constantOr(file, "cappings_tub_g", {}, on, 0);
+    if (tub <= 0) return std::nullopt;
+    return Known<Mass>{Mass::roundedGrams(*level * tub), std::nullopt, How::ByEye};
+}
+
+std::optional<Id<Yard>> yardOfBox(const Read& file, const RoomBox& box, Day on) {
+    auto hive = box.entry ? box.entry->hive : std::nullopt;
+    if (!hive && box.box) hive = hiveThatFilled(file, *box.box, on);
+    const auto stand = file.find(hive);
+    return stand ? std::optional(stand->yard) : std::nullopt;
+}
+
+std::optional<Known<Share>> fillOfBox(const Read& file, const RoomBox& box, Day on) {
+    if (box.entry && box.entry->filled) return box.entry->filled;
+    return box.box ? fillLookedAt(file, *box.box, on) : std::nullopt;
+}
+
+std::vector<AsidePile> pileOf(const Read& file, Id<Extraction> run) {
+    std::vector<AsidePile> pile;
+    for (const SetAside& aside : file.where<SetAside>({is("extraction", run)})) {
+        if (aside.became) continue;
+        const auto box = file.find(aside.box);
+        const auto frames = aside.frames.value();
+        QString text = frames == 1 ? closingWord("1 frame") : closingWord("%1 frames").arg(frames);
+        text += closingWord(" of %1").arg(box ? fromUtf8(calledInRun(file, *box))
+                                              : closingWord("a box nobody knows"));
+        if (aside.why)
+            text += QStringLiteral(", ") +
+                    word(Choices<AsideWhy>::words[static_cast<std::size_t>(*aside.why)]);
+        pile.push_back({aside, text});
+    }
+    return pile;
 }
 
 }  // namespace combwright

@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <QLocale>
 #include <algorithm>
+#include <cmath>
 #include <map>
 
 #include "core/storage/queries/constants.h"
@@ -165,6 +166,21 @@ std::vector<Explained> explainLoad(const Read& file, const LoadSheet& sheet, con
              "largest offset with its doubt of a load that ran smooth");
     figures.push_back(std::move(ring));
     return figures;
+}
+
+Explained explainRoomDay(const RoomDaySheet& sheet, Working steps) {
+    Explained day;
+    day.what = roomWord("The day");
+    day.answer = roomWord("%1 min").arg(std::llround(sheet.plan.doneMin));
+    note(&day.working, "uncap_min_per_frame", sheet.rates.uncapMinPerFrame, "min");
+    note(&day.working, "spin_min_per_load", sheet.rates.spinMinPerLoad, "min");
+    note(&day.working, "swap_min", sheet.rates.swapMin, "min");
+    note(&day.working, "lot_change_min", sheet.rates.lotChangeMin, "min");
+    for (const PlanLot& lot : sheet.lots)
+        note(&day.working, "lot_frames", static_cast<double>(lot.frames), "",
+             lot.lot + ", " + lot.kind);
+    for (Working::Step& step : steps.steps) day.working.steps.push_back(std::move(step));
+    return day;
 }
 
 std::vector<Explained> explainBuckets(const Read& file, Id<Extraction> run, Day on) {

@@ -7,6 +7,7 @@
 #include "core/places/bucket_sheet.h"
 #include "core/places/explained.h"
 #include "core/places/load_sheet.h"
+#include "core/places/room_day.h"
 #include "core/places/run_balance.h"
 
 namespace combwright {
@@ -16,6 +17,8 @@ std::vector<Explained> explainRun(const Read& file, const RunBalance& balance);
 /// The offsets of a load as its frames stand, and what their ring is.
 std::vector<Explained> explainLoad(const Read& file, const LoadSheet& sheet, const SheetLoad& load,
                                    Day on);
+/// How long the day takes, from the steps planDay noted.
+Explained explainRoomDay(const RoomDaySheet& sheet, Working steps);
 /// Buckets needed and the mean water.
 std::vector<Explained> explainBuckets(const Read& file, Id<Extraction> run, Day on);
 

@@ -4,6 +4,7 @@
 #include <QLocale>
 #include <cmath>
 
+#include "core/trade/learning/learn_rate.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
 
@@ -225,11 +226,15 @@ QString gotAnswer(const GotLine& line, double value) {
             return ShownFigure{locale.toString(value, 'f', 1), QStringLiteral("min")}.text();
         case GotWhat::Cappings:
             return ShownFigure{locale.toString(value * 100.0, 'f', 1), QStringLiteral("%")}.text();
+        case GotWhat::Uncapping:
+            return ShownFigure{locale.toString(value, 'f', 2), QStringLiteral("min")}.text();
+        case GotWhat::Fill:
+            return ShownFigure{locale.toString(value * 100.0, 'f', 0), QStringLiteral("%")}.text();
     }
     return {};
 }
 
-QString gotLabel(const GotLine& line) {
+QString gotThingLabel(const GotLine& line) {
     switch (line.what) {
         case GotWhat::Frame:
             return bookWord("Honey a %1").arg(fromUtf8(line.kind));
@@ -237,8 +242,17 @@ QString gotLabel(const GotLine& line) {
             return bookWord("Time a load");
         case GotWhat::Cappings:
             return bookWord("Cappings of the honey");
+        case GotWhat::Uncapping:
+            return bookWord("Time a frame at the knife");
+        case GotWhat::Fill:
+            return bookWord("Fill judged by eye");
     }
     return {};
+}
+
+QString gotLabel(const GotLine& line) {
+    const QString thing = gotThingLabel(line);
+    return line.yard ? QStringLiteral("%1, %2").arg(thing, fromUtf8(line.yardName)) : thing;
 }
 
 Explained gotFigureOf(const QString& what, const GotLine& line, double value, Working working) {
@@ -250,35 +264,103 @@ std::string rateOf(const GotLine& line) {
                     : line.rateSource;
 }
 
+std::string ruleOf(const Learned& learned) {
+    switch (learned.by) {
+        case LearnedBy::WithPublished:
+            return bookWord("the published figure and own runs, each by how surely it is known")
+                .toStdString();
+        case LearnedBy::AsTheyCame:
+            return bookWord(
+                       "own runs alone: the published figure is for full frames, and how "
+                       "full these were nobody noted")
+                .toStdString();
+        case LearnedBy::OwnAlone:
+            return bookWord(
+                       "own runs alone: how far the general figure may be off was never "
+                       "published")
+                .toStdString();
+    }
+    return {};
+}
+
+/// How the rule comes to the new value: the runs so far, beside the published figure where that
+/// says how far it may be off.
+Working learning(const GotLine& line) {
+    Working working;
+    const Learned& learned = *line.learned;
+    switch (line.what) {
+        case GotWhat::Frame:
+            if (learned.by != LearnedBy::WithPublished) {
+                frameRate(learned.tallies, &working);
+                break;
+            }
+            static_cast<void>(learnRate(*learned.published, *learned.publishedDoubt, learned.seen,
+                                        *learned.doubtOfOne, &working));
+            for (Working::Step& step : working.steps) {
+                if (step.what != "runs_seen") step.unit = "g";
+                if (step.what == "published") step.source = learned.publishedSource;
+            }
+            break;
+        case GotWhat::Load:
+            minutesPerLoad(learned.sum.over, std::llround(learned.sum.under), &working);
+            break;
+        case GotWhat::Uncapping:
+            minutesPerFrame(learned.sum.over, std::llround(learned.sum.under), &working);
+            break;
+        case GotWhat::Cappings:
+            cappingsShare(learned.sum.over, learned.sum.under, &working);
+            break;
+        case GotWhat::Fill:
+            break;
+    }
+    return working;
+}
+
+std::vector<Explained> explainFill(const GotLine& line, const QString& name) {
+    Working judged;
+    note(&judged, "boxes_judged", static_cast<double>(line.counted), "");
+    note(&judged, "judged_filled", line.reckoned * 100.0, "%", "mean over the boxes");
+    Working weighed = judged;
+    const double off = line.reckoned - line.got;
+    note(&weighed, "eye_off", off * 100.0, "%",
+         "mean of judged − off the box / (frames · full frame)");
+    if (line.boxSpread) note(&weighed, "eye_spread", *line.boxSpread * 100.0, "%");
+    note(&weighed, "weighed_filled", line.got * 100.0, "%", "judged − off");
+    return {gotFigureOf(bookWord("%1: judged").arg(name), line, line.reckoned, std::move(judged)),
+            gotFigureOf(bookWord("%1: weighed").arg(name), line, line.got, std::move(weighed))};
+}
+
 }  // namespace
 
 std::vector<Explained> explainGot(const GotLine& line, const ReckonedAndGot& reckoned) {
     const QString name = gotLabel(line);
+    if (line.what == GotWhat::Fill) return explainFill(line, name);
     const QString offered = bookWord("%1: offered from %2 on").arg(name, dayText(reckoned.from));
+    const bool share = line.what == GotWhat::Cappings;
+    const double times = share ? 100.0 : 1.0;
+    Working kept = learning(line);
     Working working;
+    Working rate;
     if (line.what == GotWhat::Frame) {
         frameRate(line.tallies, &working);
         for (Working::Step& step : working.steps)
             if (step.what == "full_frame_g") step.source = rateOf(line);
-        Working kept = working;
-        note(&kept, "value_offered", line.offered, "g", "to ten grams");
-        return {gotFigureOf(bookWord("%1: reckoned").arg(name), line, line.reckoned,
-                            upTo(working, "reckoned_per_frame")),
-                gotFigureOf(bookWord("%1: got").arg(name), line, line.got,
-                            upTo(working, "got_per_frame")),
-                gotFigureOf(offered, line, line.offered, std::move(kept))};
+        rate = upTo(working, "reckoned_per_frame");
+        working = upTo(working, "got_per_frame");
+        note(&kept, "value_offered", line.offered, "g", "to ten grams", ruleOf(*line.learned));
+    } else {
+        const std::string unit = share ? "%" : "min";
+        if (line.what == GotWhat::Load)
+            minutesPerLoad(line.over, line.counted, &working);
+        else if (line.what == GotWhat::Uncapping)
+            minutesPerFrame(line.over, line.counted, &working);
+        else
+            cappingsShare(line.over, line.under, &working);
+        note(&rate, "rate_in_force", line.rate * times, unit, {}, rateOf(line));
+        note(&kept, "value_offered", line.offered * times, unit,
+             line.what == GotWhat::Uncapping ? "to two decimals" : "to one decimal",
+             ruleOf(*line.learned));
     }
-    const bool load = line.what == GotWhat::Load;
-    const double times = load ? 1.0 : 100.0;
-    const std::string unit = load ? "min" : "%";
-    if (load)
-        minutesPerLoad(line.over, line.counted, &working);
-    else
-        cappingsShare(line.over, line.under, &working);
-    Working rate;
-    note(&rate, "rate_in_force", line.rate * times, unit, {}, rateOf(line));
-    Working kept = working;
-    note(&kept, "value_offered", line.offered * times, unit, "to one decimal");
     return {gotFigureOf(bookWord("%1: reckoned").arg(name), line, line.reckoned, std::move(rate)),
             gotFigureOf(bookWord("%1: got").arg(name), line, line.got, std::move(working)),
             gotFigureOf(offered, line, line.offered, std::move(kept))};

@@ -1,7 +1,9 @@
 #include "core/places/explain_storeroom.h"
 
 #include <QCoreApplication>
+#include <QLocale>
 
+#include "core/places/stack_words.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
 
@@ -23,7 +25,50 @@ Working withEnd(const Shortage& line, const Working& working, const char* there)
     return all;
 }
 
+/// The hours a round stays are the keeper's or the published ones: the plan says whose.
+Working withHours(Working working, const std::string& source) {
+    for (Working::Step& step : working.steps)
+        if (step.what == "freezer_hours") step.source = source;
+    return working;
+}
+
+QString hoursAnswer(double hours) {
+    return storeSay("%1 h").arg(QLocale().toString(hours, 'f', 1));
+}
+
 }  // namespace
+
+std::vector<Explained> explainFreezer(const FreezerLane& lane) {
+    std::vector<Explained> all;
+    for (const FreezerRoom& room : lane.rooms)
+        all.push_back({storeSay("%1: the freezer takes at once").arg(fromUtf8(room.name)),
+                       QString::number(room.holds), room.working});
+    if (!lane.next.rounds.empty())
+        all.push_back({storeSay("Rounds, each kind by itself"),
+                       QString::number(lane.next.rounds.size()),
+                       withHours(lane.next.working, lane.hoursSource)});
+    if (lane.shared)
+        all.push_back({storeSay("Rounds, kinds together"),
+                       QString::number(lane.shared->rounds.size()),
+                       withHours(lane.shared->working, lane.hoursSource)});
+    for (const auto* rows : {&lane.in, &lane.done})
+        for (const FreezerRoundRow& row : *rows) {
+            const auto needed = row.proof.neededHours();
+            all.push_back(
+                {storeSay("Round of %1: hours it needs").arg(dayText(row.round.in)),
+                 needed ? hoursAnswer(*needed) : storeSay("too warm to kill, however long"),
+                 row.proof.working});
+        }
+    return all;
+}
+
+std::vector<Explained> explainStacks(const std::vector<BoxStack>& stacks) {
+    std::vector<Explained> all;
+    for (const BoxStack& each : stacks)
+        all.push_back(
+            {storeSay("Stack %1: weighs").arg(stackText(each)), stackMassText(each), each.working});
+    return all;
+}
 
 std::vector<Explained> explainBoxes(const BoxNeed& need) {
     return {{storeSay("%1: short after repairs").arg(fromUtf8(need.kind.name.text())),

@@ -2,10 +2,16 @@
 #pragma once
 
 #include "core/places/explained.h"
+#include "core/places/freezer.h"
 #include "core/places/needs.h"
+#include "core/places/stacks.h"
 
 namespace combwright {
 
+/// What the freezer takes of each kind, the rounds planned, and what each round needs.
+std::vector<Explained> explainFreezer(const FreezerLane& lane);
+/// What each stack weighs.
+std::vector<Explained> explainStacks(const std::vector<BoxStack>& stacks);
 std::vector<Explained> explainBoxes(const BoxNeed& need);
 /// What is short, and the sheets of foundation.
 std::vector<Explained> explainFrames(const FrameNeed& need);

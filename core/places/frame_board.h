@@ -130,21 +130,22 @@ struct CameOff {
     bool operator==(const CameOff&) const = default;
 };
 
+/// What is asked of every row when a board is laid out stands together, first.
 struct BoardRow {
     std::optional<Id<Box>> box;  ///< none: loose frames
     std::string name;            ///< its mark, "ML3 level 2", "#12"; empty for loose frames
-    std::optional<Id<BoxKind>> kind;
     std::optional<Id<FrameKind>> frameKind;
-    BoardPlace place;
+    /// As they are drawn: pointed at in their places, then counted ones sorted, then missing ones.
+    std::vector<BoardFrame> frames;
     std::vector<RowState> states;  ///< what holds, the first shown; empty for loose frames
-    std::optional<Day> reviewed;   ///< the newest look at the bench
+    std::optional<Id<BoxKind>> kind;
+    BoardPlace place;
+    std::optional<Day> reviewed;  ///< the newest look at the bench
     std::optional<BoardChange> changed;
     std::optional<Day> changedOn;
     std::optional<std::int64_t> expected, found;  ///< none where nobody counted
     std::int64_t missing = 0;                     ///< not found at the newest look
     std::optional<CameOff> cameOff;
-    /// As they are drawn: pointed at in their places, then counted ones sorted, then missing ones.
-    std::vector<BoardFrame> frames;
     std::int64_t leftOut = 0;  ///< frames the filter or the group does not show
 };
 

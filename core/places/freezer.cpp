@@ -15,6 +15,7 @@ namespace {
 
 constexpr double usualFreezerC = -18;
 constexpr double usualFreezerHours = 48;
+constexpr double usualStartC = 20;  // comb comes in from a room
 /// What stays in within one day stays at most from morning to evening.
 constexpr double mostHoursWithinADay = 12;
 
@@ -233,7 +234,7 @@ class Lane {
             batches.back().frames += each.frames;
         }
         FreezerPlan plan;
-        const auto rounds = planFreezer(batches, m_lane.hours, from, mix);
+        const auto rounds = planFreezer(batches, m_lane.hours, from, mix, &plan.working);
         if (!rounds) return plan;
         std::vector<FreezerFrames> left = queue;
         for (const PlannedRound& round : *rounds) {
@@ -284,7 +285,12 @@ ColdProof coldProof(const Read& file, const FreezerRound& round) {
         hoursInside(round, constantOr(file, "freezer_hours", {}, round.in, usualFreezerHours));
     const CombPack pack =
         round.packed.value_or(false) ? CombPack::PackedBox : CombPack::SingleFrames;
-    const auto stay = freezerStay(pack, proof.temperatureC);
+    note(&proof.working, "temperature_c", proof.temperatureC, "°C",
+         proof.measured    ? "measured inside"
+         : !proof.assumed  ? "what the dial said"
+         : proof.byFreezer ? "what the freezer can do; nobody measured this round"
+                           : "nobody said; the usual of a freezer");
+    const auto stay = freezerStay(pack, proof.temperatureC, usualStartC, &proof.working);
     if (!stay) {
         proof.doubt = ColdDoubt::TooWarm;
         return proof;
@@ -307,6 +313,8 @@ std::optional<FreezerRoom> freezerRoom(const Read& file, const Equipment& freeze
     if (own) {
         room.holds = own->holds->value();
         room.counted = true;
+        note(&room.working, "freezer_holds", static_cast<double>(room.holds), "",
+             "the keeper's own count");
         return room;
     }
     for (const Equipment& row : machineRows(file, freezer.item, freezer.name)) {
@@ -317,12 +325,16 @@ std::optional<FreezerRoom> freezerRoom(const Read& file, const Equipment& freeze
         if (countedLitres <= 0 || each <= 0) return std::nullopt;
         const auto fit = freezerHolds(static_cast<double>(room.holds) * countedLitres, each, 1);
         if (!fit) return std::nullopt;
+        note(&room.working, "each_litres", each, "L");
+        note(&room.working, "freezer_holds", static_cast<double>(*fit), "",
+             "the keeper's count of another kind, by the room its frames take");
         room.holds = *fit;
         return room;
     }
     if (!freezer.litres) return std::nullopt;
     const auto fit = freezerHolds(static_cast<double>(freezer.litres->value()), each,
-                                  constantOr(file, "freezer_fill_share", {}, on, freezerFillShare));
+                                  constantOr(file, "freezer_fill_share", {}, on, freezerFillShare),
+                                  &room.working);
     if (!fit) return std::nullopt;
     room.holds = *fit;
     return room;

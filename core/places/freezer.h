@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "core/places/shelf_comb.h"
+#include "core/support/working.h"
 
 namespace combwright {
 
@@ -28,6 +29,7 @@ struct ColdProof {
     bool assumed = false;    ///< nobody said: what the freezer can do, else the usual of one
     bool byFreezer = false;  ///< assumed from what the freezer can do
     std::optional<double> lagHours, killHours, coreC;  ///< none where it is too warm
+    Working working;
 
     bool enough() const { return doubt == ColdDoubt::None; }
     std::optional<double> neededHours() const {
@@ -45,6 +47,7 @@ struct FreezerRoom {
     std::string name;
     std::int64_t holds = 0;
     bool counted = false;  ///< the keeper's own count of that kind, else by bulk
+    Working working;
 };
 
 /// By the keeper's own count (of another kind by what its frames take up), else by its litres and
@@ -89,6 +92,7 @@ struct FreezerNext {
 struct FreezerPlan {
     std::vector<FreezerNext> rounds;
     std::optional<Day> lastOut;
+    Working working;
 };
 
 struct FreezerLane {

@@ -7,6 +7,7 @@
 #include "core/places/full_frame.h"
 #include "core/storage/queries/constants.h"
 #include "core/storage/queries/runs.h"
+#include "core/trade/extractor/machine_ring.h"
 #include "core/trade/extractor/unbalance.h"
 #include "core/trade/frames/frame_honey.h"
 
@@ -69,20 +70,40 @@ double honeyOfFrame(const Read& file, const ExtractionBox& box, const Extraction
     return share * full;
 }
 
-/// The largest offset that ran smooth, doubt included, and the smallest that did not.
-void takeExperience(const Read& file, LoadSheet& sheet) {
+RanLike ranLike(Ran ran) {
+    switch (ran) {
+        case Ran::Smooth:
+            return RanLike::Smooth;
+        case Ran::Walked:
+            return RanLike::Walked;
+        case Ran::Stopped:
+            break;
+    }
+    return RanLike::Stopped;
+}
+
+/// What the loads of the file say of the machine. Loads without one were in the first, which for
+/// most is the only one.
+void takeExperience(const Read& file, LoadSheet& sheet, Day on) {
+    const auto all = extractors(file, on);
+    const auto idOf = [](const Extractor& each) {
+        return each.machine ? each.machine->id : Id<Equipment>{};
+    };
+    const Id<Equipment> first = idOf(all.front());
+    std::vector<RingRecord> records;
     for (const SpinLoad& spun : file.all<SpinLoad>()) {
         if (!spun.ran || (!spun.startOffset && !spun.endOffset)) continue;
+        if (spun.machine.value_or(first) != idOf(sheet.machine)) continue;
         const auto grams = [](const std::optional<Mass>& mass) {
             return mass ? static_cast<double>(mass->grams()) : 0.0;
         };
-        const double as =
-            std::max(grams(spun.startOffset) + grams(spun.doubt), grams(spun.endOffset));
-        if (*spun.ran == Ran::Smooth)
-            sheet.ranSmoothG = std::max(sheet.ranSmoothG.value_or(0), as);
-        else
-            sheet.walkedG = std::min(sheet.walkedG.value_or(as), as);
+        records.push_back(
+            {std::max(grams(spun.startOffset) + grams(spun.doubt), grams(spun.endOffset)),
+             ranLike(*spun.ran)});
     }
+    const MachineRing ring = learnRing(records);
+    sheet.ranSmoothG = ring.ranSmoothG;
+    sheet.walkedG = ring.walkedG;
 }
 
 /// Where the middle of a frame hangs: the radius known is that of the usual frame's middle, and
@@ -145,8 +166,8 @@ std::optional<LoadFrame> reckonFrame(const Read& file, const ExtractionBox& box,
     frame.sdG = std::max(estimate ? estimate->ownG : honey * 0.15, wetFrameSdG);
     note(working, "spread_g", frame.sdG, "g", "of one frame against its neighbours");
     note(working, "frame_g", frame.startG, "g", "honey + wood and wet comb");
-    frame.radiusMm = middleRadius(constantOr(file, "extractor_radius_mm", {}, run.on, 300),
-                                  file.find(usual), kind);
+    frame.radiusMm =
+        middleRadius(extractorMeant(file, {}, run.on).radiusMm, file.find(usual), kind);
     return frame;
 }
 
@@ -190,11 +211,92 @@ std::vector<Extraction> openRuns(const Read& file) {
     return runs;
 }
 
+double LoadSheet::ringG() const { return MachineRing{ranSmoothG, walkedG, 0}.ringG(allowedG); }
+
+namespace {
+
+/// A box's frames that wait for the machine.
+struct WaitingFrames {
+    LoadFrame each;
+    std::optional<Id<FrameKind>> kind;
+    std::int64_t left = 0;
+};
+
+std::vector<WaitingFrames> waitingFrames(const Read& file, const Extraction& run,
+                                         const Extractor& machine) {
+    std::vector<WaitingFrames> waiting;
+    const auto gone = framesOfBoxes(file, run.id);
+    const double further = machine.radiusMm - extractorMeant(file, {}, run.on).radiusMm;
+    for (const ExtractionBox& box : file.where<ExtractionBox>({is("extraction", run.id)})) {
+        const auto each = reckonFrame(file, box, run);
+        if (!each) continue;
+        std::int64_t left = box.frames->value();
+        if (!run.closed) {
+            const auto found = gone.find(box.id.number);
+            if (found != gone.end()) left = found->second.left(left);
+            if (box.wet && box.wet->value) left = 0;
+        }
+        waiting.push_back({*each, box.frameKind, left});
+        waiting.back().each.radiusMm += further;
+    }
+    return waiting;
+}
+
+/// Loads of a run as their frames hung, where that was written down.
+void takeSpun(const Read& file, const Extraction& run, LoadSheet& sheet) {
+    std::map<std::int64_t, LoadFrame> known;
+    for (const SpinLoad& load : file.where<SpinLoad>({is("extraction", run.id)})) {
+        const auto hung = file.where<SlotFrame>({is("load", load.id)});
+        if (hung.empty()) continue;
+        SheetLoad row;
+        row.number = load.number.value();
+        row.lot = run.name.text();
+        row.ran = load.ran;
+        std::int64_t slots = sheet.slotCount;
+        for (const SlotFrame& each : hung) slots = std::max(slots, each.slot.value());
+        row.places.resize(static_cast<std::size_t>(slots));
+        for (const SlotFrame& each : hung) {
+            LoadFrame frame;
+            if (const auto box = file.find(each.box)) {
+                if (!known.contains(box->id.number)) {
+                    auto reckoned = reckonFrame(file, *box, run);
+                    if (!reckoned) reckoned = LoadFrame{.box = calledInRun(file, *box)};
+                    known.emplace(box->id.number, *reckoned);
+                }
+                frame = known.at(box->id.number);
+            } else {
+                frame.emptied = true;
+            }
+            frame.heft = each.heft;
+            row.places[static_cast<std::size_t>(each.slot.value() - 1)] = frame;
+            ++row.frames;
+        }
+        const auto grams = [](const std::optional<Mass>& mass) {
+            return mass ? static_cast<double>(mass->grams()) : 0.0;
+        };
+        row.offset = {grams(load.startOffset), grams(load.endOffset)};
+        row.doubtG = grams(load.doubt);
+        sheet.spun.push_back(std::move(row));
+    }
+}
+
+void takeAllowed(LoadSheet& sheet) {
+    const TurningRotor rotor{.radiusMm = sheet.machine.radiusMm,
+                             .rpm = sheet.machine.rpm,
+                             .rotorKg = sheet.machine.rotorKg,
+                             .grade = sheet.machine.grade};
+    if (const auto grams = allowedOffsetG(rotor)) sheet.allowedG = *grams;
+}
+
+}  // namespace
+
 Result<LoadSheet> loadSheet(const Read& file, const std::vector<Id<Extraction>>& runs, Day on,
                             const LoadRules& allowed) {
     LoadSheet sheet;
-    sheet.slotCount = static_cast<std::int64_t>(constantOr(file, "extractor_slots", {}, on, 12));
-    takeExperience(file, sheet);
+    sheet.machine = extractorMeant(file, allowed.machine, on);
+    sheet.slotCount = 0;
+    takeExperience(file, sheet, on);
+    takeAllowed(sheet);
     std::vector<SpinFrame> frames;
     std::vector<LoadFrame> known;
     SpinRules rules;
@@ -209,26 +311,26 @@ Result<LoadSheet> loadSheet(const Read& file, const std::vector<Id<Extraction>>&
         sheet.runs.push_back(run->name.text());
         sheet.loadsDone +=
             static_cast<std::int64_t>(file.where<SpinLoad>({is("extraction", id)}).size());
-        const auto spun = framesSpun(file, id);
-        for (const ExtractionBox& box : file.where<ExtractionBox>({is("extraction", id)})) {
-            const auto each = reckonFrame(file, box, *run);
-            if (!each) continue;
-            std::int64_t left = box.frames->value();
-            if (!run->closed) {
-                const auto found = spun.find(box.id.number);
-                if (found != spun.end()) left -= found->second;
-                if (box.wet && box.wet->value) left = 0;
+        for (const WaitingFrames& box : waitingFrames(file, *run, sheet.machine)) {
+            const auto slots = sheet.machine.slotsFor(file, box.kind);
+            if (!slots) {
+                if (box.left > 0) sheet.leftOut.push_back({box.each.kind, box.left});
+                continue;
             }
-            rules.slotsOfKind[each->kind] = sheet.slotCount;
-            for (std::int64_t n = 0; n < left; ++n) {
-                frames.push_back({each->box,
-                                  each->kind,
-                                  each->lot,
-                                  {each->startG, each->endG, each->sdG, each->radiusMm}});
-                known.push_back(*each);
+            rules.slotsOfKind[box.each.kind] = *slots;
+            sheet.slotCount = std::max(sheet.slotCount, *slots);
+            for (std::int64_t n = 0; n < box.left; ++n) {
+                frames.push_back(
+                    {box.each.box,
+                     box.each.kind,
+                     box.each.lot,
+                     {box.each.startG, box.each.endG, box.each.sdG, box.each.radiusMm}});
+                known.push_back(box.each);
             }
         }
     }
+    if (sheet.slotCount == 0) sheet.slotCount = sheet.machine.usualSlots;
+    sheet.slotsOfKind.insert(rules.slotsOfKind.begin(), rules.slotsOfKind.end());
     sheet.framesLeft = static_cast<std::int64_t>(frames.size());
     sheet.severalKinds = rules.slotsOfKind.size() > 1;
     const auto planned = planSpinLoads(frames, rules);
@@ -246,12 +348,195 @@ Result<LoadSheet> loadSheet(const Read& file, const std::vector<Id<Extraction>>&
     }
     rules.mixLots = true;
     sheet.loadsIfMixed = countSpinLoads(frames, rules);
-    const TurningRotor rotor{.radiusMm = constantOr(file, "extractor_radius_mm", {}, on, 300),
-                             .rpm = constantOr(file, "spin_rpm", {}, on, 300),
-                             .rotorKg = constantOr(file, "rotor_kg", {}, on, 60),
-                             .grade = constantOr(file, "balance_grade", {}, on, 16)};
-    if (const auto grams = allowedOffsetG(rotor)) sheet.allowedG = *grams;
+    for (const Id<Extraction> id : runs)
+        if (const auto run = file.find(id)) takeSpun(file, *run, sheet);
     return sheet;
+}
+
+namespace {
+
+HeftThird thirdOf(FrameHeft heft) {
+    switch (heft) {
+        case FrameHeft::Heavy:
+            return HeftThird::Heavy;
+        case FrameHeft::Middling:
+            break;
+        case FrameHeft::Light:
+            return HeftThird::Light;
+    }
+    return HeftThird::Middling;
+}
+
+/// What is known of frames of a kind before they are lifted.
+struct KnownHeft {
+    HeftClasses classes;
+    std::size_t boxes = 0;
+};
+
+/// From every box of the kind that was weighed full and wet, this run's and earlier ones.
+Result<KnownHeft> heftOfKind(const Read& file, const LoadFrame& like,
+                             const std::optional<Id<FrameKind>>& kind, Day on, Working* working) {
+    std::vector<HeftSample> samples;
+    for (const ExtractionBox& box : file.all<ExtractionBox>()) {
+        if (box.frameKind != kind || !box.frames || box.frames->value() < 1) continue;
+        const auto gross = box.gross ? box.gross->middle() : std::nullopt;
+        const auto wet = box.wet ? box.wet->middle() : std::nullopt;
+        const auto run = file.find(box.extraction);
+        if (!gross || !wet || *gross <= *wet || !run || run->on > on) continue;
+        samples.push_back({(*gross - *wet) / static_cast<double>(box.frames->value()),
+                           static_cast<std::size_t>(box.frames->value())});
+    }
+    KnownHeft known;
+    // Of fewer than two boxes: as the box at hand was judged.
+    HeftSpread spread{like.startG - like.endG, like.sdG};
+    const double within = constantOr(file, "comb_spread_share", {}, on, 0.1);
+    if (const auto learned = heftFrom(samples, within, working)) {
+        spread = *learned;
+        known.boxes = samples.size();
+    }
+    const double feel = constantOr(file, "heft_doubt_share", {}, on, heftDoubtShare) * spread.meanG;
+    const auto classes = heftClasses(spread, feel, working);
+    if (!classes) return classes.error();
+    known.classes = *classes;
+    return known;
+}
+
+class FeltTyping {
+  public:
+    FeltTyping(const Read& file, Extractor machine) : m_file(file), m_machine(std::move(machine)) {}
+
+    Result<void> wait(Id<Extraction> id) {
+        const auto run = m_file.find(id);
+        if (!run) return Refusal{Code::NotFound, "run", {}};
+        for (WaitingFrames& box : waitingFrames(m_file, *run, m_machine))
+            m_waiting.push_back(std::move(box));
+        return {};
+    }
+
+    /// The frame typed as the n-th, with the masses of its class.
+    Result<LoadFrame> frame(const FeltFrame& felt, std::size_t n, Day on, Working* working,
+                            FeltLoad& answer) {
+        const std::string field = "felt[" + std::to_string(n) + "]";
+        if (felt.emptied) {
+            LoadFrame bare = m_last;
+            bare.box.clear();
+            bare.entry = {};
+            bare.endG = m_last.endG > 0 ? m_last.endG : wetFrameGPerDm2 * combDm2(std::nullopt);
+            bare.startG = bare.endG;
+            bare.sdG = wetFrameSdG;
+            if (bare.radiusMm <= 0) bare.radiusMm = m_machine.radiusMm;
+            bare.emptied = true;
+            bare.heft.reset();
+            return bare;
+        }
+        WaitingFrames* const box = meant(felt);
+        if (!box) return Refusal{felt.box ? Code::NotFound : Code::TooMany, field, {{"most", "0"}}};
+        if (box->left < 1)
+            return Refusal{Code::TooMany, field, {{"frames_of", box->each.box}, {"most", "0"}}};
+        const auto slots = m_machine.slotsFor(m_file, box->kind);
+        if (!slots) return Refusal{Code::UnknownSize, field, {{"name", box->each.kind}}};
+        if (m_slots && *m_slots != *slots)
+            return Refusal{Code::Contradiction,
+                           field,
+                           {{"kind", m_last.kind},
+                            {"slots", std::to_string(*m_slots)},
+                            {"other_kind", box->each.kind},
+                            {"other_slots", std::to_string(*slots)}}};
+        m_slots = slots;
+        --box->left;
+        m_at = static_cast<std::size_t>(box - m_waiting.data());
+        auto known = m_known.find(box->each.kind);
+        if (known == m_known.end()) {
+            const auto heft = heftOfKind(m_file, box->each, box->kind, on, working);
+            if (!heft) return heft.error();
+            known = m_known.emplace(box->each.kind, *heft).first;
+        }
+        LoadFrame frame = box->each;
+        frame.heft = felt.heft;
+        const EmptyFrame empty{frame.endG, wetFrameSdG, frame.radiusMm};
+        const LoadedFrame hung = frameOfHeft(thirdOf(felt.heft), known->second.classes, empty);
+        frame.startG = hung.startG;
+        frame.sdG = hung.sdG.value_or(frame.sdG);
+        answer.classes = known->second.classes;
+        answer.boxes = known->second.boxes;
+        answer.endG = frame.endG;
+        m_last = frame;
+        return frame;
+    }
+
+    std::int64_t slots() const { return m_slots.value_or(m_machine.usualSlots); }
+
+  private:
+    WaitingFrames* meant(const FeltFrame& felt) {
+        if (felt.box) {
+            for (WaitingFrames& each : m_waiting)
+                if (each.each.entry == *felt.box) return &each;
+            return nullptr;
+        }
+        for (std::size_t n = m_at; n < m_waiting.size(); ++n)
+            if (m_waiting[n].left > 0) return &m_waiting[n];
+        for (WaitingFrames& each : m_waiting)
+            if (each.left > 0) return &each;
+        return nullptr;
+    }
+
+    const Read& m_file;
+    Extractor m_machine;
+    std::vector<WaitingFrames> m_waiting;
+    std::map<std::string, KnownHeft> m_known;
+    std::optional<std::int64_t> m_slots;
+    LoadFrame m_last;
+    std::size_t m_at = 0;
+};
+
+Result<FeltLoad> feltAs(const Read& file, const std::vector<Id<Extraction>>& runs,
+                        const std::vector<FeltFrame>& felt, Day on, const LoadRules& allowed,
+                        bool atOnce, Working* working) {
+    FeltLoad answer;
+    FeltTyping typing(file, extractorMeant(file, allowed.machine, on));
+    for (const Id<Extraction> id : runs) {
+        if (auto there = typing.wait(id); !there) return there.error();
+        const auto run = file.find(id);
+        answer.load.number +=
+            static_cast<std::int64_t>(file.where<SpinLoad>({is("extraction", id)}).size());
+        answer.load.lot += (answer.load.lot.empty() ? "" : " + ") + run->name.text();
+    }
+    std::vector<LoadFrame> known;
+    std::vector<LoadedFrame> frames;
+    for (std::size_t n = 0; n < felt.size(); ++n) {
+        const auto frame = typing.frame(felt[n], n, on, working, answer);
+        if (!frame) return frame.error();
+        known.push_back(*frame);
+        frames.push_back({frame->startG, frame->endG, frame->sdG, frame->radiusMm});
+    }
+    const std::int64_t slots = typing.slots();
+    if (static_cast<std::int64_t>(felt.size()) > slots)
+        return Refusal{Code::TooMany,
+                       "felt",
+                       {{"slots_of", extractorMeant(file, allowed.machine, on).name()},
+                        {"found", std::to_string(felt.size())},
+                        {"most", std::to_string(slots)}}};
+    const auto balance = atOnce ? balanceAtOnce(slots, frames)
+                                : balanceLoad(slots, frames, thoroughRingWork(), working);
+    if (!balance) return balance.error();
+    answer.load.places.resize(static_cast<std::size_t>(slots));
+    answer.load = arranged(answer.load, balance->places, known);
+    answer.load.proven = balance->proven;
+    return answer;
+}
+
+}  // namespace
+
+Result<FeltLoad> feltLoad(const Read& file, const std::vector<Id<Extraction>>& runs,
+                          const std::vector<FeltFrame>& felt, Day on, const LoadRules& allowed,
+                          Working* working) {
+    return feltAs(file, runs, felt, on, allowed, false, working);
+}
+
+Result<FeltLoad> feltLoadAtOnce(const Read& file, const std::vector<Id<Extraction>>& runs,
+                                const std::vector<FeltFrame>& felt, Day on,
+                                const LoadRules& allowed) {
+    return feltAs(file, runs, felt, on, allowed, true, nullptr);
 }
 
 std::optional<LoadAdvice> leaveOneOut(const SheetLoad& load) {

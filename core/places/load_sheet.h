@@ -2,14 +2,17 @@
 // load, with the offset each leaves and its doubt, because nobody weighs a hundred frames.
 #pragma once
 
+#include <map>
 #include <optional>
 #include <string>
 #include <vector>
 
-#include "core/model/honey/extraction.h"
+#include "core/model/honey/room.h"
+#include "core/places/extractor.h"
 #include "core/storage/rows.h"
 #include "core/support/result.h"
 #include "core/support/working.h"
+#include "core/trade/extractor/heft.h"
 #include "core/trade/extractor/spin_loads.h"
 
 namespace combwright {
@@ -22,8 +25,9 @@ struct LoadFrame {
     double startG = 0;
     double endG = 0;
     double sdG = 0;
-    double radiusMm = 0;   ///< of its middle, top bar outwards
-    bool emptied = false;  ///< put in drawn and empty, only for the balance
+    double radiusMm = 0;                 ///< of its middle, top bar outwards
+    bool emptied = false;                ///< put in drawn and empty, only for the balance
+    std::optional<FrameHeft> heft = {};  ///< as it felt; its masses are then those of its class
     bool operator==(const LoadFrame&) const = default;
 };
 
@@ -37,12 +41,21 @@ struct SheetLoad {
     double doubtG = 0;     ///< of the start: 9 in 10 of the real offsets lie within this of it
     double endDoubtG = 0;  ///< likewise at the end, where only wood and wet comb differ
     std::int64_t frames = 0;
+    bool proven = false;          ///< no other arrangement of these masses is nearer balance
+    std::optional<Ran> ran = {};  ///< of a load that was spun
+};
+
+/// Frames of a kind nobody said how many of hang in the machine.
+struct KindLeftOut {
+    std::string kind;
+    std::int64_t frames = 0;
 };
 
 /// What the keeper allows; left alone, lots and sizes of frame stay apart.
 struct LoadRules {
     bool mixLots = false;
     bool mixKinds = false;
+    std::optional<Id<Equipment>> machine = {};  ///< of several; else the first
 };
 
 struct LoadSheet {
@@ -56,9 +69,13 @@ struct LoadSheet {
     std::int64_t loadsDone = 0;  ///< spun before, those stopped included
     std::int64_t framesLeft = 0;
     bool severalKinds = false;
+    Extractor machine;
+    std::map<std::string, std::int64_t> slotsOfKind;  ///< by the kind's code
+    std::vector<KindLeftOut> leftOut;                 ///< not in the loads
+    std::vector<SheetLoad> spun;  ///< loads whose slots were written down, as they hung
 
     /// The ring drawn: what ran smooth on this machine before, else what the grade allows.
-    double ringG() const { return ranSmoothG.value_or(allowedG); }
+    double ringG() const;
 };
 
 /// The loads of the open runs, or of the runs given. Of an open run only what is not spun yet; a
@@ -67,6 +84,32 @@ Result<LoadSheet> loadSheet(const Read& file, const std::vector<Id<Extraction>>&
                             const LoadRules& allowed = {});
 /// Reckons offsets and doubts of a load anew, after frames changed places.
 void weighOffsets(SheetLoad& load);
+/// A load typed frame by frame as each comes off the fork, heavy, middling or light, up to the
+/// slots. `felt.box` is left out where the next frame of the next waiting box is meant: boxes in
+/// their order in the runs, frame by frame; that box is kept until it has no frame left, or another
+/// is named. Masses are those of the class, learned from boxes weighed full and wet; where there
+/// are fewer than two of the kind, from how the box was judged. Frames typed as empty are drawn
+/// ones put in for the balance. Refused with TooMany beyond the slots or the frames there are, with
+/// Contradiction where kinds do not hang together, with NotFound for a box of no run given.
+struct FeltFrame {
+    FrameHeft heft = FrameHeft::Middling;
+    std::optional<Id<ExtractionBox>> box = {};
+    bool emptied = false;
+};
+struct FeltLoad {
+    SheetLoad load;
+    HeftClasses classes;    ///< honey a frame of the last kind typed
+    std::size_t boxes = 0;  ///< weighed, from which the classes were learned; 0: assumed
+    double endG = 0;        ///< wood and wet comb of such a frame
+};
+Result<FeltLoad> feltLoad(const Read& file, const std::vector<Id<Extraction>>& runs,
+                          const std::vector<FeltFrame>& felt, Day on, const LoadRules& allowed = {},
+                          Working* working = nullptr);
+/// The same at once, within a few milliseconds, not proven where that takes longer.
+Result<FeltLoad> feltLoadAtOnce(const Read& file, const std::vector<Id<Extraction>>& runs,
+                                const std::vector<FeltFrame>& felt, Day on,
+                                const LoadRules& allowed = {});
+
 /// Runs that are not closed, oldest first.
 std::vector<Extraction> openRuns(const Read& file);
 

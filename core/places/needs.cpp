@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cassert>
+#include <utility>
 
 #include "core/storage/queries/constants.h"
 #include "core/trade/storeroom/frame_needs.h"
@@ -28,12 +29,20 @@ double dm2Of(const FrameKind& kind) {
 
 class Reckoner {
   public:
-    Reckoner(const Read& file, Day on, int year) : m_file(file), m_stock(stockOn(file, on)) {
+    Reckoner(const Read& file, const Stock& stock, Day on, int year)
+        : m_file(file), m_stock(stock) {
         m_next.on = on;
         m_next.year = year;
-        m_next.plan = file.first<SeasonPlan>({is("year", Count(year))});
         m_next.colonies = m_stock.colonies;
     }
+
+    void plan(const SeasonPlan& plan, std::vector<PlanItem> items) {
+        m_next.plan = plan;
+        m_next.items = std::move(items);
+    }
+
+    /// What the reckoning refused; nothing for a plan as it is kept, whose limits are narrower.
+    const std::optional<Refusal>& refused() const { return m_refused; }
 
     NextSeason reckon() {
         if (m_next.plan) {
@@ -53,7 +62,6 @@ class Reckoner {
   private:
     void readPlan() {
         const SeasonPlan& plan = *m_next.plan;
-        m_next.items = m_file.where<PlanItem>({is("plan", plan.id)});
         if (plan.colonies) {
             m_next.colonies = plan.colonies->value();
             m_next.coloniesPlanned = true;
@@ -136,8 +144,7 @@ class Reckoner {
              m_next.coloniesPlanned ? "planned" : "living now");
         if (perSplit > 0) note(&working, "splits", static_cast<double>(m_next.splits), "");
         const auto answer = kitNeeds(m_next.colonies, m_next.splits, kit, &working);
-        assert(answer);  // the plan's limits are narrower than the reckoning's
-        if (!answer) return;
+        if (!answer) return refuse(answer.error());
         line.need += answer->need;
         line.nowAtMost += answer->missing;
         line.afterRepairsAtMost += answer->missingAfterRepair;
@@ -172,13 +179,13 @@ class Reckoner {
         const auto kit = kitNeeds(m_next.colonies, m_next.splits,
                                   {wish.perColony, wish.perSplit, wish.spareShare, 0, 0});
         FrameNeed& line = frameLine(*kind->takes);
-        if (!kit) return;
+        if (!kit) return refuse(kit.error());
         note(&line.working, "boxes_to_fill", static_cast<double>(kit->need), "", "supers needed");
         note(&line.working, "frames_drawn", static_cast<double>(line.use[FrameUse::Drawn]), "");
         const auto places = placesToFill({kit->need, wish.perBox, wish.undrawnPerBox},
                                          line.use[FrameUse::Drawn], &line.working);
-        assert(places);
-        if (places) line.frames.need += *places;
+        if (!places) return refuse(places.error());
+        line.frames.need += *places;
     }
 
     void closeFrames() {
@@ -186,8 +193,10 @@ class Reckoner {
             const FrameStock there{line.use[FrameUse::Drawn], line.use[FrameUse::Foundation],
                                    line.use[FrameUse::Bare], line.use[FrameUse::Repairable]};
             const auto answer = frameNeeds(line.frames.need, there, &line.working);
-            assert(answer);
-            if (!answer) continue;
+            if (!answer) {
+                refuse(answer.error());
+                continue;
+            }
             line.frames.there = answer->usable - there.repairable;
             line.frames.inRepair = there.repairable;
             line.frames.nowAtMost = std::max<std::int64_t>(0, line.frames.need - line.frames.there);
@@ -286,7 +295,10 @@ class Reckoner {
             cull.years.push_back({std::nullopt, cull.yearUnknown, 0});
             combs.push_back({std::nullopt, cull.yearUnknown});
         }
-        cull.target = cullTarget(cull.combs, {}, &cull.working);
+        cull.target = cullTarget(
+            cull.combs,
+            constantOr(m_file, "comb_cull_share", std::nullopt, m_stock.on, combCullShare),
+            &cull.working);
         for (const CullOf& each : cullFirst(combs, cull.target))
             cull.years[each.at].takeOut += each.combs;
         m_next.cull = std::move(cull);
@@ -317,9 +329,14 @@ class Reckoner {
         m_next.spared = std::move(spared);
     }
 
+    void refuse(const Refusal& refusal) {
+        if (!m_refused) m_refused = refusal;
+    }
+
     const Read& m_file;
-    Stock m_stock;
+    const Stock& m_stock;
     NextSeason m_next;
+    std::optional<Refusal> m_refused;
     std::vector<BoxWish> m_wishes;
 };
 
@@ -352,7 +369,22 @@ int plannedYear(const Read& file, Day on) {
 }
 
 NextSeason nextSeason(const Read& file, Day on, int year) {
-    return Reckoner(file, on, year).reckon();
+    const Stock stock = stockOn(file, on);
+    Reckoner reckoner(file, stock, on, year);
+    if (const auto plan = file.first<SeasonPlan>({is("year", Count(year))}))
+        reckoner.plan(*plan, file.where<PlanItem>({is("plan", plan->id)}));
+    NextSeason next = reckoner.reckon();
+    assert(!reckoner.refused());  // a kept plan's limits are narrower than the reckoning's
+    return next;
+}
+
+Result<NextSeason> nextSeason(const Read& file, const Stock& stock, Day on, const SeasonPlan& plan,
+                              const std::vector<PlanItem>& items) {
+    Reckoner reckoner(file, stock, on, static_cast<int>(plan.year.value()));
+    reckoner.plan(plan, items);
+    NextSeason next = reckoner.reckon();
+    if (reckoner.refused()) return *reckoner.refused();
+    return next;
 }
 
 }  // namespace combwright

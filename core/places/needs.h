@@ -9,6 +9,7 @@
 
 #include "core/model/storeroom/season_plan.h"
 #include "core/places/stock.h"
+#include "core/support/result.h"
 #include "core/support/working.h"
 #include "core/trade/storeroom/comb_age.h"
 #include "core/trade/storeroom/comb_wax.h"
@@ -117,5 +118,10 @@ struct NextSeason {
 int plannedYear(const Read& file, Day on);
 
 NextSeason nextSeason(const Read& file, Day on, int year);
+
+/// The same as if this plan were kept, for the year it names; asked again and again while it is
+/// typed, so the stock is the caller's. Refused as the reckoning refuses numbers beyond all reason.
+Result<NextSeason> nextSeason(const Read& file, const Stock& stock, Day on, const SeasonPlan& plan,
+                              const std::vector<PlanItem>& items);
 
 }  // namespace combwright

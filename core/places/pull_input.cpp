@@ -2,9 +2,12 @@
 
 #include <algorithm>
 
+#include "core/places/clearers.h"
 #include "core/places/full_frame.h"
+#include "core/places/pegs.h"
 #include "core/storage/queries/constants.h"
 #include "core/storage/queries/holds.h"
+#include "core/storage/queries/runs.h"
 #include "core/trade/frames/frame_honey.h"
 
 namespace combwright {
@@ -48,7 +51,14 @@ class PullReader {
           m_on(input.on),
           m_asked(input.asked),
           m_constants(input.constants),
-          m_held(heldThings(file, input.on)) {}
+          m_held(heldThings(file, input.on)) {
+        for (Peg& peg : file.where<Peg>({isUnknown("off_day")})) {
+            if (peg.on > m_on) continue;
+            const auto hive =
+                peg.hive || !peg.box ? peg.hive : hiveThatFilled(file, *peg.box, m_on);
+            if (hive) m_pegged[hive->number].push_back(std::move(peg));
+        }
+    }
 
     PullHiveRow hiveRow(const Yard& yard, const Hive& hive) const;
 
@@ -56,13 +66,30 @@ class PullReader {
     PullBoxRow boxRow(const Box& box, Id<Yard> yard) const;
     void weigh(PullBoxRow& row, Id<Yard> yard) const;
     std::optional<Reckoned> nestStores(const Hive& hive, const std::vector<Box>& nest) const;
+    BroughtBox broughtBox(const Peg& peg, const Hive& hive) const;
 
     const Read& m_file;
     Day m_on;
     const PullAsked& m_asked;
     const PullConstants& m_constants;
     HeldThings m_held;
+    std::map<std::int64_t, std::vector<Peg>> m_pegged;  ///< by the hive their boxes came off
 };
+
+BroughtBox PullReader::broughtBox(const Peg& peg, const Hive& hive) const {
+    BroughtBox row;
+    row.peg = peg;
+    row.box = m_file.find(peg.box);
+    if (!row.box) return row;
+    row.kind = m_file.find(row.box->kind);
+    if (const auto frames = framesIn(m_file, *row.box)) row.frames = frames->value();
+    const auto empty =
+        row.kind ? emptyBoxGramsOf(m_file, *row.kind, hive.yard, m_on) : std::nullopt;
+    for (const PullLine& line : m_file.where<PullLine>({is("box", row.box->id)}))
+        if (const auto honey = line.honey ? line.honey->middle() : std::nullopt; honey && empty)
+            row.grossG = *honey + *empty;
+    return row;
+}
 
 PullBoxRow PullReader::boxRow(const Box& box, Id<Yard> yard) const {
     PullBoxRow row;
@@ -144,6 +171,12 @@ PullHiveRow PullReader::hiveRow(const Yard& yard, const Hive& hive) const {
         row.boxes.push_back(boxRow(*box, yard.id));
         row.boxes.back().fromTop = row.boxes.size();
     }
+    if (const auto pegged = m_pegged.find(hive.id.number); pegged != m_pegged.end())
+        for (const Peg& peg : pegged->second) {
+            const auto box = m_file.find(peg.box);
+            if (!box || box->place != BoxPlace::OnHive)
+                row.brought.push_back(broughtBox(peg, hive));
+        }
     return row;
 }
 
@@ -191,7 +224,7 @@ PlanLimits startingLimits(const Read& file, Day on) {
 std::optional<KeptPull> keptPull(const Read& file, Day on) {
     std::optional<KeptPull> kept;
     for (PullPlan& plan : file.all<PullPlan>())
-        if (plan.forDay >= on && plan.on <= on) kept = KeptPull{std::move(plan), {}, 0, 0, 0};
+        if (plan.forDay >= on && plan.on <= on) kept = KeptPull{std::move(plan), {}, 0, 0, 0, 0};
     if (!kept) return std::nullopt;
     kept->asked.forDay = kept->plan.forDay;
     kept->asked.limits = kept->plan.limits;
@@ -200,14 +233,18 @@ std::optional<KeptPull> keptPull(const Read& file, Day on) {
         const auto hive = file.find(line.hive);
         if (hive && std::find(yards.begin(), yards.end(), hive->yard) == yards.end())
             yards.push_back(hive->yard);
+        const double honeyG = line.honey ? line.honey->middle().value_or(0) : 0;
         if (line.verdict == PullVerdict::Take) {
             ++kept->taken;
-            if (line.honey) kept->honeyG += line.honey->middle().value_or(0);
+            kept->honeyG += honeyG;
         }
         // A box that has left its hive since is past deciding.
         const auto box = file.find(line.box);
         const bool there = box && box->place == BoxPlace::OnHive && box->hive == line.hive;
-        if (line.verdict == PullVerdict::Take) kept->brought += !there;
+        if (line.verdict == PullVerdict::Take) {
+            kept->brought += !there;
+            kept->leftG += there ? honeyG : 0;
+        }
         if (line.forced.value_or(false) && there)
             kept->asked.forced[line.box.number] = ForcedVerdict(line.verdict, line.why);
     }
@@ -265,6 +302,8 @@ PullInput pullInput(const Read& file, Day on, const PullAsked& asked) {
     input.room.spareShare = asked.supposed.spareShare.value_or(constants.spareShare);
     input.jarG = rate("jar_net_g", 454);
     input.jarLossShare = rate("jar_loss_share", 0.02);
+    input.pegsTaken = pegsTaken(file, on);
+    input.boardsOwned = clearerBoardsOwned(file, on);
     return input;
 }
 

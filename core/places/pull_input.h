@@ -5,10 +5,12 @@
 
 #include <map>
 #include <optional>
+#include <set>
 #include <string>
 #include <vector>
 
 #include "core/model/honey/pull.h"
+#include "core/model/honey/room.h"
 #include "core/model/season_info.h"
 #include "core/places/frames_flat.h"
 #include "core/storage/queries/yards.h"
@@ -27,9 +29,19 @@ struct Reckoned {
     How how = How::Unknown;
 };
 
+/// A box that has its peg and has left its hive.
+struct BroughtBox {
+    Peg peg;
+    std::optional<Box> box;  ///< none: one of the hive's, nobody said which
+    std::optional<BoxKind> kind;
+    std::int64_t frames = 0;
+    std::optional<double> grossG;  ///< as the plan it was taken by reckoned it
+};
+
 struct PullBoxRow {
     Box box;
-    std::size_t fromTop = 1;  ///< its place among the hive's supers, 1 at the top
+    std::optional<std::int64_t> peg;  ///< of a box to take: the number proposed for it
+    std::size_t fromTop = 1;          ///< its place among the hive's supers, 1 at the top
     std::optional<BoxKind> kind;
     std::optional<FrameKind> frameKind;
     std::string kindName;
@@ -56,7 +68,8 @@ struct PullHiveRow {
     Hive hive;
     std::optional<Reckoned> nest;
     double needG = 0;
-    std::vector<PullBoxRow> boxes;  ///< supers from the top down
+    std::vector<PullBoxRow> boxes;    ///< supers from the top down
+    std::vector<BroughtBox> brought;  ///< pegged and off it, the first taken first
     std::optional<double> remainingG;
     double shortG = 0;
     int taken = 0;
@@ -118,7 +131,8 @@ struct KeptPull {
     PullAsked asked;
     double honeyG = 0;
     int taken = 0;
-    int brought = 0;  ///< of those: boxes that have left their hive since
+    int brought = 0;   ///< of those: boxes that have left their hive since
+    double leftG = 0;  ///< honey of those that have not
     bool done() const { return taken > 0 && brought == taken; }
 };
 std::optional<KeptPull> keptPull(const Read& file, Day on);
@@ -138,6 +152,8 @@ struct PullInput {
     RoomRates room;
     double jarG = 454;
     double jarLossShare = 0;
+    std::set<std::int64_t> pegsTaken;         ///< numbers that are not free that day
+    std::optional<std::int64_t> boardsOwned;  ///< clearer boards; none: nobody counted
 };
 /// Grams of honey in a full frame as this plan takes it: what is supposed goes before the file's
 /// own figure, but not before one that a yard has to itself.

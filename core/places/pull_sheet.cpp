@@ -3,7 +3,9 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/places/pegs.h"
 #include "core/trade/honey/jars.h"
+#include "core/trade/pull/clearer_rounds.h"
 #include "core/words/figures.h"
 
 namespace combwright {
@@ -56,9 +58,9 @@ FlatHives flatten(PullInput& input) {
     return flat;
 }
 
-/// What the boxes the keeper takes in any case use up of the limits. A hive they come off needs a
-/// board; should the reckoning take from it too, that board is counted twice, which never breaks
-/// the limit.
+/// What the boxes the keeper takes in any case, and those off already, use up of the limits. A hive
+/// they come off needs a board; should the reckoning take from it too, that board is counted twice,
+/// which never breaks the limit.
 struct Decided {
     std::int64_t boxes = 0;
     std::int64_t frames = 0;
@@ -72,6 +74,12 @@ Decided decidedTakes(const PullInput& input) {
     for (const PullYardRow& yard : input.yards)
         for (const PullHiveRow& hive : yard.hives) {
             const std::int64_t before = sum.boxes;
+            // What was brought already uses up the limits like what is decided.
+            for (const BroughtBox& box : hive.brought) {
+                ++sum.boxes;
+                sum.frames += box.frames;
+                sum.grossG += box.grossG.value_or(0);
+            }
             for (const PullBoxRow& box : hive.boxes) {
                 if (!box.forced || box.verdict != PullVerdict::Take) continue;
                 ++sum.boxes;
@@ -170,14 +178,43 @@ void giveOutBoards(PullSheet& sheet) {
     if (const auto& owned = sheet.asked.limits.clearerBoards; owned)
         boards =
             std::min(boards, static_cast<std::size_t>(std::max<std::int64_t>(0, owned->value())));
-    std::vector<const PullHiveRow*> byBoxes = hives;
-    std::stable_sort(byBoxes.begin(), byBoxes.end(),
-                     [](const auto* a, const auto* b) { return a->taken > b->taken; });
-    byBoxes.resize(boards);
-    for (const PullHiveRow* hive : hives) {
-        const bool board = std::find(byBoxes.begin(), byBoxes.end(), hive) != byBoxes.end();
-        (board ? sheet.boardsFor : sheet.brush).push_back(hive->hive.mark.text());
+    // The limit chooses the hives; boards that were counted and are too few go round by round.
+    std::vector<std::int64_t> boxes;
+    for (const PullHiveRow* hive : hives) boxes.push_back(hive->taken);
+    const auto many = static_cast<std::int64_t>(boards);
+    const auto chosen = clearerRounds(boxes, many, many);
+    std::vector<std::int64_t> withBoard(boxes.size(), 0);
+    if (!chosen.empty() && sheet.boardsOwned != 0)
+        for (const std::size_t index : chosen.front()) withBoard[index] = boxes[index];
+    for (std::size_t i = 0; i < hives.size(); ++i)
+        (withBoard[i] > 0 ? sheet.boardsFor : sheet.brush).push_back(hives[i]->hive.mark.text());
+    if (!sheet.boardsIn) return;
+    const std::int64_t owned = sheet.boardsOwned.value_or(many);
+    Day in = *sheet.boardsIn;
+    Day out = sheet.asked.forDay;
+    for (const auto& round : clearerRounds(withBoard, owned, owned)) {
+        ClearerRound made{in, out, {}, {}};
+        for (const std::size_t index : round) {
+            made.hives.push_back(hives[index]->hive.mark.text());
+            made.ids.push_back(hives[index]->hive.id);
+        }
+        sheet.rounds.push_back(std::move(made));
+        in = out;
+        out = in + days(boardDays);
     }
+}
+
+/// The next free numbers in the order the boxes are met: hives as one walks, each from the top.
+void proposePegs(PullSheet& sheet, std::set<std::int64_t> taken) {
+    for (PullYardRow& yard : sheet.yards)
+        for (PullHiveRow& hive : yard.hives) {
+            sheet.brought += static_cast<int>(hive.brought.size());
+            for (PullBoxRow& box : hive.boxes) {
+                if (box.verdict != PullVerdict::Take) continue;
+                box.peg = nextFreePeg(taken);
+                taken.insert(*box.peg);
+            }
+        }
 }
 
 void planTheDay(PullSheet& sheet) {
@@ -218,6 +255,7 @@ PullSheet reckonPull(PullInput input, Working* working) {
     sheet.room = input.room;
     sheet.jarG = input.jarG;
     sheet.jarLossShare = input.jarLossShare;
+    sheet.boardsOwned = input.boardsOwned;
     sheet.honey.how = How::Weighed;
     FlatHives flat = flatten(input);
     // A yard's own winter need differs from the plan's; stores are shifted so that one need holds
@@ -256,6 +294,7 @@ PullSheet reckonPull(PullInput input, Working* working) {
     // What is to be brought in stands first; yards with nothing to take come after.
     std::stable_partition(sheet.yards.begin(), sheet.yards.end(),
                           [](const PullYardRow& yard) { return yard.taken > 0; });
+    proposePegs(sheet, std::move(input.pegsTaken));
     if (sheet.taken == 0) sheet.honey.how = How::Unknown;
     return sheet;
 }
@@ -302,8 +341,8 @@ bool asKept(const PullSheet& sheet, const KeptPull& kept) {
     const double rounding = 0.5 * sheet.taken + 0.01;
     return !sheet.asked.supposed.any() && sheet.asked.forDay == kept.asked.forDay &&
            sheet.asked.limits == kept.asked.limits && sheet.asked.forced == kept.asked.forced &&
-           sorted(yards) == sorted(kept.asked.yards) && sheet.taken == kept.taken &&
-           std::abs(sheet.honey.grams - kept.honeyG) <= rounding;
+           sorted(yards) == sorted(kept.asked.yards) && sheet.taken == kept.taken - kept.brought &&
+           std::abs(sheet.honey.grams - kept.leftG) <= rounding;
 }
 
 }  // namespace combwright

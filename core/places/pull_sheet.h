@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "core/places/clearers.h"
 #include "core/places/pull_input.h"
 
 namespace combwright {
@@ -32,6 +33,9 @@ struct PullSheet {
     std::optional<Day> boardsIn;  ///< at dusk; nothing where there is no evening left
     std::vector<std::string> boardsFor;  ///< hives that get a clearer board
     std::vector<std::string> brush;      ///< hives taken from without one
+    std::optional<std::int64_t> boardsOwned;
+    std::vector<ClearerRound> rounds;  ///< of boards; more than one where there are too few
+    int brought = 0;                   ///< boxes that have their peg and are off their hives
 };
 
 /// Chooses and plans. Pure: no file, no clock. The working is that of the choice.
@@ -54,7 +58,7 @@ std::optional<PullOtherwise> pullOtherwise(PullInput input, const PullSheet& now
                                            PullVerdict verdict);
 
 /// Whether the answer is still the one the plan was kept with: same yards, day, limits, decisions,
-/// and the same honey to the gram a box.
+/// and the same honey to the gram a box; of boxes brought since nothing is asked.
 bool asKept(const PullSheet& sheet, const KeptPull& kept);
 
 }  // namespace combwright

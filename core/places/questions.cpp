@@ -15,6 +15,7 @@
 #include "core/places/box_changes.h"
 #include "core/places/freezer_questions.h"
 #include "core/places/full_frame.h"
+#include "core/places/gate_minder.h"
 #include "core/places/held_questions.h"
 #include "core/places/run_balance.h"
 #include "core/storage/queries/constants.h"
@@ -64,6 +65,7 @@ constexpr std::array askedKeys{
     std::pair{Asked::DeadOutStillHeld, std::string_view("dead_out_still_held")},
     std::pair{Asked::StayHeld, std::string_view("stay_held")},
     std::pair{Asked::LeftOutHeld, std::string_view("left_out_held")},
+    std::pair{Asked::LotsRunTogether, std::string_view("lots_run_together")},
     std::pair{Asked::WetsElsewhere, std::string_view("wets_elsewhere")},
 };
 
@@ -78,7 +80,6 @@ constexpr double mostScrapingsG = 1000;
 constexpr double mostPropolisG = 500;
 /// A box over this many times its full mass is not only a good year.
 constexpr double heavyAllowance = 1.25;
-constexpr double bucketAllowance = 1.15;
 constexpr double gramsTypedPerPound = 1000.0 / 453.59237;
 
 QString ask(const char* text) { return QCoreApplication::translate("questions", text); }
@@ -113,12 +114,14 @@ class Questions {
         aboutRow<BoxLook>(row, &Questions::aboutLook);
         aboutRow<ExtractionBox>(row, &Questions::aboutBox);
         aboutRow<Bucket>(row, &Questions::aboutBucket);
+        if (row.kind == ChangeKind::Added) aboutRow<SpinLoad>(row, &Questions::aboutLoad);
         if (row.kind == ChangeKind::Changed) aboutRow<Bucket>(row, &Questions::aboutBucketAgain);
         aboutRow<Extraction>(row, &Questions::aboutRun);
         aboutRow<Frame>(row, &Questions::aboutFrame);
         aboutRow<Equipment>(row, &Questions::aboutEquipment);
         aboutRow<SetOut>(row, &Questions::aboutSetOut);
         aboutRow<Colony>(row, &Questions::aboutColony);
+        aboutRow<FrameCheck>(row, &Questions::aboutCheck);
         for (const Question& each : heldQuestions(m_file, row)) put(each.asked, each.says);
         for (const Question& each : freezerQuestions(m_file, row)) put(each.asked, each.says);
         if (row.table != BoxReview::table) return;
@@ -186,6 +189,22 @@ class Questions {
                     ask("%1: bees live on combs that are held back. Answer the dead-out's "
                         "questions, or give them other combs.")
                         .arg(fromUtf8(hive->mark.text())));
+    }
+
+    /// A look at the bench that is written down late; what was done since stays.
+    void aboutCheck(const FrameCheck& check) {
+        if (check.occasion != Occasion::WinterReview || !check.box) return;
+        std::optional<Day> since;
+        for (const Frame& frame :
+             m_file.where<Frame>({is("box", *check.box), isUnknown("retired")}))
+            if ((!check.frame || frame.id == *check.frame) && frame.reviewed &&
+                *frame.reviewed > check.on)
+                since = std::max(since.value_or(*frame.reviewed), *frame.reviewed);
+        if (!since) return;
+        put(Asked::ReviewOvertaken,
+            ask("Frames of %1 were worked on or looked at on %2, after this look. It is kept as it "
+                "was written down, and what was found and done since stays.")
+                .arg(fromUtf8(nameOf(m_file, Box::table, check.box->number)), dayText(*since)));
     }
 
     void aboutVisit(const Visit& visit) {
@@ -346,11 +365,13 @@ class Questions {
 
     void aboutBucket(const Bucket& bucket) {
         const QString mark = fromUtf8(bucket.mark.text());
-        const double holds = constantOr(m_file, "bucket_g", {}, m_today, 13'600);
-        if (bucket.net && bucket.net->value && gramsOf(*bucket.net) > holds * bucketAllowance)
-            put(Asked::BucketTooHeavy, ask("Bucket %1 with %2: your buckets are taken to hold %3.")
-                                           .arg(mark, massText(gramsOf(*bucket.net), How::Weighed),
-                                                massText(holds, How::Weighed)));
+        const double holds = bucketHoldsG(m_file, m_today);
+        if (bucket.net && bucket.net->value && gramsOf(*bucket.net) > holds)
+            put(Asked::BucketTooHeavy,
+                ask("Bucket %1 with %2: your buckets hold %3 at most. Was the bucket itself on "
+                    "the scale, or is it several?")
+                    .arg(mark, massText(gramsOf(*bucket.net), How::Weighed),
+                         massText(holds, How::Weighed)));
         aboutWater(ask("Bucket %1").arg(mark), bucket.water);
     }
 
@@ -372,6 +393,20 @@ class Questions {
                 .arg(fromUtf8(bucket.mark.text()),
                      massText(static_cast<double>(was->grams()), How::Weighed),
                      massText(gramsOf(*bucket.net), How::Weighed)));
+    }
+
+    /// Two lots that met in the drum are one lot from then on, whatever the labels say.
+    void aboutLoad(const SpinLoad& load) {
+        const auto before = lotInDrumBefore(m_file, load);
+        if (!before) return;
+        const auto other = m_file.find(*before);
+        const auto run = m_file.find(load.extraction);
+        if (!other || !run) return;
+        put(Asked::LotsRunTogether,
+            ask("%1 was spun behind %2, and nobody said that drum, gate and strainer were run "
+                "empty "
+                "between. If they were, say so at the gate of %2; else both are one lot from here.")
+                .arg(fromUtf8(run->name.text()), fromUtf8(other->name.text())));
     }
 
     void aboutWater(const QString& of, const std::optional<WaterContent>& content) {

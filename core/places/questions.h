@@ -45,6 +45,7 @@ enum class Asked {
     DeadOutStillHeld,   ///< a dead-out was answered, and its combs stay held
     StayHeld,           ///< a look would release frames held by their verdict, without a reason
     LeftOutHeld,        ///< not put into the freezer because they are held
+    LotsRunTogether,    ///< a lot spun behind another without the drum run empty between
     WetsElsewhere,      ///< given back to another yard, or nobody knows where the box came from
 };
 

@@ -1,12 +1,16 @@
 #include "core/places/room_boxes.h"
 
+#include <QCoreApplication>
 #include <algorithm>
 #include <cstdlib>
 #include <set>
+#include <utility>
 
 #include "core/storage/queries/constants.h"
 #include "core/storage/queries/names.h"
+#include "core/storage/queries/pegs.h"
 #include "core/storage/queries/runs.h"
+#include "core/words/words.h"
 
 namespace combwright {
 namespace {
@@ -28,26 +32,26 @@ std::optional<BoxLook> lastLook(const Read& file, Id<Box> box, Day on) {
     return last;
 }
 
-/// The yard's own limit in days; the usual one where the yard names none.
-std::optional<std::int64_t> daysAllowed(const Read& file, const std::optional<Yard>& yard, Day on) {
-    if (yard && yard->extractBy) {
-        switch (*yard->extractBy) {
-            case ExtractBy::NoLimit:
-                return std::nullopt;
-            case ExtractBy::ThreeDays:
-                return 3;
-            case ExtractBy::TwoDays:
-                return 2;
-        }
-    }
-    return static_cast<std::int64_t>(
-        constantOr(file, "extract_by_days", yard ? std::optional(yard->id) : std::nullopt, on, 3));
+/// Whose honey it is, since when it waits and until when.
+void takeLimit(const Read& file, RoomBox& row, const std::optional<Hive>& stand,
+               const std::optional<Extraction>& run, Day on) {
+    if (stand) row.yard = stand->yard;
+    if (!row.yard && run) row.yard = run->yard;
+    row.limit = extractLimit(file, file.find(row.yard), run ? run->damp : std::nullopt,
+                             row.off.value_or(on));
+    row.extractBy.reset();
+    if (row.off && row.limit.days) row.extractBy = *row.off + days(*row.limit.days);
 }
 
-RoomBox boxInRoom(const Read& file, const Box& box, std::optional<Id<Hive>> hive, Day on) {
+RoomBox boxInRoom(const Read& file, const Box& box, std::optional<Id<Hive>> hive,
+                  const std::optional<Extraction>& run, Day on) {
     RoomBox row;
     row.box = box.id;
-    row.mark = box.mark.empty() ? nameOf(file, Box::table, box.id.number) : box.mark;
+    const auto peg = pegOfBox(file, box.id, on);
+    if (peg) row.peg = peg->number.value();
+    row.mark = !box.mark.empty() ? box.mark
+               : peg             ? nameOf(file, Peg::table, peg->id.number)
+                                 : nameOf(file, Box::table, box.id.number);
     if (const auto kind = file.find(box.kind); kind && kind->outerHeight)
         row.heightMm = kind->outerHeight->mm();
     if (const auto frames = framesIn(file, box)) row.frames = frames->value();
@@ -55,16 +59,30 @@ RoomBox boxInRoom(const Read& file, const Box& box, std::optional<Id<Hive>> hive
     const auto stand = file.find(hive);
     if (stand) row.hive = stand->mark.text();
     if (box.place != BoxPlace::OnHive) row.off = cameOff(file, box.id, on);
-    const auto yard = stand ? file.find(stand->yard) : std::nullopt;
-    if (row.off)
-        if (const auto allowed = daysAllowed(file, yard, *row.off))
-            row.extractBy = *row.off + days(*allowed);
+    takeLimit(file, row, stand, run, on);
     return row;
 }
 
-RoomBox boxOfRun(const Read& file, const ExtractionBox& entry, Day on) {
+/// The peg of a line of a run whose box nobody knows.
+std::optional<Peg> pegOfUnknown(const Read& file, const ExtractionBox& entry,
+                                const Extraction& run) {
+    for (const Peg& peg : file.where<Peg>({isUnknown("box")}))
+        if (pegTag(file, peg, run.on) == entry.knownAs) return peg;
+    return std::nullopt;
+}
+
+RoomBox boxOfRun(const Read& file, const ExtractionBox& entry, const Extraction& run, Day on) {
     RoomBox row;
-    if (const auto box = file.find(entry.box)) row = boxInRoom(file, *box, entry.hive, on);
+    const auto stand = file.find(entry.hive);
+    if (const auto box = file.find(entry.box)) {
+        row = boxInRoom(file, *box, entry.hive, run, on);
+    } else {
+        if (const auto peg = pegOfUnknown(file, entry, run)) {
+            if (!peg->off || on < *peg->off) row.peg = peg->number.value();
+            row.off = peg->on;
+        }
+        takeLimit(file, row, stand, run, on);
+    }
     row.entry = entry;
     row.mark = calledInRun(file, entry);
     row.hive = entry.hive ? nameOf(file, Hive::table, entry.hive->number) : std::string();
@@ -85,7 +103,34 @@ std::set<std::int64_t> inRunsSince(const Read& file, Day since) {
     return boxes;
 }
 
-void addPlanned(const Read& file, std::optional<Id<Yard>> yard, Day on, RoomBoxes& room) {
+/// Whether a box nobody knows is in a run already, by its peg.
+bool inARun(const Read& file, const Peg& peg) {
+    for (const Extraction& run : file.all<Extraction>()) {
+        const std::string tag = pegTag(file, peg, run.on);
+        for (const ExtractionBox& entry : file.where<ExtractionBox>({is("extraction", run.id)}))
+            if (!entry.box && entry.knownAs == tag) return true;
+    }
+    return false;
+}
+
+void addPegged(const Read& file, const std::optional<Extraction>& run, Day on, RoomBoxes& room) {
+    for (const Peg& peg : file.where<Peg>({isUnknown("box"), isUnknown("off_day")})) {
+        const auto stand = file.find(peg.hive);
+        const bool elsewhere = run && run->yard && stand && stand->yard != *run->yard;
+        if (peg.on > on || elsewhere || inARun(file, peg)) continue;
+        RoomBox row;
+        row.mark = nameOf(file, Peg::table, peg.id.number);
+        row.peg = peg.number.value();
+        if (stand) row.hive = stand->mark.text();
+        row.off = peg.on;
+        takeLimit(file, row, stand, run, on);
+        if (!stand) row.yard.reset();
+        room.waiting.push_back(std::move(row));
+    }
+}
+
+void addPlanned(const Read& file, const std::optional<Extraction>& run, Day on, RoomBoxes& room) {
+    const auto yard = run ? run->yard : std::nullopt;
     std::optional<PullPlan> plan;
     for (PullPlan& each : file.all<PullPlan>())
         if (each.on <= on) plan = std::move(each);
@@ -95,17 +140,17 @@ void addPlanned(const Read& file, std::optional<Id<Yard>> yard, Day on, RoomBoxe
         return stand && (!yard || stand->yard == *yard);
     };
     if (plan) {
-        const auto run = inRunsSince(file, plan->on);
+        const auto inRuns = inRunsSince(file, plan->on);
         for (const PullLine& line : file.where<PullLine>({is("plan", plan->id)})) {
             const auto box = file.find(line.box);
             if (!box || line.verdict != PullVerdict::Take || !wanted(line.hive) ||
-                run.contains(box->id.number))
+                inRuns.contains(box->id.number))
                 continue;
             const bool stillToCome = box->place == BoxPlace::OnHive ||
                                      box->place == BoxPlace::Cleared ||
                                      box->place == BoxPlace::Waiting;
             if (!stillToCome) continue;
-            RoomBox row = boxInRoom(file, *box, line.hive, on);
+            RoomBox row = boxInRoom(file, *box, line.hive, run, on);
             if (box->place == BoxPlace::OnHive) row.plannedFor = plan->forDay;
             seen.insert(box->id.number);
             room.waiting.push_back(std::move(row));
@@ -116,41 +161,130 @@ void addPlanned(const Read& file, std::optional<Id<Yard>> yard, Day on, RoomBoxe
         if (seen.contains(box.id.number) || inRunsSince(file, box.since).contains(box.id.number))
             continue;
         const auto hive = hiveThatFilled(file, box.id, on);
-        if (hive && wanted(*hive)) room.waiting.push_back(boxInRoom(file, box, hive, on));
+        if (hive && wanted(*hive)) room.waiting.push_back(boxInRoom(file, box, hive, run, on));
+    }
+}
+
+/// Boxes of a run: waiting, or wet once their frames are spun or they were weighed so.
+void addRun(const Read& file, const Extraction& run, Day on, RoomBoxes& room) {
+    const auto spun = framesSpun(file, run.id);
+    for (const ExtractionBox& entry : file.where<ExtractionBox>({is("extraction", run.id)})) {
+        RoomBox row = boxOfRun(file, entry, run, on);
+        if (const auto found = spun.find(entry.id.number); found != spun.end())
+            row.spun = found->second;
+        const auto gross = row.gross ? row.gross->middle() : std::nullopt;
+        const auto most = room.heaviest ? room.heaviest->gross->middle() : std::nullopt;
+        if (gross && (!most || *gross > *most)) room.heaviest = row;
+        const bool emptied = (row.wet && row.wet->value) || row.left() == 0;
+        (emptied || run.closed ? room.wet : room.waiting).push_back(std::move(row));
+    }
+}
+
+/// Oldest first; of what nobody knows the day nobody can say that it is young.
+void sortAndSum(RoomBoxes& room, Day on) {
+    const auto rank = [](const RoomBox& row) {
+        return std::pair(row.plannedFor ? 1 : 0, row.off.value_or(Day{}));
+    };
+    std::stable_sort(room.waiting.begin(), room.waiting.end(),
+                     [&](const RoomBox& a, const RoomBox& b) { return rank(a) < rank(b); });
+    for (const RoomBox& row : room.waiting) {
+        room.late += row.late(on);
+        room.framesLeft += row.left().value_or(0);
+        if (row.extractBy && (!room.extractBy || *row.extractBy < *room.extractBy))
+            room.extractBy = row.extractBy;
     }
 }
 
 }  // namespace
 
+ExtractLimit extractLimit(const Read& file, const std::optional<Yard>& yard,
+                          std::optional<Share> damp, Day on) {
+    const auto of = yard ? std::optional(yard->id) : std::nullopt;
+    ExtractLimit limit;
+    if (damp) limit.dampShare = damp->value();
+    const auto holds = [&](const char* name, double fallback) {
+        const auto constant = constantInForce(file, name, of, on);
+        limit.days = static_cast<std::int64_t>(constant ? constant->value : fallback);
+        limit.source = constant ? constantSource(*constant) : "common practice, no source";
+    };
+    if (yard && yard->extractBy == ExtractBy::NoLimit) {
+        limit.why = ExtractLimit::Why::NoLimit;
+        return limit;
+    }
+    if (yard && yard->extractBy == ExtractBy::TwoDays) {
+        limit.why = ExtractLimit::Why::Setting;
+        holds("extract_by_setting_days", 2);
+        return limit;
+    }
+    limit.why = yard && yard->extractBy ? ExtractLimit::Why::Beetle : ExtractLimit::Why::Usual;
+    holds("extract_by_days", 3);
+    const double dampFrom = constantOr(file, "extract_by_damp_share", of, on, 0.5);
+    const std::int64_t usual = *limit.days;
+    if (!limit.dampShare || *limit.dampShare <= dampFrom) return limit;
+    const ExtractLimit dry = limit;
+    holds("extract_by_damp_days", 2);
+    if (*limit.days >= usual) return dry;
+    limit.why = ExtractLimit::Why::Damp;
+    return limit;
+}
+
 RoomBoxes roomBoxes(const Read& file, std::optional<Id<Extraction>> id, Day on) {
     RoomBoxes room;
     const auto run = file.find(id);
-    if (run) {
-        const auto spun = framesSpun(file, run->id);
-        for (const ExtractionBox& entry : file.where<ExtractionBox>({is("extraction", run->id)})) {
-            RoomBox row = boxOfRun(file, entry, on);
-            if (const auto found = spun.find(entry.id.number); found != spun.end())
-                row.spun = found->second;
-            const auto gross = row.gross ? row.gross->middle() : std::nullopt;
-            const auto most = room.heaviest ? room.heaviest->gross->middle() : std::nullopt;
-            if (gross && (!most || *gross > *most)) room.heaviest = row;
-            const bool emptied = (row.wet && row.wet->value) || row.left() == 0;
-            (emptied || run->closed ? room.wet : room.waiting).push_back(std::move(row));
-        }
+    if (run) addRun(file, *run, on, room);
+    if (!run || !run->closed) {
+        addPlanned(file, run, on, room);
+        addPegged(file, run, on, room);
     }
-    if (!run || !run->closed) addPlanned(file, run ? run->yard : std::nullopt, on, room);
-    std::stable_sort(room.waiting.begin(), room.waiting.end(),
-                     [](const RoomBox& a, const RoomBox& b) {
-                         if (a.plannedFor.has_value() != b.plannedFor.has_value())
-                             return b.plannedFor.has_value();
-                         return a.off && b.off && *a.off < *b.off;
-                     });
-    for (const RoomBox& row : room.waiting) {
-        room.framesLeft += row.left().value_or(0);
-        if (row.extractBy && (!room.extractBy || *row.extractBy < *room.extractBy))
-            room.extractBy = row.extractBy;
-    }
+    sortAndSum(room, on);
     return room;
+}
+
+RoomBoxes allWaiting(const Read& file, Day on) {
+    RoomBoxes room;
+    for (const Extraction& run : file.all<Extraction>())
+        if (!run.closed && run.on <= on) addRun(file, run, on, room);
+    addPlanned(file, std::nullopt, on, room);
+    addPegged(file, std::nullopt, on, room);
+    sortAndSum(room, on);
+    return room;
+}
+
+std::vector<Explained> explainWaiting(const RoomBoxes& room, Day on) {
+    std::vector<Explained> figures;
+    for (const RoomBox& row : room.waiting) {
+        if (!row.off) continue;
+        Explained figure;
+        figure.what = QCoreApplication::translate("explain", "Waiting: %1").arg(fromUtf8(row.mark));
+        figure.answer = row.extractBy ? QCoreApplication::translate("explain", "extract by %1")
+                                            .arg(shortDayText(*row.extractBy))
+                                      : QCoreApplication::translate("explain", "no limit");
+        note(&figure.working, "days_waiting", static_cast<double>((on - *row.off).count()), "days",
+             "since " + isoText(*row.off));
+        if (row.limit.why == ExtractLimit::Why::Damp && row.limit.dampShare)
+            note(&figure.working, "room_damp", *row.limit.dampShare * 100, "%");
+        if (row.limit.days)
+            note(&figure.working, "extract_by_days", static_cast<double>(*row.limit.days), "days",
+                 limitText(row.limit).toStdString(), row.limit.source);
+        figures.push_back(std::move(figure));
+    }
+    return figures;
+}
+
+QString limitText(const ExtractLimit& limit) {
+    switch (limit.why) {
+        case ExtractLimit::Why::NoLimit:
+            return QCoreApplication::translate("explain", "this yard has no limit");
+        case ExtractLimit::Why::Beetle:
+            return QCoreApplication::translate("explain", "beetle country");
+        case ExtractLimit::Why::Damp:
+            return QCoreApplication::translate("explain", "the room is over half humid");
+        case ExtractLimit::Why::Setting:
+            return QCoreApplication::translate("explain", "the crop sets in the comb: 1 to 2 days");
+        case ExtractLimit::Why::Usual:
+            return QCoreApplication::translate("explain", "nobody said what holds for the yard");
+    }
+    return {};
 }
 
 bool heavyForWet(const RoomBox& box, Mass wet) {

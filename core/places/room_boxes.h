@@ -9,9 +9,29 @@
 
 #include "core/model/honey/extraction.h"
 #include "core/model/honey/pull.h"
+#include "core/places/explained.h"
 #include "core/storage/rows.h"
 
 namespace combwright {
+
+/// How long a box may wait once it is off its hive, and why.
+struct ExtractLimit {
+    enum class Why {
+        NoLimit,  ///< the yard has none
+        Beetle,   ///< small hive beetle is about
+        Damp,     ///< and the room is damp: their eggs hatch where it is over half humid
+        Setting,  ///< the crop sets in the comb: rape, ivy
+        Usual     ///< nobody said what holds for the yard
+    };
+    Why why = Why::Usual;
+    std::optional<std::int64_t> days;  ///< none: no limit
+    std::optional<double> dampShare;   ///< of the room, where it was measured
+    std::string source;
+};
+
+/// The limit that holds for a yard in a room.
+ExtractLimit extractLimit(const Read& file, const std::optional<Yard>& yard,
+                          std::optional<Share> damp, Day on);
 
 struct RoomBox {
     std::optional<ExtractionBox> entry;  ///< none: planned or brought in, but not in the run yet
@@ -22,11 +42,16 @@ struct RoomBox {
     std::optional<std::int64_t> frames;
     std::int64_t spun = 0;
     std::optional<BoxLook> look;    ///< the last before the day
-    std::optional<Day> off;         ///< when it came off its hive
-    std::optional<Day> extractBy;   ///< by the yard's limit; none: no limit, or not off yet
+    std::optional<Day> off;         ///< since when it waits: the day it came off its hive
+    std::optional<Day> extractBy;   ///< until when; none: no limit, or not off yet
+    ExtractLimit limit;             ///< what that follows from
     std::optional<Day> plannedFor;  ///< of a kept plan, and still on its hive
     double heightMm = 168.3;
+    std::optional<std::int64_t> peg;  ///< the number on it that day
+    std::optional<Id<Yard>> yard;     ///< whose honey it is; none where nobody knows
 
+    /// It still waits, and its last day was before `today`.
+    bool late(Day today) const { return left() != 0 && extractBy && *extractBy < today; }
     std::optional<std::int64_t> left() const {
         return frames ? std::optional(*frames - spun) : std::nullopt;
     }
@@ -36,6 +61,7 @@ struct RoomBoxes {
     std::vector<RoomBox> waiting;  ///< oldest first; planned ones last
     std::vector<RoomBox> wet;
     std::optional<Day> extractBy;  ///< the earliest of those waiting
+    int late = 0;                  ///< boxes waiting whose last day has passed
     std::int64_t framesLeft = 0;   ///< of those waiting whose frames are known
     std::optional<RoomBox> heaviest;
 };
@@ -43,6 +69,14 @@ struct RoomBoxes {
 /// Boxes of the run, and those the newest plan takes off its yard that are in no run yet. Without a
 /// run all that the plan takes and no run has.
 RoomBoxes roomBoxes(const Read& file, std::optional<Id<Extraction>> run, Day on);
+
+/// What waits for the extractor in all: of every run not closed, and what is in no run yet.
+RoomBoxes allWaiting(const Read& file, Day on);
+
+/// "beetle country", "the crop sets in the comb: 1 to 2 days": why a box may wait no longer.
+QString limitText(const ExtractLimit& limit);
+/// Until when each waiting box is extracted, and by what limit.
+std::vector<Explained> explainWaiting(const RoomBoxes& room, Day on);
 
 /// A wet weight near the full one: more likely the full one again, or a slip of the pen. A
 /// spun-out super weighs about a quarter of a full one; above 0.6 it is asked about. Common

@@ -247,4 +247,13 @@ bool WinterTodo::isEmpty() const {
 
 WinterTodo winterTodo(const Read& file, Day on) { return TodoGatherer(file, on).gather(); }
 
+Comb likelyAfterRepair(const Read& file) {
+    const auto waiting = file.where<Frame>({is("verdict", Verdict::Repair), isUnknown("retired")});
+    const bool sheets =
+        !waiting.empty() && std::all_of(waiting.begin(), waiting.end(), [](const Frame& frame) {
+            return frame.comb == Comb::Foundation;
+        });
+    return sheets ? Comb::Foundation : Comb::Bare;
+}
+
 }  // namespace combwright

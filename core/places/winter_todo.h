@@ -89,4 +89,8 @@ struct WinterTodo {
 
 WinterTodo winterTodo(const Read& file, Day on);
 
+/// What a mended frame most likely carries: bare wood where its comb had to come out for the
+/// mending; where all that wait to be repaired carry foundation, that. Common practice, no source.
+Comb likelyAfterRepair(const Read& file);
+
 }  // namespace combwright

@@ -4,6 +4,7 @@
 #include <set>
 
 #include "core/model/frames/frame.h"
+#include "core/model/honey/room.h"
 #include "core/model/storeroom/review.h"
 #include "core/storage/journal.h"
 #include "core/storage/queries/names.h"
@@ -102,6 +103,49 @@ void auditReviews(const Read& file, std::vector<AuditFinding>& findings) {
     }
 }
 
+void auditRoom(const Read& file, std::vector<AuditFinding>& findings) {
+    std::set<Day> logged;
+    for (const RoomDay& each : file.all<RoomDay>())
+        if (!logged.insert(each.on).second)
+            findings.push_back({"honey room " + isoText(each.on), "the day is logged twice"});
+    for (const SetAside& each : file.all<SetAside>()) {
+        const std::string about = "frames set aside #" + std::to_string(each.id.number);
+        if (each.became.has_value() != each.becameOn.has_value())
+            findings.push_back({about, "what became of them and its day do not go together"});
+        const auto run = file.find(each.extraction);
+        if (run && run->closed && !each.became)
+            findings.push_back({about, "their run is closed, and nothing became of them"});
+    }
+    std::set<std::pair<std::int64_t, std::int64_t>> hung;
+    for (const SlotFrame& each : file.all<SlotFrame>())
+        if (!hung.emplace(each.load.number, each.slot.value()).second)
+            findings.push_back({"load #" + std::to_string(each.load.number),
+                                "two frames hang in slot " + std::to_string(each.slot.value())});
+}
+
+void auditPegs(const Read& file, std::vector<AuditFinding>& findings) {
+    const auto pegs = file.all<Peg>();
+    for (std::size_t i = 0; i < pegs.size(); ++i)
+        for (std::size_t j = 0; j < i; ++j) {
+            const Peg& first = pegs[i].on < pegs[j].on ? pegs[i] : pegs[j];
+            const Peg& second = pegs[i].on < pegs[j].on ? pegs[j] : pegs[i];
+            const std::string about = nameOf(file, Peg::table, second.id.number);
+            if (first.number == second.number && (!first.off || second.on <= *first.off))
+                findings.push_back({about, "it is on two boxes on " + isoText(second.on)});
+            if (first.box && first.box == second.box && (!first.off || second.on < *first.off))
+                findings.push_back({about, "its box carries another peg too"});
+        }
+}
+
+void auditBoards(const Read& file, std::vector<AuditFinding>& findings) {
+    for (const ClearerBoard& board : file.all<ClearerBoard>())
+        for (const ClearerBoard& other : file.where<ClearerBoard>({is("hive", board.hive)}))
+            if (other.id.number < board.id.number && (!other.off || board.on < *other.off) &&
+                (!board.off || other.on < *board.off))
+                findings.push_back({"hive " + nameOf(file, Hive::table, board.hive.number),
+                                    "two clearer boards are in it"});
+}
+
 }  // namespace
 
 std::vector<AuditFinding> audit(const Read& file) {
@@ -111,6 +155,9 @@ std::vector<AuditFinding> audit(const Read& file) {
     auditBoxes(file, findings);
     auditFrames(file, findings);
     auditReviews(file, findings);
+    auditRoom(file, findings);
+    auditPegs(file, findings);
+    auditBoards(file, findings);
     if (const auto broken = Journal(file.database()).firstBroken())
         findings.push_back({"journal " + std::to_string(*broken),
                             "its digest does not follow from the rows before: it was altered"});

@@ -123,6 +123,11 @@ const char* refusalText(const Refusal& refusal) {
                     "{held}: held comb does not share the freezer with other comb. Put it in by "
                     "itself, or not at all: cold does not cure foulbrood.");
             if (has("bar")) return barText(refusal.value("bar"));
+            if (has("other_kind"))
+                return QT_TRANSLATE_NOOP("refusals",
+                                         "{kind} ({slots} in the machine) and {other_kind} "
+                                         "({other_slots}) do not hang in "
+                                         "it together. Spin them in loads of their own.");
             if (has("one"))
                 return QT_TRANSLATE_NOOP(
                     "refusals",
@@ -138,6 +143,14 @@ const char* refusalText(const Refusal& refusal) {
                 return QT_TRANSLATE_NOOP("refusals",
                                          "%1: no disease is suspected in {name}, so it has no "
                                          "contacts to hold. Hold it back first.");
+            if (refusal.value("lacks") == "peg")
+                return QT_TRANSLATE_NOOP(
+                    "refusals",
+                    "No box carries peg {name} on that day. Clip it to its box first, also where "
+                    "nobody knows the box; or look for a slip of the pen.");
+            if (refusal.value("lacks") == "board")
+                return QT_TRANSLATE_NOOP(
+                    "refusals", "No clearer board is in {name} on that day. Look at the hive.");
             return has("choices")
                        ? QT_TRANSLATE_NOOP("refusals",
                                            "%1: nothing is called {name}. It may be: {choices}.")
@@ -149,6 +162,29 @@ const char* refusalText(const Refusal& refusal) {
                 "refusals",
                 "%1: there are {count} called {name}. Say which, for instance with its yard.");
         case Code::Taken:
+            if (has("pegged"))
+                return QT_TRANSLATE_NOOP("refusals",
+                                         "Peg {name} is on {pegged} since {since}. On one day a "
+                                         "number is one box: take another peg, or take that one "
+                                         "off; it is free the day after.");
+            if (has("pegged_of"))
+                return QT_TRANSLATE_NOOP("refusals",
+                                         "Peg {name} is on a box of {pegged_of} since {since}. On "
+                                         "one day a number is one box: take another peg, or take "
+                                         "that one off; it is free the day after.");
+            if (has("pegged_unknown"))
+                return QT_TRANSLATE_NOOP("refusals",
+                                         "Peg {name} is on a box nobody knows since {since}. On "
+                                         "one day a number is one box: take another peg, or take "
+                                         "that one off; it is free the day after.");
+            if (has("carries"))
+                return QT_TRANSLATE_NOOP("refusals",
+                                         "{name} carries peg {carries} that day. Use that number, "
+                                         "or take it off first.");
+            if (has("board"))
+                return QT_TRANSLATE_NOOP("refusals",
+                                         "{name} has had a clearer board in since {since}. Take it "
+                                         "out first.");
             return QT_TRANSLATE_NOOP(
                 "refusals",
                 "%1: {name} is in use. Choose another mark, or close the old one first.");
@@ -162,6 +198,13 @@ const char* refusalText(const Refusal& refusal) {
                 "refusals",
                 "%1: nobody has recorded the measures of {name}. Measure it, then ask again.");
         case Code::TooMany:
+            if (has("slots_of"))
+                return QT_TRANSLATE_NOOP(
+                    "refusals",
+                    "{found} frames do not hang in the {slots_of}: it has {most} slots. Put what "
+                    "is "
+                    "over into the next load; if the machine has more, write that down with the "
+                    "equipment.");
             if (has("frames_of"))
                 return QT_TRANSLATE_NOOP(
                     "refusals",
@@ -175,6 +218,12 @@ const char* refusalText(const Refusal& refusal) {
             return QT_TRANSLATE_NOOP(
                 "refusals", "%1: {name} is closed. Take an earlier day, or open a new one.");
         case Code::NotClosed:
+            if (has("aside"))
+                return QT_TRANSLATE_NOOP(
+                    "refusals",
+                    "{name}: frames still lie set aside ({aside} of them). Say what became of "
+                    "them, "
+                    "spun again, given back, put away, melted or fed back; then close the run.");
             return QT_TRANSLATE_NOOP("refusals", "%1: {name} is not empty. Move its boxes first.");
         case Code::BeforeItBegan:
             return QT_TRANSLATE_NOOP("refusals", "%1 is before it existed, {since}.");

@@ -1,6 +1,11 @@
 #include <benchmark/benchmark.h>
 
+#include <algorithm>
+#include <random>
+#include <string>
+
 #include "core/trade/extractor/balance.h"
+#include "core/trade/extractor/heft.h"
 #include "tests/bench/benches.h"
 #include "tests/bench/ratio_table.h"
 #include "tests/bench/stopwatch.h"
@@ -46,9 +51,81 @@ void balanceSets(benchmark::State& state, std::size_t frames) {
                 largest(times) / balanceGoalMs, atMost(1));
 }
 
+/// One frame of the screen.
+constexpr double screenFrameMs = 16;
+constexpr int typedSets = 200;
+
+void tellTyped(benchmark::State& state, const std::string& what, const std::vector<double>& times) {
+    const std::string goal = milliseconds(screenFrameMs);
+    state.counters["worst_ms"] = largest(times);
+    table().add(what + ": median", milliseconds(median(times)), goal, median(times) / screenFrameMs,
+                atMost(1));
+    table().add(what + ": worst of " + std::to_string(times.size()), milliseconds(largest(times)),
+                goal, largest(times) / screenFrameMs, atMost(1));
+}
+
+/// A load arranged anew after each frame that comes off the fork, 1 to 12.
+template <class Next, class Arrange>
+void typedFrames(benchmark::State& state, const std::string& what, Next nextFrame,
+                 Arrange arrange) {
+    std::mt19937 generator(20270729);
+    std::vector<double> times;
+    for (auto each : state) {
+        (void)each;
+        std::vector<LoadedFrame> frames;
+        double all = 0;
+        for (int n = 0; n < 12; ++n) {
+            frames.push_back(nextFrame(generator));
+            const Stopwatch watch;
+            const auto balance = arrange(frames);
+            times.push_back(watch.ms());
+            all += times.back();
+            if (balance) continue;
+            state.SkipWithError("a load was refused");
+            table().addUnmeasured(what, "a load was refused");
+            return;
+        }
+        state.SetIterationTime(all / 1000);
+    }
+    tellTyped(state, what, times);
+}
+
+void typedBenches() {
+    const auto proof = [](const std::vector<LoadedFrame>& frames) {
+        return balanceLoad(12, frames);
+    };
+    const auto atOnce = [](const std::vector<LoadedFrame>& frames) {
+        return balanceAtOnce(12, frames);
+    };
+    // Honey 1450 ± 360 g a frame.
+    const auto letter =
+        [classes = *heftClasses({1450, 360}, 1450 * heftDoubtShare)](std::mt19937& generator) {
+            return framesOfLetters(std::string(1, "hml"[generator() % 3]), classes, {600, 30, {}})
+                ->front();
+        };
+    const auto weighed = [](std::mt19937& generator) {
+        const double honey = std::normal_distribution<double>(1450, 360)(generator);
+        return LoadedFrame{600 + std::max(0.0, honey), 600};
+    };
+    const auto add = [](const char* name, auto run) {
+        benchmark::RegisterBenchmark(name, run)->Iterations(typedSets)->UseManualTime()->Unit(
+            benchmark::kMillisecond);
+    };
+    add("balance/letters", [=](benchmark::State& state) {
+        typedFrames(state, "after each letter, with the proof", letter, proof);
+    });
+    add("balance/weighed_at_once", [=](benchmark::State& state) {
+        typedFrames(state, "after each mass typed, first answer", weighed, atOnce);
+    });
+    add("balance/weighed", [=](benchmark::State& state) {
+        typedFrames(state, "after each mass typed, with the proof", weighed, proof);
+    });
+}
+
 }  // namespace
 
 void addBalanceBenches() {
+    typedBenches();
     for (const std::size_t frames : {std::size_t{12}, std::size_t{9}})
         benchmark::RegisterBenchmark(("balance/" + std::to_string(frames)).c_str(), balanceSets,
                                      frames)

@@ -40,6 +40,27 @@ TEST_F(FreezerCommand, SaysWhatIsInAndWhatComesNext) {
                                testing::HasSubstr("0 °C is no kill"), testing::HasSubstr("D2 10")));
 }
 
+TEST_F(FreezerCommand, SaysWhy) {
+    const QJsonArray why =
+        on("freezer", {"--json", "--why", "--day", "2028-01-11"}).object()["why"].toArray();
+    ASSERT_EQ(why.size(), 3) << "what it takes, the rounds, the round that is in";
+    const auto step = [&](int figure, const char* what) {
+        for (const QJsonValue& each : why[figure].toObject()["steps"].toArray())
+            if (each.toObject()["what"].toString() == QLatin1String(what)) return each.toObject();
+        return QJsonObject();
+    };
+    EXPECT_EQ(step(0, "freezer_litres")["value"].toDouble(), 100);
+    EXPECT_NE(step(0, "freezer_fill_share")["source"].toString(), QString());
+    EXPECT_EQ(step(1, "freezer_hours")["value"].toDouble(), 48);
+    EXPECT_NE(step(1, "freezer_hours")["source"].toString(), QString());
+    EXPECT_EQ(step(2, "temperature_c")["value"].toDouble(), -18);
+    EXPECT_GT(step(2, "core_lag_hours")["value"].toDouble(), 0);
+    EXPECT_EQ(why[2].toObject()["what"].toString().left(8), QStringLiteral("Round of"));
+    EXPECT_THAT(on("freezer", {"--why", "--day", "2028-01-11"}).out.toStdString(),
+                testing::HasSubstr("COLOSS BEEBOOK"));
+    EXPECT_FALSE(on("freezer", {"--json", "--day", "2028-01-11"}).object().contains("why"));
+}
+
 TEST_F(FreezerCommand, TellsTheDangerInSeptember) {
     const auto danger = on("freezer", {"--json", "--day", "2028-09-10"})
                             .object()

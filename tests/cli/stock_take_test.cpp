@@ -125,7 +125,10 @@ TEST_F(StockTake, KeepsItsKeys) {
               "held in_repair in_use item need pack packs shed_counted short short_after_repairs "
               "short_after_repairs_at_most short_at_most there");
     const QJsonObject stock = json("stock");
-    EXPECT_EQ(keys(stock), "as_of boxes colonies equipment frames");
+    EXPECT_EQ(keys(stock), "as_of boxes colonies equipment frames stacks");
+    EXPECT_EQ(keys(stock.value(QLatin1String("stacks")).toArray().first().toObject()),
+              "boxes boxes_not_measured boxes_not_weighed caution full_box heaviest height_mm "
+              "litres mass_g place stack");
     EXPECT_EQ(keys(line(stock, "boxes", "box", "LANG10-MED")),
               "box held in_all in_freezer in_nests in_store lent name needs_repair not_counted "
               "on_empty_hives sound supers_on to_scrape usable usable_once_repaired "

@@ -30,7 +30,15 @@ TEST_F(YieldsCommand, AnswersWithAYearBesideAnother) {
     EXPECT_TRUE(answer["from_paper_g"].isNull());
     EXPECT_FALSE(answer.contains("why"));
     const QJsonArray got = answer["reckoned_and_got"].toArray();
-    ASSERT_EQ(got.size(), 3);
+    ASSERT_EQ(got.size(), 4);
+    const QJsonObject learned = got[0].toObject()["learned"].toObject();
+    EXPECT_EQ(learned["by"].toString(), QStringLiteral("weighted with published"));
+    EXPECT_EQ(learned["seen"].toInt(), 5);
+    EXPECT_NEAR(learned["published"].toDouble(), 1858.3, 0.1);
+    EXPECT_NEAR(learned["value"].toDouble(), 1881.3, 0.1);
+    EXPECT_TRUE(got[0].toObject()["yard"].isNull());
+    EXPECT_TRUE(got[3].toObject()["offered"].isNull()) << "the eye replaces nothing";
+    EXPECT_TRUE(got[3].toObject()["learned"].isNull());
     EXPECT_EQ(got[0].toObject()["offered"].toDouble(), 1880);
     EXPECT_EQ(got[0].toObject()["offered_from"].toString(), QStringLiteral("2028-01-01"));
     const QJsonObject far =
@@ -38,6 +46,21 @@ TEST_F(YieldsCommand, AnswersWithAYearBesideAnother) {
     EXPECT_EQ(far["before_g"].toInt(), 62000);
     EXPECT_EQ(far["before_from_paper_g"].toInt(), 62000);
     EXPECT_EQ(on("yields", {"--beside", "last"}).exit, cli::WrongUsage);
+}
+
+TEST_F(YieldsCommand, BeforeTheYearHasHoneyTheLastHarvestAnswers) {
+    clock.set("2028-01-20");
+    const QJsonObject answer = on("yields", {"--json"}).object();
+    EXPECT_EQ(answer["season"].toInt(), 2027);
+    EXPECT_EQ(answer["instead_of"].toInt(), 2028);
+    EXPECT_EQ(answer["honey_g"].toInt(), 88800);
+    EXPECT_NE(on("yields").out.indexOf("No honey in 2028 yet; this is 2027, the last harvest."),
+              -1);
+    const QJsonObject asked = on("yields", {"--season", "2028", "--json"}).object();
+    EXPECT_EQ(asked["season"].toInt(), 2028);
+    EXPECT_TRUE(asked["instead_of"].isNull());
+    clock.set("2027-11-20");
+    EXPECT_TRUE(on("yields", {"--json"}).object()["instead_of"].isNull());
 }
 
 TEST_F(YieldsCommand, ARunIsNoYear) {

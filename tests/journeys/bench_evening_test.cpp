@@ -11,6 +11,7 @@
 #include "core/places/frame_ledger.h"
 #include "core/places/needs.h"
 #include "tests/support/in_window.h"
+#include "ui/shell/place_head.h"
 #include "ui/storeroom/storeroom_place.h"
 
 namespace combwright {
@@ -131,6 +132,114 @@ TEST_F(BenchEvening, AFrameIsPointedAtByArrowsLettersAndDigits) {
         << session.lastTold().toStdString();
 }
 
+TEST_F(BenchEvening, ADigitIsAMarkOnlyWhereAMarkGoesOnSo) {
+    const auto line = [&] { return place->bench().line().text().toStdString(); };
+    type(QStringLiteral("m14"));
+    EXPECT_EQ(mark(), "M14");
+    EXPECT_EQ(line(), "");
+    type(QStringLiteral("7 keep, 2 t"));
+    EXPECT_EQ(mark(), "M14");
+    EXPECT_EQ(line(), "7 keep, 2 t") << "not a key of it is lost, however fast it is typed";
+    press(Qt::Key_Return);
+    EXPECT_EQ(seen("M14"), ".......TT");
+    type(QStringLiteral("d4"));
+    EXPECT_EQ(mark(), "D4");
+    type(QStringLiteral("10"));
+    EXPECT_EQ(line(), "10");
+    press(Qt::Key_Escape);
+    EXPECT_EQ(line(), "");
+}
+
+TEST_F(BenchEvening, ALetterAndADigitAreWhatIsSeenAndItsVerdict) {
+    const auto steps = session.season().history().size();
+    type(QStringLiteral("w6"));
+    EXPECT_EQ(place->bench().line().text(), QStringLiteral("1 W6")) << "no mark begins with W";
+    EXPECT_TRUE(place->bench()
+                    .findChild<QLabel*>(QStringLiteral("bench_echo"))
+                    ->text()
+                    .contains(QStringLiteral("web of moth: melt")));
+    EXPECT_EQ(session.season().history().size(), steps) << "nothing is kept before Enter";
+    type(QStringLiteral(", 8 keep"));
+    press(Qt::Key_Return);
+    EXPECT_EQ(seen("M01"), "........W");
+    EXPECT_EQ(mark(), "M02");
+    // A frame clicked on is pointed at as one gone to by arrows.
+    QTest::mouseClick(place->board().viewport(), Qt::LeftButton, {},
+                      place->board().rectOf(box("M03").id, 4).center());
+    ASSERT_TRUE(place->atFrame());
+    type(QStringLiteral("d7"));
+    const auto at =
+        session.read().first<Frame>({is("box", box("M03").id), is("position", Count(5))});
+    ASSERT_TRUE(at);
+    EXPECT_EQ(at->faults, "D") << "and not the mark of a deep";
+    EXPECT_EQ(at->verdict, Verdict::Hold);
+    EXPECT_EQ(mark(), "M03");
+    press(Qt::Key_Right);
+    type(QStringLiteral("v8"));
+    const auto next =
+        session.read().first<Frame>({is("box", box("M03").id), is("faults", std::string("V"))});
+    ASSERT_TRUE(next);
+    EXPECT_EQ(next->verdict, Verdict::Burn);
+    // Beside its frames the box is meant again.
+    const QRect row = place->board().rectOf(box("M03").id);
+    QTest::mouseClick(place->board().viewport(), Qt::LeftButton, {},
+                      row.topLeft() + QPoint(8, row.height() / 2));
+    EXPECT_FALSE(place->atFrame());
+    type(QStringLiteral("k"));
+    EXPECT_EQ(place->bench().line().text(), QStringLiteral("k")) << "shown, and not read as counts";
+    press(Qt::Key_Return);
+    EXPECT_EQ(mark(), "M03");
+}
+
+TEST_F(BenchEvening, FiltersAndGroupsAreReachedByKeyAndLeftByEscape) {
+    type(QStringLiteral("7 keep, 1 w, 1 v"));
+    press(Qt::Key_Return);
+    const auto pressWith = [&](Qt::Key key) { QTest::keyClick(focus(), key, Qt::ControlModifier); };
+    const auto name = [&] { return focus()->objectName().toStdString(); };
+    pressWith(Qt::Key_F);
+    EXPECT_EQ(name(), "filter_kind");
+    std::set<std::string> met;
+    for (int i = 0; i < 12 && name() != "frame_board"; ++i) {
+        met.insert(name());
+        QTest::keyClick(focus(), Qt::Key_Tab);
+    }
+    for (const char* each :
+         {"filter_kind", "filter_state", "filter_verdict", "filter_place", "filter_not_frozen",
+          "filter_not_reviewed", "filter_on_hives", "filter_group"})
+        EXPECT_TRUE(met.contains(each)) << each;
+    place->board().setFocus();
+    const auto all = place->board().board().shown;
+    pressWith(Qt::Key_F);
+    QTest::keyClick(focus(), Qt::Key_Tab);
+    ASSERT_EQ(name(), "filter_state");
+    QTest::keyClick(focus(), Qt::Key_W);
+    EXPECT_EQ(place->board().board().shown, 1);
+    EXPECT_EQ(name(), "filter_state") << "one stays at the choice";
+    press(Qt::Key_Escape);
+    EXPECT_TRUE(place->board().hasFocus());
+    pressWith(Qt::Key_Backspace);
+    EXPECT_EQ(place->board().board().shown, all);
+    pressWith(Qt::Key_G);
+    ASSERT_EQ(name(), "filter_group");
+    press(Qt::Key_Down);
+    EXPECT_EQ(place->board().board().group(), BoardGroup::Kind);
+    press(Qt::Key_Escape);
+    EXPECT_TRUE(place->board().hasFocus());
+    pressWith(Qt::Key_L);
+    ASSERT_TRUE(place->counts().hasFocus());
+    press(Qt::Key_Return);
+    EXPECT_TRUE(place->board().board().filter.narrows());
+    press(Qt::Key_Escape);
+    EXPECT_TRUE(place->board().hasFocus());
+    // Each key is said where one looks for it.
+    for (const char* key : {"Ctrl+F", "Ctrl+G", "Ctrl+L", "Ctrl+Backspace"})
+        EXPECT_TRUE(place->help().contains(QLatin1String(key))) << key;
+    EXPECT_EQ(place->hints().front().key, QStringLiteral("Ctrl+F"));
+    EXPECT_TRUE(place->findChild<QWidget*>(QStringLiteral("filter_group"))
+                    ->toolTip()
+                    .contains(QStringLiteral("Ctrl+G")));
+}
+
 TEST_F(BenchEvening, ChosenBoxesAreJudgedAtOnceAndTakenBackInOneStep) {
     QTest::keyClick(focus(), Qt::Key_Down, Qt::ShiftModifier);
     QTest::keyClick(focus(), Qt::Key_Down, Qt::ShiftModifier);
@@ -185,6 +294,20 @@ TEST_F(BenchEvening, ALineHalfTypedStaysWithItsBoxUntilItIsKeptOrLeft) {
     type(QStringLiteral("9 keep"));
     press(Qt::Key_Escape);
     EXPECT_TRUE(held().empty()) << "left by Escape";
+}
+
+TEST_F(BenchEvening, AtTwiceTheTextTheHeadStillSaysAllOfIt) {
+    auto* head = window->findChild<PlaceHeadBar*>();
+    ASSERT_NE(head, nullptr);
+    const int high = head->height();
+    QTest::keyClick(focus(), Qt::Key_A, Qt::ControlModifier);
+    EXPECT_TRUE(head->showsAll());
+    EXPECT_EQ(head->height(), high) << "choosing moves nothing";
+    setTextSize(2.0);
+    QApplication::processEvents();
+    EXPECT_TRUE(head->showsAll());
+    EXPECT_GT(head->height(), 2 * high) << "the number has a line of its own";
+    EXPECT_LT(head->button()->geometry().bottom(), head->height() / 2) << "level with the title";
 }
 
 TEST_F(BenchEvening, TabGoesRoundAndIsNeverTrapped) {

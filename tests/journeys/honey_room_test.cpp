@@ -429,6 +429,8 @@ TEST_F(InTheHoneyRoom, ADayIsEnteredAfterwardsByKeyboardAlone) {
         QTest::keyClick(form.focusWidget(), Qt::Key_Return);  // no further box
         QTest::keyClick(form.focusWidget(), Qt::Key_Return);
         QTest::keyClick(form.focusWidget(), Qt::Key_Return);
+        EXPECT_EQ(form.focusWidget()->objectName(), QStringLiteral("buckets"));
+        QTest::keyClick(form.focusWidget(), Qt::Key_Return);  // not all in one line
         EXPECT_EQ(form.focusWidget()->objectName(), QStringLiteral("bucket"));
         next(QStringLiteral("all"));
         next(QStringLiteral("66.0"));

@@ -71,6 +71,22 @@ TEST(HoneyRoomReference, SwapsAndTheChangeOfLot) {
     }
 }
 
+// Worked by hand. Until 100 minutes four loads ended as planned, but only 60 of 66 frames are
+// uncapped, and the fifth load turns since 92, to 107. Hill's last three frames are ready at 104.5,
+// spun 107 to 122. Creek's loads are ready at 122.5, 140.5, 158.5 and 172, and end at 137.5, 155.5,
+// 173.5 and, after the machine is free, 188.5.
+TEST(HoneyRoomReference, TheDayAgainstTheClock) {
+    const auto rest = planSoFar(augustLots(), augustRates(), {100, 60, {33, 51, 69, 87}, 92.0});
+    ASSERT_TRUE(rest);
+    EXPECT_EQ(rest->loadsLeft, 6);
+    EXPECT_EQ(rest->framesToUncap, 48);
+    const double ends[] = {107, 122, 137.5, 155.5, 173.5, 188.5};
+    ASSERT_EQ(rest->timeline.size(), 6U);
+    for (std::size_t i = 0; i < 6; ++i) EXPECT_NEAR(rest->timeline[i].spinEnd, ends[i], 1e-9);
+    EXPECT_NEAR(rest->behindMin, 8.5, 1e-9);
+    EXPECT_NEAR(rest->dayMin, 315 + 8.5, 1e-9);
+}
+
 double yieldKilos(const YieldShares& shares, const std::string& hive) {
     for (const auto& line : shares.hives)
         if (line.hive == hive) return line.honey.kilograms();

@@ -10,6 +10,7 @@
 #include "core/storage/audit.h"
 #include "core/storage/queries/names.h"
 #include "core/storage/queries/yards.h"
+#include "core/words/words.h"
 #include "tests/support/support.h"
 
 namespace combwright::test {
@@ -36,6 +37,12 @@ class DeedsTest : public SeasonTest {
     std::string refusalValue(std::string_view line, std::string_view value) {
         const PlayResult result = play(season, line);
         return result.stopped ? std::string(result.stopped->refusal.value(value)) : "kept";
+    }
+
+    /// What the person is told of a line that is refused.
+    QString told(std::string_view line) {
+        const PlayResult result = play(season, line);
+        return result.stopped ? sentence(result.stopped->refusal) : QString();
     }
 
     const Read& file() const { return season.read(); }

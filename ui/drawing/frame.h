@@ -23,6 +23,7 @@ struct FrameShape {
     double bottomBarLength = 446.1;
     double combWidth = 428.6;  ///< between the end bars
     double combHeight = 130.2;
+    bool operator==(const FrameShape&) const = default;
 };
 
 enum class CombState {

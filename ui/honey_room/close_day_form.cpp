@@ -6,12 +6,10 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
-#include "core/places/bucket_sheet.h"
 #include "core/storage/queries/names.h"
 #include "core/storage/queries/yards.h"
 #include "core/words/day_words.h"
 #include "core/words/figures.h"
-#include "core/words/room_line.h"
 #include "core/words/words.h"
 
 namespace combwright {
@@ -23,12 +21,17 @@ QString typedAgain(const std::optional<Known<Mass>>& mass) {
     return (mass->how == How::ByEye ? QStringLiteral("~") : QString()) + massTyped(*mass->value);
 }
 
-std::optional<double> readGrams(const QLineEdit* edit) {
-    const auto mass = typedReading(edit->text());
-    return mass ? mass->middle() : std::nullopt;
-}
-
 bool isEmpty(const QLineEdit* edit) { return edit->text().trimmed().isEmpty(); }
+
+/// "H1, 9 frames, 85 % full": by these it is shared out where nobody weighs.
+QString aboutBox(const Read& file, const RoomBox& box, Day on) {
+    QString text = box.hive.empty() ? CloseDayForm::tr("hive ?") : fromUtf8(box.hive);
+    if (box.frames) text += CloseDayForm::tr(", %1 frames").arg(*box.frames);
+    if (const auto filled = fillOfBox(file, box, on); filled && filled->middle())
+        text += CloseDayForm::tr(", %1 % full")
+                    .arg(QLocale().toString(*filled->middle() / 100.0, 'f', 0));
+    return text;
+}
 
 }  // namespace
 
@@ -41,9 +44,10 @@ CloseDayForm::CloseDayForm(Session& session, std::optional<Id<Extraction>> run, 
     auto* head = new QGridLayout;
     buildHead(head);
     column->addLayout(head);
-    auto* hint = new QLabel(tr("Enter goes on to the next field, Ctrl+Enter keeps and closes. What "
-                               "nobody weighed may stay empty; ~21 is by eye, ? nobody knows."),
-                            this);
+    auto* hint =
+        new QLabel(tr("Enter goes on, / to the next block, + or Ctrl+Enter keeps and closes. What "
+                      "nobody weighed may stay empty; ~21 is by eye, ? nobody knows."),
+                   this);
     hint->setWordWrap(true);
     hint->setFont(session.look().font(TextSize::Note));
     column->addWidget(hint);
@@ -54,12 +58,33 @@ CloseDayForm::CloseDayForm(Session& session, std::optional<Id<Extraction>> run, 
     m_inside = new QWidget(scroll);
     auto* inside = new QVBoxLayout(m_inside);
     inside->setContentsMargins(0, 0, session.look().space(12), 0);
-    const auto title = [&](const QString& text) {
-        auto* label = new QLabel(text, m_inside);
-        label->setFont(session.look().font(TextSize::Head, true));
-        inside->addWidget(label);
-    };
-    title(tr("Boxes"));
+    buildBoxes(inside);
+    buildBuckets(inside);
+    buildPile(inside);
+    inside->addStretch(1);
+    scroll->setWidget(m_inside);
+    column->addWidget(scroll, 1);
+    buildFoot(column);
+    connect(&session, &Session::told, this, [this](const QString& text, bool bad) {
+        if (bad) sayBad(text);
+    });
+    const QSize room = parent ? parent->window()->size() : QSize(1000, 700);
+    resize(std::min(session.look().space(660), room.width() - 20),
+           std::min(session.look().space(680), room.height() - 20));
+    takeYard();
+    setTabs();
+    judge();
+    beginWhereMissing();
+}
+
+QLabel* CloseDayForm::blockHead(const QString& text) {
+    auto* label = new QLabel(text, m_inside);
+    label->setFont(m_session.look().font(TextSize::Head, true));
+    return label;
+}
+
+void CloseDayForm::buildBoxes(QVBoxLayout* inside) {
+    inside->addWidget(blockHead(tr("Boxes")));
     m_boxGrid = new QGridLayout;
     m_boxGrid->setColumnStretch(1, 3);
     m_boxGrid->setColumnStretch(2, 2);
@@ -69,55 +94,100 @@ CloseDayForm::CloseDayForm(Session& session, std::optional<Id<Extraction>> run, 
     for (int i = 0; i < boxHeads.size(); ++i)
         m_boxGrid->addWidget(new QLabel(boxHeads[i], m_inside), 0, i);
     inside->addLayout(m_boxGrid);
-    const RoomBoxes room = roomBoxes(session.read(), run, session.clock().today());
+    const RoomBoxes room = roomBoxes(m_session.read(), m_run, m_session.clock().today());
     for (const auto* list : {&room.waiting, &room.wet})
         for (const RoomBox& box : *list) addBoxRow(box, true);
     addBoxRow({}, false);
-    title(tr("Buckets"));
+}
+
+void CloseDayForm::buildBuckets(QVBoxLayout* inside) {
+    inside->addWidget(blockHead(tr("Buckets")));
+    auto* line = new QGridLayout;
+    line->setColumnStretch(1, 1);
+    m_bucketLine = field("buckets", tr("All buckets in one line"), {});
+    m_bucketLine->setPlaceholderText(tr("6 full, 1 half · 6 13.0, half · by the pad 6.5* or 6*13"));
+    auto* lineLabel = new QLabel(tr("&All in one line"), m_inside);
+    lineLabel->setBuddy(m_bucketLine);
+    line->addWidget(lineLabel, 0, 0);
+    line->addWidget(m_bucketLine, 0, 1);
+    m_filled = new QLabel(m_inside);
+    m_filled->setObjectName(QStringLiteral("filled"));
+    m_filled->setWordWrap(true);
+    line->addWidget(m_filled, 1, 1);
+    inside->addLayout(line);
     m_bucketGrid = new QGridLayout;
     m_bucketGrid->setColumnStretch(1, 3);
     m_bucketGrid->setColumnStretch(2, 2);
-    const QStringList bucketHeads{tr("bucket"), tr("%1, or half, 60 %").arg(massUnit()),
+    const QStringList bucketHeads{tr("or one by one"), tr("%1, or half, 60 %").arg(massUnit()),
                                   tr("water, %")};
     for (int i = 0; i < bucketHeads.size(); ++i)
         m_bucketGrid->addWidget(new QLabel(bucketHeads[i], m_inside), 0, i);
     inside->addLayout(m_bucketGrid);
     QString cappings;
-    if (run) {
-        for (const Bucket& bucket : session.read().where<Bucket>({is("extraction", *run)}))
+    if (m_run) {
+        for (const Bucket& bucket : m_session.read().where<Bucket>({is("extraction", *m_run)}))
             addBucketRow(
                 fromUtf8(bucket.mark.text()), typedAgain(bucket.net),
                 bucket.water ? QLocale().toString(bucket.water->percent(), 'f', 1) : QString(),
                 true);
-        cappings = typedAgain(session.read().find(*run)->cappings);
+        cappings = typedAgain(m_session.read().find(*m_run)->cappings);
     }
     addBucketRow({}, {}, {}, false);
     auto* rest = new QGridLayout;
     rest->setColumnStretch(1, 1);
-    m_cappings = field("cappings", tr("Wet cappings, %1").arg(massUnit()), cappings);
+    m_cappings =
+        field("cappings", tr("Wet cappings, %1, or how full the tub is").arg(massUnit()), cappings);
+    m_cappings->setPlaceholderText(tr("11.0, or half for half a tub"));
     auto* cappingsLabel = new QLabel(tr("Wet &cappings, %1").arg(massUnit()), m_inside);
     cappingsLabel->setBuddy(m_cappings);
     rest->addWidget(cappingsLabel, 0, 0);
     rest->addWidget(m_cappings, 0, 1);
     inside->addLayout(rest);
-    inside->addStretch(1);
-    scroll->setWidget(m_inside);
-    column->addWidget(scroll, 1);
+}
+
+void CloseDayForm::buildPile(QVBoxLayout* inside) {
+    const auto pile = m_run ? pileOf(m_session.read(), *m_run) : std::vector<AsidePile>{};
+    if (pile.empty()) return;
+    inside->addWidget(blockHead(tr("Set aside: what became of it?")));
+    auto* grid = new QGridLayout;
+    grid->setColumnStretch(0, 1);
+    for (const AsidePile& each : pile) {
+        PileRow row{each, new QComboBox(m_inside)};
+        row.became->setObjectName(QStringLiteral("became"));
+        row.became->setAccessibleName(tr("%1: what became of it").arg(each.text));
+        row.became->setMinimumHeight(m_session.look().space(30));
+        row.became->addItem(tr("still there"));
+        // The number is the key that chooses it.
+        for (std::size_t i = 0; i < Choices<AsideBecame>::words.size(); ++i)
+            row.became->addItem(
+                QStringLiteral("%1  %2").arg(i + 1).arg(word(Choices<AsideBecame>::words[i])));
+        row.became->installEventFilter(this);
+        connect(row.became, &QComboBox::currentIndexChanged, this, [this] { judge(); });
+        const int at = grid->rowCount();
+        grid->addWidget(new QLabel(each.text, m_inside), at, 0);
+        grid->addWidget(row.became, at, 1);
+        m_pile.push_back(row);
+    }
+    inside->addLayout(grid);
+}
+
+void CloseDayForm::buildFoot(QVBoxLayout* column) {
     m_how = new QLabel(this);
     m_how->setObjectName(QStringLiteral("how_it_closes"));
     m_how->setWordWrap(true);
-    m_how->setFont(session.look().font(TextSize::Head));
+    m_how->setFont(m_session.look().font(TextSize::Head));
     column->addWidget(m_how);
     auto* buttons = new QHBoxLayout;
     m_cancel = new QPushButton(tr("Not now"), this);
     m_keep = new QPushButton(tr("Keep, close later"), this);
     m_keep->setObjectName(QStringLiteral("keep"));
-    m_close = new QPushButton(tr("Keep and close"), this);
+    m_close = new QPushButton(tr("Keep and close  +"), this);
     m_close->setObjectName(QStringLiteral("keep_and_close"));
     m_close->setProperty("primary", true);
     for (QPushButton* button : {m_cancel, m_keep, m_close}) {
         button->setAutoDefault(false);
-        button->setMinimumHeight(session.look().target(true));
+        button->setMinimumHeight(m_session.look().target(true));
+        button->installEventFilter(this);
     }
     buttons->addWidget(m_cancel);
     buttons->addStretch(1);
@@ -127,26 +197,21 @@ CloseDayForm::CloseDayForm(Session& session, std::optional<Id<Extraction>> run, 
     connect(m_cancel, &QPushButton::clicked, this, &QDialog::reject);
     connect(m_keep, &QPushButton::clicked, this, [this] { keep(false); });
     connect(m_close, &QPushButton::clicked, this, [this] { keep(true); });
-    connect(&session, &Session::told, this, [this](const QString& text, bool bad) {
-        if (bad) sayBad(text);
+}
+
+void CloseDayForm::beginWhereMissing() {
+    const bool anyWeighed = std::any_of(m_boxes.begin(), m_boxes.end(), [](const BoxRow& row) {
+        return row.box.gross || row.box.wet;
     });
-    const QSize room2 = parent ? parent->window()->size() : QSize(1000, 700);
-    resize(std::min(session.look().space(620), room2.width() - 20),
-           std::min(session.look().space(640), room2.height() - 20));
-    setTabs();
-    judge();
-    if (!m_run) {
-        m_lot->setFocus();
-    } else {
-        // Where something is missing one begins.
+    // With nothing typed yet: at the ticks, one key before the buckets.
+    if (!anyWeighed)
         for (const BoxRow& row : m_boxes)
-            for (QLineEdit* edit : {row.full, row.wet})
-                if (isEmpty(edit)) {
-                    edit->setFocus();
-                    return;
-                }
-        m_cappings->setFocus();
-    }
+            if (row.in && !row.in->isHidden()) return row.in->setFocus();
+    if (!m_run) return m_lot->setFocus();
+    for (const BoxRow& row : m_boxes)
+        for (QLineEdit* edit : {row.full, row.wet})
+            if (!edit->isHidden() && isEmpty(edit)) return edit->setFocus();
+    m_cappings->setFocus();
 }
 
 QLineEdit* CloseDayForm::field(const char* name, const QString& label, const QString& text) {
@@ -154,6 +219,7 @@ QLineEdit* CloseDayForm::field(const char* name, const QString& label, const QSt
     edit->setObjectName(QLatin1String(name));
     edit->setAccessibleName(label);
     edit->setMinimumHeight(m_session.look().space(30));
+    edit->installEventFilter(this);
     connect(edit, &QLineEdit::textChanged, this, [this] {
         growWhereFull();
         judge();
@@ -183,6 +249,11 @@ void CloseDayForm::buildHead(QGridLayout* grid) {
             m_yard->addItem(fromUtf8(yard.name.text()), static_cast<qlonglong>(yard.id.number));
             if (next.yard == yard.id) m_yard->setCurrentIndex(m_yard->count() - 1);
         }
+        m_yard->installEventFilter(this);
+        connect(m_yard, &QComboBox::currentIndexChanged, this, [this] {
+            takeYard();
+            judge();
+        });
         grid->addWidget(new QLabel(tr("Lot"), this), 0, 0);
         grid->addWidget(m_lot, 0, 1);
         grid->addWidget(new QLabel(tr("Yard"), this), 0, 2);
@@ -200,24 +271,30 @@ void CloseDayForm::addBoxRow(const RoomBox& box, bool known) {
     const QString called = known ? fromUtf8(box.mark) : tr("another box");
     if (!known) {
         row.mark = field("mark", tr("Mark of another box, or what is known of it"), {});
-        row.mark->setPlaceholderText(tr("another, or tag lost"));
+        row.mark->setPlaceholderText(tr("another, or tag lost 9: its frames"));
         m_boxGrid->addWidget(row.mark, line, 0, 1, 2);
     } else if (!box.entry) {
         row.in = new QCheckBox(called, m_inside);
         row.in->setObjectName(QStringLiteral("in_run"));
         row.in->setChecked(true);
         row.in->setToolTip(tr("planned: was it in this run?"));
+        row.in->installEventFilter(this);
         connect(row.in, &QCheckBox::toggled, this, [this] { judge(); });
         m_boxGrid->addWidget(row.in, line, 0);
     } else {
         auto* label = new QLabel(QStringLiteral("<b>%1</b>").arg(called.toHtmlEscaped()), m_inside);
         m_boxGrid->addWidget(label, line, 0);
     }
-    if (known)
-        m_boxGrid->addWidget(
-            new QLabel(box.hive.empty() ? tr("hive ?") : fromUtf8(box.hive), m_inside), line, 1);
-    row.full = field("full", tr("%1 full").arg(called), typedAgain(box.gross));
-    row.wet = field("wet", tr("%1 wet").arg(called), typedAgain(box.wet));
+    if (known) {
+        row.yard = yardOfBox(m_session.read(), box, m_session.clock().today());
+        row.about =
+            new QLabel(aboutBox(m_session.read(), box, m_session.clock().today()), m_inside);
+        m_boxGrid->addWidget(row.about, line, 1);
+    }
+    row.typedFull = typedAgain(box.gross);
+    row.typedWet = typedAgain(box.wet);
+    row.full = field("full", tr("%1 full").arg(called), row.typedFull);
+    row.wet = field("wet", tr("%1 wet").arg(called), row.typedWet);
     m_boxGrid->addWidget(row.full, line, 2);
     m_boxGrid->addWidget(row.wet, line, 3);
     // Shown at once, or the next Enter would pass them over.
@@ -252,7 +329,7 @@ void CloseDayForm::addBucketRow(const QString& mark, const QString& mass, const 
 }
 
 void CloseDayForm::growWhereFull() {
-    if (!m_cappings || !m_close) return;
+    if (!m_cappings || !m_close) return;  // still being built
     if (m_boxes.back().mark && !isEmpty(m_boxes.back().mark)) addBoxRow({}, false);
     if (m_buckets.back().name && !isEmpty(m_buckets.back().name)) addBucketRow({}, {}, {}, false);
     setTabs();
@@ -262,9 +339,12 @@ void CloseDayForm::setTabs() {
     std::vector<QWidget*> order{m_lot, m_yard, m_day};
     for (const BoxRow& row : m_boxes)
         order.insert(order.end(), {row.in, row.mark, row.full, row.wet});
+    order.push_back(m_bucketLine);
     for (const BucketRow& row : m_buckets)
         order.insert(order.end(), {row.name, row.mass, row.water});
-    order.insert(order.end(), {m_cappings, m_close, m_keep, m_cancel});
+    order.push_back(m_cappings);
+    for (const PileRow& row : m_pile) order.push_back(row.became);
+    order.insert(order.end(), {m_close, m_keep, m_cancel});
     QWidget* before = nullptr;
     for (QWidget* each : order) {
         if (!each) continue;
@@ -273,194 +353,102 @@ void CloseDayForm::setTabs() {
     }
 }
 
-QLineEdit* CloseDayForm::unreadable(QString& why) const {
-    const auto notMass = [&](QLineEdit* edit) {
-        if (isEmpty(edit) || typedReading(edit->text())) return false;
-        why = tr("%1: “%2” is no weight in %3.")
-                  .arg(edit->accessibleName(), edit->text(), massUnit());
+void CloseDayForm::takeYard() {
+    if (!m_yard) return;
+    const auto chosen = m_yard->currentIndex() > 0
+                            ? std::optional(Id<Yard>{m_yard->currentData().toLongLong()})
+                            : std::nullopt;
+    for (const BoxRow& row : m_boxes) {
+        if (!row.in) continue;
+        const bool here = !chosen || !row.yard || row.yard == *chosen;
+        row.in->setChecked(here);
+        for (QWidget* each : std::initializer_list<QWidget*>{row.in, row.about, row.full, row.wet})
+            each->setVisible(here);
+    }
+}
+
+void CloseDayForm::nextBlock() {
+    QWidget* now = focusWidget();
+    QWidget* closing = m_close->isEnabled() ? m_close : m_keep;
+    const bool inBuckets =
+        now == m_bucketLine ||
+        std::any_of(m_buckets.begin(), m_buckets.end(), [&](const BucketRow& row) {
+            return now == row.name || now == row.mass || now == row.water;
+        });
+    const bool inPile = std::any_of(m_pile.begin(), m_pile.end(),
+                                    [&](const PileRow& row) { return now == row.became; });
+    QWidget* next = m_bucketLine;
+    if (inBuckets)
+        next = m_cappings;
+    else if (now == m_cappings && !m_pile.empty())
+        next = m_pile.front().became;
+    else if (now == m_cappings || inPile || qobject_cast<QPushButton*>(now))
+        next = closing;
+    next->setFocus(Qt::TabFocusReason);
+    if (m_inside->isAncestorOf(next)) findChild<QScrollArea*>()->ensureWidgetVisible(next);
+}
+
+bool CloseDayForm::goOn(QWidget* from) {
+    if (!from || qobject_cast<QPushButton*>(from)) return false;
+    // What stands in the one line needs no rows.
+    if (from == m_bucketLine && !isEmpty(m_bucketLine))
+        m_cappings->setFocus(Qt::TabFocusReason);
+    else
+        focusNextChild();
+    auto* now = focusWidget();
+    if (auto* edit = qobject_cast<QLineEdit*>(now)) edit->selectAll();
+    if (m_inside->isAncestorOf(now)) findChild<QScrollArea*>()->ensureWidgetVisible(now);
+    return true;
+}
+
+bool CloseDayForm::padKey(QObject* watched, const QKeyEvent& event) {
+    if (event.modifiers() & (Qt::ControlModifier | Qt::AltModifier)) return false;
+    const bool pad = event.modifiers() & Qt::KeypadModifier;
+    const auto* edit = qobject_cast<QLineEdit*>(watched);
+    // Names and the day may hold any sign; there only the pad's own keys command.
+    const bool words =
+        edit && (edit == m_lot || edit == m_day || edit->objectName() == QLatin1String("mark") ||
+                 edit->objectName() == QLatin1String("bucket"));
+    if (event.key() == Qt::Key_Plus && (pad || !words)) {
+        keep(true);
         return true;
-    };
-    for (const BoxRow& row : m_boxes) {
-        if (row.in && !row.in->isChecked()) continue;
-        if (notMass(row.full)) return row.full;
-        if (notMass(row.wet)) return row.wet;
-        if (row.mark && isEmpty(row.mark) && (!isEmpty(row.full) || !isEmpty(row.wet))) {
-            why = tr("Which box is that? Its mark, or “tag lost”.");
-            return row.mark;
-        }
     }
-    for (const BucketRow& row : m_buckets) {
-        if (!typedLevel(row.mass->text()) && notMass(row.mass)) return row.mass;
-        if (!isEmpty(row.water) && !typedNumber(row.water->text())) {
-            why = tr("%1: “%2” is no number.").arg(row.water->accessibleName(), row.water->text());
-            return row.water;
-        }
-        if (row.name && isEmpty(row.name) && !isEmpty(row.mass)) {
-            why = tr("Which bucket is that? Its mark, or “all”.");
-            return row.name;
-        }
+    if (event.key() == Qt::Key_Slash) {
+        // Behind a digit it may be half of a fraction: "3/4".
+        const bool fraction = edit && !edit->text().isEmpty() && edit->text().back().isDigit();
+        if (!pad && (words || fraction)) return false;
+        nextBlock();
+        return true;
     }
-    if (notMass(m_cappings)) return m_cappings;
-    if (!dayInWords(m_day->text().toStdString(), m_session.clock().today())) {
-        why = tr("“%1” is no day.").arg(m_day->text());
-        return m_day;
-    }
-    if (m_lot && isEmpty(m_lot)) {
-        why = tr("The lot needs a name.");
-        return m_lot;
-    }
-    return nullptr;
+    if (const auto* tick = qobject_cast<QCheckBox*>(watched);
+        tick && !event.text().isEmpty() && event.text().front().isDigit())
+        for (const BoxRow& row : m_boxes)
+            if (row.in == tick) {
+                row.full->setFocus(Qt::TabFocusReason);
+                row.full->setText(event.text());
+                return true;
+            }
+    return false;
 }
 
-void CloseDayForm::judge() {
-    if (!m_how || !m_cappings) return;
-    QString why;
-    if (unreadable(why)) {
-        m_outlook = {false, why, {}};
-        return sayBad(why);
+bool CloseDayForm::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() != QEvent::KeyPress) return QDialog::eventFilter(watched, event);
+    const auto& key = static_cast<const QKeyEvent&>(*event);
+    if (padKey(watched, key)) return true;
+    const bool enter = key.key() == Qt::Key_Return || key.key() == Qt::Key_Enter;
+    // A button takes Enter as a press: the dialog has no default one.
+    if (auto* button = qobject_cast<QPushButton*>(watched);
+        enter && button && !(key.modifiers() & Qt::ControlModifier)) {
+        button->click();
+        return true;
     }
-    DayTyped day;
-    const auto takeHow = [&](const QLineEdit* edit) {
-        const auto reading = typedReading(edit->text());
-        if (reading && reading->value) day.how = weaker(day.how, reading->how);
-    };
-    m_judged.clear();
-    for (std::size_t i = 0; i < m_boxes.size(); ++i) {
-        const BoxRow& row = m_boxes[i];
-        if (row.mark ? isEmpty(row.mark) : row.in && !row.in->isChecked()) continue;
-        const QString mark = row.mark ? row.mark->text().trimmed() : fromUtf8(row.box.mark);
-        m_judged.push_back(i);
-        day.boxes.push_back({mark.toStdString(),
-                             row.box.hive.empty() ? std::nullopt : std::optional(row.box.hive),
-                             readGrams(row.full), readGrams(row.wet)});
-        takeHow(row.full);
-        takeHow(row.wet);
-    }
-    for (const BucketRow& row : m_buckets) {
-        const auto level = typedLevel(row.mass->text());
-        const auto net =
-            level ? massAtLevel(m_session.read(), *level, m_session.clock().today()).middle()
-                  : readGrams(row.mass);
-        if (net) day.bucketsG = day.bucketsG.value_or(0) + *net;
-        if (level) day.how = weaker(day.how, How::ByEye);
-        takeHow(row.mass);
-    }
-    day.cappingsG = readGrams(m_cappings);
-    takeHow(m_cappings);
-    m_outlook = closingOutlook(day);
-    m_how->setText(m_outlook.text);
-    QPalette palette = this->palette();
-    palette.setColor(QPalette::WindowText,
-                     m_session.look().tone(m_outlook.closes ? Tone::Ink : Tone::Warn));
-    m_how->setPalette(palette);
-    m_close->setEnabled(m_outlook.closes);
-}
-
-void CloseDayForm::sayBad(const QString& text) {
-    if (!m_how) return;
-    m_how->setText(text);
-    QPalette palette = this->palette();
-    palette.setColor(QPalette::WindowText, m_session.look().tone(Tone::Bad));
-    m_how->setPalette(palette);
-    m_close->setEnabled(false);
-}
-
-Result<void> CloseDayForm::keepAll(Season& season, bool close) {
-    const Day on = *dayInWords(m_day->text().toStdString(), m_session.clock().today());
-    std::optional<Id<Extraction>> run = m_run;
-    if (!run) {
-        OpenRun open;
-        open.on = on;
-        open.run = *Name::of(m_lot->text().trimmed().toStdString());
-        if (m_yard->currentIndex() > 0) open.yard = Id<Yard>{m_yard->currentData().toLongLong()};
-        const auto made = perform(season, open);
-        if (!made) return made.error();
-        run = *made;
-    }
-    for (const BoxRow& row : m_boxes) {
-        if (row.mark ? isEmpty(row.mark) : row.in && !row.in->isChecked()) continue;
-        WeighBox weigh;
-        weigh.on = on;
-        weigh.run = *run;
-        weigh.box = row.box.box;
-        const std::string mark = row.mark ? row.mark->text().trimmed().toStdString() : row.box.mark;
-        if (row.mark)
-            if (const auto box =
-                    findNamed(season.read(), Box::table, NameQuery{.name = mark, .on = on}))
-                weigh.box = Id<Box>{*box};
-        if (!weigh.box) weigh.knownAs = row.box.entry ? row.box.entry->knownAs : mark;
-        if (row.full->text() != typedAgain(row.box.gross))
-            weigh.gross = typedReading(row.full->text())
-                              .value_or(Known<Mass>{std::nullopt, std::nullopt, How::Unknown});
-        if (row.wet->text() != typedAgain(row.box.wet))
-            weigh.wet = typedReading(row.wet->text())
-                            .value_or(Known<Mass>{std::nullopt, std::nullopt, How::Unknown});
-        if (row.box.entry && !weigh.gross && !weigh.wet) continue;
-        if (const auto done = perform(season, weigh); !done) return done.error();
-    }
-    for (const BucketRow& row : m_buckets) {
-        if (isEmpty(row.mass) && isEmpty(row.water)) continue;
-        FillBucket fill;
-        fill.on = on;
-        fill.run = *run;
-        fill.bucket = *Name::of((row.name ? row.name->text() : row.mark).trimmed().toStdString());
-        const auto level = typedLevel(row.mass->text());
-        fill.net = level ? std::optional(massAtLevel(season.read(), *level, on))
-                         : typedReading(row.mass->text());
-        if (const auto water = typedNumber(row.water->text()))
-            fill.water = WaterContent::roundedPercent(*water);
-        if (const auto done = perform(season, fill); !done) return done.error();
-    }
-    if (const auto mass = typedReading(m_cappings->text())) {
-        WeighCappings weigh;
-        weigh.on = on;
-        weigh.run = *run;
-        weigh.cappings = mass;
-        if (const auto done = perform(season, weigh); !done) return done.error();
-    }
-    if (close) {
-        CloseRun deed;
-        deed.on = on;
-        deed.run = *run;
-        if (const auto done = perform(season, deed); !done) return done.error();
-    }
-    m_kept = run;
-    return {};
-}
-
-void CloseDayForm::keep(bool close) {
-    QString why;
-    if (QLineEdit* bad = unreadable(why)) {
-        sayBad(why);
-        bad->setFocus();
-        return bad->selectAll();
-    }
-    if (close && !m_outlook.closes) {
-        if (m_outlook.lacking && *m_outlook.lacking < m_judged.size()) {
-            const BoxRow& row = m_boxes[m_judged[*m_outlook.lacking]];
-            (isEmpty(row.full) ? row.full : row.wet)->setFocus();
-        }
-        return sayBad(m_outlook.text);
-    }
-    if (!m_session.together([&](Season& season) { return keepAll(season, close); })) {
-        m_kept.reset();
-        return;
-    }
-    m_session.tell(close ? tr("The run is closed: %1").arg(m_outlook.text)
-                         : tr("Kept; the run stays open."));
-    accept();
+    return QDialog::eventFilter(watched, event);
 }
 
 void CloseDayForm::keyPressEvent(QKeyEvent* event) {
     const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
     if (enter && (event->modifiers() & Qt::ControlModifier)) return keep(true);
-    if (enter && qobject_cast<QLineEdit*>(focusWidget())) {
-        focusNextChild();
-        if (auto* edit = qobject_cast<QLineEdit*>(focusWidget())) edit->selectAll();
-        auto* scroll = findChild<QScrollArea*>();
-        if (m_inside->isAncestorOf(focusWidget())) scroll->ensureWidgetVisible(focusWidget());
-        return;
-    }
+    if (enter && goOn(focusWidget())) return;
     QDialog::keyPressEvent(event);
 }
 

@@ -1,6 +1,8 @@
-// "Close the day": one form that enters a run in two minutes, afterwards or at its end. Boxes with
-// full and wet, buckets, wet cappings; what is missing is asked kindly and may stay unknown, and
-// the line at the foot says how the run would close as it stands.
+// "Close the day": one form that enters a run in two minutes, afterwards or at its end. The boxes
+// of the pull list stand ticked, all buckets go into one line, the cappings tub by its level; who
+// weighed has a field for each weight. What is missing is asked kindly and may stay unknown, what
+// lies set aside must be settled, and the line at the foot says how the run would close as it
+// stands. By the number pad: "/" goes to the next block, "+" keeps and closes.
 #pragma once
 
 #include <QCheckBox>
@@ -33,6 +35,7 @@ class CloseDayForm : public QDialog {
 
   protected:
     void keyPressEvent(QKeyEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
 
   private:
     struct BoxRow {
@@ -41,6 +44,9 @@ class CloseDayForm : public QDialog {
         QLineEdit* mark = nullptr;  ///< of a box that is added here
         QLineEdit* full = nullptr;
         QLineEdit* wet = nullptr;
+        QString typedFull, typedWet;   ///< as they stand in the file
+        QLabel* about = nullptr;       ///< its hive, frames and fill
+        std::optional<Id<Yard>> yard;  ///< whose honey it is
     };
     struct BucketRow {
         QString mark;
@@ -48,18 +54,44 @@ class CloseDayForm : public QDialog {
         QLineEdit* mass = nullptr;
         QLineEdit* water = nullptr;
     };
+    struct PileRow {
+        AsidePile pile;
+        QComboBox* became = nullptr;
+    };
 
     QLineEdit* field(const char* name, const QString& label, const QString& text);
     void buildHead(QGridLayout* grid);
+    void buildBoxes(QVBoxLayout* inside);
+    void buildBuckets(QVBoxLayout* inside);
+    void buildPile(QVBoxLayout* inside);
+    void buildFoot(QVBoxLayout* column);
+    QLabel* blockHead(const QString& text);
+    void beginWhereMissing();
     void addBoxRow(const RoomBox& box, bool known);
     void addBucketRow(const QString& mark, const QString& mass, const QString& water, bool known);
     void growWhereFull();
     /// Through the fields as one reads them, whenever some were added.
     void setTabs();
+    /// Only boxes of the yard chosen are ticked: lots are kept apart.
+    void takeYard();
+    /// From the boxes to the buckets, the cappings, the frames set aside, the button that closes.
+    void nextBlock();
+    bool goOn(QWidget* from);
+    bool padKey(QObject* watched, const QKeyEvent& event);
+    bool isIn(const BoxRow& row) const;
+    Day day() const;
     void judge();
+    std::vector<BucketToFill> bucketsOfLine() const;
+    void judgeBoxes(DayTyped& day);
+    void judgeBuckets(DayTyped& day);
     /// The first field nobody can read, with why.
     QLineEdit* unreadable(QString& why) const;
+    QLineEdit* unreadableBox(QString& why) const;
+    QLineEdit* unreadableBucket(QString& why) const;
     Result<void> keepAll(Season& season, bool close);
+    Result<void> keepBox(Season& season, Id<Extraction> run, const BoxRow& row) const;
+    Result<void> keepBuckets(Season& season, Id<Extraction> run) const;
+    Result<void> keepPile(Season& season) const;
     void keep(bool close);
     void sayBad(const QString& text);
 
@@ -75,8 +107,11 @@ class CloseDayForm : public QDialog {
     QGridLayout* m_bucketGrid = nullptr;
     std::vector<BoxRow> m_boxes;
     std::vector<std::size_t> m_judged;  ///< rows of the boxes as the outlook counts them
+    QLineEdit* m_bucketLine = nullptr;
+    QLabel* m_filled = nullptr;  ///< the bucket line read back
     std::vector<BucketRow> m_buckets;
     QLineEdit* m_cappings = nullptr;
+    std::vector<PileRow> m_pile;
     QLabel* m_how = nullptr;
     QPushButton* m_close = nullptr;
     QPushButton* m_keep = nullptr;

@@ -20,6 +20,8 @@
 #include "core/words/words.h"
 #include "ui/common/flow_row.h"
 #include "ui/honey_room/close_day_form.h"
+#include "ui/honey_room/day_log_form.h"
+#include "ui/honey_room/room_sheets.h"
 
 namespace combwright {
 namespace {
@@ -74,6 +76,7 @@ HoneyRoomPlace::HoneyRoomPlace(Session& session, QWidget* parent) : Place(sessio
     whole->addWidget(m_strip);
     whole->addWidget(m_balanceView);
     setTabOrder(m_entry->line(), m_waiting);
+    addDayLogKey(this, session);
     connectAll();
     sizes();
     if (session.hasSeason()) restoreSpin();
@@ -463,7 +466,18 @@ std::vector<KeyHint> HoneyRoomPlace::hints() const {
             {QStringLiteral("/ ↵"), tr("gate is open")},
             {QStringLiteral("//"), tr("frames by feel")},
             {QStringLiteral("."), tr("take back")},
-            {QStringLiteral("Ctrl+↵"), tr("close the day")}};
+            {QStringLiteral("Ctrl+↵"), tr("close the day")},
+            {QStringLiteral("Ctrl+L"), tr("log of the day")}};
+}
+
+/// Boxes brought in and not spun out yet; those still on their hives do not wait here.
+int HoneyRoomPlace::waiting() const {
+    const Day today = session().clock().today();
+    int boxes = 0;
+    for (const Extraction& run : openRuns(session().read()))
+        for (const RoomBox& each : roomBoxes(session().read(), run.id, today).waiting)
+            boxes += each.entry.has_value();
+    return boxes;
 }
 
 /// What is shown, as the person laid it out, and behind it the loads of the other open runs: who
@@ -492,6 +506,9 @@ std::vector<PrintSheet> HoneyRoomPlace::sheets() const {
     // A closed run has no loads to pin up: its balance comes first.
     else if (!m_open)
         std::swap(sheets.front(), sheets.back());
+    for (PrintSheet& each : roomSheets(
+             session(), [this] { return loadsToPrint(); }, [this] { return m_run; }))
+        sheets.push_back(std::move(each));
     return sheets;
 }
 
@@ -535,7 +552,8 @@ QString HoneyRoomPlace::help() const {
         "where a load does not balance L leaves a frame out, A adds an empty one. Nothing of this "
         "is kept until the load is spun: Ctrl+Space. In the balance Up and Down choose a line, "
         "Enter on the one without a tag names its hive.\n\n"
-        "Ctrl+Enter closes the day: one form with all weights. What nobody weighed may stay empty; "
+        "Ctrl+L opens the log of the day. Ctrl+Enter closes the day: one form with all weights. "
+        "What nobody weighed may stay empty; "
         "one box can be found by difference, with nothing weighed all is by eye.\n\n"
         "Start slow, lid shut, hands away from the drum. The allowed offset is advice from a "
         "balance grade, not a safety certificate: the machine's own manual decides. No honey for "

@@ -32,6 +32,7 @@ class HoneyRoomPlace : public Place {
 
     QString railWord() const override { return tr("Honey room"); }
     PlaceHead head() const override;
+    int waiting() const override;
     std::vector<KeyHint> hints() const override;
     std::vector<PrintSheet> sheets() const override;
     std::vector<Explained> explained() const override;

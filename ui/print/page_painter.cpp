@@ -10,12 +10,15 @@
 #include <QSvgGenerator>
 #include <QTextLayout>
 #include <algorithm>
+#include <cmath>
 #include <functional>
 
 #include "core/words/words.h"
 #include "ui/look/tokens.h"
+#include "ui/print/card_painter.h"
 #include "ui/print/cell_painter.h"
 #include "ui/print/keep_bytes.h"
+#include "ui/print/rows_abreast.h"
 #include "ui/print/steps_view.h"
 
 namespace combwright {
@@ -296,6 +299,45 @@ class PagePainter {
         m_y += height + 10;
     }
 
+    /// As many rows of cards as a sheet holds share its height; the title stands on every sheet.
+    void paintBlock(const CardsBlock& block) {
+        const auto across = static_cast<std::size_t>(block.across);
+        const double wide = m_width / block.across;
+        double least = block.rowMm * unitsPerMm;
+        for (const Card& card : block.cards)
+            least = std::max(least, cardHeight(m_painter, m_look, card, wide));
+        double high = 0;
+        for (std::size_t at = 0; at < block.cards.size(); ++at) {
+            if (at % across == 0) {
+                m_y += at > 0 ? high : 0;
+                if (need(at > 0 ? high : least + 24) || at == 0) {
+                    cardsTitle(block);
+                    const double room = m_ground.height ? footTop() - 6 - m_y : least;
+                    high = room / std::max(1.0, std::floor(room / least));
+                }
+            }
+            const QRectF box(static_cast<double>(at % across) * wide, m_y, wide, high);
+            paintCard(m_painter, m_look, block.cards[at], box);
+            m_painter.setPen(
+                QPen(m_look.tone(Tone::Line), 0.9, block.cut ? Qt::DashLine : Qt::SolidLine));
+            m_painter.setBrush(Qt::NoBrush);
+            m_painter.drawRect(box);
+        }
+        m_y += high + 12;
+    }
+    void cardsTitle(const CardsBlock& block) {
+        title(block.title);
+        if (block.title.isEmpty() || block.about.isEmpty()) return;
+        const double begins =
+            QFontMetricsF(m_look.font(TextSize::Head, true)).horizontalAdvance(block.title) + 12;
+        font(TextSize::Note);
+        // What has no room beside the title stands below it.
+        const bool below = textWidth(block.about) > m_width - begins;
+        text(QRectF(below ? 0 : begins, m_y - (below ? 2 : 24), m_width - (below ? 0 : begins), 20),
+             (below ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter, block.about, Tone::Muted);
+        if (below) m_y += 20;
+    }
+
     // Tables ------------------------------------------------------------------------------------
 
     void paintHead(const TableBlock& table, const std::vector<double>& edges) {
@@ -354,46 +396,6 @@ class PagePainter {
         return height;
     }
 
-    /// Rows that stand beside each other, made one row: downwards first, heads across all.
-    static TableBlock besideEachOther(const TableBlock& table) {
-        const auto times = static_cast<std::size_t>(table.abreast);
-        TableBlock wide = table;
-        wide.rows.clear();
-        wide.columns.clear();
-        const TableColumn gap{{}, gapShare(table), false};
-        for (std::size_t i = 0; i < times; ++i) {
-            if (i > 0) wide.columns.push_back(gap);
-            wide.columns.insert(wide.columns.end(), table.columns.begin(), table.columns.end());
-        }
-        for (std::size_t from = 0; from < table.rows.size();) {
-            if (table.rows[from].group) {
-                wide.rows.push_back(table.rows[from++]);
-                continue;
-            }
-            std::size_t to = from;
-            while (to < table.rows.size() && !table.rows[to].group) ++to;
-            const std::size_t deep = (to - from + times - 1) / times;
-            for (std::size_t i = 0; i < deep; ++i) {
-                TableRow row;
-                for (std::size_t at = from + i; at < to; at += deep) {
-                    if (!row.cells.empty()) row.cells.emplace_back();
-                    std::vector<Cell> cells = table.rows[at].cells;
-                    cells.resize(table.columns.size());
-                    row.cells.insert(row.cells.end(), cells.begin(), cells.end());
-                    if (i + 1 == deep) row.below = Rule::Ink;
-                }
-                wide.rows.push_back(std::move(row));
-            }
-            from = to;
-        }
-        return wide;
-    }
-    static double gapShare(const TableBlock& table) {
-        double shares = 0;
-        for (const TableColumn& column : table.columns) shares += column.share;
-        return shares * 0.04;
-    }
-
     void paintRow(const TableBlock& table, const TableRow& row, const std::vector<double>& edges,
                   double height) {
         for (std::size_t i = 0; i < row.cells.size() && i + 1 < edges.size(); ++i) {
@@ -412,7 +414,7 @@ class PagePainter {
     }
 
     void paintBlock(const TableBlock& narrow) {
-        const TableBlock wide = narrow.abreast > 1 ? besideEachOther(narrow) : TableBlock{};
+        const TableBlock wide = narrow.abreast > 1 ? rowsAbreast(narrow) : TableBlock{};
         const TableBlock& table = narrow.abreast > 1 ? wide : narrow;
         double shares = 0;
         for (const TableColumn& column : table.columns) shares += column.share;

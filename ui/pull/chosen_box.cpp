@@ -151,7 +151,8 @@ ChosenBox::ChosenBox(Session& session, QWidget* parent) : QFrame(parent), m_sess
     m_look = verdictButton("look_first", tr("K"), tr("Look first"), this);
     m_leave = verdictButton("leave_it", tr("L"), tr("Leave it"), this);
     m_back = verdictButton("as_reckoned", tr("Del"), tr("As reckoned"), this);
-    for (QPushButton* button : {m_take, m_look, m_leave, m_back}) buttons->addWidget(button);
+    m_peg = verdictButton("clip_peg", tr("Enter"), tr("Clip its peg"), this);
+    for (QPushButton* button : {m_take, m_look, m_leave, m_back, m_peg}) buttons->addWidget(button);
     buttons->addStretch(0);
     m_top->addLayout(buttons);
     column->addLayout(m_top);
@@ -172,6 +173,7 @@ ChosenBox::ChosenBox(Session& session, QWidget* parent) : QFrame(parent), m_sess
     ask->addWidget(m_reason);
     column->addWidget(m_ask);
     m_ask->hide();
+    column->addWidget(pegRow());
     m_words = new QLabel(this);
     m_words->setObjectName(QStringLiteral("chosen_box"));
     m_words->setWordWrap(true);
@@ -194,6 +196,28 @@ ChosenBox::ChosenBox(Session& session, QWidget* parent) : QFrame(parent), m_sess
         Q_EMIT decisionTakenBack(m_row->box.id.number);
     });
     connect(m_reason, &QLineEdit::returnPressed, this, &ChosenBox::giveReason);
+    connect(m_peg, &QPushButton::clicked, this, [this] { askPeg(); });
+    connect(m_pegNumber, &QLineEdit::returnPressed, this, &ChosenBox::givePeg);
+}
+
+QWidget* ChosenBox::pegRow() {
+    m_pegAsk = new QWidget(this);
+    auto* row = new QHBoxLayout(m_pegAsk);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(8);
+    m_pegNumber = new QLineEdit(m_pegAsk);
+    m_pegNumber->setObjectName(QStringLiteral("peg_number"));
+    m_pegNumber->setAccessibleName(tr("Number of the peg"));
+    m_pegNumber->setMaxLength(4);
+    m_pegNumber->setFixedWidth(m_session.look().space(72));
+    m_pegNumber->installEventFilter(this);
+    m_pegWords = new QLabel(m_pegAsk);
+    m_pegWords->setObjectName(QStringLiteral("peg_words"));
+    m_pegWords->setWordWrap(true);
+    row->addWidget(m_pegNumber);
+    row->addWidget(m_pegWords, 1);
+    m_pegAsk->hide();
+    return m_pegAsk;
 }
 
 QString ChosenBox::headText(const PullHiveRow& hive, const PullBoxRow& row) const {
@@ -236,8 +260,13 @@ void ChosenBox::show(const PullHiveRow* hive, const PullBoxRow* row) {
     const bool other = !m_row || !row || m_row->box.id.number != row->box.id.number;
     m_hive = hive ? std::optional(*hive) : std::nullopt;
     m_row = row ? std::optional(*row) : std::nullopt;
+    if (other) {
+        const bool here = m_pegNumber->hasFocus();
+        m_ask->hide();
+        m_pegAsk->hide();
+        if (here) Q_EMIT done();
+    }
     setVisible(hive && row);
-    if (other) m_ask->hide();
     if (!m_row || !m_hive) return;
     m_head->setText(headText(*m_hive, *m_row));
     m_take->setVisible(m_row->verdict != PullVerdict::Take);
@@ -293,10 +322,42 @@ void ChosenBox::giveReason() {
     Q_EMIT decided(m_row->box.id.number, PullVerdict::Take, reason);
 }
 
+void ChosenBox::askPeg(const QString& typed) {
+    if (!m_row || !m_hive) return;
+    if (m_row->hold && m_row->verdict != PullVerdict::Take) {
+        m_session.tell(tr("Held back: %1. To bring it all the same, take it first (T) and say why.")
+                           .arg(holdText(*m_row->hold)),
+                       true);
+        return;
+    }
+    m_pegWords->setText(
+        tr("Peg for %1 on %2. Enter clips it, and the box comes off its hive today; "
+           "another number may be typed; Esc leaves it.")
+            .arg(boxPlaceName(*m_hive, *m_row), fromUtf8(m_hive->hive.mark.text())));
+    m_pegNumber->setText(!typed.isEmpty() ? typed
+                         : m_row->peg     ? QString::number(*m_row->peg)
+                                          : QString());
+    m_pegAsk->show();
+    m_pegNumber->setFocus();
+    if (typed.isEmpty()) m_pegNumber->selectAll();
+}
+
+void ChosenBox::givePeg() {
+    bool isNumber = false;
+    const qlonglong number = m_pegNumber->text().trimmed().toLongLong(&isNumber);
+    if (!m_row || !isNumber || number < 1) {
+        m_session.tell(tr("Type the number on the peg, 1 to 999, or press Esc."), true);
+        return;
+    }
+    Q_EMIT pegged(m_row->box.id.number, number);
+}
+
 bool ChosenBox::eventFilter(QObject* watched, QEvent* event) {
-    if (watched == m_reason && event->type() == QEvent::KeyPress &&
+    const bool ours = watched == m_reason || watched == m_pegNumber;
+    if (ours && event->type() == QEvent::KeyPress &&
         static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape) {
         m_ask->hide();
+        m_pegAsk->hide();
         Q_EMIT done();
         return true;
     }

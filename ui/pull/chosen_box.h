@@ -58,10 +58,15 @@ class ChosenBox : public QFrame {
     /// Asks why what is held back is taken all the same.
     void askWhy();
     bool asking() const { return m_ask->isVisible(); }
+    /// Asks for the number of the peg that is clipped to it; what was typed of it already, else the
+    /// next free one stands there to be taken by Enter.
+    void askPeg(const QString& typed = {});
+    bool askingPeg() const { return m_pegAsk->isVisible(); }
 
   Q_SIGNALS:
     void decided(std::int64_t box, combwright::PullVerdict verdict, const QString& reason);
     void decisionTakenBack(std::int64_t box);
+    void pegged(std::int64_t box, std::int64_t number);
     /// The cursor belongs back with the stacks.
     void done();
 
@@ -71,6 +76,8 @@ class ChosenBox : public QFrame {
 
   private:
     void giveReason();
+    void givePeg();
+    QWidget* pegRow();
     QString headText(const PullHiveRow& hive, const PullBoxRow& row) const;
 
     Session& m_session;
@@ -85,6 +92,10 @@ class ChosenBox : public QFrame {
     QWidget* m_ask;
     QLabel* m_askWords;
     QLineEdit* m_reason;
+    QPushButton* m_peg;
+    QWidget* m_pegAsk;
+    QLabel* m_pegWords;
+    QLineEdit* m_pegNumber;
     std::optional<PullHiveRow> m_hive;
     std::optional<PullBoxRow> m_row;
 };

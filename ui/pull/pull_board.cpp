@@ -47,6 +47,26 @@ BoxVerdict verdictOf(const PullHiveRow& hive, const PullBoxRow& row) {
     return verdict;
 }
 
+/// Off its hive with its peg: it stands over the others until the stack is seen again.
+BoxView broughtView(const BroughtBox& row) {
+    BoxView box;
+    if (row.box) box.mark = fromUtf8(row.box->mark);
+    box.heightMm =
+        row.kind && row.kind->outerHeight ? row.kind->outerHeight->mm() : unknownHeightMm;
+    box.take = true;
+    box.peg = QString::number(row.peg.number.value());
+    BoxVerdict verdict;
+    verdict.word = PullBoard::tr("brought");
+    verdict.tone = Tone::Muted;
+    box.verdict = verdict;
+    return box;
+}
+
+/// Where a super of the hive is drawn: over it stand those brought.
+std::size_t drawnAt(const PullHiveRow& hive, int box) {
+    return hive.brought.size() + static_cast<std::size_t>(box);
+}
+
 }  // namespace
 
 PullBoard::PullBoard(Session& session, QWidget* parent) : QWidget(parent), m_session(session) {
@@ -57,7 +77,8 @@ PullBoard::PullBoard(Session& session, QWidget* parent) : QWidget(parent), m_ses
             [this] { setMinimumHeight(heightForWidth(width())); });
 }
 
-void PullBoard::show(const PullSheet& sheet) {
+void PullBoard::show(const PullSheet& sheet, const Clearers& boards) {
+    m_boards = boards;
     const PullHiveRow* before = currentHive();
     const auto hive = before ? std::optional(before->hive.id) : std::nullopt;
     m_sheet = sheet;
@@ -77,6 +98,7 @@ StackView PullBoard::stackOf(const PullHiveRow& hive) const {
     StackView stack;
     stack.name = fromUtf8(hive.hive.mark.text());
     stack.lid = false;
+    for (const BroughtBox& row : hive.brought) stack.boxes.push_back(broughtView(row));
     for (const PullBoxRow& row : hive.boxes) {
         BoxView box;
         box.mark = fromUtf8(row.box.mark);
@@ -99,6 +121,12 @@ StackView PullBoard::stackOf(const PullHiveRow& hive) const {
     nest.excluderBelow = false;
     nest.words = {hive.nest ? tr("nest %1").arg(massText(hive.nest->grams, hive.nest->how))
                             : tr("nest ?")};
+    for (const ClearerIn& each : m_boards.in)
+        if (each.board.hive == hive.hive.id)
+            nest.words << (each.state == ClearerIn::State::Clearing
+                               ? tr("board in, out by %1").arg(dayAndMonth(each.outBy))
+                           : each.state == ClearerIn::State::Due ? tr("board: out today")
+                                                                 : tr("board overdue"));
     if (!stack.boxes.empty()) stack.boxes.back().excluderBelow = true;
     stack.boxes.push_back(nest);
     return stack;
@@ -189,12 +217,13 @@ void PullBoard::paintEvent(QPaintEvent*) {
                                              cell.cell.width() - stackLeftRoom(look) - look.px(12));
         if (static_cast<int>(i) == m_hive) {
             const auto regions = stackLayout(cell).regions;
-            if (m_box < static_cast<int>(regions.size())) {
+            const std::size_t at = drawnAt(m_sheet.yards[cell.yard].hives[cell.hive], m_box);
+            if (at < regions.size()) {
                 painter.setPen(QPen(look.tone(Tone::Accent), hasFocus() ? 2 : 1));
                 painter.setBrush(look.tone(Tone::Surface));
                 // As wide as what is said over the box.
-                QRectF ring = regions[static_cast<std::size_t>(m_box)].adjusted(-6, 0, 10, 2);
-                if (const auto& verdict = stack.boxes[static_cast<std::size_t>(m_box)].verdict)
+                QRectF ring = regions[at].adjusted(-6, 0, 10, 2);
+                if (const auto& verdict = stack.boxes[at].verdict)
                     ring.setRight(std::max(
                         ring.right(), ring.left() + 6 + verdictWidth(*verdict, look) + look.px(6)));
                 painter.drawRoundedRect(ring, look.corner(), look.corner());
@@ -209,8 +238,9 @@ QRect PullBoard::currentRect() const {
     if (m_hive < 0 || m_hive >= static_cast<int>(laid.hives.size())) return {};
     const HiveCell& cell = laid.hives[static_cast<std::size_t>(m_hive)];
     const auto regions = stackLayout(cell).regions;
-    if (m_box < 0 || m_box >= static_cast<int>(regions.size())) return cell.cell.toRect();
-    QRect rect = regions[static_cast<std::size_t>(m_box)].toRect();
+    const std::size_t at = drawnAt(m_sheet.yards[cell.yard].hives[cell.hive], m_box);
+    if (m_box < 0 || at >= regions.size()) return cell.cell.toRect();
+    QRect rect = regions[at].toRect();
     // The first row of a yard shows under which name it stands.
     if (cell.hive == 0)
         rect.setTop(std::max(
@@ -242,6 +272,19 @@ void PullBoard::moveTo(int hive, int box) {
     Q_EMIT currentChanged();
 }
 
+bool PullBoard::choose(Id<Box> box) {
+    const Laid laid = layOut(std::max(width(), 1));
+    for (std::size_t i = 0; i < laid.hives.size(); ++i) {
+        const PullHiveRow& hive = m_sheet.yards[laid.hives[i].yard].hives[laid.hives[i].hive];
+        for (std::size_t j = 0; j < hive.boxes.size(); ++j) {
+            if (hive.boxes[j].box.id != box) continue;
+            moveTo(static_cast<int>(i), static_cast<int>(j));
+            return true;
+        }
+    }
+    return false;
+}
+
 void PullBoard::speak() {
     const PullHiveRow* hive = currentHive();
     setAccessibleDescription(hive ? spoken(stackOf(*hive)) : QString());
@@ -271,9 +314,26 @@ void PullBoard::keyPressEvent(QKeyEvent* event) {
         case Qt::Key_Delete:
             if (box) Q_EMIT decisionTakenBack(box->box.id.number);
             return;
+        case Qt::Key_Return:
+        case Qt::Key_Enter:
+            if (box) return Q_EMIT pegAsked({});
+            break;
+        case Qt::Key_B:
+            if (currentHive()) Q_EMIT boardAsked();
+            return;
+        case Qt::Key_I:
+            return Q_EMIT boardsInAsked();
+        case Qt::Key_O:
+            return Q_EMIT boardsOutAsked();
         default:
-            QWidget::keyPressEvent(event);
+            break;
     }
+    const QString typed = event->text();
+    const bool isDigit =
+        typed.size() == 1 && typed.front().isDigit() && typed != QLatin1String("0");
+    if (box && isDigit && !(event->modifiers() & ~Qt::KeypadModifier))
+        return Q_EMIT pegAsked(typed);
+    QWidget::keyPressEvent(event);
 }
 
 void PullBoard::mousePressEvent(QMouseEvent* event) {
@@ -281,9 +341,11 @@ void PullBoard::mousePressEvent(QMouseEvent* event) {
     for (std::size_t i = 0; i < laid.hives.size(); ++i) {
         if (!laid.hives[i].cell.contains(event->position())) continue;
         const auto regions = stackLayout(laid.hives[i]).regions;
+        const auto over = static_cast<int>(
+            m_sheet.yards[laid.hives[i].yard].hives[laid.hives[i].hive].brought.size());
         for (std::size_t box = 0; box < regions.size(); ++box)
             if (regions[box].contains(event->position()))
-                return moveTo(static_cast<int>(i), static_cast<int>(box));
+                return moveTo(static_cast<int>(i), static_cast<int>(box) - over);
         return moveTo(static_cast<int>(i), 0);
     }
 }

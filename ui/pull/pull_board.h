@@ -16,7 +16,9 @@ class PullBoard : public QWidget {
 
   public:
     explicit PullBoard(Session& session, QWidget* parent = nullptr);
-    void show(const PullSheet& sheet);
+    void show(const PullSheet& sheet, const Clearers& boards = {});
+    /// Puts the cursor on that box; false where it is not here.
+    bool choose(Id<Box> box);
     /// The box under the cursor; nothing where there is none.
     const PullBoxRow* current() const;
     const PullHiveRow* currentHive() const;
@@ -28,6 +30,12 @@ class PullBoard : public QWidget {
     void currentChanged();
     void decided(std::int64_t box, combwright::PullVerdict verdict);
     void decisionTakenBack(std::int64_t box);
+    /// A peg is to be clipped to the box under the cursor; what was typed of its number already.
+    void pegAsked(const QString& typed);
+    /// A clearer board in, or out, at the hive under the cursor · in or out at all it concerns.
+    void boardAsked();
+    void boardsInAsked();
+    void boardsOutAsked();
 
   protected:
     void paintEvent(QPaintEvent*) override;
@@ -58,6 +66,7 @@ class PullBoard : public QWidget {
 
     Session& m_session;
     PullSheet m_sheet;
+    Clearers m_boards;
     int m_hive = 0;  ///< index into the hives laid out
     int m_box = 0;   ///< from the top
 };

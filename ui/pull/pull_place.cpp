@@ -94,11 +94,13 @@ void PullPlace::buildLeft(QWidget* left) {
     m_scroll = plainScroll("pull_stacks", left);
     m_board = new PullBoard(session(), m_scroll);
     m_scroll->setWidget(m_board);
+    m_boardBar = new ClearerBar(session(), left);
     m_chosen = new ChosenBox(session(), left);
     column->addWidget(m_question);
     column->addWidget(m_busy);
     column->addWidget(m_empty);
     column->addWidget(m_scroll, 1);
+    column->addWidget(m_boardBar);
     column->addWidget(m_chosen);
     column->addStretch(0);
 }
@@ -139,6 +141,16 @@ void PullPlace::listen() {
     connect(m_board, &PullBoard::decisionTakenBack, this, undecide);
     connect(m_chosen, &ChosenBox::decided, this, &PullPlace::decide);
     connect(m_chosen, &ChosenBox::decisionTakenBack, this, undecide);
+    connect(m_board, &PullBoard::pegAsked, this, [this](const QString& typed) {
+        m_chosen->askPeg(typed);
+        arrange();
+    });
+    connect(m_board, &PullBoard::boardAsked, this, &PullPlace::boardHere);
+    connect(m_board, &PullBoard::boardsInAsked, this, &PullPlace::boardsIn);
+    connect(m_board, &PullBoard::boardsOutAsked, this, &PullPlace::boardsOut);
+    connect(m_boardBar, &ClearerBar::putInAsked, this, &PullPlace::boardsIn);
+    connect(m_boardBar, &ClearerBar::takeOutAsked, this, &PullPlace::boardsOut);
+    connect(m_chosen, &ChosenBox::pegged, this, &PullPlace::clip);
     connect(m_chosen, &ChosenBox::done, this, [this] { m_board->setFocus(); });
     connect(m_fields, &PullLimitFields::changed, this, &PullPlace::ask);
     connect(m_question, &PullQuestion::changed, this, &PullPlace::ask);
@@ -154,6 +166,8 @@ void PullPlace::listen() {
         if (!m_otherwise.isCanceled() && m_otherwise.future().resultCount() > 0) tellOtherwise();
     });
     connect(&session(), &Session::seasonChanged, this, [this] {
+        m_pegNext.reset();
+        m_pegWaits = false;
         m_watcher.cancel();
         m_otherwise.cancel();
         m_askedKnown = false;
@@ -167,6 +181,7 @@ void PullPlace::listen() {
     connect(&session(), &Session::lookChanged, this, [this] {
         m_fields->show(m_asked, m_input.constants);
         m_follows->show(m_sheet, m_kept);
+        m_boardBar->show(m_boards);
         fillBox();
         arrange();
     });
@@ -244,6 +259,7 @@ void PullPlace::readAnew() {
     if (!session().hasSeason()) return;
     const Day today = session().clock().today();
     m_kept = keptPull(session().read(), today);
+    m_boards = clearers(session().read(), today);
     if (!m_askedKnown) {
         m_asked = startingQuestion(session().read(), today);
         m_askedKnown = true;
@@ -307,9 +323,11 @@ void PullPlace::show(PullSheet sheet) {
         for (const PullHiveRow& hive : yard.hives) anySuper = anySuper || !hive.boxes.empty();
     m_empty->setVisible(!anySuper);
     m_scroll->setVisible(anySuper);
-    m_board->show(m_sheet);
+    m_board->show(m_sheet, m_boards);
+    m_boardBar->show(m_boards);
     m_fields->tellYards(m_sheet);
     m_follows->show(m_sheet, m_kept);
+    askNextPeg();
     arrange();
     Q_EMIT headChanged();
 }
@@ -348,6 +366,8 @@ PlaceHead PullPlace::head() const {
 }
 
 std::vector<KeyHint> PullPlace::hints() const {
+    if (m_kept)
+        return {{tr("Enter"), tr("clip its peg")}, {tr("B"), tr("clearer board in or out")}};
     return {{tr("T"), tr("take")}, {tr("L"), tr("leave")}, {tr("K"), tr("look first")}};
 }
 
@@ -376,7 +396,12 @@ QString PullPlace::help() const {
               "below with what leaving and taking it would bring. T, L and K decide it against "
               "the reckoning; Delete takes your decision back. Ctrl+E says how each figure came "
               "about. What the bees bring or take until then is not in it: it speaks as of "
-              "today.\n\n%1")
+              "today.\n\n"
+              "On the day: Enter asks for the peg of the chosen box and proposes the next free "
+              "number; Enter again clips it, the box comes off its hive, and the next one to take "
+              "is asked for. So the whole pull is Enter, Enter, Enter. B puts a clearer board in "
+              "at the chosen hive or takes it out, I puts in those of the next round, O takes all "
+              "out. They come out within three days.\n\n%1")
         .arg(liftCaution());
 }
 

@@ -16,6 +16,7 @@
 
 #include "core/places/pull_sheet.h"
 #include "ui/pull/chosen_box.h"
+#include "ui/pull/clearer_bar.h"
 #include "ui/pull/pull_board.h"
 #include "ui/pull/pull_follows.h"
 #include "ui/pull/pull_limits.h"
@@ -68,6 +69,13 @@ class PullPlace : public Place {
     void fillBox();
     void arrange();
     void showCurrent();
+    void askNextPeg();
+    void clip(std::int64_t box, std::int64_t number);
+    /// The box to take that one comes to after that one; nothing where it is the last.
+    std::optional<Id<Box>> nextToTake(Id<Box> after) const;
+    void boardHere();
+    void boardsIn();
+    void boardsOut();
     bool keep();
     QString yardNames() const;
 
@@ -81,6 +89,7 @@ class PullPlace : public Place {
     QScrollArea* m_scroll;
     QLabel* m_empty;
     ChosenBox* m_chosen;
+    ClearerBar* m_boardBar;
     QScrollArea* m_cardScroll;
     QFrame* m_card;
     PullLimitFields* m_fields;
@@ -92,6 +101,10 @@ class PullPlace : public Place {
     std::optional<KeptPull> m_kept;
     PullInput m_input;
     PullSheet m_sheet;
+    Clearers m_boards;
+    /// After a peg: the box whose peg is asked for once the answer is there.
+    std::optional<Id<Box>> m_pegNext;
+    bool m_pegWaits = false;
     Reckoner m_reckoner;
     QThreadPool m_pool;
     QTimer m_slow;

@@ -2,8 +2,8 @@
 
 #include <QVBoxLayout>
 
-#include "core/actions/boxes/looks.h"
-#include "core/places/pages/harvest_blocks.h"
+#include "core/actions/honey_room/take_rate.h"
+#include "core/places/pages/reckoned_words.h"
 #include "core/words/words.h"
 
 namespace combwright {
@@ -89,6 +89,8 @@ ReckonedView::LineWidgets ReckonedView::makeLine(std::size_t line) {
     LineWidgets widgets{new QLabel(this), new QLabel(this), new QLabel(this), new QLabel(this),
                         new QPushButton(this)};
     for (QLabel* label : {widgets.reckoned, widgets.got}) label->setTextFormat(Qt::RichText);
+    // At large type its words go into a second line.
+    widgets.runs->setWordWrap(true);
     widgets.take->setProperty("small", true);
     widgets.take->setObjectName(QStringLiteral("take_%1").arg(line + 1));
     connect(widgets.take, &QPushButton::clicked, this, [this, line] { take(line); });
@@ -108,6 +110,8 @@ void ReckonedView::fillLine(const LineWidgets& widgets, const GotLine& line, std
     if (line.spread)
         runs += tr(", %1–%2").arg(gotFigure(line, line.spread->low),
                                   gotFigure(line, line.spread->high));
+    if (line.boxSpread) runs += tr(", a box ± %1").arg(gotFigure(line, *line.boxSpread));
+    if (line.learned) runs += tr("; offered %1").arg(gotOffer(line));
     widgets.name->setText(gotName(line));
     widgets.runs->setText(runs);
     widgets.take->setText(line.taken ? tr("taken") : tr("take for next year  %1").arg(number + 1));
@@ -117,7 +121,8 @@ void ReckonedView::fillLine(const LineWidgets& widgets, const GotLine& line, std
                    : tr("Take %2 %3 for %1 from %4 on")
                          .arg(gotName(line), gotFigure(line, line.offered), gotUnit(line),
                               dayText(m_reckoned.from)));
-    widgets.take->setToolTip(gotSentence(line));
+    widgets.take->setToolTip(gotSentence(line) + QLatin1Char('\n') + gotRule(line));
+    widgets.take->setAccessibleDescription(gotRule(line));
     // The ring of the focus takes room the words need.
     widgets.take->setMinimumWidth(widgets.take->sizeHint().width() + look.space(8));
 }
@@ -130,6 +135,7 @@ void ReckonedView::show(const ReckonedAndGot& reckoned) {
     if (more) arrange();
     QStringList sentences;
     bool open = false;
+    bool alone = false;
     for (std::size_t i = 0; i < m_lines.size(); ++i) {
         const bool used = i < count;
         if (used) fillLine(m_lines[i], reckoned.lines[i], i);
@@ -137,12 +143,21 @@ void ReckonedView::show(const ReckonedAndGot& reckoned) {
         for (QWidget* widget : std::initializer_list<QWidget*>{line.name, line.reckoned, line.got,
                                                                line.runs, line.take})
             widget->setVisible(used);
+        line.take->setVisible(used && reckoned.lines[i].learned);
         if (!used) continue;
         // What a plain rate is replaced by stands in its line; frames have their fill besides.
-        if (reckoned.lines[i].what == GotWhat::Frame || reckoned.lines[i].taken)
-            sentences << gotSentence(reckoned.lines[i]);
-        open = open || !reckoned.lines[i].taken;
+        const GotLine& shown = reckoned.lines[i];
+        if (shown.what == GotWhat::Frame || shown.what == GotWhat::Fill || shown.taken)
+            sentences << gotSentence(shown);
+        if (shown.what == GotWhat::Frame && !shown.taken) sentences << gotRule(shown);
+        alone = alone || (shown.learned && shown.learned->by == LearnedBy::OwnAlone);
+        open = open || (shown.learned && !shown.taken);
     }
+    if (alone)
+        sentences << tr(
+            "Where it was never published how far a general figure may be off, your "
+            "own mean is offered alone.");
+    if (const QString yards = yardRule(reckoned); !yards.isEmpty()) sentences << yards;
     if (open)
         sentences << tr("Nothing changes until you take it; the old value stays in the history.");
     m_note->setText(sentences.join(QLatin1Char(' ')));
@@ -158,6 +173,7 @@ std::optional<std::size_t> ReckonedView::currentLine() const {
 void ReckonedView::take(std::size_t number) {
     if (number >= m_reckoned.lines.size()) return;
     const GotLine line = m_reckoned.lines[number];
+    if (!line.learned) return;
     const QString value = QStringLiteral("%1 %2").arg(gotFigure(line, line.offered), gotUnit(line));
     if (line.taken) {
         m_session.tell(tr("%1: %2 is taken already; Ctrl+Z takes it back while it is the newest "
@@ -165,11 +181,7 @@ void ReckonedView::take(std::size_t number) {
                            .arg(gotName(line), value));
         return;
     }
-    SetConstant set;
-    set.on = m_reckoned.from;
-    set.constant = *Name::of(line.constant);
-    set.value = Number::rounded(line.offered);
-    set.source = m_reckoned.source;
+    const SetConstant set = takeRate(m_reckoned, line);
     const QString from = dayText(m_reckoned.from);
     if (m_session.run(set))
         m_session.tell(tr("%1: from %2 on %3. The old value stays in the history; Ctrl+Z takes "

@@ -31,6 +31,12 @@
 #include "ui/yard/yard_place.h"
 
 namespace combwright {
+namespace {
+
+/// A row kept by a quick hand is not held up by what the other places count.
+constexpr int countedAfterMs = 300;
+
+}  // namespace
 
 MainWindow::MainWindow(Session& session, QWidget* parent)
     : QMainWindow(parent), m_session(session) {
@@ -74,6 +80,11 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
     connect(&session, &Session::seasonChanged, this, &MainWindow::showSeason);
     connect(&session, &Session::pathChanged, this, &MainWindow::showTitle);
     connect(m_files, &FileWays::leaving, this, &MainWindow::keepTyped);
+    m_countLater = new QTimer(this);
+    m_countLater->setSingleShot(true);
+    m_countLater->setInterval(countedAfterMs);
+    connect(m_countLater, &QTimer::timeout, this, &MainWindow::countWaiting);
+    connect(&session, &Session::changed, this, [this] { m_countLater->start(); });
     addFileKeys();
 
     addKey(tr("Take back"), QKeySequence::Undo, [this] {
@@ -175,7 +186,20 @@ void MainWindow::goTo(int index) {
     m_rail->setCurrent(index);
     place->reload();
     showHead();
+    countWaiting();
     place->setFocus(Qt::OtherFocusReason);
+}
+
+void MainWindow::countWaiting() {
+    m_countLater->stop();
+    if (!m_session.hasSeason()) {
+        for (int i = 0; i < m_rail->count(); ++i) m_rail->setWaiting(i, 0);
+        return;
+    }
+    m_session.reading([this] {
+        for (std::size_t i = 0; i < m_places.size(); ++i)
+            m_rail->setWaiting(static_cast<int>(i), m_places[i]->waiting());
+    });
 }
 
 void MainWindow::showHead() {
@@ -216,6 +240,7 @@ void MainWindow::showSeason() {
     if (!m_session.hasSeason()) {
         m_stack->setCurrentWidget(m_start);
         m_rail->setCurrent(-1);
+        countWaiting();
         showHead();
         m_start->begin();
         return;

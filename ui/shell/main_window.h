@@ -4,6 +4,7 @@
 
 #include <QMainWindow>
 #include <QStackedWidget>
+#include <QTimer>
 #include <map>
 
 #include "ui/shell/file_ways.h"
@@ -49,6 +50,7 @@ class MainWindow : public QMainWindow {
     void addPlace(Place* place);
     QAction* addKey(const QString& name, const QKeySequence& key, std::function<void()> deed);
     void showHead();
+    void countWaiting();
     void showSeason();
     void showTitle();
     void keepTyped();
@@ -63,6 +65,7 @@ class MainWindow : public QMainWindow {
     FileWays* m_files;
     NoticeBar* m_notice;
     Rail* m_rail;
+    QTimer* m_countLater;  ///< what waits is counted once one stops keeping
     PlaceHeadBar* m_head;
     FootBar* m_foot;
     QStackedWidget* m_stack;

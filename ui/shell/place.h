@@ -51,6 +51,9 @@ class Place : public QWidget {
     virtual std::vector<Explained> explained() const { return {}; }
     /// What this place is for, on one page.
     virtual QString help() const = 0;
+    /// How many things wait here, for the number at the place's name; asked when the place is not
+    /// in front too. Throws StorageError.
+    virtual int waiting() const { return 0; }
     /// Does the one thing to do next.
     virtual void act() {}
     /// Takes back a decision of this place that is no deed yet, as Ctrl+Z does a deed; false where

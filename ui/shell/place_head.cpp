@@ -3,7 +3,23 @@
 #include <QPainter>
 #include <algorithm>
 
+#include "ui/drawing/lettering.h"
+
 namespace combwright {
+namespace {
+
+FigureStyle bigStyle(const PlaceHead& head) {
+    FigureStyle style;
+    style.size = head.bigSize;
+    style.tone = head.bigTone;
+    style.bold = true;
+    return style;
+}
+
+/// A clock that runs: larger, and not read out every second.
+bool isClock(const PlaceHead& head) { return head.bigSize == TextSize::Clock; }
+
+}  // namespace
 
 PlaceHeadBar::PlaceHeadBar(Session& session, QWidget* parent)
     : QWidget(parent), m_session(session), m_action(new QPushButton(this)) {
@@ -29,26 +45,75 @@ void PlaceHeadBar::show(const PlaceHead& head, QWidget* controls) {
                           : QStringLiteral("%1   %2").arg(head.action, head.actionKey));
     m_action->setAccessibleName(head.action);
     setAccessibleName(head.title);
-    // A clock that runs is not read out every second.
-    const bool runs = head.bigSize == TextSize::Clock;
     setAccessibleDescription(
         QStringLiteral("%1. %2 %3")
-            .arg(head.under, runs ? QString() : spoken(head.big), head.bigNote));
+            .arg(head.under, isClock(head) ? QString() : spoken(head.big), head.bigNote));
     layOut();
     update();
 }
 
+int PlaceHeadBar::underLeft() const {
+    const Look& look = m_session.look();
+    return look.space(24) + (m_controls ? m_controls->sizeHint().width() + look.space(12) : 0);
+}
+
+int PlaceHeadBar::underWidth() const {
+    return QFontMetrics(m_session.look().font(TextSize::Note)).horizontalAdvance(m_head.under);
+}
+
+int PlaceHeadBar::noteWidth() const {
+    const QFontMetrics metrics(m_session.look().font(TextSize::Note));
+    int width = 0;
+    for (const QString& line : m_head.bigNote.split(QLatin1Char('\n')))
+        width = std::max(width, metrics.horizontalAdvance(line));
+    return width;
+}
+
+/// With its note, which says nothing without it.
+int PlaceHeadBar::numberWidth() const {
+    if (m_head.big.figure.isEmpty()) return 0;
+    const Look& look = m_session.look();
+    return static_cast<int>(measureFigures({m_head.big}, bigStyle(m_head), look).width()) +
+           look.space(14) + noteWidth();
+}
+
+PlaceHeadBar::Stands PlaceHeadBar::roomFor(int buttonWidth) const {
+    const Look& look = m_session.look();
+    int right = width() - look.space(24);
+    if (buttonWidth > 0) right -= buttonWidth + look.space(24);
+    const int number = numberWidth();
+    const int title =
+        QFontMetrics(look.font(TextSize::Title, true)).horizontalAdvance(m_head.title);
+    const int titleRight =
+        look.space(40) + std::max(title, m_controls ? m_controls->sizeHint().width() : 0);
+    const bool underFits = underLeft() + underWidth() + look.space(16) <= right - number;
+    if (number > 0)
+        return underFits && titleRight < right - number ? Stands::Beside : Stands::OwnLine;
+    return underFits ? Stands::Beside : Stands::BelowButton;
+}
+
+bool PlaceHeadBar::showsAll() const {
+    const int right = width() - m_session.look().space(24);
+    return m_stands == Stands::Beside || underLeft() + underWidth() <= right;
+}
+
 void PlaceHeadBar::layOut() {
     const Look& look = m_session.look();
-    setFixedHeight(look.space(68));
+    const int twoLines = look.space(68);
     const QSize wanted = m_action->sizeHint();
     const int buttonHeight = look.space(32);
-    m_action->setGeometry(width() - look.space(24) - wanted.width(), (height() - buttonHeight) / 2,
-                          wanted.width(), buttonHeight);
+    m_stands = roomFor(m_action->isHidden() ? 0 : wanted.width());
+    setFixedHeight(twoLines +
+                   (m_stands == Stands::OwnLine ? look.space(isClock(m_head) ? 52 : 32) : 0));
+    // Level with the title where a line runs below it.
+    const int buttonTop =
+        m_stands == Stands::Beside ? (twoLines - buttonHeight) / 2 : look.space(4);
+    m_action->setGeometry(width() - look.space(24) - wanted.width(), buttonTop, wanted.width(),
+                          buttonHeight);
     if (!m_controls) return;
     const QSize size = m_controls->sizeHint();
     const int high = std::max(size.height(), look.space(26));
-    m_controls->setGeometry(look.space(24), height() - high - look.space(4), size.width(), high);
+    m_controls->setGeometry(look.space(24), twoLines - high - look.space(4), size.width(), high);
 }
 
 void PlaceHeadBar::paintEvent(QPaintEvent*) {
@@ -64,58 +129,54 @@ void PlaceHeadBar::paintEvent(QPaintEvent*) {
         QRect(look.space(24), look.space(m_controls ? 6 : 10), width(), look.space(26)),
         Qt::AlignVCenter | Qt::AlignLeft, m_head.title);
 
-    const double titleRight =
-        look.space(40) + std::max(painter.fontMetrics().horizontalAdvance(m_head.title),
-                                  m_controls ? m_controls->sizeHint().width() : 0);
-
-    // From the right: the button, what the number is, the number; at large type on a small window
-    // the number gives way to title and fields.
-    int right = m_action->isVisible() ? m_action->x() - look.space(24) : width() - look.space(24);
-    painter.setFont(look.font(TextSize::Note));
-    const QStringList noteLines = m_head.bigNote.split(QLatin1Char('\n'));
-    int noteWidth = 0;
-    for (const QString& line : noteLines)
-        noteWidth = std::max(noteWidth, painter.fontMetrics().horizontalAdvance(line));
-    painter.setPen(look.tone(Tone::Muted));
-    const bool clock = m_head.bigSize == TextSize::Clock;
-    int y = look.space((noteLines.size() > 1 ? 20 : 30) + (clock ? 8 : 0));
-    FigureStyle style;
-    style.size = m_head.bigSize;
-    style.tone = m_head.bigTone;
-    style.bold = true;
-    const FigureColumns columns = measureFigures({m_head.big}, style, look);
-    // Number and note go together or not at all: a note without its number says nothing.
-    bool roomForNumber = right - noteWidth - look.space(10) - columns.width() > titleRight;
-    // A clock is read across the room: it goes without its note before it goes.
-    if (clock && !roomForNumber && right - columns.width() > titleRight) {
-        roomForNumber = true;
-        noteWidth = 0;
+    // From the right: the button, what the number is, the number.
+    int right = width() - look.space(24);
+    if (m_stands == Stands::Beside) {
+        if (!m_action->isHidden()) right = m_action->x() - look.space(24);
+        paintNumberBeside(painter, right);
+        right -= numberWidth() + look.space(16);
+    } else if (m_stands == Stands::OwnLine) {
+        paintNumberBelow(painter);
     }
-    for (const QString& line : noteLines) {
-        if (!roomForNumber || noteWidth == 0) break;
-        painter.drawText(QRect(right - noteWidth, y, noteWidth, look.space(16)),
+    painter.setFont(look.font(TextSize::Note));
+    painter.setPen(look.tone(Tone::Muted));
+    const int room = right - underLeft();
+    // Three letters and dots tell nobody anything.
+    if (room < painter.fontMetrics().averageCharWidth() * 8) return;
+    painter.drawText(QRect(underLeft(), look.space(38), room, look.space(20)),
+                     Qt::AlignVCenter | Qt::AlignLeft,
+                     painter.fontMetrics().elidedText(m_head.under, Qt::ElideRight, room));
+}
+
+void PlaceHeadBar::paintNumberBeside(QPainter& painter, int right) const {
+    if (m_head.big.figure.isEmpty()) return;
+    const Look& look = m_session.look();
+    const QStringList lines = m_head.bigNote.split(QLatin1Char('\n'));
+    const int note = noteWidth();
+    painter.setFont(look.font(TextSize::Note));
+    painter.setPen(look.tone(Tone::Muted));
+    const bool clock = isClock(m_head);
+    int y = look.space((lines.size() > 1 ? 20 : 30) + (clock ? 8 : 0));
+    for (const QString& line : lines) {
+        painter.drawText(QRect(right - note, y, note, look.space(16)),
                          Qt::AlignVCenter | Qt::AlignLeft, line);
         y += look.space(15);
     }
-    right -= noteWidth + look.space(10);
-    int bigLeft = right;
-    if (!m_head.big.figure.isEmpty() && roomForNumber) {
-        bigLeft = right - static_cast<int>(columns.width()) - look.space(4);
-        paintFigure(painter, QPointF(bigLeft, look.space(clock ? 50 : 38)), m_head.big.figure,
-                    m_head.big.unit, m_head.big.how, style, look);
-    }
+    paintFigure(painter, QPointF(right - numberWidth(), look.space(clock ? 50 : 38)),
+                m_head.big.figure, m_head.big.unit, m_head.big.how, bigStyle(m_head), look);
+}
 
-    int left = look.space(24);
-    if (m_controls) left = m_controls->geometry().right() + look.space(12);
-    painter.setFont(look.font(TextSize::Note));
-    painter.setPen(look.tone(Tone::Muted));
-    const int room = bigLeft - left - look.space(16);
-    // Three letters and dots tell nobody anything.
-    const int least = painter.fontMetrics().averageCharWidth() * 8;
-    if (room < least) return;
-    painter.drawText(QRect(left, look.space(38), room, look.space(20)),
-                     Qt::AlignVCenter | Qt::AlignLeft,
-                     painter.fontMetrics().elidedText(m_head.under, Qt::ElideRight, room));
+void PlaceHeadBar::paintNumberBelow(QPainter& painter) const {
+    const Look& look = m_session.look();
+    const double base = look.space(isClock(m_head) ? 108 : 88);
+    const double end = paintFigure(painter, QPointF(look.space(24), base), m_head.big.figure,
+                                   m_head.big.unit, m_head.big.how, bigStyle(m_head), look);
+    QString note = m_head.bigNote;
+    note.replace(QLatin1Char('\n'), QLatin1Char(' '));
+    const QFont font = look.font(TextSize::Note);
+    const double left = end + look.space(10);
+    paintText(painter, {left, base}, fitted(note, font, width() - look.space(24) - left), font,
+              look.tone(Tone::Muted));
 }
 
 }  // namespace combwright

@@ -17,18 +17,31 @@ class PlaceHeadBar : public QWidget {
     explicit PlaceHeadBar(Session& session, QWidget* parent = nullptr);
     void show(const PlaceHead& head, QWidget* controls);
     QPushButton* button() const { return m_action; }
+    /// Nothing of what it says is cut at this width.
+    bool showsAll() const;
 
   protected:
     void paintEvent(QPaintEvent*) override;
     void resizeEvent(QResizeEvent*) override { layOut(); }
 
   private:
+    /// Where things stand: all beside the title; the line under it below the button; or the number
+    /// on a line of its own too. At large type on a small window nothing is cut, it goes below.
+    enum class Stands { Beside, BelowButton, OwnLine };
+    Stands roomFor(int buttonWidth) const;
+    int underWidth() const;
+    int underLeft() const;
+    int numberWidth() const;
+    int noteWidth() const;
     void layOut();
+    void paintNumberBeside(QPainter& painter, int right) const;
+    void paintNumberBelow(QPainter& painter) const;
 
     Session& m_session;
     PlaceHead m_head;
     QWidget* m_controls = nullptr;
     QPushButton* m_action;
+    Stands m_stands = Stands::Beside;
 };
 
 }  // namespace combwright

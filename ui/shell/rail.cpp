@@ -98,6 +98,12 @@ void Rail::setCurrent(int index) {
     layOut();
 }
 
+void Rail::setWaiting(int index, int waiting) {
+    m_items[static_cast<std::size_t>(index)]->setWaiting(waiting);
+}
+
+int Rail::waiting(int index) const { return m_items[static_cast<std::size_t>(index)]->waiting(); }
+
 void Rail::layOut() {
     const Look& look = m_session.look();
     setFixedWidth(look.space(168));

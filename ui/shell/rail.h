@@ -15,6 +15,7 @@ class RailItem : public QAbstractButton {
   public:
     RailItem(int number, const QString& text, Session& session, QWidget* parent);
     void setWaiting(int waiting);
+    int waiting() const { return m_waiting; }
     void setThisMonth(bool thisMonth);
     QSize sizeHint() const override;
 
@@ -36,6 +37,9 @@ class Rail : public QWidget {
     explicit Rail(Session& session, QWidget* parent = nullptr);
     void addPlace(const QString& text);
     void setCurrent(int index);
+    /// The number at a place's name; none where nothing waits.
+    void setWaiting(int index, int waiting);
+    int waiting(int index) const;
     int count() const { return static_cast<int>(m_items.size()); }
 
   Q_SIGNALS:

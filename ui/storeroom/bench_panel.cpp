@@ -41,8 +41,10 @@ BenchPanel::BenchPanel(Session& session, QWidget* parent)
       m_alarm(new QLabel(this)),
       m_row(new BenchRow(session, this)),
       m_facts(new QLabel(this)),
-      m_why(new QLabel(this)),
+      m_because(new QLabel(this)),
+      m_correct(new QLabel(this)),
       m_line(new QLineEdit(this)),
+      m_why(new QLineEdit(this)),
       m_echo(new QLabel(this)),
       m_letters(new QLabel(this)),
       m_evening(new QLabel(this)) {
@@ -50,10 +52,12 @@ BenchPanel::BenchPanel(Session& session, QWidget* parent)
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(4);
-    for (QWidget* each : std::initializer_list<QWidget*>{m_head, m_alarm, m_row, m_why, m_facts,
-                                                         m_line, m_echo, m_letters, m_evening})
+    for (QWidget* each :
+         std::initializer_list<QWidget*>{m_head, m_alarm, m_row, m_because, m_facts, m_correct,
+                                         m_line, m_why, m_echo, m_letters, m_evening})
         column->addWidget(each);
-    for (QLabel* each : {m_head, m_alarm, m_facts, m_why, m_echo, m_letters, m_evening}) {
+    for (QLabel* each :
+         {m_head, m_alarm, m_facts, m_because, m_correct, m_echo, m_letters, m_evening}) {
         each->setWordWrap(true);
         each->setTextFormat(Qt::RichText);
     }
@@ -65,12 +69,23 @@ BenchPanel::BenchPanel(Session& session, QWidget* parent)
     m_line->setPlaceholderText(
         tr("7 keep, 1 web, 1 broken; scraped, wax 70, propolis 12, "
            "years 24x3 25x5"));
-    m_line->installEventFilter(this);
+    m_correct->setObjectName(QStringLiteral("bench_correct"));
+    m_why->setObjectName(QStringLiteral("bench_why"));
+    m_why->setAccessibleName(tr("Why it is corrected"));
+    m_why->setPlaceholderText(tr("why: counted wrong, another box, scale misread"));
+    for (QWidget* each : std::initializer_list<QWidget*>{m_correct, m_why}) each->hide();
+    for (QLineEdit* each : {m_line, m_why}) each->installEventFilter(this);
     connect(m_line, &QLineEdit::textChanged, this, &BenchPanel::readBack);
     connect(m_line, &QLineEdit::returnPressed, this, [this] {
-        if (const QString typed = m_line->text().trimmed(); !typed.isEmpty())
+        const QString typed = m_line->text().trimmed();
+        if (typed.isEmpty()) return;
+        if (correcting())
+            m_why->setFocus(Qt::OtherFocusReason);
+        else
             Q_EMIT lineEntered(typed);
     });
+    connect(m_why, &QLineEdit::returnPressed, this,
+            [this] { Q_EMIT lineCorrected(m_line->text().trimmed(), m_why->text().simplified()); });
     connect(m_row, &BenchRow::frameClicked, this, &BenchPanel::frameClicked);
     connect(&session, &Session::lookChanged, this, &BenchPanel::restyle);
     restyle();
@@ -78,7 +93,7 @@ BenchPanel::BenchPanel(Session& session, QWidget* parent)
 
 void BenchPanel::restyle() {
     const Look& look = m_session.look();
-    for (QLabel* each : {m_facts, m_why, m_echo, m_letters, m_evening})
+    for (QLabel* each : {m_facts, m_because, m_correct, m_echo, m_letters, m_evening})
         each->setFont(look.font(TextSize::Note));
     m_letters->setText(legend());
     readBack();
@@ -90,7 +105,8 @@ void BenchPanel::show(const std::optional<BenchView>& view) {
         each->setVisible(view.has_value());
     if (!view) {
         m_head->setText(QStringLiteral("<b>%1</b>").arg(tr("On the bench: nothing")));
-        for (QLabel* each : {m_alarm, m_facts, m_why, m_echo}) each->hide();
+        for (QLabel* each : {m_alarm, m_facts, m_because, m_correct, m_echo}) each->hide();
+        m_why->hide();
         return;
     }
     m_head->setText(QStringLiteral("<b>%1</b>&emsp;%2")
@@ -99,8 +115,8 @@ void BenchPanel::show(const std::optional<BenchView>& view) {
     m_alarm->setText(coloured(view->alarm.toHtmlEscaped(), look.tone(Tone::Warn)));
     m_alarm->setVisible(!view->alarm.isEmpty());
     m_facts->setText(view->facts.toHtmlEscaped());
-    m_why->setText(coloured(view->why.toHtmlEscaped(), look.tone(Tone::Muted)));
-    m_why->setVisible(!view->why.isEmpty());
+    m_because->setText(coloured(view->why.toHtmlEscaped(), look.tone(Tone::Muted)));
+    m_because->setVisible(!view->why.isEmpty());
     m_row->show(view->frames, view->current);
     m_facts->setVisible(!view->facts.isEmpty() && m_line->text().trimmed().isEmpty());
 }
@@ -114,13 +130,27 @@ void BenchPanel::showEvening(const QString& sum, const QString& gone) {
 }
 
 void BenchPanel::beginLine(const QString& text) {
+    for (QWidget* each : std::initializer_list<QWidget*>{m_correct, m_why}) each->hide();
+    m_why->clear();
     m_line->setText(text);
     m_line->setFocus(Qt::OtherFocusReason);
     m_line->deselect();
     m_line->end(false);
 }
 
-void BenchPanel::clearLine() { m_line->clear(); }
+void BenchPanel::beginCorrection(const QString& text, const QString& why, const QString& says) {
+    beginLine({});
+    m_correct->setText(coloured(says.toHtmlEscaped(), m_session.look().tone(Tone::Accent)));
+    for (QWidget* each : std::initializer_list<QWidget*>{m_correct, m_why}) each->show();
+    m_why->setText(why);
+    m_line->setText(text);
+}
+
+void BenchPanel::clearLine() {
+    for (QWidget* each : std::initializer_list<QWidget*>{m_correct, m_why}) each->hide();
+    m_why->clear();
+    m_line->clear();
+}
 
 void BenchPanel::readBack() {
     const Look& look = m_session.look();
@@ -139,10 +169,11 @@ void BenchPanel::readBack() {
 }
 
 bool BenchPanel::eventFilter(QObject* watched, QEvent* event) {
-    if (watched == m_line && event->type() == QEvent::KeyPress &&
+    if ((watched == m_line || watched == m_why) && event->type() == QEvent::KeyPress &&
         static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape) {
-        m_line->clear();
+        // Told first: what is left is the correction or the new line, and its draft goes with it.
         Q_EMIT lineLeft();
+        clearLine();
         return true;
     }
     return QWidget::eventFilter(watched, event);

@@ -42,12 +42,17 @@ class BenchPanel : public QWidget {
     void readBackBy(std::function<Echo(const QString&)> reader) { m_reader = std::move(reader); }
     /// The cursor into the line, which begins with that text.
     void beginLine(const QString& text);
+    /// The same to correct a look that was kept: `says` tells which, `why` is asked for below it.
+    void beginCorrection(const QString& text, const QString& why, const QString& says);
+    bool correcting() const { return !m_correct->isHidden(); }
+    QLineEdit& why() { return *m_why; }
     void clearLine();
     bool typing() const { return m_line->hasFocus(); }
     QLineEdit& line() { return *m_line; }
 
   Q_SIGNALS:
     void lineEntered(const QString& text);
+    void lineCorrected(const QString& text, const QString& why);
     void lineLeft();  ///< given up by Escape
     void frameClicked(int frame);
 
@@ -63,8 +68,10 @@ class BenchPanel : public QWidget {
     QLabel* m_alarm;
     BenchRow* m_row;
     QLabel* m_facts;
-    QLabel* m_why;
+    QLabel* m_because;
+    QLabel* m_correct;
     QLineEdit* m_line;
+    QLineEdit* m_why;
     QLabel* m_echo;
     QLabel* m_letters;
     QLabel* m_evening;

@@ -37,6 +37,12 @@ BoardFilterRow::BoardFilterRow(const Look& look, QWidget* parent) : QWidget(pare
     setObjectName(QStringLiteral("board_filter"));
     setAccessibleName(tr("What the board shows"));
     auto* row = new FlowRow(this, look.space(8));
+    m_enter = addKey(tr("Choose what is shown"), QKeySequence(Qt::CTRL | Qt::Key_F));
+    m_enterGroup = addKey(tr("Choose how rows stand together"), QKeySequence(Qt::CTRL | Qt::Key_G));
+    m_clear = addKey(tr("Show all"), QKeySequence(Qt::CTRL | Qt::Key_Backspace));
+    m_showKey = new QLabel(tr("Show  %1").arg(enterKey()), this);
+    m_showKey->setObjectName(QStringLiteral("filter_key"));
+    row->addWidget(m_showKey);
     m_kind = addChoice("filter_kind", tr("Kind of frame"));
     m_state = addChoice("filter_state", tr("State"));
     m_verdict = addChoice("filter_verdict", tr("Verdict"));
@@ -57,10 +63,12 @@ BoardFilterRow::BoardFilterRow(const Look& look, QWidget* parent) : QWidget(pare
     m_shown = new QLabel(this);
     m_shown->setObjectName(QStringLiteral("filter_shown"));
     row->addWidget(m_shown);
-    m_clear = new QAction(tr("Show all"), this);
-    m_clear->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_Backspace));
+    connect(m_enter, &QAction::triggered, this, &BoardFilterRow::enter);
+    connect(m_enterGroup, &QAction::triggered, this,
+            [this] { m_group->setFocus(Qt::ShortcutFocusReason); });
     connect(m_clear, &QAction::triggered, this, &BoardFilterRow::clear);
-    addAction(m_clear);
+    m_group->setToolTip(QStringLiteral("%1  %2").arg(
+        m_group->toolTip(), m_enterGroup->shortcut().toString(QKeySequence::NativeText)));
     m_clearButton = new QPushButton(this);
     m_clearButton->setObjectName(QStringLiteral("filter_clear"));
     connect(m_clearButton, &QPushButton::clicked, this, &BoardFilterRow::clear);
@@ -71,11 +79,32 @@ BoardFilterRow::BoardFilterRow(const Look& look, QWidget* parent) : QWidget(pare
     setLook(look);
 }
 
+QAction* BoardFilterRow::addKey(const QString& name, const QKeySequence& key) {
+    auto* action = new QAction(name, this);
+    action->setShortcut(key);
+    addAction(action);
+    return action;
+}
+
+QString BoardFilterRow::enterKey() const {
+    return m_enter->shortcut().toString(QKeySequence::NativeText);
+}
+
+/// To the first choice there is; what offers none is hidden.
+void BoardFilterRow::enter() {
+    for (QWidget* each :
+         std::initializer_list<QWidget*>{m_kind, m_state, m_verdict, m_year, m_place, m_hive})
+        if (each->isVisible()) return each->setFocus(Qt::ShortcutFocusReason);
+    m_notFrozen->setFocus(Qt::ShortcutFocusReason);
+}
+
 QComboBox* BoardFilterRow::addChoice(const char* name, const QString& label) {
     auto* combo = new QComboBox(this);
     combo->setObjectName(QLatin1String(name));
     combo->setAccessibleName(label);
     combo->setToolTip(label);
+    combo->setAccessibleDescription(
+        tr("%1 comes to these choices, Escape goes back to the board").arg(enterKey()));
     combo->setSizeAdjustPolicy(QComboBox::AdjustToContents);
     layout()->addWidget(combo);
     connect(combo, &QComboBox::currentIndexChanged, this, &BoardFilterRow::ask);
@@ -92,6 +121,8 @@ void BoardFilterRow::setLook(const Look& look) {
         box->setMinimumHeight(look.target());
     m_clearButton->setMinimumHeight(look.target());
     m_shown->setMinimumHeight(look.target());
+    m_showKey->setMinimumHeight(look.target());
+    m_showKey->setFont(look.font(TextSize::Note));
 }
 
 void BoardFilterRow::fill(QComboBox* combo, const QString& all, const QStringList& choices,

@@ -1,5 +1,5 @@
-// What of the board is shown: one compact row of choices over it, how much that leaves, and one key
-// that shows everything again.
+// What of the board is shown: one compact row of choices over it, how much that leaves, one key
+// that comes to them and one that shows everything again.
 #pragma once
 
 #include <QWidget>
@@ -30,11 +30,15 @@ class BoardFilterRow : public QWidget {
     /// Ctrl+Backspace in the window this row is shown in.
     QAction* clearAction() const { return m_clear; }
     QString shownLine() const;
+    /// The key that comes here from the board, as it is written on keys.
+    QString enterKey() const;
 
   Q_SIGNALS:
     void filterAsked(const combwright::BoardFilter& filter);
 
   private:
+    QAction* addKey(const QString& name, const QKeySequence& key);
+    void enter();
     QComboBox* addChoice(const char* name, const QString& label);
     void fill(QComboBox* combo, const QString& all, const QStringList& choices, int chosen);
     void ask();
@@ -57,7 +61,10 @@ class BoardFilterRow : public QWidget {
     QCheckBox* m_notReviewed;
     QCheckBox* m_onHives;
     QComboBox* m_group;
+    QLabel* m_showKey;
     QLabel* m_shown;
+    QAction* m_enter;
+    QAction* m_enterGroup;
     QAction* m_clear;
     QPushButton* m_clearButton;
     bool m_filling = false;

@@ -57,9 +57,11 @@ std::uint64_t looksOf(const BoardFrame& frame) {
 }  // namespace
 
 void BoardFrames::setKinds(const std::vector<FrameKind>& kinds) {
-    m_shapes.clear();
+    QHash<std::int64_t, FrameShape> shapes;
+    for (const FrameKind& kind : kinds) shapes.insert(kind.id.number, frameShapeOf(kind));
+    if (shapes == m_shapes) return;
+    m_shapes = std::move(shapes);
     m_pictures.clear();
-    for (const FrameKind& kind : kinds) m_shapes.insert(kind.id.number, frameShapeOf(kind));
 }
 
 void BoardFrames::setLook(const Look& look) {

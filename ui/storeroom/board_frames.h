@@ -14,7 +14,7 @@ namespace combwright {
 
 class BoardFrames {
   public:
-    /// Measures of the kinds there are.
+    /// Measures of the kinds there are; pictures stay where those are as before.
     void setKinds(const std::vector<FrameKind>& kinds);
     /// What was painted with another look is forgotten.
     void setLook(const Look& look);

@@ -50,6 +50,7 @@ DeadOutForm::DeadOutForm(Session& session, Day on, QWidget* parent)
       m_cause(new QLineEdit(m_questions)),
       m_by(new QLineEdit(m_questions)),
       m_reading(new QLabel(this)),
+      m_drafts(new FormDrafts(session, this)),
       m_reason(new QLabel(this)) {
     setObjectName(QStringLiteral("dead_out_form"));
     setWindowTitle(tr("A colony found dead"));
@@ -89,6 +90,7 @@ DeadOutForm::DeadOutForm(Session& session, Day on, QWidget* parent)
     down->addStretch(1);
     scroll->setWidget(inside);
     column->addWidget(scroll, 1);
+    column->addWidget(m_drafts);
     m_reason->setObjectName(QStringLiteral("reason"));
     m_reason->setWordWrap(true);
     m_reason->hide();
@@ -115,9 +117,13 @@ DeadOutForm::DeadOutForm(Session& session, Day on, QWidget* parent)
     // As one reads it; the fields were made in another order and moved into the scrolled page.
     QWidget* last = m_colony;
     std::vector<QWidget*> order(m_asked.begin(), m_asked.end());
-    for (QWidget* each : std::initializer_list<QWidget*>{m_cause, m_by, keepButton, printButton,
-                                                         buttons->button(QDialogButtonBox::Close)})
+    for (QWidget* each :
+         std::initializer_list<QWidget*>{m_cause, m_by, &m_drafts->afresh(), keepButton,
+                                         printButton, buttons->button(QDialogButtonBox::Close)})
         order.push_back(each);
+    for (QComboBox* each : m_asked) m_drafts->watch(each, each->objectName());
+    for (QLineEdit* each : {m_cause, m_by}) m_drafts->watch(each, each->objectName());
+    connect(m_drafts, &FormDrafts::begunAfresh, this, [this] { m_asked.front()->setFocus(); });
     for (QWidget* each : order) {
         setTabOrder(last, each);
         last = each;
@@ -167,6 +173,7 @@ void DeadOutForm::fill() {
     const DeadOutCard& card = m_cards[static_cast<std::size_t>(at)];
     const DeadOut& said = card.answers;
     m_filling = true;
+    m_drafts->leave();
     m_answers["cluster"]->setCurrentIndex(indexOf(said.cluster));
     m_answers["stores_near"]->setCurrentIndex(indexOf(said.stores));
     m_answers["brood_seen"]->setCurrentIndex(indexOf(said.brood));
@@ -181,7 +188,11 @@ void DeadOutForm::fill() {
     m_cause->setText(fromUtf8(said.cause));
     m_by->setText(fromUtf8(said.by));
     m_filling = false;
-    showReading(card);
+    // A card half answered is that colony's, and what follows is of the answers as they stand.
+    if (m_drafts->begin(QStringLiteral("dead-out %1").arg(card.colony.id.number)))
+        showTyped();
+    else
+        showReading(card);
 }
 
 DeadOut DeadOutForm::typed() const {
@@ -254,6 +265,7 @@ void DeadOutForm::keep() {
     record.by = said.by;
     if (!m_session.run(record)) return;
     m_kept = true;
+    m_drafts->kept();
     fillColonies();
     m_reason->setText(tr("Kept. %1").arg(m_session.lastAsked()));
     m_reason->show();

@@ -14,6 +14,7 @@
 
 #include "core/places/dead_outs.h"
 #include "ui/shell/session.h"
+#include "ui/storeroom/form_drafts.h"
 
 namespace combwright {
 
@@ -54,6 +55,7 @@ class DeadOutForm : public QDialog {
     QLineEdit* m_cause;
     QLineEdit* m_by;
     QLabel* m_reading;
+    FormDrafts* m_drafts;
     QLabel* m_reason;
 };
 

@@ -2,6 +2,7 @@
 
 #include <QDialogButtonBox>
 #include <QHeaderView>
+#include <QTimer>
 #include <QVBoxLayout>
 #include <algorithm>
 #include <map>
@@ -69,14 +70,13 @@ FitDialog::FitDialog(Session& session, QWidget* parent)
     m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_table->setTabKeyNavigation(false);
     m_table->setWordWrap(true);
+    // Always there: coming and going it would change the width the words wrap at.
+    m_table->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);
     m_table->setAccessibleName(tr("Kinds of frames and how they hang"));
     m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
     column->addWidget(m_table, 1);
-    auto* note = new QLabel(
-        tr("Under 6 mm bees glue up, to 9.5 mm they leave a way, above they build; makers' boxes "
-           "leave up to 13 mm and are mostly left alone. Under the lowest box the room over the "
-           "floor may be larger."),
-        this);
+    auto* note = new QLabel(fitNote(), this);
+    note->setObjectName(QStringLiteral("fit_note"));
     note->setWordWrap(true);
     note->setFont(look.font(TextSize::Note));
     column->addWidget(note);
@@ -106,6 +106,14 @@ void FitDialog::fillKinds() {
         m_box->addItem(fromUtf8(kind.name.text()), static_cast<qlonglong>(kind.id.number));
         m_below->addItem(fromUtf8(kind.name.text()), static_cast<qlonglong>(kind.id.number));
     }
+}
+
+void FitDialog::fitRows() { m_table->resizeRowsToContents(); }
+
+void FitDialog::resizeEvent(QResizeEvent* event) {
+    QDialog::resizeEvent(event);
+    // Words wrap otherwise once the columns have their new width, which they get after this.
+    QTimer::singleShot(0, this, &FitDialog::fitRows);
 }
 
 void FitDialog::fill() {
@@ -144,7 +152,7 @@ void FitDialog::fill() {
                                                              faceWords(row.faces->verdict))
                               : QStringLiteral("?")));
     }
-    m_table->resizeRowsToContents();
+    fitRows();
     QStringList mixed;
     for (const MixedBox& each : mixedBoxes(m_session.read()))
         mixed << tr("%1 holds %2 of %3: %4")

@@ -22,7 +22,12 @@ class FitDialog : public QDialog {
     QComboBox& box() { return *m_box; }
     QTableWidget& table() { return *m_table; }
 
+  protected:
+    void resizeEvent(QResizeEvent* event) override;
+
   private:
+    /// As high as their words at the width the columns have.
+    void fitRows();
     void fillKinds();
     void fill();
 

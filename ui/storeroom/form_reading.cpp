@@ -36,72 +36,88 @@ void addKinds(QComboBox* choice, const Read& file, const std::set<std::int64_t>&
 
 std::string typedWords(const QLineEdit* field) { return field->text().simplified().toStdString(); }
 
-bool readField(Session& session, QLineEdit* field, std::optional<Count>& value) {
+bool readsAs(const QString& text, std::optional<Count>& value) {
     value.reset();
-    const QString typed = field->text().trimmed();
+    const QString typed = text.trimmed();
     if (typed.isEmpty()) return true;
     bool whole = false;
     const qlonglong number = typed.toLongLong(&whole);
-    if (!whole || number < 0 || number > 999'999)
-        return notRead(session, field,
-                       readWord("%1: \"%2\" is no whole number. Write 12, or leave it empty."));
+    if (!whole || number < 0 || number > 999'999) return false;
     value = Count(number);
     return true;
 }
 
-bool readField(Session& session, QLineEdit* field, std::optional<Number>& value) {
+bool readsAs(const QString& text, std::optional<Number>& value) {
     value.reset();
-    const QString typed = field->text().trimmed();
+    const QString typed = text.trimmed();
     if (typed.isEmpty()) return true;
     const auto number = typedNumber(typed);
-    if (!number)
-        return notRead(session, field,
-                       readWord("%1: \"%2\" is no number. Write 3 or 1.5, or leave it empty."));
-    value = Number::rounded(*number);
-    return true;
+    if (number) value = Number::rounded(*number);
+    return number.has_value();
 }
 
-bool readField(Session& session, QLineEdit* field, std::optional<Mass>& value) {
-    value.reset();
-    const QString typed = field->text().trimmed();
-    if (typed.isEmpty()) return true;
-    value = typedMass(typed);
-    return value || notRead(session, field,
-                            readWord("%1: \"%2\" is no weight. Write 1.8 or 850 g, or leave it "
-                                     "empty."));
+bool readsAs(const QString& text, std::optional<Mass>& value) {
+    value = typedMass(text.trimmed());
+    return value || text.trimmed().isEmpty();
 }
 
-bool readField(Session& session, QLineEdit* field, std::optional<Temperature>& value) {
-    value.reset();
-    const QString typed = field->text().trimmed();
-    if (typed.isEmpty()) return true;
-    value = typedTemperature(typed);
-    return value || notRead(session, field,
-                            readWord("%1: \"%2\" is no temperature. Write degrees, -18, or leave "
-                                     "it empty."));
+bool readsAs(const QString& text, std::optional<Temperature>& value) {
+    value = typedTemperature(text.trimmed());
+    return value || text.trimmed().isEmpty();
 }
 
-bool readField(Session& session, QLineEdit* field, std::optional<Length>& value) {
-    value.reset();
-    const QString typed = field->text().trimmed();
-    if (typed.isEmpty()) return true;
-    value = typedLength(typed);
-    return value || notRead(session, field,
-                            readWord("%1: \"%2\" is no length. Write 225 mm or 8.9 in, or leave "
-                                     "it empty."));
+bool readsAs(const QString& text, std::optional<Length>& value) {
+    value = typedLength(text.trimmed());
+    return value || text.trimmed().isEmpty();
 }
 
-bool readField(Session& session, QLineEdit* field, std::optional<Share>& value) {
+bool readsAs(const QString& text, std::optional<Share>& value) {
     value.reset();
-    QString typed = field->text().trimmed();
+    QString typed = text.trimmed();
     if (typed.isEmpty()) return true;
     if (typed.endsWith(QLatin1Char('%'))) typed = typed.chopped(1).trimmed();
     const auto number = typedNumber(typed);
-    if (!number || *number > 100.0)
-        return notRead(session, field,
-                       readWord("%1: \"%2\" is no share. Write 10 for 10 %, or leave it empty."));
+    if (!number || *number > 100.0) return false;
     value = Share::rounded(*number / 100.0);
     return true;
+}
+
+bool readField(Session& session, QLineEdit* field, std::optional<Count>& value) {
+    return readsAs(field->text(), value) ||
+           notRead(session, field,
+                   readWord("%1: \"%2\" is no whole number. Write 12, or leave it empty."));
+}
+
+bool readField(Session& session, QLineEdit* field, std::optional<Number>& value) {
+    return readsAs(field->text(), value) ||
+           notRead(session, field,
+                   readWord("%1: \"%2\" is no number. Write 3 or 1.5, or leave it empty."));
+}
+
+bool readField(Session& session, QLineEdit* field, std::optional<Mass>& value) {
+    return readsAs(field->text(), value) ||
+           notRead(session, field,
+                   readWord("%1: \"%2\" is no weight. Write 1.8 or 850 g, or leave it empty."));
+}
+
+bool readField(Session& session, QLineEdit* field, std::optional<Temperature>& value) {
+    return readsAs(field->text(), value) ||
+           notRead(session, field,
+                   readWord("%1: \"%2\" is no temperature. Write degrees, -18, or leave it "
+                            "empty."));
+}
+
+bool readField(Session& session, QLineEdit* field, std::optional<Length>& value) {
+    return readsAs(field->text(), value) ||
+           notRead(session, field,
+                   readWord("%1: \"%2\" is no length. Write 225 mm or 8.9 in, or leave it "
+                            "empty."));
+}
+
+bool readField(Session& session, QLineEdit* field, std::optional<Share>& value) {
+    return readsAs(field->text(), value) ||
+           notRead(session, field,
+                   readWord("%1: \"%2\" is no share. Write 10 for 10 %, or leave it empty."));
 }
 
 bool readField(Session& session, QLineEdit* field, std::optional<Id<Box>>& value) {

@@ -19,7 +19,17 @@ namespace combwright {
 /// The words of a field, blanks tidied.
 std::string typedWords(const QLineEdit* field);
 
-/// Each says false where something else was typed; the value is empty where nothing was.
+/// Reads without a word: false where something else was typed; the value is empty where nothing
+/// was.
+bool readsAs(const QString& typed, std::optional<Count>& value);
+bool readsAs(const QString& typed, std::optional<Number>& value);
+bool readsAs(const QString& typed, std::optional<Mass>& value);
+bool readsAs(const QString& typed, std::optional<Temperature>& value);
+bool readsAs(const QString& typed, std::optional<Length>& value);
+/// In per cent: "10" and "10 %" are a tenth.
+bool readsAs(const QString& typed, std::optional<Share>& value);
+
+/// The same of a field; where it cannot be read that is told and the cursor goes there.
 bool readField(Session& session, QLineEdit* field, std::optional<Count>& value);
 bool readField(Session& session, QLineEdit* field, std::optional<Number>& value);
 bool readField(Session& session, QLineEdit* field, std::optional<Mass>& value);

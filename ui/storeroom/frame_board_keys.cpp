@@ -15,7 +15,7 @@
 namespace combwright {
 
 const BoardRow* FrameBoardView::currentRow() const {
-    return hasCurrent() ? &rowOf(m_lines[m_current]) : nullptr;
+    return hasCurrent() ? &rowOf(m_current) : nullptr;
 }
 
 const BoardFrame* FrameBoardView::currentFrame() const {
@@ -26,7 +26,7 @@ const BoardFrame* FrameBoardView::currentFrame() const {
 
 bool FrameBoardView::goToBox(Id<combwright::Box> box, int frame) {
     for (std::size_t i = 0; i < m_lines.size(); ++i) {
-        if (rowOf(m_lines[i]).box != box) continue;
+        if (rowOf(i).box != box) continue;
         moveTo(i, frame, false);
         return true;
     }
@@ -39,7 +39,7 @@ QRect FrameBoardView::currentRect() const {
 
 QRect FrameBoardView::rectOf(Id<combwright::Box> box, int frame) const {
     for (std::size_t i = 0; i < m_lines.size(); ++i) {
-        const BoardRow& row = rowOf(m_lines[i]);
+        const BoardRow& row = rowOf(i);
         if (row.box != box) continue;
         if (frame < 0) return lineRect(i).toAlignedRect();
         if (static_cast<std::size_t>(frame) >= row.frames.size()) return {};
@@ -50,8 +50,8 @@ QRect FrameBoardView::rectOf(Id<combwright::Box> box, int frame) const {
 
 std::vector<const BoardRow*> FrameBoardView::selectedRows() const {
     std::vector<const BoardRow*> rows;
-    for (const Line& line : m_lines)
-        if (line.selected) rows.push_back(&rowOf(line));
+    for (std::size_t i = 0; m_selectedCount > 0 && i < m_lines.size(); ++i)
+        if (isSelected(i)) rows.push_back(&rowOf(i));
     return rows;
 }
 
@@ -77,9 +77,14 @@ std::vector<Id<Frame>> FrameBoardView::chosenFrames() const {
     return frames;
 }
 
+bool FrameBoardView::isSelected(std::size_t line) const {
+    return m_selectedCount > 0 && m_selected[ordinalOf(line)];
+}
+
 void FrameBoardView::select(std::size_t line, bool selected) {
-    if (m_lines[line].selected == selected) return;
-    m_lines[line].selected = selected;
+    const std::size_t row = ordinalOf(line);
+    if (m_selected[row] == selected) return;
+    m_selected[row] = selected;
     m_selectedCount += selected ? 1 : -1;
 }
 
@@ -107,8 +112,8 @@ void FrameBoardView::moveTo(std::size_t line, int frame, bool extend) {
     const std::size_t before = m_current;
     const int frameBefore = m_frame;
     m_current = std::min(line, m_lines.size() - 1);
-    m_frame = std::clamp(
-        frame, 0, std::max(0, static_cast<int>(rowOf(m_lines[m_current]).frames.size()) - 1));
+    m_frame =
+        std::clamp(frame, 0, std::max(0, static_cast<int>(rowOf(m_current).frames.size()) - 1));
     if (extend)
         selectRange(m_anchor, m_current);
     else
@@ -131,15 +136,12 @@ void FrameBoardView::moveRows(std::ptrdiff_t step, bool extend) {
 
 /// The row level with this one in the next column, or the last there is above.
 std::optional<std::size_t> FrameBoardView::lineBeside(int step) const {
-    const auto column = static_cast<std::ptrdiff_t>(columnOf(m_current)) + step;
-    if (column < 0 || column >= static_cast<std::ptrdiff_t>(m_columnEnds.size())) return {};
+    const auto column = static_cast<std::ptrdiff_t>(m_lines.columnOf(m_current)) + step;
+    if (column < 0 || column >= static_cast<std::ptrdiff_t>(m_lines.columns())) return {};
     const auto at = static_cast<std::size_t>(column);
-    const std::size_t first = at == 0 ? 0 : m_columnEnds[at - 1], end = m_columnEnds[at];
-    if (first == end) return std::nullopt;
-    const float middle = m_lines[m_current].top + m_lines[m_current].height / 2;
-    std::size_t best = first;
-    for (std::size_t i = first; i < end && m_lines[i].top <= middle; ++i) best = i;
-    return best;
+    if (m_lines.begin(at) == m_lines.end(at)) return std::nullopt;
+    const RowPlace here = m_lines[m_current];
+    return m_lines.lineAt(at, here.top + here.height / 2);
 }
 
 /// Along the frames of a row, and over its end to the row beside it.
@@ -149,7 +151,7 @@ void FrameBoardView::moveFrames(int step, bool extend) {
     const int to = m_frame + step;
     if (to >= 0 && to < static_cast<int>(row->frames.size())) return moveTo(m_current, to, extend);
     if (const auto beside = lineBeside(step); beside && !extend) {
-        const auto frames = static_cast<int>(rowOf(m_lines[*beside]).frames.size());
+        const auto frames = static_cast<int>(rowOf(*beside).frames.size());
         moveTo(*beside, step > 0 ? 0 : frames - 1, false);
     }
 }
@@ -157,14 +159,14 @@ void FrameBoardView::moveFrames(int step, bool extend) {
 void FrameBoardView::page(int step, bool extend) {
     if (!hasCurrent()) return;
     const double room = viewport()->height();
-    const auto rows = static_cast<std::ptrdiff_t>(
-        std::max(1.0, room / static_cast<double>(m_lines[m_current].height) - 1));
+    const auto rows =
+        static_cast<std::ptrdiff_t>(std::max(1.0, room / m_lines[m_current].height - 1));
     moveRows(step * rows, extend);
 }
 
 void FrameBoardView::showCurrent() {
     if (!hasCurrent()) return;
-    const Line& line = m_lines[m_current];
+    const RowPlace line = m_lines[m_current];
     auto top = static_cast<int>(line.top), bottom = static_cast<int>(line.top + line.height) + 2;
     // The first row of a shelf shows under which name it stands.
     if (line.row == 0) top -= m_look.space(28);
@@ -181,26 +183,37 @@ void FrameBoardView::speak() {
     if (row) {
         text = spoken(m_board, *row);
         if (const BoardFrame* frame = currentFrame()) text += QLatin1Char(' ') + spoken(*frame);
-        if (m_lines[m_current].selected) text += QLatin1Char(' ') + tr("Selected.");
+        if (isSelected(m_current)) text += QLatin1Char(' ') + tr("Selected.");
     }
     setAccessibleDescription(text);
     QAccessibleEvent event(this, QAccessible::DescriptionChanged);
     QAccessible::updateAccessibility(&event);
 }
 
-/// On to the next box whose mark begins like that, counted from here.
-void FrameBoardView::typed(const QString& text) {
-    const int patience = QGuiApplication::styleHints()->keyboardInputInterval() * 2;
-    const bool goesOn = m_typedAt.isValid() && m_typedAt.elapsed() < patience;
-    m_typed = goesOn ? m_typed + text : text;
-    m_typedAt.start();
-    const std::size_t start = goesOn ? m_current : m_current + 1;
+bool FrameBoardView::goToMark(const QString& begins, std::size_t from) {
     for (std::size_t i = 0; i < m_lines.size(); ++i) {
-        const std::size_t line = (start + i) % m_lines.size();
-        const QString name = fromUtf8(rowOf(m_lines[line]).name);
-        if (!name.startsWith(m_typed, Qt::CaseInsensitive)) continue;
-        return moveTo(line, m_frame, false);
+        const std::size_t line = (from + i) % m_lines.size();
+        if (!fromUtf8(rowOf(line).name).startsWith(begins, Qt::CaseInsensitive)) continue;
+        m_typed = begins;
+        m_typedAt.start();
+        moveTo(line, m_frame, false);
+        return true;
     }
+    return false;
+}
+
+bool FrameBoardView::isTypingMark() const {
+    const int patience = QGuiApplication::styleHints()->keyboardInputInterval() * 2;
+    return m_typedAt.isValid() && m_typedAt.elapsed() < patience;
+}
+
+bool FrameBoardView::typeMark(const QString& text) {
+    const bool goesOn = isTypingMark();
+    if (goesOn && goToMark(m_typed + text, m_current)) return true;
+    m_typedAt.invalidate();
+    // A digit no mark goes on with is no new mark: it may be a count, or a verdict.
+    if (goesOn && text.front().isDigit()) return false;
+    return goToMark(text, m_current + 1);
 }
 
 void FrameBoardView::keyPressEvent(QKeyEvent* event) {
@@ -209,6 +222,12 @@ void FrameBoardView::keyPressEvent(QKeyEvent* event) {
     if (event->matches(QKeySequence::SelectAll)) return selectAll();
     if (event->modifiers() & (Qt::ControlModifier | Qt::AltModifier | Qt::MetaModifier))
         return event->ignore();
+    const QString text = event->text();
+    if (!text.isEmpty() && text.front().isPrint() && text.front() != QLatin1Char(' '))
+        return typeMark(text) ? event->accept() : event->ignore();
+    // With any other key the mark is done with.
+    if (!text.isEmpty() || event->key() < Qt::Key_Shift || event->key() > Qt::Key_ScrollLock)
+        m_typedAt.invalidate();
     switch (event->key()) {
         case Qt::Key_Up:
             return moveRows(-1, shift);
@@ -228,7 +247,7 @@ void FrameBoardView::keyPressEvent(QKeyEvent* event) {
             return page(1, shift);
         case Qt::Key_Space:
             if (!hasCurrent()) return;
-            select(m_current, !m_lines[m_current].selected);
+            select(m_current, !isSelected(m_current));
             viewport()->update();
             speak();
             Q_EMIT selectionChanged();
@@ -241,11 +260,8 @@ void FrameBoardView::keyPressEvent(QKeyEvent* event) {
             if (m_selectedCount == 0) return event->ignore();
             return clearSelection();
         default:
-            break;
+            event->ignore();
     }
-    const QString text = event->text();
-    if (m_typeAhead && !text.isEmpty() && text[0].isPrint()) return typed(text);
-    event->ignore();
 }
 
 void FrameBoardView::mousePressEvent(QMouseEvent* event) {
@@ -253,21 +269,27 @@ void FrameBoardView::mousePressEvent(QMouseEvent* event) {
     const auto line = lineAt(event->position());
     if (!line) return;
     int frame = m_frame;
-    const auto& frames = rowOf(m_lines[*line]).frames;
+    bool onFrame = false;
+    const auto& frames = rowOf(*line).frames;
     for (std::size_t i = 0; i < frames.size(); ++i)
-        if (frameRect(*line, i).adjusted(-2, -4, 2, 4).contains(event->position()))
+        if (frameRect(*line, i).adjusted(-2, -4, 2, 4).contains(event->position())) {
             frame = static_cast<int>(i);
+            onFrame = true;
+        }
+    m_typedAt.invalidate();
     const bool extend = event->modifiers() & Qt::ShiftModifier;
     if (event->modifiers() & Qt::ControlModifier) {
         moveTo(*line, frame, false);
-        select(*line, !m_lines[*line].selected);
+        select(*line, !isSelected(*line));
         viewport()->update();
         speak();
         Q_EMIT selectionChanged();
+        Q_EMIT pressed(false);
         return;
     }
     if (!extend) clearSelection();
     moveTo(*line, frame, extend);
+    Q_EMIT pressed(onFrame && !extend);
 }
 
 void FrameBoardView::mouseDoubleClickEvent(QMouseEvent* event) {

@@ -25,10 +25,9 @@ constexpr int rowInset = 4;
 constexpr double widestFramePx = 38;
 constexpr double narrowestFramePx = 21;
 constexpr double mostMarkPx = 120;
-/// A shelf of more boxes than this goes over both columns.
-constexpr std::size_t tallShelf = 40;
 /// Rows with more frames than a box has get smaller frames.
 constexpr std::size_t usualMostFrames = 12;
+constexpr std::size_t leastMostFrames = 9;
 
 using RowKey = std::tuple<std::int64_t, std::string, std::int64_t, int, std::int64_t>;
 
@@ -40,10 +39,17 @@ RowKey keyOf(const BoardShelf& shelf, const BoardRow& row) {
             shelf.year.value_or(-1)};
 }
 
-/// Room for as many as a box may have.
-QString widestText(RowState state) {
-    if (state.state == BoxState::Frozen) state = {BoxState::Frozen, {}, 10, 11, {}};
-    return boardStateText(state);
+/// Room for whatever may be said of a box, so that no frame moves when a box is looked through: the
+/// longest of the states, of as many frames as a box may have, and what is said of held boxes.
+double widestState(const QFont& font) {
+    const QFontMetricsF metrics(font);
+    double widest = 0;
+    for (std::size_t state = 0; state < Choices<BoxState>::words.size(); ++state)
+        widest = std::max(widest, metrics.horizontalAdvance(boardStateText(
+                                      {static_cast<BoxState>(state), {}, 10, 11, {}})));
+    BoardRow held;
+    held.states = {{BoxState::Held, {}, 0, 0, {}}, {BoxState::InFreezer, {}, 0, 0, {}}};
+    return std::max(widest, metrics.horizontalAdvance(boardStateText(held)));
 }
 
 }  // namespace
@@ -65,17 +71,24 @@ FrameBoardView::FrameBoardView(const Look& look, QWidget* parent)
 void FrameBoardView::setType() {
     m_type.bold = m_look.font(TextSize::Body, true);
     m_type.note = m_look.font(TextSize::Note);
+    m_type.noteBold = m_look.font(TextSize::Note, true);
     m_type.empty = m_look.font(TextSize::Note, false, true);
     m_type.cap = capHeight(m_type.bold);
+    m_type.noteAscent = QFontMetricsF(m_type.note).ascent();
+    m_type.states.clear();
     m_type.step = lineStep(m_look.font(TextSize::Body));
+    m_stateWidth =
+        std::max(widestState(m_type.note), textWidth(tr("on bench"), m_type.note)) + m_look.px(10);
 }
 
 void FrameBoardView::setLook(const Look& look) {
     m_look = look;
     m_frames.setLook(look);
     setType();
-    measureWords();
+    const auto current = hasCurrent() ? std::optional(m_lines[m_current]) : std::nullopt;
+    readRows();
     layOut();
+    if (current) m_current = m_anchor = m_lines.find(current->shelf, current->row).value_or(0);
     showCurrent();
     viewport()->update();
 }
@@ -84,23 +97,22 @@ void FrameBoardView::setBoard(FrameBoard board) {
     std::optional<RowKey> before;
     std::set<RowKey> selected;
     const std::size_t at = m_current;
-    if (hasCurrent())
-        before = keyOf(m_board.shelves[m_lines[m_current].shelf], rowOf(m_lines[m_current]));
-    for (const Line& line : m_lines)
-        if (line.selected) selected.insert(keyOf(m_board.shelves[line.shelf], rowOf(line)));
+    const auto keyAt = [this](std::size_t line) {
+        return keyOf(m_board.shelves[m_lines[line].shelf], rowOf(line));
+    };
+    if (hasCurrent()) before = keyAt(m_current);
+    for (std::size_t i = 0; m_selectedCount > 0 && i < m_lines.size(); ++i)
+        if (isSelected(i)) selected.insert(keyAt(i));
     m_board = std::move(board);
     m_frames.setKinds(m_board.kinds);
-    m_mostFrames = 9;
-    for (const BoardShelf& shelf : m_board.shelves)
-        for (const BoardRow& row : shelf.rows)
-            m_mostFrames = std::max(m_mostFrames, std::min(row.frames.size(), usualMostFrames));
     m_selectedCount = 0;
-    m_lines.clear();
-    measureWords();
+    m_current = m_anchor = 0;
+    readRows();
+    m_selected.assign(m_rowsBefore.empty() ? 0 : m_rowsBefore.back(), false);
     layOut();
     m_current = m_lines.empty() ? 0 : std::min(at, m_lines.size() - 1);
     for (std::size_t i = 0; (before || !selected.empty()) && i < m_lines.size(); ++i) {
-        const RowKey key = keyOf(m_board.shelves[m_lines[i].shelf], rowOf(m_lines[i]));
+        const RowKey key = keyAt(i);
         if (before == key) m_current = i;
         if (selected.contains(key)) select(i, true);
     }
@@ -116,14 +128,25 @@ void FrameBoardView::setBoard(FrameBoard board) {
 }
 
 void FrameBoardView::setOnBench(std::optional<Id<combwright::Box>> box) {
+    if (m_onBench == box) return;
     m_onBench = box;
-    measureWords();
-    layOut();
     viewport()->update();
 }
 
-const BoardRow& FrameBoardView::rowOf(const Line& line) const {
-    return m_board.shelves[line.shelf].rows[line.row];
+void FrameBoardView::setAtFrame(bool at) {
+    if (m_atFrame == at) return;
+    m_atFrame = at;
+    viewport()->update();
+}
+
+const BoardRow& FrameBoardView::rowOf(std::size_t line) const {
+    const RowPlace at = m_lines[line];
+    return m_board.shelves[at.shelf].rows[at.row];
+}
+
+std::size_t FrameBoardView::ordinalOf(std::size_t line) const {
+    const RowPlace at = m_lines[line];
+    return m_rowsBefore[at.shelf] + at.row;
 }
 
 QString FrameBoardView::stateText(const BoardRow& row) const {
@@ -131,35 +154,32 @@ QString FrameBoardView::stateText(const BoardRow& row) const {
     return row.box ? boardStateText(row) : QString();
 }
 
-/// Only the longest marks and one text of each state are measured: a board has ten thousand rows.
-void FrameBoardView::measureWords() {
-    const QFont &bold = m_type.bold, &note = m_type.note;
-    std::size_t longest = 0;
+/// The one walk over all rows when a board comes; what it finds is all that laying them out needs.
+/// It follows no row's lists, and only the longest marks are measured.
+void FrameBoardView::readRows() {
+    m_laidWidth = -1;
+    m_lines.clear();
+    m_rowsBefore.clear();
+    m_mostFrames = leastMostFrames;
+    std::size_t longest = 0, rows = 0;
     std::vector<const BoardRow*> marks;
-    unsigned seen = 0;
-    double state = m_onBench ? textWidth(tr("on bench"), note) : 0.0;
-    for (const BoardShelf& shelf : m_board.shelves) {
-        for (const BoardRow& row : shelf.rows) {
+    for (std::uint32_t shelf = 0; shelf < m_board.shelves.size(); ++shelf) {
+        m_rowsBefore.push_back(rows);
+        std::uint32_t at = 0;
+        for (const BoardRow& row : m_board.shelves[shelf].rows) {
+            m_lines.add(shelf, at++, row);
+            m_mostFrames = std::max(m_mostFrames, std::min(row.frames.size(), usualMostFrames));
             if (row.name.size() > longest) marks.clear();
             longest = std::max(longest, row.name.size());
             if (row.name.size() == longest && marks.size() < 16) marks.push_back(&row);
-            if (row.states.empty()) continue;
-            // Held is said with where the box lies.
-            const bool held = row.states.front().state == BoxState::Held;
-            const unsigned bit =
-                1U << (held && row.states.size() > 1 && row.states[1].state == BoxState::InFreezer
-                           ? 31U
-                           : static_cast<unsigned>(row.states.front().state));
-            if ((seen & bit) != 0) continue;
-            seen |= bit;
-            const QString text = held ? boardStateText(row) : widestText(row.states.front());
-            state = std::max(state, textWidth(text, note));
         }
+        rows += at;
     }
+    m_rowsBefore.push_back(rows);
     double mark = 0;
-    for (const BoardRow* row : marks) mark = std::max(mark, textWidth(boardRowName(*row), bold));
+    for (const BoardRow* row : marks)
+        mark = std::max(mark, textWidth(boardRowName(*row), m_type.bold));
     m_markWidth = std::min(mark, m_look.px(mostMarkPx)) + m_look.px(8);
-    m_stateWidth = state > 0 ? state + m_look.px(10) : 0.0;
 }
 
 double FrameBoardView::rowHeight(const BoardRow& row) const {
@@ -178,8 +198,22 @@ double FrameBoardView::columnLeft(std::size_t column) const {
     return static_cast<double>(column) * (m_columnWidth + m_look.space(boardColumnGap));
 }
 
+/// A long board will have its scroll bar: its rows are laid out once, in what that leaves.
+int FrameBoardView::widthToBe() const {
+    const QScrollBar* bar = verticalScrollBar();
+    const double rows = m_rowsBefore.empty() ? 0.0 : static_cast<double>(m_rowsBefore.back());
+    const bool comes = !bar->isVisibleTo(this) &&
+                       verticalScrollBarPolicy() == Qt::ScrollBarAsNeeded &&
+                       rows / 2 * m_look.px(leastRowPx) > viewport()->height();
+    return viewport()->width() - (comes ? bar->sizeHint().width() : 0);
+}
+
+/// Anew only where the width is another: how high the board is shown changes no row.
 void FrameBoardView::layOut() {
-    const double width = viewport()->width();
+    const int widthNow = widthToBe();
+    if (widthNow == m_laidWidth) return setScrollRange();
+    m_laidWidth = widthNow;
+    const double width = widthNow;
     const double most = static_cast<double>(m_mostFrames), gap = frameGap(m_look);
     const double beside =
         2 * m_look.space(rowInset) + m_markWidth + m_stateWidth + countedGap(m_look) + m_look.px(2);
@@ -189,87 +223,30 @@ void FrameBoardView::layOut() {
         (width - (m_columns - 1) * m_look.space(boardColumnGap)) / static_cast<double>(m_columns);
     m_frameWidth = std::floor(
         std::clamp((m_columnWidth - beside) / most - gap, m_look.px(10), m_look.px(widestFramePx)));
-    std::vector<std::vector<Line>> columns(static_cast<std::size_t>(m_columns));
-    std::vector<double> heights(columns.size(), 0.0);
-    // Selected rows and the cursor keep to their rows through another width.
-    std::set<std::pair<std::uint32_t, std::uint32_t>> chosen;
-    std::pair<std::uint32_t, std::uint32_t> current{0, 0}, anchor{0, 0};
-    for (const Line& line : m_lines)
-        if (line.selected) chosen.emplace(line.shelf, line.row);
-    if (hasCurrent()) current = {m_lines[m_current].shelf, m_lines[m_current].row};
-    if (m_anchor < m_lines.size()) anchor = {m_lines[m_anchor].shelf, m_lines[m_anchor].row};
-    m_heads.clear();
-    for (std::size_t shelf = 0; shelf < m_board.shelves.size(); ++shelf)
-        placeShelf(shelf, columns, heights);
-    m_lines.clear();
-    m_columnEnds.clear();
-    for (const auto& column : columns) {
-        m_lines.insert(m_lines.end(), column.begin(), column.end());
-        m_columnEnds.push_back(m_lines.size());
-    }
-    for (std::size_t i = 0; i < m_lines.size(); ++i) {
-        Line& line = m_lines[i];
-        const std::pair key{line.shelf, line.row};
-        line.selected = !chosen.empty() && chosen.contains(key);
-        if (key == current) m_current = i;
-        if (key == anchor) m_anchor = i;
-    }
-    m_contentHeight = *std::max_element(heights.begin(), heights.end());
+    // The cursor keeps to its row through another width.
+    std::optional<RowPlace> current, anchor;
+    if (hasCurrent()) current = m_lines[m_current];
+    if (m_anchor < m_lines.size()) anchor = m_lines[m_anchor];
+    m_lines.layOut(m_board,
+                   {static_cast<std::size_t>(m_columns), m_look.px(headPx) + m_look.px(4),
+                    m_look.px(shelfGapPx)},
+                   [this](const BoardRow& row) { return rowHeight(row); });
+    if (current) m_current = m_lines.find(current->shelf, current->row).value_or(0);
+    if (anchor) m_anchor = m_lines.find(anchor->shelf, anchor->row).value_or(0);
+    setScrollRange();
+}
+
+void FrameBoardView::setScrollRange() {
     const int room = viewport()->height();
     verticalScrollBar()->setPageStep(room);
     verticalScrollBar()->setSingleStep(static_cast<int>(m_look.px(leastRowPx)));
-    verticalScrollBar()->setRange(0, std::max(0, static_cast<int>(m_contentHeight) - room));
-}
-
-void FrameBoardView::placeShelf(std::size_t shelf, std::vector<std::vector<Line>>& columns,
-                                std::vector<double>& heights) {
-    const auto& rows = m_board.shelves[shelf].rows;
-    const double head = m_look.px(headPx) + m_look.px(4);
-    const auto put = [&](std::size_t column, std::size_t first, std::size_t end) {
-        double& y = heights[column];
-        columns[column].reserve(columns[column].size() + end - first);
-        // Boxes of a kind that stand together are all as high.
-        const BoardRow* alike = nullptr;
-        double high = 0;
-        for (std::size_t row = first; row < end; ++row) {
-            if (!alike || alike->frameKind != rows[row].frameKind ||
-                alike->frames.size() != rows[row].frames.size()) {
-                alike = &rows[row];
-                high = rowHeight(*alike);
-            }
-            columns[column].push_back({static_cast<std::uint32_t>(shelf),
-                                       static_cast<std::uint32_t>(row), static_cast<float>(y),
-                                       static_cast<float>(high), false});
-            y += high;
-        }
-        y += m_look.px(shelfGapPx);
-    };
-    if (rows.size() > tallShelf && columns.size() > 1) {
-        const double top = *std::max_element(heights.begin(), heights.end());
-        m_heads.push_back({shelf, top, 0, static_cast<double>(viewport()->width())});
-        std::fill(heights.begin(), heights.end(), top + head);
-        const std::size_t half = (rows.size() + 1) / 2;
-        put(0, 0, half);
-        put(1, half, rows.size());
-        return;
-    }
-    const auto shortest = static_cast<std::size_t>(
-        std::min_element(heights.begin(), heights.end()) - heights.begin());
-    m_heads.push_back({shelf, heights[shortest], columnLeft(shortest), m_columnWidth});
-    heights[shortest] += head;
-    put(shortest, 0, rows.size());
-}
-
-std::size_t FrameBoardView::columnOf(std::size_t line) const {
-    std::size_t column = 0;
-    while (column + 1 < m_columnEnds.size() && line >= m_columnEnds[column]) ++column;
-    return column;
+    verticalScrollBar()->setRange(0, std::max(0, static_cast<int>(m_lines.height()) - room));
 }
 
 QRectF FrameBoardView::lineRect(std::size_t line) const {
-    const Line& at = m_lines[line];
-    return {columnLeft(columnOf(line)), static_cast<double>(at.top) - verticalScrollBar()->value(),
-            m_columnWidth, static_cast<double>(at.height)};
+    const RowPlace at = m_lines[line];
+    return {columnLeft(m_lines.columnOf(line)), at.top - verticalScrollBar()->value(),
+            m_columnWidth, at.height};
 }
 
 std::vector<double> FrameBoardView::frameLefts(const BoardRow& row, double left,
@@ -286,7 +263,7 @@ std::vector<double> FrameBoardView::frameLefts(const BoardRow& row, double left,
 }
 
 QRectF FrameBoardView::frameRect(std::size_t line, std::size_t frame) const {
-    const BoardRow& row = rowOf(m_lines[line]);
+    const BoardRow& row = rowOf(line);
     const QRectF box = lineRect(line);
     const double width = frameWidth(row), high = m_frames.height(row.frameKind, width);
     const auto lefts =
@@ -296,23 +273,13 @@ QRectF FrameBoardView::frameRect(std::size_t line, std::size_t frame) const {
 
 std::optional<std::size_t> FrameBoardView::lineAt(QPointF point) const {
     const double y = point.y() + verticalScrollBar()->value();
-    std::size_t first = 0;
-    for (std::size_t column = 0; column < m_columnEnds.size(); ++column) {
-        const std::size_t end = m_columnEnds[column];
+    for (std::size_t column = 0; column < m_lines.columns(); ++column) {
         const double left = columnLeft(column);
-        if (point.x() >= left && point.x() < left + m_columnWidth) {
-            const auto from = m_lines.begin() + static_cast<std::ptrdiff_t>(first);
-            const auto to = m_lines.begin() + static_cast<std::ptrdiff_t>(end);
-            auto next = std::upper_bound(from, to, y, [](double at, const Line& line) {
-                return at < static_cast<double>(line.top);
-            });
-            if (next == from) return std::nullopt;
-            --next;
-            if (y >= static_cast<double>(next->top) + static_cast<double>(next->height))
-                return std::nullopt;
-            return static_cast<std::size_t>(next - m_lines.begin());
-        }
-        first = end;
+        if (point.x() < left || point.x() >= left + m_columnWidth) continue;
+        const std::size_t line = m_lines.lineAt(column, y);
+        if (line == m_lines.end(column)) return std::nullopt;
+        const RowPlace at = m_lines[line];
+        return y >= at.top && y < at.top + at.height ? std::optional(line) : std::nullopt;
     }
     return std::nullopt;
 }
@@ -324,23 +291,19 @@ void FrameBoardView::paintEvent(QPaintEvent* event) {
     if (m_lines.empty()) return paintEmpty(painter);
     const QRect dirty = event->rect();
     const double scrolled = verticalScrollBar()->value();
-    for (const Head& head : m_heads) {
-        const QRectF box(head.left, head.top - scrolled, head.width, m_look.px(headPx));
-        if (box.bottom() >= dirty.top() && box.top() <= dirty.bottom()) paintHead(painter, head);
+    for (const RowPlaces::Head& head : m_lines.heads()) {
+        const double top = head.top - scrolled;
+        if (top + m_look.px(headPx) >= dirty.top() && top <= dirty.bottom())
+            paintHead(painter, head);
     }
     const double top = dirty.top() + scrolled - m_look.px(3);
     const double bottom = dirty.bottom() + scrolled + m_look.px(3);
-    std::size_t first = 0;
-    for (const std::size_t end : m_columnEnds) {
-        const auto from = m_lines.begin() + static_cast<std::ptrdiff_t>(first);
-        const auto to = m_lines.begin() + static_cast<std::ptrdiff_t>(end);
-        auto line = std::lower_bound(from, to, top, [](const Line& at, double y) {
-            return static_cast<double>(at.top) + static_cast<double>(at.height) < y;
-        });
-        for (; line != to && static_cast<double>(line->top) <= bottom; ++line)
-            paintLineRow(painter, static_cast<std::size_t>(line - m_lines.begin()));
-        first = end;
-    }
+    for (std::size_t column = 0; column < m_lines.columns(); ++column)
+        for (std::size_t line = m_lines.lineAt(column, top); line < m_lines.end(column); ++line) {
+            const RowPlace at = m_lines[line];
+            if (at.top > bottom) break;
+            if (at.top + at.height >= top) paintLineRow(painter, line);
+        }
 }
 
 void FrameBoardView::paintEmpty(QPainter& painter) const {
@@ -355,13 +318,14 @@ void FrameBoardView::paintEmpty(QPainter& painter) const {
                      Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, text);
 }
 
-void FrameBoardView::paintHead(QPainter& painter, const Head& head) const {
+void FrameBoardView::paintHead(QPainter& painter, const RowPlaces::Head& head) const {
     const BoardShelf& shelf = m_board.shelves[head.shelf];
     const double y = head.top - verticalScrollBar()->value();
-    const double left = head.left + m_look.space(rowInset);
-    const double right = head.left + head.width - m_look.space(rowInset);
+    const double left = columnLeft(head.column) + m_look.space(rowInset);
+    const double width = head.acrossAll ? m_laidWidth : m_columnWidth;
+    const double right = columnLeft(head.column) + width - m_look.space(rowInset);
     const double base = y + m_look.px(headPx) - m_look.px(7);
-    const QFont bold = m_look.font(TextSize::Note, true), note = m_look.font(TextSize::Note);
+    const QFont &bold = m_type.noteBold, &note = m_type.note;
     const QString title = fitted(shelfTitle(m_board, shelf), bold, right - left);
     paintText(painter, {left, base}, title, bold, m_look.tone(Tone::Ink));
     const double after = left + textWidth(title, bold) + m_look.px(8);
@@ -374,9 +338,9 @@ void FrameBoardView::paintHead(QPainter& painter, const Head& head) const {
 
 void FrameBoardView::paintLineRow(QPainter& painter, std::size_t line) {
     const QRectF box = lineRect(line);
-    const BoardRow& row = rowOf(m_lines[line]);
+    const BoardRow& row = rowOf(line);
     const bool current = line == m_current;
-    if (m_lines[line].selected) {
+    if (isSelected(line)) {
         painter.fillRect(box.adjusted(0, 0.5, 0, -0.5), m_look.tone(Tone::Selection));
         painter.fillRect(QRectF(box.left(), box.top() + 0.5, m_look.px(2.5), box.height() - 1),
                          m_look.tone(Tone::Accent));
@@ -385,32 +349,59 @@ void FrameBoardView::paintLineRow(QPainter& painter, std::size_t line) {
         painter.setPen(QPen(m_look.tone(Tone::Accent), m_look.px(hasFocus() ? 2 : 1)));
         painter.setBrush(m_look.tone(Tone::Selection));
         painter.drawRoundedRect(box.adjusted(1, 0, -1, 0), m_look.corner(), m_look.corner());
-        if (m_lines[line].selected)
+        if (isSelected(line))
             painter.fillRect(QRectF(box.left() + 1, box.top() + m_look.px(3), m_look.px(2.5),
                                     box.height() - m_look.px(6)),
                              m_look.tone(Tone::Accent));
     }
     const double x = box.left() + m_look.space(rowInset);
-    const QFont &bold = m_type.bold, &note = m_type.note;
+    const QFont& bold = m_type.bold;
     const double base = box.center().y() + m_type.cap / 2;
     QString name = boardRowName(row);
     if (name.size() > 8) name = fitted(name, bold, m_markWidth - m_look.px(4));
-    paintText(painter, {x, base}, name, row.box ? bold : note,
+    paintText(painter, {x, base}, name, row.box ? bold : m_type.note,
               m_look.tone(row.box ? Tone::Ink : Tone::Muted));
     // What must not be used says so in the warning red, beside its word.
     const bool held = !row.states.empty() && row.states.front().state == BoxState::Held;
     const bool stale = !row.states.empty() && (row.states.front().state == BoxState::Stale ||
                                                row.states.front().state == BoxState::ChangedSince);
     if (const QString state = stateText(row); !state.isEmpty())
-        paintText(painter, {x + m_markWidth, base}, state, note,
-                  m_look.tone(held    ? Tone::Bad
-                              : stale ? Tone::Warn
-                                      : Tone::Muted));
+        paintState(painter, {x + m_markWidth, base}, state,
+                   m_look.tone(held    ? Tone::Bad
+                               : stale ? Tone::Warn
+                                       : Tone::Muted));
     paintFrames(painter, line, box);
 }
 
+/// Shaped once and laid down on every row that says the same.
+void FrameBoardView::paintState(QPainter& painter, QPointF at, const QString& state,
+                                const QColor& color) {
+    auto text = m_type.states.find(state);
+    if (text == m_type.states.end()) {
+        QStaticText fresh(state);
+        fresh.setTextFormat(Qt::PlainText);
+        fresh.prepare({}, m_type.note);
+        text = m_type.states.insert(state, fresh);
+    }
+    painter.setFont(m_type.note);
+    painter.setPen(color);
+    painter.drawStaticText(at - QPointF(0, m_type.noteAscent), *text);
+}
+
+/// As `paintCountedRule` draws it, in whole px: there is one on every row.
+void FrameBoardView::paintRule(QPainter& painter, double left, double right, double top) const {
+    const int px = std::max(1, static_cast<int>(std::lround(m_look.px(1.0))));
+    const int high = static_cast<int>(std::lround(m_look.px(3.0)));
+    const int x = static_cast<int>(std::lround(left)), end = static_cast<int>(std::lround(right));
+    const int y = static_cast<int>(std::lround(top)) - high;
+    const QColor color = m_look.tone(Tone::Line);
+    painter.fillRect(QRect(x, y, end - x, px), color);
+    painter.fillRect(QRect(x, y + px, px, high - px), color);
+    painter.fillRect(QRect(end - px, y + px, px, high - px), color);
+}
+
 void FrameBoardView::paintFrames(QPainter& painter, std::size_t line, const QRectF& box) {
-    const BoardRow& row = rowOf(m_lines[line]);
+    const BoardRow& row = rowOf(line);
     const double left = box.left() + m_look.space(rowInset) + m_markWidth + m_stateWidth;
     if (row.frames.empty()) {
         const QFont& note = m_type.empty;
@@ -430,11 +421,13 @@ void FrameBoardView::paintFrames(QPainter& painter, std::size_t line, const QRec
         lastCounted = i;
     }
     if (firstCounted < row.frames.size())
-        paintCountedRule(painter, {lefts[firstCounted], top}, lefts[lastCounted] + width, m_look);
+        paintRule(painter, lefts[firstCounted], lefts[lastCounted] + width, top);
     if (line != m_current || !hasFocus()) return;
     const auto frame = static_cast<std::size_t>(m_frame);
     if (frame >= lefts.size()) return;
-    painter.setPen(QPen(m_look.tone(Tone::Accent), m_look.px(2)));
+    // Where letters and digits go is ringed; where the arrows would go on from is only marked.
+    painter.setPen(m_atFrame ? QPen(m_look.tone(Tone::Accent), m_look.px(2))
+                             : QPen(m_look.tone(Tone::Line), m_look.px(1)));
     painter.setBrush(Qt::NoBrush);
     painter.drawRect(QRectF(lefts[frame] - 1.5, top - 1.5, width + 3, high + 3));
 }

@@ -6,11 +6,14 @@
 #include <QAbstractScrollArea>
 #include <QElapsedTimer>
 #include <QFont>
+#include <QHash>
+#include <QStaticText>
 #include <vector>
 
 #include "core/places/frame_board.h"
 #include "ui/look/tokens.h"
 #include "ui/storeroom/board_frames.h"
+#include "ui/storeroom/row_places.h"
 
 namespace combwright {
 
@@ -27,8 +30,13 @@ class FrameBoardView : public QAbstractScrollArea {
     const FrameBoard& board() const { return m_board; }
     /// The box that lies on the bench: its row says so.
     void setOnBench(std::optional<Id<combwright::Box>> box);
-    /// Letters and digits jump to a mark (the usual), or are left to whoever is around the board.
-    void setTypeAhead(bool on) { m_typeAhead = on; }
+    /// The frame under the cursor is what is worked on, and not its whole box: it is ringed.
+    void setAtFrame(bool at);
+    /// On to the next box whose mark begins like that, or like that behind what was typed a moment
+    /// ago. False where none does: nothing moves, and the key is free to mean something else.
+    bool typeMark(const QString& text);
+    /// A mark was begun a moment ago and may go on.
+    bool isTypingMark() const;
 
     /// The row under the cursor; nothing on an empty board.
     const BoardRow* currentRow() const;
@@ -67,6 +75,8 @@ class FrameBoardView : public QAbstractScrollArea {
     void selectionChanged();
     /// Enter or a double click on a row.
     void activated();
+    /// The mouse came down on a row: on one of its frames, or beside them.
+    void pressed(bool onFrame);
 
   protected:
     void paintEvent(QPaintEvent* event) override;
@@ -81,33 +91,21 @@ class FrameBoardView : public QAbstractScrollArea {
   private:
     /// Made once a look: a font asked for anew costs more than the text it writes.
     struct Type {
-        QFont bold, note, empty;
-        double cap = 0, step = 0;
+        QFont bold, note, noteBold, empty;
+        double cap = 0, step = 0, noteAscent = 0;
+        QHash<QString, QStaticText> states;  ///< a dozen texts stand on ten thousand rows
     };
-    /// A row laid out; in the order the arrows walk them: down a column, then the next.
-    struct Line {
-        std::uint32_t shelf = 0;
-        std::uint32_t row = 0;
-        float top = 0;
-        float height = 0;
-        bool selected = false;
-    };
-    struct Head {
-        std::size_t shelf = 0;
-        double top = 0;
-        double left = 0;
-        double width = 0;
-    };
-    const BoardRow& rowOf(const Line& line) const;
+    const BoardRow& rowOf(std::size_t line) const;
     bool hasCurrent() const { return m_current < m_lines.size(); }
+    bool isSelected(std::size_t line) const;
+    std::size_t ordinalOf(std::size_t line) const;
     void setType();
+    void readRows();
     void layOut();
-    void measureWords();
-    void placeShelf(std::size_t shelf, std::vector<std::vector<Line>>& columns,
-                    std::vector<double>& heights);
+    void setScrollRange();
+    int widthToBe() const;
     double rowHeight(const BoardRow& row) const;
     double columnLeft(std::size_t column) const;
-    std::size_t columnOf(std::size_t line) const;
     QRectF lineRect(std::size_t line) const;
     double frameWidth(const BoardRow& row) const;
     std::vector<double> frameLefts(const BoardRow& row, double left, double width) const;
@@ -115,9 +113,11 @@ class FrameBoardView : public QAbstractScrollArea {
     std::optional<std::size_t> lineAt(QPointF viewportPoint) const;
     std::optional<std::size_t> lineBeside(int step) const;
     QString stateText(const BoardRow& row) const;
-    void paintHead(QPainter& painter, const Head& head) const;
+    void paintHead(QPainter& painter, const RowPlaces::Head& head) const;
     void paintLineRow(QPainter& painter, std::size_t line);
+    void paintState(QPainter& painter, QPointF at, const QString& state, const QColor& color);
     void paintFrames(QPainter& painter, std::size_t line, const QRectF& box);
+    void paintRule(QPainter& painter, double left, double right, double top) const;
     void paintEmpty(QPainter& painter) const;
 
     void moveTo(std::size_t line, int frame, bool extend);
@@ -126,7 +126,7 @@ class FrameBoardView : public QAbstractScrollArea {
     void page(int step, bool extend);
     void select(std::size_t line, bool selected);
     void selectRange(std::size_t from, std::size_t to);
-    void typed(const QString& text);
+    bool goToMark(const QString& begins, std::size_t from);
     void showCurrent();
     void speak();
 
@@ -135,18 +135,19 @@ class FrameBoardView : public QAbstractScrollArea {
     FrameBoard m_board;
     BoardFrames m_frames;
     std::optional<Id<combwright::Box>> m_onBench;
-    std::vector<Line> m_lines;
-    std::vector<std::size_t> m_columnEnds;  ///< index behind the last line of each column
-    std::vector<Head> m_heads;
+    RowPlaces m_lines;
+    std::vector<std::size_t> m_rowsBefore;  ///< rows of all shelves above each
+    std::vector<bool> m_selected;           ///< of each row in the order of the board
     int m_columns = 1;
-    double m_columnWidth = 0, m_contentHeight = 0;
+    double m_columnWidth = 0;
+    int m_laidWidth = -1;  ///< the width the rows stand in; -1 when they must stand anew
     double m_markWidth = 0, m_stateWidth = 0, m_frameWidth = 0;
     std::size_t m_mostFrames = 10;
     std::size_t m_current = 0;
     std::size_t m_anchor = 0;
     int m_frame = 0;
     int m_selectedCount = 0;
-    bool m_typeAhead = true;
+    bool m_atFrame = false;
     QString m_typed;
     QElapsedTimer m_typedAt;
 };

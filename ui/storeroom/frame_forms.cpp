@@ -105,6 +105,25 @@ QComboBox* combChoice(SmallForm& form, const QString& label, const QString& none
     return comb;
 }
 
+/// What the frame carries when the work is done, the likely answer first.
+void askCombAfter(QComboBox* comb, FrameWork work, Comb likely) {
+    const QSignalBlocker quiet(comb);
+    comb->clear();
+    const auto add = [comb](Comb what, const QString& words) {
+        comb->addItem(words, static_cast<int>(what));
+    };
+    if (work == FrameWork::Refitted) {
+        add(Comb::Foundation, frameSay("new foundation"));
+        add(Comb::Bare, frameSay("bare wood for now"));
+        add(Comb::Drawn, frameSay("drawn comb, put in"));
+        return;
+    }
+    if (likely == Comb::Foundation) add(Comb::Foundation, frameSay("foundation, as before"));
+    add(Comb::Bare, frameSay("bare wood: its comb is out"));
+    if (likely != Comb::Foundation) add(Comb::Foundation, frameSay("foundation"));
+    add(Comb::Drawn, frameSay("drawn comb: it stayed whole"));
+}
+
 QLineEdit* boxesLine(SmallForm& form, const QString& boxes) {
     auto* line = form.line(frameSay("Boxes"), "boxes", frameSay("M01-M08, M12, loose; empty: all"));
     line->setText(boxes);
@@ -143,7 +162,7 @@ bool askToWorkFrames(QWidget* parent, Session& session, FrameWork work, const QS
     auto* kind = form.choice(frameSay("Kind of frame"), "frame_kind");
     addFrameKinds(kind, session.read(), frameSay("any"), false);
     auto* many = form.line(frameSay("How many"), "how_many", frameSay("empty: all that wait"));
-    auto* comb = combChoice(form, frameSay("Carries afterwards"), frameSay("as usual"));
+    auto* comb = form.choice(frameSay("Carries afterwards"), "comb");
     auto* clean = form.line(frameSay("Clean wax, %1").arg(massUnit()), "clean",
                             frameSay("weighed; empty: reckoned"));
     auto* note =
@@ -155,8 +174,7 @@ bool askToWorkFrames(QWidget* parent, Session& session, FrameWork work, const QS
         const FrameWork now = chosenWork();
         form.sayAgain(waits, waitingText(session.read(), now, on));
         form.sayAgain(mind, workCaution(now));
-        comb->setItemText(0, now == FrameWork::Refitted ? frameSay("new foundation")
-                                                        : frameSay("no comb: wood alone"));
+        askCombAfter(comb, now, likelyAfterRepair(session.read()));
         form.showField(comb, now == FrameWork::Repaired || now == FrameWork::Refitted);
         form.showField(clean, now == FrameWork::Melted);
     };
@@ -175,6 +193,8 @@ bool askToWorkFrames(QWidget* parent, Session& session, FrameWork work, const QS
         if (!readField(session, many, deed.howMany)) return false;
         if (deed.work == FrameWork::Repaired || deed.work == FrameWork::Refitted)
             deed.comb = chosen<Comb>(comb);
+        // Said as nothing: what the comb was goes with it, its year and what it held.
+        if (deed.comb == Comb::Bare && deed.work == FrameWork::Repaired) deed.comb.reset();
         if (deed.work == FrameWork::Melted) {
             std::optional<Mass> weighed;
             if (!readField(session, clean, weighed)) return false;

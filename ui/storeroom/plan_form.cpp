@@ -24,6 +24,16 @@ void showIn(QLineEdit* field, const std::optional<Amount>& value) {
     if (value) field->setText(planNumberText(static_cast<double>(value->value())));
 }
 
+/// How long after the last key what follows is reckoned: not between two keys of one number.
+constexpr int followsAfterMs = 120;
+
+/// "7", or with the packs they come in "7: 1 × 50".
+QString toBuyText(const QString& pieces, const std::optional<std::int64_t>& pack,
+                  const std::optional<std::int64_t>& packs) {
+    if (!pack || !packs || *packs == 0) return pieces;
+    return QStringLiteral("%1: %2 × %3").arg(pieces).arg(*packs).arg(*pack);
+}
+
 QTableWidgetItem* followItem(const QString& text, bool number) {
     auto* item = new QTableWidgetItem(text);
     item->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable);
@@ -35,7 +45,12 @@ QTableWidgetItem* followItem(const QString& text, bool number) {
 }  // namespace
 
 PlanForm::PlanForm(Session& session, int year, Day on, QWidget* parent)
-    : QDialog(parent), m_session(session), m_year(year), m_on(on) {
+    : QDialog(parent),
+      m_session(session),
+      m_year(year),
+      m_on(on),
+      m_stock(stockOn(session.read(), on)),
+      m_later(new QTimer(this)) {
     setObjectName(QStringLiteral("season_plan"));
     setWindowTitle(tr("Plan of %1").arg(year));
     const Look& look = session.look();
@@ -62,8 +77,8 @@ PlanForm::PlanForm(Session& session, int year, Day on, QWidget* parent)
     form->setRowWrapPolicy(QFormLayout::WrapLongRows);
     form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
     const NextSeason next = nextSeason(session.read(), on, year);
-    m_colonies = line(form, tr("Colonies"), "colonies",
-                      tr("%1: as many as live now").arg(stockOn(session.read(), on).colonies));
+    m_colonies =
+        line(form, tr("Colonies"), "colonies", tr("%1: as many as live now").arg(m_stock.colonies));
     m_splits = line(form, tr("Splits"), "splits", tr("8; 0 for none"));
     m_superKind = kinds(form, tr("Super"), "super_kind");
     m_supers = line(form, tr("Supers a colony"), "supers_per_colony", tr("3"));
@@ -88,15 +103,16 @@ PlanForm::PlanForm(Session& session, int year, Day on, QWidget* parent)
     parts->addWidget(asked, 4);
 
     auto* right = new QVBoxLayout;
-    auto* head = new QLabel(tr("What follows, as kept"), inside);
-    head->setFont(look.font(TextSize::Head, true));
-    right->addWidget(head);
+    m_head = new QLabel(inside);
+    m_head->setObjectName(QStringLiteral("follows_head"));
+    m_head->setFont(look.font(TextSize::Head, true));
+    right->addWidget(m_head);
     m_follows = new QTableWidget(inside);
     m_follows->setObjectName(QStringLiteral("follows"));
     m_follows->setAccessibleName(tr("What the plan needs and what is short"));
     m_follows->setColumnCount(5);
     m_follows->setHorizontalHeaderLabels(
-        {tr("what"), tr("needed"), tr("there"), tr("short now"), tr("after repairs")});
+        {tr("what"), tr("needed"), tr("there"), tr("missing"), tr("to buy")});
     m_follows->verticalHeader()->hide();
     m_follows->setShowGrid(false);
     m_follows->setTabKeyNavigation(false);
@@ -118,6 +134,8 @@ PlanForm::PlanForm(Session& session, int year, Day on, QWidget* parent)
     parts->addLayout(right, 5);
     scroll->setWidget(inside);
 
+    m_drafts = new FormDrafts(session, this);
+    column->addWidget(m_drafts);
     m_reason = new QLabel(this);
     m_reason->setObjectName(QStringLiteral("reason"));
     m_reason->setWordWrap(true);
@@ -134,7 +152,8 @@ PlanForm::PlanForm(Session& session, int year, Day on, QWidget* parent)
     buttons->addStretch(1);
     buttons->addWidget(m_keep);
     column->addLayout(buttons);
-    for (QWidget* each : std::initializer_list<QWidget*>{m_follows, m_close, m_keep}) {
+    for (QWidget* each :
+         std::initializer_list<QWidget*>{m_follows, &m_drafts->afresh(), m_close, m_keep}) {
         setTabOrder(m_fields.back(), each);
         m_fields.push_back(each);
     }
@@ -146,6 +165,20 @@ PlanForm::PlanForm(Session& session, int year, Day on, QWidget* parent)
         if (now && inside->isAncestorOf(now)) scroll->ensureWidgetVisible(now);
     });
     fillFields(next);
+    m_later->setSingleShot(true);
+    m_later->setInterval(followsAfterMs);
+    connect(m_later, &QTimer::timeout, this, &PlanForm::showFollows);
+    for (QWidget* each : m_fields) {
+        if (auto* edit = qobject_cast<QLineEdit*>(each)) {
+            m_drafts->watch(edit, edit->objectName());
+            connect(edit, &QLineEdit::textChanged, this, &PlanForm::typed);
+        } else if (auto* box = qobject_cast<QComboBox*>(each)) {
+            m_drafts->watch(box, box->objectName());
+            connect(box, &QComboBox::currentIndexChanged, this, &PlanForm::typed);
+        }
+    }
+    connect(m_drafts, &FormDrafts::begunAfresh, this, [this] { m_colonies->setFocus(); });
+    m_drafts->begin(QStringLiteral("season-plan %1").arg(year));
     readBack();
     showFollows();
     resize(wanted);
@@ -222,26 +255,104 @@ void PlanForm::readBack() {
                                    : said.join(QStringLiteral("; ")));
 }
 
+std::optional<SeasonPlan> PlanForm::planTyped(QString& notRead) const {
+    SeasonPlan plan;
+    plan.on = m_on;
+    plan.year = Count(m_year);
+    plan.superKind = chosenId<BoxKind>(m_superKind);
+    plan.broodKind = chosenId<BoxKind>(m_broodKind);
+    bool whole = true;
+    const auto read = [&](const QLineEdit* field, auto& value) {
+        if (readsAs(field->text(), value)) return;
+        if (whole) notRead = field->accessibleName();
+        whole = false;
+    };
+    read(m_colonies, plan.colonies);
+    read(m_splits, plan.splits);
+    read(m_supers, plan.supersPerColony);
+    read(m_framesPerSuper, plan.framesPerSuper);
+    read(m_undrawn, plan.undrawnPerSuper);
+    read(m_broodPerSplit, plan.broodPerSplit);
+    read(m_framesPerSplit, plan.framesPerSplit);
+    read(m_spare, plan.spare);
+    read(m_framePack, plan.framePack);
+    read(m_sheetPack, plan.foundationPack);
+    return whole ? std::optional(plan) : std::nullopt;
+}
+
+void PlanForm::typed() { m_later->start(); }
+
+/// Of the plan as it is typed. What cannot be read is said, and the last answer goes: a figure
+/// beside words it does not follow from would be a lie.
 void PlanForm::showFollows() {
-    const NextSeason next = nextSeason(m_session.read(), m_on, m_year);
+    m_later->stop();
+    NextSeason next = nextSeason(m_session.read(), m_on, m_year);
+    const bool untouched = !m_drafts->differs();
+    QString trouble;
+    if (!untouched) {
+        const auto plan = planTyped(trouble);
+        const auto items = parsePlanItems(typedWords(m_items));
+        if (!plan) {
+            trouble = tr("%1 cannot be read yet.").arg(trouble);
+        } else if (!items) {
+            trouble = tr("The other pieces cannot be read yet.");
+        } else {
+            std::vector<PlanItem> wanted;
+            for (const PlannedItem& each : *items)
+                wanted.push_back(
+                    {{}, {}, each.item, each.perColony, each.perSplit, each.spare, each.pack});
+            auto reckoned = nextSeason(m_session.read(), m_stock, m_on, *plan, wanted);
+            if (reckoned)
+                next = *std::move(reckoned);
+            else
+                trouble = sentence(reckoned.error());
+        }
+    }
+    m_head->setText(untouched && next.plan ? tr("What follows, as kept")
+                    : untouched            ? tr("What follows")
+                                           : tr("What follows, not kept yet"));
+    if (!trouble.isEmpty()) next = {};
+    showRows(next);
+    QStringList gaps;
+    for (const PlanGap gap : next.gaps) gaps << gapText(gap, m_year);
+    m_gaps->setText(trouble.isEmpty() ? gaps.join(QLatin1Char(' ')) : trouble);
+    m_gaps->setVisible(!m_gaps->text().isEmpty());
+}
+
+void PlanForm::showRows(const NextSeason& next) {
     m_follows->setRowCount(0);
-    const auto add = [this](const QString& what, const Shortage& line) {
+    const auto add = [this](const QString& what, const QString& need, const QString& there,
+                            const QString& missing, const QString& buy) {
         const int at = m_follows->rowCount();
         m_follows->insertRow(at);
         m_follows->setItem(at, 0, followItem(what, false));
-        m_follows->setItem(at, 1, followItem(QString::number(line.need), true));
-        m_follows->setItem(at, 2, followItem(QString::number(line.there), true));
-        m_follows->setItem(at, 3, followItem(shortText(line, false), true));
-        m_follows->setItem(at, 4, followItem(shortText(line, true), true));
+        m_follows->setItem(at, 1, followItem(need, true));
+        m_follows->setItem(at, 2, followItem(there, true));
+        m_follows->setItem(at, 3, followItem(missing, true));
+        m_follows->setItem(at, 4, followItem(buy, true));
     };
-    for (const BoxNeed& each : next.boxes) add(fromUtf8(each.kind.name.text()), each.boxes);
-    for (const FrameNeed& each : next.frames) add(fromUtf8(each.kind.name.text()), each.frames);
-    for (const ItemNeed& each : next.pieces) add(itemText(each.plan.item), each.pieces);
+    const auto line = [&](const QString& what, const Shortage& of,
+                          const std::optional<std::int64_t>& pack = {},
+                          const std::optional<std::int64_t>& packs = {}) {
+        add(what, QString::number(of.need), QString::number(of.there), shortText(of, false),
+            toBuyText(shortText(of, true), pack, packs));
+    };
+    for (const BoxNeed& each : next.boxes) line(fromUtf8(each.kind.name.text()), each.boxes);
+    for (const FrameNeed& each : next.frames) {
+        const QString name = fromUtf8(each.kind.name.text());
+        line(name, each.frames, each.pack, each.packs);
+        if (each.sheets == 0) continue;
+        const QString buy = QString::number(each.sheetsToBuy);
+        const bool known = each.sheetsThere && each.frames.known;
+        const QString most = known ? buy : tr("at most %1").arg(buy);
+        add(tr("foundation, %1").arg(name), QString::number(each.sheets),
+            countText(each.sheetsThere), most, toBuyText(most, each.sheetPack, each.sheetPacks));
+    }
+    for (const ItemNeed& each : next.pieces) {
+        const auto pack = each.plan.pack ? std::optional(each.plan.pack->value()) : std::nullopt;
+        line(itemText(each.plan.item), each.pieces, pack, each.packs);
+    }
     fitFollows();
-    QStringList gaps;
-    for (const PlanGap gap : next.gaps) gaps << gapText(gap, m_year);
-    m_gaps->setText(gaps.join(QLatin1Char(' ')));
-    m_gaps->setVisible(!gaps.isEmpty());
 }
 
 void PlanForm::fitFollows() {
@@ -277,6 +388,8 @@ void PlanForm::keep() {
     plan.note = typedWords(m_note);
     if (!m_session.run(plan)) return;
     m_kept = true;
+    m_drafts->kept();
+    m_stock = stockOn(m_session.read(), m_on);
     showFollows();
     say(tr("The plan is kept. Beside it stands what follows from it."), false);
 }

@@ -1,5 +1,5 @@
 // The plan of a season: colonies, splits, supers, what each of them needs, and packs. Beside it
-// stands what follows from the plan as it is kept; Enter keeps and shows that anew.
+// stands what follows from the plan as it is typed, before it is kept; Enter keeps it.
 #pragma once
 
 #include <QComboBox>
@@ -9,10 +9,12 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QTableWidget>
+#include <QTimer>
 #include <vector>
 
 #include "core/places/needs.h"
 #include "ui/shell/session.h"
+#include "ui/storeroom/form_drafts.h"
 
 namespace combwright {
 
@@ -34,7 +36,12 @@ class PlanForm : public QDialog {
     QComboBox* kinds(QFormLayout* form, const QString& label, const char* name);
     void fillFields(const NextSeason& next);
     void readBack();
+    /// The plan as it stands in the fields; nothing where one of them cannot be read, which is then
+    /// in `notRead`.
+    std::optional<SeasonPlan> planTyped(QString& notRead) const;
+    void typed();
     void showFollows();
+    void showRows(const NextSeason& next);
     void keep();
     void say(const QString& text, bool bad);
 
@@ -42,6 +49,8 @@ class PlanForm : public QDialog {
     int m_year;
     Day m_on;
     bool m_kept = false;
+    Stock m_stock;  ///< what there is, read once while one types
+    QTimer* m_later;
     std::vector<QWidget*> m_fields;
     QLineEdit* m_colonies;
     QLineEdit* m_splits;
@@ -59,7 +68,9 @@ class PlanForm : public QDialog {
     QLabel* m_echo;
     QLineEdit* m_note;
     QTableWidget* m_follows;
+    QLabel* m_head;
     QLabel* m_gaps;
+    FormDrafts* m_drafts;
     QLabel* m_reason;
     QPushButton* m_keep;
     QPushButton* m_close;

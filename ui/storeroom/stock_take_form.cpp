@@ -41,6 +41,7 @@ StockTakeForm::StockTakeForm(Session& session, Day on, QWidget* parent)
       m_called(new QLineEdit(this)),
       m_frame(new QComboBox(this)),
       m_add(new QPushButton(tr("Add this &kind"), this)),
+      m_drafts(new FormDrafts(session, this)),
       m_fewer(new QLabel(this)),
       m_why(new QLineEdit(this)),
       m_reason(new QLabel(this)),
@@ -102,6 +103,7 @@ StockTakeForm::StockTakeForm(Session& session, Day on, QWidget* parent)
     m_add->setObjectName(QStringLiteral("add_kind"));
     another->addWidget(m_add);
     column->addLayout(another);
+    column->addWidget(m_drafts);
     m_fewer->setWordWrap(true);
     m_fewer->setObjectName(QStringLiteral("fewer"));
     m_why->setObjectName(QStringLiteral("why_fewer"));
@@ -128,6 +130,12 @@ StockTakeForm::StockTakeForm(Session& session, Day on, QWidget* parent)
         if (bad) say(text);
     });
     for (QLineEdit* edit : {m_called, m_why}) edit->installEventFilter(this);
+    // One sheet, whatever day it is begun on: pencilled tonight it is typed to the end tomorrow.
+    const QString sheet = QStringLiteral("stock-take");
+    addHeldKinds(sheet);
+    m_drafts->begin(sheet);
+    connect(m_drafts, &FormDrafts::begunAfresh, this,
+            [this] { m_rows.front().cells.front()->setFocus(); });
     orderTabs();
     const QSize room = parent ? parent->window()->size() : QSize(1000, 760);
     resize(std::min(look.space(760), room.width() - 20),
@@ -176,7 +184,56 @@ void StockTakeForm::addRow(const StockTakeRow& row, std::size_t at) {
         m_table->setCellWidget(line, firstCell + cell, edit);
         made.cells.push_back(edit);
     }
+    for (int cell = 0; cell < 3; ++cell)
+        m_drafts->watch(made.cells[static_cast<std::size_t>(cell)],
+                        QStringLiteral("%1|%2").arg(made.key(), QString::number(cell)));
+    if (made.frame) m_drafts->watch(made.frame, made.key() + QStringLiteral("|for"));
     m_rows.insert(m_rows.begin() + static_cast<std::ptrdiff_t>(at), std::move(made));
+}
+
+QString StockTakeForm::Row::key() const {
+    QString name = called;
+    name.replace(QLatin1Char('|'), QLatin1Char(' '));
+    return QStringLiteral("%1|%2|%3")
+        .arg(fromUtf8(word(item)), name)
+        .arg(static_cast<qlonglong>(frameKind ? frameKind->number : 0));
+}
+
+void StockTakeForm::addHeldKinds(const QString& sheet) {
+    for (const auto& [row, text] : m_session.drafts().of(sheet)) {
+        const QStringList parts = row.split(QLatin1Char('|'));
+        if (parts.size() != 4) continue;
+        const auto& words = Choices<EquipmentItem>::words;
+        const auto item = std::find(words.begin(), words.end(), parts[0].toStdString());
+        if (item == words.end()) continue;
+        Equipment kind;
+        kind.item = static_cast<EquipmentItem>(item - words.begin());
+        kind.name = parts[1].toStdString();
+        if (const qlonglong frame = parts[2].toLongLong(); frame > 0) {
+            kind.frameKind = Id<FrameKind>{frame};
+            if (!m_session.read().find(*kind.frameKind)) continue;
+        }
+        if (kind.name.empty() && !kind.frameKind) continue;  // a line of the sheet itself
+        const std::size_t at = placeFor(kind);
+        if (at > m_rows.size()) continue;
+        StockTakeRow added;
+        added.item = kind.item;
+        added.kind = kind;
+        addRow(added, at);
+    }
+}
+
+/// Behind the last of its item; past the end where that kind has its line already.
+std::size_t StockTakeForm::placeFor(const Equipment& kind) const {
+    std::size_t at = 0;
+    for (std::size_t n = 0; n < m_rows.size(); ++n) {
+        const Row& each = m_rows[n];
+        if (each.item != kind.item) continue;
+        if (each.called.toStdString() == kind.name && each.frameKind == kind.frameKind)
+            return m_rows.size() + 1;
+        at = n + 1;
+    }
+    return at;
 }
 
 void StockTakeForm::orderTabs() {
@@ -189,8 +246,8 @@ void StockTakeForm::orderTabs() {
         if (row.frame) next(row.frame);
         for (QLineEdit* cell : row.cells) next(cell);
     }
-    for (QWidget* each :
-         std::initializer_list<QWidget*>{m_item, m_called, m_frame, m_add, m_why, m_keep, m_leave})
+    for (QWidget* each : std::initializer_list<QWidget*>{
+             m_item, m_called, m_frame, m_add, &m_drafts->afresh(), m_why, m_keep, m_leave})
         next(each);
 }
 
@@ -212,15 +269,13 @@ void StockTakeForm::addKind() {
         m_called->setFocus();
         return;
     }
-    std::size_t at = 0;
-    for (std::size_t n = 0; n < m_rows.size(); ++n) {
-        const Row& each = m_rows[n];
-        if (each.item == item) at = n + 1;
-        if (each.item != item || each.called.toStdString() != kind.name ||
-            each.frameKind != kind.frameKind)
-            continue;
+    const std::size_t at = placeFor(kind);
+    if (at > m_rows.size()) {
         say(tr("That kind is on the list already."));
-        each.cells.front()->setFocus();
+        for (const Row& each : m_rows)
+            if (each.item == item && each.called.toStdString() == kind.name &&
+                each.frameKind == kind.frameKind)
+                each.cells.front()->setFocus();
         return;
     }
     row.kind = kind;
@@ -348,6 +403,7 @@ void StockTakeForm::keep() {
         return {};
     });
     if (done) {
+        m_drafts->kept();
         m_session.tell(kept == 1 ? tr("1 line of the stock-take is kept.")
                                  : tr("%1 lines of the stock-take are kept.").arg(kept));
         accept();

@@ -11,6 +11,7 @@
 
 #include "core/places/stock.h"
 #include "ui/shell/session.h"
+#include "ui/storeroom/form_drafts.h"
 
 namespace combwright {
 
@@ -31,8 +32,13 @@ class StockTakeForm : public QDialog {
         std::optional<Count> onHand;  ///< as it was counted last
         QComboBox* frame = nullptr;   ///< where it is still to be said which it is cut for
         std::vector<QLineEdit*> cells;
+        /// "floor", "feeder|4 l tray", "foundation||3": by this what is typed in it is held.
+        QString key() const;
     };
+    /// Lines of kinds that were added and not kept are on the sheet again.
+    void addHeldKinds(const QString& sheet);
     void addRow(const StockTakeRow& row, std::size_t at);
+    std::size_t placeFor(const Equipment& kind) const;
     void addKind();
     void step(QLineEdit* from, int rows, bool nextCell);
     void orderTabs();
@@ -48,6 +54,7 @@ class StockTakeForm : public QDialog {
     QLineEdit* m_called;
     QComboBox* m_frame;
     QPushButton* m_add;
+    FormDrafts* m_drafts;
     QLabel* m_fewer;
     QLineEdit* m_why;
     QLabel* m_reason;

@@ -9,6 +9,7 @@
 #include "core/words/words.h"
 #include "ui/common/flow_row.h"
 #include "ui/print/print_dialog.h"
+#include "ui/storeroom/contacts_dialog.h"
 #include "ui/storeroom/dead_out_form.h"
 #include "ui/storeroom/fit_dialog.h"
 #include "ui/storeroom/frame_forms.h"
@@ -124,6 +125,14 @@ void StoreroomPlace::addButtons() {
         askAboutDeadOuts(this, session(), today());
         back();
     });
+    m_contacts = addButton(tr("&Contacts…"), "open_contacts", [this, today, back] {
+        const BoardRow* row = m_board->currentRow();
+        std::optional<Id<Hive>> hive;
+        if (m_box && m_box->underSuspicion() && row && row->cameOff) hive = row->cameOff->hive;
+        showContacts(this, session(), today(), hive);
+        back();
+    });
+    m_contacts->hide();
     addButton(tr("Stoc&k-take…"), "open_stock_take", [this, today, back] {
         askToTakeStock(this, session(), today());
         back();

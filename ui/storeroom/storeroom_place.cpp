@@ -1,13 +1,15 @@
 #include "ui/storeroom/storeroom_place.h"
 
+#include <QCoreApplication>
 #include <QKeyEvent>
 #include <QScrollBar>
+#include <QShortcut>
 #include <QVBoxLayout>
 #include <algorithm>
 
-#include "core/actions/boxes/frame_checks.h"
 #include "core/actions/storeroom/frame_work.h"
 #include "core/actions/storeroom/reviews.h"
+#include "core/places/contact_trace.h"
 #include "core/places/dead_outs.h"
 #include "core/places/explain_storeroom.h"
 #include "core/places/freezer.h"
@@ -18,9 +20,11 @@
 #include "core/places/pages/wets_home_page.h"
 #include "core/places/pages/winter_todo_page.h"
 #include "core/places/shelf_danger.h"
+#include "core/places/storeroom_waits.h"
 #include "core/places/wets_home.h"
 #include "core/places/winter_todo.h"
 #include "core/storage/queries/names.h"
+#include "core/words/figures.h"
 #include "core/words/words.h"
 #include "ui/storeroom/bench_words.h"
 
@@ -32,19 +36,6 @@ constexpr int storeCountsWidth = 152;
 constexpr int needsWidth = 236;
 constexpr int storeBesideFrom = 900;
 constexpr int leastBoardHeight = 116;
-/// A digit this soon after a letter belongs to a mark that is being typed.
-constexpr int markWithinMs = 700;
-/// How long a key that judges many boxes may be pressed once more.
-constexpr int askAgainWithinMs = 6000;
-
-const QString benchSheet = QStringLiteral("bench");
-
-QString draftRow(Id<Box> box) { return QString::number(box.number); }
-
-std::optional<Verdict> verdictOfDigit(int digit) {
-    if (digit < 1 || digit > static_cast<int>(Choices<Verdict>::words.size())) return std::nullopt;
-    return static_cast<Verdict>(digit - 1);
-}
 
 }  // namespace
 
@@ -120,12 +111,19 @@ void StoreroomPlace::listen() {
     connect(m_board, &FrameBoardView::currentChanged, this, &StoreroomPlace::fillBench);
     connect(m_board, &FrameBoardView::frameChanged, this, &StoreroomPlace::fillBench);
     connect(m_board, &FrameBoardView::selectionChanged, this, [this] { Q_EMIT headChanged(); });
-    connect(m_board, &FrameBoardView::activated, this,
-            [this] { beginLine(m_box ? draftOf(m_box->box.id) : QString()); });
-    connect(&m_bench->line(), &QLineEdit::textChanged, this, [this](const QString& text) {
-        if (m_box && !text.trimmed().isEmpty())
-            session().drafts().hold(benchSheet, draftRow(m_box->box.id), text);
+    connect(m_board, &FrameBoardView::pressed, this, [this](bool onFrame) {
+        if (m_atFrame == onFrame) return;
+        pointAtFrame(onFrame);
+        fillBench();
     });
+    auto* toCounts = new QShortcut(QKeySequence(Qt::CTRL | Qt::Key_L), this);
+    connect(toCounts, &QShortcut::activated, this,
+            [this] { m_counts->setFocus(Qt::ShortcutFocusReason); });
+    m_counts->setToolTip(
+        tr("%1 comes here, Enter shows just the frames of a line, Esc goes back to the board")
+            .arg(toCounts->key().toString(QKeySequence::NativeText)));
+    connect(m_board, &FrameBoardView::activated, this, [this] { beginLine(lineDraft()); });
+    connect(&m_bench->line(), &QLineEdit::textChanged, this, &StoreroomPlace::holdDraft);
     connect(&m_bench->line(), &QLineEdit::textEdited, this, [this](const QString& text) {
         if (text.trimmed().isEmpty()) dropDraft();
     });
@@ -133,20 +131,22 @@ void StoreroomPlace::listen() {
         return m_box ? readReviewBack(*m_box, line) : BenchPanel::Echo{};
     });
     connect(m_bench, &BenchPanel::lineEntered, this, &StoreroomPlace::keepLine);
+    connect(m_bench, &BenchPanel::lineCorrected, this, &StoreroomPlace::keepCorrection);
     connect(m_bench, &BenchPanel::lineLeft, this, [this] {
         dropDraft();
+        m_bench->clearLine();
         m_board->setFocus();
         fillBench();
     });
     connect(m_bench, &BenchPanel::frameClicked, this, [this](int frame) {
         if (const auto box = currentBox()) m_board->goToBox(*box, frame);
-        m_atFrame = true;
+        pointAtFrame(true);
         m_board->setFocus();
         fillBench();
     });
     connect(&session(), &Session::seasonChanged, this, [this] {
         m_filter = {};
-        m_atFrame = false;
+        pointAtFrame(false);
     });
     connect(&session(), &Session::changed, this, [this] {
         if (isVisible()) reload();
@@ -200,6 +200,10 @@ void StoreroomPlace::arrange() {
     m_needsScroll->setMinimumHeight(m_needs->heightForWidth(std::max(wide, 1)) + 4);
 }
 
+int StoreroomPlace::waiting() const {
+    return static_cast<int>(boxesThatWait(session().read(), session().clock().today()));
+}
+
 void StoreroomPlace::focusInEvent(QFocusEvent*) { m_board->setFocus(); }
 
 void StoreroomPlace::readAnew() {
@@ -214,6 +218,8 @@ void StoreroomPlace::readAnew() {
     m_board->setVisible(anything);
     m_filterRow->setVisible(anything);
     m_board->setBoard(std::move(board));
+    m_weights.emplace(file, today);
+    m_contacts->setVisible(!suspectedHives(file, today).empty());
     m_next = nextSeason(file, today, plannedYear(file, today));
     m_needs->show(m_next);
     m_lane->show(freezerLane(file, today));
@@ -254,247 +260,6 @@ std::optional<Id<Box>> StoreroomPlace::currentBox() const {
     return row ? row->box : std::nullopt;
 }
 
-void StoreroomPlace::fillBench() {
-    m_box.reset();
-    const auto box = currentBox();
-    m_board->setOnBench(box);
-    // A line half typed stays with the box it was typed for.
-    if (m_lineBox != box) m_bench->clearLine();
-    m_lineBox = box;
-    session().reading([&] {
-        if (box) m_box = benchBox(session().read(), *box, session().clock().today());
-    });
-    // As on the board: frames one has pointed at stand first.
-    if (m_box)
-        std::stable_partition(m_box->frames.begin(), m_box->frames.end(),
-                              [](const BenchFrame& each) { return each.pointedAt; });
-    if (!m_box) {
-        m_bench->show(std::nullopt);
-        return;
-    }
-    std::optional<std::size_t> at;
-    if (const BoardFrame* frame = m_board->currentFrame(); frame && m_atFrame)
-        for (std::size_t i = 0; i < m_box->frames.size(); ++i)
-            if (m_box->frames[i].frame.id == frame->id) at = i;
-    BenchView view = benchView(*m_box, at);
-    const QString draft = draftOf(m_box->box.id);
-    if (!draft.isEmpty() && m_bench->line().text().isEmpty())
-        view.alarm = (view.alarm + tr(" Typed and not kept: \"%1\". Enter takes it up.").arg(draft))
-                         .trimmed();
-    m_bench->show(view);
-    arrange();
-    Q_EMIT headChanged();
-}
-
-void StoreroomPlace::beginLine(const QString& text) {
-    if (!m_box) return;
-    m_bench->beginLine(text);
-    // At large type the line may lie below the edge.
-    m_whole->ensureWidgetVisible(&m_bench->line(), 0, look().space(48));
-}
-
-void StoreroomPlace::keepLine(const QString& line) {
-    if (!m_box) return;
-    auto review = reviewTyped(session().clock().today(), m_box->box.id, line.toStdString());
-    if (!review) {
-        session().tell(sentence(review.error()), true);
-        return;
-    }
-    if (!session().run(*review)) return;
-    dropDraft();
-    m_bench->clearLine();
-    goOn();
-}
-
-QString StoreroomPlace::draftOf(Id<Box> box) const {
-    const auto rows = session().drafts().of(benchSheet);
-    const auto at = rows.find(draftRow(box));
-    return at == rows.end() ? QString() : at->second;
-}
-
-void StoreroomPlace::dropDraft() {
-    if (m_box) session().drafts().drop(benchSheet, draftRow(m_box->box.id));
-}
-
-/// To the next box that waits for a look; where none does, to the next one.
-void StoreroomPlace::goOn() {
-    m_atFrame = false;
-    m_board->setFocus();
-    const auto down = [this] {
-        const BoardRow* before = m_board->currentRow();
-        QKeyEvent key(QEvent::KeyPress, Qt::Key_Down, Qt::NoModifier);
-        QCoreApplication::sendEvent(m_board, &key);
-        return m_board->currentRow() != before;
-    };
-    const auto waits = [this] {
-        const BoardRow* row = m_board->currentRow();
-        return row && row->box &&
-               std::any_of(row->states.begin(), row->states.end(), [](const RowState& each) {
-                   return each.state == BoxState::NotLookedThrough ||
-                          each.state == BoxState::ChangedSince;
-               });
-    };
-    if (!down()) return;
-    const auto next = currentBox();
-    while (!waits())
-        if (!down()) {
-            if (next) m_board->goToBox(*next);
-            return;
-        }
-}
-
-void StoreroomPlace::seeAtFrame(char letter) {
-    const BoardFrame* shown = m_board->currentFrame();
-    if (!shown || !m_box) return;
-    const auto frame =
-        std::find_if(m_box->frames.begin(), m_box->frames.end(),
-                     [&](const BenchFrame& each) { return each.frame.id == shown->id; });
-    if (frame == m_box->frames.end()) return;
-    // Pressed again the letter goes, as on a slate.
-    std::string letters = frame->frame.faults;
-    if (const auto at = letters.find(letter); at != std::string::npos)
-        letters.erase(at, 1);
-    else
-        letters += letter;
-    CheckFrames check;
-    check.on = session().clock().today();
-    check.box = m_box->box.id;
-    check.position = Count(frame->slot);
-    check.occasion = Occasion::WinterReview;
-    check.faults = letters.empty() ? "none" : *tidyFaults(letters);
-    const Count slot(frame->slot);
-    if (session().run(check)) followFrame(slot);
-}
-
-/// A frame one has pointed at stands before those only counted: the cursor goes there with it.
-void StoreroomPlace::followFrame(Count slot) {
-    const BoardRow* row = m_board->currentRow();
-    if (!row || !row->box) return;
-    for (std::size_t i = 0; i < row->frames.size(); ++i)
-        if (row->frames[i].position == slot.value()) {
-            m_board->goToBox(*row->box, static_cast<int>(i));
-            break;
-        }
-    m_atFrame = true;
-    fillBench();
-}
-
-void StoreroomPlace::judgeFrame(Verdict verdict) {
-    const BoardFrame* shown = m_board->currentFrame();
-    if (!shown || !m_box) return;
-    for (const BenchFrame& each : m_box->frames)
-        if (each.frame.id == shown->id) {
-            CheckFrames check;
-            check.on = session().clock().today();
-            check.box = m_box->box.id;
-            check.position = Count(each.slot);
-            check.occasion = Occasion::WinterReview;
-            check.faults = each.frame.faults;
-            check.verdict = verdict;
-            const Count slot(each.slot);
-            if (session().run(check)) followFrame(slot);
-            return;
-        }
-}
-
-void StoreroomPlace::judgeChosen(Verdict verdict) {
-    JudgeFrames judge;
-    judge.on = session().clock().today();
-    judge.boxes = chosenMarks().toStdString();
-    judge.frameKind = m_filter.kind;
-    if (m_filter.state && m_filter.state->kind == FrameState::Kind::Letter)
-        judge.seen = std::string(1, m_filter.state->letter);
-    judge.from = m_filter.verdict;
-    judge.verdict = verdict;
-    // Many at once, by one key: it is said first what that key would do, and done when it is
-    // pressed again.
-    const bool again = m_asked == std::pair(verdict, judge.boxes) && m_askedAt.isValid() &&
-                       m_askedAt.elapsed() < askAgainWithinMs;
-    m_asked = {verdict, judge.boxes};
-    m_askedAt.start();
-    if (!again) {
-        session().tell(tr("%1 for %2 frames of %3 boxes: press %4 once more. Esc lets them go.")
-                           .arg(fromUtf8(word(verdict)))
-                           .arg(m_board->chosenFrames().size())
-                           .arg(m_board->chosenBoxes().size())
-                           .arg(static_cast<int>(verdict) + 1));
-        return;
-    }
-    m_askedAt.invalidate();
-    if (session().run(judge))
-        session().tell(tr("%1 boxes: %2. One step; Ctrl+Z takes it back.")
-                           .arg(m_board->chosenBoxes().size())
-                           .arg(fromUtf8(word(verdict))));
-}
-
-bool StoreroomPlace::boardKey(int key, const QString& text) {
-    const bool marking = m_letterAt.isValid() && m_letterAt.elapsed() < markWithinMs;
-    switch (key) {
-        case Qt::Key_Left:
-        case Qt::Key_Right:
-            m_atFrame = true;
-            return false;
-        case Qt::Key_Up:
-        case Qt::Key_Down:
-        case Qt::Key_PageUp:
-        case Qt::Key_PageDown:
-        case Qt::Key_Home:
-        case Qt::Key_End:
-            m_atFrame = false;
-            m_letterAt.invalidate();
-            return false;
-        case Qt::Key_Escape:
-            if (!m_atFrame && m_board->selectedCount() == 0) return false;
-            m_atFrame = false;
-            m_board->clearSelection();
-            fillBench();
-            return true;
-        default:
-            break;
-    }
-    if (text.size() != 1 || !text.front().isLetterOrNumber()) return false;
-    const QChar typed = text.front().toUpper();
-    if (typed.isDigit()) {
-        const auto verdict = verdictOfDigit(typed.digitValue());
-        if (m_atFrame) {
-            if (verdict) judgeFrame(*verdict);
-            return true;
-        }
-        if (m_board->selectedCount() > 1) {
-            if (verdict) judgeChosen(*verdict);
-            return true;
-        }
-        if (marking) {
-            m_letterAt.restart();
-            return false;
-        }
-        beginLine(text);
-        return true;
-    }
-    if (m_atFrame) {
-        const std::string letter(1, typed.toLatin1());
-        if (tidyFaults(letter)) {
-            seeAtFrame(letter.front());
-            return true;
-        }
-        session().tell(
-            tr("%1 is no letter for what is seen. The letters stand below the bench.").arg(typed),
-            true);
-        return true;
-    }
-    m_letterAt.start();
-    return false;
-}
-
-bool StoreroomPlace::eventFilter(QObject* watched, QEvent* event) {
-    if (watched == m_board && event->type() == QEvent::KeyPress) {
-        auto* key = static_cast<QKeyEvent*>(event);
-        const auto plain = key->modifiers() & ~(Qt::ShiftModifier | Qt::KeypadModifier);
-        if (plain == Qt::NoModifier && boardKey(key->key(), key->text())) return true;
-    }
-    return Place::eventFilter(watched, event);
-}
-
 PlaceHead StoreroomPlace::head() const {
     PlaceHead head;
     head.title = tr("Storeroom");
@@ -504,8 +269,6 @@ PlaceHead StoreroomPlace::head() const {
                      .arg(dayText(session().clock().today()))
                      .arg(static_cast<qlonglong>(board.boxesAll))
                      .arg(static_cast<qlonglong>(board.all));
-    if (m_board->selectedCount() > 1)
-        head.under += tr("  ·  %1 chosen: a digit judges them all").arg(m_board->selectedCount());
     const NeedsHead needs = needsHead(m_next);
     head.big = needs.figure;
     head.bigNote = needs.words;
@@ -515,6 +278,8 @@ PlaceHead StoreroomPlace::head() const {
             if (each.state.kind == FrameState::Kind::NotLookedThrough) notLooked += each.frames;
     if (notLooked > 0)
         head.under += tr("  ·  %1 not looked through").arg(static_cast<qlonglong>(notLooked));
+    if (m_board->selectedCount() > 1)
+        head.under += tr("  ·  %1 boxes chosen").arg(m_board->selectedCount());
     head.action = tr("Print order list");
     head.actionKey = QKeySequence(QKeySequence::Print).toString();
     return head;
@@ -528,9 +293,11 @@ std::vector<KeyHint> StoreroomPlace::hints() const {
         return {{QStringLiteral("W…Q"), tr("what is seen")},
                 {QStringLiteral("1…8"), tr("what becomes of it")},
                 {QStringLiteral("↑ ↓"), tr("back to boxes")}};
-    return {{QStringLiteral("↑ ↓"), tr("box")},
+    return {{m_filterRow->enterKey(), tr("choose what is shown")},
+            {QStringLiteral("↑ ↓"), tr("box")},
             {QStringLiteral("← →"), tr("frame")},
-            {QStringLiteral("1…9"), tr("type its counts")}};
+            {QStringLiteral("1…9"), tr("type its counts")},
+            {QStringLiteral("F2"), tr("correct its last line")}};
 }
 
 std::vector<PrintSheet> StoreroomPlace::sheets() const {
@@ -556,27 +323,54 @@ std::vector<PrintSheet> StoreroomPlace::sheets() const {
 std::vector<Explained> StoreroomPlace::explained() const { return explainNeeds(m_next); }
 
 QString StoreroomPlace::help() const {
-    return tr(
-        "<h3>Storeroom</h3>"
-        "<p>What have I got, and what state is it in. Every box has a row with its frames laid out "
-        "small, shelf by shelf; the counts at the left always show everything.</p>"
-        "<p><b>The bench.</b> Go to a box with ↑ ↓ and type what is in it, for instance "
-        "<i>7 keep, 1 web, 1 broken; scraped, wax 70, years 24x3</i>; Enter keeps it and goes to "
-        "the "
-        "next box. What becomes of a frame follows from what was seen; say it to decide otherwise: "
-        "<i>1 W burn</i>. Fewer frames than there were are kept as not found.</p>"
-        "<p><b>One frame.</b> Go to it with ← →, press a letter for what you see and a digit for "
-        "what becomes of it. It then has a place of its own.</p>"
-        "<p><b>Many.</b> Choose boxes with Space, Shift and the arrows, or Ctrl+A for all shown; a "
-        "digit says what it would do to them, pressed once more it does it, in one step. Esc lets "
-        "them go.</p>"
-        "<p><b>Find.</b> Type a mark to go to its box. A line of the counts shows just those "
-        "frames, the choices above the board too; Ctrl+Backspace shows everything again.</p>"
-        "<p><b>Work, freezer, wets, plan.</b> The buttons at the left, each with its Alt key: work "
-        "that was done is ticked there and comes off the lists at once.</p>"
-        "<p><b>Careful.</b> Combs of a colony that died are held back, all of them, until its "
-        "card is answered. Where foulbrood is suspected call the inspector and move nothing. Cold "
-        "does not cure foulbrood. Full boxes weigh over 23 kg: lift with two.</p>");
+    return tr("<h3>Storeroom</h3>"
+              "<p>What have I got, and what state is it in. Every box has a row with its frames "
+              "laid out "
+              "small, shelf by shelf; the counts at the left always show everything.</p>"
+              "<p><b>The bench.</b> Go to a box with ↑ ↓ and type what is in it, for instance "
+              "<i>7 keep, 1 web, 1 broken; scraped, wax 70, years 24x3</i>; Enter keeps it and "
+              "goes to "
+              "the "
+              "next box. What becomes of a frame follows from what was seen; say it to decide "
+              "otherwise: "
+              "<i>1 W burn</i>. Fewer frames than there were are kept as not found. F2 on a box "
+              "opens the line of its last look as it was: put it right, Enter, say why; the old "
+              "line stays in the history.</p>"
+              "<p><b>A mixed box.</b> Frames of another kind than the box is made for are a part "
+              "of their own with their kind behind it: <i>5 keep, 3 keep of shallow, 1 V of "
+              "shallow</i>. Each part is counted with its own kind everywhere; <i>Fit</i> says "
+              "what bees do with the room a short frame leaves.</p>"
+              "<p><b>One frame.</b> Go to it with ← →, press a letter for what you see and a digit "
+              "for "
+              "what becomes of it. It then has a place of its own.</p>"
+              "<p><b>Many.</b> Choose boxes with Space, Shift and the arrows, or Ctrl+A for all "
+              "shown; a "
+              "digit says what it would do to them, pressed once more it does it, in one step. Esc "
+              "lets "
+              "them go.</p>"
+              "<p><b>Find.</b> Type a mark to go to its box; a digit no mark goes on with is a "
+              "count "
+              "of that box. Enter counts it at once. A letter no mark begins with is what is seen "
+              "of one "
+              "frame, and the digit behind it its verdict: <i>W6</i> begins the line <i>1 "
+              "W6</i>.</p>"
+              "<p><b>Show.</b> Ctrl+F goes to the choices above the board, Tab from one to the "
+              "next, "
+              "↑ ↓ choose, Space ticks; Ctrl+G goes to how rows stand together; Esc goes back to "
+              "the "
+              "board. Ctrl+L goes to the counts at the left: Enter on a line shows just those "
+              "frames. "
+              "Ctrl+Backspace shows everything again.</p>"
+              "<p><b>Work, freezer, wets, plan.</b> The buttons at the left, each with its Alt "
+              "key: work "
+              "that was done is ticked there and comes off the lists at once.</p>"
+              "<p><b>Careful.</b> Combs of a colony that died are held back, all of them, until "
+              "its "
+              "card is answered. Where foulbrood is suspected call the inspector and move nothing; "
+              "Alt+C then lists what moved in or out of that hive. Cold does not cure foulbrood. "
+              "Full boxes weigh over %1: lift with two. What a box weighs, reckoned and as a "
+              "range, stands with it at the bench.</p>")
+        .arg(liftLimitText());
 }
 
 }  // namespace combwright

@@ -14,6 +14,7 @@
 #include "core/places/bench.h"
 #include "core/places/frame_board.h"
 #include "core/places/needs.h"
+#include "core/places/stack_weight.h"
 #include "ui/shell/place.h"
 #include "ui/storeroom/bench_panel.h"
 #include "ui/storeroom/board_counts.h"
@@ -36,6 +37,7 @@ class StoreroomPlace : public Place {
     std::vector<PrintSheet> sheets() const override;
     std::vector<Explained> explained() const override;
     QString help() const override;
+    int waiting() const override;
     void act() override { Q_EMIT printAsked(); }
 
     FrameBoardView& board() { return *m_board; }
@@ -51,6 +53,7 @@ class StoreroomPlace : public Place {
     void readAnew() override;
     void focusInEvent(QFocusEvent*) override;
     void resizeEvent(QResizeEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
     bool eventFilter(QObject* watched, QEvent* event) override;
 
   private:
@@ -63,10 +66,16 @@ class StoreroomPlace : public Place {
     void fillWarnings();
     std::optional<Id<Box>> currentBox() const;
     bool boardKey(int key, const QString& text);
+    bool boardLetter(QChar letter);
+    void pointAtFrame(bool at);
     void beginLine(const QString& text);
     void keepLine(const QString& line);
-    /// What was typed for a box and not kept, of this run of the program or the last.
-    QString draftOf(Id<Box> box) const;
+    void beginCorrection();
+    void keepCorrection(const QString& line, const QString& why);
+    QString draftSheet() const;
+    /// What was typed for the box and not kept, of this run of the program or the last.
+    QString lineDraft(const QString& sheet = QStringLiteral("bench")) const;
+    void holdDraft(const QString& line);
     void dropDraft();
     void seeAtFrame(char letter);
     void judgeFrame(Verdict verdict);
@@ -85,6 +94,7 @@ class StoreroomPlace : public Place {
     BoardCounts* m_counts;
     BoardFilterRow* m_filterRow;
     QWidget* m_buttons;
+    QPushButton* m_contacts = nullptr;  ///< shown where disease is suspected
     QLabel* m_warnings;
     FrameBoardView* m_board;
     QLabel* m_empty;
@@ -95,12 +105,12 @@ class StoreroomPlace : public Place {
 
     BoardFilter m_filter;
     NextSeason m_next;
+    std::optional<ShelfWeights> m_weights;
     std::optional<BenchBox> m_box;
     std::optional<Id<Box>> m_lineBox;  ///< the box the line is typed for
     bool m_atFrame = false;
     std::pair<Verdict, std::string> m_asked;  ///< what a digit would do to the chosen boxes
     QElapsedTimer m_askedAt;
-    QElapsedTimer m_letterAt;  ///< since a mark was begun to be typed on the board
 };
 
 }  // namespace combwright

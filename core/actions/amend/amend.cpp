@@ -10,7 +10,8 @@ namespace {
 const AmendType* findAmendType(std::string_view table) {
     static const std::vector<AmendType> all = [] {
         std::vector<AmendType> list;
-        for (const auto& group : {yardAmends(), boxAmends(), honeyAmends(), benchAmends()})
+        for (const auto& group :
+             {yardAmends(), boxAmends(), honeyAmends(), benchAmends(), storeAmends()})
             list.insert(list.end(), group.begin(), group.end());
         return list;
     }();
@@ -72,17 +73,21 @@ Result<void> demandReferences(const Read& file, const Fields& fields, const Row&
 }  // namespace detail
 
 const Fields& Amend::fields() {
-    static const Fields all =
-        describe(field<&Amend::on>("on"), field<&Amend::yard>("yard"), field<&Amend::hive>("hive"),
-                 field<&Amend::colony>("colony"), field<&Amend::visit>("visit"),
-                 field<&Amend::inspection>("inspection"), field<&Amend::box>("box"),
-                 field<&Amend::boxLook>("box_look"), field<&Amend::frame>("frame"),
-                 field<&Amend::frameCheck>("frame_check"), field<&Amend::pullPlan>("pull_plan"),
-                 field<&Amend::cropNote>("crop_note"), field<&Amend::run>("run"),
-                 field<&Amend::boxInRun>("extraction_box"), field<&Amend::load>("spin_load"),
-                 field<&Amend::bucket>("bucket"), field<&Amend::hold>("hold"),
-                 field<&Amend::boxReview>("box_review"), field<&Amend::rawWax>("raw_wax"),
-                 field<&Amend::set>("set"));
+    static const Fields all = describe(
+        field<&Amend::on>("on"), field<&Amend::yard>("yard"), field<&Amend::hive>("hive"),
+        field<&Amend::colony>("colony"), field<&Amend::visit>("visit"),
+        field<&Amend::inspection>("inspection"), field<&Amend::box>("box"),
+        field<&Amend::boxLook>("box_look"), field<&Amend::frame>("frame"),
+        field<&Amend::frameCheck>("frame_check"), field<&Amend::pullPlan>("pull_plan"),
+        field<&Amend::cropNote>("crop_note"), field<&Amend::run>("run"),
+        field<&Amend::boxInRun>("extraction_box"), field<&Amend::load>("spin_load"),
+        field<&Amend::bucket>("bucket"), field<&Amend::hold>("hold"),
+        field<&Amend::boxReview>("box_review"), field<&Amend::rawWax>("raw_wax"),
+        field<&Amend::equipment>("equipment"), field<&Amend::equipmentCount>("equipment_count"),
+        field<&Amend::seasonPlan>("season_plan"), field<&Amend::planItem>("plan_item"),
+        field<&Amend::setAside>("set_aside"), field<&Amend::gateOpening>("gate_opening"),
+        field<&Amend::roomDay>("room_day"), field<&Amend::peg>("peg"),
+        field<&Amend::clearerBoard>("clearer_board"), field<&Amend::set>("set"));
     return all;
 }
 

@@ -10,8 +10,11 @@
 #include "core/exchange/described_json.h"
 #include "core/model/changes.h"
 #include "core/model/honey/pull.h"
+#include "core/model/honey/room.h"
 #include "core/model/season_info.h"
+#include "core/model/storeroom/equipment.h"
 #include "core/model/storeroom/review.h"
+#include "core/model/storeroom/season_plan.h"
 
 namespace combwright {
 
@@ -42,6 +45,15 @@ struct Amend {
     std::optional<Id<Hold>> hold;
     std::optional<Id<BoxReview>> boxReview;
     std::optional<Id<RawWax>> rawWax;
+    std::optional<Id<Equipment>> equipment;
+    std::optional<Id<EquipmentCount>> equipmentCount;
+    std::optional<Id<SeasonPlan>> seasonPlan;
+    std::optional<Id<PlanItem>> planItem;
+    std::optional<Id<SetAside>> setAside;
+    std::optional<Id<GateOpening>> gateOpening;
+    std::optional<Id<RoomDay>> roomDay;
+    std::optional<Id<Peg>> peg;
+    std::optional<Id<ClearerBoard>> clearerBoard;
     Changes set;
     static const Fields& fields();
     Result<Answer> perform(Write& file) const;

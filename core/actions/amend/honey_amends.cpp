@@ -1,6 +1,11 @@
 #include <algorithm>
 
 #include "core/actions/amend/amend_rules.h"
+#include "core/actions/honey_room/asides.h"
+#include "core/actions/honey_room/clearers.h"
+#include "core/actions/honey_room/load_line.h"
+#include "core/actions/honey_room/pegs.h"
+#include "core/actions/honey_room/room_days.h"
 #include "core/actions/honey_room/run_rules.h"
 #include "core/actions/pull/plan.h"
 #include "core/places/run_balance.h"
@@ -63,11 +68,51 @@ Result<void> settleRunBox(Write& file, const ExtractionBox& before, ExtractionBo
     return changeInRun(file, after.extraction, after, grossMoved ? "gross_g" : "wet_g");
 }
 
-Result<void> settleLoad(Write& file, const SpinLoad&, SpinLoad& after) {
-    const auto run = file.find(after.extraction);
-    if (run && after.on < run->on)
+Result<void> notBeforeRun(const Read& file, Id<Extraction> id, Day on) {
+    const auto run = file.find(id);
+    if (run && on < run->on)
         return Refusal{Code::BeforeItBegan, "on_day", {{"since", isoText(run->on)}}};
     return {};
+}
+
+Result<void> settleLoad(Write& file, const SpinLoad& before, SpinLoad& after) {
+    if (after.machine && after.machine != before.machine)
+        if (auto turns = demandExtractor(file, *after.machine, after.on); !turns) return turns;
+    return notBeforeRun(file, after.extraction, after.on);
+}
+
+/// What became of frames is said by the action; said wrong, it is amended here.
+Result<void> settlePile(Write& file, const SetAside& before, SetAside& after) {
+    if (after.became && !before.became)
+        return Refusal{Code::OtherAction, "became", {{"action", "settle-aside"}}};
+    if (!after.became && before.became) {
+        const auto run = file.find(after.extraction);
+        if (run && run->closed)
+            return Refusal{Code::Closed, "became", {{"name", run->name.text()}}};
+        after.becameOn.reset();
+    }
+    if (after.became.has_value() != after.becameOn.has_value())
+        return Refusal{Code::Missing, after.became ? "became_on" : "became", {}};
+    if (after.becameOn && *after.becameOn < after.on)
+        return after.on == before.on ? against("became_on", "on_day")
+                                     : against("on_day", "became_on");
+    if (auto ok = demandAside(file, after); !ok) return ok;
+    return notBeforeRun(file, after.extraction, after.on);
+}
+
+Result<void> settleGate(Write& file, const GateOpening&, GateOpening& after) {
+    const auto spun = static_cast<std::int64_t>(
+        file.where<SpinLoad>({is("extraction", after.extraction)}).size());
+    if (after.afterLoad.value() > spun)
+        return Refusal{Code::TooMany, "after_load", {{"most", std::to_string(spun)}}};
+    return notBeforeRun(file, after.extraction, after.on);
+}
+
+Result<void> settleRoomDay(Write& file, const RoomDay&, RoomDay& after) {
+    for (const RoomDay& each : file.where<RoomDay>({is("on_day", after.on)}))
+        if (each.id != after.id)
+            return Refusal{Code::Taken, "on_day", {{"name", isoText(after.on)}}};
+    return demandRoomDay(after);
 }
 
 Result<void> settleBucket(Write& file, const Bucket& before, Bucket& after) {
@@ -77,6 +122,18 @@ Result<void> settleBucket(Write& file, const Bucket& before, Bucket& after) {
                 return Refusal{Code::Taken, "mark", {{"name", after.mark.text()}}};
     if (auto ok = demandBucket(after); !ok) return ok;
     return changeInRun(file, after.extraction, after, "net_g");
+}
+
+Result<void> settlePeg(Write& file, const Peg&, Peg& after) {
+    auto ok = demandPeg(file, after);
+    if (ok) return ok;
+    Refusal refusal = ok.error();
+    if (refusal.field == "peg") refusal.field = "number";
+    return refusal;
+}
+
+Result<void> settleBoard(Write& file, const ClearerBoard&, ClearerBoard& after) {
+    return demandBoard(file, after);
 }
 
 }  // namespace
@@ -99,6 +156,11 @@ std::vector<AmendType> honeyAmends() {
                               &settleRunBox),
         amends<SpinLoad>({{"extraction", ""}, {"number", ""}}, &settleLoad),
         amends<Bucket>({{"extraction", ""}}, &settleBucket),
+        amends<SetAside>({{"extraction", ""}}, &settlePile),
+        amends<GateOpening>({{"extraction", ""}}, &settleGate),
+        amends<RoomDay>({}, &settleRoomDay),
+        amends<Peg>({{"box", "clip-peg"}}, &settlePeg),
+        amends<ClearerBoard>({{"hive", ""}}, &settleBoard),
     };
 }
 

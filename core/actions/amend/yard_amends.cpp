@@ -3,7 +3,9 @@
 #include "core/actions/amend/amend_rules.h"
 #include "core/actions/amend/coming.h"
 #include "core/actions/storeroom/dead_outs.h"
+#include "core/actions/storeroom/quarantine.h"
 #include "core/actions/yard/sheet.h"
+#include "core/storage/queries/names.h"
 #include "core/storage/queries/yards.h"
 #include "core/words/shorthand.h"
 
@@ -99,6 +101,23 @@ bool descends(const Read& file, Id<Colony> from, Id<Colony> mother) {
     return false;
 }
 
+/// Bees under suspicion are not written off to somebody else by the back door.
+Result<void> demandMayLeave(const Read& file, const Colony& before, const Colony& after) {
+    const bool leaves = after.ending == Ending::United || after.ending == Ending::Sold;
+    if (!leaves || !after.ended) return {};
+    if (after.ending != before.ending) {
+        for (const Hold& hold : file.where<Hold>({is("colony", after.id)}))
+            if (quarantines(hold) && (!hold.lifted || standsOn(hold, *after.ended)))
+                return heldBack("ending", nameOf(file, Hive::table, after.hive.number), hold);
+        if (auto free = demandHiveFree(file, after.hive, *after.ended, "ending"); !free)
+            return free;
+    }
+    if (after.unitedInto && after.unitedInto != before.unitedInto)
+        if (const auto host = file.find(*after.unitedInto))
+            return demandHiveFree(file, host->hive, *after.ended, "united_into");
+    return {};
+}
+
 Result<void> settleColony(Write& file, const Colony& before, Colony& after) {
     if (after.mother != before.mother && after.mother && descends(file, *after.mother, after.id))
         return against("mother", "id");
@@ -122,6 +141,7 @@ Result<void> settleColony(Write& file, const Colony& before, Colony& after) {
                            (after.ended && *after.ended <= each.since);
         if (!apart) return against(field, "colony " + isoText(each.since));
     }
+    if (auto may = demandMayLeave(file, before, after); !may) return may;
     followEnding(file, before, after);
     return {};
 }

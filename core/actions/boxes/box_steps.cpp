@@ -4,6 +4,7 @@
 
 #include "core/actions/storeroom/quarantine.h"
 #include "core/model/honey/pull.h"
+#include "core/model/honey/room.h"
 #include "core/model/season_info.h"
 #include "core/model/storeroom/equipment.h"
 #include "core/model/storeroom/review.h"
@@ -248,7 +249,7 @@ Result<void> forgetBox(Write& file, Id<Box> id) {
         file.first<FrameCheck>({is("box", id)}) || file.first<ExtractionBox>({is("box", id)}) ||
         file.first<PullLine>({is("box", id)}) || file.first<Hold>({is("box", id)}) ||
         file.first<BoxReview>({is("box", id)}) || file.first<FreezerLoad>({is("box", id)}) ||
-        file.first<RawWax>({is("box", id)});
+        file.first<RawWax>({is("box", id)}) || file.first<Peg>({is("box", id)});
     if (touched) return Refusal{Code::MovedOn, "box", {{"name", box->mark}}};
     for (const BoxMove& move : moves) file.remove(move.id);
     const auto hive = box->place == BoxPlace::OnHive ? box->hive : std::nullopt;

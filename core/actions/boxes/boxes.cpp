@@ -1,6 +1,7 @@
 #include "core/actions/boxes/boxes.h"
 
 #include "core/actions/boxes/box_steps.h"
+#include "core/actions/storeroom/quarantine.h"
 
 namespace combwright {
 namespace {
@@ -44,6 +45,7 @@ Result<std::vector<Id<Box>>> AddBoxes::perform(Write& file) const {
             if (refusal.code == Code::Taken) refusal.field = "first_mark";
             return refusal;
         }
+        quarantineCounted(file, *box, *read, on);
         made.push_back(*box);
     }
     return made;

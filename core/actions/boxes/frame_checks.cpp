@@ -55,10 +55,16 @@ struct Judged {
     std::string note;
 };
 
+/// A look at the bench that is written down late says no more of a frame that was in hand since.
+bool inHandSince(const Frame& frame, const std::optional<Judged>& judged) {
+    return judged && frame.reviewed && *frame.reviewed > judged->on;
+}
+
 /// Puts what was seen on the frame. One that is held by its verdict stays as it was, looked through
 /// again, where it would be released without a reason.
 void putSeenOn(Frame& frame, const std::optional<std::string>& faults,
                const std::optional<Judged>& judged) {
+    if (inHandSince(frame, judged)) return;
     if (judged) {
         frame.reviewed = judged->on;
         if (liftsHold(frame, judged->verdict)) {

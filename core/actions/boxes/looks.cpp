@@ -24,11 +24,14 @@ Result<Box> presentBox(const Read& file, Id<Box> id, Day on) {
     return *std::move(box);
 }
 
-/// Foulbrood suspected on a frame of the count quarantines the box.
-void quarantineCounted(Write& file, Id<Box> box, const BoxContents& seen, Day on) {
-    for (const FrameTally& tally : seen.tallies)
-        if (tally.frames > Count() && tally.faults.find('Q') != std::string::npos)
-            return quarantineSeen(file, box, on);
+/// A hold for the same reason on the same thing that stands, or was not lifted yet on that day.
+std::optional<Hold> heldAlready(const Read& file, const Hold& wanted) {
+    for (const Hold& each : file.where<Hold>({is("why", wanted.why)}))
+        if (each.box == wanted.box && each.colony == wanted.colony &&
+            each.bucket == wanted.bucket && each.frame == wanted.frame &&
+            (!each.lifted || standsOn(each, wanted.since)))
+            return each;
+    return std::nullopt;
 }
 
 /// "full_frame_g LANG-F-MED" is the keeper's own weight of honey in a full frame of a kind,
@@ -176,6 +179,12 @@ Result<Id<Hold>> HoldBack::perform(Write& file) const {
                 "hive",
                 {{"name", nameOf(file, Hive::table, hive->number)}, {"lacks", "colony"}}};
         hold.colony = colony->id;
+    }
+    // It is held once; that it began earlier is put right on the hold there is.
+    if (const auto already = heldAlready(file, hold)) {
+        const std::string field = box ? "box" : hive ? "hive" : "bucket";
+        if (on < already->since) return Refusal{Code::OtherAction, field, {{"action", "amend"}}};
+        return Refusal{Code::NothingToDo, field, {}};
     }
     return file.add(hold);
 }

@@ -15,6 +15,23 @@ Result<void> demandMass(const std::optional<Known<Mass>>& mass, const char* fiel
 
 }  // namespace
 
+Result<Extraction> openRun(const Read& file, Id<Extraction> id, Day on) {
+    auto run = file.find(id);
+    if (!run) return Refusal{Code::NotFound, "run", {}};
+    if (on < run->on)
+        return Refusal{
+            Code::BeforeItBegan, "on", {{"name", run->name.text()}, {"since", isoText(run->on)}}};
+    return *std::move(run);
+}
+
+Result<void> demandBoxOfRun(const Read& file, Id<Extraction> run,
+                            const std::optional<Id<ExtractionBox>>& box) {
+    if (!box) return {};
+    const auto entry = file.find(*box);
+    if (entry && entry->extraction == run) return {};
+    return Refusal{Code::NotFound, "box", {{"name", "#" + std::to_string(box->number)}}};
+}
+
 Result<void> demandWeights(const ExtractionBox& entry) {
     if (auto ok = demandMass(entry.gross, "gross_g", heaviestBox); !ok) return ok;
     if (auto ok = demandMass(entry.wet, "wet_g", heaviestBox); !ok) return ok;

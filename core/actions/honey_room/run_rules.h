@@ -3,9 +3,16 @@
 #pragma once
 
 #include "core/model/honey/extraction.h"
+#include "core/storage/rows.h"
 #include "core/support/result.h"
 
 namespace combwright {
+
+/// The run, on a day it was there. Refused with NotFound, or with BeforeItBegan.
+Result<Extraction> openRun(const Read& file, Id<Extraction> id, Day on);
+/// The box is one of the run, or none is named. Refused with NotFound, field "box".
+Result<void> demandBoxOfRun(const Read& file, Id<Extraction> run,
+                            const std::optional<Id<ExtractionBox>>& box);
 
 /// Refused with OutOfRange beyond what a box of comb can weigh (60 kg), with Contradiction where
 /// wet outweighs full.

@@ -7,10 +7,6 @@
 namespace combwright {
 namespace {
 
-std::string itemWord(EquipmentItem item) {
-    return std::string(Choices<EquipmentItem>::words[static_cast<std::size_t>(item)]);
-}
-
 std::optional<Equipment> equipmentOf(const Read& file, EquipmentItem item,
                                      const std::string& called,
                                      const std::optional<Id<FrameKind>>& frameKind) {
@@ -22,22 +18,10 @@ std::optional<Equipment> equipmentOf(const Read& file, EquipmentItem item,
 
 constexpr std::int64_t mostPieces = 100'000;
 
-std::int64_t counted(const EquipmentCount& count) {
-    return (count.onHand + count.inRepair.value_or(Count()) + count.lent.value_or(Count())).value();
-}
-
 std::int64_t recorded(const Equipment& equipment) {
     return (equipment.onHand.value_or(Count()) + equipment.inRepair.value_or(Count()) +
             equipment.lent.value_or(Count()))
         .value();
-}
-
-/// The name without blanks around it; refused where it is no name at all.
-Result<std::string> tidyName(const std::string& called) {
-    if (called.empty()) return std::string();
-    const auto name = Name::of(called);
-    if (!name) return Refusal{Code::WrongType, "name", {{"wanted", "a name"}}};
-    return name->text();
 }
 
 struct Measure {
@@ -49,7 +33,7 @@ struct Measure {
     const char* high = "inf";
 };
 
-std::vector<Measure> measuresOf(const DescribeEquipment& said) {
+std::vector<Measure> measuresOf(const Equipment& said) {
     using Item = EquipmentItem;
     const auto isOne = [&](std::initializer_list<Item> items) {
         return std::find(items.begin(), items.end(), said.item) != items.end();
@@ -78,6 +62,43 @@ void take(std::optional<T>& present, const std::optional<T>& said) {
 
 }  // namespace
 
+std::string equipmentWord(EquipmentItem item) {
+    return std::string(Choices<EquipmentItem>::words[static_cast<std::size_t>(item)]);
+}
+
+std::int64_t piecesOf(const EquipmentCount& count) {
+    return (count.onHand + count.inRepair.value_or(Count()) + count.lent.value_or(Count())).value();
+}
+
+Result<std::string> tidyEquipmentName(const std::string& called) {
+    if (called.empty()) return std::string();
+    const auto name = Name::of(called);
+    if (!name) return Refusal{Code::WrongType, "name", {{"wanted", "a name"}}};
+    return name->text();
+}
+
+Result<void> demandPieces(const EquipmentCount& count) {
+    const std::pair<const char*, std::optional<Count>> all[] = {
+        {"on_hand", count.onHand}, {"in_repair", count.inRepair}, {"lent", count.lent}};
+    for (const auto& [key, pieces] : all)
+        if (pieces && *pieces < Count()) return Refusal{Code::Negative, key, {}};
+    for (const auto& [key, pieces] : all)
+        if (pieces && *pieces > Count(mostPieces))
+            return Refusal{
+                Code::OutOfRange, key, {{"low", "0"}, {"high", std::to_string(mostPieces)}}};
+    return {};
+}
+
+Result<void> demandMeasures(const Equipment& equipment) {
+    for (const Measure& each : measuresOf(equipment)) {
+        if (!each.given) continue;
+        if (!each.fits) return Refusal{Code::Contradiction, each.key, {{"other", "item"}}};
+        if (!each.inRange)
+            return Refusal{Code::OutOfRange, each.key, {{"low", each.low}, {"high", each.high}}};
+    }
+    return {};
+}
+
 const Fields& CountEquipment::fields() {
     static const Fields all = describe(
         field<&CountEquipment::on>("on"), field<&CountEquipment::item>("item"),
@@ -88,16 +109,13 @@ const Fields& CountEquipment::fields() {
 }
 
 Result<Id<Equipment>> CountEquipment::perform(Write& file) const {
-    const auto tidy = tidyName(called);
+    const auto tidy = tidyEquipmentName(called);
     if (!tidy) return tidy.error();
-    for (const auto& [key, count] : {std::pair("on_hand", std::optional(onHand)),
-                                     std::pair("in_repair", inRepair), std::pair("lent", lent)})
-        if (count && *count < Count()) return Refusal{Code::Negative, key, {}};
-    for (const auto& [key, count] : {std::pair("on_hand", std::optional(onHand)),
-                                     std::pair("in_repair", inRepair), std::pair("lent", lent)})
-        if (count && *count > Count(mostPieces))
-            return Refusal{
-                Code::OutOfRange, key, {{"low", "0"}, {"high", std::to_string(mostPieces)}}};
+    EquipmentCount said;
+    said.onHand = onHand;
+    said.inRepair = inRepair;
+    said.lent = lent;
+    if (auto ok = demandPieces(said); !ok) return ok.error();
     if (item == EquipmentItem::Foundation && !frameKind)
         return Refusal{Code::Missing, "frame_kind", {}};
 
@@ -131,13 +149,13 @@ Result<Id<Equipment>> CountEquipment::perform(Write& file) const {
         // What was taken since by work that is recorded, sheets of foundation, is no loss.
         const bool workedSince = newest && !same.id;
         const std::int64_t expected =
-            workedSince ? std::min(counted(*before), recorded(equipment)) : counted(*before);
-        if (counted(count) < expected)
+            workedSince ? std::min(piecesOf(*before), recorded(equipment)) : piecesOf(*before);
+        if (piecesOf(count) < expected)
             return Refusal{Code::Missing,
                            "why_fewer",
-                           {{"name", itemWord(item)},
+                           {{"name", equipmentWord(item)},
                             {"before", std::to_string(expected)},
-                            {"now", std::to_string(counted(count))}}};
+                            {"now", std::to_string(piecesOf(count))}}};
     }
     if (same.id && toRow(same) == toRow(count)) return Refusal{Code::NothingToDo, "on_hand", {}};
 
@@ -177,16 +195,19 @@ const Fields& DescribeEquipment::fields() {
 }
 
 Result<Id<Equipment>> DescribeEquipment::perform(Write& file) const {
-    const auto tidy = tidyName(called);
+    const auto tidy = tidyEquipmentName(called);
     if (!tidy) return tidy.error();
     if (item == EquipmentItem::Foundation && !frameKind)
         return Refusal{Code::Missing, "frame_kind", {}};
-    for (const Measure& each : measuresOf(*this)) {
-        if (!each.given) continue;
-        if (!each.fits) return Refusal{Code::Contradiction, each.key, {{"other", "item"}}};
-        if (!each.inRange)
-            return Refusal{Code::OutOfRange, each.key, {{"low", each.low}, {"high", each.high}}};
-    }
+    Equipment said;
+    said.item = item;
+    said.litres = litres;
+    said.coldest = coldest;
+    said.holds = holds;
+    said.radius = radius;
+    said.rpm = rpm;
+    said.capacity = capacity;
+    if (auto fit = demandMeasures(said); !fit) return fit.error();
     if (isMachine(item))
         if (const auto rows = machineRows(file, item, *tidy); !rows.empty())
             return describeMachine(file, rows);

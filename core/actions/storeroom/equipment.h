@@ -9,6 +9,19 @@
 
 namespace combwright {
 
+/// "mouse guard".
+std::string equipmentWord(EquipmentItem item);
+/// In the shed, in repair and lent together.
+std::int64_t piecesOf(const EquipmentCount& count);
+
+/// The name without blanks around it; empty stays so. Refused with WrongType where it is no name.
+Result<std::string> tidyEquipmentName(const std::string& called);
+/// Refused with Negative or OutOfRange under the number that cannot be.
+Result<void> demandPieces(const EquipmentCount& count);
+/// Refused with Contradiction where such an item has no such measure, with OutOfRange for a size
+/// that cannot be.
+Result<void> demandMeasures(const Equipment& equipment);
+
 /// Counts pieces alike in the shed, not on hives. Makes the item known where it was not; a second
 /// count of a day replaces the first. Where there are fewer than at the count before that day, in
 /// the shed, in repair and lent together, it asks why. Refused with Missing without that why, and

@@ -61,6 +61,9 @@ Result<std::vector<Id<Frame>>> AddFrames::perform(Write& file) const {
     if (box)
         if (auto room = demandRoom(file, *box, count.value(), on, "box"); !room)
             return room.error();
+    if (box)
+        if (auto takes = demandTakesIn(file, *file.find(*box), on, note, "box"); !takes)
+            return takes.error();
     if (box) {
         const auto kind = file.find(file.find(*box)->kind);
         const bool usual = kind && kind->takes == frameKind;
@@ -126,12 +129,16 @@ Result<std::vector<Id<Frame>>> MoveFrames::perform(Write& file) const {
     if (toBox)
         if (auto room = demandRoom(file, *toBox, howMany.value(), on, "to_box"); !room)
             return room.error();
+    for (const Frame& frame : *meant)
+        if (diseaseHeld(held, frame)) return heldBack(file, held, frame, "from_box");
+    const bool heldThere =
+        toBox && !demandTakesIn(file, *file.find(*toBox), on, std::string(), "to_box");
+    if (heldThere)
+        if (auto takes = demandTakesIn(file, *file.find(*toBox), on, note, "to_box"); !takes)
+            return takes.error();
     for (Frame& frame : *meant) {
-        if (isHeld(held, frame)) {
-            if (diseaseHeld(held, frame)) return heldBack(file, held, frame, "from_box");
-            if (note.empty()) return heldBack(file, held, frame, "note");
-            addNote(frame, note);
-        }
+        if (isHeld(held, frame) && note.empty()) return heldBack(file, held, frame, "note");
+        if (isHeld(held, frame) || heldThere) addNote(frame, note);
         // What its box is held for goes with it: the move is written down.
         moveFrameTo(file, frame, toBox, toStack, on);
     }

@@ -117,6 +117,9 @@ bool isPlanned(FrameWork work, const Frame& frame) {
     return false;
 }
 
+/// It was in hand on that day: a look of an earlier day, written down later, says no more of it.
+void hadInHand(Frame& frame, Day on) { frame.reviewed = std::max(frame.reviewed.value_or(on), on); }
+
 std::string withoutFaults(const std::string& faults, std::string_view gone) {
     std::string left;
     for (const char letter : faults)
@@ -162,6 +165,7 @@ Result<std::vector<Id<Frame>>> JudgeFrames::perform(Write& file) const {
             if (note.empty()) return heldBack(file, held, frame, "note");
         }
         frame.verdict = verdict;
+        hadInHand(frame, on);
         addNote(frame, note);
         file.change(frame);
     }
@@ -263,6 +267,7 @@ Result<std::vector<Id<Frame>>> WorkFrames::perform(Write& file) const {
                 retire(file, frame, Retired::Sold, on);
                 continue;
         }
+        hadInHand(frame, on);
         file.change(frame);
     }
     if (clean && pot.kinds() > 1)

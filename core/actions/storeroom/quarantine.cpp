@@ -4,6 +4,7 @@
 
 #include "core/storage/queries/names.h"
 #include "core/storage/queries/stays.h"
+#include "core/storage/queries/yards.h"
 
 namespace combwright {
 namespace {
@@ -51,6 +52,24 @@ Result<void> demandHiveFree(const Read& file, Id<Hive> hive, Day on, const std::
     return {};
 }
 
+Result<void> demandTakesIn(const Read& file, const Box& box, Day on, const std::string& reason,
+                           const std::string& field) {
+    if (!reason.empty()) return {};
+    if (auto free = demandNotQuarantined(file, box, on, field); !free) return free;
+    if (box.hive) return demandHiveFree(file, *box.hive, on, field);
+    return {};
+}
+
+Result<void> demandLivable(const Read& file, Id<Hive> hive, Day on, const std::string& reason,
+                           const std::string& field) {
+    if (!reason.empty() || !anythingApart(file, on)) return {};
+    if (auto free = demandHiveFree(file, hive, on, field); !free) return free;
+    const HeldThings held = heldThings(file, on);
+    for (const Box& box : boxesOn(file, hive))
+        if (const auto hold = held.apart(box.id)) return heldBox(file, box, *hold, field);
+    return {};
+}
+
 Result<void> demandNoFrameHeld(const Read& file, const Box& box, const std::string& field) {
     const auto held = heldByVerdict(file, box.id);
     if (held.empty()) return {};
@@ -89,6 +108,12 @@ void quarantineSeen(Write& file, Id<Box> id, Day on) {
     put(hold);
 }
 
+void quarantineCounted(Write& file, Id<Box> box, const BoxContents& seen, Day on) {
+    for (const FrameTally& tally : seen.tallies)
+        if (tally.frames > Count() && tally.faults.find('Q') != std::string::npos)
+            return quarantineSeen(file, box, on);
+}
+
 Result<void> demandNotQuarantined(const Read& file, const Box& box, Day on,
                                   const std::string& field) {
     if (!anythingApart(file, on)) return {};
@@ -118,9 +143,24 @@ void noteOverruled(Write& file, Id<Box> id, const BoxSpot& spot, Day on) {
         if (hold) why = word(hold->why);
     }
     if (why.empty()) return;
-    if (!box->note.empty()) box->note += "; ";
-    box->note += isoText(on) + ", held (" + why + "): " + spot.reason;
+    addOverruled(box->note, on, why, spot.reason);
     file.change(*box);
+}
+
+void noteLivedIn(Write& file, Id<Hive> hive, const std::string& reason, Day on) {
+    if (reason.empty() || !anythingApart(file, on)) return;
+    const HeldThings held = heldThings(file, on);
+    for (Box& box : boxesOn(file, hive)) {
+        const auto hold = held.apart(box.id);
+        if (!hold) continue;
+        addOverruled(box.note, on, word(hold->why), reason);
+        file.change(box);
+    }
+}
+
+void addOverruled(std::string& note, Day on, std::string_view why, const std::string& reason) {
+    if (!note.empty()) note += "; ";
+    note += isoText(on) + ", held (" + std::string(why) + "): " + reason;
 }
 
 }  // namespace combwright

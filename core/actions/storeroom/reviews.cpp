@@ -154,14 +154,15 @@ Result<void> putYears(Write& file, std::vector<MetFrame>& met, const std::vector
     return {};
 }
 
-/// What a look of that day said before is struck: the second replaces the first.
+/// What a look of that day said before is struck: the second replaces the first. Its combs keep
+/// their years where later work on the box stands on them.
 void strikeEarlier(Write& file, const BoxReview& earlier) {
     for (const RawWax& wax : file.where<RawWax>({is("review", earlier.id)})) file.remove(wax.id);
     for (const BoxCount& count :
          file.where<BoxCount>({is("box", earlier.box), is("on_day", earlier.on),
                                is("occasion", Occasion::WinterReview)}))
         file.remove(count.id);
-    if (earlier.combYears.empty()) return;
+    if (earlier.combYears.empty() || overtaken(file, earlier.box, earlier.on)) return;
     const auto years = parseCombYears(earlier.combYears);
     if (!years) return;
     for (Frame& frame : file.where<Frame>({is("box", earlier.box), is("reviewed", earlier.on)})) {

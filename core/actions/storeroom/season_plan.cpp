@@ -201,6 +201,45 @@ std::string planItemsText(const std::vector<PlanItem>& items) {
     return text;
 }
 
+Result<void> demandPlan(const SeasonPlan& plan) {
+    const PlanLimit limits[] = {{"year", plan.year, 1900, 2200},
+                                {"colonies", plan.colonies, 0, 10000},
+                                {"splits", plan.splits, 0, 10000},
+                                {"frames_per_super", plan.framesPerSuper, 1, 30},
+                                {"undrawn_per_super", plan.undrawnPerSuper, 1, 30},
+                                {"brood_per_split", plan.broodPerSplit, 0, 20},
+                                {"frames_per_split", plan.framesPerSplit, 0, 100},
+                                {"frame_pack", plan.framePack, 1, 100000},
+                                {"foundation_pack", plan.foundationPack, 1, 100000}};
+    for (const PlanLimit& each : limits)
+        if (each.value && (each.value->value() < each.low || each.value->value() > each.high))
+            return planRange(each.key, std::to_string(each.low).c_str(),
+                             std::to_string(each.high).c_str());
+    if (plan.supersPerColony &&
+        (plan.supersPerColony->value() < 0 || plan.supersPerColony->value() > 20))
+        return planRange("supers_per_colony", "0", "20");
+    if (plan.spare && (plan.spare->value() < 0 || plan.spare->value() > 1))
+        return planRange("spare_share", "0", "1");
+    if (plan.supersPerColony.has_value() != plan.superKind.has_value())
+        return Refusal{Code::Missing, plan.superKind ? "supers_per_colony" : "super_kind", {}};
+    if (plan.broodPerSplit && !plan.broodKind) return Refusal{Code::Missing, "brood_kind", {}};
+    if (plan.broodKind && !plan.broodPerSplit) return Refusal{Code::Missing, "brood_per_split", {}};
+    return {};
+}
+
+Result<void> demandPlanItem(const PlanItem& item) {
+    if (!item.perColony && !item.perSplit) return Refusal{Code::Missing, "per_colony", {}};
+    for (const auto& [key, number] :
+         {std::pair("per_colony", item.perColony), std::pair("per_split", item.perSplit)})
+        if (number && (number->value() < 0 || number->value() > mostOfOne))
+            return planRange(key, "0", "100");
+    if (item.spare && (item.spare->value() < 0 || item.spare->value() > 1))
+        return planRange("spare_share", "0", "1");
+    if (item.pack && (item.pack->value() < 1 || item.pack->value() > 100000))
+        return planRange("pack", "1", "100000");
+    return {};
+}
+
 const Fields& PlanSeason::fields() {
     static const Fields all =
         describe(field<&PlanSeason::on>("on"), field<&PlanSeason::year>("year"),
@@ -219,30 +258,6 @@ const Fields& PlanSeason::fields() {
 }
 
 Result<Id<SeasonPlan>> PlanSeason::perform(Write& file) const {
-    const PlanLimit limits[] = {{"year", year, 1900, 2200},
-                                {"colonies", colonies, 0, 10000},
-                                {"splits", splits, 0, 10000},
-                                {"frames_per_super", framesPerSuper, 1, 30},
-                                {"undrawn_per_super", undrawnPerSuper, 1, 30},
-                                {"brood_per_split", broodPerSplit, 0, 20},
-                                {"frames_per_split", framesPerSplit, 0, 100},
-                                {"frame_pack", framePack, 1, 100000},
-                                {"foundation_pack", foundationPack, 1, 100000}};
-    for (const PlanLimit& each : limits)
-        if (each.value && (each.value->value() < each.low || each.value->value() > each.high))
-            return planRange(each.key, std::to_string(each.low).c_str(),
-                             std::to_string(each.high).c_str());
-    if (supersPerColony && (supersPerColony->value() < 0 || supersPerColony->value() > 20))
-        return planRange("supers_per_colony", "0", "20");
-    if (spare && (spare->value() < 0 || spare->value() > 1))
-        return planRange("spare_share", "0", "1");
-    if (supersPerColony.has_value() != superKind.has_value())
-        return Refusal{Code::Missing, superKind ? "supers_per_colony" : "super_kind", {}};
-    if (broodPerSplit && !broodKind) return Refusal{Code::Missing, "brood_kind", {}};
-    if (broodKind && !broodPerSplit) return Refusal{Code::Missing, "brood_per_split", {}};
-    const auto planned = parsePlanItems(items);
-    if (!planned) return planned.error();
-
     SeasonPlan plan;
     if (auto present = file.first<SeasonPlan>({is("year", year)})) plan = *std::move(present);
     const SeasonPlan before = plan;
@@ -260,6 +275,9 @@ Result<Id<SeasonPlan>> PlanSeason::perform(Write& file) const {
     plan.framePack = framePack;
     plan.foundationPack = foundationPack;
     plan.note = note;
+    if (auto ok = demandPlan(plan); !ok) return ok.error();
+    const auto planned = parsePlanItems(items);
+    if (!planned) return planned.error();
     const bool isNew = !plan.id;
     const bool differs = toRow(plan) != toRow(before);
     if (isNew) {

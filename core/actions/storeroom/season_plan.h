@@ -22,6 +22,10 @@ struct PlannedItem {
 /// NotAChoice for no item, WrongType for what is no number, OutOfRange beyond 100 of one or 100 %,
 /// Duplicate for an item named twice, Missing where no number follows.
 Result<std::vector<PlannedItem>> parsePlanItems(std::string_view text);
+/// Refused as PlanSeason for numbers that cannot be, or that lack the kind of box.
+Result<void> demandPlan(const SeasonPlan& plan);
+/// Refused with OutOfRange under its key, with Missing where neither colonies nor splits need it.
+Result<void> demandPlanItem(const PlanItem& item);
 /// As it would be typed.
 std::string planItemsText(const std::vector<PlanItem>& items);
 

@@ -67,7 +67,7 @@ const Fields& StartColony::fields() {
     static const Fields all =
         describe(field<&StartColony::on>("on"), field<&StartColony::hive>("hive"),
                  field<&StartColony::origin>("origin"), field<&StartColony::mother>("mother"),
-                 field<&StartColony::note>("note"));
+                 field<&StartColony::note>("note"), field<&StartColony::reason>("reason"));
     return all;
 }
 
@@ -86,12 +86,18 @@ Result<Id<Colony>> StartColony::perform(Write& file) const {
         if (auto free = demandHiveFree(file, *mother, on, "mother"); !free) return free.error();
     if (mother)
         if (const auto from = colonyIn(file, *mother)) motherColony = from->id;
+    // Bees on held comb carry on what killed the last ones.
+    if (auto livable = demandLivable(file, hive, on, reason, "hive"); !livable)
+        return livable.error();
+    noteLivedIn(file, hive, reason, on);
     Colony colony;
+    colony.note = note;
+    if (const auto held = demandLivable(file, hive, on, {}, "hive"); !held)
+        addOverruled(colony.note, on, held.error().value("why"), reason);
     colony.hive = hive;
     colony.since = on;
     colony.origin = origin;
     colony.mother = motherColony;
-    colony.note = note;
     return file.add(colony);
 }
 

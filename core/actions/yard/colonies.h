@@ -25,7 +25,9 @@ struct EndColony {
 };
 
 /// Writes down that a colony lives in a hive from now on. Refused with Taken where one does
-/// already, with HeldBack where the mother is under suspicion of disease.
+/// already, with HeldBack where the mother is under suspicion of disease. Where the hive is, or
+/// combs that stand there are held, it needs a reason, which stays on the colony and on those
+/// boxes; HeldBack without.
 struct StartColony {
     static constexpr std::string_view name = "start-colony";
     using Answer = Id<Colony>;
@@ -34,6 +36,7 @@ struct StartColony {
     Origin origin = Origin::NotKnown;
     std::optional<Id<Hive>> mother;  ///< the hive it was split from
     std::string note;
+    std::string reason;  ///< on what grounds, where the combs there are held back
     static const Fields& fields();
     Result<Answer> perform(Write& file) const;
 };

@@ -101,11 +101,13 @@ Result<Id<Hive>> AddHive::perform(Write& file) const {
     const Id<Hive> stand =
         file.add(Hive{{}, yard, hive, order, tare, list->excluderAbove, note, on, std::nullopt});
     Count level;
+    std::vector<Id<Box>> made;
     for (const ListedBox& listed : list->boxes) {
         // The excluder was set with the list as a whole.
         const BoxSpot spot{BoxPlace::OnHive, stand, level, {}, false};
         const auto placed = addBoxTo(file, listed, spot, on);
         if (!placed) return Refusal{placed.error().code, "boxes", placed.error().values};
+        made.push_back(*placed);
         level += Count(1);
     }
     if (origin) {
@@ -115,6 +117,9 @@ Result<Id<Hive>> AddHive::perform(Write& file) const {
         file.add(Colony{
             {}, stand, on, *origin, motherColony, std::nullopt, std::nullopt, {}, std::nullopt});
     }
+    // Once bees and boxes are there: they are held together.
+    for (std::size_t n = 0; n < made.size(); ++n)
+        quarantineCounted(file, made[n], list->boxes[n].contents, on);
     return stand;
 }
 

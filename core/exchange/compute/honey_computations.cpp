@@ -2,6 +2,7 @@
 #include "core/exchange/compute/object_reader.h"
 #include "core/trade/honey/density.h"
 #include "core/trade/honey/moisture.h"
+#include "core/trade/honey/viscosity.h"
 
 namespace combwright {
 namespace {
@@ -36,10 +37,23 @@ Result<QJsonObject> computeHoneyDensity(const QJsonObject& input) {
     return QJsonObject{{"kg_per_l", *density}};
 }
 
+Result<QJsonObject> computeHoneyViscosity(const QJsonObject& input) {
+    ObjectReader in(input);
+    const double water = in.number("water_percent");
+    const double temperatureC = in.number("temperature_c");
+    if (auto good = in.finish(); !good) return good.error();
+
+    const auto viscosity = honeyViscosity(water, temperatureC);
+    if (!viscosity) return viscosity.error();
+    return QJsonObject{{"pa_s", *viscosity}};
+}
+
 }  // namespace
 
 std::vector<Computation> honeyComputations() {
-    return {{"honey-moisture", &computeHoneyMoisture}, {"honey-density", &computeHoneyDensity}};
+    return {{"honey-moisture", &computeHoneyMoisture},
+            {"honey-density", &computeHoneyDensity},
+            {"honey-viscosity", &computeHoneyViscosity}};
 }
 
 }  // namespace combwright

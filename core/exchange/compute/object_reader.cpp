@@ -175,6 +175,25 @@ std::vector<ObjectReader> ObjectReader::objects(std::string_view key) {
     return readers;
 }
 
+std::vector<double> ObjectReader::numbers(std::string_view key) {
+    std::vector<double> numbers;
+    const auto value = take(key, true);
+    if (!value) return numbers;
+    if (!value->isArray()) {
+        refuse(Code::WrongType, key, {{"wanted", "list"}});
+        return numbers;
+    }
+    const auto list = value->toArray();
+    for (qsizetype i = 0; i < list.size(); ++i) {
+        if (!list[i].isDouble() || !std::isfinite(list[i].toDouble()))
+            refuse(Code::WrongType, std::string(key) + "[" + std::to_string(i) + "]",
+                   {{"wanted", "number"}});
+        else
+            numbers.push_back(list[i].toDouble());
+    }
+    return numbers;
+}
+
 std::optional<ObjectReader> ObjectReader::optionalObject(std::string_view key) {
     const auto value = take(key, false);
     if (!value) return std::nullopt;

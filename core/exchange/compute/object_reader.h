@@ -58,6 +58,8 @@ class ObjectReader {
     std::optional<Day> optionalDay(std::string_view key);
     /// A list of objects; each is read like the whole.
     std::vector<ObjectReader> objects(std::string_view key);
+    /// A list of finite numbers.
+    std::vector<double> numbers(std::string_view key);
     std::optional<ObjectReader> optionalObject(std::string_view key);
     ObjectReader object(std::string_view key);
     /// An object whose keys are free, each holding a number in the range, in the order of the keys.

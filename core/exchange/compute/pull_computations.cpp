@@ -9,6 +9,7 @@
 #include "core/exchange/compute/object_reader.h"
 #include "core/trade/honey/jars.h"
 #include "core/trade/honey/share_yield.h"
+#include "core/trade/learning/learn_rate.h"
 #include "core/trade/plan/pull_choice.h"
 #include "core/trade/pull/day_plan.h"
 
@@ -150,6 +151,16 @@ std::vector<PlanLot> planLotsOf(ObjectReader& in) {
     return lots;
 }
 
+QJsonObject whatIfAnswer(const WhatIf& other) {
+    QJsonObject answer{{"last_load_ends_min", other.lastLoadEndsMin},
+                       {"day_min", other.dayMin},
+                       {"day_saves_min", other.daySavesMin},
+                       {"done_min", other.doneMin},
+                       {"done_saves_min", other.doneSavesMin}};
+    if (other.strainEndsMin) answer.insert("strain_ends_min", *other.strainEndsMin);
+    return answer;
+}
+
 QJsonObject dayAnswer(const DayPlan& plan) {
     QJsonObject answer{{"honey_g", plan.honeyG},
                        {"loads", pullJsonCount(plan.loads)},
@@ -167,6 +178,12 @@ QJsonObject dayAnswer(const DayPlan& plan) {
         for (const std::int64_t load : *plan.openGateAfterLoad) loads.append(pullJsonCount(load));
         answer.insert("open_gate_after_load", loads);
     }
+    answer.insert("done_min", plan.doneMin);
+    answer.insert("slowest",
+                  plan.slowest ? QJsonValue(pullText(key(*plan.slowest))) : QJsonValue());
+    answer.insert("one_uncapper_more", whatIfAnswer(plan.oneUncapperMore));
+    if (plan.oneStrainerMore)
+        answer.insert("one_strainer_more", whatIfAnswer(*plan.oneStrainerMore));
     return answer;
 }
 
@@ -187,10 +204,17 @@ Result<QJsonObject> computeDayPlan(const QJsonObject& input) {
     rates.washMin = in.number("wash_min", {0});
     rates.bucketG = in.mass("bucket_g");
     rates.spareShare = in.share("spare_share");
+    const auto warmerFactor = in.optionalNumber("warmer_strain_factor", {0});
     if (auto good = in.finish(); !good) return good.error();
     const auto plan = planDay(lots, rates);
     if (!plan) return plan.error();
-    return dayAnswer(*plan);
+    QJsonObject answer = dayAnswer(*plan);
+    if (warmerFactor) {
+        const auto warmer = ifWarmer(lots, rates, *warmerFactor);
+        if (!warmer) return warmer.error();
+        if (*warmer) answer.insert("warmer", whatIfAnswer(**warmer));
+    }
+    return answer;
 }
 
 std::vector<YieldBox> yieldBoxesOf(ObjectReader& in) {
@@ -230,6 +254,18 @@ Result<QJsonObject> computeShareYield(const QJsonObject& input) {
         {"unaccounted_g", shares->unaccountedG ? QJsonValue(*shares->unaccountedG) : QJsonValue()}};
 }
 
+Result<QJsonObject> computeLearnRate(const QJsonObject& input) {
+    ObjectReader in(input);
+    const double published = in.number("published");
+    const double publishedSd = in.number("published_sd", {0});
+    const std::vector<double> seen = in.numbers("seen");
+    const double seenSd = in.number("seen_sd", {0});
+    if (auto good = in.finish(); !good) return good.error();
+    const auto learned = learnRate(published, publishedSd, seen, seenSd);
+    if (!learned) return learned.error();
+    return QJsonObject{{"value", learned->value}, {"sd", learned->sd}};
+}
+
 Result<QJsonObject> computeJars(const QJsonObject& input) {
     ObjectReader in(input);
     const double honeyG = in.mass("honey_g");
@@ -247,6 +283,7 @@ std::vector<Computation> pullComputations() {
     return {{"pull-choice", computePullChoice},
             {"day-plan", computeDayPlan},
             {"share-yield", computeShareYield},
+            {"learn-rate", computeLearnRate},
             {"jars", computeJars}};
 }
 

@@ -59,7 +59,7 @@ struct Frame {
     std::optional<Retired> retired;
     std::optional<Day> retiredOn;
     std::optional<Verdict> verdict;  ///< what is to become of it, until that is done
-    std::optional<Day> reviewed;     ///< when it was last looked through on the bench
+    std::optional<Day> reviewed;     ///< when it was last looked through, judged or worked on
     std::string stack;               ///< which shelf, where it is loose
     std::string mark;                ///< written on it; empty for nearly all
     std::string note;

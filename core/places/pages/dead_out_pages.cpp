@@ -242,11 +242,7 @@ QString contactText(const Read& file, const Contact& contact) {
     return {};
 }
 
-Page contactTracePage(const Read& file, const ContactTrace& trace) {
-    Page page =
-        deadOutSheet(file, deadSay("Contacts of hive %1").arg(fromUtf8(trace.hive.mark.text())),
-                     dayText(trace.until));
-    page.blocks.push_back(said({}, quarantineCaution(), true));
+QString contactTraceText(const ContactTrace& trace) {
     QStringList lines;
     lines << (trace.suspicion ? deadSay("Disease is suspected since %1.").arg(dayText(trace.found))
                               : deadSay("No disease is suspected; these would be its contacts."));
@@ -257,7 +253,21 @@ Page contactTracePage(const Read& file, const ContactTrace& trace) {
     lines << deadSay("Everything since %1 counts, and never less than a brood cycle of %2 days.")
                  .arg(dayText(trace.from))
                  .arg(broodCycleDays);
-    page.blocks.push_back(said({}, lines.join(QLatin1Char('\n'))));
+    return lines.join(QLatin1Char('\n'));
+}
+
+QString contactsNotWritten() {
+    return deadSay(
+        "Tools, gloves, feeders and shared stacks are not written down here: "
+        "think of them too.");
+}
+
+Page contactTracePage(const Read& file, const ContactTrace& trace) {
+    Page page =
+        deadOutSheet(file, deadSay("Contacts of hive %1").arg(fromUtf8(trace.hive.mark.text())),
+                     dayText(trace.until));
+    page.blocks.push_back(said({}, quarantineCaution(), true));
+    page.blocks.push_back(said({}, contactTraceText(trace)));
     TableBlock table;
     table.title = deadSay("What moved");
     table.columns = {{deadSay("day"), 0.8, false},
@@ -280,9 +290,7 @@ Page contactTracePage(const Read& file, const ContactTrace& trace) {
         page.blocks.push_back(said({}, deadSay("Nothing is written down as moved in or out.")));
     else
         page.blocks.push_back(table);
-    page.blocks.push_back(
-        said({}, deadSay("Tools, gloves, feeders and shared stacks are not written down here: "
-                         "think of them too.")));
+    page.blocks.push_back(said({}, contactsNotWritten()));
     BlanksBlock entry;
     entry.labels = {deadSay("inspector"), deadSay("told on"), deadSay("came on")};
     entry.framed = true;

@@ -19,6 +19,11 @@ QString heldText(const DeadOutCard& card);
 QString holdStateText(const DeadOutCard& card);
 /// "looks starved; damp, often after another cause".
 QString looksLikeList(const DeadOutCard& card);
+/// Since when disease is suspected, since when it was sound, and from what day on things count: a
+/// line each.
+QString contactTraceText(const ContactTrace& trace);
+/// What is not written down and was perhaps shared.
+QString contactsNotWritten();
 /// What a contact is: "box M1", "a frame, into box D2", "the colony of H2, by box M1".
 QString contactText(const Read& file, const Contact& contact);
 

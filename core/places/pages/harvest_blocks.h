@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "core/places/pages/page.h"
+#include "core/places/pages/reckoned_words.h"
 #include "core/places/reckoned_got.h"
 #include "core/places/season_yield.h"
 #include "core/places/yield_records.h"
@@ -35,15 +36,7 @@ TableBlock yieldBlock(const SeasonYield& season);
 TableBlock runsBlock(const SeasonYield& season);
 /// The steps of a year and of those beside it, the year itself first.
 StepsBlock timelineBlock(const SeasonYield& season, const std::vector<SeasonYield>& beside);
-TableBlock reckonedBlock(const ReckonedAndGot& reckoned);
 TableBlock recordsBlock(const YieldRecords& records);
-
-/// "honey a Langstroth medium frame", and the figures of a line with their unit.
-QString gotName(const GotLine& line);
-QString gotFigure(const GotLine& line, double value);
-QString gotUnit(const GotLine& line);
-/// What is compared and what a new value would do: "Your 1.36 was 1.6 × 85 % full …".
-QString gotSentence(const GotLine& line);
 
 /// "H1, 2027": what the records are of.
 QString recordsTitle(const YieldRecords& records);

@@ -146,7 +146,11 @@ Page reckonedPage(const Read& file, const ReckonedAndGot& reckoned, Day printed)
     table.title.clear();
     page.blocks.emplace_back(std::move(table));
     QStringList sentences;
-    for (const GotLine& line : reckoned.lines) sentences << gotSentence(line);
+    for (const GotLine& line : reckoned.lines) {
+        sentences << gotSentence(line);
+        if (line.learned) sentences << gotRule(line);
+    }
+    if (const QString yards = yardRule(reckoned); !yards.isEmpty()) sentences << yards;
     page.blocks.emplace_back(smallText(sentences.join(QLatin1Char('\n'))));
     page.letters = lettersOf(page);
     return page;

@@ -107,7 +107,8 @@ HarvestTable reckonedTable(const ReckonedAndGot& reckoned) {
     table.head = {tableWord("what"),       tableWord("constant"),    tableWord("unit"),
                   tableWord("reckoned"),   tableWord("got"),         tableWord("how known"),
                   tableWord("lowest run"), tableWord("highest run"), tableWord("runs"),
-                  tableWord("offered"),    tableWord("got (g)")};
+                  tableWord("offered"),    tableWord("got (g)"),     tableWord("give or take"),
+                  tableWord("rule")};
     for (const GotLine& line : reckoned.lines) {
         const auto value = [&](double number) {
             switch (line.what) {
@@ -115,6 +116,8 @@ HarvestTable reckonedTable(const ReckonedAndGot& reckoned) {
                     return shownMass(number);
                 case GotWhat::Load:
                     return QString::number(number, 'f', 1);
+                case GotWhat::Uncapping:
+                    return QString::number(number, 'f', 2);
                 default:
                     return QString::number(number * 100.0, 'f', 1);
             }
@@ -123,8 +126,10 @@ HarvestTable reckonedTable(const ReckonedAndGot& reckoned) {
             {gotName(line), fromUtf8(line.constant), gotUnit(line), value(line.reckoned),
              value(line.got), howWord(line.how), line.spread ? value(line.spread->low) : QString(),
              line.spread ? value(line.spread->high) : QString(), QString::number(line.runs),
-             value(line.offered),
-             line.what == GotWhat::Frame ? QString::number(std::llround(line.got)) : QString()});
+             line.learned ? value(line.offered) : QString(),
+             line.what == GotWhat::Frame ? QString::number(std::llround(line.got)) : QString(),
+             line.learned && line.learned->doubt ? value(*line.learned->doubt) : QString(),
+             gotRule(line)});
     }
     return table;
 }

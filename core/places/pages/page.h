@@ -123,7 +123,77 @@ struct StepsBlock {
     std::vector<ScaleMark> marks;  ///< on the axis
 };
 
-using Block = std::variant<TextBlock, TickBlock, TableBlock, BlanksBlock, StepsBlock>;
+/// How large a line of a card is; paper decides what that measures.
+enum class PaperSize { Note, Body, Head, Title, Big, Poster };
+
+/// A clothes peg; without a number it is one to write in.
+struct PegDrawn {
+    QString number;
+};
+
+/// Boxes as they stand, from the top down, in one stack or several beside each other.
+struct StacksDrawn {
+    struct Box {
+        QString mark;  ///< empty: it has none
+        QString peg;   ///< empty: none is clipped
+        double heightMm = 168.3;
+    };
+    std::vector<std::vector<Box>> stacks;
+};
+
+/// An extractor from above: slot 1 at the top, then as the clock goes.
+struct DrumDrawn {
+    struct Place {
+        QString label;                 ///< whose frame hangs there; empty: not planned
+        std::optional<double> startG;  ///< none: nothing is drawn in
+        std::optional<double> endG;
+    };
+    std::vector<Place> places;
+    double longestG = 2600;  ///< what a bar from end to end stands for
+};
+
+struct CardText {
+    QString text;
+    PaperSize size = PaperSize::Body;
+    bool strong = false;
+    bool muted = false;
+};
+
+/// Words with a line to write on, a box to tick, or both.
+struct CardField {
+    QString label;
+    QString unit = {};   ///< behind the line
+    QString value = {};  ///< known already: stands on the line
+    double share = 1;    ///< of its row's width
+    bool line = true;
+    bool tick = false;
+    bool ticked = false;
+    bool strong = false;
+};
+
+/// Something cut out, clipped on or written on with a pencil: a drawing, what it is, and fields.
+struct Card {
+    using Drawing = std::variant<std::monostate, PegDrawn, StacksDrawn, DrumDrawn>;
+    Drawing drawing;
+    double drawingShare = 0;  ///< of the width, at the left and as high as the card; 0: its corner
+    CardText name;            ///< large, at the left
+    std::vector<CardText> about;  ///< at the right of the name, below each other
+    std::vector<CardText> lines;  ///< below, over the whole width
+    bool ruled = false;           ///< a rule parts that from the fields
+    std::vector<std::vector<CardField>> rows;
+};
+
+/// Cards in a grid. As many rows of them as a sheet holds share its height.
+struct CardsBlock {
+    QString title;
+    QString about;  ///< muted, at the right of the title
+    std::vector<Card> cards;
+    int across = 1;
+    double rowMm = 40;  ///< a row at least so high
+    bool cut = true;    ///< lines to cut along; else edges
+};
+
+using Block = std::variant<TextBlock, TickBlock, TableBlock, BlanksBlock, StepsBlock, CardsBlock>;
 
 struct Page {
     QString title;

@@ -98,6 +98,33 @@ void writeWrapped(const QString& text, int width, QString& out) {
     for (const QString& line : text.split(QLatin1Char('\n'))) writeWrappedLine(line, width, out);
 }
 
+/// What a card is and what its drawing shows.
+QString cardHead(const Card& card) {
+    QStringList parts;
+    if (const auto* peg = std::get_if<PegDrawn>(&card.drawing))
+        parts << pageWord("peg %1").arg(peg->number.isEmpty() ? QStringLiteral("____")
+                                                              : peg->number);
+    if (!card.name.text.isEmpty()) parts << card.name.text;
+    for (const CardText& each : card.about)
+        if (!each.text.isEmpty()) parts << each.text;
+    if (const auto* drawn = std::get_if<StacksDrawn>(&card.drawing))
+        for (const auto& stack : drawn->stacks)
+            for (const StacksDrawn::Box& box : stack)
+                parts << (box.mark.isEmpty() ? pageWord("no mark") : box.mark) +
+                             (box.peg.isEmpty() ? QString()
+                                                : pageWord(" on peg %1").arg(box.peg));
+    return parts.join(QStringLiteral("; "));
+}
+
+QString fieldText(const CardField& field) {
+    QStringList parts;
+    if (field.tick) parts << (field.ticked ? QStringLiteral("[x]") : QStringLiteral("[ ]"));
+    if (!field.label.isEmpty()) parts << field.label;
+    if (field.line) parts << (field.value.isEmpty() ? QStringLiteral("____") : field.value);
+    if (!field.unit.isEmpty()) parts << field.unit;
+    return parts.join(QLatin1Char(' '));
+}
+
 struct BlockWriter {
     QString& out;
     int width;
@@ -127,6 +154,19 @@ struct BlockWriter {
             for (const StepsBlock::Step& step : line.steps)
                 out += QStringLiteral("%1  %2\n").arg(line.year).arg(step.label);
             out += line.end + QLatin1Char('\n');
+        }
+    }
+    void operator()(const CardsBlock& block) const {
+        title(block.title);
+        for (const Card& card : block.cards) {
+            out += QStringLiteral("- ") + cardHead(card) + QLatin1Char('\n');
+            for (const CardText& line : card.lines)
+                writeWrapped(QStringLiteral("  ") + line.text, width, out);
+            for (const auto& row : card.rows) {
+                QStringList parts;
+                for (const CardField& field : row) parts << fieldText(field);
+                out += QStringLiteral("  ") + parts.join(QStringLiteral("   ")) + QLatin1Char('\n');
+            }
         }
     }
     void operator()(const BlanksBlock& block) const {

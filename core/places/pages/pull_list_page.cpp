@@ -28,12 +28,24 @@ Cell figureCell(const std::optional<Reckoned>& figure, bool muted) {
     return cell;
 }
 
-/// What the box is called; one without a mark is found by its place, told on a second line.
+/// What the box is called and where in the stack it stands, the one painted over and the other
+/// seen.
 Cell boxCell(const PullHiveRow& hive, const PullBoxRow& row, bool strong) {
     Cell cell = plainCell(boxName(row.box), strong);
-    if (row.box.mark.empty())
-        cell.second = boxPlaceName(hive, row).section(QStringLiteral(", "), 1);
+    cell.second = placeInStack(hive, row);
     return cell;
+}
+
+/// A box that has its peg and is off: nothing is to be done with it any more.
+TableRow broughtRow(const PullHiveRow& hive, const BroughtBox& row, bool first) {
+    TableRow line;
+    line.cells.resize(8);
+    line.cells[0] = plainCell(first ? fromUtf8(hive.hive.mark.text()) : QString(), true);
+    line.cells[1] = plainCell(row.box ? boxName(*row.box) : pullWord("a box of it"));
+    line.cells[2] = plainCell(pullWord("brought"));
+    line.cells[5] = plainCell(pullWord("off since %1").arg(shortDayText(row.peg.on)), false, true);
+    line.cells[6] = plainCell(QString::number(row.peg.number.value()), true);
+    return line;
 }
 
 /// The reason first, then what was seen; where nothing needs saying, only what was seen.
@@ -60,13 +72,15 @@ TableRow rowFor(const PullHiveRow& hive, const PullBoxRow& row, bool first) {
     line.cells.push_back(figureCell(row.gross, !take));
     line.cells.push_back(whyCell(hive, row, loud));
     // A peg is clipped to what is brought; what stays gets none.
+    line.cells.push_back(
+        plainCell(row.peg ? QString::number(*row.peg) : QStringLiteral("–"), take, !take));
     line.cells.push_back(plainCell(take ? QString() : QStringLiteral("–"), false, true));
     return line;
 }
 
 TableRow hungryRow(const PullHiveRow& hive) {
     TableRow line;
-    line.cells.resize(7);
+    line.cells.resize(8);
     line.cells[5] =
         plainCell(pullWord("%1 keeps %2 of %3: feed %4")
                       .arg(fromUtf8(hive.hive.mark.text()),
@@ -86,7 +100,7 @@ TableRow totalRow(const PullYardRow& yard) {
             known = known && box.gross.has_value();
         }
     TableRow line;
-    line.cells.resize(7);
+    line.cells.resize(8);
     line.cells[1] = plainCell(boxesCounted(yard.taken), true);
     line.cells[2] = plainCell(pullWord("in all"), true);
     line.cells[3] = figureCell(honey, false);
@@ -110,10 +124,15 @@ TableBlock yardTable(const PullYardRow& yard) {
                      {pullWord("honey %1").arg(massUnit()), 0.9, true},
                      {pullWord("lift %1").arg(massUnit()), 0.9, true},
                      {pullWord("why, what was seen"), 3.6, false},
-                     {pullWord("peg, moisture"), 1.6, false}};
+                     {pullWord("peg"), 0.6, true},
+                     {pullWord("moisture"), 1.0, false}};
     table.rowMm = 7.6;
     for (const PullHiveRow& hive : yard.hives) {
         bool first = true;
+        for (const BroughtBox& box : hive.brought) {
+            table.rows.push_back(broughtRow(hive, box, first));
+            first = false;
+        }
         for (const PullBoxRow& box : hive.boxes) {
             table.rows.push_back(rowFor(hive, box, first));
             first = false;
@@ -154,7 +173,9 @@ TextBlock summaryOf(const PullSheet& sheet) {
                          .arg(sheet.day->loads)
                          .arg(hoursText(sheet.day->dayMin))
                          .arg(sheet.day->bucketsWithSpare);
-    if (sheet.boardsIn && !sheet.boardsFor.empty())
+    if (sheet.boardsIn && sheet.rounds.size() > 1)
+        sentences << pullWord("Clearer boards: %1").arg(boardsText(sheet));
+    else if (sheet.boardsIn && !sheet.boardsFor.empty())
         sentences << pullWord("Clearer boards in on %1 at dusk: %2")
                          .arg(shortDayText(*sheet.boardsIn), boardsText(sheet));
     else if (!sheet.brush.empty())
@@ -187,6 +208,15 @@ Page pullListPage(const Read& file, const PullSheet& sheet) {
     for (const PullYardRow& yard : sheet.yards)
         if (TableBlock table = yardTable(yard); !table.rows.empty())
             page.blocks.push_back(std::move(table));
+    if (sheet.taken > 0) {
+        TextBlock pegs;
+        pegs.small = true;
+        pegs.text = pullWord(
+            "Pegs: the next free numbers as one walks, from the top of each hive. Clip one to each "
+            "box as it leaves its hive; where you clip another, write that number beside it. It "
+            "stays on until the box is weighed wet.");
+        page.blocks.push_back(pegs);
+    }
     BlanksBlock blanks;
     blanks.labels = {pullWord("boxes brought"), pullWord("began"), pullWord("ended"),
                      pullWord("by")};

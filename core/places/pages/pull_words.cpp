@@ -5,6 +5,7 @@
 #include <QStringList>
 #include <cmath>
 
+#include "core/places/pages/clearers_page.h"
 #include "core/places/pages/yard_sheet_page.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
@@ -67,12 +68,16 @@ QString boxName(const Box& box) {
     return box.mark.empty() ? pullSay("no mark") : fromUtf8(box.mark);
 }
 
+QString placeInStack(const PullHiveRow& hive, const PullBoxRow& row) {
+    if (hive.boxes.size() == 1) return pullSay("the only super");
+    if (row.fromTop == 1) return pullSay("at the top");
+    if (row.fromTop == hive.boxes.size()) return pullSay("the lowest super");
+    return pullSay("number %1 from the top").arg(row.fromTop);
+}
+
 QString boxPlaceName(const PullHiveRow& hive, const PullBoxRow& row) {
     if (!row.box.mark.empty()) return fromUtf8(row.box.mark);
-    if (hive.boxes.size() == 1) return pullSay("no mark, the only super");
-    if (row.fromTop == 1) return pullSay("no mark, at the top");
-    if (row.fromTop == hive.boxes.size()) return pullSay("no mark, the lowest super");
-    return pullSay("no mark, number %1 from the top").arg(row.fromTop);
+    return pullSay("no mark, %1").arg(placeInStack(hive, row));
 }
 
 QString boxLookText(const PullBoxRow& row) {
@@ -196,6 +201,10 @@ QString boxesCounted(int boxes) {
     return boxes == 1 ? pullSay("1 box") : pullSay("%1 boxes").arg(boxes);
 }
 
+QString boardsCounted(std::int64_t boards) {
+    return boards == 1 ? pullSay("1 board") : pullSay("%1 boards").arg(boards);
+}
+
 QString hoursText(double minutes) {
     const auto whole = std::lround(minutes);
     return pullSay("%1 h %2").arg(whole / 60).arg(whole % 60, 2, 10, QLatin1Char('0'));
@@ -224,7 +233,13 @@ QString bottleneckText(const DayPlan& day) {
 
 QString boardsText(const PullSheet& sheet) {
     QStringList sentences;
-    if (!sheet.boardsFor.empty()) sentences << pullSay("%1.").arg(marks(sheet.boardsFor));
+    if (sheet.rounds.size() > 1)
+        sentences << pullSay("%1 for %2 hives.")
+                         .arg(boardsCounted(sheet.boardsOwned.value_or(0)))
+                         .arg(sheet.boardsFor.size())
+                  << roundTexts(sheet.rounds);
+    else if (!sheet.boardsFor.empty())
+        sentences << pullSay("%1.").arg(marks(sheet.boardsFor));
     if (!sheet.brush.empty())
         sentences << (sheet.boardsIn ? pullSay("No board for %1: brush on %2.")
                                      : pullSay("Too late for boards. Brush %1 on %2."))
@@ -252,12 +267,12 @@ QString keptText(const PullSheet& sheet, const KeptPull& kept) {
             .arg(shortDayText(kept.plan.on))
             .arg(kept.brought)
             .arg(boxesCounted(kept.taken));
-    if (asKept(sheet, kept)) return was;
     if (kept.brought > 0)
         return pullSay("%1; %2 of %3 brought")
             .arg(was)
             .arg(kept.brought)
             .arg(boxesCounted(kept.taken));
+    if (asKept(sheet, kept)) return was;
     return pullSay("%1; now %2 from %3")
         .arg(was, massFigure(sheet.honey.grams, How::ByEye))
         .arg(sheet.taken);

@@ -14,6 +14,8 @@ QString whyLeftText(WhyLeft why);
 QString boxName(const Box& box);
 /// The same, found by its place where it has no mark: "no mark, 2nd from the top".
 QString boxPlaceName(const PullHiveRow& hive, const PullBoxRow& row);
+/// Where a super stands on its hive: "at the top", "number 2 from the top", "the only super".
+QString placeInStack(const PullHiveRow& hive, const PullBoxRow& row);
 /// "7 of 9 capped, 85 % full, 22 Jul".
 QString boxLookText(const PullBoxRow& row);
 /// "take", "leave", "look first", and "refuse" for what was treated while it was on.
@@ -30,11 +32,14 @@ QString otherwiseText(const PullHiveRow& hive, const PullBoxRow& row,
 
 /// "1 box", "12 boxes".
 QString boxesCounted(int boxes);
+/// "1 board", "5 boards".
+QString boardsCounted(std::int64_t boards);
 /// "5 h 15".
 QString hoursText(double minutes);
 /// "Uncapping holds it up: a second knife makes it 4 h 54, one pair of hands 7 h 27."
 QString bottleneckText(const DayPlan& day);
-/// "H1 H2 H3. No board for H5 C1: brush them on Fri 6 Aug."
+/// "H1 H2 H3. No board for H5 C1: brush them on Fri 6 Aug."; where boards are too few, round by
+/// round.
 QString boardsText(const PullSheet& sheet);
 /// "Hill 86 + Creek 61 = 147": the yards' honey summed; empty where there is but one.
 QString honeySumText(const PullSheet& sheet);

@@ -4,6 +4,7 @@
 #include <QStringList>
 
 #include "core/places/pages/storeroom_words.h"
+#include "core/places/stack_words.h"
 #include "core/words/words.h"
 
 namespace combwright {
@@ -150,6 +151,26 @@ TableBlock equipmentTable(const Read& file, const KindNames& names, const Stock&
     return table;
 }
 
+TableBlock stacksTable(const std::vector<BoxStack>& stacks) {
+    TableBlock table;
+    table.title = stockWord("Stacks, and what they weigh");
+    table.columns = {{stockWord("where"), 2.0, false},
+                     {stockWord("boxes"), 0.8, true},
+                     {stockWord("weighs"), 2.6, false},
+                     {stockWord("heaviest now"), 1.8, false},
+                     {stockWord("a full one"), 1.4, false}};
+    for (const BoxStack& each : stacks) {
+        TableRow row;
+        row.cells.push_back(stockCell(stackText(each), true));
+        row.cells.push_back(stockNumber(static_cast<std::int64_t>(each.boxes.size())));
+        row.cells.push_back(stockCell(stackMassText(each)));
+        row.cells.push_back(stockCell(heaviestNowText(each)));
+        row.cells.push_back(stockCell(heaviestFullText(each)));
+        table.rows.push_back(row);
+    }
+    return table;
+}
+
 }  // namespace
 
 Page stockPage(const Read& file, const Stock& stock) {
@@ -163,6 +184,15 @@ Page stockPage(const Read& file, const Stock& stock) {
     if (!stock.boxKinds.empty()) page.blocks.emplace_back(boxesTable(names, stock));
     if (const TableBlock table = equipmentTable(file, names, stock); !table.rows.empty())
         page.blocks.emplace_back(table);
+    if (const auto stacks = boxStacks(file, stock); !stacks.empty()) {
+        page.blocks.emplace_back(stacksTable(stacks));
+        QStringList cautions;
+        for (const BoxStack& each : stacks)
+            if (const QString caution = stackCaution(each); !caution.isEmpty()) cautions << caution;
+        TextBlock lift;
+        lift.text = cautions.join(QLatin1Char('\n'));
+        if (!cautions.isEmpty()) page.blocks.emplace_back(lift);
+    }
     TextBlock note;
     note.small = true;
     note.text = page.blocks.empty()

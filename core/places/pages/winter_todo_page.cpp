@@ -90,13 +90,21 @@ void addMaterials(Page& page, const KindNames& names, const WinterTodo& todo) {
         about << (each.sheetsThere ? todoWord("%1 sheets there").arg(*each.sheetsThere)
                                    : todoWord("sheets not counted"));
         block.lines.push_back(
-            {(each.sheets() == 1 ? todoWord("1 sheet of foundation or starter strip, wire: %2")
-                                 : todoWord("%1 sheets of foundation or starter strips, wire: %2")
-                                       .arg(each.sheets()))
+            {(each.sheets() == 1
+                  ? todoWord("1 sheet of foundation or 1 starter strip, and wire for it: %2")
+                  : todoWord("%1 sheets of foundation or as many starter strips, and wire for as "
+                             "many: %2")
+                        .arg(each.sheets()))
                  .replace(QStringLiteral("%2"), names.frames(each.kind, each.sheets())),
              about.join(QStringLiteral(", "))});
     }
     page.blocks.emplace_back(block);
+    TextBlock wire;
+    wire.small = true;
+    wire.text = todoWord(
+        "How much wire a frame takes, and how wide a strip is, depends on how you do it; nobody "
+        "printed a figure. Measure one frame of yours and multiply.");
+    page.blocks.emplace_back(wire);
 }
 
 QString holdReason(HoldWhy why) {

@@ -5,10 +5,13 @@
 #include <type_traits>
 
 #include "core/model/honey/pull.h"
+#include "core/model/honey/room.h"
 #include "core/model/season_info.h"
 #include "core/model/storeroom/equipment.h"
 #include "core/model/storeroom/review.h"
+#include "core/model/storeroom/season_plan.h"
 #include "core/storage/queries/machines.h"
+#include "core/storage/queries/pegs.h"
 #include "core/storage/queries/yards.h"
 
 namespace combwright {
@@ -109,6 +112,25 @@ Result<std::int64_t> findInRun(const Read& file, const NameQuery& query, HasName
     return onlyOne(found, Record::table, query.name);
 }
 
+/// The box of a run that carries the peg "peg 14" means on the day, marked or not.
+std::optional<std::int64_t> pegged(const Read& file, const NameQuery& query) {
+    const auto number = pegOfTag(query.name);
+    const auto peg = number ? pegOn(file, *number, query.on) : std::nullopt;
+    if (!peg || !peg->box) return std::nullopt;
+    const auto run = query.run ? runNamed(file, *query.run) : std::nullopt;
+    std::optional<std::int64_t> newest;
+    for (const ExtractionBox& each : file.where<ExtractionBox>({is("box", *peg->box)}))
+        if (!run || each.extraction == *run) newest = each.id.number;
+    return newest;
+}
+
+Result<std::int64_t> findPeg(const Read& file, const NameQuery& query) {
+    const auto number = pegOfTag(query.name.starts_with("peg ") ? query.name : "peg " + query.name);
+    const auto peg = number ? pegOn(file, *number, query.on) : std::nullopt;
+    if (!peg) return Refusal{Code::NotFound, "peg", {{"name", query.name}, {"lacks", "peg"}}};
+    return peg->id.number;
+}
+
 bool isNamed(const Read& file, const ExtractionBox& each, const std::string& name) {
     if (each.knownAs == name) return true;
     const auto box = file.find(each.box);
@@ -193,7 +215,9 @@ Result<std::int64_t> findOfHive(const Read& file, std::string_view table, const 
     if (!hive) return hive;
     const Id<Hive> id{*hive};
     std::vector<std::int64_t> found;
-    if (table == Inspection::table) {
+    if (table == ClearerBoard::table) {
+        if (const auto board = boardIn(file, id, on)) found.push_back(board->id.number);
+    } else if (table == Inspection::table) {
         for (const DatedInspection& each : inspectionsOf(file, id))
             if (each.on == on) found.push_back(each.inspection.id.number);
     } else {
@@ -242,16 +266,36 @@ Result<std::int64_t> findNamed(const Read& file, std::string_view table, const N
     if (table == Bucket::table)
         return findInRun<Bucket>(
             file, query, [&](const Bucket& each) { return each.mark.text() == query.name; });
-    if (table == ExtractionBox::table)
+    if (table == ExtractionBox::table) {
+        if (const auto found = pegged(file, query)) return *found;
         return findInRun<ExtractionBox>(file, query, [&](const ExtractionBox& each) {
             return isNamed(file, each, query.name);
         });
+    }
+    if (table == SeasonPlan::table) {
+        const auto plans = file.all<SeasonPlan>();
+        std::vector<std::int64_t> found;
+        for (const SeasonPlan& each : plans)
+            if (std::to_string(each.year.value()) == query.name) found.push_back(each.id.number);
+        return onlyOne(found, table, query.name);
+    }
+    if (table == Peg::table) return findPeg(file, query);
     const auto on = dayMeant(query);
     if (!on) return Refusal{on.error().code, nameKey(table), on.error().values};
     if (table == FreezerRound::table)
         return onlyOne(idsOf(file.where<FreezerRound>({is("in_day", *on)})), table, isoText(*on));
+    if (table == EquipmentCount::table && query.equipment) {
+        const auto what = findEquipment(file, asked(query, query.equipment, query.on));
+        if (!what) return what;
+        return onlyOne(idsOf(file.where<EquipmentCount>(
+                           {is("equipment", Id<Equipment>{*what}), is("on_day", *on)})),
+                       table, isoText(*on));
+    }
+    if (table == RoomDay::table)
+        return onlyOne(idsOf(file.where<RoomDay>({is("on_day", *on)})), table, isoText(*on));
     if (table == Visit::table && query.yard) return findVisit(file, query, *on);
-    const bool ofHive = table == Inspection::table || table == Colony::table;
+    const bool ofHive =
+        table == Inspection::table || table == Colony::table || table == ClearerBoard::table;
     if (ofHive && query.hive) return findOfHive(file, table, query, *on);
     const bool ofBox = table == BoxLook::table || table == BoxReview::table ||
                        table == Frame::table || table == Hold::table;
@@ -276,6 +320,14 @@ std::string nameOf(const Read& file, std::string_view table, std::int64_t id) {
     if (table == Bucket::table) {
         const auto bucket = file.find(Id<Bucket>{id});
         return bucket ? bucket->mark.text() : number;
+    }
+    if (table == Peg::table) {
+        const auto peg = file.find(Id<Peg>{id});
+        return peg ? "peg " + std::to_string(peg->number.value()) : number;
+    }
+    if (table == ClearerBoard::table) {
+        const auto board = file.find(Id<ClearerBoard>{id});
+        return board ? nameOf(file, Hive::table, board->hive.number) : number;
     }
     if (table == BoxKind::table) {
         const auto kind = file.find(Id<BoxKind>{id});

@@ -1,5 +1,7 @@
 #include "core/storage/queries/runs.h"
 
+#include <algorithm>
+
 namespace combwright {
 
 std::optional<Id<Hive>> hiveThatFilled(const Read& file, Id<Box> box, Day on) {
@@ -35,6 +37,42 @@ std::map<std::int64_t, std::int64_t> framesSpun(const Read& file, Id<Extraction>
             spun[box.box.number] += box.frames.value();
     }
     return spun;
+}
+
+std::int64_t FramesOfBox::left(std::int64_t frames) const {
+    return std::max<std::int64_t>(0, frames - spun + again - unspun - broke);
+}
+
+std::int64_t FramesOfBox::most(std::int64_t frames) const {
+    return std::max<std::int64_t>(0, frames - spun + again - unspun);
+}
+
+std::map<std::int64_t, FramesOfBox> framesOfBoxes(const Read& file, Id<Extraction> run) {
+    std::map<std::int64_t, FramesOfBox> boxes;
+    for (const auto& [box, frames] : framesSpun(file, run)) boxes[box].spun = frames;
+    for (const SetAside& each : file.where<SetAside>({is("extraction", run)})) {
+        if (!each.box) continue;
+        FramesOfBox& box = boxes[each.box->number];
+        const std::int64_t frames = each.frames.value();
+        const bool again = each.became == AsideBecame::SpunAgain;
+        if (!each.became) box.onPile += frames;
+        if (!each.why || each.why == AsideWhy::NotEmpty) {
+            // Out of the drum, or nobody said why: spun already, unless it is to go in again.
+            if (again) box.again += frames;
+        } else if (each.why == AsideWhy::Broke) {
+            if (!again) box.broke += frames;
+        } else if (!again) {
+            box.unspun += frames;
+        }
+    }
+    return boxes;
+}
+
+std::int64_t framesOnPile(const Read& file, Id<Extraction> run) {
+    std::int64_t frames = 0;
+    for (const SetAside& each : file.where<SetAside>({is("extraction", run), isUnknown("became")}))
+        frames += each.frames.value();
+    return frames;
 }
 
 }  // namespace combwright

@@ -7,6 +7,7 @@
 
 #include "core/model/frames/frame.h"
 #include "core/model/honey/extraction.h"
+#include "core/model/honey/room.h"
 #include "core/storage/rows.h"
 
 namespace combwright {
@@ -24,5 +25,27 @@ std::string calledInRun(const Read& file, const ExtractionBox& box);
 /// How many frames of each box of a run were spun, by the number of its ExtractionBox. A load that
 /// was stopped does not count: its frames are spun again.
 std::map<std::int64_t, std::int64_t> framesSpun(const Read& file, Id<Extraction> run);
+
+/// Where the frames of a box of a run are.
+struct FramesOfBox {
+    std::int64_t spun = 0;    ///< in loads that were not stopped
+    std::int64_t again = 0;   ///< of those, came out not empty and are to be spun again
+    std::int64_t unspun = 0;  ///< set aside with brood, granulated, unripe or for another reason
+    std::int64_t broke = 0;   ///< set aside broken, in the machine or before it
+    std::int64_t onPile = 0;  ///< set aside for whatever reason, and nothing became of it yet
+
+    /// Frames still to be spun of so many in the box.
+    std::int64_t left(std::int64_t frames) const;
+    /// The most that may still have been in a load: one that broke may have been in the drum
+    /// before.
+    std::int64_t most(std::int64_t frames) const;
+};
+
+/// Of each box of a run, by the number of its ExtractionBox; a box of which nothing was spun or set
+/// aside is not in it. What was set aside of an unknown box counts for none.
+std::map<std::int64_t, FramesOfBox> framesOfBoxes(const Read& file, Id<Extraction> run);
+
+/// Frames of a run that lie set aside and nothing became of them yet.
+std::int64_t framesOnPile(const Read& file, Id<Extraction> run);
 
 }  // namespace combwright

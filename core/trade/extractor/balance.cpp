@@ -2,9 +2,13 @@
 
 #include <algorithm>
 #include <cmath>
+#include <functional>
+#include <limits>
 #include <numeric>
 #include <string>
 
+#include "core/trade/extractor/ring_moves.h"
+#include "core/trade/extractor/ring_placing.h"
 #include "core/trade/honey/published_table.h"
 
 namespace combwright {
@@ -136,8 +140,24 @@ void noteBalance(const LoadBalance& balance, Working* working) {
              "Rayleigh, 9 of 10");
 }
 
+/// A way to arrange a ring.
+using Arrange = std::function<RingAnswer(const RingLoad& load)>;
+
+Arrange arrangeWith(const RingWork& work) {
+    return [work](const RingLoad& load) { return arrangeRing(load, work); };
+}
+
+/// Few arrangements are tried all; of many only some exchanges of places.
+RingAnswer arrangeAtOnce(const RingLoad& load) {
+    constexpr double placingsAtOnce = 5e3;
+    constexpr int roundsAtOnce = 20;
+    if (countPlacings(load) <= placingsAtOnce)
+        return placeAll(load, std::numeric_limits<double>::infinity());
+    return searchMoves(load, roundsAtOnce, std::numeric_limits<double>::infinity());
+}
+
 LoadBalance balanceGood(std::size_t slotCount, const std::vector<LoadedFrame>& frames,
-                        const RingWork& work) {
+                        const Arrange& arrange) {
     LoadBalance balance;
     balance.doubtG = doubtOf(frames);
     if (frames.empty()) {
@@ -147,7 +167,7 @@ LoadBalance balanceGood(std::size_t slotCount, const std::vector<LoadedFrame>& f
     }
     const auto byWeight = framesByWeight(frames, scaledFrames(frames), slotCount);
     const RingLoad load = ringLoadOf(slotCount, frames);
-    const RingAnswer answer = arrangeRing(load, work);
+    const RingAnswer answer = arrange(load);
     balance.places = canonicalSlots(answer.ring, load, byWeight, leadingFrame(frames));
     balance.offset = offsetsOf(balance.places, frames);
     balance.proven = answer.proven;
@@ -166,9 +186,15 @@ void countLeftOut(FrameSlots& places, std::size_t leftOut) {
 Result<LoadBalance> balanceLoad(std::int64_t slotCount, const std::vector<LoadedFrame>& frames,
                                 const RingWork& work, Working* working) {
     if (const auto refused = refuseLoad(slotCount, frames)) return *refused;
-    LoadBalance balance = balanceGood(static_cast<std::size_t>(slotCount), frames, work);
+    LoadBalance balance =
+        balanceGood(static_cast<std::size_t>(slotCount), frames, arrangeWith(work));
     noteBalance(balance, working);
     return balance;
+}
+
+Result<LoadBalance> balanceAtOnce(std::int64_t slotCount, const std::vector<LoadedFrame>& frames) {
+    if (const auto refused = refuseLoad(slotCount, frames)) return *refused;
+    return balanceGood(static_cast<std::size_t>(slotCount), frames, &arrangeAtOnce);
 }
 
 std::optional<Refusal> refuseFrames(const std::vector<LoadedFrame>& frames) {
@@ -227,7 +253,7 @@ Result<std::optional<BalanceAdvice>> adviseLeavingOut(std::int64_t slotCount,
     const auto without = [&](std::size_t i, const RingWork& work) {
         std::vector<LoadedFrame> rest = frames;
         rest.erase(rest.begin() + static_cast<std::ptrdiff_t>(i));
-        LoadBalance balance = balanceGood(places, rest, work);
+        LoadBalance balance = balanceGood(places, rest, arrangeWith(work));
         countLeftOut(balance.places, i);
         return balance;
     };

@@ -60,6 +60,11 @@ Result<LoadBalance> balanceLoad(std::int64_t slotCount, const std::vector<Loaded
                                 const RingWork& work = thoroughRingWork(),
                                 Working* working = nullptr);
 
+/// A first answer within a few milliseconds whatever the masses, for a window that arranges anew at
+/// every letter typed; balanceLoad, asked next, proves it or finds a better one. Says `proven` only
+/// where it is. Refused as balanceLoad.
+Result<LoadBalance> balanceAtOnce(std::int64_t slotCount, const std::vector<LoadedFrame>& frames);
+
 /// What is wrong with the frames themselves, as balanceLoad refuses it.
 std::optional<Refusal> refuseFrames(const std::vector<LoadedFrame>& frames);
 /// The frames as bare masses at the largest radius, filled up with empty places.

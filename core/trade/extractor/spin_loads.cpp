@@ -149,6 +149,25 @@ Result<std::vector<PlannedLoad>> planSpinLoads(const std::vector<SpinFrame>& fra
     return loads;
 }
 
+Result<std::optional<std::int64_t>> slotsOfLoad(const std::vector<SpinFrame>& frames,
+                                                const SpinRules& rules) {
+    if (const auto refused = refuseRules(frames, rules)) return *refused;
+    if (frames.empty()) return std::optional<std::int64_t>();
+    const SpinFrame& first = frames.front();
+    const std::int64_t slotCount = rules.slotsOfKind.at(first.kind);
+    for (std::size_t i = 0; i < frames.size(); ++i) {
+        const std::string field = "frames[" + std::to_string(i) + "].";
+        const bool fits = rules.slotsOfKind.at(frames[i].kind) == slotCount && rules.mixKinds;
+        if (frames[i].kind != first.kind && !fits)
+            return Refusal{Code::Contradiction, field + "kind", {{"other", first.kind}}};
+        if (frames[i].lot != first.lot && !rules.mixLots)
+            return Refusal{Code::Contradiction, field + "lot", {{"other", first.lot.value_or("")}}};
+    }
+    if (frames.size() > static_cast<std::size_t>(slotCount))
+        return Refusal{Code::TooMany, "frames", {{"most", std::to_string(slotCount)}}};
+    return std::optional(slotCount);
+}
+
 std::int64_t countSpinLoads(const std::vector<SpinFrame>& frames, const SpinRules& rules) {
     std::int64_t loads = 0;
     for (const GroupMembers& group : groupsOf(frames, rules)) {

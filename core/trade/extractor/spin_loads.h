@@ -50,6 +50,14 @@ struct PlannedLoad {
 Result<std::vector<PlannedLoad>> planSpinLoads(const std::vector<SpinFrame>& frames,
                                                const SpinRules& rules);
 
+/// The slots a load put together by hand has. Refused: a kind without slots, as above; frames of
+/// kinds that do not fit together, because the machine has another number of places for each or the
+/// keeper does not mix kinds (Contradiction, "frames[3].kind", "other" the first frame's kind);
+/// likewise lots ("frames[3].lot"); more frames than slots (TooMany, "frames"). Nothing where there
+/// are no frames.
+Result<std::optional<std::int64_t>> slotsOfLoad(const std::vector<SpinFrame>& frames,
+                                                const SpinRules& rules);
+
 /// How many loads that takes, without planning them.
 std::int64_t countSpinLoads(const std::vector<SpinFrame>& frames, const SpinRules& rules);
 

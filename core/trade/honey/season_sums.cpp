@@ -56,6 +56,14 @@ double cappingsShare(double cappingsG, double offBoxesG, Working* working) {
     return share;
 }
 
+double minutesPerFrame(double minutes, std::int64_t frames, Working* working) {
+    note(working, "uncapping", minutes, "min");
+    note(working, "frames_uncapped", static_cast<double>(frames), "");
+    const double each = minutes / static_cast<double>(frames);
+    note(working, "minutes_per_frame", each, "min", "minutes / frames");
+    return each;
+}
+
 double minutesPerLoad(double minutes, std::int64_t loads, Working* working) {
     note(working, "spinning", minutes, "min");
     note(working, "loads", static_cast<double>(loads), "");

@@ -40,6 +40,9 @@ std::optional<FrameRate> frameRate(const std::vector<FrameYield>& boxes,
 /// Wet cappings as a share of what left the boxes, 0 to 1; the latter more than 0.
 double cappingsShare(double cappingsG, double offBoxesG, Working* working = nullptr);
 
+/// Mean minutes of one person a frame took at the knife; more than 0 frames.
+double minutesPerFrame(double minutes, std::int64_t frames, Working* working = nullptr);
+
 /// Mean minutes a load turned; more than 0 loads.
 double minutesPerLoad(double minutes, std::int64_t loads, Working* working = nullptr);
 

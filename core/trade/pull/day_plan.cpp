@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 
 #include "core/trade/honey/jars.h"
 
@@ -15,7 +16,8 @@ double uncapMinutesPerFrame(const PlanLot& lot, const RoomRates& rates) {
 /// The hands at the knife: how far they are, seeing that a swap takes a pair of them away.
 class UncappingClock {
   public:
-    explicit UncappingClock(std::int64_t hands) : m_hands(static_cast<double>(hands)) {}
+    UncappingClock(std::int64_t hands, double now)
+        : m_hands(static_cast<double>(hands)), m_now(now) {}
 
     /// When so many more minutes of hands are done.
     double after(double handMinutes) {
@@ -50,7 +52,7 @@ class UncappingClock {
         double end = 0;
     };
     double m_hands;
-    double m_now = 0;
+    double m_now;
     std::vector<Swap> m_swaps;
     std::size_t m_next = 0;  ///< the first swap not yet behind
 };
@@ -76,14 +78,27 @@ bool planChangesLot(const std::vector<PlanLot>& lots, const std::vector<PlanLoad
     return load > 0 && lots[loads[load].lot].lot != lots[loads[load - 1].lot].lot;
 }
 
-std::vector<PlanLoad> planTimelineOf(const std::vector<PlanLot>& lots, const RoomRates& rates) {
-    std::vector<PlanLoad> loads = planLoadsOf(lots, rates);
-    UncappingClock hands(rates.uncappers);
+/// Where the room stands before the loads still to come.
+struct RoomState {
+    double now = 0;
     double machineFree = 0;
+    std::size_t nextLoad = 0;
+    std::int64_t framesUncapped = 0;  ///< of all loads
+};
+
+/// Fills in when the loads from the next one on are uncapped and spun.
+void runTimeline(std::vector<PlanLoad>& loads, const std::vector<PlanLot>& lots,
+                 const RoomRates& rates, const RoomState& from) {
+    UncappingClock hands(rates.uncappers, from.now);
+    double machineFree = from.machineFree;
+    std::int64_t uncapped = from.framesUncapped;
     for (std::size_t i = 0; i < loads.size(); ++i) {
         PlanLoad& load = loads[i];
+        const std::int64_t ready = std::clamp<std::int64_t>(uncapped, 0, load.frames);
+        uncapped -= ready;
+        if (i < from.nextLoad) continue;
         load.uncapStart = hands.nextCut();
-        load.uncapEnd = hands.after(static_cast<double>(load.frames) *
+        load.uncapEnd = hands.after(static_cast<double>(load.frames - ready) *
                                     uncapMinutesPerFrame(lots[load.lot], rates));
         if (planChangesLot(lots, loads, i)) machineFree += rates.lotChangeMin;
         load.swapStart = std::max(load.uncapEnd, machineFree);
@@ -92,6 +107,11 @@ std::vector<PlanLoad> planTimelineOf(const std::vector<PlanLot>& lots, const Roo
         hands.swapBetween(load.swapStart, load.spinStart);
         machineFree = load.spinEnd;
     }
+}
+
+std::vector<PlanLoad> planTimelineOf(const std::vector<PlanLot>& lots, const RoomRates& rates) {
+    std::vector<PlanLoad> loads = planLoadsOf(lots, rates);
+    runTimeline(loads, lots, rates, {});
     return loads;
 }
 
@@ -196,6 +216,51 @@ Result<void> planRefusal(const std::vector<PlanLot>& lots, const RoomRates& rate
     return {};
 }
 
+/// Set-up, the room until then, washing.
+double wholeDay(const RoomRates& rates, double until) {
+    return rates.setUpMin + until + rates.washMin;
+}
+
+WhatIf whatIf(const std::vector<PlanLot>& lots, const RoomRates& rates, const DayPlan& plan) {
+    const auto loads = planTimelineOf(lots, rates);
+    WhatIf other;
+    if (!loads.empty()) other.lastLoadEndsMin = loads.back().spinEnd;
+    if (rates.strainKgPerH) other.strainEndsMin = strainEnd(loads, *rates.strainKgPerH);
+    other.dayMin = wholeDay(rates, other.lastLoadEndsMin);
+    other.daySavesMin = plan.dayMin - other.dayMin;
+    other.doneMin =
+        wholeDay(rates, std::max(other.lastLoadEndsMin, other.strainEndsMin.value_or(0)));
+    other.doneSavesMin = plan.doneMin - other.doneMin;
+    return other;
+}
+
+/// What was said of the day so far against what can have been.
+Result<void> soFarRefusal(const std::vector<PlanLoad>& loads, const DaySoFar& soFar) {
+    if (!(soFar.nowMin >= 0) || !std::isfinite(soFar.nowMin))
+        return Refusal{Code::Negative, "now_min"};
+    if (soFar.framesUncapped < 0) return Refusal{Code::Negative, "frames_uncapped"};
+    std::int64_t frames = 0;
+    for (const PlanLoad& load : loads) frames += load.frames;
+    if (soFar.framesUncapped > frames)
+        return Refusal{Code::TooMany, "frames_uncapped", {{"most", std::to_string(frames)}}};
+    const std::size_t begun = soFar.loadEndsMin.size() + (soFar.turningSinceMin ? 1 : 0);
+    if (begun > loads.size())
+        return Refusal{Code::TooMany, "load_ends_min", {{"most", std::to_string(loads.size())}}};
+    double last = 0;
+    for (std::size_t i = 0; i < soFar.loadEndsMin.size(); ++i) {
+        const double end = soFar.loadEndsMin[i];
+        if (!(end >= last && end <= soFar.nowMin))
+            return Refusal{Code::Contradiction,
+                           "load_ends_min[" + std::to_string(i) + "]",
+                           {{"other", "now_min"}}};
+        last = end;
+    }
+    if (soFar.turningSinceMin &&
+        !(*soFar.turningSinceMin >= last && *soFar.turningSinceMin <= soFar.nowMin))
+        return Refusal{Code::Contradiction, "turning_since_min", {{"other", "now_min"}}};
+    return {};
+}
+
 void noteDay(Working* working, const DayPlan& plan, const RoomRates& rates) {
     note(working, "loads", static_cast<double>(plan.loads), "",
          "Σ per lot and kind ⌈frames ÷ slots⌉");
@@ -251,8 +316,69 @@ Result<DayPlan> planDay(const std::vector<PlanLot>& lots, const RoomRates& rates
     if (!quicker.empty()) plan.withOneMoreLastLoadEndsMin = quicker.back().spinEnd;
     plan.withOneMoreDayMin = rates.setUpMin + plan.withOneMoreLastLoadEndsMin + rates.washMin;
     plan.oneMoreSavesMin = plan.dayMin - plan.withOneMoreDayMin;
+
+    plan.doneMin = wholeDay(rates, std::max(plan.lastLoadEndsMin, plan.strainEndsMin.value_or(0)));
+    plan.oneUncapperMore = whatIf(lots, oneMore, plan);
+    if (rates.strainKgPerH) {
+        RoomRates twoStrainers = rates;
+        twoStrainers.strainKgPerH = 2 * *rates.strainKgPerH;
+        plan.oneStrainerMore = whatIf(lots, twoStrainers, plan);
+    }
     noteDay(working, plan, rates);
     return plan;
+}
+
+Result<std::optional<WhatIf>> ifWarmer(const std::vector<PlanLot>& lots, const RoomRates& rates,
+                                       double factor) {
+    if (!(factor > 0) || !std::isfinite(factor))
+        return Refusal{Code::OutOfRange, "warmer_strain_factor", {{"low", "0"}}};
+    const auto plan = planDay(lots, rates);
+    if (!plan) return plan.error();
+    if (!rates.strainKgPerH) return std::optional<WhatIf>();
+    RoomRates warmer = rates;
+    warmer.strainKgPerH = factor * *rates.strainKgPerH;
+    return std::optional(whatIf(lots, warmer, *plan));
+}
+
+Result<DayFromHere> planSoFar(const std::vector<PlanLot>& lots, const RoomRates& rates,
+                              const DaySoFar& soFar) {
+    if (auto good = planRefusal(lots, rates); !good) return good.error();
+    const std::vector<PlanLoad> planned = planTimelineOf(lots, rates);
+    if (auto good = soFarRefusal(planned, soFar); !good) return good.error();
+
+    std::vector<PlanLoad> loads = planned;
+    RoomState state;
+    state.now = soFar.nowMin;
+    std::int64_t begun = 0;
+    for (const double end : soFar.loadEndsMin) {
+        loads[state.nextLoad].spinEnd = state.machineFree = end;
+        begun += loads[state.nextLoad++].frames;
+    }
+    const std::size_t done = state.nextLoad;
+    if (soFar.turningSinceMin) {
+        PlanLoad& turning = loads[state.nextLoad++];
+        turning.uncapStart = turning.uncapEnd = *soFar.turningSinceMin;
+        turning.swapStart = turning.spinStart = *soFar.turningSinceMin;
+        turning.spinEnd = std::max(soFar.nowMin, turning.spinStart + rates.spinMinPerLoad);
+        state.machineFree = turning.spinEnd;
+        begun += turning.frames;
+    }
+    state.framesUncapped = std::max(begun, soFar.framesUncapped);
+    runTimeline(loads, lots, rates, state);
+
+    DayFromHere rest;
+    rest.loadsLeft = static_cast<std::int64_t>(loads.size() - done);
+    for (const PlanLoad& load : loads) rest.framesToUncap += load.frames;
+    rest.framesToUncap -= state.framesUncapped;
+    if (!loads.empty()) {
+        rest.lastLoadEndsMin = loads.back().spinEnd;
+        rest.behindMin = rest.lastLoadEndsMin - planned.back().spinEnd;
+    }
+    if (rates.strainKgPerH) rest.strainEndsMin = strainEnd(loads, *rates.strainKgPerH);
+    rest.dayMin = wholeDay(rates, rest.lastLoadEndsMin);
+    rest.doneMin = wholeDay(rates, std::max(rest.lastLoadEndsMin, rest.strainEndsMin.value_or(0)));
+    rest.timeline.assign(loads.begin() + static_cast<std::ptrdiff_t>(done), loads.end());
+    return rest;
 }
 
 }  // namespace combwright

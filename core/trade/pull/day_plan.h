@@ -58,6 +58,16 @@ enum class Station { Uncapping, Spinning, Swapping, Straining };
 /// "uncapping", "spinning", "swapping", "straining".
 std::string_view key(Station station);
 
+/// The day with one thing otherwise.
+struct WhatIf {
+    double lastLoadEndsMin = 0;           ///< after the first cut
+    std::optional<double> strainEndsMin;  ///< after the first cut
+    double dayMin = 0;                    ///< as DayPlan::dayMin
+    double daySavesMin = 0;               ///< of it, against the plan
+    double doneMin = 0;                   ///< as DayPlan::doneMin
+    double doneSavesMin = 0;
+};
+
 struct DayPlan {
     double honeyG = 0;
     std::int64_t loads = 0;         ///< lots and kinds apart
@@ -80,6 +90,11 @@ struct DayPlan {
     double withOneMoreLastLoadEndsMin = 0;  ///< with one uncapper more
     double withOneMoreDayMin = 0;
     double oneMoreSavesMin = 0;  ///< of the day
+    /// Set-up, until both the last load and the strainer are done, washing. What is washed last is
+    /// the strainer, so where it is slow this is when the day is really over.
+    double doneMin = 0;
+    WhatIf oneUncapperMore;
+    std::optional<WhatIf> oneStrainerMore;  ///< twice the rate; nothing without a rate
 };
 
 /// Loads per lot: full ones first, the rest last. A load starts when its frames are uncapped and
@@ -90,5 +105,40 @@ struct DayPlan {
 /// without a time for it.
 Result<DayPlan> planDay(const std::vector<PlanLot>& lots, const RoomRates& rates,
                         Working* working = nullptr);
+
+/// The day with warmer honey: the strainer passes `factor` times as much (warmerFactor of
+/// straining.h). Nothing without a straining rate. Refused as planDay, and a factor not above 0
+/// (OutOfRange, "warmer_strain_factor").
+Result<std::optional<WhatIf>> ifWarmer(const std::vector<PlanLot>& lots, const RoomRates& rates,
+                                       double factor);
+
+/// What has happened by now. Minutes since the first cut.
+struct DaySoFar {
+    double nowMin = 0;
+    std::int64_t framesUncapped = 0;        ///< of all lots, those spun already included
+    std::vector<double> loadEndsMin;        ///< of the loads done, in the order of the plan
+    std::optional<double> turningSinceMin;  ///< the next load turns in the machine
+};
+
+/// The rest of the day.
+struct DayFromHere {
+    std::int64_t loadsLeft = 0;  ///< the one that turns included
+    std::int64_t framesToUncap = 0;
+    double lastLoadEndsMin = 0;           ///< after the first cut
+    std::optional<double> strainEndsMin;  ///< after the first cut
+    double dayMin = 0;                    ///< set-up, to the last load, washing
+    double doneMin = 0;                   ///< until the strainer is done too
+    double behindMin = 0;  ///< the last load ends so much later than planned; negative: earlier
+    std::vector<PlanLoad> timeline;  ///< the loads left
+};
+
+/// How the day ends from where it stands. The loads are those of the plan; what is left of them
+/// goes on now at the rates given (the plan's, or those the day has shown). Frames of a load begun
+/// count as uncapped; one that turns longer than planned ends now. Refused as planDay, and: a now
+/// below 0 ("now_min"), more frames uncapped or loads done than there are (TooMany,
+/// "frames_uncapped", "load_ends_min"), a load that ends before the one before it or after now, or
+/// turns since then (Contradiction, "load_ends_min[2]", "turning_since_min").
+Result<DayFromHere> planSoFar(const std::vector<PlanLot>& lots, const RoomRates& rates,
+                              const DaySoFar& soFar);
 
 }  // namespace combwright

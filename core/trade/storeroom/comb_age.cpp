@@ -1,17 +1,23 @@
 #include "core/trade/storeroom/comb_age.h"
 
 #include <algorithm>
+#include <cmath>
 #include <limits>
 #include <numeric>
 
 namespace combwright {
 
-std::int64_t cullTarget(std::int64_t combs, const CombLife& life, Working* working) {
-    const std::int64_t target = combs / life.years + (combs % life.years != 0 ? 1 : 0);
+std::int64_t cullTarget(std::int64_t combs, double share, Working* working) {
+    // A share of 0.2 is no whole number to the machine: five combs are one, not a hair over it.
+    constexpr double crumb = 1e-9;
+    const auto wanted = static_cast<std::int64_t>(
+        std::ceil(static_cast<double>(combs) * std::clamp(share, 0.0, 1.0) - crumb));
+    const std::int64_t target = std::max<std::int64_t>(wanted, 0);
     note(working, "brood_combs", static_cast<double>(combs), "");
-    note(working, "comb_life_years", static_cast<double>(life.years), "a", {},
-         "printed in 2 sources: 3 to 5 years");
-    note(working, "cull_target", static_cast<double>(target), "", "⌈combs ÷ years⌉");
+    note(working, "comb_cull_share", share, "", "of the brood combs a year, the oldest first",
+         "printed in 1 source: 0.20 to 0.25; so none grows older than 4 to 5 years, printed in 2 "
+         "sources: 3 to 5");
+    note(working, "cull_target", static_cast<double>(target), "", "⌈combs · share⌉");
     return target;
 }
 

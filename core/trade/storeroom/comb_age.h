@@ -14,17 +14,20 @@
 
 namespace combwright {
 
-/// Years; a keeper's own take their place. Brood comb is replaced every 3 to 5 years (printed in 2
-/// sources); that older is worth a word, and much older not for sale, is common practice, no
-/// source.
+/// Years; a keeper's own take their place. That older comb is worth a word, and much older not for
+/// sale, is common practice, no source.
 struct CombLife {
-    std::int64_t years = 4;           ///< a brood comb lives, 1 or more
     std::int64_t flagFrom = 4;        ///< from this age on it is pointed out
     std::int64_t notForSaleFrom = 6;  ///< from this age on it is not sold with a colony
 };
 
-/// Brood combs to take out a year, so that none grows older: ⌈combs ÷ years⌉. `combs` 0 or more.
-std::int64_t cullTarget(std::int64_t combs, const CombLife& life = {}, Working* working = nullptr);
+/// Of the brood combs a year: printed in 1 source, 0.20 to 0.25; two of ten. Brood comb is then
+/// replaced every 4 to 5 years; printed in 2 sources: 3 to 5.
+inline constexpr double combCullShare = 0.20;
+
+/// Brood combs to take out a year: ⌈combs · share⌉. `combs` 0 or more, `share` 0 to 1.
+std::int64_t cullTarget(std::int64_t combs, double share = combCullShare,
+                        Working* working = nullptr);
 
 enum class CombAge {
     Unknown,  ///< nobody wrote the year: neither young nor old

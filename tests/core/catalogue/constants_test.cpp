@@ -6,7 +6,9 @@
 #include <set>
 
 #include "core/catalogue/catalogue.h"
+#include "core/trade/extractor/heft.h"
 #include "core/trade/frames/frame_honey.h"
+#include "core/trade/honey/viscosity.h"
 #include "core/trade/storeroom/comb_age.h"
 #include "core/trade/storeroom/comb_wax.h"
 #include "core/trade/storeroom/fit.h"
@@ -81,7 +83,7 @@ TEST(PublishedConstants, TheStoreroomStartsFromThem) {
         {"honey_per_wax", HoneyForWax{}.likely},
         {"wax_per_medium_comb_g", waxPerMediumCombG},
         {"wax_per_deep_comb_g", waxPerDeepCombG},
-        {"comb_life_years", static_cast<double>(CombLife{}.years)},
+        {"comb_cull_share", combCullShare},
         {"comb_flag_years", static_cast<double>(CombLife{}.flagFrom)},
         {"comb_not_for_sale_years", static_cast<double>(CombLife{}.notForSaleFrom)},
         {"careful_lift_g", LiftLimits{}.carefulG},
@@ -98,6 +100,16 @@ TEST(PublishedConstants, TheStoreroomStartsFromThem) {
     EXPECT_DOUBLE_EQ(findPublishedConstant("rendered_most_per_deep_comb_g")->value, wax.high);
 }
 
+TEST(PublishedConstants, TheHoneyRoomStartsFromThem) {
+    EXPECT_DOUBLE_EQ(findPublishedConstant("heft_doubt_share")->value, heftDoubtShare);
+    // The figure to plan with is for a honey the strainer can be reckoned on from.
+    EXPECT_TRUE(honeyViscosity(findPublishedConstant("strain_at_water_percent")->value,
+                               findPublishedConstant("strain_at_c")->value));
+    // Two loads of twelve frames of 1.36 kg are 33 kg: under the cage, three are not.
+    EXPECT_GT(findPublishedConstant("drum_kg")->value, 24 * 1.36);
+    EXPECT_LT(findPublishedConstant("drum_kg")->value, 36 * 1.36);
+}
+
 TEST(PublishedConstants, PlansHaveTheirDefaults) {
     struct Default {
         const char* name;
@@ -107,6 +119,7 @@ TEST(PublishedConstants, PlansHaveTheirDefaults) {
                                 {"spin_min_per_load", 15},
                                 {"set_up_min", 45},
                                 {"wash_min", 90},
+                                {"strain_kg_per_h", 40},
                                 {"spare_share", 0.1},
                                 {"min_capped_share", 0.8},
                                 {"max_water_percent", 18},

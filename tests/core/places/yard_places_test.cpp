@@ -174,7 +174,7 @@ TEST_F(YardAnswers, WithinADayAStoryGoesAsTheDayWent) {
 {"do":"move-box","on":"2027-05-02","box":"Z1","to":"wet"}
 {"do":"write-line","on":"2027-05-02","hive":"NEW","line":"e +1"}
 {"do":"end-colony","on":"2027-05-20","hive":"NEW","ending":"queenless"}
-{"do":"start-colony","on":"2027-05-20","hive":"NEW","origin":"nucleus"})");
+{"do":"start-colony","on":"2027-05-20","hive":"NEW","origin":"nucleus","reason":"laying worker, combs clean"})");
     std::vector<StoryEntry::What> told;
     for (const StoryEntry& entry : hiveStory(season->read(), hive("NEW"), test::day("2027-06-01")))
         told.push_back(entry.what);

@@ -122,12 +122,58 @@ TEST_F(FrameBoardWalked, TypedMarksAreFound) {
     EXPECT_EQ(at(), "M10") << "the next that begins so";
     QTest::keyClicks(&view, QStringLiteral("4"));
     EXPECT_EQ(at(), "M14");
+    EXPECT_FALSE(view.typeMark(QStringLiteral("7"))) << "there is no M147: the 7 is a count";
+    EXPECT_FALSE(view.isTypingMark());
     QTest::keyClicks(&view, QStringLiteral("zz"));
     EXPECT_EQ(at(), "M14");
-    view.setTypeAhead(false);
-    QTest::qWait(1);
-    QTest::keyClicks(&view, QStringLiteral("d"));
-    EXPECT_EQ(at(), "M14") << "left to whoever is around the board";
+    QTest::keyClicks(&view, QStringLiteral("m0"));
+    EXPECT_EQ(at(), "M01");
+    key(Qt::Key_Down);
+    EXPECT_FALSE(view.isTypingMark()) << "an arrow ends the mark";
+    QTest::keyClicks(&view, QStringLiteral("md"));
+    EXPECT_EQ(at(), "D1") << "no mark goes on like that, but one begins so";
+}
+
+// The frames of a board as they stand, row by row and by their sum.
+TEST(RowPlaces, StretchesStandAsTheirRowsWould) {
+    FrameBoard board;
+    int name = 0;
+    for (const std::vector<std::size_t>& rows : std::vector<std::vector<std::size_t>>{
+             {9, 9, 10, 9}, {}, std::vector<std::size_t>(61, 9)}) {
+        board.shelves.emplace_back();
+        for (const std::size_t frames : rows) {
+            BoardRow row;
+            row.name = std::to_string(++name);
+            row.frames.resize(frames);
+            board.shelves.back().rows.push_back(row);
+        }
+    }
+    const auto height = [](const BoardRow& row) { return row.frames.size() == 9 ? 20.0 : 25.0; };
+    for (const std::size_t columns : {1U, 2U}) {
+        RowPlaces places;
+        for (std::uint32_t shelf = 0; shelf < board.shelves.size(); ++shelf)
+            for (std::uint32_t row = 0; row < board.shelves[shelf].rows.size(); ++row)
+                places.add(shelf, row, board.shelves[shelf].rows[row]);
+        places.layOut(board, {columns, 30, 10}, height);
+        ASSERT_EQ(places.size(), 65U);
+        EXPECT_LE(places.stretches(), 5U);
+        EXPECT_EQ(places.heads().size(), 3U);
+        for (std::size_t column = 0; column < places.columns(); ++column)
+            for (std::size_t line = places.begin(column); line < places.end(column); ++line) {
+                const RowPlace at = places[line];
+                EXPECT_EQ(places.find(at.shelf, at.row), line);
+                EXPECT_EQ(places.columnOf(line), column);
+                EXPECT_EQ(at.height, height(board.shelves[at.shelf].rows[at.row]));
+                EXPECT_EQ(places.lineAt(column, at.top), line);
+                EXPECT_EQ(places.lineAt(column, at.top + at.height - 0.5), line);
+                EXPECT_LE(at.top + at.height, places.height());
+                if (line > places.begin(column)) {
+                    const RowPlace above = places[line - 1];
+                    const double between = at.top - above.top - above.height;
+                    EXPECT_EQ(between == 0, above.shelf == at.shelf) << "names stand between";
+                }
+            }
+    }
 }
 
 TEST_F(FrameBoardWalked, TheMouseChoosesToo) {
@@ -214,6 +260,13 @@ TEST_F(FrameBoardWalked, TwiceTheTextCutsNothing) {
     EXPECT_LE(last.right(), view.viewport()->width());
     EXPECT_GE(last.width(), boardLook(false, 2.0).px(10));
     EXPECT_GE(view.rectOf(box("D1").id).height(), 40);
+    ASSERT_TRUE(view.goToBox(box("M12").id));
+    view.setLook(boardLook());
+    EXPECT_EQ(at(), "M12") << "the cursor stays with its box in another size of text";
+    view.resize(500, 500);
+    QCoreApplication::processEvents();
+    EXPECT_EQ(view.columns(), 1);
+    EXPECT_EQ(at(), "M12") << "and in another width";
 }
 
 TEST_F(FrameBoardWalked, CountsAreButtons) {

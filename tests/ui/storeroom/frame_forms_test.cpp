@@ -30,6 +30,9 @@ TEST_F(FrameForms, SayWhatWaitsAndTickIt) {
         EXPECT_THAT(label(form, "waits")->text().toStdString(), HasSubstr("2 "));
         EXPECT_THAT(label(form, "waits")->text().toStdString(), HasSubstr("M11 2"));
         EXPECT_TRUE(isShown(form, "comb"));
+        EXPECT_THAT(form.findChild<QComboBox*>(QStringLiteral("comb"))->currentText().toStdString(),
+                    HasSubstr("bare wood"))
+            << "the likely answer first";
         EXPECT_FALSE(isShown(form, "clean"));
         expectReachable(form);
         choose(form, "comb", QStringLiteral("drawn"));

@@ -1,6 +1,7 @@
 // Home-made boxes and frames, measured with a rule.
 #include "core/actions/storeroom/kinds.h"
 
+#include "core/model/frames/frame.h"
 #include "tests/support/deeds.h"
 
 namespace combwright {

@@ -287,6 +287,130 @@ TEST_F(WaysRound, WorkOnBoxesThatOnlyHoldHeldFramesSaysSo) {
     EXPECT_EQ(outcome(work("melted", R"(,"boxes":"M6")")), "nothing_to_do boxes");
 }
 
+TEST_F(WaysRound, NoFrameIsHungIntoABoxThatStandsOnIt) {
+    done(line("add-frames", "2027-06-01",
+              R"("frame_kind":"LANG-F-MED","count":4,"comb":"drawn","stack":"shelf")"));
+    done(line("move-frames", "2027-06-02", R"("how_many":2,"from_box":"M1","to_stack":"shelf")"));
+    suspect();
+    done(line("move-box", "2027-06-21", R"("box":"M1","to":"storeroom","reason":"told so")"));
+    done(line("add-hive", "2027-06-01", R"("yard":"Lane","mark":"Y9","boxes":"deep D9 8 drawn")"));
+    const auto move = [](const char* to, const char* more) {
+        return on21("move-frames", R"("how_many":1,"from_stack":"shelf","frame_kind":"LANG-F-MED",)"
+                                   R"("to_box":")" +
+                                       std::string(to) + '"' + more);
+    };
+    const auto add = [](const char* to, const char* more) {
+        return on21("add-frames", R"("frame_kind":"LANG-F-DEEP","count":1,"comb":"drawn","box":")" +
+                                      std::string(to) + '"' + more);
+    };
+    EXPECT_EQ(outcome(add("D1", "")), "held_back box");
+    EXPECT_EQ(refusalValue(add("D1", ""), "why"), "suspected disease");
+    EXPECT_EQ(outcome(move("M1", "")), "held_back to_box") << "wherever it stands now";
+    EXPECT_EQ(outcome(add("D9", "")), "kept");
+    const auto inD1 = file().where<Frame>({is("box", box("D1").id)}).size();
+    done(add("D1", R"(,"note":"inspector: close the gap")"));
+    const auto now = file().where<Frame>({is("box", box("D1").id)});
+    ASSERT_EQ(now.size(), inD1 + 1);
+    EXPECT_EQ(now.back().note, "inspector: close the gap");
+    done(move("M1", R"(,"note":"inspector: keep them together")"));
+    bool stays = false;
+    for (const Frame& frame : file().where<Frame>({is("box", box("M1").id)}))
+        stays = stays || frame.note == "inspector: keep them together";
+    EXPECT_TRUE(stays) << "the reason stays on the comb";
+    EXPECT_EQ(outcome(on21("move-frames", R"("how_many":1,"from_box":"D1","to_box":"D9")"
+                                          R"(,"note":"told so")")),
+              "held_back from_box");
+}
+
+TEST_F(WaysRound, NoBeesArePutOntoCombThatIsHeld) {
+    suspect();
+    done(on21("end-colony", R"("hive":"Y1","ending":"winter loss")"));
+    const auto start = [](const char* hive, const char* more) {
+        return line("start-colony", "2027-06-25",
+                    R"("origin":"swarm","hive":")" + std::string(hive) + '"' + more);
+    };
+    EXPECT_EQ(outcome(start("Y1", "")), "held_back hive");
+    EXPECT_EQ(refusalValue(start("Y1", ""), "why"), "suspected disease");
+    EXPECT_EQ(outcome(start("Y1", R"(,"note":"from the pear tree")")), "held_back hive");
+    done(line("end-colony", "2027-06-22", R"("hive":"Y2","ending":"queenless")"));
+    EXPECT_EQ(outcome(start("Y2", "")), "held_back hive");
+    EXPECT_EQ(refusalValue(start("Y2", ""), "why"), "dead-out unexplained");
+    EXPECT_EQ(outcome(start("Y3", "")), "kept");
+    done(start("Y2", R"(,"note":"from the pear tree","reason":"laying workers seen")"));
+    EXPECT_EQ(file().all<Colony>().back().note,
+              "from the pear tree; 2027-06-25, held (dead-out unexplained): laying workers seen");
+    EXPECT_EQ(box("D2").note, "2027-06-25, held (dead-out unexplained): laying workers seen");
+}
+
+TEST_F(WaysRound, FoulbroodTypedWithANewBoxHoldsItAndItsColony) {
+    done(line("add-boxes", "2027-06-20",
+              R"("kind":"medium","first_mark":"M8","contents":"8 drawn, 1 Q")"));
+    EXPECT_EQ(holdsOf("M8"), 1U);
+    EXPECT_EQ(outcome(on21("move-box", R"("box":"M8","to":"on hive","hive":"Y2")")),
+              "held_back box");
+    done(line("add-hive", "2027-06-20",
+              R"("yard":"Hill","mark":"Y8","boxes":"deep D8 9 drawn; 1 Q, medium M9 9 drawn",)"
+              R"("origin":"swarm")"));
+    EXPECT_EQ(outcome(on21("move-box", R"("box":"M9","to":"on hive","hive":"Y2")")),
+              "held_back box");
+    EXPECT_EQ(outcome(on21("move-hive", R"("hive":"Y8","yard":"Lane")")), "held_back hive");
+}
+
+TEST_F(WaysRound, AThingIsHeldOnceForOneReason) {
+    suspect();
+    const auto again = [](const char* on, const char* why) {
+        return line("hold-back", on, R"("hive":"Y1","reason":")" + std::string(why) + '"');
+    };
+    EXPECT_EQ(outcome(again("2027-06-21", "suspected disease")), "nothing_to_do hive");
+    EXPECT_EQ(outcome(again("2027-06-10", "suspected disease")), "other_action hive");
+    EXPECT_EQ(refusalValue(again("2027-06-10", "suspected disease"), "action"), "amend");
+    EXPECT_EQ(outcome(again("2027-06-21", "treated while on")), "kept");
+    const auto hold = file().where<Hold>({is("why", HoldWhy::SuspectedDisease)}).front();
+    done(line("release-hold", "2027-07-01",
+              R"("hold":"#)" + std::to_string(hold.id.number) +
+                  R"(","lifted_by":"inspector","grounds":"sample clean")"));
+    EXPECT_EQ(outcome(again("2027-06-25", "suspected disease")), "nothing_to_do hive")
+        << "it stood on that day";
+    EXPECT_EQ(outcome(again("2027-07-10", "suspected disease")), "kept") << "a new suspicion";
+    EXPECT_EQ(outcome(on21("hold-back", R"("box":"M5","reason":"complaint")")), "kept");
+    EXPECT_EQ(outcome(on21("hold-back", R"("box":"M5","reason":"complaint")")),
+              "nothing_to_do box");
+    EXPECT_EQ(outcome(on21("hold-back", R"("box":"M6","reason":"complaint")")), "kept");
+}
+
+TEST_F(WaysRound, AnAmendmentDoesNotSellOrUniteIt) {
+    const auto amend = [](const std::string& set) {
+        return line("amend", "2027-07-01", R"("colony":"#1","why":"misread","set":{)" + set + "}");
+    };
+    suspect();
+    done(on21("end-colony", R"("hive":"Y1","ending":"destroyed for disease")"));
+    EXPECT_EQ(outcome(amend(R"("ending":"sold")")), "held_back set.ending");
+    EXPECT_EQ(outcome(amend(R"("ending":"united")")), "held_back set.ending");
+    EXPECT_EQ(outcome(amend(R"("ending":"sold","ended":"2027-06-01")")), "held_back set.ending")
+        << "nor before anybody suspected it";
+    EXPECT_EQ(outcome(amend(R"("ending":"winter loss")")), "kept");
+    done(on21("end-colony", R"("hive":"Y2","ending":"united")"));
+    EXPECT_EQ(outcome(line("amend", "2027-07-01",
+                           R"("colony":"#2","why":"misread","set":{"united_into":"#1"})")),
+              "held_back set.united_into");
+}
+
+TEST_F(WaysRound, ALostBoxIsNamedAsOfAHeldHiveWithAReasonOnly) {
+    done(on21("weigh-box", R"("run":"27-1","known_as":"tag lost","gross_g":20000)"));
+    suspect();
+    const auto named = [](const char* more) {
+        return on21(
+            "name-lost-box",
+            R"("lost":{"extraction_box":"tag lost","run":"27-1"},"hive":"Y1")" + std::string(more));
+    };
+    EXPECT_EQ(outcome(named("")), "held_back hive");
+    EXPECT_FALSE(file().all<ExtractionBox>().back().hive);
+    done(named(R"(,"reason":"tag found in the drum")"));
+    EXPECT_TRUE(file().all<ExtractionBox>().back().hive);
+    EXPECT_EQ(file().all<Extraction>().back().note,
+              "2027-06-21, held (Y1, suspected disease): tag found in the drum");
+}
+
 TEST_F(WaysRound, SentencesSayWhatToWrite) {
     EXPECT_TRUE(has(refusedWith(on21("send-wets-home", R"("boxes":"M6")")), "M06 H1"));
     for (const char* deed : {"end-colony", "hold-contacts"}) {

@@ -19,7 +19,7 @@ class RandomWinter {
 
     std::string line() {
         const std::string on = isoText(test::day("2027-11-01") + days(pick(60)));
-        switch (pick(10)) {
+        switch (pick(12)) {
             case 0:
             case 1:
             case 2:
@@ -47,8 +47,14 @@ class RandomWinter {
             case 8:
                 return pick(4) ? deed("mend-boxes", on, R"("wants_paint":true,"boxes":)" + boxes())
                                : deed("hold-back", on, R"("reason":"other","box":)" + box());
-            default:
+            case 9:
                 return check(on);
+            case 10:
+                return amended();
+            default:
+                return deed("count-equipment", on,
+                            R"("item":"foundation","frame_kind":"LANG-F-MED","on_hand":)" +
+                                number(40) + R"(,"why_fewer":"used")");
         }
     }
 
@@ -85,6 +91,26 @@ class RandomWinter {
                         (pick(2) ? R"(","position":)" : R"(","how_many":)") + number(3) +
                         R"(,"box":)" + box());
     }
+    /// A day or a number put right that something else may hang on by then.
+    std::string amended() {
+        const std::string day = isoText(test::day("2027-11-01") + days(pick(60)));
+        switch (pick(3)) {
+            case 0:
+                return amendment("box_review", 40,
+                                 R"("on_day":")" + day + R"(","scrapings_g":)" + number(90));
+            case 1:
+                return amendment("frame_check", 30, R"("how_many":)" + number(4));
+            default:
+                return amendment("equipment_count", 9,
+                                 R"("on_day":")" + day + R"(","on_hand":)" + number(40) +
+                                     R"(,"why_fewer":"misread")");
+        }
+    }
+    std::string amendment(const char* record, unsigned below, const std::string& set) {
+        return deed("amend", "2028-01-10",
+                    '"' + std::string(record) + R"(":"#)" + number(below) +
+                        R"(","why":"misread","set":{)" + set + "}");
+    }
     std::mt19937 m_random;
 };
 
@@ -118,8 +144,9 @@ TEST_F(RandomBench, LosesNoFrameAndIsTakenBackAnywhere) {
         }
         ASSERT_TRUE(season.dump() == dumps[at]) << "after round " << round;
     }
-    for (const char* action : {"review-box", "judge-frames", "work-frames", "add-frames",
-                               "move-frames", "count-box", "check-frames"})
+    for (const char* action :
+         {"review-box", "judge-frames", "work-frames", "add-frames", "move-frames", "count-box",
+          "check-frames", "count-equipment", "amend"})
         EXPECT_GT(deeds[action], 5) << action << " was hardly ever kept";
     expectClean();
     EXPECT_FALSE(file().database().number("SELECT count(*) FROM pragma_foreign_key_check"));

@@ -258,6 +258,43 @@ TEST_F(BoxReviewed, AnOlderLineTouchesNoFrameOfABoxSomeOfWhichWereBurntOrLookedA
     EXPECT_EQ(frames("M01"), "8 drawn, 1 drawn W");
 }
 
+TEST_F(BoxReviewed, AnOlderLineTouchesNoFrameThatWasMendedOrJudgedSince) {
+    done(review("M01", "7 keep, 2 V"));
+    done(review("M02", "8 keep, 1 P 2"));
+    done(review("M03", "8 keep, 1 T 4"));
+    const std::string before = ledger();
+    done(work("repaired", R"(,"boxes":"M01","comb":"drawn")"));
+    done(work("scraped", R"(,"boxes":"M02")"));
+    done(work("refitted", R"(,"boxes":"M03")"));
+    const auto late = [](const char* mark, const char* line) {
+        return review(mark, line, "2027-11-25");
+    };
+    EXPECT_EQ(asked(late("M01", "7 keep, 2 V")), "review_overtaken");
+    EXPECT_EQ(frames("M01"), "9 drawn keep") << "mended since";
+    EXPECT_EQ(asked(late("M02", "8 keep, 1 P 2")), "review_overtaken");
+    EXPECT_EQ(frames("M02"), "9 drawn keep") << "scraped since";
+    EXPECT_EQ(asked(late("M03", "9 keep")), "review_overtaken");
+    EXPECT_EQ(frames("M03"), "8 drawn keep, 1 foundation keep") << "refitted since";
+    EXPECT_EQ(lastReview("M01").line, "7 keep, 2 V") << "kept as history";
+    EXPECT_EQ(ledger(), before);
+    EXPECT_EQ(asked(review("M01", "8 keep, 1 W", "2027-12-02")), "") << "a later one counts";
+    EXPECT_EQ(frames("M01"), "1 drawn W refit, 8 drawn keep");
+    done(line("judge-frames", "2027-12-10", R"("boxes":"M02","verdict":"melt","how_many":3)"));
+    EXPECT_EQ(asked(review("M02", "9 keep", "2027-12-05")), "review_overtaken");
+    EXPECT_EQ(frames("M02"), "6 drawn keep, 3 drawn melt");
+    expectClean();
+}
+
+TEST_F(BoxReviewed, AnOlderLookAtSingleFramesTouchesNoneThatWasInHandSince) {
+    done(review("M01", "7 keep, 2 V"));
+    done(work("repaired", R"(,"boxes":"M01","comb":"drawn")"));
+    EXPECT_EQ(asked(line("check-frames", "2027-11-20",
+                         R"("box":"M01","how_many":9,"occasion":"winter review","faults":"W")")),
+              "review_overtaken");
+    EXPECT_EQ(frames("M01"), "7 drawn W refit, 2 drawn keep") << "the two mended ones stay";
+    expectClean();
+}
+
 TEST_F(BoxReviewed, ABoxFoundEmptyIsAskedAbout) {
     EXPECT_EQ(asked(review("M01", "0 keep")), "frames_differ");
     ASSERT_TRUE(season.undo());

@@ -39,7 +39,7 @@ TEST_F(Colonies, AColonyEndsAndItsStandAndBoxesStay) {
 
 TEST_F(Colonies, AnotherMovesInAndKnowsWhereItCameFrom) {
     done(R"({"do":"end-colony","on":"2027-05-01","hive":"H1","ending":"winter loss"}
-{"do":"start-colony","on":"2027-05-20","hive":"H1","origin":"split","mother":"H2"})");
+{"do":"start-colony","on":"2027-05-20","hive":"H1","origin":"split","mother":"H2","reason":"starved, combs clean"})");
     ASSERT_EQ(coloniesOf("H1").size(), 2u);
     const auto now = colonyIn(file(), hive("H1"));
     ASSERT_TRUE(now);
@@ -53,7 +53,12 @@ TEST_F(Colonies, TwoAreNeverInOneHive) {
     EXPECT_EQ(outcome(R"({"do":"start-colony","on":"2027-05-09","hive":"H1","origin":"swarm"})"),
               "before_it_began on");
     EXPECT_EQ(outcome(R"({"do":"start-colony","on":"2027-05-10","hive":"H1","origin":"swarm"})"),
-              "kept");
+              "held_back hive")
+        << "nobody said yet why the one before died";
+    EXPECT_EQ(
+        outcome(
+            R"({"do":"start-colony","on":"2027-05-10","hive":"H1","origin":"swarm","reason":"it moved in by itself"})"),
+        "kept");
 }
 
 TEST_F(Colonies, AUnitedOneSaysWithWhom) {

@@ -2,6 +2,7 @@
 
 #include <QJsonArray>
 #include <QJsonDocument>
+#include <cstdlib>
 #include <string>
 
 #include "core/exchange/compute/computations.h"
@@ -119,6 +120,48 @@ TEST(ExtractorComputations, SpinLoadsKeepsLotsApart) {
             .c_str());
     ASSERT_TRUE(byKind);
     EXPECT_EQ(byKind->value("loads").toArray()[2].toObject().value("slots").toArray().size(), 3);
+}
+
+// Rim 320 mm: ten mediums of 2300 g hang at 240.5 mm, two shallows of 1900 g at 251.5 mm. The
+// shallows opposite each other leave 0 (reckoned by hand, see the reference tests).
+TEST(ExtractorComputations, SpinLoadsMixesDepthsAtTheirRadius) {
+    QJsonArray frames;
+    for (int i = 0; i < 12; ++i) {
+        const bool shallow = i == 3 || i == 7;
+        frames.append(QJsonObject{{"id", QString::number(i)},
+                                  {"box", shallow ? "B" : "A"},
+                                  {"kind", shallow ? "shallow" : "medium"},
+                                  {"start_g", shallow ? 1900 : 2300},
+                                  {"end_g", 0},
+                                  {"radius_mm", shallow ? 251.5 : 240.5}});
+    }
+    QJsonObject input{{"slots", QJsonObject{{"medium", 12}, {"shallow", 12}}},
+                      {"mix_kinds", true},
+                      {"frames", frames}};
+    const auto spin = [](const QJsonObject& given) {
+        const auto out =
+            runExtractor("spin-loads", QJsonDocument(given).toJson().toStdString().c_str());
+        EXPECT_TRUE(out);
+        return out ? out->value("loads").toArray() : QJsonArray();
+    };
+    const QJsonArray loads = spin(input);
+    ASSERT_EQ(loads.size(), 1);
+    const QJsonObject load = loads[0].toObject();
+    EXPECT_EQ(load.value("kinds").toArray(), (QJsonArray{"medium", "shallow"}));
+    EXPECT_EQ(load.value("start_offset_g").toDouble(-1), 0.0);
+    const QJsonArray places = load.value("slots").toArray();
+    int at[2] = {-1, -1};
+    for (int slot = 0; slot < 12; ++slot) {
+        if (places[slot].toString() == "3") at[0] = slot;
+        if (places[slot].toString() == "7") at[1] = slot;
+    }
+    EXPECT_EQ(std::abs(at[0] - at[1]), 6);
+    // Not allowed, or another number of places: apart.
+    input.insert("mix_kinds", false);
+    EXPECT_EQ(spin(input).size(), 2);
+    input.insert("mix_kinds", true);
+    input.insert("slots", QJsonObject{{"medium", 12}, {"shallow", 14}});
+    EXPECT_EQ(spin(input).size(), 2);
 }
 
 TEST(ExtractorComputations, SpinLoadsOfNothing) {

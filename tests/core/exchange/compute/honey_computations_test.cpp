@@ -54,8 +54,23 @@ TEST(HoneyComputations, Density) {
     EXPECT_NEAR(out->value("kg_per_l").toDouble(), 1.4096, 1e-9);
 }
 
+TEST(HoneyComputations, Viscosity) {
+    const auto out = runHoney("honey-viscosity", R"({"water_percent":17,"temperature_c":30})");
+    ASSERT_TRUE(out);
+    EXPECT_EQ(out->size(), 1);
+    EXPECT_NEAR(out->value("pa_s").toDouble(), 4.10, 0.005);  // computed from the formula
+}
+
 TEST(HoneyComputations, RefusalsNameTheKey) {
     const RefusedHoney cases[] = {
+        {"honey-viscosity", R"({"water_percent":17})", Code::Missing, "temperature_c"},
+        {"honey-viscosity", R"({"temperature_c":30})", Code::Missing, "water_percent"},
+        {"honey-viscosity", R"({"water_percent":13.4,"temperature_c":30})", Code::OutOfRange,
+         "water_percent"},
+        {"honey-viscosity", R"({"water_percent":17,"temperature_c":71})", Code::OutOfRange,
+         "temperature_c"},
+        {"honey-viscosity", R"({"water_percent":17,"temperature_c":30,"x":1})", Code::UnknownKey,
+         "x"},
         {"honey-moisture", R"({})", Code::Missing, "temperature_c"},
         {"honey-moisture", R"({"temperature_c":20})", Code::Missing, "refractive_index"},
         {"honey-moisture", R"({"brix":null,"temperature_c":20})", Code::Missing,

@@ -199,7 +199,7 @@ constexpr const char* augustDay = R"({"lots":[
 TEST(DayPlanComputation, TheAugustDay) {
     const auto out = runPull("day-plan", augustDay);
     ASSERT_TRUE(out);
-    EXPECT_EQ(out->size(), 12);
+    EXPECT_EQ(out->size(), 16);
     EXPECT_NEAR(out->value("honey_g").toDouble(), 146880, 1e-6);
     EXPECT_EQ(out->value("loads").toInt(), 10);
     EXPECT_EQ(out->value("loads_if_mixed").toInt(), 9);
@@ -217,6 +217,32 @@ TEST(DayPlanComputation, TheAugustDay) {
     EXPECT_EQ(out->value("open_gate_after_load").toArray(), (QJsonArray{2, 4, 7, 9}));
 }
 
+TEST(DayPlanComputation, WhatWouldSaveTime) {
+    QJsonObject input = pullObject(augustDay);
+    input.insert("warmer_strain_factor", 2);
+    const auto out = runPull("day-plan", input);
+    ASSERT_TRUE(out);
+    EXPECT_EQ(out->value("slowest").toString(), "uncapping");
+    EXPECT_NEAR(out->value("done_min").toDouble(), 45 + 196.2 + 90, 1e-9);
+    const QJsonObject knife = out->value("one_uncapper_more").toObject();
+    EXPECT_EQ(knife.size(), 6);
+    EXPECT_NEAR(knife.value("last_load_ends_min").toDouble(), 159, 1e-9);
+    EXPECT_NEAR(knife.value("day_min").toDouble(), 294, 1e-9);
+    EXPECT_NEAR(knife.value("day_saves_min").toDouble(), 21, 1e-9);
+    // Two kilograms a minute: the load that ends at 180 is through at 186.12.
+    const QJsonObject strainer = out->value("one_strainer_more").toObject();
+    EXPECT_NEAR(strainer.value("strain_ends_min").toDouble(), 186.12, 1e-9);
+    EXPECT_NEAR(strainer.value("done_saves_min").toDouble(), 10.08, 1e-9);
+    EXPECT_NEAR(strainer.value("day_saves_min").toDouble(), 0, 1e-9);
+    EXPECT_EQ(out->value("warmer").toObject(), strainer);
+    input.insert("warmer_strain_factor", 0);
+    EXPECT_EQ(runPull("day-plan", input).error().field, "warmer_strain_factor");
+    input.insert("warmer_strain_factor", -1);
+    EXPECT_EQ(runPull("day-plan", input).error().code, Code::Negative);
+    input.remove("warmer_strain_factor");
+    EXPECT_FALSE(runPull("day-plan", input)->contains("warmer"));
+}
+
 TEST(DayPlanComputation, WhatWasNotGivenIsNotAnswered) {
     QJsonObject input = pullObject(augustDay);
     input.remove("strain_kg_per_h");
@@ -225,6 +251,7 @@ TEST(DayPlanComputation, WhatWasNotGivenIsNotAnswered) {
     ASSERT_TRUE(out);
     EXPECT_FALSE(out->contains("strain_ends_min"));
     EXPECT_FALSE(out->contains("open_gate_after_load"));
+    EXPECT_FALSE(out->contains("one_strainer_more"));
 }
 
 TEST(DayPlanComputation, SlotsPerKind) {
@@ -290,9 +317,45 @@ TEST(DayPlanComputation, Refusals) {
 }
 
 TEST(DayPlanComputation, NullIsAbsent) {
-    expectPullNullIsAbsent("day-plan", augustDay,
-                           {"lots.0.fork_share", "fork_min_per_frame", "swap_min", "lot_change_min",
-                            "strain_kg_per_h", "drum_kg", "slots", "uncappers"});
+    expectPullNullIsAbsent(
+        "day-plan", augustDay,
+        {"lots.0.fork_share", "fork_min_per_frame", "swap_min", "lot_change_min", "strain_kg_per_h",
+         "drum_kg", "slots", "uncappers", "warmer_strain_factor"});
+}
+
+// --- learn-rate ----------------------------------------------------------------------------------
+
+constexpr const char* fullFrames =
+    R"({"published":1.6,"published_sd":0.24,"seen":[1.93,1.75,1.84],"seen_sd":0.12})";
+
+// Weights 1 : 4 : 4 : 4, worked by hand in learn_rate_test.cpp.
+TEST(LearnRateComputation, FullFrames) {
+    const auto out = runPull("learn-rate", fullFrames);
+    ASSERT_TRUE(out);
+    EXPECT_EQ(out->size(), 2);
+    EXPECT_NEAR(out->value("value").toDouble(), 23.68 / 13, 1e-12);
+    EXPECT_NEAR(out->value("sd").toDouble(), 0.24 / std::sqrt(13.0), 1e-12);
+    QJsonObject none = pullObject(fullFrames);
+    none.insert("seen", QJsonArray());
+    EXPECT_EQ(runPull("learn-rate", none)->value("value").toDouble(), 1.6);
+    EXPECT_EQ(runPull("learn-rate", none)->value("sd").toDouble(), 0.24);
+}
+
+TEST(LearnRateComputation, Refusals) {
+    std::vector<PullRefusalRow> rows{
+        {"published", "1.6", Code::WrongType, "published"},
+        {"published_sd", 0, Code::OutOfRange, "published_sd"},
+        {"published_sd", -1, Code::Negative, "published_sd"},
+        {"seen_sd", 0, Code::OutOfRange, "seen_sd"},
+        {"seen_sd", -0.1, Code::Negative, "seen_sd"},
+        {"seen", 1.6, Code::WrongType, "seen"},
+        {"seen", QJsonArray({1.6, "x"}), Code::WrongType, "seen[1]"},
+        {"seen", QJsonArray({QJsonValue::Null}), Code::WrongType, "seen[0]"},
+        {"unit", "kg", Code::UnknownKey, "unit"},
+    };
+    for (const char* needed : {"published", "published_sd", "seen", "seen_sd"})
+        rows.push_back({needed, jsonGone, Code::Missing, needed});
+    expectPullRefusals("learn-rate", fullFrames, rows);
 }
 
 // --- share-yield ---------------------------------------------------------------------------------

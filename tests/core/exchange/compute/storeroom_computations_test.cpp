@@ -139,11 +139,14 @@ TEST(BeeSpaceComputation, Refuses) {
 
 TEST(ColdKillComputation, RowsAndRefusals) {
     EXPECT_EQ(storeroomAnswer("cold-kill", R"({"temperature_c":-7})")["hours"].toDouble(), 4.5);
+    // The row is 20 °F: −6.67 °C, printed as −6.7 and, without a decimal, as −7.
+    EXPECT_EQ(storeroomAnswer("cold-kill", R"({"temperature_c":-6.7})")["hours"].toDouble(), 4.5);
     EXPECT_EQ(storeroomAnswer("cold-kill", R"({"temperature_c":-10})")["hours"].toDouble(), 4.5);
     EXPECT_EQ(storeroomAnswer("cold-kill", R"({"temperature_c":-12})")["hours"].toDouble(), 3);
     EXPECT_EQ(storeroomAnswer("cold-kill", R"({"temperature_c":-18})")["hours"].toDouble(), 2);
     expectRefusals({
         {"cold-kill", R"({"temperature_c":-1})", Code::OutOfRange, "temperature_c"},
+        {"cold-kill", R"({"temperature_c":-6.6})", Code::OutOfRange, "temperature_c"},
         {"cold-kill", R"({"temperature_c":-300})", Code::OutOfRange, "temperature_c"},
         {"cold-kill", R"({})", Code::Missing, "temperature_c"},
     });

@@ -52,6 +52,34 @@ TEST_F(PullListPage, TellsTheYardWhatToDo) {
     EXPECT_TRUE(says("robbing starts within the hour"));
 }
 
+TEST_F(PullListPage, EachBoxToTakeHasItsPlaceAndTheNextFreePeg) {
+    done(R"({"do":"clip-peg","on":"2027-07-29","peg":1,"box":"M06"})");
+    EXPECT_NE(line("M01").find("the lowest super"), std::string::npos) << text();
+    EXPECT_NE(line("M06").find("brought"), std::string::npos) << text();
+    EXPECT_NE(line("M06").find(" 1"), std::string::npos) << line("M06");
+    EXPECT_EQ(sheet().yards[0].hives[0].boxes[1].peg, 2) << "1 is on M06";
+    EXPECT_FALSE(sheet().yards[0].hives[0].boxes[0].peg) << "it stays";
+    EXPECT_TRUE(says("weighed wet"));
+    // Off its box today it is free tomorrow.
+    done(R"({"do":"take-peg-off","on":"2027-07-29","peg":1})");
+    EXPECT_EQ(sheet().yards[0].hives[0].boxes[1].peg, 2);
+    clock.set("2027-07-30");
+    EXPECT_EQ(sheet().yards[0].hives[0].boxes[1].peg, 1);
+}
+
+TEST_F(PullListPage, BoardsThatAreTooFewGoRoundByRound) {
+    done(R"({"do":"count-equipment","on":"2027-07-29","item":"clearer board","on_hand":1})");
+    QString wrapped = QString::fromStdString(text());
+    wrapped.replace(QLatin1Char('\n'), QLatin1Char(' '));
+    EXPECT_TRUE(wrapped.contains(
+        QStringLiteral("Clearer boards: 1 board for 2 hives. Round 1 in Wed 4 Aug at dusk, pulled "
+                       "Fri 6 Aug: H1. Round 2 in Fri 6 Aug at dusk, pulled Sun 8 Aug: C1.")))
+        << text();
+    done(
+        R"({"do":"count-equipment","on":"2027-07-29","item":"clearer board","on_hand":0,"why_fewer":"lent"})");
+    EXPECT_TRUE(says("No board for H1 C1: brush on Fri 6 Aug")) << text();
+}
+
 TEST_F(PullListPage, WarnsOfLiftingOnlyWhereSomethingIsHeavy) {
     EXPECT_FALSE(says("lift with two"));
     asked.supposed.fullFrameG = 2400;

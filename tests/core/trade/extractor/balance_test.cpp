@@ -301,5 +301,36 @@ TEST(Balance, TheWorkingShowsBothOffsetsAndTheDoubt) {
     EXPECT_EQ(working.steps[3].what, "doubt_g");
 }
 
+TEST(BalanceAtOnce, IsAGoodAnswerAndNeverAFalseProof) {
+    std::mt19937 generator(77);
+    for (std::size_t slots : {std::size_t{9}, std::size_t{12}, std::size_t{20}}) {
+        for (std::size_t count = 0; count <= slots; ++count) {
+            std::vector<LoadedFrame> frames;
+            for (const RingItem& item : randomItems(generator, count, count))
+                frames.push_back({item.start, item.end});
+            const auto slotCount = static_cast<std::int64_t>(slots);
+            const auto quick = balanceAtOnce(slotCount, frames);
+            const auto best = balanceLoad(slotCount, frames);
+            ASSERT_TRUE(quick && best);
+            std::vector<bool> hung(count, false);
+            for (const auto& frame : quick->places)
+                if (frame) hung[*frame] = true;
+            EXPECT_EQ(std::count(hung.begin(), hung.end(), true),
+                      static_cast<std::ptrdiff_t>(count));
+            EXPECT_NEAR(quick->offset.largerG(), offsetsOf(quick->places, frames).largerG(), 1e-9);
+            if (quick->proven) {
+                EXPECT_LE(quick->offset.largerG(), best->offset.largerG() + 1e-6);
+            }
+            EXPECT_LE(quick->lowerBoundG, best->offset.largerG() + 1e-6);
+            // Frames differ by 1300 g; where many hang the first answer is near the best already.
+            if (count >= 6) {
+                EXPECT_LE(quick->offset.largerG(), best->offset.largerG() + 25);
+            }
+        }
+    }
+    EXPECT_EQ(balanceAtOnce(2, std::vector<LoadedFrame>(3)).error().code, Code::TooMany);
+    EXPECT_EQ(balanceAtOnce(1, {}).error().field, "slots");
+}
+
 }  // namespace
 }  // namespace combwright

@@ -342,6 +342,29 @@ TEST(SpinLoads, NothingToSpin) {
     EXPECT_TRUE(loads->empty());
 }
 
+TEST(SpinLoads, ALoadOfKindsThatDoNotFitTogetherIsRefused) {
+    SpinRules rules = rulesFor(12);
+    rules.slotsOfKind["deep"] = 6;
+    std::vector<SpinFrame> frames{spinFrame("A", 2300, 420), spinFrame("B", 1900, 400, "shallow")};
+    EXPECT_EQ(slotsOfLoad(frames, rules).error(),
+              (Refusal{Code::Contradiction, "frames[1].kind", {{"other", "medium"}}}));
+    rules.mixKinds = true;
+    EXPECT_EQ(*slotsOfLoad(frames, rules), 12);
+    frames.push_back(spinFrame("C", 3300, 700, "deep"));  // another number of places
+    EXPECT_EQ(slotsOfLoad(frames, rules).error(),
+              (Refusal{Code::Contradiction, "frames[2].kind", {{"other", "medium"}}}));
+    frames.pop_back();
+    frames[1].lot = "Creek";
+    EXPECT_EQ(slotsOfLoad(frames, rules).error().field, "frames[1].lot");
+    rules.mixLots = true;
+    EXPECT_EQ(*slotsOfLoad(frames, rules), 12);
+    // Thirteen frames in twelve slots.
+    EXPECT_EQ(slotsOfLoad(alikeFrames(13, 9), rules).error(),
+              (Refusal{Code::TooMany, "frames", {{"most", "12"}}}));
+    EXPECT_EQ(*slotsOfLoad({}, rules), std::nullopt);
+    EXPECT_EQ(slotsOfLoad({spinFrame("A", 1, 1, "brood")}, rules).error().field, "slots.brood");
+}
+
 TEST(SpinLoads, Refusals) {
     auto frames = alikeFrames(3, 3);
     SpinRules rules = rulesFor(12);

@@ -242,6 +242,162 @@ TEST(DayPlan, SaysWhichStationIsSlowest) {
     }
 }
 
+// Two loads of 12 kg end at 34 and 58; at 20 kg an hour each takes the strainer 36 minutes: 34 to
+// 70 to 106. The day is 30 + 58 + 60, and over at 30 + 106 + 60.
+TEST(DayPlan, WhatOneMoreWouldSave) {
+    RoomRates rates = plainRates();
+    rates.strainKgPerH = 20;
+    const std::vector<PlanLot> lots{planLotOf("A", 24, 24000)};
+    const auto plan = planDay(lots, rates);
+    EXPECT_NEAR(plan->dayMin, 148, 1e-9);
+    EXPECT_NEAR(plan->doneMin, 196, 1e-9);
+    // Two knives: loads end at 22 and 34, strained 22 to 58 to 94.
+    EXPECT_NEAR(plan->oneUncapperMore.lastLoadEndsMin, 34, 1e-9);
+    EXPECT_NEAR(plan->oneUncapperMore.strainEndsMin.value(), 94, 1e-9);
+    EXPECT_NEAR(plan->oneUncapperMore.dayMin, 124, 1e-9);
+    EXPECT_NEAR(plan->oneUncapperMore.daySavesMin, 24, 1e-9);
+    EXPECT_NEAR(plan->oneUncapperMore.doneMin, 184, 1e-9);
+    EXPECT_NEAR(plan->oneUncapperMore.doneSavesMin, 12, 1e-9);
+    // Two strainers, 18 minutes a load: 34 to 52, 58 to 76.
+    ASSERT_TRUE(plan->oneStrainerMore);
+    EXPECT_NEAR(plan->oneStrainerMore->strainEndsMin.value(), 76, 1e-9);
+    EXPECT_NEAR(plan->oneStrainerMore->daySavesMin, 0, 1e-9);
+    EXPECT_NEAR(plan->oneStrainerMore->doneSavesMin, 30, 1e-9);
+    // Half as thick again, 24 minutes a load: 34 to 58 to 82.
+    const auto warmer = ifWarmer(lots, rates, 1.5);
+    ASSERT_TRUE(warmer && *warmer);
+    EXPECT_NEAR((*warmer)->strainEndsMin.value(), 82, 1e-9);
+    EXPECT_NEAR((*warmer)->doneSavesMin, 24, 1e-9);
+    EXPECT_NEAR((*ifWarmer(lots, rates, 1))->doneSavesMin, 0, 1e-9);
+    EXPECT_EQ(ifWarmer(lots, rates, 0).error().field, "warmer_strain_factor");
+    rates.strainKgPerH.reset();
+    EXPECT_FALSE(planDay(lots, rates)->oneStrainerMore);
+    EXPECT_FALSE(*ifWarmer(lots, rates, 2));
+    EXPECT_NEAR(planDay(lots, rates)->doneMin, 148, 1e-9);
+}
+
+TEST(DaySoFar, AtTheFirstCutItIsThePlan) {
+    RoomRates rates = plainRates();
+    rates.swapMin = 3;
+    rates.lotChangeMin = 20;
+    rates.strainKgPerH = 20;
+    const std::vector<PlanLot> lots{planLotOf("A", 30, 30000), planLotOf("B", 17, 9000)};
+    const auto plan = planDay(lots, rates);
+    const auto rest = planSoFar(lots, rates, {});
+    ASSERT_TRUE(rest);
+    EXPECT_EQ(rest->behindMin, 0);
+    EXPECT_EQ(rest->loadsLeft, plan->loads);
+    EXPECT_EQ(rest->framesToUncap, 47);
+    EXPECT_EQ(rest->strainEndsMin, plan->strainEndsMin);
+    EXPECT_EQ(rest->dayMin, plan->dayMin);
+    EXPECT_EQ(rest->doneMin, plan->doneMin);
+    EXPECT_EQ(rest->timeline.size(), plan->timeline.size());
+}
+
+// Two loads, planned 0–24–34 and 24–48–58.
+TEST(DaySoFar, ReckonedByHand) {
+    RoomRates rates = plainRates();
+    rates.strainKgPerH = 20;
+    const std::vector<PlanLot> lots{planLotOf("A", 24, 24000)};
+    // The first load ended at 39, 16 frames are uncapped at 40: 8 more until 56, spun until 66.
+    // Strained 39 to 75 to 111.
+    auto rest = planSoFar(lots, rates, {40, 16, {39}, {}});
+    ASSERT_TRUE(rest);
+    EXPECT_EQ(rest->loadsLeft, 1);
+    EXPECT_EQ(rest->framesToUncap, 8);
+    EXPECT_NEAR(rest->lastLoadEndsMin, 66, 1e-9);
+    EXPECT_NEAR(rest->behindMin, 8, 1e-9);
+    EXPECT_NEAR(rest->strainEndsMin.value(), 111, 1e-9);
+    EXPECT_NEAR(rest->dayMin, 30 + 66 + 60, 1e-9);
+    EXPECT_NEAR(rest->doneMin, 30 + 111 + 60, 1e-9);
+    ASSERT_EQ(rest->timeline.size(), 1U);
+    EXPECT_NEAR(rest->timeline[0].uncapEnd, 56, 1e-9);
+    // The first load turns since 31, 17 are uncapped: it ends at 41; 7 more until 54, until 64.
+    rest = planSoFar(lots, rates, {40, 17, {}, 31.0});
+    EXPECT_EQ(rest->loadsLeft, 2);
+    EXPECT_NEAR(rest->timeline[0].spinEnd, 41, 1e-9);
+    EXPECT_NEAR(rest->behindMin, 6, 1e-9);
+    // It turns longer than planned, all else is ready: ends now, the next until 55. 3 ahead.
+    rest = planSoFar(lots, rates, {45, 24, {}, 31.0});
+    EXPECT_NEAR(rest->lastLoadEndsMin, 55, 1e-9);
+    EXPECT_NEAR(rest->behindMin, -3, 1e-9);
+    // Frames of a load begun count as uncapped, whoever forgot to count them.
+    rest = planSoFar(lots, rates, {34, 0, {34}, {}});
+    EXPECT_EQ(rest->framesToUncap, 12);
+    // All done.
+    rest = planSoFar(lots, rates, {70, 24, {38, 61}, {}});
+    EXPECT_EQ(rest->loadsLeft, 0);
+    EXPECT_NEAR(rest->behindMin, 3, 1e-9);
+    EXPECT_TRUE(rest->timeline.empty());
+}
+
+TEST(DaySoFar, SwapsAndTheChangeOfLotAreStillToCome) {
+    // Load 1 uncapped 0–24, swap –28, spin –38; load 2 uncapped 28–52, swap –56, spin –66. At 38
+    // five frames more are uncapped, as planned.
+    RoomRates rates = plainRates();
+    rates.swapMin = 4;
+    auto rest = planSoFar({planLotOf("A", 24)}, rates, {38, 17, {38}, {}});
+    EXPECT_NEAR(rest->lastLoadEndsMin, 66, 1e-9);
+    EXPECT_NEAR(rest->behindMin, 0, 1e-9);
+    // Of two lots: the machine stands 7 minutes from 40 on, though all is uncapped: 47, swap –51,
+    // spin –61.
+    rates.lotChangeMin = 7;
+    rest = planSoFar({planLotOf("A", 12), planLotOf("B", 12)}, rates, {42, 24, {40}, {}});
+    EXPECT_NEAR(rest->lastLoadEndsMin, 61, 1e-9);
+    // It was run empty long ago: the swap begins now.
+    rest = planSoFar({planLotOf("A", 12), planLotOf("B", 12)}, rates, {60, 24, {40}, {}});
+    EXPECT_NEAR(rest->lastLoadEndsMin, 74, 1e-9);
+}
+
+/// Whoever keeps to the plan is never behind by more than the frame in hand.
+TEST(DaySoFar, KeepingToThePlanIsKeepingToThePlan) {
+    std::mt19937 random(46);
+    for (int i = 0; i < 200; ++i) {
+        RoomRates rates = plainRates();
+        rates.uncapMinPerFrame = static_cast<double>(1 + random() % 12) / 4;
+        rates.spinMinPerLoad = static_cast<double>(random() % 40) / 2;
+        rates.lotChangeMin = static_cast<double>(random() % 30);
+        std::vector<PlanLot> lots;
+        for (std::size_t l = 0; l < 1 + random() % 3; ++l)
+            lots.push_back(
+                planLotOf("L" + std::to_string(l), static_cast<std::int64_t>(1 + random() % 50)));
+        const auto plan = planDay(lots, rates);
+        std::int64_t all = 0;
+        for (const PlanLoad& load : plan->timeline) all += load.frames;
+        DaySoFar soFar;
+        for (const PlanLoad& load : plan->timeline) {
+            soFar.nowMin = load.spinEnd;
+            soFar.loadEndsMin.push_back(load.spinEnd);
+            // Without swaps the knife never rests.
+            soFar.framesUncapped = std::min(
+                all, static_cast<std::int64_t>(soFar.nowMin / rates.uncapMinPerFrame + 1e-9));
+            const auto rest = planSoFar(lots, rates, soFar);
+            ASSERT_TRUE(rest);
+            EXPECT_GE(rest->behindMin, -1e-9) << i;
+            EXPECT_LE(rest->behindMin, rates.uncapMinPerFrame + 1e-9) << i;
+        }
+    }
+}
+
+TEST(DaySoFar, Refusals) {
+    const std::vector<PlanLot> lots{planLotOf("A", 24)};
+    const auto refused = [&](const DaySoFar& soFar) {
+        return planSoFar(lots, plainRates(), soFar).error();
+    };
+    EXPECT_EQ(refused({-1, 0, {}, {}}).field, "now_min");
+    EXPECT_EQ(refused({1, -1, {}, {}}).field, "frames_uncapped");
+    EXPECT_EQ(refused({1, 25, {}, {}}),
+              (Refusal{Code::TooMany, "frames_uncapped", {{"most", "24"}}}));
+    EXPECT_EQ(refused({90, 24, {30, 40, 50}, {}}).code, Code::TooMany);
+    EXPECT_EQ(refused({90, 24, {30, 40}, 50.0}).field, "load_ends_min");
+    EXPECT_EQ(refused({90, 24, {40, 30}, {}}).field, "load_ends_min[1]");
+    EXPECT_EQ(refused({35, 24, {40}, {}}).field, "load_ends_min[0]");
+    EXPECT_EQ(refused({50, 24, {40}, 39.0}).field, "turning_since_min");
+    EXPECT_EQ(refused({50, 24, {40}, 51.0}).field, "turning_since_min");
+    EXPECT_EQ(planSoFar({{"A", "deep", 1, 0, 0}}, plainRates(), {}).error().field, "slots.deep");
+    EXPECT_EQ(planSoFar({}, plainRates(), {})->loadsLeft, 0);
+}
+
 TEST(DayPlan, Refusals) {
     const std::vector<PlanLot> lots{planLotOf("A", 9)};
     const auto refused = [&](void (*spoil)(RoomRates&)) {

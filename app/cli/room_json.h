@@ -1,0 +1,18 @@
+// The honey room as JSON: loads as they hang, the gate, the day. Keys are a promise.
+#pragma once
+
+#include <QJsonArray>
+#include <QJsonObject>
+
+#include "core/places/gate_minder.h"
+#include "core/places/load_sheet.h"
+#include "core/places/room_day.h"
+
+namespace combwright::cli {
+
+QJsonObject loadObject(const SheetLoad& load);
+QJsonObject machineObject(const LoadSheet& sheet);
+QJsonObject gateObject(const std::string& run, const GateMinder& minder);
+QJsonObject roomDayObject(const RoomDaySheet& sheet);
+
+}  // namespace combwright::cli

@@ -1,0 +1,83 @@
+#include "core/places/pages/bucket_labels_page.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+#include <QStringList>
+#include <algorithm>
+
+#include "core/places/pages/room_paper.h"
+#include "core/words/figures.h"
+#include "core/words/words.h"
+
+namespace combwright {
+namespace {
+
+constexpr std::size_t labelsASheet = 8;
+
+QString labelWord(const char* text) { return QCoreApplication::translate("bucket_labels", text); }
+
+/// In the order the figures are typed: full, water.
+void addLines(Card& card, const std::optional<Bucket>& bucket, bool tooWet) {
+    CardField full = blank(labelWord("full"), massUnit());
+    CardField water = blank(labelWord("water"), QStringLiteral("%"));
+    CardField not_ = tick(labelWord("do not bottle:"), 1, tooWet);
+    if (bucket) {
+        full.value = onLine(bucket->net);
+        if (bucket->water) water.value = QLocale().toString(bucket->water->percent(), 'f', 1);
+    }
+    not_.line = true;
+    not_.strong = true;
+    if (tooWet) not_.value = labelWord("too wet");
+    card.ruled = true;
+    card.rows.push_back({full, water});
+    card.rows.push_back({blank(labelWord("loads")), blank(labelWord("taste"))});
+    card.rows.push_back({not_});
+}
+
+Card labelOf(const QString& mark, const QString& lot, const QString& day,
+             const std::optional<Bucket>& bucket, bool tooWet) {
+    Card card;
+    card.name = cardText(mark, PaperSize::Poster, true);
+    card.about = {cardText(lot, PaperSize::Head, true), mutedText(day)};
+    addLines(card, bucket, tooWet);
+    return card;
+}
+
+}  // namespace
+
+Page bucketLabelsPage(const Read& file, std::optional<Id<Extraction>> id, Day on) {
+    Page page =
+        roomPaper(file, labelWord("Bucket labels"), labelWord("printed %1").arg(dayText(on)));
+    CardsBlock block;
+    block.title = labelWord("Number, weigh, take the water, lid on; then the next");
+    block.about = labelWord("no honey for infants under 12 months");
+    block.across = 2;
+    block.rowMm = 50;
+    const auto run = file.find(id);
+    const NextLot next = run ? NextLot{run->name.text(), run->yard} : nextLot(file, on);
+    QStringList lot;
+    if (const QString yard = yardName(file, next.yard); !yard.isEmpty()) lot << yard;
+    lot << labelWord("lot %1").arg(fromUtf8(next.name));
+    const QString lotText = lot.join(QStringLiteral(", "));
+    const bool closed = run && run->closed;
+    const QString day = dayText(closed ? *run->closed : on);
+    std::int64_t highest = 0;
+    for (const Bucket& each : file.all<Bucket>())
+        highest = std::max(highest, bucketNumber(each.mark.text()));
+    if (run)
+        for (const BucketLine& line : bucketSheet(file, run->id, on).lines) {
+            block.cards.push_back(
+                labelOf(fromUtf8(line.mark), lotText, day, line.bucket, line.tooWet));
+            highest = std::max(highest, bucketNumber(line.mark));
+        }
+    // The sheet is filled up with the numbers that follow; a closed run needs no more.
+    while (block.cards.empty() || (!closed && block.cards.size() % labelsASheet != 0))
+        block.cards.push_back(
+            labelOf(QStringLiteral("B%1").arg(++highest), lotText, day, {}, false));
+    page.blocks.emplace_back(std::move(block));
+    page.letters = {How::Weighed, How::ByEye, How::ByDifference, How::Unknown};
+    page.blocks.push_back(enteredBy());
+    return page;
+}
+
+}  // namespace combwright

@@ -1,0 +1,15 @@
+// Labels for buckets, eight a sheet: number, lot, day, and lines for what is found out at the gate.
+// A bucket already filled carries what is known of it.
+#pragma once
+
+#include <optional>
+
+#include "core/places/bucket_sheet.h"
+#include "core/places/pages/page.h"
+
+namespace combwright {
+
+/// Of a run; without one for the lot that comes next.
+Page bucketLabelsPage(const Read& file, std::optional<Id<Extraction>> run, Day on);
+
+}  // namespace combwright

@@ -1,0 +1,83 @@
+#include "core/places/pages/day_log_page.h"
+
+#include <QCoreApplication>
+
+#include "core/model/honey/room.h"
+#include "core/places/pages/room_paper.h"
+#include "core/words/clock_words.h"
+#include "core/words/figures.h"
+#include "core/words/words.h"
+
+namespace combwright {
+namespace {
+
+QString logWord(const char* text) { return QCoreApplication::translate("day_log", text); }
+
+CardField logged(CardField field, const QString& value) {
+    field.value = value;
+    return field;
+}
+
+CardField logTick(const QString& label, const std::optional<bool>& said, double share = 1) {
+    CardField field = tick(label, share, said.value_or(false));
+    if (said && !*said) field.label += logWord(": no");
+    return field;
+}
+
+/// The fields in the order of the form they are typed into.
+Card logCard(const QString& name, const RoomDay& log) {
+    Card card;
+    card.name = cardText(name, PaperSize::Big, true);
+    card.ruled = true;
+    card.rows = {
+        {logged(blank(logWord("who"), {}, 2.2), fromUtf8(log.who)),
+         logged(blank(logWord("pairs of hands at the knife"), {}, 1.3),
+                log.hands ? QString::number(log.hands->value()) : QString()),
+         logged(blank(logWord("began"), {}, 1), log.begun ? clockText(*log.begun) : QString())},
+        {logTick(logWord("room cleaned"), log.roomCleaned),
+         logTick(logWord("hands washed"), log.handsWashed),
+         logTick(logWord("machine dry before"), log.machineDry),
+         logTick(logWord("knife checked"), log.knifeChecked)},
+        {logTick(logWord("machine washed cold, left dry"), log.machineWashed, 2.2),
+         logged(blank(logWord("ended"), {}, 1), log.ended ? clockText(*log.ended) : QString())},
+        {logged(blank(logWord("note")), fromUtf8(log.note))},
+        {blank({})},
+    };
+    return card;
+}
+
+}  // namespace
+
+QString roomSafety() {
+    return logWord(
+               "The knife away from fingers, and off when it is laid down. Lid shut, hair and "
+               "sleeves back, hands out until the drum stands. Sockets dry. Children behind the "
+               "table. Over %1 two people, or frame by frame. Wet floors are slippery. No honey "
+               "for infants under 12 months.")
+        .arg(liftLimitText());
+}
+
+Page dayLogPage(const Read& file, Day on) {
+    Page page =
+        roomPaper(file, logWord("Log of the honey room"), logWord("for %1").arg(dayText(on)));
+    TextBlock caution;
+    caution.caution = true;
+    caution.text = roomSafety();
+    page.blocks.emplace_back(caution);
+    CardsBlock block;
+    block.title = logWord("Written down as it is done");
+    block.about = logWord("a line left empty says nothing; typed back with Ctrl+L");
+    block.rowMm = 95;
+    block.cut = false;
+    block.cards.push_back(
+        logCard(dayText(on), file.first<RoomDay>({is("on_day", on)}).value_or(RoomDay())));
+    block.cards.push_back(logCard(logWord("Day"), RoomDay()));
+    CardField day = blank(logWord("day"));
+    block.cards.back().name = {};
+    block.cards.back().rows.insert(block.cards.back().rows.begin(), {day});
+    page.blocks.emplace_back(std::move(block));
+    page.blocks.push_back(enteredBy());
+    return page;
+}
+
+}  // namespace combwright

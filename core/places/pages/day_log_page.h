@@ -1,0 +1,17 @@
+// The log of a day in the honey room, with a pencil: who was there, what was cleaned and checked,
+// when it began and ended; and, above it, what can hurt there. Typed back line by line in the form
+// of the honey room.
+#pragma once
+
+#include "core/places/pages/page.h"
+#include "core/storage/rows.h"
+
+namespace combwright {
+
+/// What is known of the day stands in it already; a second log without a day stands below.
+Page dayLogPage(const Read& file, Day on);
+
+/// What can hurt in the honey room, said once a day: knife, drum, sockets, children, lifting.
+QString roomSafety();
+
+}  // namespace combwright

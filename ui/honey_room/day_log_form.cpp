@@ -1,0 +1,167 @@
+#include "ui/honey_room/day_log_form.h"
+
+#include <QApplication>
+#include <QCoreApplication>
+#include <QShortcut>
+#include <array>
+#include <utility>
+
+#include "core/actions/honey_room/room_days.h"
+#include "core/words/clock_words.h"
+#include "core/words/day_words.h"
+#include "core/words/words.h"
+#include "ui/shell/session.h"
+#include "ui/shell/small_form.h"
+
+namespace combwright {
+namespace {
+
+QString dayForm(const char* text) { return QCoreApplication::translate("day_log_form", text); }
+
+/// Yes, no, or nobody said.
+struct SaidField {
+    QComboBox* box = nullptr;
+    std::optional<bool> said() const {
+        return box->currentIndex() == 0 ? std::nullopt : std::optional(box->currentIndex() == 1);
+    }
+    void show(const std::optional<bool>& value) const {
+        box->setCurrentIndex(!value ? 0 : *value ? 1 : 2);
+    }
+};
+
+class DayLogForm : public SmallForm {
+  public:
+    DayLogForm(QWidget* parent, Session& session, Day on)
+        : SmallForm(parent, session, dayForm("Log of the day")), m_session(session) {
+        setObjectName(QStringLiteral("day_log"));
+        say(dayForm("As on the sheet, in its order. What is left empty is not known."));
+        m_day = line(word("on"), "day", dayForm("today, yesterday, 8 aug"));
+        m_day->setText(fromUtf8(isoText(on)));
+        m_who = line(word("who"), "who", dayForm("Ann, Ben"));
+        m_hands = line(word("hands"), "hands", QStringLiteral("2"));
+        m_begun = line(word("begun"), "begun", QStringLiteral("9:15"));
+        m_cleaned = said("room_cleaned");
+        m_washed = said("hands_washed");
+        m_dry = said("machine_dry");
+        m_knife = said("knife_checked");
+        m_machine = said("machine_washed");
+        m_ended = line(word("ended"), "ended", QStringLiteral("14:40"));
+        m_note = line(word("note"), "note", {});
+        connect(m_day, &QLineEdit::editingFinished, this, [this] { showKnown(); });
+        beginIn(m_who);
+        onAccept([this] { return keep(); });
+        showKnown();
+    }
+
+  private:
+    SaidField said(const char* key) {
+        SaidField field{choice(word(key), key)};
+        field.box->addItems({dayForm("not said"), dayForm("yes"), dayForm("no")});
+        return field;
+    }
+    std::optional<Day> day() const {
+        return dayInWords(m_day->text().trimmed().toStdString(), m_session.clock().today());
+    }
+
+    /// What is known of the day asked for; of what was typed for another day nothing is lost.
+    void showKnown() {
+        const auto on = day();
+        if (!on || on == m_shown) return;
+        m_shown = on;
+        RoomDay log;
+        m_session.reading([&] {
+            if (auto known = m_session.read().first<RoomDay>({is("on_day", *on)}))
+                log = *std::move(known);
+        });
+        const auto text = [](QLineEdit* edit, const QString& known) {
+            if (!edit->isModified()) edit->setText(known);
+        };
+        text(m_who, fromUtf8(log.who));
+        text(m_hands, log.hands ? QString::number(log.hands->value()) : QString());
+        text(m_begun, log.begun ? clockText(*log.begun) : QString());
+        text(m_ended, log.ended ? clockText(*log.ended) : QString());
+        text(m_note, fromUtf8(log.note));
+        for (const auto& [field, known] : {std::pair{m_cleaned, log.roomCleaned},
+                                           {m_washed, log.handsWashed},
+                                           {m_dry, log.machineDry},
+                                           {m_knife, log.knifeChecked},
+                                           {m_machine, log.machineWashed}})
+            if (known || !field.said()) field.show(known);
+    }
+
+    bool refuse(QLineEdit* edit, const QString& why) {
+        edit->setFocus();
+        edit->selectAll();
+        m_session.tell(why, true);
+        return false;
+    }
+    /// A time left empty is none; one nobody can read is told.
+    bool readClock(QLineEdit* edit, Day on, std::optional<Instant>& moment) {
+        const QString text = edit->text().trimmed();
+        if (text.isEmpty()) return true;
+        moment = typedClock(text, on);
+        return moment || refuse(edit, dayForm("%1 is no time of day: type it as 9:15. Nothing was "
+                                              "kept yet.")
+                                          .arg(text));
+    }
+
+    bool keep() {
+        LogRoomDay log;
+        const auto on = day();
+        if (!on)
+            return refuse(m_day, dayForm("%1 is no day: type it as 2027-08-08, or yesterday. "
+                                         "Nothing was kept yet.")
+                                     .arg(m_day->text()));
+        log.on = *on;
+        log.who = m_who->text().trimmed().toStdString();
+        if (const QString hands = m_hands->text().trimmed(); !hands.isEmpty()) {
+            bool number = false;
+            const int many = hands.toInt(&number);
+            if (!number)
+                return refuse(m_hands, dayForm("%1 is no number of hands: type 2. Nothing was kept "
+                                               "yet.")
+                                           .arg(hands));
+            log.hands = Count(many);
+        }
+        if (!readClock(m_begun, *on, log.begun) || !readClock(m_ended, *on, log.ended))
+            return false;
+        log.roomCleaned = m_cleaned.said();
+        log.handsWashed = m_washed.said();
+        log.machineDry = m_dry.said();
+        log.knifeChecked = m_knife.said();
+        log.machineWashed = m_machine.said();
+        log.note = m_note->text().trimmed().toStdString();
+        return m_session.run(log).has_value();
+    }
+
+    Session& m_session;
+    std::optional<Day> m_shown;
+    QLineEdit* m_day;
+    QLineEdit* m_who;
+    QLineEdit* m_hands;
+    QLineEdit* m_begun;
+    SaidField m_cleaned, m_washed, m_dry, m_knife, m_machine;
+    QLineEdit* m_ended;
+    QLineEdit* m_note;
+};
+
+}  // namespace
+
+bool askForDayLog(QWidget* parent, Session& session, Day on) {
+    // One form at a time.
+    if (!session.hasSeason() || QApplication::activeModalWidget()) return false;
+    DayLogForm form(parent, session, on);
+    return form.exec() == QDialog::Accepted;
+}
+
+void addDayLogKey(QWidget* place, Session& session) {
+    auto* key = new QShortcut(QKeySequence(Qt::CTRL | Qt::Key_L), place);
+    key->setObjectName(QStringLiteral("day_log_key"));
+    key->setContext(Qt::WidgetWithChildrenShortcut);
+    QObject::connect(key, &QShortcut::activated, place, [place, &session] {
+        if (askForDayLog(place, session, session.clock().today()))
+            session.tell(dayForm("The log of the day is kept."));
+    });
+}
+
+}  // namespace combwright
