@@ -95,6 +95,13 @@ int Clearers::due() const {
     }));
 }
 
+std::vector<Id<Hive>> clearedHives(const Read& file, Day on) {
+    std::vector<Id<Hive>> hives;
+    for (const ClearerBoard& board : file.all<ClearerBoard>())
+        if (isIn(board, on)) hives.push_back(board.hive);
+    return hives;
+}
+
 std::optional<std::int64_t> clearerBoardsOwned(const Read& file, Day on) {
     std::optional<std::int64_t> owned;
     Day counted{};

@@ -61,6 +61,8 @@ struct Clearers {
 
 /// Boards counted in the shed, and those that were in hives on the day of the count.
 std::optional<std::int64_t> clearerBoardsOwned(const Read& file, Day on);
+/// Hives with a board under their supers on that day.
+std::vector<Id<Hive>> clearedHives(const Read& file, Day on);
 
 Clearers clearers(const Read& file, Day on);
 

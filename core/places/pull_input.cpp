@@ -304,6 +304,10 @@ PullInput pullInput(const Read& file, Day on, const PullAsked& asked) {
     input.jarLossShare = rate("jar_loss_share", 0.02);
     input.pegsTaken = pegsTaken(file, on);
     input.boardsOwned = clearerBoardsOwned(file, on);
+    for (const Id<Hive> cleared : clearedHives(file, on))
+        for (PullYardRow& yard : input.yards)
+            for (PullHiveRow& row : yard.hives)
+                if (row.hive.id == cleared) row.boardIn = true;
     return input;
 }
 

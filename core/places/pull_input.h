@@ -74,6 +74,7 @@ struct PullHiveRow {
     double shortG = 0;
     int taken = 0;
     bool lookFirst = false;
+    bool boardIn = false;  ///< a clearer board is under its supers
 };
 
 struct PullYardRow {

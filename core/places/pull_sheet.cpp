@@ -173,7 +173,7 @@ void giveOutBoards(PullSheet& sheet) {
     std::vector<const PullHiveRow*> hives;
     for (const PullYardRow& yard : sheet.yards)
         for (const PullHiveRow& hive : yard.hives)
-            if (hive.taken > 0) hives.push_back(&hive);
+            if (hive.taken > 0 && !hive.boardIn) hives.push_back(&hive);
     std::size_t boards = sheet.boardsIn ? hives.size() : 0;
     if (const auto& owned = sheet.asked.limits.clearerBoards; owned)
         boards =

@@ -167,11 +167,11 @@ void addPlanned(const Read& file, const std::optional<Extraction>& run, Day on, 
 
 /// Boxes of a run: waiting, or wet once their frames are spun or they were weighed so.
 void addRun(const Read& file, const Extraction& run, Day on, RoomBoxes& room) {
-    const auto spun = framesSpun(file, run.id);
+    const auto went = framesOfBoxes(file, run.id);
     for (const ExtractionBox& entry : file.where<ExtractionBox>({is("extraction", run.id)})) {
         RoomBox row = boxOfRun(file, entry, run, on);
-        if (const auto found = spun.find(entry.id.number); found != spun.end())
-            row.spun = found->second;
+        if (const auto found = went.find(entry.id.number); found != went.end())
+            row.went = found->second;
         const auto gross = row.gross ? row.gross->middle() : std::nullopt;
         const auto most = room.heaviest ? room.heaviest->gross->middle() : std::nullopt;
         if (gross && (!most || *gross > *most)) room.heaviest = row;

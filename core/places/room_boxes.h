@@ -10,6 +10,7 @@
 #include "core/model/honey/extraction.h"
 #include "core/model/honey/pull.h"
 #include "core/places/explained.h"
+#include "core/storage/queries/runs.h"
 #include "core/storage/rows.h"
 
 namespace combwright {
@@ -40,7 +41,7 @@ struct RoomBox {
     std::string hive;                    ///< empty where nobody knows
     std::optional<Known<Mass>> gross, wet;
     std::optional<std::int64_t> frames;
-    std::int64_t spun = 0;
+    FramesOfBox went;               ///< which of them were spun or lie set aside
     std::optional<BoxLook> look;    ///< the last before the day
     std::optional<Day> off;         ///< since when it waits: the day it came off its hive
     std::optional<Day> extractBy;   ///< until when; none: no limit, or not off yet
@@ -53,7 +54,7 @@ struct RoomBox {
     /// It still waits, and its last day was before `today`.
     bool late(Day today) const { return left() != 0 && extractBy && *extractBy < today; }
     std::optional<std::int64_t> left() const {
-        return frames ? std::optional(*frames - spun) : std::nullopt;
+        return frames ? std::optional(went.left(*frames)) : std::nullopt;
     }
 };
 

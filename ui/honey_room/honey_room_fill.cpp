@@ -288,6 +288,10 @@ void HoneyRoomPlace::fillBalance() {
         beside = tr("%1 %2 a frame").arg(massRateFigure(*m_balance->gotPerFrameG), massUnit());
     }
     m_balanceView->show(m_shown, beside);
+    // Only of a run one has chosen: while the next is spun there is no time for it.
+    m_learned->show(toDraw && m_balance->run.closed
+                        ? reckonedAndGotOfRun(file, *m_balance, session().clock().today())
+                        : ReckonedAndGot{});
 }
 
 }  // namespace combwright

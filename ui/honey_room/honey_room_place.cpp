@@ -69,12 +69,14 @@ HoneyRoomPlace::HoneyRoomPlace(Session& session, QWidget* parent) : Place(sessio
     connect(m_bell, &QCheckBox::toggled, m_spin, &SpinDesk::setBellOn);
     m_load->addToLegend(m_bell);
     m_balanceView = new RunView(session, this);
+    m_learned = new LearnedLine(session, this);
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(24, 4, 24, 6);
     whole->setSpacing(6);
     whole->addWidget(m_scroll, 1);
     whole->addWidget(m_strip);
     whole->addWidget(m_balanceView);
+    whole->addWidget(m_learned);
     setTabOrder(m_entry->line(), m_waiting);
     addDayLogKey(this, session);
     connectAll();
@@ -355,7 +357,7 @@ void HoneyRoomPlace::targetBox(std::optional<bool> wet, bool byHand) {
                       before.box->mark == box->mark;
     const bool full = box && box->gross && box->gross->value;
     // Its wet weight is asked of a box that was spun, or that somebody chose.
-    const bool spunOut = box && (box->spun > 0 || (box->wet && box->wet->value));
+    const bool spunOut = box && (box->went.spun > 0 || (box->wet && box->wet->value));
     // Where pegs are in use a bare number is a peg, and only a box chosen by hand is weighed so.
     const bool byPeg = session().hasSeason() && pegsInUse(session().read());
     const bool meant = !byPeg || wet || byHand;
@@ -525,6 +527,7 @@ std::vector<Explained> HoneyRoomPlace::explained() const {
         add(explainLoad(file, m_load->sheet(), m_load->view().load(), today));
     if (!atBalance && m_shown) add(explainRun(file, *m_shown));
     if (m_run) add(explainBuckets(file, *m_run, today));
+    add(explainWaiting(roomBoxes(file, m_run, today), today));
     return figures;
 }
 

@@ -15,6 +15,7 @@
 #include "core/places/run_balance.h"
 #include "ui/honey_room/bucket_view.h"
 #include "ui/honey_room/key_button.h"
+#include "ui/honey_room/learned_line.h"
 #include "ui/honey_room/load_panel.h"
 #include "ui/honey_room/room_entry.h"
 #include "ui/honey_room/run_view.h"
@@ -146,6 +147,7 @@ class HoneyRoomPlace : public Place {
     QLabel* m_pile = nullptr;
     QPushButton* m_settle = nullptr;
     RunView* m_balanceView = nullptr;
+    LearnedLine* m_learned = nullptr;
 
     std::optional<Id<Extraction>> m_run;
     bool m_open = false;

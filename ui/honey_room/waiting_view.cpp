@@ -27,8 +27,8 @@ bool hasMass(const std::optional<Known<Mass>>& mass) { return mass && mass->valu
 
 QString chalkOf(const RoomBox& box) {
     if (box.plannedFor) return WaitingView::tr("still on %1").arg(fromUtf8(box.hive));
-    if (box.spun > 0 && box.frames)
-        return WaitingView::tr("%1 spun, %2 left").arg(box.spun).arg(*box.left());
+    if (box.went.spun > 0 && box.frames)
+        return WaitingView::tr("%1 spun, %2 left").arg(box.went.spun).arg(*box.left());
     if (box.look && box.look->cappedFrames && box.look->cappedFrames->value && box.frames)
         return WaitingView::tr("%1 of %2 capped")
             .arg(box.look->cappedFrames->value->value(), 0, 'g', 3)

@@ -34,7 +34,7 @@ TableBlock boardsInTable(const Clearers& boards) {
             clearPageCell(boardInText(each), each.state != ClearerIn::State::Clearing),
             clearPageCell(each.boxes > 0 ? boxesCounted(each.boxes) : clearPageSay("none left")),
             Cell{}};
-        row.cells.back().look = Cell::Look::Pencil;
+        row.cells.back().look = Cell::Look::Blank;
         table.rows.push_back(std::move(row));
     }
     return table;
@@ -57,7 +57,7 @@ TableBlock boardsNeededTable(const Clearers& boards) {
         TableRow row;
         row.cells = {clearPageCell(fromUtf8(each.yard)), clearPageCell(fromUtf8(each.mark), true),
                      clearPageCell(boxesCounted(each.boxes)), clearPageCell(round), Cell{}};
-        row.cells.back().look = Cell::Look::Pencil;
+        row.cells.back().look = Cell::Look::Blank;
         table.rows.push_back(std::move(row));
     }
     return table;

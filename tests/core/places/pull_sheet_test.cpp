@@ -298,6 +298,16 @@ TEST_F(PullPlanned, TheBoundSpeaksOfTheSameHoneyAsTheSum) {
     EXPECT_NEAR(now.boundG, now.honey.grams, 0.01) << "what was forced is in both";
 }
 
+TEST_F(PullPlanned, AHiveWithItsBoardInIsNotBrushed) {
+    limits.minCapped = Share::percent(72);
+    done(R"({"do":"put-clearer","on":"2027-07-28","hive":"H1"})");
+    forDay = test::day(test::pullDay);
+    EXPECT_EQ(sheet().brush, (std::vector<std::string>{"C1"}))
+        << "no evening is left for its board";
+    forDay = test::day("2027-08-06");
+    EXPECT_EQ(sheet().boardsFor, (std::vector<std::string>{"C1"}));
+}
+
 TEST_F(PullPlanned, BoardsGoInTwoDaysBeforeWhereMostComesOff) {
     limits.minCapped = Share::percent(72);
     PullSheet now = sheet();

@@ -70,7 +70,7 @@ TEST_F(RoomOfTheDay, SpunFramesLeaveTheBoxAndTheLoads) {
     ASSERT_EQ(loads().loads.size(), 1U);
     EXPECT_EQ(loads().loads[0].number, 2);
     ASSERT_EQ(room().waiting.size(), 1U);
-    EXPECT_EQ(room().waiting[0].spun, 3);
+    EXPECT_EQ(room().waiting[0].went.spun, 3);
     EXPECT_EQ(room().waiting[0].left(), 6);
     ASSERT_EQ(room().wet.size(), 1U);
     EXPECT_EQ(room().wet[0].mark, "C2a");
