@@ -137,6 +137,28 @@ TEST_F(RoomSheets, TheSignSaysUntilWhenWhichAndWhatNotToDo) {
     EXPECT_EQ(drawn->stacks[0][3].peg, QStringLiteral("12"));
 }
 
+TEST_F(RoomSheets, NothingIsPaintedOnABoxWithoutAMark) {
+    done(
+        R"({"do":"add-hive","on":"2027-05-01","yard":"Creek","mark":"C9","boxes":"deep, x, medium 9","origin":"overwintered"}
+{"do":"clip-peg","on":"2027-08-06","peg":15,"box":{"hive":"C9","place":2}})");
+    const Page page = waitingSignPage(file(), today());
+    const auto& drawn = std::get<StacksDrawn>(cardsOf(page).front().drawing);
+    EXPECT_EQ(drawn.stacks[0][0].mark, QString());
+    EXPECT_EQ(drawn.stacks[0][0].peg, QStringLiteral("15"));
+}
+
+TEST_F(RoomSheets, ManyBoxesAreDrawnInSeveralStacks) {
+    int peg = 30;
+    for (const char* box : {"H1a", "H1b", "H2a", "H3a", "H3b", "H5a"}) pulled(peg++, box);
+    done(
+        R"({"do":"add-hive","on":"2027-05-01","yard":"Hill","mark":"H9","boxes":"deep, x, medium A 9, medium B 9, medium C 9","origin":"overwintered"})");
+    for (const char* box : {"A", "B", "C"}) pulled(peg++, box);
+    const Page page = waitingSignPage(file(), today());
+    const auto& drawn = std::get<StacksDrawn>(cardsOf(page).front().drawing);
+    ASSERT_EQ(drawn.stacks.size(), 2U);
+    EXPECT_EQ(drawn.stacks[0].size() + drawn.stacks[1].size(), 9U) << "none is left out";
+}
+
 TEST_F(RoomSheets, WithoutBoxesTheSignIsToBeFilledIn) {
     const Page page = waitingSignPage(file(), today());
     ASSERT_EQ(cardsOf(page).size(), 1U);
