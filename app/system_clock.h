@@ -1,6 +1,7 @@
 // The real clock; the only place that asks the machine what day it is.
 #pragma once
 
+#include <chrono>
 #include <ctime>
 
 #include "core/support/clock.h"
@@ -19,6 +20,11 @@ class SystemClock : public Clock {
     }
     Instant now() const override {
         return std::chrono::floor<std::chrono::seconds>(std::chrono::system_clock::now());
+    }
+    std::int64_t steadyMs() const override {
+        return std::chrono::duration_cast<std::chrono::milliseconds>(
+                   std::chrono::steady_clock::now().time_since_epoch())
+            .count();
     }
 };
 

@@ -21,6 +21,7 @@ class DayClock : public Clock {
     DayClock(const Clock& real, std::optional<Day> day) : m_real(real), m_day(day) {}
     Day today() const override { return m_day.value_or(m_real.today()); }
     Instant now() const override { return m_real.now(); }
+    std::int64_t steadyMs() const override { return m_real.steadyMs(); }
 
   private:
     const Clock& m_real;

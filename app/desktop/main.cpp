@@ -23,6 +23,7 @@ class ChosenClock : public Clock {
     explicit ChosenClock(std::optional<Day> day) : m_day(day) {}
     Day today() const override { return m_day.value_or(m_system.today()); }
     Instant now() const override { return m_system.now(); }
+    std::int64_t steadyMs() const override { return m_system.steadyMs(); }
 
   private:
     SystemClock m_system;

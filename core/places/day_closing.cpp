@@ -35,9 +35,9 @@ ClosingOutlook notYet(std::optional<std::size_t> lacking, const QString& text) {
 ClosingOutlook closingOutlook(const DayTyped& day) {
     if (day.onPile > 0)
         return notYet({}, day.onPile == 1
-                              ? closingWord("One frame lies set aside: say below what became of "
-                                            "it, then the run can be closed.")
-                              : closingWord("%1 frames lie set aside: say below what became of "
+                              ? closingWord("One frame lies set aside: say what became of it, "
+                                            "then the run can be closed.")
+                              : closingWord("%1 frames lie set aside: say what became of "
                                             "them, then the run can be closed.")
                                     .arg(day.onPile));
     const auto count =
@@ -128,7 +128,7 @@ bool alikeBuckets(const BucketToFill& one, const BucketToFill& other) {
 }
 
 QString readingText(const Known<Mass>& net) {
-    return net.value ? massText(static_cast<double>(net.value->grams()), net.how)
+    return net.value ? massKnown(static_cast<double>(net.value->grams()), net.how)
                      : closingWord("not known");
 }
 
@@ -167,7 +167,8 @@ QString filledText(const std::vector<BucketToFill>& buckets) {
         i = end;
     }
     const QString all = parts.join(QStringLiteral(", "));
-    return buckets.size() < 2 ? all : closingWord("%1: %2 together").arg(all, massText(grams, how));
+    return buckets.size() < 2 ? all
+                              : closingWord("%1: %2 together").arg(all, massKnown(grams, how));
 }
 
 std::optional<Known<Mass>> cappingsTyped(const Read& file, const QString& text, Day on) {

@@ -27,6 +27,7 @@ class StandingClock : public Clock {
   public:
     Day today() const override { return *parseDay("2028-05-01"); }
     Instant now() const override { return Instant(today()) + std::chrono::hours(14); }
+    std::int64_t steadyMs() const override { return 0; }
 };
 
 /// A file of one table, its one insertion prepared: the least a commit can be.

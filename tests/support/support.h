@@ -17,11 +17,21 @@ class FakeClock : public Clock {
   public:
     explicit FakeClock(std::string_view today = "2027-06-09") : m_today(*parseDay(today)) {}
     Day today() const override { return m_today; }
-    Instant now() const override { return Instant(m_today) + std::chrono::hours(14); }
+    Instant now() const override { return Instant(m_today) + std::chrono::hours(14) + m_later; }
+    std::int64_t steadyMs() const override { return m_steadyMs; }
     void set(std::string_view today) { m_today = *parseDay(today); }
+    /// Time goes by, on both hands.
+    void pass(std::chrono::seconds seconds) {
+        m_later += seconds;
+        m_steadyMs += std::chrono::milliseconds(seconds).count();
+    }
+    /// The hour is put right or jumps, while no time goes by.
+    void jump(std::chrono::seconds seconds) { m_later += seconds; }
 
   private:
     Day m_today;
+    std::chrono::seconds m_later{0};
+    std::int64_t m_steadyMs = 0;
 };
 
 inline Day day(std::string_view text) { return *parseDay(text); }

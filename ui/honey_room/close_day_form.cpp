@@ -140,6 +140,9 @@ void CloseDayForm::buildBuckets(QVBoxLayout* inside) {
     m_cappings->setPlaceholderText(tr("11.0, or half for half a tub"));
     auto* cappingsLabel = new QLabel(tr("Wet &cappings, %1").arg(massUnit()), m_inside);
     cappingsLabel->setBuddy(m_cappings);
+    for (QLabel* label : {lineLabel, cappingsLabel})
+        label->setMinimumWidth(
+            std::max(lineLabel->sizeHint().width(), cappingsLabel->sizeHint().width()));
     rest->addWidget(cappingsLabel, 0, 0);
     rest->addWidget(m_cappings, 0, 1);
     inside->addLayout(rest);

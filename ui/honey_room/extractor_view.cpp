@@ -17,7 +17,8 @@ bool sameFrames(const SheetLoad& a, const SheetLoad& b) {
            std::equal(a.places.begin(), a.places.end(), b.places.begin(), b.places.end(),
                       [](const auto& x, const auto& y) {
                           return x.has_value() == y.has_value() &&
-                                 (!x || (x->entry == y->entry && x->emptied == y->emptied));
+                                 (!x || (x->entry == y->entry && x->emptied == y->emptied &&
+                                         x->heft == y->heft));
                       });
 }
 
@@ -26,12 +27,17 @@ void reckonAnew(SheetLoad& load, const SheetLoad& from) {
     for (auto& place : load.places) {
         if (!place || place->emptied) continue;
         for (const auto& fresh : from.places)
-            if (fresh && fresh->entry == place->entry) place = fresh;
+            if (fresh && fresh->entry == place->entry && fresh->heft == place->heft) place = fresh;
     }
     weighOffsets(load);
 }
 
 }  // namespace
+
+QChar heftLetter(FrameHeft heft) {
+    const auto words = Choices<FrameHeft>::words;
+    return QLatin1Char(words[static_cast<std::size_t>(heft)].front());
+}
 
 LoadView::LoadView(Session& session, QWidget* parent) : QWidget(parent), m_session(session) {
     setFocusPolicy(Qt::StrongFocus);
@@ -86,7 +92,8 @@ bool LoadView::outOfPlace(std::size_t slot) const {
     const auto& frame = m_load.places[slot];
     const auto& planned = m_planned.places[slot];
     if (frame.has_value() != planned.has_value()) return true;
-    return frame && (frame->entry != planned->entry || frame->emptied != planned->emptied);
+    return frame && (frame->entry != planned->entry || frame->emptied != planned->emptied ||
+                     frame->heft != planned->heft);
 }
 
 ExtractorView LoadView::view() const {
@@ -94,6 +101,7 @@ ExtractorView LoadView::view() const {
     extractor.numbered = true;
     extractor.ringGrams = m_ringG;
     extractor.ringRan = m_ringRan;
+    extractor.marker = m_marker;
     if (!m_hasLoad) return extractor;
     for (std::size_t i = 0; i < m_load.places.size(); ++i) {
         SlotView slot;
@@ -103,6 +111,7 @@ ExtractorView LoadView::view() const {
             slot.startGrams = frame->startG;
             slot.endGrams = frame->endG;
             slot.label = frame->emptied ? tr("empty") : fromUtf8(frame->box);
+            if (frame->heft) slot.letter = heftLetter(*frame->heft);
             extractor.fullGrams = std::max(extractor.fullGrams, frame->startG);
         }
         slot.ringed = outOfPlace(i);
@@ -207,6 +216,11 @@ void LoadView::keyPressEvent(QKeyEvent* event) {
             break;
         case Qt::Key_R:
             return putBack();
+        case Qt::Key_Asterisk: {
+            const auto& frame = m_load.places[static_cast<std::size_t>(m_selected - 1)];
+            if (frame && !frame->emptied) Q_EMIT setAsideAsked(frame->entry);
+            return;
+        }
         case Qt::Key_L:
             return leaveOutAsked();
         case Qt::Key_A:

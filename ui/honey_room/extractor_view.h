@@ -11,6 +11,9 @@
 
 namespace combwright {
 
+/// 'h', 'm' or 'l'.
+QChar heftLetter(FrameHeft heft);
+
 class LoadView : public QWidget {
     Q_OBJECT
 
@@ -23,6 +26,12 @@ class LoadView : public QWidget {
     void take(const SheetLoad& advised);
     void putBack();
     void clear();
+    /// Where the turning mark of the drum is, degrees; none while it stands.
+    void setMarker(std::optional<double> degrees) {
+        if (m_marker == degrees) return;
+        m_marker = degrees;
+        update();
+    }
     /// The load as it stands now, after frames changed places.
     const SheetLoad& load() const { return m_load; }
     const SheetLoad& planned() const { return m_planned; }
@@ -36,6 +45,7 @@ class LoadView : public QWidget {
     void leaveOutAsked();
     void addEmptyAsked();
     void otherLoadAsked(int step);
+    void setAsideAsked(combwright::Id<combwright::ExtractionBox> box);  ///< of the slot chosen
 
   protected:
     void paintEvent(QPaintEvent*) override;
@@ -62,6 +72,7 @@ class LoadView : public QWidget {
     bool m_ringRan = false;
     bool m_hasLoad = false;
     int m_selected = 1;
+    std::optional<double> m_marker;
     std::optional<int> m_held;  ///< the slot whose frame is in the hand
 };
 

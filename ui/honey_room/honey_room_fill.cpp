@@ -3,6 +3,9 @@
 #include <algorithm>
 
 #include "core/places/explain_honey_room.h"
+#include "core/places/gate_minder.h"
+#include "core/places/pages/room_day_words.h"
+#include "core/places/room_day.h"
 #include "core/storage/queries/names.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
@@ -75,34 +78,106 @@ void HoneyRoomPlace::readAnew() {
         if (auto loads =
                 loadSheet(session().read(), runs, session().clock().today(), m_load->rules()))
             sheet = *std::move(loads);
+    layFelt(sheet, true);
     m_load->show(sheet, m_open && openRuns(session().read()).size() > 1);
     fillWaiting();
     fillCaution();
     fillBuckets();
     fillBalance();
-    const bool load = m_load->view().hasLoad();
-    for (QPushButton* button : {m_spun, m_walked, m_stopped}) button->setVisible(load);
-    m_closeDay->setText(m_open ? tr("Close the day") : tr("Enter a day"));
-    m_closeDay->setAccessibleName(m_closeDay->text());
+    fillGate();
+    fillDay();
+    fillStrip();
+    fillPile();
     arrange();
     Q_EMIT headChanged();
 }
 
+void HoneyRoomPlace::fillStrip() {
+    const auto clipped = std::find_if(m_waiting->boxes().begin(), m_waiting->boxes().end(),
+                                      [](const RoomBox& box) { return box.peg.has_value(); });
+    const auto peg = clipped == m_waiting->boxes().end() ? 14 : *clipped->peg;
+    m_pegKeys->setKeys(tr("%1 ↵ %2 ↵").arg(peg).arg(massFigure(21400, How::Weighed)),
+                       tr("box on peg %1").arg(peg));
+    m_bucketKeys->setKeys(tr("/3 ↵ %1 ↵ 17.2 ↵").arg(massFigure(13000, How::Weighed)),
+                          tr("bucket 3, water"));
+    const bool load = m_spin->load() || m_load->view().hasLoad();
+    m_spun->setKeys(QStringLiteral("+"), tr("load spun"));
+    m_walked->setKeys(QStringLiteral("−"), tr("it walked"));
+    m_aside->setKeys(QStringLiteral("*"), tr("one frame set aside"));
+    for (QPushButton* button : {m_spun, m_walked}) button->setVisible(load);
+    m_aside->setVisible(m_open);
+    m_bell->setVisible(load);
+    m_closeDay->setKeys({}, m_open ? tr("Close the day") : tr("Enter a day"));
+}
+
+void HoneyRoomPlace::fillPile() {
+    const auto rows = pile();
+    m_pile->setVisible(!rows.empty());
+    m_settle->setVisible(!rows.empty() && m_open);
+    if (rows.empty()) return;
+    QStringList parts;
+    for (const SetAside& row : rows) parts << pileText(row).toHtmlEscaped();
+    m_pile->setText(QStringLiteral("<b style=\"color:%1\">%2</b> %3")
+                        .arg(look().tone(Tone::Warn).name(), tr("Set aside"),
+                             parts.join(QStringLiteral("; "))));
+}
+
+void HoneyRoomPlace::fillGate() {
+    m_gatePart->hide();
+    if (!m_run || !m_open) return;
+    const GateMinder gate =
+        gateMinder(session().read(), *m_run, m_load->sheet(), session().clock().today());
+    const QStringList lines = gateLines(gate);
+    if (lines.isEmpty()) return;
+    const bool warns = gate.beforeNext || gate.bucketNearlyFull || gate.strainerBehind ||
+                       !gate.emptyOf.empty() || !gate.emptyFor.empty();
+    QStringList shown;
+    for (const QString& line : lines) shown << line.toHtmlEscaped();
+    // What is to be done now stands first and bold.
+    if (warns)
+        shown.front() = QStringLiteral("<b style=\"color:%1\">%2</b>")
+                            .arg(look().tone(Tone::Warn).name(), shown.front());
+    m_gate->setText(shown.join(QStringLiteral("<br>")));
+    QPalette bar = m_gateBar->palette();
+    bar.setColor(QPalette::Window, look().tone(warns ? Tone::Warn : Tone::Line));
+    m_gateBar->setPalette(bar);
+    m_gateBar->setFixedWidth(look().space(4));
+    m_gatePart->show();
+}
+
+void HoneyRoomPlace::fillDay() {
+    m_day->hide();
+    if (!m_run || !m_open) return;
+    RoomNow now;
+    now.now = session().clock().now();
+    if (m_spin->turns()) {
+        const SpinShown turning = m_spin->look();
+        if (turning.sinceKnown) now.turningMin = static_cast<double>(turning.elapsedS) / 60.0;
+    }
+    const auto day = roomDay(session().read(), session().clock().today(), now);
+    if (!day) return;
+    const QStringList lines = roomDayLines(*day);
+    if (lines.isEmpty()) return;
+    m_day->setText(muted(lines.join(QLatin1Char(' ')).toHtmlEscaped()));
+    m_day->show();
+}
+
 void HoneyRoomPlace::fillCaution() {
-    m_cautionLine->setVisible(m_cautionSeen != session().clock().today());
-    QStringList parts{tr("lid shut while it turns"),
-                      tr("hot knife and pot off when you leave the "
-                         "room"),
-                      tr("wet floor: mind your step")};
+    m_cautionLine->setVisible(!cautionsSeen());
     const RoomBoxes room = roomBoxes(session().read(), m_run, session().clock().today());
     const auto most = room.heaviest ? room.heaviest->gross->middle() : std::nullopt;
-    if (most && *most > liftLimitG)
-        parts << QStringLiteral("<b style=\"color:%1\">%2</b> %3")
-                     .arg(look().tone(Tone::Warn).name(),
-                          tr("over %1: two people").arg(liftLimitText()),
-                          muted(tr("(%1 weighs %2)")
-                                    .arg(fromUtf8(room.heaviest->mark).toHtmlEscaped(),
-                                         massText(*most, How::Weighed))));
+    QStringList parts{tr("knife away from fingers, off when laid down"),
+                      tr("lid shut, hair and sleeves back, hands out until it stands"),
+                      tr("sockets dry, floor not slippery"), tr("children behind the table")};
+    const QString lift = tr("over %1: two people or frame by frame").arg(liftLimitText());
+    const QString alone = tr("over %1 never alone").arg(liftLimitText());
+    const QString heaviest = most ? muted(tr("(heaviest: %1, %2)")
+                                              .arg(fromUtf8(room.heaviest->mark).toHtmlEscaped(),
+                                                   massText(*most, How::Weighed)))
+                                  : QString();
+    parts << (most && *most > liftLimitG ? QStringLiteral("<b style=\"color:%1\">%2</b> %3")
+                                               .arg(look().tone(Tone::Warn).name(), lift, heaviest)
+                                         : alone + QLatin1Char(' ') + heaviest);
     parts << tr("no honey for infants under 12 months");
     m_caution->setText(QStringLiteral("<b>%1</b> &nbsp; ").arg(tr("Once a day")) +
                        parts.join(QStringLiteral(" · ")));

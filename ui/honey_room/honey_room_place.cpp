@@ -13,10 +13,12 @@
 #include "core/actions/honey_room/runs.h"
 #include "core/places/explain_honey_room.h"
 #include "core/places/pages/honey_room_pages.h"
+#include "core/places/peg_meant.h"
 #include "core/storage/queries/names.h"
 #include "core/storage/queries/yards.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
+#include "ui/common/flow_row.h"
 #include "ui/honey_room/close_day_form.h"
 #include "ui/honey_room/day_log_form.h"
 #include "ui/honey_room/room_sheets.h"
@@ -60,6 +62,12 @@ HoneyRoomPlace::HoneyRoomPlace(Session& session, QWidget* parent) : Place(sessio
     m_right = buildBuckets();
     m_scroll->setWidget(m_room);
     m_strip = buildStrip();
+    m_spin = new SpinDesk(session, this);
+    m_bell = new QCheckBox(tr("clock sounds"), m_load);
+    m_bell->setObjectName(QStringLiteral("clock_sounds"));
+    m_bell->setChecked(m_spin->bellOn());
+    connect(m_bell, &QCheckBox::toggled, m_spin, &SpinDesk::setBellOn);
+    m_load->addToLegend(m_bell);
     m_balanceView = new RunView(session, this);
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(24, 4, 24, 6);
@@ -71,6 +79,7 @@ HoneyRoomPlace::HoneyRoomPlace(Session& session, QWidget* parent) : Place(sessio
     addDayLogKey(this, session);
     connectAll();
     sizes();
+    if (session.hasSeason()) restoreSpin();
 }
 
 QWidget* HoneyRoomPlace::buildCaution() {
@@ -86,8 +95,7 @@ QWidget* HoneyRoomPlace::buildCaution() {
     seen->setAccessibleName(tr("Cautions seen: close this line for today"));
     seen->setProperty("small", true);
     connect(seen, &QPushButton::clicked, this, [this] {
-        m_cautionSeen = session().clock().today();
-        fillCaution();
+        seeCautions();
         m_entry->setFocus();
     });
     across->addWidget(m_caution, 1);
@@ -125,6 +133,15 @@ QWidget* HoneyRoomPlace::buildWaiting() {
     column->addWidget(m_waiting);
     column->addWidget(m_table, 1);
     column->addWidget(m_waitingFoot);
+    m_pile = new QLabel(part);
+    m_pile->setObjectName(QStringLiteral("pile"));
+    m_pile->setWordWrap(true);
+    m_pile->setTextFormat(Qt::RichText);
+    column->addWidget(m_pile);
+    m_settle = new QPushButton(tr("Empty the pile"), part);
+    m_settle->setObjectName(QStringLiteral("settle"));
+    m_settle->setProperty("small", true);
+    column->addWidget(m_settle, 0, Qt::AlignLeft);
     column->addStretch(0);
     return part;
 }
@@ -145,38 +162,59 @@ QWidget* HoneyRoomPlace::buildBuckets() {
     column->addWidget(m_bucketTitle);
     column->addWidget(m_buckets);
     column->addWidget(m_bucketFoot);
+    m_gatePart = new QWidget(part);
+    auto* beside = new QHBoxLayout(m_gatePart);
+    beside->setContentsMargins(0, 4, 0, 4);
+    beside->setSpacing(8);
+    m_gateBar = new QWidget(m_gatePart);
+    m_gateBar->setAutoFillBackground(true);
+    m_gate = new QLabel(m_gatePart);
+    m_gate->setObjectName(QStringLiteral("gate"));
+    m_gate->setWordWrap(true);
+    m_gate->setTextFormat(Qt::RichText);
+    beside->addWidget(m_gateBar);
+    beside->addWidget(m_gate, 1);
+    column->addWidget(m_gatePart);
+    m_day = new QLabel(part);
+    m_day->setObjectName(QStringLiteral("room_day"));
+    m_day->setWordWrap(true);
+    m_day->setTextFormat(Qt::RichText);
+    column->addWidget(m_day);
     column->addStretch(1);
     return part;
 }
 
 QWidget* HoneyRoomPlace::buildStrip() {
     auto* strip = new QWidget(this);
-    m_stripGrid = new QGridLayout(strip);
-    m_stripGrid->setContentsMargins(0, 0, 0, 0);
-    m_stripGrid->setSpacing(8);
+    auto* column = new QVBoxLayout(strip);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(6);
     m_entry = new RoomEntry(session(), strip);
     m_stripButtons = new QWidget(strip);
-    auto* across = new QHBoxLayout(m_stripButtons);
-    across->setContentsMargins(0, 0, 0, 0);
-    across->setSpacing(8);
-    const auto button = [&](const QString& text, const char* name, const QString& spoken,
-                            auto deed) {
-        auto* made = new QPushButton(text, m_stripButtons);
+    auto* across = new FlowRow(m_stripButtons, 8);
+    const auto button = [&](const char* name, auto deed) {
+        auto* made = new KeyButton(session(), {}, {}, m_stripButtons);
         made->setObjectName(QLatin1String(name));
-        made->setAccessibleName(spoken);
         connect(made, &QPushButton::clicked, this, deed);
         across->addWidget(made);
         return made;
     };
-    m_spun = button(tr("Spun"), "spun_smooth", tr("Load spun, it ran smooth"),
-                    [this] { spun(Ran::Smooth); });
-    m_walked = button(tr("It walked"), "spun_walked", tr("Load spun, the machine walked"),
-                      [this] { spun(Ran::Walked); });
-    m_stopped = button(tr("Stopped"), "spun_stopped", tr("Load stopped, its frames wait again"),
-                       [this] { spun(Ran::Stopped); });
-    m_closeDay =
-        button(tr("Close the day"), "close_the_day", tr("Close the day"), [this] { closeDay(); });
-    across->addStretch(1);
+    const auto press = [this](char key) {
+        m_entry->pad().press(QLatin1Char(key));
+        m_entry->setFocus();
+    };
+    m_pegKeys = button("peg_keys", [this] { m_entry->setFocus(); });
+    m_bucketKeys = button("bucket_keys", [this] {
+        m_entry->pad().forget();
+        m_entry->line()->setText(QStringLiteral("/"));
+        m_entry->setFocus();
+    });
+    m_spun = button("spun_smooth", [press] { press('+'); });
+    m_walked = button("spun_walked", [press] { press('-'); });
+    m_aside = button("set_aside", [press] { press('*'); });
+    m_closeDay = button("close_the_day", [this] { closeDay(); });
+    column->addWidget(m_entry);
+    column->addWidget(m_stripButtons);
     return strip;
 }
 
@@ -235,18 +273,23 @@ void HoneyRoomPlace::connectAll() {
         session().tell(tr("Which hive was %1 of? Type its mark.").arg(target.lostName));
     });
     connect(m_load, &LoadPanel::rulesChanged, this, [this] { reload(); });
+    connectPad();
     connect(m_entry, &RoomEntry::ranAsked, this, &HoneyRoomPlace::spun);
     connect(m_entry, &RoomEntry::closeAsked, this, &HoneyRoomPlace::closeDay);
     connect(&session(), &Session::seasonChanged, this, [this] {
         m_run.reset();
-        m_cautionSeen.reset();
+        m_lastSpun.reset();
+        restoreSpin();
     });
     connect(&session(), &Session::changed, this, [this] {
+        m_clockIsLast = false;
         if (isVisible()) reload();
     });
     connect(&session(), &Session::lookChanged, this, [this] {
         sizes();
         arrange();
+        // Words carry their colours with them.
+        if (isVisible() && session().hasSeason()) reload();
     });
 }
 
@@ -254,14 +297,12 @@ void HoneyRoomPlace::sizes() {
     const QFont body = look().font(TextSize::Body);
     for (QLabel* label : {m_waitingTitle, m_bucketTitle})
         label->setFont(look().font(TextSize::Head, true));
-    for (QLabel* label : {m_extractBy, m_waitingFoot, m_bucketFoot, m_caution, m_empty})
+    for (QLabel* label :
+         {m_extractBy, m_waitingFoot, m_bucketFoot, m_caution, m_empty, m_gate, m_pile})
         label->setFont(body);
+    m_day->setFont(look().font(TextSize::Note));
     m_table->setFont(body);
     m_table->verticalHeader()->setDefaultSectionSize(look().space(28));
-    for (QPushButton* button : {m_spun, m_walked, m_stopped, m_closeDay}) {
-        button->setFont(look().font(TextSize::Head));
-        button->setMinimumHeight(look().target(true));
-    }
     m_grid->setHorizontalSpacing(look().space(20));
     m_grid->setVerticalSpacing(look().space(12));
 }
@@ -278,7 +319,7 @@ void HoneyRoomPlace::arrange() {
         m_grid->addWidget(m_left, 0, 0);
         m_grid->addWidget(m_load, 0, 1);
         m_grid->addWidget(m_right, 0, 2);
-        m_grid->setColumnStretch(0, 10);
+        m_grid->setColumnStretch(0, 11);
         m_grid->setColumnStretch(1, 22);
         m_grid->setColumnStretch(2, 14);
         m_grid->setRowStretch(0, 1);
@@ -294,14 +335,14 @@ void HoneyRoomPlace::arrange() {
         m_grid->addWidget(m_right, 2, 0);
         m_grid->setColumnStretch(0, 1);
     }
-    // Where line and buttons do not fit side by side the buttons stand below.
-    m_stripGrid->removeWidget(m_entry);
-    m_stripGrid->removeWidget(m_stripButtons);
-    const int both = m_stripButtons->sizeHint().width() + look().space(420);
-    const bool below = both > wide;
-    m_stripGrid->addWidget(m_entry, 0, 0);
-    m_stripGrid->addWidget(m_stripButtons, below ? 1 : 0, below ? 0 : 1);
-    m_stripGrid->setColumnStretch(0, 1);
+    // The examples go first where the buttons do not stand in one row.
+    int row = 0;
+    for (const KeyButton* key : {m_spun, m_walked, m_aside, m_closeDay})
+        if (!key->isHidden()) row += key->sizeHint().width() + 8;
+    for (KeyButton* example : {m_pegKeys, m_bucketKeys}) {
+        row += example->sizeHint().width() + 8;
+        example->setVisible(row <= wide && (example == m_pegKeys || m_open));
+    }
     m_balanceView->setFolded(height() < look().space(roomForBalance) ||
                              wide < look().space(threeColumns));
 }
@@ -315,7 +356,10 @@ void HoneyRoomPlace::targetBox(std::optional<bool> wet, bool byHand) {
     const bool full = box && box->gross && box->gross->value;
     // Its wet weight is asked of a box that was spun, or that somebody chose.
     const bool spunOut = box && (box->spun > 0 || (box->wet && box->wet->value));
-    if (box && m_open && (wet || !full || spunOut || byHand || same)) {
+    // Where pegs are in use a bare number is a peg, and only a box chosen by hand is weighed so.
+    const bool byPeg = session().hasSeason() && pegsInUse(session().read());
+    const bool meant = !byPeg || wet || byHand;
+    if (box && m_open && meant && (wet || !full || spunOut || byHand || same)) {
         target.what = wet.value_or(full) ? EntryTarget::What::BoxWet : EntryTarget::What::BoxFull;
         target.box = *box;
     }
@@ -366,55 +410,13 @@ void HoneyRoomPlace::takeOut() {
     if (session().run(deed)) session().tell(tr("%1 is no longer in this run.").arg(mark));
 }
 
-void HoneyRoomPlace::spun(Ran ran) {
-    if (!m_run || !m_load->view().hasLoad())
-        return session().tell(tr("No load waits in the extractor; nothing was written down."),
-                              true);
-    const SheetLoad load = m_load->view().load();
-    const QString name = m_load->loadName();
-    // Where lots share a load each run keeps its part.
-    std::map<std::string, std::map<std::string, int>> frames;
-    for (const auto& place : load.places) {
-        if (!place || place->emptied) continue;
-        const bool plain = place->box.find(',') == std::string::npos;
-        ++frames[place->lot][plain ? place->box : "#" + std::to_string(place->entry.number)];
-    }
-    const bool kept = session().together([&](Season& season) -> Result<void> {
-        for (const auto& [lot, boxes] : frames) {
-            SpinFrames spin;
-            spin.on = session().clock().today();
-            const auto run =
-                findNamed(season.read(), Extraction::table, NameQuery{.name = lot, .on = spin.on});
-            if (!run) return run.error();
-            spin.run = Id<Extraction>{*run};
-            QStringList parts;
-            for (const auto& [box, many] : boxes)
-                parts << QStringLiteral("%1 %2").arg(fromUtf8(box)).arg(many);
-            spin.boxes = parts.join(QStringLiteral(", ")).toStdString();
-            spin.ran = ran;
-            spin.startOffset = Mass::roundedGrams(load.offset.startG);
-            spin.endOffset = Mass::roundedGrams(load.offset.endG);
-            spin.doubt = Mass::roundedGrams(load.doubtG);
-            if (const auto done = perform(season, spin); !done) return done.error();
-        }
-        return {};
-    });
-    if (!kept) return;
-    switch (ran) {
-        case Ran::Smooth:
-            return session().tell(tr("%1 spun, it ran smooth.").arg(name));
-        case Ran::Walked:
-            return session().tell(tr("%1 spun; it walked. Look at feet, frames and speed before "
-                                     "the next.")
-                                      .arg(name));
-        case Ran::Stopped:
-            return session().tell(tr("%1 stopped; its frames wait to be spun again.").arg(name));
-    }
-}
-
 void HoneyRoomPlace::closeDay() {
     // One form at a time: its own Ctrl+Enter must not open another.
     if (!session().hasSeason() || QApplication::activeModalWidget()) return;
+    if (m_spin->turns())
+        return session().tell(
+            tr("Load %1 turns: the day is closed when it stands.").arg(m_spin->load()->number),
+            true);
     CloseDayForm form(session(), m_open ? m_run : std::nullopt, this);
     form.exec();
     if (form.keptRun()) m_run = form.keptRun();
@@ -431,6 +433,7 @@ PlaceHead HoneyRoomPlace::head() const {
         head.action = tr("Enter a day");
         return head;
     }
+    if (m_spin->load()) return headOfSpin(head);
     head.under = run->closed ? tr("closed on %1").arg(dayText(*run->closed))
                              : tr("since %1").arg(dayText(run->on));
     if (m_balance && m_balance->buckets > Mass()) {
@@ -442,10 +445,12 @@ PlaceHead HoneyRoomPlace::head() const {
             head.bigNote += tr(",\n%1 missing")
                                 .arg(massText(*m_balance->unaccountedG, m_balance->missingHow()));
     }
-    if (m_load->view().hasLoad())
+    if (m_load->view().hasLoad()) {
         head.action = tr("%1 spun").arg(m_load->loadName());
-    else
+        head.actionKey = QStringLiteral("+");
+    } else {
         head.action = m_open ? tr("Close the day") : tr("Enter a day");
+    }
     return head;
 }
 
@@ -457,9 +462,10 @@ void HoneyRoomPlace::act() {
 }
 
 std::vector<KeyHint> HoneyRoomPlace::hints() const {
-    return {{QStringLiteral("↑ ↓"), tr("box")},
-            {QStringLiteral("Space"), tr("frame up, down")},
-            {QStringLiteral("Ctrl+Space"), tr("load spun")},
+    return {{QStringLiteral("↵"), tr("spin clock")},
+            {QStringLiteral("/ ↵"), tr("gate is open")},
+            {QStringLiteral("//"), tr("frames by feel")},
+            {QStringLiteral("."), tr("take back")},
             {QStringLiteral("Ctrl+↵"), tr("close the day")},
             {QStringLiteral("Ctrl+L"), tr("log of the day")}};
 }
@@ -524,23 +530,30 @@ std::vector<Explained> HoneyRoomPlace::explained() const {
 
 QString HoneyRoomPlace::help() const {
     return tr(
-        "A run is honey handled together: one lot. Up and Down choose a box; the number you type "
-        "is "
-        "what it weighs, full first and wet when it is spun out. A number typed again replaces the "
-        "old one, which stays in the history. Whole lines say it themselves: M07 21.4 · M07 wet "
-        "5.2 "
-        "· M07 ? · tag lost 19.5 · tag lost frames 9 · tag lost hive H2 · B3 13.0 17.2 (honey, "
-        "water) · B3 half · B3 60 % · B3 lid · cappings 11 · scrapings 0.4 · open 27-3 Creek "
-        "· spun, walked or stopped for the load in the extractor. ~21 is by eye.\n\n"
+        "A run is honey handled together: one lot. All of the day goes by the number pad. A peg's "
+        "number and Enter choose its box, the next number is what it weighs, full first and wet "
+        "when it is spun out: 14 ↵ 21.4 ↵. Enter alone leaves a weight unknown. 0 ↵ is a box "
+        "without a peg. The first box of a yard opens its lot by itself. /3 ↵ 13.0 ↵ 17.2 ↵ is "
+        "bucket 3, honey and water; /0 ↵ the cappings tub, /00 ↵ scrapings, / ↵ the gate is open. "
+        "Enter on the empty line starts the spin clock and quiets it. + the load was spun and ran "
+        "smooth, − it walked, − again it was stopped. * sets one frame aside; a digit says why, "
+        "once the load stands. // and then 3 heavy, 2 middling, 1 light, or h m l: the frames of "
+        "the load as they felt. A point or Backspace on the empty line takes the last entry back; "
+        "while a number is asked a point and Enter do. 00 ↵ closes the cautions for the day, "
+        "000 ↵ shows the next open run. When nothing is left to spin + asks what became of frames "
+        "set aside, then whether the day is closed; + again closes it.\n\n"
+        "By letters: M07 21.4 · M07 wet 5.2 · M07 ? · tag lost 19.5 · tag lost frames 9 · tag lost "
+        "hive H2 · B3 13.0 17.2 · B3 half · B3 60 % · B3 lid · cappings 11 · scrapings 0.4 · open "
+        "27-3 Creek · spun, walked or stopped. ~21 is by eye. Up and Down choose a box; without "
+        "pegs a bare number is what it weighs.\n\n"
         "Among the boxes: W wet, F full, T a table, Delete takes a box out of the run. In the "
         "extractor, seen from above: arrows go round the slots, Space takes a frame up and puts it "
         "down in another slot, R puts all back as planned, Page Up and Page Down show other loads; "
         "where a load does not balance L leaves a frame out, A adds an empty one. Nothing of this "
         "is kept until the load is spun: Ctrl+Space. In the balance Up and Down choose a line, "
-        "Enter on the "
-        "one "
-        "without a tag names its hive.\n\n"
-        "Ctrl+Enter closes the day: one form with all weights. What nobody weighed may stay empty; "
+        "Enter on the one without a tag names its hive.\n\n"
+        "Ctrl+L opens the log of the day. Ctrl+Enter closes the day: one form with all weights. "
+        "What nobody weighed may stay empty; "
         "one box can be found by difference, with nothing weighed all is by eye.\n\n"
         "Start slow, lid shut, hands away from the drum. The allowed offset is advice from a "
         "balance grade, not a safety certificate: the machine's own manual decides. No honey for "

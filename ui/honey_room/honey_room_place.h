@@ -2,19 +2,23 @@
 // is: boxes waiting, the extractor, buckets; below, the line one types and the run's balance.
 #pragma once
 
+#include <QCheckBox>
 #include <QComboBox>
 #include <QGridLayout>
 #include <QLabel>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QTableWidget>
+#include <QTimer>
 
 #include "core/model/honey/extraction.h"
 #include "core/places/run_balance.h"
 #include "ui/honey_room/bucket_view.h"
+#include "ui/honey_room/key_button.h"
 #include "ui/honey_room/load_panel.h"
 #include "ui/honey_room/room_entry.h"
 #include "ui/honey_room/run_view.h"
+#include "ui/honey_room/spin_desk.h"
 #include "ui/honey_room/waiting_view.h"
 #include "ui/shell/place.h"
 
@@ -42,6 +46,8 @@ class HoneyRoomPlace : public Place {
     BucketBoard& buckets() { return *m_buckets; }
     RunView& balance() { return *m_balanceView; }
     QTableWidget& table() { return *m_table; }
+    RoomEntry& entry() { return *m_entry; }
+    SpinDesk& spinDesk() { return *m_spin; }
     /// The form that enters a day or closes it.
     void closeDay();
 
@@ -60,6 +66,13 @@ class HoneyRoomPlace : public Place {
     void sizes();
     void arrange();
     void fillRuns();
+    void fillStrip();
+    void fillPile();
+    void fillGate();
+    void fillDay();
+    void feel(const QString& letters, bool done);
+    void layFelt(LoadSheet& sheet, bool proven);
+    void keepLetters(const QString& letters);
     void fillCaution();
     void fillWaiting();
     void fillBuckets();
@@ -69,7 +82,29 @@ class HoneyRoomPlace : public Place {
     void afterWeighing(const EntryTarget& done);
     void showTable(bool shown);
     void takeOut();
+    void connectPad();
+    void connectSpin();
+    std::optional<HeldLoad> loadShown() const;
+    QString turningWords(const SpinShown& shown) const;
+    void startOrQuiet();
+    void takeBackOnce();
+    void plus();
     void spun(Ran ran);
+    bool keepLoad(const SpinDesk::Taken& taken, Ran ran);
+    void stoppedAfterAll();
+    void openGate();
+    void setAside(std::optional<Id<ExtractionBox>> box = std::nullopt);
+    void askOfPile();
+    void closeByPad();
+    void showNextRun();
+    void seeCautions();
+    bool cautionsSeen() const;
+    PlaceHead headOfSpin(PlaceHead head) const;
+    void runMeant(Id<Extraction> run);
+    void showSpin();
+    void restoreSpin();
+    QString pileText(const SetAside& aside) const;
+    std::vector<SetAside> pile() const;
     std::vector<Id<Extraction>> runsForLoads() const;
     std::vector<LoadSheet> loadsToPrint() const;
     bool isOpen() const { return m_open; }
@@ -94,20 +129,33 @@ class HoneyRoomPlace : public Place {
     BucketBoard* m_buckets = nullptr;
     QLabel* m_bucketFoot = nullptr;
     QWidget* m_strip = nullptr;
-    QGridLayout* m_stripGrid = nullptr;
     QWidget* m_stripButtons = nullptr;
-    QPushButton* m_spun = nullptr;
-    QPushButton* m_walked = nullptr;
-    QPushButton* m_stopped = nullptr;
-    QPushButton* m_closeDay = nullptr;
+    KeyButton* m_pegKeys = nullptr;
+    KeyButton* m_bucketKeys = nullptr;
+    KeyButton* m_spun = nullptr;
+    KeyButton* m_walked = nullptr;
+    KeyButton* m_aside = nullptr;
+    KeyButton* m_closeDay = nullptr;
     RoomEntry* m_entry = nullptr;
+    SpinDesk* m_spin = nullptr;
+    QCheckBox* m_bell = nullptr;
+    QWidget* m_gatePart = nullptr;
+    QWidget* m_gateBar = nullptr;
+    QLabel* m_gate = nullptr;
+    QLabel* m_day = nullptr;
+    QLabel* m_pile = nullptr;
+    QPushButton* m_settle = nullptr;
     RunView* m_balanceView = nullptr;
 
     std::optional<Id<Extraction>> m_run;
     bool m_open = false;
     std::optional<RunBalance> m_balance;  ///< of the run chosen
     std::optional<RunBalance> m_shown;    ///< the one drawn at the foot
-    std::optional<Day> m_cautionSeen;
+    std::optional<SpinDesk::Taken> m_lastSpun;
+    QString m_letters;           ///< how the frames of the load to be filled felt
+    QString m_turningLetters;    ///< of the load that turns
+    QTimer m_proof;              ///< the full search, once nobody types
+    bool m_clockIsLast = false;  ///< nothing was entered since the clock was started
 };
 
 }  // namespace combwright

@@ -13,7 +13,6 @@ namespace {
 bool isOffered(const GotLine& line) { return line.learned && !line.taken; }
 
 QString learnedPart(const GotLine& line) {
-    if (line.what == GotWhat::Fill) return gotSentence(line);
     return QStringLiteral("%1: %2 → %3 %4 %5")
         .arg(gotName(line), gotFigure(line, line.reckoned), gotFigure(line, line.got),
              gotUnit(line), QString(QLatin1Char(letter(line.how))));

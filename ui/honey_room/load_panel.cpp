@@ -72,7 +72,7 @@ LoadPanel::LoadPanel(Session& session, QWidget* parent)
     head->addWidget(m_after);
     column->addLayout(head);
     column->addWidget(m_view, 1);
-    auto* legend = new QGridLayout(m_legend);
+    auto* legend = m_legendGrid = new QGridLayout(m_legend);
     legend->setContentsMargins(0, 0, 0, 0);
     legend->setHorizontalSpacing(6);
     legend->setVerticalSpacing(0);
@@ -89,6 +89,11 @@ LoadPanel::LoadPanel(Session& session, QWidget* parent)
     m_end = line(ExtractorSign::End, "load_end", 0, 2);
     m_ring = line(ExtractorSign::Ring, "load_ring", 1, 0);
     m_doubt = line(ExtractorSign::DoubtStart, "load_doubt", 1, 2);
+    m_hefts = new QLabel(m_legend);
+    m_hefts->setObjectName(QStringLiteral("hefts"));
+    m_hefts->setWordWrap(true);
+    m_hefts->setTextFormat(Qt::RichText);
+    legend->addWidget(m_hefts, 2, 0, 1, 2);
     legend->setColumnStretch(1, 5);
     legend->setColumnStretch(3, 4);
     column->addWidget(m_legend);
@@ -131,7 +136,7 @@ LoadPanel::LoadPanel(Session& session, QWidget* parent)
     connect(m_mixKinds, &QCheckBox::toggled, this, &LoadPanel::rulesChanged);
     const auto sizes = [this] {
         m_title->setFont(m_session.look().font(TextSize::Head, true));
-        for (QLabel* label : {m_start, m_end, m_ring, m_doubt, m_advice, m_about})
+        for (QLabel* label : {m_start, m_end, m_ring, m_doubt, m_hefts, m_advice, m_about})
             label->setFont(m_session.look().font(TextSize::Body));
         m_view->setMinimumSize(m_session.look().space(300), m_session.look().space(264));
         for (QPushButton* button : {m_before, m_after, m_leave, m_add, m_asPlanned})
@@ -150,8 +155,27 @@ QString LoadPanel::loadName() const {
     return m_view->hasLoad() ? tr("Load %1").arg(m_view->load().number) : QString();
 }
 
+void LoadPanel::freeze(std::optional<std::int64_t> number) {
+    if (number && m_view->hasLoad() && m_view->load().number == *number) {
+        m_frozen = m_view->load();
+        m_frozenFelt = m_felt;
+    } else if (!number) {
+        m_frozen.reset();
+    }
+    if (number) m_index = 0;
+}
+
+void LoadPanel::loadKept(std::int64_t number) {
+    if (m_frozen && m_frozen->number == number) m_frozen.reset();
+    m_index = 0;
+}
+
 void LoadPanel::show(const LoadSheet& sheet, bool severalRuns) {
     m_sheet = sheet;
+    // What turns is drawn as it turns.
+    if (m_frozen)
+        for (SheetLoad& load : m_sheet.loads)
+            if (load.number == m_frozen->number) load = *m_frozen;
     m_mixLots->setVisible(severalRuns);
     m_mixKinds->setVisible(sheet.severalKinds);
     fill();
@@ -223,7 +247,28 @@ void LoadPanel::describe() {
     m_ring->setText(QStringLiteral("<span style=\"color:%1\">%2</span>")
                         .arg(m_session.look().tone(Tone::Good).name(), ring));
     m_doubt->setText(tr("the doubt, 9 in 10"));
+    m_hefts->setText(heftWords());
     advise();
+}
+
+QString LoadPanel::heftWords() const {
+    const QString muted = m_session.look().tone(Tone::Muted).name();
+    const auto gray = [&](const QString& text) {
+        return QStringLiteral("<span style=\"color:%1\">%2</span>").arg(muted, text);
+    };
+    const auto& felt = m_frozen ? m_frozenFelt : m_felt;
+    if (!felt || m_index > 0) return gray(tr("// and 3 2 1 or h m l: frames as they felt"));
+    const auto& classes = felt->classes;
+    const auto one = [&](const char* letter, const QString& name, double honeyG) {
+        return QStringLiteral("%1 %2 %3")
+            .arg(bold(QLatin1String(letter)), name, massFigure(honeyG + felt->endG, How::Weighed));
+    };
+    return QStringList{one("h", tr("heavy"), classes.heavy.meanG),
+                       one("m", tr("middling"), classes.middling.meanG),
+                       one("l", tr("light"), classes.light.meanG) + QLatin1Char(' ') + massUnit()}
+               .join(QStringLiteral(" &nbsp;")) +
+           QStringLiteral("<sup>a</sup> ") +
+           gray(felt->boxes > 0 ? tr("from %1 boxes").arg(felt->boxes) : tr("assumed"));
 }
 
 void LoadPanel::advise() {

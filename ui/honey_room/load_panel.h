@@ -3,6 +3,7 @@
 #pragma once
 
 #include <QCheckBox>
+#include <QGridLayout>
 #include <QLabel>
 #include <QPushButton>
 #include <QWidget>
@@ -21,8 +22,18 @@ class LoadPanel : public QWidget {
     /// @param severalRuns  more than one run is open, so that their lots could share a load
     void show(const LoadSheet& sheet, bool severalRuns);
     LoadView& view() { return *m_view; }
+    /// Something of the room's beside the legend.
+    void addToLegend(QWidget* widget) { m_legendGrid->addWidget(widget, 2, 2, 1, 2); }
+    /// How the frames of the load shown felt, and what the letters stand for; none where they were
+    /// not felt.
+    void setFelt(const std::optional<FeltLoad>& felt) { m_felt = felt; }
     const LoadSheet& sheet() const { return m_sheet; }
     LoadRules rules() const;
+    /// That load turns: it is shown as it was laid out, whatever is planned anew meanwhile, until
+    /// none does.
+    void freeze(std::optional<std::int64_t> number);
+    /// It was written down how that load ran.
+    void loadKept(std::int64_t number);
     /// "Load 2", of the load shown; empty without one.
     QString loadName() const;
 
@@ -32,13 +43,19 @@ class LoadPanel : public QWidget {
   private:
     void fill();
     void describe();
+    QString heftWords() const;
     void advise();
     void goTo(int step);
 
     Session& m_session;
     LoadSheet m_sheet;
     std::size_t m_index = 0;
+    std::optional<SheetLoad> m_frozen;
     std::optional<LoadAdvice> m_leaveOut, m_addEmpty;
+    std::optional<FeltLoad> m_felt;
+    std::optional<FeltLoad> m_frozenFelt;
+    QGridLayout* m_legendGrid = nullptr;
+    QLabel* m_hefts = nullptr;
     QLabel* m_title;
     QLabel* m_about;
     LoadView* m_view;

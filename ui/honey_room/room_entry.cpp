@@ -6,6 +6,7 @@
 
 #include "core/actions/honey_room/runs.h"
 #include "core/places/bucket_sheet.h"
+#include "core/places/peg_meant.h"
 #include "core/storage/queries/names.h"
 #include "core/storage/queries/runs.h"
 #include "core/storage/queries/yards.h"
@@ -42,7 +43,11 @@ bool hasDigit(const QString& text) {
 }  // namespace
 
 RoomEntry::RoomEntry(Session& session, QWidget* parent)
-    : QWidget(parent), m_session(session), m_for(new QLabel(this)), m_line(new QLineEdit(this)) {
+    : QWidget(parent),
+      m_session(session),
+      m_for(new QLabel(this)),
+      m_line(new QLineEdit(this)),
+      m_back(new ReadBack(session, this)) {
     auto* across = new QHBoxLayout(this);
     across->setContentsMargins(0, 0, 0, 0);
     across->setSpacing(8);
@@ -50,18 +55,36 @@ RoomEntry::RoomEntry(Session& session, QWidget* parent)
     m_for->setBuddy(m_line);
     m_line->setObjectName(QStringLiteral("entry"));
     m_line->installEventFilter(this);
+    // The pad's keys come first: its filter is the newer one.
+    m_pad = new PadDesk(session, m_line, this);
     across->addWidget(m_for);
-    across->addWidget(m_line, 1);
+    across->addWidget(m_line, 5);
+    across->addWidget(m_back, 6);
     setFocusProxy(m_line);
+    connect(m_pad, &PadDesk::askChanged, this, [this] {
+        m_begun = false;
+        describe();
+    });
+    connect(&session, &Session::told, this, [this](const QString& text, bool bad) {
+        if (isVisible()) m_back->say(text, bad);
+    });
+    connect(&session, &Session::seasonChanged, this, [this] { m_back->say({}, false); });
     connect(m_line, &QLineEdit::returnPressed, this, [this] {
         if (m_line->text().trimmed().isEmpty()) return;
-        if (enter(m_line->text())) m_line->clear();
+        const bool done = m_pad->trail().during(QStringLiteral("line"), [this] {
+            const bool kept = enter(m_line->text());
+            m_pad->trail().call(m_session.lastTold());
+            return kept;
+        });
+        if (!done) return;
+        m_line->clear();
+        m_begun = false;
     });
     const auto sizes = [this] {
-        m_line->setFont(m_session.look().font(TextSize::Head));
-        m_for->setFont(m_session.look().font(TextSize::Head, true));
+        m_line->setFont(m_session.look().font(TextSize::Title));
         m_line->setMinimumHeight(m_session.look().target(true));
         m_line->setMinimumWidth(m_session.look().space(150));
+        describe();
     };
     connect(&session, &Session::lookChanged, this, sizes);
     sizes();
@@ -75,9 +98,11 @@ void RoomEntry::setTarget(const EntryTarget& target) {
 
 void RoomEntry::describe() {
     const QString unit = massUnit();
-    QString what;
+    // What the pad asks comes before what was chosen.
+    QString what = askedText(m_pad->ask());
     QString example;
-    switch (m_target.what) {
+    m_back->hint(answersText(m_pad->ask()));
+    switch (what.isEmpty() ? m_target.what : EntryTarget::What::Nothing) {
         case EntryTarget::What::BoxFull:
             what = tr("%1 full, %2").arg(fromUtf8(m_target.box->mark), unit);
             break;
@@ -95,7 +120,13 @@ void RoomEntry::describe() {
         case EntryTarget::What::Nothing:
             break;
     }
-    if (example.isEmpty()) example = m_run && m_open ? weighExample() : openExample();
+    const bool asked = m_pad->ask().what != PadAsk::What::Nothing;
+    if (example.isEmpty() && !asked) example = m_run && m_open ? weighExample() : openExample();
+    const bool longer = what.size() > 28;
+    m_for->setWordWrap(longer);
+    m_for->setMinimumWidth(longer ? m_session.look().space(240) : 0);
+    m_for->setFont(m_session.look().font(longer ? TextSize::Body : TextSize::Title, true));
+    m_for->setMaximumWidth(m_session.look().space(longer ? 300 : 360));
     m_for->setText(what);
     m_for->setVisible(!what.isEmpty());
     m_line->setPlaceholderText(example);
@@ -113,6 +144,7 @@ QString RoomEntry::openExample() const {
 }
 
 QString RoomEntry::weighExample() const {
+    if (pegsInUse(m_session.read())) return tr("14 ↵ %1 ↵").arg(massFigure(21400, How::Weighed));
     QString mark = m_target.box ? fromUtf8(m_target.box->mark) : QString();
     const auto first = m_session.read().first<ExtractionBox>({is("extraction", *m_run)});
     if (first) mark = fromUtf8(calledInRun(m_session.read(), *first));
@@ -122,7 +154,16 @@ QString RoomEntry::weighExample() const {
                      .arg(mark);
 }
 
+bool RoomEntry::bareIsMass() const {
+    if (m_begun) return true;
+    const bool chosen = m_target.what != EntryTarget::What::Nothing &&
+                        m_target.what != EntryTarget::What::HiveOfBox;
+    return chosen && !pegsInUse(m_session.read());
+}
+
 void RoomEntry::begin(const QString& text) {
+    m_pad->forget();
+    m_begun = m_target.what != EntryTarget::What::Nothing;
     m_line->setFocus(Qt::OtherFocusReason);
     if (text.isEmpty()) return m_line->selectAll();
     m_line->setText(text);
@@ -131,7 +172,8 @@ void RoomEntry::begin(const QString& text) {
 bool RoomEntry::eventFilter(QObject* watched, QEvent* event) {
     if (watched == m_line && event->type() == QEvent::KeyPress) {
         auto* key = static_cast<QKeyEvent*>(event);
-        if (key->key() == Qt::Key_Up || key->key() == Qt::Key_Down) {
+        const bool onPad = key->modifiers() & Qt::KeypadModifier;
+        if (!onPad && (key->key() == Qt::Key_Up || key->key() == Qt::Key_Down)) {
             Q_EMIT stepAsked(key->key() == Qt::Key_Up ? -1 : +1);
             return true;
         }

@@ -11,6 +11,8 @@
 #include "core/model/honey/extraction.h"
 #include "core/places/room_boxes.h"
 #include "core/words/room_line.h"
+#include "ui/honey_room/pad_desk.h"
+#include "ui/honey_room/read_back.h"
 #include "ui/shell/session.h"
 
 namespace combwright {
@@ -38,6 +40,10 @@ class RoomEntry : public QWidget {
     void setTarget(const EntryTarget& target);
     const EntryTarget& target() const { return m_target; }
     QLineEdit* line() const { return m_line; }
+    PadDesk& pad() const { return *m_pad; }
+    const ReadBack& readBack() const { return *m_back; }
+    /// A bare number is for what was chosen: it was begun there, or there are no pegs.
+    bool bareIsMass() const;
     /// Puts the beginning of a number into the line and the cursor behind it.
     void begin(const QString& text);
     /// Does what a line says. False where it was refused; the line then stays as it is.
@@ -73,6 +79,9 @@ class RoomEntry : public QWidget {
     Session& m_session;
     QLabel* m_for;
     QLineEdit* m_line;
+    ReadBack* m_back;
+    PadDesk* m_pad = nullptr;
+    bool m_begun = false;  ///< what is typed was begun at a box or bucket
     std::optional<Id<Extraction>> m_run;
     bool m_open = false;
     EntryTarget m_target;

@@ -56,6 +56,7 @@ BoxView roomBoxFront(const RoomBox& box) {
     view.words = {chalkOf(box)};
     view.filled = shareIn(box);
     view.faded = box.plannedFor.has_value();
+    if (box.peg) view.peg = QString::number(*box.peg);
     return view;
 }
 
@@ -69,6 +70,9 @@ QString spoken(const RoomBox& box) {
     parts << chalkOf(box);
     if (box.plannedFor)
         parts << WaitingView::tr("planned for %1").arg(shortDayText(*box.plannedFor));
+    if (box.peg) parts << WaitingView::tr("on peg %1").arg(*box.peg);
+    if (box.off && !hasMass(box.wet))
+        parts << WaitingView::tr("off since %1").arg(shortDayText(*box.off));
     if (box.extractBy && !hasMass(box.wet))
         parts << WaitingView::tr("extract by %1").arg(shortDayText(*box.extractBy));
     parts.removeAll(QString());
@@ -140,7 +144,8 @@ void WaitingView::chooseNextLacking(bool wet) {
 
 double WaitingView::rowHeight(double scale, const RoomBox& box) const {
     const Look& look = m_session.look();
-    const double words = lineStep(look.font(TextSize::Head)) + lineStep(look.font(TextSize::Body));
+    const double words = lineStep(look.font(TextSize::Head)) + lineStep(look.font(TextSize::Body)) +
+                         (box.extractBy ? lineStep(look.font(TextSize::Note)) : 0.0);
     return std::max(look.px(scale * box.heightMm), words) + look.px(6);
 }
 
@@ -172,12 +177,12 @@ WaitingView::Laid WaitingView::layOut(double room) const {
 }
 
 QSize WaitingView::sizeHint() const {
-    return {m_session.look().space(232),
+    return {m_session.look().space(256),
             std::max(static_cast<int>(layOut(1e9).height), m_session.look().space(60))};
 }
 
 QSize WaitingView::minimumSizeHint() const {
-    return {m_session.look().space(200),
+    return {m_session.look().space(228),
             std::max(static_cast<int>(layOut(0).height), m_session.look().space(60))};
 }
 
@@ -199,7 +204,9 @@ void WaitingView::paintRow(QPainter& painter, const QRectF& row, const RoomBox& 
     } else {
         paintBoxFront(painter, front, roomBoxFront(box), look);
     }
-    const double x = front.right() + look.px(14);
+    const bool pegs = std::any_of(m_boxes.begin(), m_boxes.end(),
+                                  [](const RoomBox& each) { return each.peg.has_value(); });
+    const double x = front.right() + look.px(pegs ? 36 : 14);
     const double head = lineStep(look.font(TextSize::Head));
     double y = row.top() + look.px(1) + head * 0.8;
     FigureStyle style;
@@ -217,7 +224,19 @@ void WaitingView::paintRow(QPainter& painter, const QRectF& row, const RoomBox& 
     TextLine line{{hive, false, Tone::Muted}};
     if (box.plannedFor)
         line.push_back({tr("  for %1").arg(dayAndMonth(*box.plannedFor)), false, Tone::Muted});
-    paintLine(painter, {x, y}, line, TextSize::Body, look);
+    if (!box.off) {
+        paintLine(painter, {x, y}, line, TextSize::Body, look);
+        return;
+    }
+    line.push_back({tr("  since %1").arg(dayAndMonth(*box.off)), false, Tone::Muted});
+    paintLine(painter, {x, y}, line, TextSize::Note, look);
+    if (!box.extractBy) return;
+    y += lineStep(look.font(TextSize::Note));
+    const bool late = box.late(m_session.clock().today());
+    paintLine(painter, {x, y},
+              {{(late ? tr("late: by %1") : tr("by %1")).arg(dayAndMonth(*box.extractBy)), true,
+                late ? Tone::Bad : Tone::Ink}},
+              TextSize::Note, look);
 }
 
 void WaitingView::paintWet(QPainter& painter, const QRectF& row, const RoomBox& box) const {

@@ -15,8 +15,10 @@ namespace combwright {
 
 struct PlaceHead {
     QString title;
-    QString under;    ///< where, what day, in which state
-    FigureText big;   ///< the one big number
+    QString under;                     ///< where, what day, in which state
+    FigureText big;                    ///< the one big number
+    TextSize bigSize = TextSize::Big;  ///< a clock is read across a room
+    Tone bigTone = Tone::Ink;
     QString bigNote;  ///< what it is, two short lines at most
     QString action;   ///< the one thing to do next
     QString actionKey;

@@ -8,12 +8,16 @@
 namespace combwright {
 namespace {
 
-FigureStyle bigStyle() {
+FigureStyle bigStyle(const PlaceHead& head) {
     FigureStyle style;
-    style.size = TextSize::Big;
+    style.size = head.bigSize;
+    style.tone = head.bigTone;
     style.bold = true;
     return style;
 }
+
+/// A clock that runs: larger, and not read out every second.
+bool isClock(const PlaceHead& head) { return head.bigSize == TextSize::Clock; }
 
 }  // namespace
 
@@ -42,7 +46,8 @@ void PlaceHeadBar::show(const PlaceHead& head, QWidget* controls) {
     m_action->setAccessibleName(head.action);
     setAccessibleName(head.title);
     setAccessibleDescription(
-        QStringLiteral("%1. %2 %3").arg(head.under, spoken(head.big), head.bigNote));
+        QStringLiteral("%1. %2 %3")
+            .arg(head.under, isClock(head) ? QString() : spoken(head.big), head.bigNote));
     layOut();
     update();
 }
@@ -68,7 +73,7 @@ int PlaceHeadBar::noteWidth() const {
 int PlaceHeadBar::numberWidth() const {
     if (m_head.big.figure.isEmpty()) return 0;
     const Look& look = m_session.look();
-    return static_cast<int>(measureFigures({m_head.big}, bigStyle(), look).width()) +
+    return static_cast<int>(measureFigures({m_head.big}, bigStyle(m_head), look).width()) +
            look.space(14) + noteWidth();
 }
 
@@ -98,7 +103,8 @@ void PlaceHeadBar::layOut() {
     const QSize wanted = m_action->sizeHint();
     const int buttonHeight = look.space(32);
     m_stands = roomFor(m_action->isHidden() ? 0 : wanted.width());
-    setFixedHeight(twoLines + (m_stands == Stands::OwnLine ? look.space(32) : 0));
+    setFixedHeight(twoLines +
+                   (m_stands == Stands::OwnLine ? look.space(isClock(m_head) ? 52 : 32) : 0));
     // Level with the title where a line runs below it.
     const int buttonTop =
         m_stands == Stands::Beside ? (twoLines - buttonHeight) / 2 : look.space(4);
@@ -149,21 +155,22 @@ void PlaceHeadBar::paintNumberBeside(QPainter& painter, int right) const {
     const int note = noteWidth();
     painter.setFont(look.font(TextSize::Note));
     painter.setPen(look.tone(Tone::Muted));
-    int y = look.space(lines.size() > 1 ? 20 : 30);
+    const bool clock = isClock(m_head);
+    int y = look.space((lines.size() > 1 ? 20 : 30) + (clock ? 8 : 0));
     for (const QString& line : lines) {
         painter.drawText(QRect(right - note, y, note, look.space(16)),
                          Qt::AlignVCenter | Qt::AlignLeft, line);
         y += look.space(15);
     }
-    paintFigure(painter, QPointF(right - numberWidth(), look.space(38)), m_head.big.figure,
-                m_head.big.unit, m_head.big.how, bigStyle(), look);
+    paintFigure(painter, QPointF(right - numberWidth(), look.space(clock ? 50 : 38)),
+                m_head.big.figure, m_head.big.unit, m_head.big.how, bigStyle(m_head), look);
 }
 
 void PlaceHeadBar::paintNumberBelow(QPainter& painter) const {
     const Look& look = m_session.look();
-    const double base = look.space(88);
+    const double base = look.space(isClock(m_head) ? 108 : 88);
     const double end = paintFigure(painter, QPointF(look.space(24), base), m_head.big.figure,
-                                   m_head.big.unit, m_head.big.how, bigStyle(), look);
+                                   m_head.big.unit, m_head.big.how, bigStyle(m_head), look);
     QString note = m_head.bigNote;
     note.replace(QLatin1Char('\n'), QLatin1Char(' '));
     const QFont font = look.font(TextSize::Note);

@@ -25,6 +25,7 @@ class ClockOfDay : public Clock {
     ClockOfDay(const Clock& clock, Day day) : m_clock(clock), m_day(day) {}
     Day today() const override { return m_day; }
     Instant now() const override { return m_clock.now(); }
+    std::int64_t steadyMs() const override { return m_clock.steadyMs(); }
 
   private:
     const Clock& m_clock;

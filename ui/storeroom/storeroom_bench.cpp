@@ -1,5 +1,6 @@
 // At the bench: the box under the cursor, its line typed, kept and put right, and what is seen of
 // one frame.
+#include <QCoreApplication>
 #include <QKeyEvent>
 #include <algorithm>
 

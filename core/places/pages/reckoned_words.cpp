@@ -84,10 +84,18 @@ QString gotUnit(const GotLine& line) {
 
 namespace {
 
+QString nameAtStart(const GotLine& line) {
+    QString name = gotName(line);
+    name.front() = name.front().toUpper();
+    return name;
+}
+
 /// "1.85 kg ± 0.28".
 QString giveOrTake(const GotLine& line, double value, const std::optional<double>& doubt) {
     QString text = QStringLiteral("%1 %2").arg(gotFigure(line, value), gotUnit(line));
-    if (doubt) text += QStringLiteral(" ± %1").arg(gotFigure(line, *doubt));
+    // What agrees to the last digit shown is not said to be exact.
+    if (doubt && gotFigure(line, *doubt) != gotFigure(line, 0))
+        text += QStringLiteral(" ± %1").arg(gotFigure(line, *doubt));
     return text;
 }
 
@@ -108,24 +116,25 @@ QString gotOffer(const GotLine& line) {
 QString gotRule(const GotLine& line) {
     if (!line.learned) return {};
     const Learned& learned = *line.learned;
+    const QString name = nameAtStart(line);
     switch (learned.by) {
         case LearnedBy::WithPublished:
             return gotWord(
                        "%1: %2, the mean of the published %3 and %4 of your own, %5, each "
                        "weighted by how surely it is known (one run ± %6).")
-                .arg(gotName(line), gotOffer(line),
+                .arg(name, gotOffer(line),
                      giveOrTake(line, *learned.published, learned.publishedDoubt), seenCount(line),
                      gotFigure(line, learned.seenMean), gotFigure(line, *learned.doubtOfOne));
         case LearnedBy::AsTheyCame:
             return gotWord(
                        "%1: %2 from %3 alone; the published figure is for full frames, and "
                        "how full these were nobody noted.")
-                .arg(gotName(line), gotOffer(line), seenCount(line));
+                .arg(name, gotOffer(line), seenCount(line));
         case LearnedBy::OwnAlone:
             return gotWord(
                        "%1: %2 from %3 alone; how far the general figure may be off was "
                        "never published.")
-                .arg(gotName(line), gotOffer(line), seenCount(line));
+                .arg(name, gotOffer(line), seenCount(line));
     }
     return {};
 }
@@ -145,9 +154,9 @@ QString fillSentence(const GotLine& line) {
     const double off = line.reckoned - line.got;
     QString text = (std::abs(off) < 0.005 ? gotWord("The eye judged %1 % full and the scales agree")
                     : off < 0 ? gotWord("The eye judged %1 % full, the scales say %2 % of the "
-                                        "frames reckoned with: %3 too low")
+                                        "frames reckoned with: %3 points too low")
                               : gotWord("The eye judged %1 % full, the scales say %2 % of the "
-                                        "frames reckoned with: %3 too high"))
+                                        "frames reckoned with: %3 points too high"))
                        .replace(QStringLiteral("%1"), gotPercent(line.reckoned))
                        .replace(QStringLiteral("%2"), gotPercent(line.got))
                        .replace(QStringLiteral("%3"), gotPercent(std::abs(off)));
@@ -182,9 +191,10 @@ QString gotSentence(const GotLine& line) {
     } else {
         text = (line.own ? gotWord("%1: yours was %2 %3.")
                          : gotWord("%1: the general figure was %2 %3."))
-                   .arg(gotName(line), figure(line.rate), gotUnit(line));
+                   .arg(nameAtStart(line), figure(line.rate), gotUnit(line));
     }
-    if (line.yard) text = QStringLiteral("%1: %2").arg(fromUtf8(line.yardName), text);
+    if (line.yard && line.what == GotWhat::Frame)
+        text = QStringLiteral("%1: %2").arg(fromUtf8(line.yardName), text);
     if (!line.taken) return text;
     return text + QLatin1Char(' ') +
            gotWord("Taken: %1 %2 from %3 on.")
@@ -192,24 +202,21 @@ QString gotSentence(const GotLine& line) {
 }
 
 QString gotCount(const GotLine& line) {
-    const char* counted = "%2 runs";
+    const QString runs = line.runs == 1 ? gotWord("1 run") : gotWord("%1 runs").arg(line.runs);
+    const auto with = [&](const QString& counted) { return counted + QStringLiteral(", ") + runs; };
+    const bool one = line.counted == 1;
     switch (line.what) {
         case GotWhat::Load:
-            counted = "%1 loads, %2 runs";
-            break;
+            return with(one ? gotWord("1 load") : gotWord("%1 loads").arg(line.counted));
         case GotWhat::Frame:
         case GotWhat::Uncapping:
-            counted = "%1 frames, %2 runs";
-            break;
+            return with(one ? gotWord("1 frame") : gotWord("%1 frames").arg(line.counted));
         case GotWhat::Fill:
-            counted = "%1 boxes, %2 runs";
-            break;
+            return with(one ? gotWord("1 box") : gotWord("%1 boxes").arg(line.counted));
         case GotWhat::Cappings:
             break;
     }
-    return gotWord(counted)
-        .replace(QStringLiteral("%1"), QString::number(line.counted))
-        .replace(QStringLiteral("%2"), QString::number(line.runs));
+    return runs;
 }
 
 TableBlock reckonedBlock(const ReckonedAndGot& reckoned) {

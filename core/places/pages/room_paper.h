@@ -9,7 +9,6 @@
 
 #include "core/places/pages/page.h"
 #include "core/places/room_boxes.h"
-#include "core/storage/rows.h"
 
 namespace combwright {
 

@@ -4,7 +4,7 @@
 #pragma once
 
 #include "core/places/pages/page.h"
-#include "core/storage/rows.h"
+#include "core/places/room_boxes.h"
 
 namespace combwright {
 

@@ -44,9 +44,9 @@ TEST_F(DayClosing, BucketsAreNumberedOnByThemselves) {
 TEST_F(DayClosing, WhatIsFilledIsReadBack) {
     EXPECT_EQ(filledText(fill("6 full, half")),
               QStringLiteral("B1 to B6 %1 each, B7 %2: %3 together")
-                  .arg(massText(13600, How::ByEye), massText(6800, How::ByEye),
-                       massText(88400, How::ByEye)));
-    EXPECT_EQ(filledText(fill("13.0")), QStringLiteral("B1 ") + massText(13000, How::Weighed));
+                  .arg(massKnown(13600, How::ByEye), massKnown(6800, How::ByEye),
+                       massKnown(88400, How::ByEye)));
+    EXPECT_EQ(filledText(fill("13.0")), QStringLiteral("B1 ") + massKnown(13000, How::Weighed));
     EXPECT_TRUE(filledText({}).isEmpty());
 }
 

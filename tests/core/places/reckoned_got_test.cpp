@@ -110,7 +110,8 @@ TEST_F(ReckonedGot, TheEyeIsHeldAgainstTheScales) {
     EXPECT_NEAR(*fill->boxSpread, 0.0707, 1e-4);
     EXPECT_EQ(fill->counted, 2);
     EXPECT_FALSE(fill->learned) << "nothing is replaced by it";
-    EXPECT_TRUE(gotSentence(*fill).contains(QStringLiteral("5 too low, ± 7 from box to box (2")))
+    EXPECT_TRUE(
+        gotSentence(*fill).contains(QStringLiteral("5 points too low, ± 7 from box to box (2")))
         << gotSentence(*fill).toStdString();
     const auto two = explainGot(*fill, all);
     ASSERT_EQ(two.size(), 2U);

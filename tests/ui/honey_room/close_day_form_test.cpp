@@ -150,8 +150,8 @@ TEST_F(ClosingTheDay, TheSevenBoxesOfHillWithNothingWeighed) {
     RecordProperty("strokes", strokes.count());
 }
 
-// Without the lost tag the fills add up to 440; with H3a left standing to 380. 6.5 · 13.6 = 88.4 kg
-// is 232.63 g a point: H1 160, H2 90, H3 80, H5 50.
+// Without the lost tag the fills add up to 440; with H3b, on top of H3a, left standing to 360.
+// 6.5 · 13.6 = 88.4 kg is 245.56 g a point: H1 160, H2 90, H3 60, H5 50.
 TEST_F(ClosingTheDay, SpaceUnticksAndTheNumberPadDoesTheRest) {
     clock.set("2027-08-07");
     openWindow(plannedPull());
@@ -164,7 +164,7 @@ TEST_F(ClosingTheDay, SpaceUnticksAndTheNumberPadDoesTheRest) {
     });
     EXPECT_LE(strokes.count(), mostStrokes);
     EXPECT_EQ(shares(),
-              (std::vector<std::string>{"H1 37221 e", "H2 20937 e", "H3 18611 e", "H5 11631 e"}));
+              (std::vector<std::string>{"H1 39289 e", "H2 22100 e", "H3 14733 e", "H5 12278 e"}));
     expectSumOfBuckets();
     EXPECT_EQ(session.read().all<ExtractionBox>().size(), 5U);
 }
@@ -186,7 +186,7 @@ TEST_F(ClosingTheDay, WhatWasWeighedIsTypedAtItsBox) {
         EXPECT_TRUE(form.outlook().text.contains(QStringLiteral("lots")));
         strokes.type("+");
         EXPECT_TRUE(form.isVisible());
-        EXPECT_TRUE(line->hasFocus()) << "what cannot be read is pointed at";
+        EXPECT_EQ(form.focusWidget(), line) << "what cannot be read is pointed at";
         line->setText(QStringLiteral("7 13.0"));
         auto* keep = form.findChild<QPushButton*>(QStringLiteral("keep"));
         keep->setFocus();
@@ -220,8 +220,26 @@ TEST_F(ClosingTheDay, FramesSetAsideAreSettledFirst) {
     EXPECT_LE(strokes.count(), mostStrokes);
 }
 
-class ClosingTheDemoDay : public ClosingTheDay {};
+class ClosingTheDemoDay : public ClosingTheDay {
+  protected:
+    /// Three years at once: in one go, or it takes long.
+    void openDemo(const std::string& script) {
+        {
+            Season season = newSeason();
+            ASSERT_FALSE(play(season, script, AllOrNothing::Yes).stopped);
+        }
+        setTextSize(1.0);
+        ASSERT_TRUE(session.open(QString::fromStdString(path())));
+        window = std::make_unique<MainWindow>(session);
+        window->resize(1280, 800);
+        window->show();
+        window->activateWindow();
+        ASSERT_TRUE(QTest::qWaitForWindowActive(window.get()));
+    }
+};
 
+// Judged on 25 July, nine frames each: H1 97 + 85, H2 92 + 78, H3 90 + 70, H5 90, together 602. The
+// keeper's buckets take 13 kg, six and a half 84.5 kg: 140.37 g a point.
 TEST_F(ClosingTheDemoDay, ByTheNumberPadAlone) {
     clock.set("2027-08-07");
     std::string script;
@@ -230,11 +248,12 @@ TEST_F(ClosingTheDemoDay, ByTheNumberPadAlone) {
         ASSERT_TRUE(file.open(QIODevice::ReadOnly)) << part;
         script += file.readAll().toStdString();
     }
-    openWindow(script);
+    openDemo(script);
     Strokes strokes;
     closeTheDay(strokes, [&](CloseDayForm&) { strokes.type("/6.5*/.5*+", Qt::KeypadModifier); });
     EXPECT_LE(strokes.count(), mostStrokes);
-    EXPECT_EQ(shares(), (std::vector<std::string>{}));
+    EXPECT_EQ(shares(),
+              (std::vector<std::string>{"H1 25547 e", "H2 23862 e", "H3 22458 e", "H5 12633 e"}));
     expectSumOfBuckets();
 }
 

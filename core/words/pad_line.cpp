@@ -1,0 +1,443 @@
+#include "core/words/pad_line.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+
+#include "core/words/figures.h"
+#include "core/words/room_line.h"
+
+namespace combwright {
+namespace {
+
+QString padTr(const char* text) { return QCoreApplication::translate("pad_line", text); }
+
+/// The whole number typed, of at most three digits.
+std::optional<int> typedWhole(const QString& typed) {
+    if (typed.isEmpty() || typed.size() > 3) return std::nullopt;
+    if (!std::all_of(typed.begin(), typed.end(), [](QChar each) {
+            return each >= QLatin1Char('0') && each <= QLatin1Char('9');
+        }))
+        return std::nullopt;
+    return typed.toInt();
+}
+
+/// A point first is a number on the pad: ".4".
+std::optional<Known<Mass>> padReading(const QString& typed) {
+    const bool point = typed.startsWith(QLatin1Char('.')) || typed.startsWith(QLatin1Char(','));
+    return typedReading(point ? QLatin1Char('0') + typed : typed);
+}
+
+PadDeed padNotRead(const QString& sentence) {
+    PadDeed deed;
+    deed.what = PadDeed::What::NotRead;
+    deed.notRead = sentence;
+    return deed;
+}
+
+PadDeed noMass(const QString& typed) {
+    return padNotRead(
+        padTr("“%1” is no weight in %2; nothing was written down.").arg(typed, massUnit()));
+}
+
+PadDeed deedOf(PadDeed::What what) {
+    PadDeed deed;
+    deed.what = what;
+    return deed;
+}
+
+QString padMassText(const Known<Mass>& mass) {
+    if (!mass.value) return padTr("unknown");
+    return ShownFigure{massTyped(*mass.value), massUnit()}.text();
+}
+
+}  // namespace
+
+std::optional<QChar> padKey(int key, bool onPad, const QString& text) {
+    if (key == Qt::Key_Return || key == Qt::Key_Enter) return QLatin1Char('\n');
+    if (key == Qt::Key_Backspace) return QLatin1Char('\b');
+    if (key >= Qt::Key_0 && key <= Qt::Key_9 && text.size() == 1) return text.front();
+    switch (key) {
+        case Qt::Key_Slash:
+            return QLatin1Char('/');
+        case Qt::Key_Asterisk:
+        case Qt::Key_multiply:
+            return QLatin1Char('*');
+        case Qt::Key_Plus:
+            return QLatin1Char('+');
+        case Qt::Key_Minus:
+            return QLatin1Char('-');
+        case Qt::Key_Period:
+        case Qt::Key_Comma:
+            return QLatin1Char('.');
+        default:
+            break;
+    }
+    if (!onPad) return std::nullopt;
+    // Num Lock is off: told from the other arrows only by coming from the pad.
+    switch (key) {
+        case Qt::Key_Insert:
+            return QLatin1Char('0');
+        case Qt::Key_End:
+            return QLatin1Char('1');
+        case Qt::Key_Down:
+            return QLatin1Char('2');
+        case Qt::Key_PageDown:
+            return QLatin1Char('3');
+        case Qt::Key_Left:
+            return QLatin1Char('4');
+        case Qt::Key_Clear:
+            return QLatin1Char('5');
+        case Qt::Key_Right:
+            return QLatin1Char('6');
+        case Qt::Key_Home:
+            return QLatin1Char('7');
+        case Qt::Key_Up:
+            return QLatin1Char('8');
+        case Qt::Key_PageUp:
+            return QLatin1Char('9');
+        case Qt::Key_Delete:
+            return QLatin1Char('.');
+        default:
+            return std::nullopt;
+    }
+}
+
+bool PadLine::acts(QChar key, const QString& typed) const {
+    if (!typed.isEmpty()) return false;
+    switch (key.unicode()) {
+        case u'+':
+        case u'-':
+        case u'*':
+        case u'\b':
+            return true;
+        case u'.':
+            // Where a number is asked the point begins one: ".4".
+            return m_ask.what == PadAsk::What::Nothing || m_ask.what == PadAsk::What::AsideWhy ||
+                   m_ask.what == PadAsk::What::Settle || m_ask.what == PadAsk::What::Close;
+        default:
+            return false;
+    }
+}
+
+PadDeed PadLine::press(QChar key) {
+    const PadAsk asked = m_ask;
+    const bool walkedBefore = m_walked;
+    m_walked = false;
+    m_ask = {};
+    switch (key.unicode()) {
+        case u'+':
+            return deedOf(asked.what == PadAsk::What::Close ? PadDeed::What::Close
+                                                            : PadDeed::What::Plus);
+        case u'-':
+            m_walked = !walkedBefore;
+            return deedOf(walkedBefore ? PadDeed::What::Stopped : PadDeed::What::Walked);
+        case u'*':
+            return deedOf(PadDeed::What::Aside);
+        default:
+            // What is only asked yet is let go; the next time the last entry is taken back.
+            return deedOf(asked.what == PadAsk::What::Nothing ? PadDeed::What::TakeBack
+                                                              : PadDeed::What::Left);
+    }
+}
+
+PadDeed PadLine::asks(const PadAsk& ask) {
+    m_ask = ask;
+    return deedOf(PadDeed::What::Asks);
+}
+
+PadDeed PadLine::enter(const QString& text, const PadRoom& room) {
+    const QString typed = text.trimmed();
+    m_walked = false;
+    if (typed.startsWith(QLatin1Char('/'))) {
+        m_ask = {};
+        return begin(typed, room);
+    }
+    // A point alone takes back what is asked; the pad has no other key for it.
+    if (m_ask.what != PadAsk::What::Nothing &&
+        (typed == QLatin1String(".") || typed == QLatin1String(","))) {
+        m_ask = {};
+        return deedOf(PadDeed::What::Left);
+    }
+    switch (m_ask.what) {
+        case PadAsk::What::Nothing:
+            return begin(typed, room);
+        case PadAsk::What::Full:
+        case PadAsk::What::Wet:
+        case PadAsk::What::StillWet:
+            return weigh(typed, room);
+        case PadAsk::What::BucketMass:
+        case PadAsk::What::BucketWater:
+        case PadAsk::What::Cappings:
+        case PadAsk::What::Scrapings:
+            return bucket(typed);
+        case PadAsk::What::AsideWhy:
+            return choice(typed, room, PadDeed::What::AsideWhy, 6);
+        case PadAsk::What::Settle:
+            return choice(typed, room, PadDeed::What::Settle, 5);
+        case PadAsk::What::Frames:
+            return choice(typed, room, PadDeed::What::Frames, 72);
+        case PadAsk::What::Close:
+            m_ask = {};
+            return typed.isEmpty() ? deedOf(PadDeed::What::Left) : begin(typed, room);
+    }
+    return {};
+}
+
+PadDeed PadLine::begin(const QString& typed, const PadRoom& room) {
+    if (typed.isEmpty()) return deedOf(PadDeed::What::Clock);
+    if (isFelt(typed)) {
+        const auto letters = feltLetters(typed, room.slotCount);
+        if (!letters)
+            return padNotRead(padTr("Frames by feel are 3 heavy, 2 middling, 1 light, %1 at most; "
+                                    "nothing was written down.")
+                                  .arg(room.slotCount));
+        PadDeed deed = deedOf(PadDeed::What::Feel);
+        deed.letters = *letters;
+        return deed;
+    }
+    if (typed.startsWith(QLatin1Char('/'))) {
+        const QString rest = typed.mid(1);
+        PadAsk ask;
+        if (rest.isEmpty()) return deedOf(PadDeed::What::Gate);
+        if (rest == QLatin1String("0")) {
+            ask.what = PadAsk::What::Cappings;
+            return asks(ask);
+        }
+        if (rest == QLatin1String("00")) {
+            ask.what = PadAsk::What::Scrapings;
+            return asks(ask);
+        }
+        const auto number = typedWhole(rest);
+        if (!number || *number == 0)
+            return padNotRead(padTr("“%1” is no bucket; nothing was written down.").arg(rest));
+        ask.what = PadAsk::What::BucketMass;
+        ask.bucket = *number;
+        return asks(ask);
+    }
+    if (typed == QLatin1String("00")) return deedOf(PadDeed::What::Seen);
+    if (typed == QLatin1String("000")) return deedOf(PadDeed::What::NextRun);
+    const auto peg = typedWhole(typed);
+    if (!peg || (room.bareIsMass && *peg != 0)) return {};
+    return choosePeg(*peg, room);
+}
+
+PadDeed PadLine::choosePeg(int peg, const PadRoom& room) {
+    PadAsk ask;
+    ask.what = PadAsk::What::Full;
+    const auto found = room.onPeg ? room.onPeg(peg) : std::nullopt;
+    if (found) {
+        ask.box = *found;
+    } else {
+        ask.box.mark = peg == 0 ? room.withoutPeg : padTr("peg %1").arg(peg);
+    }
+    ask.box.peg = peg;
+    if (peg != 0 && found && (found->spun || found->gross)) ask.what = PadAsk::What::Wet;
+    return asks(ask);
+}
+
+PadDeed PadLine::weigh(const QString& typed, const PadRoom& room) {
+    const PadAsk asked = m_ask;
+    m_ask = {};
+    PadDeed deed = deedOf(PadDeed::What::Weigh);
+    deed.box = asked.box;
+    if (asked.what == PadAsk::What::StillWet && typed.isEmpty()) {
+        deed.wet = true;
+        deed.mass = asked.mass;
+        return deed;
+    }
+    const bool wetAsked = asked.what != PadAsk::What::Full;
+    if (typed.isEmpty()) {
+        if (wetAsked || (asked.box.peg == 0 && !asked.box.known && asked.box.gross))
+            return deedOf(PadDeed::What::Left);
+        deed.mass = Known<Mass>{std::nullopt, std::nullopt, How::Unknown};
+        return deed;
+    }
+    deed.mass = padReading(typed);
+    if (!deed.mass) {
+        m_ask = asked;
+        // A whole line of the letter keyboard is no slip.
+        return std::any_of(typed.begin(), typed.end(), [](QChar each) { return each.isLetter(); })
+                   ? PadDeed{}
+                   : noMass(typed);
+    }
+    const bool near = asked.box.gross && deed.mass->value && room.heavyForWet &&
+                      room.heavyForWet(asked.box, *deed.mass->value);
+    if (asked.box.peg == 0) {
+        // Of a box without a peg only its weight says which is meant.
+        deed.wet = asked.box.gross && !near;
+        if (asked.box.gross && near) {
+            deed.box = {};
+            deed.box.mark = room.withoutPeg;
+        }
+        return deed;
+    }
+    deed.wet = wetAsked;
+    if (!wetAsked || !near) return deed;
+    // Nothing of it was spun: the full weight put right.
+    if (!asked.box.spun) {
+        deed.wet = false;
+        return deed;
+    }
+    if (room.spinning) {
+        m_ask = asked;
+        return padNotRead(padTr("%1 wet is nearly what %2 weighed full; nothing was kept.")
+                              .arg(padMassText(*deed.mass), calledText(asked.box)));
+    }
+    PadAsk again = asked;
+    again.what = PadAsk::What::StillWet;
+    again.mass = deed.mass;
+    return asks(again);
+}
+
+PadDeed PadLine::bucket(const QString& typed) {
+    const PadAsk asked = m_ask;
+    m_ask = {};
+    const bool isBucket =
+        asked.what == PadAsk::What::BucketMass || asked.what == PadAsk::What::BucketWater;
+    PadDeed deed = deedOf(isBucket                               ? PadDeed::What::Bucket
+                          : asked.what == PadAsk::What::Cappings ? PadDeed::What::Cappings
+                                                                 : PadDeed::What::Scrapings);
+    deed.number = asked.bucket;
+    PadAsk water = asked;
+    water.what = PadAsk::What::BucketWater;
+    if (typed.isEmpty()) {
+        if (asked.what == PadAsk::What::BucketMass) return asks(water);
+        return deedOf(PadDeed::What::Left);
+    }
+    if (asked.what == PadAsk::What::BucketWater) {
+        QString figure = typed;
+        if (figure.endsWith(QLatin1Char('%'))) figure.chop(1);
+        deed.water = typedNumber(figure.trimmed());
+        if (deed.water) return deed;
+        m_ask = asked;
+        return padNotRead(
+            padTr("“%1” is no water in per cent; nothing was written down.").arg(typed));
+    }
+    deed.mass = padReading(typed);
+    if (!deed.mass) {
+        m_ask = asked;
+        return noMass(typed);
+    }
+    if (asked.what == PadAsk::What::BucketMass) m_ask = water;
+    return deed;
+}
+
+PadDeed PadLine::choice(const QString& typed, const PadRoom& room, PadDeed::What what, int most) {
+    const PadAsk asked = m_ask;
+    m_ask = {};
+    if (typed.isEmpty()) return deedOf(PadDeed::What::Left);
+    const auto number = typedWhole(typed);
+    // Two digits are a peg: the next entry, and what was asked stays unknown.
+    if (!number || (what != PadDeed::What::Frames && typed.size() > 1)) return begin(typed, room);
+    if (*number < 1 || *number > most) {
+        m_ask = asked;
+        return padNotRead(padTr("1 to %1, or Enter alone leaves it.").arg(most));
+    }
+    PadDeed deed = deedOf(what);
+    deed.box = asked.box;
+    deed.number = *number;
+    return deed;
+}
+
+bool isFelt(const QString& typed) { return typed.startsWith(QLatin1String("//")); }
+
+std::optional<QString> feltLetters(const QString& typed, int slotCount) {
+    if (!isFelt(typed)) return std::nullopt;
+    QString letters;
+    for (const QChar each : typed.mid(2)) {
+        if (each.isSpace()) continue;
+        switch (each.toLower().unicode()) {
+            case u'3':
+            case u'h':
+                letters += QLatin1Char('h');
+                break;
+            case u'2':
+            case u'm':
+                letters += QLatin1Char('m');
+                break;
+            case u'1':
+            case u'l':
+                letters += QLatin1Char('l');
+                break;
+            default:
+                return std::nullopt;
+        }
+    }
+    return letters.size() <= slotCount ? std::optional(letters) : std::nullopt;
+}
+
+QString calledText(const PadBox& box) {
+    if (box.peg == 0 || !box.known) return box.mark;
+    return padTr("%1 on peg %2").arg(box.mark).arg(box.peg);
+}
+
+QString askedText(const PadAsk& ask) {
+    switch (ask.what) {
+        case PadAsk::What::Nothing:
+            return {};
+        case PadAsk::What::Full:
+            if (ask.box.peg == 0) return padTr("Box without a peg, %1").arg(massUnit());
+            return padTr("%1 full, %2").arg(calledText(ask.box), massUnit());
+        case PadAsk::What::Wet:
+            return padTr("%1 wet, %2").arg(calledText(ask.box), massUnit());
+        case PadAsk::What::StillWet:
+            return padTr("%1: %2 wet, when it weighed %3 full?")
+                .arg(calledText(ask.box), padMassText(*ask.mass),
+                     padMassText({ask.box.gross, std::nullopt, How::Weighed}));
+        case PadAsk::What::Frames:
+            return padTr("%1: how many frames?").arg(calledText(ask.box));
+        case PadAsk::What::BucketMass:
+            return padTr("Bucket %1, %2").arg(ask.bucket).arg(massUnit());
+        case PadAsk::What::BucketWater:
+            return padTr("Bucket %1, water %").arg(ask.bucket);
+        case PadAsk::What::Cappings:
+            return padTr("Cappings tub, %1").arg(massUnit());
+        case PadAsk::What::Scrapings:
+            return padTr("Scrapings, %1").arg(massUnit());
+        case PadAsk::What::AsideWhy:
+        case PadAsk::What::Settle:
+        case PadAsk::What::Close:
+            return ask.about;
+    }
+    return {};
+}
+
+QString answersText(const PadAsk& ask) {
+    switch (ask.what) {
+        case PadAsk::What::Nothing:
+            return {};
+        case PadAsk::What::Full:
+            return padTr("Enter alone leaves it unknown, a point and Enter take it back");
+        case PadAsk::What::Wet:
+            return ask.box.spun ? padTr("a point and Enter take it back")
+                                : padTr("a number near its full weight puts that right");
+        case PadAsk::What::StillWet:
+            return padTr("Enter keeps it, another number puts it right");
+        case PadAsk::What::BucketMass:
+        case PadAsk::What::BucketWater:
+        case PadAsk::What::Frames:
+            return padTr("Enter alone leaves it");
+        case PadAsk::What::Cappings:
+        case PadAsk::What::Scrapings:
+            return padTr("a point and Enter take it back");
+        case PadAsk::What::AsideWhy:
+            return padTr(
+                "1 not empty  2 broke  3 brood  4 granulated  5 unripe  6 other, Enter leaves it");
+        case PadAsk::What::Settle:
+            return padTr(
+                "1 spun again  2 given back  3 put away  4 melted  5 fed back, Enter leaves it");
+        case PadAsk::What::Close:
+            return padTr("+ closes the day, Enter leaves it open");
+    }
+    return {};
+}
+
+QString weighedText(const PadBox& box, const Known<Mass>& mass, bool wet) {
+    QString text =
+        (wet ? padTr("%1, %2 wet") : padTr("%1, %2 full")).arg(calledText(box), padMassText(mass));
+    const auto& was = wet ? box.wet : box.gross;
+    if (was) text += padTr("; was %1").arg(massTyped(*was));
+    return text;
+}
+
+}  // namespace combwright

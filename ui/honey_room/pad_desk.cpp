@@ -1,0 +1,374 @@
+#include "ui/honey_room/pad_desk.h"
+
+#include <QKeyEvent>
+#include <QLocale>
+
+#include "core/actions/amend/amend.h"
+#include "core/actions/honey_room/asides.h"
+#include "core/actions/honey_room/pegs.h"
+#include "core/actions/honey_room/runs.h"
+#include "core/places/peg_meant.h"
+#include "core/places/room_boxes.h"
+#include "core/storage/queries/names.h"
+#include "core/words/figures.h"
+#include "core/words/words.h"
+
+namespace combwright {
+namespace {
+
+QString massSaid(const Known<Mass>& mass) {
+    return mass.value ? ShownFigure{massTyped(*mass.value), massUnit()}.text()
+                      : PadDesk::tr("unknown");
+}
+
+}  // namespace
+
+PadDesk::PadDesk(Session& session, QLineEdit* line, QObject* parent)
+    : QObject(parent), m_session(session), m_line(line), m_trail(session) {
+    line->installEventFilter(this);
+    connect(line, &QLineEdit::textChanged, this, [this](const QString& text) {
+        if (isFelt(text))
+            Q_EMIT felt(feltLetters(text, m_at().slotCount).value_or(QString()), false);
+    });
+    connect(&session, &Session::seasonChanged, this, [this] {
+        m_trail.forget();
+        forget();
+    });
+}
+
+PadRoom PadDesk::room() const {
+    PadRoom room;
+    const At at = m_at();
+    room.slotCount = at.slotCount;
+    room.spinning = at.spinning;
+    room.bareIsMass = at.bareIsMass;
+    room.withoutPeg = nextLooseName(m_session.read(), at.open ? at.run : std::nullopt);
+    room.onPeg = [this, at](int peg) -> std::optional<PadBox> {
+        if (peg == 0) return at.run && at.open ? looseBox(m_session.read(), *at.run) : std::nullopt;
+        const auto meant = pegMeant(m_session.read(), peg, today());
+        return meant ? std::optional(meant->box) : std::nullopt;
+    };
+    room.heavyForWet = [](const PadBox& box, Mass wet) {
+        RoomBox known;
+        if (box.gross) known.gross = Known<Mass>{*box.gross, std::nullopt, How::Weighed};
+        return heavyForWet(known, wet);
+    };
+    return room;
+}
+
+bool PadDesk::eventFilter(QObject* watched, QEvent* event) {
+    if (watched == m_line && event->type() == QEvent::KeyPress && m_session.hasSeason())
+        return keyPressed(*static_cast<QKeyEvent*>(event));
+    return QObject::eventFilter(watched, event);
+}
+
+bool PadDesk::keyPressed(QKeyEvent& event) {
+    if (event.modifiers() & (Qt::ControlModifier | Qt::AltModifier | Qt::MetaModifier))
+        return false;
+    const QString typed = m_line->text();
+    const bool onPad = event.modifiers() & Qt::KeypadModifier;
+    const auto key = padKey(event.key(), onPad, event.text());
+    m_asked = m_pad.ask();
+    if (event.key() == Qt::Key_Escape && typed.isEmpty() && m_asked.what != PadAsk::What::Nothing) {
+        forget();
+        return true;
+    }
+    // Frames by feel: only their signs, and no more than there are slots.
+    if (isFelt(typed) && !event.text().isEmpty() && event.text().front().isPrint() &&
+        !m_line->hasSelectedText() &&
+        !feltLetters(typed + (key ? QString(*key) : event.text()), m_at().slotCount)) {
+        m_session.tell(tr("3 heavy, 2 middling, 1 light, up to %1 frames; Enter ends it.")
+                           .arg(m_at().slotCount),
+                       true);
+        return true;
+    }
+    if (!key) return false;
+    if (m_pad.acts(*key, typed)) {
+        handle(m_pad.press(*key));
+        return true;
+    }
+    if (*key == QLatin1Char('\n')) {
+        const PadDeed deed = m_pad.enter(typed, room());
+        if (deed.what == PadDeed::What::NotPad) {
+            m_pad.forget();
+            Q_EMIT askChanged();
+            return false;
+        }
+        if (deed.what != PadDeed::What::NotRead) m_line->clear();
+        handle(deed);
+        return true;
+    }
+    // Num Lock is off: the pad's arrows are its digits.
+    const bool typesItself = event.text().size() == 1 && event.text().front().isPrint();
+    if (!typesItself && *key != QLatin1Char('\b')) {
+        m_line->insert(*key == QLatin1Char('.') ? QString(QLocale().decimalPoint())
+                                                : QString(*key));
+        return true;
+    }
+    return false;
+}
+
+void PadDesk::press(QChar key) {
+    m_asked = m_pad.ask();
+    handle(m_pad.press(key));
+}
+
+void PadDesk::askLater(const PadAsk& ask) {
+    m_later.push_back(ask);
+    askNext();
+}
+
+void PadDesk::askNext() {
+    if (m_later.empty() || m_pad.ask().what != PadAsk::What::Nothing || m_at().spinning) return;
+    m_pad.setAsk(m_later.front());
+    m_later.pop_front();
+    Q_EMIT askChanged();
+}
+
+void PadDesk::forget() {
+    m_pad.forget();
+    m_later.clear();
+    Q_EMIT askChanged();
+}
+
+void PadDesk::read(const QString& said) {
+    m_trail.call(said);
+    m_session.tell(said);
+}
+
+void PadDesk::handle(const PadDeed& deed) {
+    const auto during = [&](const QString& name, auto perform) {
+        m_trail.during(name, [&] { return (this->*perform)(deed); });
+    };
+    switch (deed.what) {
+        case PadDeed::What::NotPad:
+        case PadDeed::What::Asks:
+            break;
+        case PadDeed::What::NotRead:
+            m_session.tell(deed.notRead, true);
+            break;
+        case PadDeed::What::Left:
+            m_session.tell(tr("%1: left as it is.").arg(askedText(m_asked)));
+            break;
+        case PadDeed::What::Weigh:
+            during(QStringLiteral("box ") + deed.box.mark, &PadDesk::weigh);
+            break;
+        case PadDeed::What::Frames:
+            m_trail.alsoDuring(QStringLiteral("box ") + deed.box.mark,
+                               [&] { return keepFrames(deed); });
+            break;
+        case PadDeed::What::Bucket: {
+            const QString name = QStringLiteral("bucket %1").arg(deed.number);
+            // Honey and water of a bucket are one entry.
+            if (deed.water)
+                m_trail.alsoDuring(name, [&] { return fill(deed); });
+            else
+                m_trail.during(name, [&] { return fill(deed); });
+            break;
+        }
+        case PadDeed::What::Cappings:
+        case PadDeed::What::Scrapings:
+            during(QStringLiteral("cappings"), &PadDesk::weighRest);
+            break;
+        case PadDeed::What::AsideWhy:
+            m_trail.alsoDuring(QStringLiteral("aside"), [&] { return keepWhy(deed); });
+            break;
+        case PadDeed::What::Settle:
+            during(QStringLiteral("settle"), &PadDesk::settle);
+            break;
+        case PadDeed::What::Gate:
+            Q_EMIT gateAsked();
+            break;
+        case PadDeed::What::Clock:
+            Q_EMIT clockAsked();
+            break;
+        case PadDeed::What::Plus:
+            Q_EMIT plusAsked();
+            break;
+        case PadDeed::What::Walked:
+            Q_EMIT ranAsked(Ran::Walked);
+            break;
+        case PadDeed::What::Stopped:
+            Q_EMIT stoppedAfterAll();
+            break;
+        case PadDeed::What::Aside:
+            Q_EMIT asideAsked();
+            break;
+        case PadDeed::What::Close:
+            Q_EMIT closeAsked();
+            break;
+        case PadDeed::What::TakeBack:
+            Q_EMIT takeBackAsked();
+            break;
+        case PadDeed::What::Feel:
+            Q_EMIT felt(deed.letters, true);
+            break;
+        case PadDeed::What::Seen:
+            Q_EMIT seenAsked();
+            break;
+        case PadDeed::What::NextRun:
+            Q_EMIT nextRunAsked();
+            break;
+    }
+    Q_EMIT askChanged();
+    askNext();
+}
+
+std::optional<Id<Extraction>> PadDesk::runFor(const PadDeed& deed) {
+    const Read& file = m_session.read();
+    const At at = m_at();
+    const auto meant = pegMeant(file, deed.box.peg, today());
+    if (meant && meant->run) return meant->run;
+    const auto shown = at.open ? at.run : std::nullopt;
+    const auto run = file.find(shown);
+    // A box of nobody's yard goes into what is open.
+    if (run && (!meant || !meant->yard || !run->yard || run->yard == meant->yard)) return shown;
+    OpenRun open;
+    open.on = today();
+    const NextLot next = nextLot(file, open.on);
+    open.run = *Name::of(next.name);
+    open.yard = meant && meant->yard ? meant->yard : next.yard;
+    return m_session.run(open);
+}
+
+bool PadDesk::weigh(const PadDeed& deed) {
+    const Day on = today();
+    const bool hadRun = m_at().run && m_at().open;
+    const std::size_t runsBefore = m_session.read().all<Extraction>().size();
+    const auto run = runFor(deed);
+    if (!run) return false;
+    const bool opened = m_session.read().all<Extraction>().size() > runsBefore;
+    WeighBox weigh;
+    weigh.on = on;
+    weigh.run = *run;
+    (deed.wet ? weigh.wet : weigh.gross) = deed.mass;
+    const bool clipped = pegMeant(m_session.read(), deed.box.peg, on).has_value();
+    if (deed.box.peg > 0)
+        weigh.peg = Count(deed.box.peg);
+    else
+        weigh.knownAs = deed.box.mark.toStdString();
+    const bool kept = m_session.together([&](Season& season) -> Result<void> {
+        if (deed.box.peg > 0 && !clipped) {
+            // Nobody said which box it is on: it gets a line of its own under its number.
+            ClipPeg clip;
+            clip.on = on;
+            clip.peg = Count(deed.box.peg);
+            if (const auto done = perform(season, clip); !done) return done.error();
+        }
+        if (const auto done = perform(season, weigh); !done) return done.error();
+        return {};
+    });
+    if (!kept) {
+        // A lot opened for nothing is closed up again.
+        if (opened) m_session.undo();
+        m_pad.setAsk(m_asked);
+        return false;
+    }
+    QString said = weighedText(deed.box, *deed.mass, deed.wet);
+    if (opened)
+        said += tr(". Lot %1 is open").arg(fromUtf8(m_session.read().find(*run)->name.text()));
+    Q_EMIT runMeant(*run);
+    if (!hadRun && !opened) m_session.tell(said);
+    read(said);
+    if (!deed.wet && deed.box.peg == 0 && !deed.box.gross) {
+        PadAsk frames;
+        frames.what = PadAsk::What::Frames;
+        frames.box = deed.box;
+        askLater(frames);
+    }
+    return true;
+}
+
+bool PadDesk::keepFrames(const PadDeed& deed) {
+    if (!m_at().run) return false;
+    WeighBox count;
+    count.on = today();
+    count.run = *m_at().run;
+    count.knownAs = deed.box.mark.toStdString();
+    count.frames = Count(deed.number);
+    if (!m_session.run(count)) return false;
+    read(tr("%1: %2 frames").arg(deed.box.mark).arg(deed.number));
+    return true;
+}
+
+bool PadDesk::fill(const PadDeed& deed) {
+    const At at = m_at();
+    if (!at.run || !at.open) {
+        m_pad.forget();
+        m_session.tell(tr("No run is open: weigh a box first, its lot opens by itself."), true);
+        return false;
+    }
+    FillBucket fill;
+    fill.on = today();
+    fill.run = *at.run;
+    fill.bucket = *Name::of("B" + std::to_string(deed.number));
+    fill.net = deed.mass;
+    if (deed.water) fill.water = WaterContent::roundedPercent(*deed.water);
+    std::optional<Bucket> before;
+    for (const Bucket& each : m_session.read().where<Bucket>({is("extraction", *at.run)}))
+        if (each.mark == fill.bucket) before = each;
+    if (!m_session.run(fill)) {
+        m_pad.setAsk(m_asked);
+        return false;
+    }
+    QStringList parts;
+    if (deed.mass) {
+        parts << massSaid(*deed.mass);
+        if (before && before->net && before->net->value)
+            parts.back() += tr(", was %1").arg(massTyped(*before->net->value));
+    } else if (before && before->net) {
+        parts << massSaid(*before->net);
+    }
+    if (deed.water) parts << tr("water %1 %").arg(QLocale().toString(*deed.water, 'f', 1));
+    read(tr("Bucket %1: %2").arg(deed.number).arg(parts.join(QStringLiteral(", "))));
+    return true;
+}
+
+bool PadDesk::weighRest(const PadDeed& deed) {
+    const At at = m_at();
+    if (!at.run) {
+        m_session.tell(tr("No run is open: weigh a box first, its lot opens by itself."), true);
+        return false;
+    }
+    const bool cappings = deed.what == PadDeed::What::Cappings;
+    WeighCappings weigh;
+    weigh.on = today();
+    weigh.run = *at.run;
+    (cappings ? weigh.cappings : weigh.scrapings) = deed.mass;
+    if (!m_session.run(weigh)) {
+        m_pad.setAsk(m_asked);
+        return false;
+    }
+    read((cappings ? tr("Cappings tub: %1") : tr("Scrapings: %1")).arg(massSaid(*deed.mass)));
+    return true;
+}
+
+bool PadDesk::keepWhy(const PadDeed& deed) {
+    const auto aside = m_session.read().find(Id<SetAside>{m_asked.row});
+    if (!aside) return false;
+    SetAside said = *aside;
+    said.why = static_cast<AsideWhy>(deed.number - 1);
+    const auto amend = amendment(today(), *aside, said);
+    if (!amend) return true;
+    StepNote note;
+    note.why = tr("said after it was set aside").toStdString();
+    if (!m_session.run(*amend, note)) return false;
+    read(tr("%1: %2").arg(
+        m_asked.box.mark,
+        combwright::word(Choices<AsideWhy>::words[static_cast<std::size_t>(deed.number - 1)])));
+    return true;
+}
+
+bool PadDesk::settle(const PadDeed& deed) {
+    SettleAside settled;
+    settled.on = today();
+    settled.aside = Id<SetAside>{m_asked.row};
+    settled.became = static_cast<AsideBecame>(deed.number - 1);
+    if (!m_session.run(settled)) return false;
+    const auto words = Choices<AsideBecame>::words;
+    read(tr("%1 %2").arg(m_asked.about,
+                         combwright::word(words[static_cast<std::size_t>(deed.number - 1)])));
+    return true;
+}
+
+}  // namespace combwright
