@@ -42,6 +42,8 @@ class DayLog : public test::WindowTest {
                 ADD_FAILURE() << "the form does not get the keyboard";
             if (form->isVisible()) form->reject();
         });
+        window->activateWindow();
+        ASSERT_TRUE(QTest::qWaitForWindowActive(window.get()));
         window->current()->setFocus();
         QTest::keyClick(window->focusWidget(), Qt::Key_L, Qt::ControlModifier);
         EXPECT_TRUE(opened);

@@ -107,6 +107,8 @@ TEST_F(RoomSheets, BoxesStillToComeHaveTheNextFreePegs) {
     done(
         R"({"do":"look-box","on":"2027-08-05","box":"H1a","contents":"9 drawn; 9 capped, 95 % full"}
 {"do":"look-box","on":"2027-08-05","box":"H2a","contents":"9 drawn; 9 capped, 95 % full"}
+{"do":"write-line","on":"2027-08-05","hive":"H1","line":"e s8"}
+{"do":"write-line","on":"2027-08-05","hive":"H2","line":"e s8"}
 {"do":"keep-plan","on":"2027-08-06","for_day":"2027-08-07","yards":"Hill","winter_need_g":1000,"feed_up_to_g":0,"min_capped_share":0.75})");
     std::string pegs;
     const Page page = roomTagsPage(file(), today());
