@@ -56,7 +56,7 @@ class DayLogForm : public SmallForm {
   private:
     SaidField said(const char* key) {
         SaidField field{choice(word(key), key)};
-        field.box->addItems({dayForm("not said"), dayForm("yes"), dayForm("no")});
+        field.box->addItems({dayForm("unknown"), dayForm("yes"), dayForm("no")});
         return field;
     }
     std::optional<Day> day() const {

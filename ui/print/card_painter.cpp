@@ -212,18 +212,38 @@ class CardPainter {
         for (const auto& row : m_card.rows) {
             double shares = 0;
             for (const CardField& field : row) shares += field.share;
+            std::vector<QRectF> boxes;
             double x = room.left();
             for (const CardField& field : row) {
                 const double wide = room.width() * field.share / shares;
                 const bool last = &field == &row.back();
-                paintField(field, QRectF(x, y, wide - (last ? 0 : 10), step));
+                boxes.emplace_back(x, y, wide - (last ? 0 : 10), step);
                 x += wide;
             }
+            const PaperSize size = labelSize(row, boxes);
+            for (std::size_t i = 0; i < row.size(); ++i) paintField(row[i], boxes[i], size);
             y += step;
         }
     }
+    /// One size for the words of a row: as large as leaves every pencil its room.
+    PaperSize labelSize(const std::vector<CardField>& row, const std::vector<QRectF>& boxes) const {
+        for (const PaperSize size : {PaperSize::Head, PaperSize::Body}) {
+            bool fits = true;
+            for (std::size_t i = 0; i < row.size(); ++i) {
+                const QFontMetricsF metrics(fontOf(size, row[i].strong));
+                fits = fits && metrics.horizontalAdvance(row[i].label) <= wordsIn(row[i], boxes[i]);
+            }
+            if (fits) return size;
+        }
+        return PaperSize::Note;
+    }
+    /// Width the words of a field may take.
+    double wordsIn(const CardField& field, const QRectF& box) const {
+        return box.width() - (field.tick ? tickSide + 7 : 0) -
+               (field.line ? leastLine + unitWidth(field) + 6 : 0);
+    }
 
-    void paintField(const CardField& field, const QRectF& box) {
+    void paintField(const CardField& field, const QRectF& box, PaperSize size) {
         // Words and line end at the foot of the step, so that the pencil has the room above.
         const double base = box.bottom() - 6;
         const double inkWidth = 0.9;
@@ -241,8 +261,7 @@ class CardPainter {
         }
         const double unit = unitWidth(field);
         const QString& label = field.label;
-        const double most = box.right() - x - (field.line ? leastLine + unit + 6 : 0);
-        m_painter.setFont(labelFont(field, most));
+        font(size, field.strong);
         m_painter.setPen(m_look.tone(Tone::Ink));
         m_painter.drawText(QPointF(x, base), label);
         x += label.isEmpty() ? 0 : textWidth(label) + 6;
@@ -259,14 +278,6 @@ class CardPainter {
         font(PaperSize::Note, false);
         m_painter.setPen(m_look.tone(Tone::Muted));
         m_painter.drawText(QPointF(end + 4, base), field.unit);
-    }
-    /// As large as leaves room for the pencil.
-    QFont labelFont(const CardField& field, double most) const {
-        for (const PaperSize size : {PaperSize::Head, PaperSize::Body}) {
-            const QFont font = fontOf(size, field.strong);
-            if (QFontMetricsF(font).horizontalAdvance(field.label) <= most) return font;
-        }
-        return fontOf(PaperSize::Note, field.strong);
     }
     double unitWidth(const CardField& field) const {
         if (field.unit.isEmpty()) return 0;

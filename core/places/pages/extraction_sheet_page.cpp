@@ -46,8 +46,8 @@ void addSlots(Card& card, const std::vector<QString>& labels) {
 }
 
 void addWhatHappens(Card& card) {
-    card.rows.push_back({blank(sheetWord("min"), {}, 1.1), tick(sheetWord("smooth"), 0.95),
-                         tick(sheetWord("walked"), 0.95), tick(sheetWord("stopped"), 1)});
+    card.rows.push_back({blank(sheetWord("min"), {}, 1.12), tick(sheetWord("smooth"), 0.98),
+                         tick(sheetWord("walked"), 0.98), tick(sheetWord("stopped"), 0.92)});
     card.rows.push_back({blank(sheetWord("set aside"), {}, 1), blank(sheetWord("why"), {}, 1)});
     CardField gate = tick(sheetWord("gate opened"), 1.3);
     card.rows.push_back({gate, blank(sheetWord("at"), {}, 0.9), tick(sheetWord("run empty"), 1)});

@@ -111,8 +111,7 @@ QString cardHead(const Card& card) {
         for (const auto& stack : drawn->stacks)
             for (const StacksDrawn::Box& box : stack)
                 parts << (box.mark.isEmpty() ? pageWord("no mark") : box.mark) +
-                             (box.peg.isEmpty() ? QString()
-                                                : pageWord(" on peg %1").arg(box.peg));
+                             (box.peg.isEmpty() ? QString() : pageWord(" on peg %1").arg(box.peg));
     return parts.join(QStringLiteral("; "));
 }
 

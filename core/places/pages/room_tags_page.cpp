@@ -34,7 +34,8 @@ Card tagOf(const Read& file, const PeggedBox& row) {
     if (const QString yard = yardName(file, row.box.yard); !yard.isEmpty()) from << yard;
     card.about.push_back(cardText(row.mark, PaperSize::Big, true));
     card.about.push_back(
-        cardText(from.isEmpty() ? tagWord("hive not known") : from.join(QStringLiteral(", "))));
+        cardText(from.isEmpty() ? tagWord("hive not known") : from.join(QStringLiteral(", ")),
+                 PaperSize::Head));
     const auto day = row.box.off ? row.box.off : row.box.plannedFor;
     card.about.push_back(mutedText(day ? dayText(*day) : tagWord("day not known")));
     addWeights(card, onLine(row.box.gross), onLine(row.box.wet));

@@ -91,8 +91,8 @@ StacksDrawn drawnStack(const YardStack& stack) {
         auto& pile = drawn.stacks.emplace_back();
         for (std::size_t i = from; i < std::min(many, from + deep); ++i) {
             const PeggedBox& box = stack.boxes[i];
-            pile.push_back(
-                {box.mark, box.peg ? QString::number(*box.peg) : QString(), box.box.heightMm});
+            pile.push_back({box.painted ? box.mark : QString(),
+                            box.peg ? QString::number(*box.peg) : QString(), box.box.heightMm});
         }
     }
     return drawn;

@@ -42,13 +42,15 @@ class DayLog : public test::WindowTest {
                 ADD_FAILURE() << "the form does not get the keyboard";
             if (form->isVisible()) form->reject();
         });
+        window->activateWindow();
+        ASSERT_TRUE(QTest::qWaitForWindowActive(window.get()));
         window->current()->setFocus();
-        QTest::keyClick(QApplication::focusWidget(), Qt::Key_L, Qt::ControlModifier);
+        QTest::keyClick(window->focusWidget(), Qt::Key_L, Qt::ControlModifier);
         EXPECT_TRUE(opened);
     }
-    static void typeOn(const QString& text) {
-        QTest::keyClicks(QApplication::focusWidget(), text);
-        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
+    static void typeOn(QDialog& form, const QString& text) {
+        QTest::keyClicks(form.focusWidget(), text);
+        QTest::keyClick(form.focusWidget(), Qt::Key_Tab);
     }
     std::optional<RoomDay> log(const char* day) {
         return session.read().first<RoomDay>({is("on_day", test::day(day))});
@@ -56,19 +58,19 @@ class DayLog : public test::WindowTest {
 };
 
 TEST_F(DayLog, IsTypedInTheOrderOfTheSheet) {
-    inForm([&](QDialog&) {
-        EXPECT_EQ(QApplication::focusWidget()->objectName(), QStringLiteral("who"));
-        typeOn(QStringLiteral("Ann, Ben"));
-        typeOn(QStringLiteral("2"));
-        typeOn(QStringLiteral("9:15"));
-        typeOn(QStringLiteral("y"));  // room cleaned
-        typeOn(QStringLiteral("y"));  // hands washed
-        typeOn({});                   // machine dry: nobody said
-        typeOn(QStringLiteral("n"));  // knife checked
-        typeOn({});
-        EXPECT_EQ(QApplication::focusWidget()->objectName(), QStringLiteral("ended"));
-        typeOn(QStringLiteral("1440"));
-        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
+    inForm([&](QDialog& form) {
+        EXPECT_EQ(form.focusWidget()->objectName(), QStringLiteral("who"));
+        typeOn(form, QStringLiteral("Ann, Ben"));
+        typeOn(form, QStringLiteral("2"));
+        typeOn(form, QStringLiteral("9:15"));
+        typeOn(form, QStringLiteral("y"));  // room cleaned
+        typeOn(form, QStringLiteral("y"));  // hands washed
+        typeOn(form, {});                   // machine dry: nobody said
+        typeOn(form, QStringLiteral("n"));  // knife checked
+        typeOn(form, {});
+        EXPECT_EQ(form.focusWidget()->objectName(), QStringLiteral("ended"));
+        typeOn(form, QStringLiteral("1440"));
+        QTest::keyClick(form.focusWidget(), Qt::Key_Return);
     });
     const auto kept = log("2027-08-08");
     ASSERT_TRUE(kept);
@@ -84,9 +86,9 @@ TEST_F(DayLog, IsTypedInTheOrderOfTheSheet) {
 }
 
 TEST_F(DayLog, WhatIsKnownStandsThereAndMoreIsAdded) {
-    inForm([](QDialog&) {
-        typeOn(QStringLiteral("Ann"));
-        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
+    inForm([](QDialog& form) {
+        typeOn(form, QStringLiteral("Ann"));
+        QTest::keyClick(form.focusWidget(), Qt::Key_Return);
     });
     inForm([](QDialog& form) {
         EXPECT_EQ(form.findChild<QLineEdit*>(QStringLiteral("who"))->text(), QStringLiteral("Ann"));
@@ -103,15 +105,15 @@ TEST_F(DayLog, WhatIsKnownStandsThereAndMoreIsAdded) {
 
 TEST_F(DayLog, ATimeNobodyCanReadIsToldAndNothingIsKept) {
     inForm([](QDialog& form) {
-        typeOn(QStringLiteral("Ann"));
-        typeOn(QStringLiteral("2"));
-        QTest::keyClicks(QApplication::focusWidget(), QStringLiteral("25:00"));
-        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
+        typeOn(form, QStringLiteral("Ann"));
+        typeOn(form, QStringLiteral("2"));
+        QTest::keyClicks(form.focusWidget(), QStringLiteral("25:00"));
+        QTest::keyClick(form.focusWidget(), Qt::Key_Return);
         EXPECT_TRUE(form.isVisible());
         const auto* reason = form.findChild<QLabel*>(QStringLiteral("reason"));
         EXPECT_TRUE(reason->text().contains(QStringLiteral("25:00")))
             << reason->text().toStdString();
-        EXPECT_EQ(QApplication::focusWidget()->objectName(), QStringLiteral("begun"));
+        EXPECT_EQ(form.focusWidget()->objectName(), QStringLiteral("begun"));
     });
     EXPECT_FALSE(log("2027-08-08"));
 }
@@ -121,9 +123,9 @@ TEST_F(DayLog, AnotherDaysLogIsShownWhenItsDayIsTyped) {
         auto* day = form.findChild<QLineEdit*>(QStringLiteral("day"));
         day->setFocus();
         day->selectAll();
-        typeOn(QStringLiteral("yesterday"));
-        typeOn(QStringLiteral("Cleo"));
-        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
+        typeOn(form, QStringLiteral("yesterday"));
+        typeOn(form, QStringLiteral("Cleo"));
+        QTest::keyClick(form.focusWidget(), Qt::Key_Return);
     });
     EXPECT_FALSE(log("2027-08-08"));
     ASSERT_TRUE(log("2027-08-07"));

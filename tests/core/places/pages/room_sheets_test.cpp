@@ -53,7 +53,8 @@ class RoomSheets : public test::DeedsTest {
              box + "\"}");
     }
     Day today() const { return clock.today(); }
-    std::string text(const Page& page) const { return pageText(page).toStdString(); }
+    /// In lines that do not break.
+    std::string text(const Page& page) const { return pageText(page, 2000).toStdString(); }
     Id<Extraction> run(const char* name) const {
         return {*findNamed(file(), Extraction::table, NameQuery{.name = name, .on = today()})};
     }
@@ -65,7 +66,8 @@ class RoomSheets : public test::DeedsTest {
 TEST_F(RoomSheets, EachBoxHasItsTagAndTwoAreForBoxesNobodyKnows) {
     pulled(8, "C1a");
     pulled(9, "C2a");
-    const auto& tags = cardsOf(roomTagsPage(file(), today()));
+    const Page page = roomTagsPage(file(), today());
+    const auto& tags = cardsOf(page);
     ASSERT_EQ(tags.size(), 4U);
     EXPECT_EQ(pegOn(tags[0]), "8");
     EXPECT_EQ(tags[0].about[0].text, QStringLiteral("C1a"));
@@ -105,9 +107,12 @@ TEST_F(RoomSheets, BoxesStillToComeHaveTheNextFreePegs) {
     done(
         R"({"do":"look-box","on":"2027-08-05","box":"H1a","contents":"9 drawn; 9 capped, 95 % full"}
 {"do":"look-box","on":"2027-08-05","box":"H2a","contents":"9 drawn; 9 capped, 95 % full"}
+{"do":"write-line","on":"2027-08-05","hive":"H1","line":"e s8"}
+{"do":"write-line","on":"2027-08-05","hive":"H2","line":"e s8"}
 {"do":"keep-plan","on":"2027-08-06","for_day":"2027-08-07","yards":"Hill","winter_need_g":1000,"feed_up_to_g":0,"min_capped_share":0.75})");
     std::string pegs;
-    for (const Card& tag : cardsOf(roomTagsPage(file(), today())))
+    const Page page = roomTagsPage(file(), today());
+    for (const Card& tag : cardsOf(page))
         pegs += tag.about[0].text.toStdString() + "=" + pegOn(tag) + " ";
     EXPECT_EQ(pegs, "C1a=2 H1a=1 H2a=3 unknown box= unknown box= ");
 }
@@ -119,8 +124,10 @@ TEST_F(RoomSheets, TheSignSaysUntilWhenWhichAndWhatNotToDo) {
     const Page page = waitingSignPage(file(), today());
     const auto& signs = cardsOf(page);
     ASSERT_EQ(signs.size(), 2U) << "one to a yard";
-    EXPECT_EQ(signs[0].name.text, QStringLiteral("Extract by\nMon 9 Aug"));
-    EXPECT_EQ(signs[0].name.size, PaperSize::Wall);
+    const Card& creek =
+        signs[0].lines[0].text.startsWith(QStringLiteral("Creek")) ? signs[0] : signs[1];
+    EXPECT_EQ(creek.name.text, QStringLiteral("Extract by\nMon 9 Aug"));
+    EXPECT_EQ(creek.name.size, PaperSize::Wall);
     const std::string said = text(page);
     EXPECT_NE(said.find("Creek: 4 boxes, pegs 8 to 10, 12; off the hives since Fri 6 Aug; 3 days "
                         "at most ("),
@@ -129,12 +136,35 @@ TEST_F(RoomSheets, TheSignSaysUntilWhenWhichAndWhatNotToDo) {
     EXPECT_NE(said.find("Hill: 1 box, peg 20;"), std::string::npos) << said;
     EXPECT_NE(said.find("Over 23 kg: two people."), std::string::npos);
     EXPECT_NE(said.find("together with boxes of Hill"), std::string::npos) << said;
-    const auto* drawn = std::get_if<StacksDrawn>(&signs[0].drawing);
+    const auto* drawn = std::get_if<StacksDrawn>(&creek.drawing);
     ASSERT_NE(drawn, nullptr);
     ASSERT_EQ(drawn->stacks.size(), 1U);
-    ASSERT_EQ(drawn->stacks[0].size(), 4U);
-    EXPECT_EQ(drawn->stacks[0][0].mark, QStringLiteral("C1a"));
-    EXPECT_EQ(drawn->stacks[0][3].peg, QStringLiteral("12"));
+    QStringList boxes;
+    for (const StacksDrawn::Box& each : drawn->stacks[0]) boxes << each.mark + each.peg;
+    boxes.sort();
+    EXPECT_EQ(boxes.join(QLatin1Char(' ')).toStdString(), "C1a8 C2a9 C2b10 C4b12");
+}
+
+TEST_F(RoomSheets, NothingIsPaintedOnABoxWithoutAMark) {
+    done(
+        R"({"do":"add-hive","on":"2027-05-01","yard":"Creek","mark":"C9","boxes":"deep, x, medium 9","origin":"overwintered"}
+{"do":"clip-peg","on":"2027-08-06","peg":15,"box":{"hive":"C9","place":2}})");
+    const Page page = waitingSignPage(file(), today());
+    const auto& drawn = std::get<StacksDrawn>(cardsOf(page).front().drawing);
+    EXPECT_EQ(drawn.stacks[0][0].mark, QString());
+    EXPECT_EQ(drawn.stacks[0][0].peg, QStringLiteral("15"));
+}
+
+TEST_F(RoomSheets, ManyBoxesAreDrawnInSeveralStacks) {
+    int peg = 30;
+    for (const char* box : {"H1a", "H1b", "H2a", "H3a", "H3b", "H5a"}) pulled(peg++, box);
+    done(
+        R"({"do":"add-hive","on":"2027-05-01","yard":"Hill","mark":"H9","boxes":"deep, x, medium A 9, medium B 9, medium C 9","origin":"overwintered"})");
+    for (const char* box : {"A", "B", "C"}) pulled(peg++, box);
+    const Page page = waitingSignPage(file(), today());
+    const auto& drawn = std::get<StacksDrawn>(cardsOf(page).front().drawing);
+    ASSERT_EQ(drawn.stacks.size(), 2U);
+    EXPECT_EQ(drawn.stacks[0].size() + drawn.stacks[1].size(), 9U) << "none is left out";
 }
 
 TEST_F(RoomSheets, WithoutBoxesTheSignIsToBeFilledIn) {
