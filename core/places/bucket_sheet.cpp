@@ -32,6 +32,15 @@ std::int64_t bucketNumber(const std::string& mark) {
     return mark.size() > 1 && (mark[0] == 'B' || mark[0] == 'b') ? std::atoll(mark.c_str() + 1) : 0;
 }
 
+std::int64_t lastBucketOf(const Read& file, Day on) {
+    std::int64_t highest = 0;
+    for (const Extraction& run : file.all<Extraction>())
+        if (yearOf(run.on) == yearOf(on))
+            for (const Bucket& each : file.where<Bucket>({is("extraction", run.id)}))
+                highest = std::max(highest, bucketNumber(each.mark.text()));
+    return highest;
+}
+
 Known<Mass> massAtLevel(const Read& file, double share, Day on) {
     return {Mass::roundedGrams(share * gramsFilled(file, on)), std::nullopt, How::ByEye};
 }
@@ -44,9 +53,7 @@ BucketSheet bucketSheet(const Read& file, Id<Extraction> id, Day on, Working* wo
     if (!run) return sheet;
     double water = 0;
     double dry = 0;
-    std::int64_t highest = 0;
-    for (const Bucket& each : file.all<Bucket>())
-        highest = std::max(highest, bucketNumber(each.mark.text()));
+    std::int64_t highest = lastBucketOf(file, run->on);
     for (const Bucket& each : file.where<Bucket>({is("extraction", id)})) {
         BucketLine line;
         line.mark = each.mark.text();

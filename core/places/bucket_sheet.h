@@ -35,6 +35,9 @@ BucketSheet bucketSheet(const Read& file, Id<Extraction> run, Day on, Working* w
 
 /// The number behind the B of a mark; 0 for any other mark.
 std::int64_t bucketNumber(const std::string& mark);
+/// The highest such number of that day's year. Buckets are counted on through a season; the next
+/// one begins at 1, with the same buckets.
+std::int64_t lastBucketOf(const Read& file, Day on);
 
 /// Honey in a bucket that stands at a level, by eye.
 Known<Mass> massAtLevel(const Read& file, double share, Day on);

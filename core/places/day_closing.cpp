@@ -3,7 +3,6 @@
 #include <QCoreApplication>
 #include <QStringList>
 #include <algorithm>
-#include <cstdlib>
 
 #include "core/places/bucket_sheet.h"
 #include "core/places/fill_judged.h"
@@ -118,11 +117,6 @@ ClosingOutlook closingOutlook(const DayTyped& day) {
 
 namespace {
 
-/// The number behind the B of a mark; 0 for any other mark.
-std::int64_t numberOnBucket(const std::string& mark) {
-    return mark.size() > 1 && (mark[0] == 'B' || mark[0] == 'b') ? std::atoll(mark.c_str() + 1) : 0;
-}
-
 bool alikeBuckets(const BucketToFill& one, const BucketToFill& other) {
     return one.net.value == other.net.value && one.net.how == other.net.how;
 }
@@ -136,10 +130,8 @@ QString readingText(const Known<Mass>& net) {
 
 std::vector<BucketToFill> bucketsToFill(const Read& file, const TypedBuckets& typed, Day on,
                                         const std::vector<std::string>& besides) {
-    std::int64_t number = 0;
-    for (const Bucket& each : file.all<Bucket>())
-        number = std::max(number, numberOnBucket(each.mark.text()));
-    for (const std::string& mark : besides) number = std::max(number, numberOnBucket(mark));
+    std::int64_t number = lastBucketOf(file, on);
+    for (const std::string& mark : besides) number = std::max(number, bucketNumber(mark));
     std::vector<BucketToFill> buckets;
     for (const TypedBucket& each : typed.each)
         buckets.push_back({"B" + std::to_string(++number),

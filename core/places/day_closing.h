@@ -40,8 +40,8 @@ struct BucketToFill {
     Known<Mass> net;
 };
 
-/// The buckets of one line, numbered on by themselves: "B9", "B10" …, past those of the file and
-/// those marked beside the line; what is known by level is by eye.
+/// The buckets of one line, numbered on by themselves: "B9", "B10" …, past those of the
+/// year and those marked beside the line; what is known by level is by eye.
 std::vector<BucketToFill> bucketsToFill(const Read& file, const TypedBuckets& typed, Day on,
                                         const std::vector<std::string>& besides = {});
 /// What is filled, read back: "B1 to B6 13.6 kg each, B7 6.8 kg: 88.4 kg together". Empty for none.

@@ -61,9 +61,7 @@ Page bucketLabelsPage(const Read& file, std::optional<Id<Extraction>> id, Day on
     const QString lotText = lot.join(QStringLiteral(", "));
     const bool closed = run && run->closed;
     const QString day = dayText(closed ? *run->closed : on);
-    std::int64_t highest = 0;
-    for (const Bucket& each : file.all<Bucket>())
-        highest = std::max(highest, bucketNumber(each.mark.text()));
+    std::int64_t highest = lastBucketOf(file, run ? run->on : on);
     if (run)
         for (const BucketLine& line : bucketSheet(file, run->id, on).lines) {
             block.cards.push_back(

@@ -29,7 +29,9 @@ class DayClosing : public test::SeasonTest {
 
 TEST_F(DayClosing, BucketsAreNumberedOnByThemselves) {
     playAll(season,
-            R"({"do":"fill-bucket","on":"2027-08-07","run":"27-2","mark":"B8","net_g":13000})");
+            R"({"do":"open-run","on":"2026-08-07","name":"26-2","yard":"Hill"}
+{"do":"fill-bucket","on":"2026-08-07","run":"26-2","mark":"B41","net_g":13000}
+{"do":"fill-bucket","on":"2027-08-07","run":"27-2","mark":"B8","net_g":13000})");
     const auto buckets = fill("2 full, 13.0, half");
     ASSERT_EQ(buckets.size(), 4U);
     EXPECT_EQ(buckets[0].mark, "B9");

@@ -106,6 +106,7 @@ TEST_F(RoomSheets, BoxesStillToComeHaveTheNextFreePegs) {
     pulled(2, "C1a");
     done(
         R"({"do":"look-box","on":"2027-08-05","box":"H1a","contents":"9 drawn; 9 capped, 95 % full"}
+{"do":"look-box","on":"2027-08-05","box":"H1b","contents":"9 drawn; 2 capped, 40 % full"}
 {"do":"look-box","on":"2027-08-05","box":"H2a","contents":"9 drawn; 9 capped, 95 % full"}
 {"do":"write-line","on":"2027-08-05","hive":"H1","line":"e s8"}
 {"do":"write-line","on":"2027-08-05","hive":"H2","line":"e s8"}
