@@ -162,7 +162,8 @@ LoadHoney honeyOfLoad(const Read& file, const SpinLoad& load) {
     return honey;
 }
 
-GateMinder gateMinder(const Read& file, Id<Extraction> id, const LoadSheet& loads, Day on) {
+GateMinder gateMinder(const Read& file, Id<Extraction> id, const LoadSheet& loads, Day on,
+                      bool turning) {
     GateMinder minder;
     minder.drumG = loads.machine.drumKg * 1000.0;
     minder.drumSaid = loads.machine.drumSaid;
@@ -175,16 +176,21 @@ GateMinder gateMinder(const Read& file, Id<Extraction> id, const LoadSheet& load
         minder.how = minder.inDrumG > 0 ? weaker(minder.how, honey.how) : honey.how;
         minder.inDrumG += honey.grams;
     }
+    mindStrainer(file, *run, on, minder);
+    minder.turning = turning && !loads.loads.empty();
     double drum = minder.inDrumG;
+    if (minder.turning)
+        minder.how = minder.inDrumG > 0 ? weaker(minder.how, How::Assumed) : How::Assumed;
     for (std::size_t n = 0; n < loads.loads.size() && !minder.openBefore; ++n) {
         drum += honeyIn(loads.loads[n]);
+        if (minder.turning && n == 0) minder.inDrumG = drum;
         if (drum <= minder.drumG) continue;
         // A load that overfills an empty drum by itself: the gate is open while it spins.
         minder.openBefore = loads.loads[n].number;
-        minder.beforeNext = n == 0;
+        minder.now = minder.turning && n == 0;
+        minder.beforeNext = n == (minder.turning ? 1U : 0U);
     }
     mindBucket(bucketSheet(file, id, on), minder);
-    mindStrainer(file, *run, on, minder);
     mindLots(file, *run, loads, on, minder);
     return minder;
 }

@@ -37,6 +37,8 @@ struct GateMinder {
     /// The load before which the gate must be open; none where all that waits still fits.
     std::optional<std::int64_t> openBefore;
     bool beforeNext = false;  ///< and that is the next load
+    bool now = false;         ///< and that is the load that turns: its honey reaches the cage
+    bool turning = false;     ///< `inDrumG` counts the load that turns with it
 
     std::string bucket;            ///< under the gate; empty where none is
     std::optional<double> takesG;  ///< how much more it takes
@@ -54,8 +56,10 @@ struct GateMinder {
         emptyFor;  ///< all of this lot is spun and that one comes next: run them empty first
 };
 
-/// @param loads  those of the run, planned; the next ones are weighed against the drum
-GateMinder gateMinder(const Read& file, Id<Extraction> run, const LoadSheet& loads, Day on);
+/// @param loads    those of the run, planned; the next ones are weighed against the drum
+/// @param turning  the first of them is in the machine and turns
+GateMinder gateMinder(const Read& file, Id<Extraction> run, const LoadSheet& loads, Day on,
+                      bool turning = false);
 
 /// Honey that left the frames of a load, and how that is known. A load that was stopped gave
 /// something nobody weighed; its frames count where they are spun again.

@@ -1,5 +1,6 @@
 // What the honey room shows, read anew: boxes, cautions, buckets and the balance at the foot.
 #include <QLocale>
+#include <QRegularExpression>
 #include <algorithm>
 
 #include "core/places/explain_honey_room.h"
@@ -126,13 +127,17 @@ void HoneyRoomPlace::fillGate() {
     m_gatePart->hide();
     if (!m_run || !m_open) return;
     const GateMinder gate =
-        gateMinder(session().read(), *m_run, m_load->sheet(), session().clock().today());
+        gateMinder(session().read(), *m_run, m_load->sheet(), session().clock().today(),
+                   m_spin->turns() && m_spin->load());
     const QStringList lines = gateLines(gate);
     if (lines.isEmpty()) return;
-    const bool warns = gate.beforeNext || gate.bucketNearlyFull || gate.strainerBehind ||
-                       !gate.emptyOf.empty() || !gate.emptyFor.empty();
+    const bool warns = gate.now || gate.beforeNext || gate.bucketNearlyFull ||
+                       gate.strainerBehind || !gate.emptyOf.empty() || !gate.emptyFor.empty();
     QStringList shown;
-    for (const QString& line : lines) shown << line.toHtmlEscaped();
+    // How a figure is known stands small and raised behind its unit.
+    static const QRegularExpression how(QStringLiteral("(kg|lb)\\s([wcedab?])(?![a-z])"));
+    for (const QString& line : lines)
+        shown << line.toHtmlEscaped().replace(how, QStringLiteral("\\1<sup>\\2</sup>"));
     // What is to be done now stands first and bold.
     if (warns)
         shown.front() = QStringLiteral("<b style=\"color:%1\">%2</b>")

@@ -1,6 +1,6 @@
 #include "ui/honey_room/learned_line.h"
 
-#include <QVBoxLayout>
+#include <QHBoxLayout>
 #include <algorithm>
 
 #include "core/actions/honey_room/take_rate.h"
@@ -23,14 +23,14 @@ QString learnedPart(const GotLine& line) {
 LearnedLine::LearnedLine(Session& session, QWidget* parent)
     : QWidget(parent), m_session(session), m_text(new QLabel(this)), m_take(new QPushButton(this)) {
     setObjectName(QStringLiteral("learned"));
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(0, 0, 0, 0);
+    auto* row = new QHBoxLayout(this);
+    row->setContentsMargins(0, 0, 0, 0);
     m_text->setObjectName(QStringLiteral("learned_text"));
     m_text->setWordWrap(true);
-    column->addWidget(m_text);
+    row->addWidget(m_text, 1);
     m_take->setObjectName(QStringLiteral("learned_take"));
     m_take->setText(tr("Take for next year"));
-    column->addWidget(m_take, 0, Qt::AlignLeft);
+    row->addWidget(m_take, 0, Qt::AlignTop);
     connect(m_take, &QPushButton::clicked, this, &LearnedLine::take);
     connect(&session, &Session::lookChanged, this, &LearnedLine::sizes);
     sizes();

@@ -68,11 +68,13 @@ QStringList gateLines(const GateMinder& minder) {
     if (minder.inDrumG > 0 || minder.openBefore) {
         const QString drum =
             massKnown(minder.inDrumG, minder.inDrumG > 0 ? minder.how : How::Assumed);
-        QString line = minder.inDrumG > 0
+        QString line = minder.turning ? daySay("%1 in the drum when this load stands").arg(drum)
+                       : minder.inDrumG > 0
                            ? daySay("%1 in the drum since the gate was open").arg(drum)
                            : daySay("The drum is empty");
-        line += minder.openBefore ? daySay(": open it before load %1.").arg(*minder.openBefore)
-                                  : daySay("; what waits still fits.");
+        line += minder.now          ? daySay(": open the gate now, or it reaches the cage.")
+                : minder.openBefore ? daySay(": open it before load %1.").arg(*minder.openBefore)
+                                    : daySay("; what waits still fits.");
         if (!minder.drumSaid)
             line += daySay(" The drum is taken to hold %1; nobody wrote down what yours does.")
                         .arg(massText(minder.drumG, How::Assumed));

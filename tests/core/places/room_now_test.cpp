@@ -42,8 +42,9 @@ class RoomNowTest : public test::DeedsTest {
     Result<FeltLoad> felt(const std::vector<FeltFrame>& frames) const {
         return feltLoad(file(), {hill}, frames, clock.today());
     }
-    GateMinder gate(Id<Extraction> run = {1}) const {
-        return gateMinder(file(), run, *loadSheet(file(), {run}, clock.today()), clock.today());
+    GateMinder gate(Id<Extraction> run = {1}, bool turning = false) const {
+        return gateMinder(file(), run, *loadSheet(file(), {run}, clock.today()), clock.today(),
+                          turning);
     }
     RoomDaySheet room(const RoomNow& now = {}) const {
         const auto sheet = roomDay(file(), clock.today(), now);
@@ -149,7 +150,15 @@ TEST_F(RoomNowTest, TheGateIsOpenedBeforeTheDrumRunsOver) {
     EXPECT_EQ(gate().how, How::Assumed);
     EXPECT_EQ(gate().openBefore, 3);
     EXPECT_FALSE(gate().beforeNext);
+    // While the second turns its honey is on its way; the one after it is the next.
+    EXPECT_NEAR(gate(hill, true).inDrumG, 24 * 1360, 1e-6);
+    EXPECT_EQ(gate(hill, true).openBefore, 3);
+    EXPECT_TRUE(gate(hill, true).beforeNext);
+    EXPECT_FALSE(gate(hill, true).now);
     spin("H1b 6, H2a 6", "08:20");
+    EXPECT_TRUE(gate(hill, true).now) << "the third turns on a drum nobody opened";
+    EXPECT_THAT(gateLines(gate(hill, true)).front().toStdString(),
+                testing::HasSubstr("open the gate now"));
     EXPECT_NEAR(gate().inDrumG, 24 * 1360, 1e-6);
     EXPECT_TRUE(gate().beforeNext);
     EXPECT_THAT(gateLines(gate()).front().toStdString(),
