@@ -11,13 +11,19 @@
 #include <map>
 #include <set>
 
+#include "core/model/honey/room.h"
 #include "core/model/season_info.h"
 #include "core/model/storeroom/review.h"
 #include "core/places/bench.h"
+#include "core/places/clearers.h"
 #include "core/places/frame_ledger.h"
+#include "core/places/gate_minder.h"
+#include "core/places/load_sheet.h"
 #include "core/places/pages/harvest_summary_page.h"
 #include "core/places/pages/page_text.h"
 #include "core/places/pull_sheet.h"
+#include "core/places/room_boxes.h"
+#include "core/places/room_day.h"
 #include "core/places/run_balance.h"
 #include "core/places/yard_sheet.h"
 #include "core/storage/audit.h"
@@ -219,6 +225,85 @@ TEST_F(ThreeYards, PullLeavesWhatWasTreatedAndLooksFirstWhereNobodyLooked) {
     EXPECT_EQ(left["M08"], std::pair(PullVerdict::LookFirst, std::optional(WhyLeft::LookFirst)));
     EXPECT_EQ(left["M06"].first, PullVerdict::Leave);
     EXPECT_EQ(left["M21"].first, PullVerdict::Leave);
+}
+
+TEST_F(ThreeYards, FiveBoardsGoRoundSevenHivesInTwoRounds) {
+    const Season season = upTo("2");
+    const Clearers planned = clearers(season.read(), test::day("2027-07-29"));
+    EXPECT_EQ(planned.owned, 5);
+    EXPECT_EQ(planned.need.size(), 7U);
+    ASSERT_EQ(planned.rounds.size(), 2U);
+    EXPECT_EQ(planned.rounds[0].hives.size(), 5U);
+    EXPECT_EQ(planned.rounds[1].hives.size(), 2U);
+}
+
+TEST_F(ThreeYards, EveryBoxButOneComesHomeWithItsPeg) {
+    const Season season = upTo("3");
+    std::map<std::int64_t, std::string> pegs;
+    for (const Peg& peg : season.read().all<Peg>()) {
+        ASSERT_TRUE(peg.box) << peg.number.value();
+        pegs[peg.number.value()] = nameOf(season.read(), Box::table, peg.box->number);
+    }
+    const std::map<std::int64_t, std::string> asOneWalks{
+        {1, "M07"}, {2, "M03"}, {4, "M11"},  {5, "M15"},  {6, "M02"}, {7, "M09"},
+        {8, "M05"}, {9, "M14"}, {10, "M12"}, {11, "M20"}, {12, "M18"}};
+    EXPECT_EQ(pegs, asOneWalks) << "the third was lost with its tag";
+    for (const ClearerBoard& board : season.read().all<ClearerBoard>()) {
+        ASSERT_TRUE(board.off);
+        EXPECT_LE((*board.off - board.on).count(), 3);
+    }
+}
+
+TEST_F(ThreeYards, SundayMorningTheDrumTakesOneLoadMore) {
+    const Season season = upTo("3");
+    const Read& file = season.read();
+    const Day sunday = test::day("2027-08-08");
+    const Id<Extraction> creek{
+        *findNamed(file, Extraction::table, NameQuery{.name = "27-3", .on = sunday})};
+    // Off on Saturday; the room is over half humid: two days, where beetle country allows three.
+    const RoomBoxes room = roomBoxes(file, creek, sunday);
+    EXPECT_EQ(room.extractBy, test::day("2027-08-09"));
+    EXPECT_EQ(room.late, 0);
+    std::map<std::string, std::int64_t> waiting;
+    for (const RoomBox& box : room.waiting)
+        if (box.entry) waiting[box.mark] = box.peg.value_or(0);
+    EXPECT_EQ(waiting, (std::map<std::string, std::int64_t>{
+                           {"M12", 10}, {"M14", 9}, {"M18", 12}, {"M20", 11}}));
+    const auto loads = loadSheet(file, {creek}, sunday);
+    ASSERT_TRUE(loads);
+    EXPECT_EQ(loads->loads.size(), 3U);
+    EXPECT_EQ(loads->framesLeft, 33);
+    EXPECT_EQ(loads->ranSmoothG, 842);
+    EXPECT_EQ(loads->walkedG, 1420) << "600 g off, 820 g of doubt";
+    // M05 gave 14.9 kg, weighed; three of nine frames of M12 a third of what its weight says.
+    const GateMinder gate = gateMinder(file, creek, *loads, sunday);
+    EXPECT_EQ(kilograms(Mass::roundedGrams(gate.inDrumG)), "21.0");
+    EXPECT_EQ(gate.loadsSince, 1);
+    EXPECT_DOUBLE_EQ(gate.drumG, 45000);
+    EXPECT_TRUE(gate.drumSaid);
+    EXPECT_EQ(gate.openBefore, 3);
+    EXPECT_FALSE(gate.beforeNext);
+    EXPECT_EQ(gate.bucket, "B9");
+    EXPECT_EQ(gate.takesG, 10000);
+}
+
+TEST_F(ThreeYards, RoomLeavesNothingOnThePileAndSaysHowItsDaysWent) {
+    const Season season = upTo("4");
+    const auto asides = season.read().all<SetAside>();
+    ASSERT_EQ(asides.size(), 2U);
+    EXPECT_EQ(asides[0].became, AsideBecame::SpunAgain);
+    EXPECT_EQ(asides[1].became, AsideBecame::GivenBack);
+    const auto days = season.read().all<RoomDay>();
+    ASSERT_EQ(days.size(), 4U) << "four days of 2027";
+    for (const RoomDay& day : days) {
+        EXPECT_TRUE(day.machineWashed.value_or(false)) << isoText(day.on);
+        EXPECT_TRUE(day.ended) << isoText(day.on);
+        const RoomNow nobodyLooks;
+        const auto told = roomDay(season.read(), day.on, nobodyLooks);
+        ASSERT_TRUE(told) << isoText(day.on);
+        EXPECT_FALSE(told->clockSet) << isoText(day.on) << ": loads begun before the last ended";
+    }
+    EXPECT_FALSE(season.read().first<Peg>({isUnknown("off_day")})) << "every peg is free again";
 }
 
 TEST_F(ThreeYards, ThirdYearNamesTheLostBoxAndSaysRevised) {
