@@ -30,10 +30,16 @@ class DayLog : public test::WindowTest {
     }
     /// Opens the form by its key and does something in it; it must be gone afterwards.
     void inForm(const std::function<void(QDialog&)>& deed) {
+        window->activateWindow();
+        ASSERT_TRUE(QTest::qWaitForWindowActive(window.get()));
+        window->current()->setFocus();
         bool opened = false;
-        QTimer::singleShot(0, [&] {
+        // The form holds the program until it is closed, so it is looked for from within.
+        QTimer look;
+        QObject::connect(&look, &QTimer::timeout, [&] {
             auto* form = qobject_cast<QDialog*>(QApplication::activeModalWidget());
-            ASSERT_NE(form, nullptr) << "Ctrl+L opens the form";
+            if (!form) return;
+            look.stop();
             opened = form->objectName() == QStringLiteral("day_log");
             form->activateWindow();
             if (QTest::qWaitForWindowActive(form))
@@ -42,11 +48,9 @@ class DayLog : public test::WindowTest {
                 ADD_FAILURE() << "the form does not get the keyboard";
             if (form->isVisible()) form->reject();
         });
-        window->activateWindow();
-        ASSERT_TRUE(QTest::qWaitForWindowActive(window.get()));
-        window->current()->setFocus();
+        look.start(5);
         QTest::keyClick(window->focusWidget(), Qt::Key_L, Qt::ControlModifier);
-        EXPECT_TRUE(opened);
+        EXPECT_TRUE(opened) << "Ctrl+L opens the form";
     }
     static void typeOn(QDialog& form, const QString& text) {
         QTest::keyClicks(form.focusWidget(), text);
