@@ -24,6 +24,7 @@ std::vector<Computation> honeyComputations();
 std::vector<Computation> frameComputations();
 std::vector<Computation> extractorComputations();
 std::vector<Computation> pullComputations();
+std::vector<Computation> colonyComputations();
 std::vector<Computation> storeroomComputations();
 
 }  // namespace combwright

@@ -1,6 +1,11 @@
 #include "core/trade/colony/queen_dates.h"
 
 #include <algorithm>
+#include <string>
+#include <string_view>
+#include <utility>
+
+#include "core/trade/colony/last_day.h"
 
 namespace combwright {
 namespace {
@@ -32,7 +37,14 @@ Result<QueenDates> queenDates(QueenEvent event, Day day, std::optional<Day> notS
                               const QueenPatience& patience, Working* working) {
     if (notSeenOn && *notSeenOn > day)
         return Refusal{Code::Contradiction, "not_seen_on", {{"other", "day"}}};
+    const std::pair<std::string_view, int> waits[] = {{"look_after_days", patience.look},
+                                                      {"test_frame_after_days", patience.testFrame},
+                                                      {"act_after_days", patience.act}};
     const DaysToEmergence emerges = emergence(event);
+    for (const auto& [name, wait] : waits) {
+        if (wait < 0) return Refusal{Code::Negative, std::string(name), {}};
+        if (const auto last = dayAfter(day, emerges.to + wait); !last) return last.error();
+    }
     QueenDates dates;
     dates.emergesFrom = day + days(emerges.from);
     dates.emergesTo = day + days(emerges.to);

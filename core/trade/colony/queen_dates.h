@@ -36,8 +36,11 @@ struct QueenDates {
 };
 
 /// Egg hatches on day 3, the cell is capped on day 8, the queen comes out on day 16. `notSeenOn` is
-/// a day on which a capped cell was not there yet or not capped: it cannot hatch before the eighth
-/// day after. Refused with Contradiction where that day is not before the event.
+/// a day on which a capped cell was not there yet or not capped: its queen cannot come out before
+/// the eighth day after. Of the other events it says nothing and changes nothing.
+/// Refused: Contradiction "not_seen_on" where that day is after the event; Negative
+/// "look_after_days", "test_frame_after_days", "act_after_days"; OutOfRange "day" where a date
+/// would lie beyond the year 9999.
 Result<QueenDates> queenDates(QueenEvent event, Day day,
                               std::optional<Day> notSeenOn = std::nullopt,
                               const QueenPatience& patience = {}, Working* working = nullptr);
