@@ -16,6 +16,7 @@
 #include "core/trade/colony/strength.h"
 #include "core/trade/colony/sugar.h"
 #include "core/trade/colony/waiting_days.h"
+#include "core/trade/storeroom/comb_wax.h"
 
 namespace combwright {
 namespace {
@@ -214,12 +215,10 @@ TEST(StrengthReference, CellsByTheirWidth) {
     for (const Cells& each :
          {Cells{4.9, 480.9, 31.0}, Cells{5.2, 427.0, 27.6}, Cells{5.3, 411.1, 26.5},
           Cells{5.4, 396.0, 25.5}, Cells{5.6, 368.2, 23.8}, Cells{6.9, 242.5, 15.6}}) {
-        const auto cells = cellsPerDm2(each.mm);
-        ASSERT_TRUE(cells);
-        EXPECT_NEAR(*cells, each.perDm2, 0.051) << each.mm;
-        EXPECT_NEAR(*cells * 0.064516, each.perIn2, 0.051) << each.mm;
+        EXPECT_NEAR(cellsPerDm2(each.mm), each.perDm2, 0.051) << each.mm;
+        EXPECT_NEAR(cellsPerDm2(each.mm) * 0.064516, each.perIn2, 0.051) << each.mm;
     }
-    EXPECT_NEAR(*cellsPerDm2(5.35), 7'100 / (2 * 8.8), 0.5);
+    EXPECT_NEAR(cellsPerDm2(5.35), 7'100 / (2 * 8.8), 0.5);
 }
 
 TEST(StrengthReference, Brood) {

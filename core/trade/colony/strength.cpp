@@ -1,6 +1,5 @@
 #include "core/trade/colony/strength.h"
 
-#include <numbers>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -42,11 +41,6 @@ Result<CombContents> contentsByEighths(const CombEighths& eighths, double sideDm
     return CombContents{
         eighths.bees * beesPerEighth * size, eighths.cappedWorkers * workerCellsPerEighth * size,
         eighths.cappedDrones * droneCellsPerEighth * size, eighths.food * foodPerEighth_g * size};
-}
-
-Result<double> cellsPerDm2(double cellMm) {
-    if (!(cellMm >= 4 && cellMm <= 8)) return outOfRange("cell_mm", cellMm, 4, 8);
-    return 2 * 100 * 100 / (std::numbers::sqrt3 * cellMm * cellMm);
 }
 
 double beesEmerging(double cappedCells, double survival) { return cappedCells * survival; }

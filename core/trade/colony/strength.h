@@ -60,10 +60,6 @@ struct CombContents {
 /// OutOfRange "side_dm2" (above 0, to 30).
 Result<CombContents> contentsByEighths(const CombEighths& eighths, double sideDm2 = 8);
 
-/// Cells of that width (flat to flat) on one side of a dm²: 2 / (√3 d²). Refused: OutOfRange
-/// "cell_mm" (4 to 8).
-Result<double> cellsPerDm2(double cellMm);
-
 /// Bees that come out of so many capped cells; `survival` is a share, 0.9 usual.
 double beesEmerging(double cappedCells, double survival = 0.9);
 /// Eggs a day that keep up so many worker cells, by the days a cell is in that state: 12 for capped

@@ -32,8 +32,6 @@ TEST(Strength, Refuses) {
     EXPECT_EQ(contentsByEighths({0, 0, 0, -1}).error().code, Code::Negative);
     EXPECT_EQ(contentsByEighths({}, 0).error().field, "side_dm2");
     EXPECT_EQ(contentsByEighths({}, 31).error().code, Code::OutOfRange);
-    EXPECT_EQ(cellsPerDm2(3.9).error().field, "cell_mm");
-    EXPECT_EQ(cellsPerDm2(54).error().code, Code::OutOfRange);
 }
 
 TEST(Strength, EighthsOfALargerCombHoldMore) {
