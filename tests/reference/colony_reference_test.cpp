@@ -215,9 +215,8 @@ TEST(StrengthReference, CellsByTheirWidth) {
     for (const Cells& each :
          {Cells{4.9, 480.9, 31.0}, Cells{5.2, 427.0, 27.6}, Cells{5.3, 411.1, 26.5},
           Cells{5.4, 396.0, 25.5}, Cells{5.6, 368.2, 23.8}, Cells{6.9, 242.5, 15.6}}) {
-        const double cells = cellsPerDm2(each.mm);
-        EXPECT_NEAR(cells, each.perDm2, 0.051) << each.mm;
-        EXPECT_NEAR(cells * 0.064516, each.perIn2, 0.051) << each.mm;
+        EXPECT_NEAR(cellsPerDm2(each.mm), each.perDm2, 0.051) << each.mm;
+        EXPECT_NEAR(cellsPerDm2(each.mm) * 0.064516, each.perIn2, 0.051) << each.mm;
     }
     EXPECT_NEAR(cellsPerDm2(5.35), 7'100 / (2 * 8.8), 0.5);
 }

@@ -23,10 +23,10 @@ void expectSaysWhereFrom(const std::string& source) {
     EXPECT_EQ(printed + customary + remembered + computed, 1) << source;
 }
 
-using Table = std::pair<std::string, std::string>;  // edition and region
+using EditionAndRegion = std::pair<std::string, std::string>;  // edition and region
 
 TEST(ColonyTables, EveryTableOfThresholdsHasEachPhaseOnce) {
-    std::map<Table, std::vector<PhaseThreshold>> tables;
+    std::map<EditionAndRegion, std::vector<PhaseThreshold>> tables;
     for (const PublishedThreshold& each : publishedThresholds()) {
         SCOPED_TRACE(each.edition + ", " + each.phase);
         expectSaysWhereFrom(each.source);
@@ -51,7 +51,7 @@ TEST(ColonyTables, EveryTableOfThresholdsHasEachPhaseOnce) {
 }
 
 TEST(ColonyTables, EveryTableOfPhasesCoversTheYear) {
-    std::map<Table, std::vector<PhaseStart>> tables;
+    std::map<EditionAndRegion, std::vector<PhaseStart>> tables;
     for (const PublishedPhase& each : publishedPhases()) {
         expectSaysWhereFrom(each.source);
         const auto phase = seasonPhaseOf(each.phase);
@@ -75,7 +75,7 @@ TEST(ColonyTables, EveryTableOfPhasesCoversTheYear) {
 }
 
 TEST(ColonyTables, MedicinesAreNamedByWhatActsAndUnknownDaysAreBlank) {
-    std::set<Table> seen;
+    std::set<EditionAndRegion> seen;
     for (const PublishedWait& each : publishedWaits()) {
         SCOPED_TRACE(each.active);
         expectSaysWhereFrom(each.source);
