@@ -43,6 +43,14 @@ ClosingOutlook closingOutlook(const DayTyped& day) {
         static_cast<std::size_t>(std::count_if(day.boxes.begin(), day.boxes.end(), &whole));
     if (day.boxes.empty() && !day.bucketsG)
         return notYet({}, closingWord("Nothing is written down yet: boxes, then buckets."));
+    const bool anyFull = std::any_of(day.boxes.begin(), day.boxes.end(),
+                                     [](const YieldBox& box) { return box.grossG.has_value(); });
+    if (count == 0 && anyFull)
+        return {true,
+                closingWord("No box was weighed full and wet: a box weighed full counts by that "
+                            "weight less the empty box, the others by frames and how full they "
+                            "were, all by eye."),
+                {}};
     if (count == 0 && !day.boxes.empty())
         return {true,
                 day.bucketsG

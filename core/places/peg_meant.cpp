@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <algorithm>
 
+#include "core/places/full_frame.h"
 #include "core/storage/queries/pegs.h"
 #include "core/storage/queries/runs.h"
 #include "core/words/words.h"
@@ -20,7 +21,15 @@ PadBox padBoxOf(const Read& file, const ExtractionBox& entry) {
     if (entry.gross) box.gross = entry.gross->value;
     if (entry.wet) box.wet = entry.wet->value;
     box.spun = framesSpun(file, entry.extraction)[entry.id.number] > 0;
+    box.unspun = unspunOf(file, entry);
     return box;
+}
+
+/// Of a box of that kind without honey.
+std::optional<Mass> emptyMass(const Read& file, const Box& box, Day on) {
+    const auto kind = file.find(box.kind);
+    const auto grams = kind ? emptyBoxGramsOf(file, *kind, std::nullopt, on) : std::nullopt;
+    return grams ? std::optional(Mass::roundedGrams(*grams)) : std::nullopt;
 }
 
 /// The newest entry of the box on the peg since it was clipped.
@@ -38,6 +47,19 @@ std::optional<ExtractionBox> entryOfPeg(const Read& file, const Peg& peg) {
 }
 
 }  // namespace
+
+std::int64_t unspunOf(const Read& file, const ExtractionBox& entry) {
+    if (!entry.frames) return 0;
+    if (!file.first<SpinLoad>({is("extraction", entry.extraction)})) {
+        // Where no loads are kept it is asked about the first wet box and then no more.
+        const auto boxes = file.where<ExtractionBox>({is("extraction", entry.extraction)});
+        if (std::any_of(boxes.begin(), boxes.end(),
+                        [](const ExtractionBox& other) { return other.wet && other.wet->value; }))
+            return 0;
+    }
+    auto went = framesOfBoxes(file, entry.extraction);
+    return went[entry.id.number].left(entry.frames->value());
+}
 
 std::optional<PegMeant> pegMeant(const Read& file, int number, Day on) {
     const auto peg = number > 0 ? pegOn(file, Count(number), on) : std::nullopt;
@@ -59,6 +81,7 @@ std::optional<PegMeant> pegMeant(const Read& file, int number, Day on) {
     meant.box.peg = number;
     const auto box = file.find(peg->box);
     meant.box.known = box && !box->mark.empty();
+    if (box) meant.box.empty = emptyMass(file, *box, on);
     return meant;
 }
 

@@ -22,6 +22,10 @@ struct PegMeant {
 /// Nothing where nobody clipped that peg.
 std::optional<PegMeant> pegMeant(const Read& file, int peg, Day on);
 
+/// How many frames of a box of a run are in no load that was kept. 0 where they were not counted,
+/// and where loads are not kept though boxes were weighed wet already.
+std::int64_t unspunOf(const Read& file, const ExtractionBox& entry);
+
 /// The box without a peg that was weighed full and waits to be weighed wet: the one that was spun
 /// first, else the first.
 std::optional<PadBox> looseBox(const Read& file, Id<Extraction> run);

@@ -22,10 +22,17 @@ std::optional<std::string> hiveKey(const ExtractionBox& box) {
     return std::to_string(box.hive->number);
 }
 
-/// Frames × fill × what a full frame of that kind holds; where the fill was not judged, full frames
-/// are as good a guess for one box as for the other.
+/// Of a box weighed full what it weighed less such a box without honey. Else frames × fill × what a
+/// full frame of that kind holds; where the fill was not judged, full frames are as good a guess
+/// for one box as for the other.
 double byEyeGrams(const Read& file, const ExtractionBox& box, const Extraction& run,
                   const std::optional<Id<FrameKind>>& usual) {
+    if (const auto full = grams(box.gross)) {
+        const auto known = file.find(box.box);
+        const auto made = known ? file.find(std::optional(known->kind)) : std::nullopt;
+        const auto empty = made ? emptyBoxGramsOf(file, *made, run.yard, run.on) : std::nullopt;
+        if (empty && *full > *empty) return *full - *empty;
+    }
     const auto filled = box.filled ? box.filled->middle() : std::nullopt;
     const double share = filled ? *filled / 10000.0 : 1.0;
     const auto frames = box.frames ? static_cast<double>(box.frames->value()) : 1.0;

@@ -39,10 +39,29 @@ PadDeed noMass(const QString& typed) {
         padTr("“%1” is no weight in %2; nothing was written down.").arg(typed, massUnit()));
 }
 
+/// "6 frames of M07 on peg 14 are not spun".
+QString notSpunText(const PadBox& box) {
+    return box.unspun == 1
+               ? padTr("1 frame of %1 is not spun").arg(calledText(box))
+               : padTr("%1 frames of %2 are not spun").arg(box.unspun).arg(calledText(box));
+}
+
 PadDeed deedOf(PadDeed::What what) {
     PadDeed deed;
     deed.what = what;
     return deed;
+}
+
+/// No box with honey in it is lighter. Common practice, no source.
+constexpr Mass lightestFull = Mass::grams(3000);
+
+bool lightForFull(const PadBox& box, Mass full) {
+    return full < lightestFull || (box.empty && full <= *box.empty);
+}
+
+/// Over half again as heavy as before it is no full weight put right but a slip.
+bool putsFullRight(const PadBox& box, Mass mass) {
+    return mass.grams() * 2 <= box.gross->grams() * 3;
 }
 
 QString padMassText(const Known<Mass>& mass) {
@@ -164,12 +183,17 @@ PadDeed PadLine::enter(const QString& text, const PadRoom& room) {
         case PadAsk::What::Full:
         case PadAsk::What::Wet:
         case PadAsk::What::StillWet:
+        case PadAsk::What::NotSpun:
+        case PadAsk::What::StillFull:
             return weigh(typed, room);
+        case PadAsk::What::Stray:
+            return stray(typed, room);
+        case PadAsk::What::OverBrim:
         case PadAsk::What::BucketMass:
         case PadAsk::What::BucketWater:
         case PadAsk::What::Cappings:
         case PadAsk::What::Scrapings:
-            return bucket(typed);
+            return bucket(typed, room);
         case PadAsk::What::AsideWhy:
             return choice(typed, room, PadDeed::What::AsideWhy, 6);
         case PadAsk::What::Settle:
@@ -231,6 +255,7 @@ PadDeed PadLine::choosePeg(int peg, const PadRoom& room) {
         ask.box.mark = peg == 0 ? room.withoutPeg : padTr("peg %1").arg(peg);
     }
     ask.box.peg = peg;
+    ask.box.stray = peg != 0 && !found;
     if (peg != 0 && found && (found->spun || found->gross)) ask.what = PadAsk::What::Wet;
     return asks(ask);
 }
@@ -240,17 +265,19 @@ PadDeed PadLine::weigh(const QString& typed, const PadRoom& room) {
     m_ask = {};
     PadDeed deed = deedOf(PadDeed::What::Weigh);
     deed.box = asked.box;
-    if (asked.what == PadAsk::What::StillWet && typed.isEmpty()) {
-        deed.wet = true;
+    const bool fullAsked =
+        asked.what == PadAsk::What::Full || asked.what == PadAsk::What::StillFull;
+    if (asked.mass && typed.isEmpty()) {
+        deed.wet = !fullAsked;
         deed.mass = asked.mass;
-        return deed;
+        return fullAsked ? weighFull(deed, asked) : deed;
     }
-    const bool wetAsked = asked.what != PadAsk::What::Full;
+    const bool wetAsked = !fullAsked;
     if (typed.isEmpty()) {
         if (wetAsked || (asked.box.peg == 0 && !asked.box.known && asked.box.gross))
             return deedOf(PadDeed::What::Left);
         deed.mass = Known<Mass>{std::nullopt, std::nullopt, How::Unknown};
-        return deed;
+        return weighFull(deed, asked);
     }
     deed.mass = padReading(typed);
     if (!deed.mass) {
@@ -269,13 +296,14 @@ PadDeed PadLine::weigh(const QString& typed, const PadRoom& room) {
             deed.box = {};
             deed.box.mark = room.withoutPeg;
         }
-        return deed;
+        return deed.wet ? weighWet(deed, asked, room) : weighFull(deed, asked);
     }
     deed.wet = wetAsked;
-    if (!wetAsked || !near) return deed;
+    if (!wetAsked) return weighFull(deed, asked);
+    if (!near) return weighWet(deed, asked, room);
     // Nothing of it was spun: the full weight put right.
     if (!asked.box.spun) {
-        deed.wet = false;
+        deed.wet = !putsFullRight(asked.box, *deed.mass->value);
         return deed;
     }
     if (room.spinning) {
@@ -289,17 +317,66 @@ PadDeed PadLine::weigh(const QString& typed, const PadRoom& room) {
     return asks(again);
 }
 
-PadDeed PadLine::bucket(const QString& typed) {
+/// A full weight, asked about where no box full of honey weighs so or nobody clipped its peg.
+PadDeed PadLine::weighFull(PadDeed deed, const PadAsk& asked) {
+    PadAsk again = asked;
+    again.box = deed.box;
+    again.mass = deed.mass;
+    if (deed.mass->value && lightForFull(deed.box, *deed.mass->value) && asked.mass != deed.mass) {
+        again.what = PadAsk::What::StillFull;
+        return asks(again);
+    }
+    if (!deed.box.stray) return deed;
+    again.what = PadAsk::What::Stray;
+    return asks(again);
+}
+
+/// A wet weight, asked about while frames of the box are not spun: once it is wet they are in no
+/// load any more.
+PadDeed PadLine::weighWet(const PadDeed& deed, const PadAsk& asked, const PadRoom& room) {
+    if (asked.box.unspun == 0 || !deed.mass->value) return deed;
+    if (room.spinning) {
+        m_ask = asked;
+        return padNotRead(notSpunText(asked.box) + padTr("; nothing was kept."));
+    }
+    PadAsk again = asked;
+    again.what = PadAsk::What::NotSpun;
+    again.mass = deed.mass;
+    return asks(again);
+}
+
+PadDeed PadLine::stray(const QString& typed, const PadRoom& room) {
     const PadAsk asked = m_ask;
     m_ask = {};
-    const bool isBucket =
-        asked.what == PadAsk::What::BucketMass || asked.what == PadAsk::What::BucketWater;
+    PadDeed deed = deedOf(PadDeed::What::Weigh);
+    deed.box = asked.box;
+    deed.mass = asked.mass;
+    if (typed.isEmpty()) return deed;
+    // A whole number is the next peg, anything else its weight put right.
+    const auto mass = typedWhole(typed) ? std::nullopt : padReading(typed);
+    if (!mass) return begin(typed, room);
+    deed.mass = mass;
+    return weighFull(deed, asked);
+}
+
+PadDeed PadLine::bucket(const QString& typed, const PadRoom& room) {
+    const PadAsk asked = m_ask;
+    m_ask = {};
+    const bool honey =
+        asked.what == PadAsk::What::BucketMass || asked.what == PadAsk::What::OverBrim;
+    const bool isBucket = honey || asked.what == PadAsk::What::BucketWater;
     PadDeed deed = deedOf(isBucket                               ? PadDeed::What::Bucket
                           : asked.what == PadAsk::What::Cappings ? PadDeed::What::Cappings
                                                                  : PadDeed::What::Scrapings);
     deed.number = asked.bucket;
     PadAsk water = asked;
     water.what = PadAsk::What::BucketWater;
+    water.mass.reset();
+    if (asked.what == PadAsk::What::OverBrim && typed.isEmpty()) {
+        deed.mass = asked.mass;
+        m_ask = water;
+        return deed;
+    }
     if (typed.isEmpty()) {
         if (asked.what == PadAsk::What::BucketMass) return asks(water);
         return deedOf(PadDeed::What::Left);
@@ -318,7 +395,14 @@ PadDeed PadLine::bucket(const QString& typed) {
         m_ask = asked;
         return noMass(typed);
     }
-    if (asked.what == PadAsk::What::BucketMass) m_ask = water;
+    if (honey && room.bucketHolds && deed.mass->value && *deed.mass->value > *room.bucketHolds) {
+        PadAsk again = asked;
+        again.what = PadAsk::What::OverBrim;
+        again.mass = deed.mass;
+        again.most = room.bucketHolds;
+        return asks(again);
+    }
+    if (honey) m_ask = water;
     return deed;
 }
 
@@ -377,6 +461,10 @@ QString askedText(const PadAsk& ask) {
             return {};
         case PadAsk::What::Full:
             if (ask.box.peg == 0) return padTr("Box without a peg, %1").arg(massUnit());
+            if (ask.box.stray)
+                return padTr("Peg %1, which no box carries: full, %2")
+                    .arg(ask.box.peg)
+                    .arg(massUnit());
             return padTr("%1 full, %2").arg(calledText(ask.box), massUnit());
         case PadAsk::What::Wet:
             return padTr("%1 wet, %2").arg(calledText(ask.box), massUnit());
@@ -384,6 +472,20 @@ QString askedText(const PadAsk& ask) {
             return padTr("%1: %2 wet, when it weighed %3 full?")
                 .arg(calledText(ask.box), padMassText(*ask.mass),
                      padMassText({ask.box.gross, std::nullopt, How::Weighed}));
+        case PadAsk::What::NotSpun:
+            return padTr("%1: is %2 its wet weight?")
+                .arg(notSpunText(ask.box), padMassText(*ask.mass));
+        case PadAsk::What::StillFull:
+            return padTr("%1: %2 full, no more than an empty box?")
+                .arg(calledText(ask.box), padMassText(*ask.mass));
+        case PadAsk::What::Stray:
+            return padTr("No box carries peg %1: %2 full, a box nobody knows?")
+                .arg(ask.box.peg)
+                .arg(padMassText(*ask.mass));
+        case PadAsk::What::OverBrim:
+            return padTr("Bucket %1: %2, when a bucket holds %3?")
+                .arg(ask.bucket)
+                .arg(padMassText(*ask.mass), padMassText({ask.most, std::nullopt, How::Weighed}));
         case PadAsk::What::Frames:
             return padTr("%1: how many frames?").arg(calledText(ask.box));
         case PadAsk::What::BucketMass:
@@ -402,6 +504,43 @@ QString askedText(const PadAsk& ask) {
     return {};
 }
 
+QString leftText(const PadAsk& ask) {
+    // Of what is put as "1 frame of M05: what became of it?" the subject stands first.
+    const QString subject = ask.about.section(QLatin1Char(':'), 0, 0);
+    switch (ask.what) {
+        case PadAsk::What::Nothing:
+            return padTr("Nothing was asked.");
+        case PadAsk::What::Full:
+            return padTr("%1: not weighed.").arg(calledText(ask.box));
+        case PadAsk::What::Wet:
+            return padTr("%1: wet weight left as it is.").arg(calledText(ask.box));
+        case PadAsk::What::StillWet:
+        case PadAsk::What::NotSpun:
+        case PadAsk::What::StillFull:
+        case PadAsk::What::Stray:
+            return padTr("%1: %2 was not kept.").arg(calledText(ask.box), padMassText(*ask.mass));
+        case PadAsk::What::OverBrim:
+            return padTr("Bucket %1: %2 was not kept.").arg(ask.bucket).arg(padMassText(*ask.mass));
+        case PadAsk::What::Frames:
+            return padTr("%1: how many frames it has stays unknown.").arg(calledText(ask.box));
+        case PadAsk::What::BucketMass:
+            return padTr("Bucket %1: left as it is.").arg(ask.bucket);
+        case PadAsk::What::BucketWater:
+            return padTr("Bucket %1: water left as it is.").arg(ask.bucket);
+        case PadAsk::What::Cappings:
+            return padTr("Cappings tub: left as it is.");
+        case PadAsk::What::Scrapings:
+            return padTr("Scrapings: left as they are.");
+        case PadAsk::What::AsideWhy:
+            return padTr("Why it was set aside stays open.");
+        case PadAsk::What::Settle:
+            return padTr("%1: it lies there still.").arg(subject);
+        case PadAsk::What::Close:
+            return padTr("The day stays open.");
+    }
+    return {};
+}
+
 QString answersText(const PadAsk& ask) {
     switch (ask.what) {
         case PadAsk::What::Nothing:
@@ -412,7 +551,14 @@ QString answersText(const PadAsk& ask) {
             return ask.box.spun ? padTr("a point and Enter take it back")
                                 : padTr("a number near its full weight puts that right");
         case PadAsk::What::StillWet:
-            return padTr("Enter keeps it, another number puts it right");
+        case PadAsk::What::NotSpun:
+        case PadAsk::What::StillFull:
+        case PadAsk::What::OverBrim:
+            return padTr("Enter again keeps it, another number puts it right");
+        case PadAsk::What::Stray:
+            return padTr(
+                "Enter again takes it as a box nobody knows, another peg begins anew, a point and "
+                "Enter take it back");
         case PadAsk::What::BucketMass:
         case PadAsk::What::BucketWater:
         case PadAsk::What::Frames:

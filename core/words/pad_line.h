@@ -27,7 +27,10 @@ struct PadBox {
     QString mark;        ///< painted on it, else what it is known as
     bool known = false;  ///< false: nobody knows which box it is; it gets a line of its own
     std::optional<Mass> gross, wet;
-    bool spun = false;  ///< frames of it were spun
+    bool spun = false;          ///< frames of it were spun
+    std::int64_t unspun = 0;    ///< frames of it no load kept has spun; 0 where no loads are kept
+    std::optional<Mass> empty;  ///< what such a box weighs without honey
+    bool stray = false;         ///< nobody clipped that peg
 };
 
 /// What must be known of the room to ask rightly.
@@ -37,6 +40,8 @@ struct PadRoom {
     std::function<std::optional<PadBox>(int peg)> onPeg;
     /// Whether that is too near what the box weighed full to be its wet weight.
     std::function<bool(const PadBox& box, Mass wet)> heavyForWet;
+    /// What a bucket holds at most.
+    std::optional<Mass> bucketHolds;
     /// What the next box without a peg is known as.
     QString withoutPeg;
     int slotCount = 12;
@@ -51,8 +56,12 @@ struct PadAsk {
         Nothing,
         Full,
         Wet,
-        StillWet,  ///< whether a wet weight near the full one is meant so; `mass`
-        Frames,    ///< how many are in a box without a peg
+        StillWet,   ///< whether a wet weight near the full one is meant so; `mass`
+        NotSpun,    ///< whether it is the wet weight, with frames of it not spun; `mass`
+        StillFull,  ///< whether a full weight like an empty box's is meant so; `mass`
+        Stray,      ///< whether a box on a peg nobody clipped is a box nobody knows; `mass`
+        OverBrim,   ///< whether a bucket holds more than it can; `mass`
+        Frames,     ///< how many are in a box nobody knows
         BucketMass,
         BucketWater,
         Cappings,
@@ -65,8 +74,9 @@ struct PadAsk {
     PadBox box = {};
     int bucket = 0;
     std::optional<Known<Mass>> mass = {};
-    QString about = {};    ///< of AsideWhy, Settle and Close: said by who asks
-    std::int64_t row = 0;  ///< of AsideWhy and Settle: what in the file is meant
+    std::optional<Mass> most = {};  ///< of OverBrim: what a bucket holds
+    QString about = {};             ///< of AsideWhy, Settle and Close: said by who asks
+    std::int64_t row = 0;           ///< of AsideWhy and Settle: what in the file is meant
 };
 
 /// What a key or a line comes to.
@@ -122,7 +132,10 @@ class PadLine {
   private:
     PadDeed begin(const QString& typed, const PadRoom& room);
     PadDeed weigh(const QString& typed, const PadRoom& room);
-    PadDeed bucket(const QString& typed);
+    PadDeed weighFull(PadDeed deed, const PadAsk& asked);
+    PadDeed weighWet(const PadDeed& deed, const PadAsk& asked, const PadRoom& room);
+    PadDeed stray(const QString& typed, const PadRoom& room);
+    PadDeed bucket(const QString& typed, const PadRoom& room);
     PadDeed choice(const QString& typed, const PadRoom& room, PadDeed::What what, int most);
     PadDeed choosePeg(int peg, const PadRoom& room);
     PadDeed asks(const PadAsk& ask);
@@ -139,6 +152,8 @@ std::optional<QString> feltLetters(const QString& typed, int slotCount);
 
 /// What the line asks, large: "M07 on peg 14: full, kg". Empty where nothing is asked.
 QString askedText(const PadAsk& ask);
+/// What is read back where it was left: its subject, and what stays open.
+QString leftText(const PadAsk& ask);
 /// The signs that answer it: "⏎ alone leaves it unknown".
 QString answersText(const PadAsk& ask);
 /// "M07 on peg 14, 21.4 kg full; was 19.8".

@@ -2,6 +2,9 @@
 // was changed is said by whoever shows it, for it holds for all of them.
 #include <QCoreApplication>
 
+#include <cstdlib>
+
+#include "core/words/figures.h"
 #include "core/words/words.h"
 
 namespace combwright {
@@ -352,15 +355,33 @@ const char* readOnlyText(ReadOnlyWhy why) {
 
 }  // namespace
 
+namespace {
+
+/// A range of kilograms given in the file's grams: on the scales nobody reads those.
+bool isWholeGrams(const Refusal& refusal) {
+    const std::string_view high = refusal.value("high");
+    return refusal.field.ends_with("_g") && high.size() > 3 &&
+           high.find_first_not_of("0123456789") == std::string_view::npos &&
+           refusal.value("low").find_first_not_of("0123456789") == std::string_view::npos;
+}
+
+}  // namespace
+
 QString sentence(const Refusal& refusal) {
     QString text = say(refusalText(refusal));
     if (text.contains(QLatin1String("%1")))
         text = text.arg(refusal.field.empty()
                             ? QCoreApplication::translate("refusals", "What was given")
                             : fieldWord(refusal.field));
-    for (const auto& [name, value] : refusal.values)
-        text.replace(QLatin1Char('{') + fromUtf8(name) + QLatin1Char('}'),
-                     name == "other" ? fieldWord(value) : fromUtf8(value));
+    const bool masses = refusal.code == Code::OutOfRange && isWholeGrams(refusal);
+    for (const auto& [name, value] : refusal.values) {
+        QString shown = name == "other" ? fieldWord(value) : fromUtf8(value);
+        if (masses && name == "low") shown = massTyped(Mass::grams(std::atoll(value.c_str())));
+        if (masses && name == "high")
+            shown =
+                ShownFigure{massTyped(Mass::grams(std::atoll(value.c_str()))), massUnit()}.text();
+        text.replace(QLatin1Char('{') + fromUtf8(name) + QLatin1Char('}'), shown);
+    }
     // A value nobody gave leaves no brackets behind.
     static const QString unfilled = QStringLiteral("…");
     for (const char* name : {"wanted", "low", "high", "name", "value", "choices", "other", "count",

@@ -297,6 +297,39 @@ TEST_F(ByThePad, TheDayEmptiesThePileBeforeItCloses) {
     EXPECT_TRUE(all<Extraction>().front().closed) << readBack().toStdString();
 }
 
+TEST_F(ByThePad, AFrameOfNoBoxIsReadBackWithItsSubjectAndSettledOnce) {
+    keys("0\n19.5\n9\n1\n21.4\n2\n19.8\n");
+    keys("*3\n");
+    ASSERT_EQ(all<SetAside>().size(), 1U);
+    const auto box = all<SetAside>().front().box;
+    EXPECT_TRUE(readBack().startsWith(QStringLiteral("One frame of "))) << readBack().toStdString();
+    EXPECT_TRUE(readBack().contains(QStringLiteral(" set aside: brood")))
+        << readBack().toStdString();
+    if (!box) {
+        EXPECT_TRUE(readBack().contains(QStringLiteral("a box nobody knows")));
+    }
+    PadAsk settle;
+    settle.what = PadAsk::What::Settle;
+    settle.row = all<SetAside>().front().id.number;
+    settle.about = QStringLiteral("1 frame: what became of it?");
+    room->entry().pad().askLater(settle);
+    room->entry().pad().askLater(settle);
+    room->entry().pad().askLater(settle);
+    keys("4\n");
+    EXPECT_EQ(all<SetAside>().front().became, AsideBecame::Melted);
+    EXPECT_EQ(readBack(), QStringLiteral("1 frame: melted")) << readBack().toStdString();
+    EXPECT_TRUE(asked().isEmpty()) << "settled: " << asked().toStdString();
+}
+
+TEST_F(ByThePad, AWetWeightBeforeItsFramesAreSpunTakesNoneOutOfTheLoads) {
+    keys("1\n21.4\n2\n19.8\n1\n5.2\n");
+    EXPECT_TRUE(asked().contains(QStringLiteral("9 frames of H1a on peg 1 are not spun")))
+        << asked().toStdString();
+    EXPECT_FALSE(all<ExtractionBox>().front().wet);
+    keys("\n");
+    EXPECT_EQ(all<ExtractionBox>().front().wet->value, Mass::grams(5200)) << "said again";
+}
+
 TEST_F(ByThePad, FramesByFeelFillTheExtractorAsTheyAreTyped) {
     keys("1\n21.4\n2\n19.8\n");
     const auto felt = [this] {
@@ -365,8 +398,15 @@ TEST_F(ByThePad, ABoxOnAPegNobodyClippedHasALineOfItsOwn) {
     keys("1\n21.4\n77\n");
     EXPECT_TRUE(asked().contains(QStringLiteral("77"))) << asked().toStdString();
     keys("18.0\n");
+    EXPECT_EQ(all<ExtractionBox>().size(), 1U) << "it may be a slip: asked first";
+    EXPECT_TRUE(asked().contains(QStringLiteral("No box carries peg 77"))) << asked().toStdString();
+    keys("\n");
     ASSERT_EQ(all<ExtractionBox>().size(), 2U) << readBack().toStdString();
     EXPECT_FALSE(all<ExtractionBox>().back().box);
+    EXPECT_TRUE(asked().contains(QStringLiteral("how many frames"))) << asked().toStdString();
+    keys("9\n");
+    ASSERT_EQ(all<ExtractionBox>().size(), 2U) << readBack().toStdString();
+    EXPECT_EQ(all<ExtractionBox>().back().frames, Count(9));
     EXPECT_TRUE(readBack().contains(QStringLiteral("peg 77"))) << readBack().toStdString();
     keys(".");
     EXPECT_EQ(all<ExtractionBox>().size(), 1U);

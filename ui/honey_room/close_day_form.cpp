@@ -96,6 +96,8 @@ void CloseDayForm::buildBoxes(QVBoxLayout* inside) {
     inside->addLayout(m_boxGrid);
     const RoomBoxes room = roomBoxes(m_session.read(), m_run, m_session.clock().today());
     for (const auto* list : {&room.waiting, &room.wet})
+        for (const RoomBox& box : *list) m_brought = m_brought || !box.plannedFor;
+    for (const auto* list : {&room.waiting, &room.wet})
         for (const RoomBox& box : *list) addBoxRow(box, true);
     addBoxRow({}, false);
 }
@@ -213,7 +215,7 @@ void CloseDayForm::beginWhereMissing() {
     if (!m_run) return m_lot->setFocus();
     for (const BoxRow& row : m_boxes)
         for (QLineEdit* edit : {row.full, row.wet})
-            if (!edit->isHidden() && isEmpty(edit)) return edit->setFocus();
+            if (isIn(row) && !edit->isHidden() && isEmpty(edit)) return edit->setFocus();
     m_cappings->setFocus();
 }
 
@@ -279,8 +281,9 @@ void CloseDayForm::addBoxRow(const RoomBox& box, bool known) {
     } else if (!box.entry) {
         row.in = new QCheckBox(called, m_inside);
         row.in->setObjectName(QStringLiteral("in_run"));
-        row.in->setChecked(true);
-        row.in->setToolTip(tr("planned: was it in this run?"));
+        row.in->setChecked(offered(box));
+        row.in->setToolTip(offered(box) ? tr("planned: was it in this run?")
+                                        : tr("still on its hive: was it in this run?"));
         row.in->installEventFilter(this);
         connect(row.in, &QCheckBox::toggled, this, [this] { judge(); });
         m_boxGrid->addWidget(row.in, line, 0);
@@ -298,6 +301,12 @@ void CloseDayForm::addBoxRow(const RoomBox& box, bool known) {
     row.typedWet = typedAgain(box.wet);
     row.full = field("full", tr("%1 full").arg(called), row.typedFull);
     row.wet = field("wet", tr("%1 wet").arg(called), row.typedWet);
+    // What is weighed here was here.
+    if (QCheckBox* in = row.in)
+        for (QLineEdit* edit : {row.full, row.wet})
+            connect(edit, &QLineEdit::textChanged, in, [in](const QString& text) {
+                if (!text.trimmed().isEmpty()) in->setChecked(true);
+            });
     m_boxGrid->addWidget(row.full, line, 2);
     m_boxGrid->addWidget(row.wet, line, 3);
     // Shown at once, or the next Enter would pass them over.
@@ -364,7 +373,7 @@ void CloseDayForm::takeYard() {
     for (const BoxRow& row : m_boxes) {
         if (!row.in) continue;
         const bool here = !chosen || !row.yard || row.yard == *chosen;
-        row.in->setChecked(here);
+        row.in->setChecked(here && offered(row.box));
         for (QWidget* each : std::initializer_list<QWidget*>{row.in, row.about, row.full, row.wet})
             each->setVisible(here);
     }

@@ -79,6 +79,12 @@ class CloseDayForm : public QDialog {
     bool goOn(QWidget* from);
     bool padKey(QObject* watched, const QKeyEvent& event);
     bool isIn(const BoxRow& row) const;
+    /// Whether a planned box is ticked beforehand: not what still stands on its hive when others
+    /// were brought in. Honey that stayed on the hive is not shared out.
+    bool offered(const RoomBox& box) const { return !box.plannedFor || !m_brought; }
+    /// "6 frames of M05": what the loads kept leave over of the boxes that are in; empty where
+    /// nothing is left or no load was kept.
+    QString unspunHere() const;
     Day day() const;
     void judge();
     std::vector<BucketToFill> bucketsOfLine() const;
@@ -106,6 +112,8 @@ class CloseDayForm : public QDialog {
     QGridLayout* m_boxGrid = nullptr;
     QGridLayout* m_bucketGrid = nullptr;
     std::vector<BoxRow> m_boxes;
+    bool m_brought = false;             ///< a box is in the run or off its hive
+    QString m_unspunAsked;              ///< asked about once; the next keep closes all the same
     std::vector<std::size_t> m_judged;  ///< rows of the boxes as the outlook counts them
     QLineEdit* m_bucketLine = nullptr;
     QLabel* m_filled = nullptr;  ///< the bucket line read back

@@ -48,6 +48,19 @@ bool CloseDayForm::isIn(const BoxRow& row) const {
     return row.mark ? !nothingIn(row.mark) : !row.in || row.in->isChecked();
 }
 
+QString CloseDayForm::unspunHere() const {
+    if (!m_run || m_session.read().where<SpinLoad>({is("extraction", *m_run)}).empty()) return {};
+    QStringList parts;
+    for (const BoxRow& row : m_boxes) {
+        if (row.mark || !isIn(row)) continue;
+        const std::int64_t left = row.box.left().value_or(0);
+        if (left > 0)
+            parts << (left == 1 ? tr("1 frame of %1").arg(fromUtf8(row.box.mark))
+                                : tr("%1 frames of %2").arg(left).arg(fromUtf8(row.box.mark)));
+    }
+    return parts.join(QStringLiteral(", "));
+}
+
 Day CloseDayForm::day() const {
     return dayInWords(m_day->text().toStdString(), m_session.clock().today())
         .value_or(m_session.clock().today());
@@ -305,6 +318,15 @@ void CloseDayForm::keep(bool close) {
                 break;
             }
         return sayBad(m_outlook.text);
+    }
+    if (const QString left = unspunHere(); close && !left.isEmpty() && left != m_unspunAsked) {
+        m_unspunAsked = left;
+        m_how->setText(left.startsWith(QStringLiteral("1 ")) && !left.contains(QLatin1Char(','))
+                           ? tr("%1 was not spun: close all the same? + again closes.").arg(left)
+                           : tr("%1 were not spun: close all the same? + again closes.").arg(left));
+        QPalette palette = this->palette();
+        palette.setColor(QPalette::WindowText, m_session.look().tone(Tone::Warn));
+        return m_how->setPalette(palette);
     }
     if (!m_session.together([&](Season& season) { return keepAll(season, close); })) {
         m_kept.reset();

@@ -2,11 +2,13 @@
 
 #include <QKeyEvent>
 #include <QLocale>
+#include <algorithm>
 
 #include "core/actions/amend/amend.h"
 #include "core/actions/honey_room/asides.h"
 #include "core/actions/honey_room/pegs.h"
 #include "core/actions/honey_room/runs.h"
+#include "core/places/gate_minder.h"
 #include "core/places/peg_meant.h"
 #include "core/places/room_boxes.h"
 #include "core/storage/queries/names.h"
@@ -43,6 +45,7 @@ PadRoom PadDesk::room() const {
     room.spinning = at.spinning;
     room.bareIsMass = at.bareIsMass;
     room.withoutPeg = nextLooseName(m_session.read(), at.open ? at.run : std::nullopt);
+    room.bucketHolds = Mass::roundedGrams(bucketHoldsG(m_session.read(), today()));
     room.onPeg = [this, at](int peg) -> std::optional<PadBox> {
         if (peg == 0) return at.run && at.open ? looseBox(m_session.read(), *at.run) : std::nullopt;
         const auto meant = pegMeant(m_session.read(), peg, today());
@@ -114,11 +117,22 @@ void PadDesk::press(QChar key) {
 }
 
 void PadDesk::askLater(const PadAsk& ask) {
-    m_later.push_back(ask);
+    // Of a row of the pile it is asked once.
+    if (std::none_of(m_later.begin(), m_later.end(), [&](const PadAsk& other) {
+            return ask.row != 0 && other.what == ask.what && other.row == ask.row;
+        }))
+        m_later.push_back(ask);
     askNext();
 }
 
+bool PadDesk::isSettled(const PadAsk& ask) const {
+    if (ask.what != PadAsk::What::Settle) return false;
+    const auto aside = m_session.read().find(Id<SetAside>{ask.row});
+    return !aside || aside->became;
+}
+
 void PadDesk::askNext() {
+    while (!m_later.empty() && isSettled(m_later.front())) m_later.pop_front();
     if (m_later.empty() || m_pad.ask().what != PadAsk::What::Nothing || m_at().spinning) return;
     m_pad.setAsk(m_later.front());
     m_later.pop_front();
@@ -148,7 +162,7 @@ void PadDesk::handle(const PadDeed& deed) {
             m_session.tell(deed.notRead, true);
             break;
         case PadDeed::What::Left:
-            m_session.tell(tr("%1: left as it is.").arg(askedText(m_asked)));
+            m_session.tell(leftText(m_asked));
             break;
         case PadDeed::What::Weigh:
             during(QStringLiteral("box ") + deed.box.mark, &PadDesk::weigh);
@@ -270,7 +284,8 @@ bool PadDesk::weigh(const PadDeed& deed) {
     Q_EMIT runMeant(*run);
     if (!hadRun && !opened) m_session.tell(said);
     read(said);
-    if (!deed.wet && deed.box.peg == 0 && !deed.box.gross) {
+    const bool nobodyKnows = deed.box.peg == 0 || !clipped;
+    if (!deed.wet && nobodyKnows && !deed.box.gross) {
         PadAsk frames;
         frames.what = PadAsk::What::Frames;
         frames.box = deed.box;
@@ -284,7 +299,10 @@ bool PadDesk::keepFrames(const PadDeed& deed) {
     WeighBox count;
     count.on = today();
     count.run = *m_at().run;
-    count.knownAs = deed.box.mark.toStdString();
+    if (deed.box.peg > 0)
+        count.peg = Count(deed.box.peg);
+    else
+        count.knownAs = deed.box.mark.toStdString();
     count.frames = Count(deed.number);
     if (!m_session.run(count)) return false;
     read(tr("%1: %2 frames").arg(deed.box.mark).arg(deed.number));
@@ -353,9 +371,16 @@ bool PadDesk::keepWhy(const PadDeed& deed) {
     StepNote note;
     note.why = tr("said after it was set aside").toStdString();
     if (!m_session.run(*amend, note)) return false;
-    read(tr("%1: %2").arg(
-        m_asked.box.mark,
-        combwright::word(Choices<AsideWhy>::words[static_cast<std::size_t>(deed.number - 1)])));
+    const auto entry = m_session.read().find(aside->box);
+    const auto many = aside->frames.value();
+    const QString of =
+        entry ? fromUtf8(calledInRun(m_session.read(), *entry)) : tr("a box nobody knows");
+    const QString why =
+        said.why == AsideWhy::Brood
+            ? tr("brood in it")
+            : combwright::word(Choices<AsideWhy>::words[static_cast<std::size_t>(deed.number - 1)]);
+    read(many == 1 ? tr("One frame of %1 set aside: %2").arg(of, why)
+                   : tr("%1 frames of %2 set aside: %3").arg(many).arg(of, why));
     return true;
 }
 
@@ -366,8 +391,8 @@ bool PadDesk::settle(const PadDeed& deed) {
     settled.became = static_cast<AsideBecame>(deed.number - 1);
     if (!m_session.run(settled)) return false;
     const auto words = Choices<AsideBecame>::words;
-    read(tr("%1 %2").arg(m_asked.about,
-                         combwright::word(words[static_cast<std::size_t>(deed.number - 1)])));
+    read(tr("%1: %2").arg(m_asked.about.section(QLatin1Char(':'), 0, 0),
+                          combwright::word(words[static_cast<std::size_t>(deed.number - 1)])));
     return true;
 }
 

@@ -63,6 +63,8 @@ class PadDesk : public QObject {
   private:
     bool keyPressed(QKeyEvent& event);
     void handle(const PadDeed& deed);
+    /// Something became of what is asked about already.
+    bool isSettled(const PadAsk& ask) const;
     bool weigh(const PadDeed& deed);
     bool fill(const PadDeed& deed);
     bool weighRest(const PadDeed& deed);

@@ -266,6 +266,15 @@ bool RoomEntry::enterOpen(const RoomLine& line) {
     return made.has_value();
 }
 
+std::int64_t RoomEntry::unspunIn(const RoomBox& box) const {
+    const Read& file = m_session.read();
+    if (!file.first<SpinLoad>({is("extraction", *m_run)})) return 0;
+    for (const ExtractionBox& entry : file.where<ExtractionBox>({is("extraction", *m_run)}))
+        if (box.box ? entry.box == box.box : !entry.box && entry.knownAs == box.mark)
+            return unspunOf(file, entry);
+    return 0;
+}
+
 bool RoomEntry::weigh(const RoomBox& box, const Known<Mass>& mass, bool wet) {
     const QString slip = fromUtf8(box.mark) + readingText(mass);
     if (wet && mass.value && heavyForWet(box, *mass.value) && m_asked != slip) {
@@ -274,6 +283,18 @@ bool RoomEntry::weigh(const RoomBox& box, const Known<Mass>& mass, bool wet) {
                          "“full %4” to put the full weight right.")
                           .arg(readingText(mass), fromUtf8(box.mark), readingText(*box.gross),
                                massTyped(*mass.value)));
+    }
+    // Once it is wet its frames are in no load any more.
+    const std::int64_t left = wet && mass.value ? unspunIn(box) : 0;
+    if (left > 0 && m_asked != slip) {
+        m_asked = slip;
+        return refuse((left == 1 ? tr("1 frame of %1 is not spun: is %2 its wet weight? Press "
+                                      "Enter again to keep it.")
+                                       .arg(fromUtf8(box.mark), readingText(mass))
+                                 : tr("%1 frames of %2 are not spun: is %3 its wet weight? Press "
+                                      "Enter again to keep it.")
+                                       .arg(left)
+                                       .arg(fromUtf8(box.mark), readingText(mass))));
     }
     m_asked.clear();
     WeighBox weigh;
@@ -355,7 +376,12 @@ bool RoomEntry::enterHive(const QString& name, std::optional<Id<ExtractionBox>> 
     deed.lost = *box;
     deed.hive = Id<Hive>{*hive};
     if (!m_session.run(deed)) return false;
-    m_session.tell(tr("%1 was of %2. Shares are revised where the run was closed.").arg(of, name));
+    const auto entry = m_session.read().find(*box);
+    m_session.tell((entry && entry->box
+                        ? tr("%1 was of %2. Shares are revised where the run was closed.")
+                        : tr("The box written down as “%1” was of %2. Shares are revised where the "
+                             "run was closed."))
+                       .arg(of, name));
     EntryTarget done = m_target;
     setTarget({});
     Q_EMIT weighed(done);

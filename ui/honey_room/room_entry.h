@@ -71,6 +71,8 @@ class RoomEntry : public QWidget {
     bool enterRest(const RoomLine& line);
     bool enterChosen(RoomLine line, const QString& text);
     bool weigh(const RoomBox& box, const Known<Mass>& mass, bool wet);
+    /// Frames of a box of the run no load has spun; 0 where no load was kept.
+    std::int64_t unspunIn(const RoomBox& box) const;
     bool countFrames(const RoomBox& box, int frames);
     bool refuse(const QString& text);
     QString weighExample() const;

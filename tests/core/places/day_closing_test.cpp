@@ -81,6 +81,21 @@ TEST_F(DayClosing, TheFillJudgedOnTheHiveSpeaksForAWhile) {
                                    NameQuery{.name = "Hill", .on = clock.today()})}));
 }
 
+TEST_F(DayClosing, BoxesWeighedFullAloneAreNotSaidToBeUnweighed) {
+    DayTyped day;
+    day.boxes = {{"H1a", "H1", 21400.0, std::nullopt}, {"H1b", "H1", std::nullopt, std::nullopt}};
+    for (const auto& buckets : {std::optional<double>(), std::optional(15000.0)}) {
+        day.bucketsG = buckets;
+        const ClosingOutlook outlook = closingOutlook(day);
+        EXPECT_TRUE(outlook.closes);
+        EXPECT_TRUE(outlook.text.contains(QStringLiteral("weighed full counts by that weight")))
+            << outlook.text.toStdString();
+    }
+    day.boxes[0].grossG.reset();
+    day.bucketsG.reset();
+    EXPECT_TRUE(closingOutlook(day).text.contains(QStringLiteral("Nothing was weighed")));
+}
+
 TEST_F(DayClosing, WhatLiesSetAsideIsNamedUntilItIsSettled) {
     playAll(season,
             R"({"do":"weigh-box","on":"2027-08-07","run":"27-2","box":"H1a"}

@@ -4,6 +4,7 @@
 
 #include <gtest/gtest.h>
 
+#include "core/places/full_frame.h"
 #include "core/places/load_sheet.h"
 #include "core/places/pages/harvest_blocks.h"
 #include "core/places/pages/harvest_summary_page.h"
@@ -122,6 +123,28 @@ TEST_F(HoneyRoom, ClosesByEyeWhereNothingWasWeighed) {
     EXPECT_EQ(sumOf(hill), Mass::grams(91500));
     for (const RunShare& share : hill.shares) EXPECT_EQ(share.how, How::ByEye);
     EXPECT_FALSE(hill.outOfBoxesG);
+}
+
+// Two boxes of one make, weighed full alone: what each weighed over the empty box is its honey, by
+// eye, for nobody weighed them wet.
+TEST_F(HoneyRoom, ByEyeABoxWeighedFullCountsByItsWeight) {
+    playAll(season, R"({"do":"open-run","on":"2027-08-07","name":"27-2","yard":"Hill"}
+{"do":"weigh-box","on":"2027-08-07","run":"27-2","box":"H1a","gross_g":21400}
+{"do":"weigh-box","on":"2027-08-07","run":"27-2","box":"H2a","gross_g":13400}
+{"do":"fill-bucket","on":"2027-08-07","run":"27-2","mark":"all","net_g":20000})");
+    const Read& file = season.read();
+    const auto box = file.find(file.all<ExtractionBox>()[0].box);
+    const auto kind = file.find(std::optional(box->kind));
+    const auto empty = emptyBoxGramsOf(file, *kind, std::nullopt, test::day("2027-08-07"));
+    ASSERT_TRUE(empty);
+    const double one = 21400 - *empty;
+    const double other = 13400 - *empty;
+    const RunBalance hill = balanceOf(1);
+    EXPECT_TRUE(hill.byEye);
+    ASSERT_EQ(hill.shares.size(), 2U);
+    EXPECT_NEAR(static_cast<double>(hill.shares[0].mass.grams()), 20000 * one / (one + other), 1);
+    EXPECT_EQ(hill.shares[0].how, How::ByEye);
+    EXPECT_EQ(sumOf(hill), Mass::grams(20000));
 }
 
 TEST_F(HoneyRoom, NamingTheLostBoxRevisesTheSharesAndSaysSo) {

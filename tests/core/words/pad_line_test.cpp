@@ -174,10 +174,76 @@ TEST(PadLines, ABoxWithoutAPegIsTheNextOneOrTheOneToWeighWet) {
     pad.keys("0\n18.8\n");
     EXPECT_FALSE(pad.last().wet) << "too heavy to be the same one wet";
     EXPECT_EQ(pad.last().box.mark, QStringLiteral("without a peg 2"));
-    pad.keys("77\n18.0\n");
+    pad.keys("77\n18.0\n\n");
     EXPECT_EQ(pad.last().what, PadWhat::Weigh);
     EXPECT_FALSE(pad.last().box.known);
     EXPECT_EQ(pad.last().box.mark, QStringLiteral("peg 77")) << "nobody knows which box has it";
+}
+
+TEST(PadLines, AWetWeightWithFramesNotSpunIsAskedAbout) {
+    Pad pad;
+    pad.clipped[9].unspun = 6;
+    pad.keys("9\n5.2\n");
+    EXPECT_EQ(pad.last().what, PadWhat::Asks);
+    EXPECT_EQ(askedText(pad.line.ask()),
+              QStringLiteral("6 frames of M14 on peg 9 are not spun: is 5.2 kg its wet weight?"));
+    pad.keys("\n");
+    EXPECT_EQ(pad.last().what, PadWhat::Weigh);
+    EXPECT_TRUE(pad.last().wet);
+    EXPECT_EQ(pad.last().mass->value, Mass::grams(5200));
+    pad.keys("9\n5.2\n.\n");
+    EXPECT_EQ(pad.last().what, PadWhat::Left) << "a point takes it back";
+    pad.room.spinning = true;
+    pad.keys("9\n5.2\n");
+    EXPECT_EQ(pad.last().what, PadWhat::NotRead) << "nothing is asked while a load spins";
+    pad.room.spinning = false;
+    pad.keys("\b");
+    pad.keys("14\n40\n");
+    EXPECT_TRUE(pad.last().wet) << "no full weight is put right to twice what it was";
+}
+
+TEST(PadLines, APegNobodyClippedIsAskedAboutBeforeABoxIsMadeOfIt) {
+    Pad pad;
+    pad.keys("99\n20\n");
+    EXPECT_EQ(pad.last().what, PadWhat::Asks);
+    EXPECT_EQ(askedText(pad.line.ask()),
+              QStringLiteral("No box carries peg 99: 20 kg full, a box nobody knows?"));
+    pad.keys("9\n");
+    EXPECT_EQ(pad.line.ask().what, PadAsk::What::Wet) << "the peg that was meant";
+    EXPECT_EQ(pad.line.ask().box.mark, QStringLiteral("M14"));
+    pad.keys("\b99\n20\n20.5\n");
+    EXPECT_EQ(pad.last().what, PadWhat::Asks) << "its weight put right is asked about again";
+    pad.keys("\n");
+    EXPECT_EQ(pad.last().what, PadWhat::Weigh);
+    EXPECT_EQ(pad.last().mass->value, Mass::grams(20500));
+    EXPECT_EQ(pad.last().box.peg, 99);
+}
+
+TEST(PadLines, WhatNoBoxAndNoBucketWeighsIsAskedAbout) {
+    Pad pad;
+    pad.room.bucketHolds = Mass::grams(14300);
+    pad.keys("12\n2.1\n");
+    EXPECT_EQ(askedText(pad.line.ask()),
+              QStringLiteral("M18 on peg 12: 2.1 kg full, no more than an empty box?"));
+    pad.keys("\n");
+    EXPECT_EQ(pad.last().what, PadWhat::Weigh);
+    EXPECT_EQ(pad.last().mass->value, Mass::grams(2100));
+    pad.keys("12\n2.1\n21\n");
+    EXPECT_EQ(pad.last().what, PadWhat::Weigh);
+    EXPECT_EQ(pad.last().mass->value, Mass::grams(21000));
+    pad.clipped[12].empty = Mass::grams(5000);
+    pad.keys("12\n4.9\n");
+    EXPECT_EQ(pad.line.ask().what, PadAsk::What::StillFull);
+    pad.keys("\b/3\n130\n");
+    EXPECT_EQ(askedText(pad.line.ask()),
+              QStringLiteral("Bucket 3: 130 kg, when a bucket holds 14.3 kg?"));
+    pad.keys("13.0\n");
+    EXPECT_EQ(pad.last().mass->value, Mass::grams(13000));
+    EXPECT_EQ(pad.line.ask().what, PadAsk::What::BucketWater);
+    pad.keys("\b/3\n130\n\n");
+    EXPECT_EQ(pad.last().what, PadWhat::Bucket);
+    EXPECT_EQ(pad.last().mass->value, Mass::grams(130000)) << "said again it is kept";
+    EXPECT_EQ(pad.line.ask().what, PadAsk::What::BucketWater);
 }
 
 TEST(PadLines, WhyAFrameIsSetAsideIsOneDigitAndMayBeLeft) {
@@ -241,6 +307,16 @@ TEST(PadKeys, BothEntersAreOneAndThePadWorksWithNumLockOff) {
     EXPECT_EQ(padKey(Qt::Key_7, true, QStringLiteral("7")), QLatin1Char('7'));
     EXPECT_EQ(padKey(Qt::Key_Comma, true, QStringLiteral(",")), QLatin1Char('.'));
     EXPECT_FALSE(padKey(Qt::Key_H, false, QStringLiteral("h")));
+}
+
+TEST(PadWords, WhatIsLeftIsSaidWithItsSubject) {
+    PadAsk ask;
+    ask.what = PadAsk::What::Frames;
+    ask.box.mark = QStringLiteral("no peg");
+    EXPECT_EQ(leftText(ask), QStringLiteral("no peg: how many frames it has stays unknown."));
+    ask.what = PadAsk::What::Settle;
+    ask.about = QStringLiteral("1 frame of M05, broke: what became of it?");
+    EXPECT_EQ(leftText(ask), QStringLiteral("1 frame of M05, broke: it lies there still."));
 }
 
 TEST(PadWords, WhatIsAskedAndReadBackIsSaidWhole) {

@@ -27,6 +27,14 @@ TEST(TroubleWords, AreNeverThoseOfSqlite) {
         }
 }
 
+TEST(RefusalWords, ARangeOfMassesIsSaidAsTheScalesSayIt) {
+    const Refusal wet{Code::OutOfRange, "wet_g", {{"low", "0"}, {"high", "60000"}}};
+    EXPECT_THAT(sentence(wet).toStdString(), HasSubstr("Weight wet is outside what can be: 0"));
+    EXPECT_THAT(sentence(wet).toStdString(), HasSubstr(" to 60 kg."));
+    const Refusal frames{Code::OutOfRange, "frames", {{"low", "1"}, {"high", "72"}}};
+    EXPECT_THAT(sentence(frames).toStdString(), HasSubstr("1 to 72."));
+}
+
 TEST(TroubleWords, SayWhatIsOursAndLeaveOutWhatIsForAReport) {
     const StorageError part(Trouble::Damaged, "bees",
                             "a part of the file is missing or altered · CREATE TABLE box");

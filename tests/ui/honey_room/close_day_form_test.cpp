@@ -220,6 +220,57 @@ TEST_F(ClosingTheDay, FramesSetAsideAreSettledFirst) {
     EXPECT_LE(strokes.count(), mostStrokes);
 }
 
+int tickedIn(const CloseDayForm& form) {
+    int ticked = 0;
+    for (const QCheckBox* in : form.findChildren<QCheckBox*>(QStringLiteral("in_run")))
+        ticked += !in->isHidden() && in->isChecked();
+    return ticked;
+}
+
+// H1a is in and weighed; the other five of the plan stand on their hives still: they gave nothing.
+TEST_F(ClosingTheDay, WhatStandsOnItsHiveGaveNothingWhereOthersAreIn) {
+    clock.set("2027-08-07");
+    openWindow(plannedPull() +
+               R"({"do":"open-run","on":"2027-08-07","name":"27-2","yard":"Hill"}
+{"do":"weigh-box","on":"2027-08-07","run":"27-2","box":"H1a","gross_g":21400,"wet_g":5200})");
+    Strokes strokes;
+    closeTheDay(strokes, [&](CloseDayForm& form) {
+        EXPECT_EQ(tickedIn(form), 0);
+        auto* other = form.findChildren<QCheckBox*>(QStringLiteral("in_run")).front();
+        other->setFocus();
+        strokes.type("1");
+        EXPECT_TRUE(other->isChecked()) << "what is weighed was here";
+        strokes.press(Qt::Key_Backspace);
+        other->setChecked(false);
+        form.findChild<QLineEdit*>(QStringLiteral("buckets"))->setFocus();
+        strokes.type("16.0/+", Qt::KeypadModifier);
+    });
+    EXPECT_EQ(shares(), (std::vector<std::string>{"H1 16000 w"}));
+    EXPECT_EQ(session.read().all<ExtractionBox>().size(), 1U);
+}
+
+TEST_F(ClosingTheDay, FramesTheLoadsLeftOverAreAskedAboutOnce) {
+    clock.set("2027-08-07");
+    openWindow(plannedPull() +
+               R"({"do":"open-run","on":"2027-08-07","name":"27-2","yard":"Hill"}
+{"do":"weigh-box","on":"2027-08-07","run":"27-2","box":"H1a","gross_g":21400,"wet_g":9200}
+{"do":"spin-load","on":"2027-08-07","run":"27-2","boxes":"H1a 3"})");
+    Strokes strokes;
+    closeTheDay(strokes, [&](CloseDayForm& form) {
+        form.findChild<QLineEdit*>(QStringLiteral("buckets"))->setFocus();
+        strokes.type("12.0", Qt::KeypadModifier);
+        EXPECT_TRUE(form.outlook().closes) << form.outlook().text.toStdString();
+        strokes.type("+", Qt::KeypadModifier);
+        ASSERT_TRUE(form.isVisible());
+        EXPECT_TRUE(form.findChild<QLabel*>(QStringLiteral("how_it_closes"))
+                        ->text()
+                        .startsWith(QStringLiteral("6 frames of H1a were not spun")))
+            << form.findChild<QLabel*>(QStringLiteral("how_it_closes"))->text().toStdString();
+        strokes.type("+", Qt::KeypadModifier);
+    });
+    EXPECT_TRUE(balance().run.closed);
+}
+
 class ClosingTheDemoDay : public ClosingTheDay {
   protected:
     /// Three years at once: in one go, or it takes long.
