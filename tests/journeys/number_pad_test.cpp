@@ -72,6 +72,13 @@ class ByThePad : public test::WindowTest {
             ASSERT_FALSE(room->spinDesk().load()) << readBack().toStdString();
         }
     }
+    /// Frames of the load shown that somebody felt.
+    int feltFrames() const {
+        int many = 0;
+        for (const auto& place : room->loadView().load().places)
+            if (place && place->heft) ++many;
+        return many;
+    }
     template <class Record>
     std::vector<Record> all() const {
         return session.read().all<Record>();
@@ -174,12 +181,48 @@ TEST_F(ByThePad, OneKeyTakesTheLastEntryBackWhole) {
         << readBack().toStdString();
 }
 
-TEST_F(ByThePad, ALoadTakenBackStandsAgainWithItsMinutes) {
+TEST_F(ByThePad, ALoadTakenBackTurnsOnWithTheTimeLeft) {
+    playAll(session.season(),
+            R"({"do":"set-constant","on":"2027-08-07","constant":"spin_min_per_load","value":13})");
+    keys("1\n21.4\n2\n19.8\n//333333222222\n\n");
+    clock.pass(minutes(12));
+    keys("+");
+    ASSERT_EQ(all<SpinLoad>().size(), 1U);
+    clock.pass(seconds(20));
+    keys(".");
+    EXPECT_TRUE(all<SpinLoad>().empty());
+    EXPECT_TRUE(room->spinDesk().turns());
+    EXPECT_EQ(room->head().big.figure.left(3), QStringLiteral("00:"));
+    EXPECT_TRUE(room->head().bigNote.contains(QStringLiteral("nearly done")));
+    EXPECT_EQ(feltFrames(), 12) << "drawn as it turns";
+    keys(".");
+    EXPECT_FALSE(room->spinDesk().load()) << "once more, and it is simply not spun";
+    EXPECT_EQ(feltFrames(), 12) << "and its frames are as they felt";
+    // Without a clock there is none to come back.
+    keys("+");
+    ASSERT_EQ(all<SpinLoad>().size(), 1U);
+    EXPECT_EQ(feltFrames(), 0);
+    keys(".");
+    EXPECT_FALSE(room->spinDesk().load());
+    EXPECT_TRUE(all<SpinLoad>().empty());
+    EXPECT_EQ(feltFrames(), 12);
+    EXPECT_TRUE(room->loadView().hasLoad());
+}
+
+TEST_F(ByThePad, ALoadQuietedStandsAgainAndIsLetGoByOneMorePoint) {
+    keys("1\n21.4\n2\n19.8\n\n");
+    clock.pass(minutes(20));
+    keys("\n+.");
+    EXPECT_TRUE(room->spinDesk().stands()) << "as it was";
+    keys(".");
+    EXPECT_FALSE(room->spinDesk().load());
+    EXPECT_TRUE(all<SpinLoad>().empty());
+    EXPECT_EQ(all<ExtractionBox>().size(), 2U);
+}
+
+TEST_F(ByThePad, AWalkedLoadIsStoppedAfterAll) {
     keys("1\n21.4\n2\n19.8\n\n");
     clock.pass(minutes(12));
-    keys("+.");
-    EXPECT_TRUE(all<SpinLoad>().empty());
-    EXPECT_TRUE(room->spinDesk().stands());
     keys("-");
     ASSERT_EQ(all<SpinLoad>().size(), 1U);
     EXPECT_EQ(all<SpinLoad>().front().ran, Ran::Walked);
@@ -299,12 +342,7 @@ TEST_F(ByThePad, TheDayEmptiesThePileBeforeItCloses) {
 
 TEST_F(ByThePad, FramesByFeelFillTheExtractorAsTheyAreTyped) {
     keys("1\n21.4\n2\n19.8\n");
-    const auto felt = [this] {
-        int many = 0;
-        for (const auto& place : room->loadView().load().places)
-            if (place && place->heft) ++many;
-        return many;
-    };
+    const auto felt = [this] { return feltFrames(); };
     keys("//3");
     EXPECT_EQ(felt(), 1);
     keys("21");

@@ -280,11 +280,10 @@ void HoneyRoomPlace::connectAll() {
     connect(m_entry, &RoomEntry::closeAsked, this, &HoneyRoomPlace::closeDay);
     connect(&session(), &Session::seasonChanged, this, [this] {
         m_run.reset();
-        m_lastSpun.reset();
+        m_keptLoads.clear();
         restoreSpin();
     });
     connect(&session(), &Session::changed, this, [this] {
-        m_clockIsLast = false;
         if (isVisible()) reload();
     });
     connect(&session(), &Session::lookChanged, this, [this] {

@@ -235,7 +235,7 @@ void HoneyRoomPlace::startOrQuiet() {
     m_load->freeze(load->number);
     m_turningLetters = m_letters;
     keepLetters({});
-    m_clockIsLast = true;
+    m_clockMark = lastStep();
     session().tell(tr("Load %1 turns, %2 min. Lid shut, hands out until it stands.")
                        .arg(load->number)
                        .arg(minutes));
@@ -271,6 +271,7 @@ PlaceHead HoneyRoomPlace::headOfSpin(PlaceHead head) const {
 
 void HoneyRoomPlace::restoreSpin() {
     m_spin->restore();
+    m_clockMark = m_spin->load() ? std::optional(lastStep()) : std::nullopt;
     const auto rows = session().drafts().of(roomSheet);
     const auto felt = rows.find(lettersRow);
     m_letters = felt == rows.end() ? QString() : felt->second;
@@ -286,25 +287,6 @@ void HoneyRoomPlace::showSpin() {
     if (!m_spin->load()) m_load->freeze(std::nullopt);
     Q_EMIT headChanged();
     m_entry->pad().askNext();
-}
-
-void HoneyRoomPlace::takeBackOnce() {
-    if (m_clockIsLast && m_spin->turns()) {
-        const auto number = m_spin->load()->number;
-        m_spin->abandon();
-        m_clockIsLast = false;
-        keepLetters(m_turningLetters);
-        reload();
-        return session().tell(tr("Taken back: the clock of load %1.").arg(number));
-    }
-    EntryTrail& trail = m_entry->pad().trail();
-    const bool wasLoad = trail.lastName() == QLatin1String("load");
-    if (trail.takeBack().isEmpty()) return;
-    // It stands again, with the minutes it took, until it is said how it ran.
-    if (wasLoad && m_lastSpun && !m_spin->load()) {
-        m_spin->putBack(*m_lastSpun);
-        m_lastSpun.reset();
-    }
 }
 
 void HoneyRoomPlace::plus() {
@@ -362,7 +344,12 @@ bool HoneyRoomPlace::keepLoad(const SpinDesk::Taken& taken, Ran ran) {
 }
 
 void HoneyRoomPlace::spun(Ran ran) {
-    const bool wasHeld = m_spin->load().has_value();
+    KeptLoad before;
+    before.held = m_spin->load().has_value();
+    before.letters = m_letters;
+    before.turningLetters = m_turningLetters;
+    before.drawn = m_load->frozen();
+    before.clockMark = m_clockMark;
     auto taken = m_spin->take();
     if (!taken) {
         const auto shown = m_run ? loadShown() : std::nullopt;
@@ -374,11 +361,10 @@ void HoneyRoomPlace::spun(Ran ran) {
     const QString name = tr("Load %1").arg(taken->load.number);
     QString said;
     const bool kept = m_entry->pad().trail().during(QStringLiteral("load"), [&] {
-        const QString letters = m_letters;
         // What was felt is of this load, unless it turned and the next was felt meanwhile.
-        if (!wasHeld) keepLetters({});
+        if (!before.held) keepLetters({});
         if (!keepLoad(*taken, ran)) {
-            keepLetters(letters);
+            keepLetters(before.letters);
             return false;
         }
         said =
@@ -398,22 +384,18 @@ void HoneyRoomPlace::spun(Ran ran) {
                                                const auto run = session().read().find(part.run);
                                                return run && !run->closed;
                                            });
-        if (wasHeld && runsThere) m_spin->putBack(*taken);
+        if (before.held && runsThere) {
+            m_load->freezeAgain(before.drawn);
+            m_spin->putBack(*taken);
+        }
         return;
     }
-    m_lastSpun = taken;
+    before.step = lastStep();
+    before.taken = *taken;
+    m_keptLoads.push_back(before);
     m_load->loadKept(taken->load.number);
     session().tell(said + QLatin1Char('.'));
     m_entry->pad().askNext();
-}
-
-void HoneyRoomPlace::stoppedAfterAll() {
-    EntryTrail& trail = m_entry->pad().trail();
-    if (trail.lastName() != QLatin1String("load") || !m_lastSpun) return spun(Ran::Walked);
-    const SpinDesk::Taken taken = *m_lastSpun;
-    if (trail.takeBack().isEmpty()) return;
-    m_spin->putBack(taken);
-    spun(Ran::Stopped);
 }
 
 void HoneyRoomPlace::openGate() {
