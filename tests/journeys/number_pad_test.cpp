@@ -6,7 +6,11 @@
 #include <QApplication>
 #include <QLabel>
 #include <QLineEdit>
+#include <QScreen>
+#include <QScrollArea>
+#include <QScrollBar>
 #include <QTest>
+#include <QTimer>
 #include <algorithm>
 
 #include "core/storage/queries/runs.h"
@@ -450,6 +454,67 @@ TEST_F(ByThePad, CautionsAreSeenOnceADayAndTheHeaviestBoxIsNamed) {
     clock.set("2027-08-08");
     room->reload();
     EXPECT_TRUE(caution->isVisible());
+}
+
+TEST_F(ByThePad, TheWindowsKeysWorkWhileTheCursorIsInTheLine) {
+    const auto ctrl = [](Qt::Key key) {
+        QTest::keyClick(QApplication::focusWidget(), key, Qt::ControlModifier);
+    };
+    keys("1\n21.4\n2\n19.8\n77");
+    ctrl(Qt::Key_Z);
+    EXPECT_TRUE(line().isEmpty()) << "what is typed goes first";
+    EXPECT_EQ(all<ExtractionBox>().size(), 2U);
+    ctrl(Qt::Key_Z);
+    EXPECT_EQ(all<ExtractionBox>().size(), 1U);
+    ctrl(Qt::Key_U);
+    EXPECT_EQ(shownUnits(), Units::UsCustomary);
+    ctrl(Qt::Key_U);
+    EXPECT_EQ(shownUnits(), Units::Metric);
+    bool explained = false;
+    QTimer::singleShot(0, window.get(), [&] {
+        if (QWidget* dialog = QApplication::activeModalWidget()) {
+            explained = true;
+            dialog->close();
+        }
+    });
+    ctrl(Qt::Key_E);
+    EXPECT_TRUE(explained);
+}
+
+TEST_F(ByThePad, ADayJustClosedIsOpenedAgainByCtrlZ) {
+    keys("1\n21.4\n+1\n5.2\n/1\n13.0\n\n++");
+    ASSERT_TRUE(all<Extraction>().front().closed) << readBack().toStdString();
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_FALSE(all<Extraction>().front().closed);
+    keys("/2\n12.0\n\n");
+    EXPECT_EQ(all<Bucket>().size(), 2U) << "and the place shows it open";
+}
+
+TEST_F(ByThePad, ALongQuestionInLargeTypeLeavesTheWindowAsWideAsItWas) {
+    setTextSize(2.0);
+    keys("1\n21.4\n2\n19.8\n*");
+    ASSERT_FALSE(asked().isEmpty());
+    QCoreApplication::sendPostedEvents();
+    EXPECT_EQ(window->width(), 1280);
+    EXPECT_LE(window->minimumSizeHint().width(), 1280);
+    setTextSize(1.0);
+}
+
+TEST_F(ByThePad, HelpInLargeTypeScrollsByKeys) {
+    setTextSize(2.0);
+    bool scrolled = false;
+    QTimer::singleShot(0, window.get(), [&] {
+        auto* dialog = QApplication::activeModalWidget();
+        ASSERT_NE(dialog, nullptr);
+        auto* scroll = dialog->findChild<QScrollArea*>(QStringLiteral("help_scroll"));
+        EXPECT_LE(dialog->height(), dialog->screen()->availableSize().height());
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_PageDown);
+        scrolled = scroll->verticalScrollBar()->value() > 0;
+        dialog->close();
+    });
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_F1);
+    EXPECT_TRUE(scrolled);
+    setTextSize(1.0);
 }
 
 }  // namespace
