@@ -288,6 +288,7 @@ void HoneyRoomPlace::connectAll() {
         restoreSpin();
     });
     connect(&session(), &Session::changed, this, [this] {
+        m_keptAt = session().clock().steadyMs();
         if (isVisible()) reload();
     });
     connect(&session(), &Session::lookChanged, this, [this] {

@@ -169,6 +169,11 @@ class HoneyRoomPlace : public Place {
     };
     bool lastIsLoad() const;
     std::vector<KeptLoad> m_keptLoads;
+    bool bounced();
+    bool tooSoon();
+    std::optional<std::int64_t> m_plusAt;     ///< steady ms
+    std::optional<std::int64_t> m_keptAt;     ///< of the last entry, steady ms
+    std::optional<std::int64_t> m_soonAsked;  ///< the load asked about
     QString m_letters;                        ///< how the frames of the load to be filled felt
     QString m_turningLetters;                 ///< of the load that turns
     QTimer m_proof;                           ///< the full search, once nobody types

@@ -23,6 +23,9 @@ const QString seenRow = QStringLiteral("cautions seen");
 const QString lettersRow = QStringLiteral("frames felt");
 /// The proof follows when nobody typed for so long, ms.
 constexpr int proofAfterMs = 200;
+/// Two + nearer than that are one, and an Enter so near behind what was kept starts no clock, ms.
+constexpr std::int64_t plusBounceMs = 2000;
+constexpr std::int64_t enterBounceMs = 400;
 
 /// A frame in a line of slots: the box by its name, or by its number where that would be read
 /// otherwise.
@@ -228,6 +231,8 @@ void HoneyRoomPlace::startOrQuiet() {
     if (m_spin->stands())
         return session().tell(
             tr("Load %1 was spun. + it ran smooth, − it walked.").arg(m_spin->load()->number));
+    if (m_keptAt && session().clock().steadyMs() - *m_keptAt < enterBounceMs)
+        return session().tell(tr("%1 Enter again starts the clock.").arg(session().lastTold()));
     const auto load = loadShown();
     if (!load) return session().tell(tr("No load waits in the extractor: nothing to time."), true);
     const std::int64_t minutes = plannedSpinMinutes(session().read(), session().clock().today());
@@ -236,6 +241,7 @@ void HoneyRoomPlace::startOrQuiet() {
     m_turningLetters = m_letters;
     keepLetters({});
     m_clockMark = lastStep();
+    m_soonAsked.reset();
     session().tell(tr("Load %1 turns, %2 min. Lid shut, hands out until it stands.")
                        .arg(load->number)
                        .arg(minutes));
@@ -289,7 +295,29 @@ void HoneyRoomPlace::showSpin() {
     m_entry->pad().askNext();
 }
 
+/// A knuckle hit + twice.
+bool HoneyRoomPlace::bounced() {
+    const std::int64_t now = session().clock().steadyMs();
+    const bool twice = m_plusAt && now - *m_plusAt < plusBounceMs;
+    m_plusAt = now;
+    if (twice) session().tell(tr("+ came twice; the second one changed nothing."), true);
+    return twice;
+}
+
+/// Nothing is spun out in a tenth of its time: asked once, before the ring learns from it.
+bool HoneyRoomPlace::tooSoon() {
+    if (!m_spin->turns()) return false;
+    const SpinShown shown = m_spin->look();
+    const auto number = m_spin->load()->number;
+    if (!shown.sinceKnown || shown.elapsedS * 10 >= shown.plannedS || m_soonAsked == number)
+        return false;
+    m_soonAsked = number;
+    session().tell(tr("Load %1 after %2 s: spun? + again.").arg(number).arg(shown.elapsedS), true);
+    return true;
+}
+
 void HoneyRoomPlace::plus() {
+    if (bounced() || tooSoon()) return;
     if (m_spin->load() || m_load->view().hasLoad()) return spun(Ran::Smooth);
     if (!m_run || !m_open)
         return session().tell(tr("Nothing is open: weigh a box, and its lot opens by itself."),
