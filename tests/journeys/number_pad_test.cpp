@@ -6,7 +6,11 @@
 #include <QApplication>
 #include <QLabel>
 #include <QLineEdit>
+#include <QScreen>
+#include <QScrollArea>
+#include <QScrollBar>
 #include <QTest>
+#include <QTimer>
 #include <algorithm>
 
 #include "core/storage/queries/runs.h"
@@ -44,10 +48,12 @@ class ByThePad : public test::WindowTest {
         room->setFocus();
     }
     /// Keys of the pad; `\n` is its Enter.
-    void keys(const std::string& typing) const {
+    void keys(const std::string& typing) {
         for (const char each : typing) {
             QWidget* at = QApplication::focusWidget();
             ASSERT_NE(at, nullptr);
+            // A hand between two keys; what a bouncing key does is tried by itself.
+            if (unhurried && (each == '+' || each == '\n')) clock.pass(seconds(3));
             if (each == '\n')
                 QTest::keyClick(at, Qt::Key_Enter, Qt::KeypadModifier);
             else
@@ -72,6 +78,13 @@ class ByThePad : public test::WindowTest {
             ASSERT_FALSE(room->spinDesk().load()) << readBack().toStdString();
         }
     }
+    /// Frames of the load shown that somebody felt.
+    int feltFrames() const {
+        int many = 0;
+        for (const auto& place : room->loadView().load().places)
+            if (place && place->heft) ++many;
+        return many;
+    }
     template <class Record>
     std::vector<Record> all() const {
         return session.read().all<Record>();
@@ -79,6 +92,7 @@ class ByThePad : public test::WindowTest {
 
     HoneyRoomPlace* room = nullptr;
     int rung = 0;
+    bool unhurried = true;
 };
 
 TEST_F(ByThePad, TwoLotsFromTheFirstBoxToTheClosedDay) {
@@ -174,12 +188,48 @@ TEST_F(ByThePad, OneKeyTakesTheLastEntryBackWhole) {
         << readBack().toStdString();
 }
 
-TEST_F(ByThePad, ALoadTakenBackStandsAgainWithItsMinutes) {
+TEST_F(ByThePad, ALoadTakenBackTurnsOnWithTheTimeLeft) {
+    playAll(session.season(),
+            R"({"do":"set-constant","on":"2027-08-07","constant":"spin_min_per_load","value":13})");
+    keys("1\n21.4\n2\n19.8\n//333333222222\n\n");
+    clock.pass(minutes(12));
+    keys("+");
+    ASSERT_EQ(all<SpinLoad>().size(), 1U);
+    clock.pass(seconds(20));
+    keys(".");
+    EXPECT_TRUE(all<SpinLoad>().empty());
+    EXPECT_TRUE(room->spinDesk().turns());
+    EXPECT_EQ(room->head().big.figure.left(3), QStringLiteral("00:"));
+    EXPECT_TRUE(room->head().bigNote.contains(QStringLiteral("nearly done")));
+    EXPECT_EQ(feltFrames(), 12) << "drawn as it turns";
+    keys(".");
+    EXPECT_FALSE(room->spinDesk().load()) << "once more, and it is simply not spun";
+    EXPECT_EQ(feltFrames(), 12) << "and its frames are as they felt";
+    // Without a clock there is none to come back.
+    keys("+");
+    ASSERT_EQ(all<SpinLoad>().size(), 1U);
+    EXPECT_EQ(feltFrames(), 0);
+    keys(".");
+    EXPECT_FALSE(room->spinDesk().load());
+    EXPECT_TRUE(all<SpinLoad>().empty());
+    EXPECT_EQ(feltFrames(), 12);
+    EXPECT_TRUE(room->loadView().hasLoad());
+}
+
+TEST_F(ByThePad, ALoadQuietedStandsAgainAndIsLetGoByOneMorePoint) {
+    keys("1\n21.4\n2\n19.8\n\n");
+    clock.pass(minutes(20));
+    keys("\n+.");
+    EXPECT_TRUE(room->spinDesk().stands()) << "as it was";
+    keys(".");
+    EXPECT_FALSE(room->spinDesk().load());
+    EXPECT_TRUE(all<SpinLoad>().empty());
+    EXPECT_EQ(all<ExtractionBox>().size(), 2U);
+}
+
+TEST_F(ByThePad, AWalkedLoadIsStoppedAfterAll) {
     keys("1\n21.4\n2\n19.8\n\n");
     clock.pass(minutes(12));
-    keys("+.");
-    EXPECT_TRUE(all<SpinLoad>().empty());
-    EXPECT_TRUE(room->spinDesk().stands());
     keys("-");
     ASSERT_EQ(all<SpinLoad>().size(), 1U);
     EXPECT_EQ(all<SpinLoad>().front().ran, Ran::Walked);
@@ -270,6 +320,7 @@ TEST_F(ByThePad, NothingIsAskedWhileALoadSpins) {
     keys("*");
     ASSERT_EQ(all<SetAside>().size(), 1U);
     EXPECT_TRUE(asked().isEmpty()) << asked().toStdString();
+    clock.pass(minutes(12));
     keys("+");
     EXPECT_TRUE(asked().contains(QStringLiteral("why")))
         << "now it stands: " << asked().toStdString();
@@ -332,12 +383,7 @@ TEST_F(ByThePad, AWetWeightBeforeItsFramesAreSpunTakesNoneOutOfTheLoads) {
 
 TEST_F(ByThePad, FramesByFeelFillTheExtractorAsTheyAreTyped) {
     keys("1\n21.4\n2\n19.8\n");
-    const auto felt = [this] {
-        int many = 0;
-        for (const auto& place : room->loadView().load().places)
-            if (place && place->heft) ++many;
-        return many;
-    };
+    const auto felt = [this] { return feltFrames(); };
     keys("//3");
     EXPECT_EQ(felt(), 1);
     keys("21");
@@ -372,6 +418,7 @@ TEST_F(ByThePad, WhatIsFeltWhileALoadSpinsIsTheNextOne) {
     EXPECT_TRUE(readBack().contains(QStringLiteral("laid out when load 1")))
         << readBack().toStdString();
     EXPECT_TRUE(room->spinDesk().turns());
+    clock.pass(minutes(12));
     keys("+");
     ASSERT_EQ(all<SlotFrame>().size(), 12U);
     int light = 0;
@@ -452,6 +499,87 @@ TEST_F(ByThePad, CautionsAreSeenOnceADayAndTheHeaviestBoxIsNamed) {
     clock.set("2027-08-08");
     room->reload();
     EXPECT_TRUE(caution->isVisible());
+}
+
+TEST_F(ByThePad, TheWindowsKeysWorkWhileTheCursorIsInTheLine) {
+    const auto ctrl = [](Qt::Key key) {
+        QTest::keyClick(QApplication::focusWidget(), key, Qt::ControlModifier);
+    };
+    keys("1\n21.4\n2\n19.8\n77");
+    ctrl(Qt::Key_Z);
+    EXPECT_TRUE(line().isEmpty()) << "what is typed goes first";
+    EXPECT_EQ(all<ExtractionBox>().size(), 2U);
+    ctrl(Qt::Key_Z);
+    EXPECT_EQ(all<ExtractionBox>().size(), 1U);
+    ctrl(Qt::Key_U);
+    EXPECT_EQ(shownUnits(), Units::UsCustomary);
+    ctrl(Qt::Key_U);
+    EXPECT_EQ(shownUnits(), Units::Metric);
+    bool explained = false;
+    QTimer::singleShot(0, window.get(), [&] {
+        if (QWidget* dialog = QApplication::activeModalWidget()) {
+            explained = true;
+            dialog->close();
+        }
+    });
+    ctrl(Qt::Key_E);
+    EXPECT_TRUE(explained);
+}
+
+TEST_F(ByThePad, ADayJustClosedIsOpenedAgainByCtrlZ) {
+    keys("1\n21.4\n+1\n5.2\n/1\n13.0\n\n++");
+    ASSERT_TRUE(all<Extraction>().front().closed) << readBack().toStdString();
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_FALSE(all<Extraction>().front().closed);
+    keys("/2\n12.0\n\n");
+    EXPECT_EQ(all<Bucket>().size(), 2U) << "and the place shows it open";
+}
+
+TEST_F(ByThePad, ALongQuestionInLargeTypeLeavesTheWindowAsWideAsItWas) {
+    setTextSize(2.0);
+    keys("1\n21.4\n2\n19.8\n*");
+    ASSERT_FALSE(asked().isEmpty());
+    QCoreApplication::sendPostedEvents();
+    EXPECT_EQ(window->width(), 1280);
+    EXPECT_LE(window->minimumSizeHint().width(), 1280);
+    setTextSize(1.0);
+}
+
+TEST_F(ByThePad, HelpInLargeTypeScrollsByKeys) {
+    setTextSize(2.0);
+    bool scrolled = false;
+    QTimer::singleShot(0, window.get(), [&] {
+        auto* dialog = QApplication::activeModalWidget();
+        ASSERT_NE(dialog, nullptr);
+        auto* scroll = dialog->findChild<QScrollArea*>(QStringLiteral("help_scroll"));
+        EXPECT_LE(dialog->height(), dialog->screen()->availableSize().height());
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_PageDown);
+        scrolled = scroll->verticalScrollBar()->value() > 0;
+        dialog->close();
+    });
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_F1);
+    EXPECT_TRUE(scrolled);
+    setTextSize(1.0);
+}
+
+TEST_F(ByThePad, ABouncingKeySpinsNoSecondLoad) {
+    keys("1\n21.4\n2\n19.8\n");
+    unhurried = false;
+    keys("\n");
+    EXPECT_FALSE(room->spinDesk().turns()) << "the Enter that kept the weight came twice";
+    unhurried = true;
+    keys("\n+");
+    EXPECT_TRUE(all<SpinLoad>().empty());
+    EXPECT_TRUE(readBack().contains(QStringLiteral("after 3 s: spun?")))
+        << readBack().toStdString();
+    clock.pass(minutes(12));
+    keys("+");
+    ASSERT_EQ(all<SpinLoad>().size(), 1U);
+    ASSERT_TRUE(room->loadView().hasLoad());
+    unhurried = false;
+    keys("+");
+    EXPECT_EQ(all<SpinLoad>().size(), 1U);
+    EXPECT_TRUE(readBack().contains(QStringLiteral("twice"))) << readBack().toStdString();
 }
 
 }  // namespace

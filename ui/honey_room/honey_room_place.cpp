@@ -40,6 +40,7 @@ HoneyRoomPlace::HoneyRoomPlace(Session& session, QWidget* parent) : Place(sessio
     m_runs = new QComboBox;
     m_runs->setObjectName(QStringLiteral("run"));
     m_runs->setAccessibleName(tr("Run"));
+    m_runs->setSizeAdjustPolicy(QComboBox::AdjustToContents);
     m_scroll = new QScrollArea(this);
     m_scroll->setFrameShape(QFrame::NoFrame);
     m_scroll->setWidgetResizable(true);
@@ -78,6 +79,9 @@ HoneyRoomPlace::HoneyRoomPlace(Session& session, QWidget* parent) : Place(sessio
     whole->addWidget(m_balanceView);
     whole->addWidget(m_learned);
     setTabOrder(m_entry->line(), m_waiting);
+    m_entry->line()->setProperty("commands", true);
+    // A long question makes the line and the read-back narrower, not the window wider.
+    m_entry->setMinimumWidth(1);
     addDayLogKey(this, session);
     connectAll();
     sizes();
@@ -280,11 +284,11 @@ void HoneyRoomPlace::connectAll() {
     connect(m_entry, &RoomEntry::closeAsked, this, &HoneyRoomPlace::closeDay);
     connect(&session(), &Session::seasonChanged, this, [this] {
         m_run.reset();
-        m_lastSpun.reset();
+        m_keptLoads.clear();
         restoreSpin();
     });
     connect(&session(), &Session::changed, this, [this] {
-        m_clockIsLast = false;
+        m_keptAt = session().clock().steadyMs();
         if (isVisible()) reload();
     });
     connect(&session(), &Session::lookChanged, this, [this] {

@@ -39,6 +39,7 @@ class HoneyRoomPlace : public Place {
     std::vector<Explained> explained() const override;
     QString help() const override;
     void act() override;
+    bool takeBack() override;
     QWidget* headControls() override { return m_runs; }
 
     std::optional<Id<Extraction>> run() const { return m_run; }
@@ -89,6 +90,9 @@ class HoneyRoomPlace : public Place {
     QString turningWords(const SpinShown& shown) const;
     void startOrQuiet();
     void takeBackOnce();
+    bool takeLoadBack();
+    std::int64_t lastStep() const;
+    bool clockIsLast() const;
     void plus();
     void spun(Ran ran);
     bool keepLoad(const SpinDesk::Taken& taken, Ran ran);
@@ -153,11 +157,27 @@ class HoneyRoomPlace : public Place {
     bool m_open = false;
     std::optional<RunBalance> m_balance;  ///< of the run chosen
     std::optional<RunBalance> m_shown;    ///< the one drawn at the foot
-    std::optional<SpinDesk::Taken> m_lastSpun;
-    QString m_letters;           ///< how the frames of the load to be filled felt
-    QString m_turningLetters;    ///< of the load that turns
-    QTimer m_proof;              ///< the full search, once nobody types
-    bool m_clockIsLast = false;  ///< nothing was entered since the clock was started
+    /// A load written down in this room, and what the room was at before: taken back, all of that
+    /// comes back with it.
+    struct KeptLoad {
+        std::int64_t step = 0;  ///< of the journal
+        SpinDesk::Taken taken;
+        bool held = false;  ///< its clock ran, or had been quieted
+        QString letters, turningLetters;
+        std::optional<LoadPanel::Frozen> drawn;
+        std::optional<std::int64_t> clockMark;
+    };
+    bool lastIsLoad() const;
+    std::vector<KeptLoad> m_keptLoads;
+    bool bounced();
+    bool tooSoon();
+    std::optional<std::int64_t> m_plusAt;     ///< steady ms
+    std::optional<std::int64_t> m_keptAt;     ///< of the last entry, steady ms
+    std::optional<std::int64_t> m_soonAsked;  ///< the load asked about
+    QString m_letters;                        ///< how the frames of the load to be filled felt
+    QString m_turningLetters;                 ///< of the load that turns
+    QTimer m_proof;                           ///< the full search, once nobody types
+    std::optional<std::int64_t> m_clockMark;  ///< the last step when the clock was started
 };
 
 }  // namespace combwright

@@ -23,6 +23,9 @@ const QString seenRow = QStringLiteral("cautions seen");
 const QString lettersRow = QStringLiteral("frames felt");
 /// The proof follows when nobody typed for so long, ms.
 constexpr int proofAfterMs = 200;
+/// Two + nearer than that are one, and an Enter so near behind what was kept starts no clock, ms.
+constexpr std::int64_t plusBounceMs = 2000;
+constexpr std::int64_t enterBounceMs = 400;
 
 /// A frame in a line of slots: the box by its name, or by its number where that would be read
 /// otherwise.
@@ -228,6 +231,8 @@ void HoneyRoomPlace::startOrQuiet() {
     if (m_spin->stands())
         return session().tell(
             tr("Load %1 was spun. + it ran smooth, − it walked.").arg(m_spin->load()->number));
+    if (m_keptAt && session().clock().steadyMs() - *m_keptAt < enterBounceMs)
+        return session().tell(tr("%1 Enter again starts the clock.").arg(session().lastTold()));
     const auto load = loadShown();
     if (!load) return session().tell(tr("No load waits in the extractor: nothing to time."), true);
     const std::int64_t minutes = plannedSpinMinutes(session().read(), session().clock().today());
@@ -235,7 +240,8 @@ void HoneyRoomPlace::startOrQuiet() {
     m_load->freeze(load->number);
     m_turningLetters = m_letters;
     keepLetters({});
-    m_clockIsLast = true;
+    m_clockMark = lastStep();
+    m_soonAsked.reset();
     session().tell(tr("Load %1 turns, %2 min. Lid shut, hands out until it stands.")
                        .arg(load->number)
                        .arg(minutes));
@@ -271,6 +277,7 @@ PlaceHead HoneyRoomPlace::headOfSpin(PlaceHead head) const {
 
 void HoneyRoomPlace::restoreSpin() {
     m_spin->restore();
+    m_clockMark = m_spin->load() ? std::optional(lastStep()) : std::nullopt;
     const auto rows = session().drafts().of(roomSheet);
     const auto felt = rows.find(lettersRow);
     m_letters = felt == rows.end() ? QString() : felt->second;
@@ -288,26 +295,29 @@ void HoneyRoomPlace::showSpin() {
     m_entry->pad().askNext();
 }
 
-void HoneyRoomPlace::takeBackOnce() {
-    if (m_clockIsLast && m_spin->turns()) {
-        const auto number = m_spin->load()->number;
-        m_spin->abandon();
-        m_clockIsLast = false;
-        keepLetters(m_turningLetters);
-        reload();
-        return session().tell(tr("Taken back: the clock of load %1.").arg(number));
-    }
-    EntryTrail& trail = m_entry->pad().trail();
-    const bool wasLoad = trail.lastName() == QLatin1String("load");
-    if (trail.takeBack().isEmpty()) return;
-    // It stands again, with the minutes it took, until it is said how it ran.
-    if (wasLoad && m_lastSpun && !m_spin->load()) {
-        m_spin->putBack(*m_lastSpun);
-        m_lastSpun.reset();
-    }
+/// A knuckle hit + twice.
+bool HoneyRoomPlace::bounced() {
+    const std::int64_t now = session().clock().steadyMs();
+    const bool twice = m_plusAt && now - *m_plusAt < plusBounceMs;
+    m_plusAt = now;
+    if (twice) session().tell(tr("+ came twice; the second one changed nothing."), true);
+    return twice;
+}
+
+/// Nothing is spun out in a tenth of its time: asked once, before the ring learns from it.
+bool HoneyRoomPlace::tooSoon() {
+    if (!m_spin->turns()) return false;
+    const SpinShown shown = m_spin->look();
+    const auto number = m_spin->load()->number;
+    if (!shown.sinceKnown || shown.elapsedS * 10 >= shown.plannedS || m_soonAsked == number)
+        return false;
+    m_soonAsked = number;
+    session().tell(tr("Load %1 after %2 s: spun? + again.").arg(number).arg(shown.elapsedS), true);
+    return true;
 }
 
 void HoneyRoomPlace::plus() {
+    if (bounced() || tooSoon()) return;
     if (m_spin->load() || m_load->view().hasLoad()) return spun(Ran::Smooth);
     if (!m_run || !m_open)
         return session().tell(tr("Nothing is open: weigh a box, and its lot opens by itself."),
@@ -362,7 +372,12 @@ bool HoneyRoomPlace::keepLoad(const SpinDesk::Taken& taken, Ran ran) {
 }
 
 void HoneyRoomPlace::spun(Ran ran) {
-    const bool wasHeld = m_spin->load().has_value();
+    KeptLoad before;
+    before.held = m_spin->load().has_value();
+    before.letters = m_letters;
+    before.turningLetters = m_turningLetters;
+    before.drawn = m_load->frozen();
+    before.clockMark = m_clockMark;
     auto taken = m_spin->take();
     if (!taken) {
         const auto shown = m_run ? loadShown() : std::nullopt;
@@ -374,11 +389,10 @@ void HoneyRoomPlace::spun(Ran ran) {
     const QString name = tr("Load %1").arg(taken->load.number);
     QString said;
     const bool kept = m_entry->pad().trail().during(QStringLiteral("load"), [&] {
-        const QString letters = m_letters;
         // What was felt is of this load, unless it turned and the next was felt meanwhile.
-        if (!wasHeld) keepLetters({});
+        if (!before.held) keepLetters({});
         if (!keepLoad(*taken, ran)) {
-            keepLetters(letters);
+            keepLetters(before.letters);
             return false;
         }
         said =
@@ -398,22 +412,18 @@ void HoneyRoomPlace::spun(Ran ran) {
                                                const auto run = session().read().find(part.run);
                                                return run && !run->closed;
                                            });
-        if (wasHeld && runsThere) m_spin->putBack(*taken);
+        if (before.held && runsThere) {
+            m_load->freezeAgain(before.drawn);
+            m_spin->putBack(*taken);
+        }
         return;
     }
-    m_lastSpun = taken;
+    before.step = lastStep();
+    before.taken = *taken;
+    m_keptLoads.push_back(before);
     m_load->loadKept(taken->load.number);
     session().tell(said + QLatin1Char('.'));
     m_entry->pad().askNext();
-}
-
-void HoneyRoomPlace::stoppedAfterAll() {
-    EntryTrail& trail = m_entry->pad().trail();
-    if (trail.lastName() != QLatin1String("load") || !m_lastSpun) return spun(Ran::Walked);
-    const SpinDesk::Taken taken = *m_lastSpun;
-    if (trail.takeBack().isEmpty()) return;
-    m_spin->putBack(taken);
-    spun(Ran::Stopped);
 }
 
 void HoneyRoomPlace::openGate() {

@@ -165,6 +165,19 @@ void LoadPanel::freeze(std::optional<std::int64_t> number) {
     if (number) m_index = 0;
 }
 
+std::optional<LoadPanel::Frozen> LoadPanel::frozen() const {
+    return m_frozen ? std::optional(Frozen{*m_frozen, m_frozenFelt}) : std::nullopt;
+}
+
+void LoadPanel::freezeAgain(const std::optional<Frozen>& frozen) {
+    m_frozen.reset();
+    m_frozenFelt.reset();
+    if (!frozen) return;
+    m_frozen = frozen->load;
+    m_frozenFelt = frozen->felt;
+    m_index = 0;
+}
+
 void LoadPanel::loadKept(std::int64_t number) {
     if (m_frozen && m_frozen->number == number) m_frozen.reset();
     m_index = 0;

@@ -32,6 +32,14 @@ class LoadPanel : public QWidget {
     /// That load turns: it is shown as it was laid out, whatever is planned anew meanwhile, until
     /// none does.
     void freeze(std::optional<std::int64_t> number);
+    /// A load as it is drawn while it turns.
+    struct Frozen {
+        SheetLoad load;
+        std::optional<FeltLoad> felt;
+    };
+    std::optional<Frozen> frozen() const;
+    /// It turns again.
+    void freezeAgain(const std::optional<Frozen>& frozen);
     /// It was written down how that load ran.
     void loadKept(std::int64_t number);
     /// "Load 2", of the load shown; empty without one.

@@ -85,8 +85,9 @@ void SpinDesk::stand() {
 
 std::optional<SpinDesk::Taken> SpinDesk::take() {
     if (!m_load) return std::nullopt;
+    Taken taken{*m_load, std::nullopt, m_watch};
     if (turns()) stand();
-    const Taken taken{*m_load, m_minutes};
+    taken.minutes = m_minutes;
     m_load.reset();
     m_minutes.reset();
     hold();
@@ -96,7 +97,10 @@ std::optional<SpinDesk::Taken> SpinDesk::take() {
 
 void SpinDesk::putBack(const Taken& taken) {
     m_load = taken.load;
-    m_minutes = taken.minutes;
+    m_watch = taken.watch;
+    m_minutes = turns() ? std::nullopt : taken.minutes;
+    m_called = SpinShown::Call::None;
+    if (turns()) m_timer.start();
     hold();
     Q_EMIT ticked();
 }

@@ -45,11 +45,12 @@ class SpinDesk : public QObject {
     struct Taken {
         HeldLoad load;
         std::optional<Minutes> minutes;
+        SpinWatch watch = {};  ///< as it was: turning, or standing
     };
     std::optional<Taken> take();
     /// It was started by mistake.
     void abandon();
-    /// Puts a load back that was taken: it stands.
+    /// Puts a load back that was taken: it turns on where it turned, else it stands.
     void putBack(const Taken& taken);
 
     bool turns() const { return m_watch.turns(); }

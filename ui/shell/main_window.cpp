@@ -14,7 +14,11 @@
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
+#include <QScreen>
+#include <QScrollArea>
+#include <QScrollBar>
 #include <QVBoxLayout>
+#include <algorithm>
 #include <cmath>
 #include <iterator>
 
@@ -54,6 +58,8 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
     down->setSpacing(0);
     m_head = new PlaceHeadBar(session, right);
     m_stack = new QStackedWidget(right);
+    // What a place says now never widens the window.
+    m_stack->setMinimumWidth(1);
     m_foot = new FootBar(session, right);
     m_foot->setFixedHeight(m_foot->sizeHint().height());
     m_notice = new NoticeBar(session, *m_files, right);
@@ -300,12 +306,29 @@ void MainWindow::help() {
     auto* text = new QLabel(place ? place->help() : StartPage::help(), &dialog);
     text->setObjectName(QStringLiteral("help_text"));
     text->setWordWrap(true);
-    text->setTextInteractionFlags(Qt::TextSelectableByKeyboard | Qt::TextSelectableByMouse);
-    text->setMinimumWidth(m_session.look().space(480));
+    text->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    text->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+    // Large type does not fit a small screen: it scrolls by the arrows, Page Up and Page Down.
+    auto* scroll = new QScrollArea(&dialog);
+    scroll->setObjectName(QStringLiteral("help_scroll"));
+    scroll->setAccessibleName(dialog.windowTitle());
+    scroll->setAccessibleDescription(text->text());
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setWidgetResizable(true);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll->setFocusPolicy(Qt::StrongFocus);
+    scroll->setWidget(text);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, &dialog);
-    column->addWidget(text);
+    column->addWidget(scroll, 1);
     column->addWidget(buttons);
     connect(buttons, &QDialogButtonBox::rejected, &dialog, &QDialog::reject);
+    const QSize room = screen()->availableSize() * 9 / 10;
+    const int wide = std::min(m_session.look().space(540), room.width());
+    const int bar = scroll->verticalScrollBar()->sizeHint().width();
+    const int high = text->heightForWidth(wide - bar - m_session.look().space(24)) +
+                     buttons->sizeHint().height() + m_session.look().space(40);
+    dialog.resize(wide, std::min(high, room.height()));
+    scroll->setFocus();
     dialog.exec();
 }
 
@@ -321,8 +344,15 @@ bool MainWindow::eventFilter(QObject* watched, QEvent* event) {
         const auto* edit = qobject_cast<QLineEdit*>(widget);
         const bool undoes = key->matches(QKeySequence::Undo);
         const bool redoes = key->matches(QKeySequence::Redo);
+        // A line of commands, emptied by each, leaves the window's keys to the window: taking back
+        // is the place's, and no end of the line or emptying of it hides the units or the figures.
+        const bool plainCtrl = key->modifiers() == Qt::ControlModifier;
+        const bool ofWindow =
+            undoes || redoes || (plainCtrl && (key->key() == Qt::Key_U || key->key() == Qt::Key_E));
+        const bool commands = edit && edit->property("commands").toBool();
         const bool passes =
-            edit && ((undoes && !edit->isUndoAvailable()) || (redoes && !edit->isRedoAvailable()));
+            (commands && ofWindow) || (edit && ((undoes && !edit->isUndoAvailable()) ||
+                                                (redoes && !edit->isRedoAvailable())));
         if (!passes) return QMainWindow::eventFilter(watched, event);
         event->ignore();
         return true;
