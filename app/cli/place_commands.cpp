@@ -469,9 +469,8 @@ int runLoads(Context& context) {
     std::vector<std::pair<std::string, GateMinder>> gates;
     for (const Id<Extraction> id : runs) {
         const auto run = season.read().find(id);
-        const auto own = loadSheet(season.read(), {id}, today);
-        if (run && !run->closed && own)
-            gates.emplace_back(run->name.text(), gateMinder(season.read(), id, *own, today));
+        if (run && !run->closed)
+            gates.emplace_back(run->name.text(), gateMinder(season.read(), id, *sheet, today));
     }
     std::vector<Explained> why;
     if (context.arguments.has("why")) {

@@ -78,6 +78,7 @@ QJsonObject gateObject(const std::string& run, const GateMinder& minder) {
                        {QStringLiteral("drum_g"), minder.drumG},
                        {QStringLiteral("loads_since_open"), static_cast<qint64>(minder.loadsSince)},
                        {QStringLiteral("open_before_load"), orNull(minder.openBefore)},
+                       {QStringLiteral("open_now"), minder.now},
                        {QStringLiteral("bucket"), nameOrNull(minder.bucket)},
                        {QStringLiteral("bucket_takes_g"), orNull(minder.takesG)},
                        {QStringLiteral("bucket_nearly_full"), minder.bucketNearlyFull},
@@ -88,6 +89,7 @@ QJsonObject gateObject(const std::string& run, const GateMinder& minder) {
                        {QStringLiteral("run_empty_of"), nameOrNull(minder.emptyOf)},
                        {QStringLiteral("run_empty_for"), nameOrNull(minder.emptyFor)}};
     if (minder.strainer) {
+        object.insert(QStringLiteral("too_cold_to_strain"), minder.strainer->atMost);
         object.insert(QStringLiteral("strain_kg_per_h"), minder.strainer->kgPerH);
         object.insert(QStringLiteral("strain_low_kg_per_h"), minder.strainer->lowKgPerH);
         object.insert(QStringLiteral("strain_high_kg_per_h"), minder.strainer->highKgPerH);

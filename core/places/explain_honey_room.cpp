@@ -163,7 +163,9 @@ std::vector<Explained> explainLoad(const Read& file, const LoadSheet& sheet, con
          "1000 · grade · drum ÷ (turning speed · radius)", "ISO 21940-11");
     if (sheet.ranSmoothG)
         note(&ring.working, "ran_smooth_g", *sheet.ranSmoothG, "g",
-             "largest offset with its doubt of a load that ran smooth");
+             sheet.ringContradicted
+                 ? "smallest offset with its doubt that ran smooth; it walked at less since"
+                 : "largest offset with its doubt of a load that ran smooth");
     figures.push_back(std::move(ring));
     return figures;
 }

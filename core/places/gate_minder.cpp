@@ -1,11 +1,13 @@
 #include "core/places/gate_minder.h"
 
 #include <algorithm>
+#include <map>
 #include <set>
 
 #include "core/model/storeroom/equipment.h"
 #include "core/places/bucket_sheet.h"
 #include "core/storage/queries/constants.h"
+#include "core/trade/honey/viscosity.h"
 
 namespace combwright {
 namespace {
@@ -27,15 +29,75 @@ How howHoneyIsKnown(const ExtractionBox& box) {
     return How::Assumed;
 }
 
-/// The loads of a run behind the last opening of its gate.
-std::vector<SpinLoad> sinceOpen(const Read& file, Id<Extraction> run) {
-    std::int64_t opened = 0;
-    for (const GateOpening& each : file.where<GateOpening>({is("extraction", run)}))
-        opened = std::max(opened, each.afterLoad.value());
-    auto loads = file.where<SpinLoad>({is("extraction", run)});
-    std::erase_if(loads, [&](const SpinLoad& each) { return each.number.value() <= opened; });
-    return loads;
-}
+/// The drum is one, whatever lots go through it: the loads behind its last opening, of the run and
+/// of every other spun that day in the same machine, and what of the runs' honey is in buckets.
+class DrumSoFar {
+  public:
+    DrumSoFar(const Read& file, Id<Extraction> run, const Extractor& machine, Day on)
+        : m_file(file), m_machine(idOf(machine)), m_first(idOf(extractors(file, on)[0])) {
+        for (SpinLoad& each : file.all<SpinLoad>())
+            if (each.extraction == run || (each.on == on && turnedHere(each)))
+                m_loads.push_back(std::move(each));
+        m_runs.insert(run.number);
+        for (const SpinLoad& each : m_loads) m_runs.insert(each.extraction.number);
+        for (const std::int64_t id : m_runs) openingsOf(Id<Extraction>{id});
+    }
+
+    std::vector<SpinLoad> shutIn() const {
+        std::vector<SpinLoad> loads;
+        for (const SpinLoad& each : m_loads)
+            if (each.number.value() > openedAfter(each.extraction) && each.id.number > m_opened)
+                loads.push_back(each);
+        return loads;
+    }
+
+    /// Grams of a run that are neither in a bucket nor gone; the drum holds no more of it. Nothing
+    /// where its gate's openings were written down: those say it better than two estimates.
+    std::optional<double> mostOf(Id<Extraction> run) const {
+        if (!m_file.where<GateOpening>({is("extraction", run)}).empty()) return std::nullopt;
+        double rest = 0;
+        for (const SpinLoad& load : m_file.where<SpinLoad>({is("extraction", run)}))
+            rest += honeyOfLoad(m_file, load).grams;
+        for (const Bucket& each : m_file.where<Bucket>({is("extraction", run)}))
+            if (each.net) rest -= each.net->middle().value_or(0);
+        return std::max(0.0, rest);
+    }
+
+  private:
+    static Id<Equipment> idOf(const Extractor& each) {
+        return each.machine ? each.machine->id : Id<Equipment>{};
+    }
+    bool turnedHere(const SpinLoad& load) const {
+        return load.machine.value_or(m_first) == m_machine;
+    }
+    std::int64_t openedAfter(Id<Extraction> run) const {
+        const auto found = m_openedAfter.find(run.number);
+        return found == m_openedAfter.end() ? 0 : found->second;
+    }
+
+    /// What was open behind a load was open for all that were in the drum by then.
+    void openingsOf(Id<Extraction> run) {
+        for (const GateOpening& each : m_file.where<GateOpening>({is("extraction", run)})) {
+            std::int64_t& after = m_openedAfter[run.number];
+            after = std::max(after, each.afterLoad.value());
+            for (const SpinLoad& load : m_loads) {
+                const bool behind =
+                    load.extraction == run && load.number.value() <= each.afterLoad.value();
+                const bool before =
+                    each.at && load.begun && load.on == each.on && *load.begun <= *each.at;
+                if ((behind || before) && turnedHere(load))
+                    m_opened = std::max(m_opened, load.id.number);
+            }
+        }
+    }
+
+    const Read& m_file;
+    Id<Equipment> m_machine, m_first;
+    std::vector<SpinLoad> m_loads;
+    std::set<std::int64_t> m_runs;
+    std::map<std::int64_t, std::int64_t> m_openedAfter;
+    std::int64_t m_opened = 0;  ///< the last load of the file that was in the drum then
+};
 
 double honeyIn(const SheetLoad& load) {
     double honey = 0;
@@ -56,20 +118,29 @@ void mindBucket(const BucketSheet& buckets, GateMinder& minder) {
                                                 *minder.takesG < nearlyFullFrom * buckets.fullG);
 }
 
-void mindStrainer(const Read& file, const Extraction& run, Day on, GateMinder& minder) {
+void mindStrainer(const Read& file, const Extraction& run, Day on, double ownInDrumG,
+                  GateMinder& minder) {
     double spun = 0;
     for (const SpinLoad& load : file.where<SpinLoad>({is("extraction", run.id)}))
         spun += honeyOfLoad(file, load).grams;
     double inBuckets = 0;
     for (const Bucket& each : file.where<Bucket>({is("extraction", run.id)}))
         if (each.net) inBuckets += each.net->middle().value_or(0);
-    minder.toStrainG = std::max(0.0, spun - minder.inDrumG - inBuckets);
+    minder.toStrainG = std::max(0.0, spun - ownInDrumG - inBuckets);
     minder.strainer = strainerOf(file, run, on);
     if (!minder.strainer || minder.strainer->kgPerH <= 0) return;
     minder.strainMin = *minder.toStrainG / 1000.0 / minder.strainer->kgPerH * 60.0;
     const double load =
         constantOr(file, "spin_min_per_load", {}, on, 15) + constantOr(file, "swap_min", {}, on, 3);
     minder.strainerBehind = minder.strainMin > load;
+}
+
+/// Whether frames of a lot are in the loads.
+bool waitsFor(const LoadSheet& loads, const std::string& lot) {
+    for (const SheetLoad& load : loads.loads)
+        for (const auto& place : load.places)
+            if (place && place->lot == lot) return true;
+    return false;
 }
 
 void mindLots(const Read& file, const Extraction& run, const LoadSheet& loads, Day on,
@@ -80,7 +151,8 @@ void mindLots(const Read& file, const Extraction& run, const LoadSheet& loads, D
         !ranEmpty(file, last->extraction, last->number.value()))
         if (const auto other = file.find(last->extraction)) minder.emptyOf = other->name.text();
     const bool ours = last && last->extraction == run.id;
-    if (!ours || !loads.loads.empty() || ranEmpty(file, run.id, last->number.value())) return;
+    if (!ours || waitsFor(loads, run.name.text()) || ranEmpty(file, run.id, last->number.value()))
+        return;
     for (const Extraction& other : openRuns(file))
         if (other.id != run.id && other.on <= on &&
             file.first<ExtractionBox>({is("extraction", other.id)})) {
@@ -139,8 +211,16 @@ std::optional<StrainerFlow> strainerOf(const Read& file, const Extraction& run, 
         any = true;
     }
     // A thermometer in the room is no thermometer in the honey.
-    const auto flow = strainerFlow(seen, water, {warmth - 1, warmth + 1}, working);
-    return flow ? std::optional(*flow) : std::nullopt;
+    // Colder than anybody measured it passes no more than in the coldest they did.
+    const HoneyRange warm{std::max(warmth - 1, coldestViscosityC),
+                          std::max(warmth + 1, coldestViscosityC)};
+    auto flow = strainerFlow(seen, water, warm, working);
+    if (!flow) return std::nullopt;
+    if (warmth <= coldestViscosityC) {
+        flow->atMost = true;
+        flow->lowKgPerH = 0;
+    }
+    return *flow;
 }
 
 LoadHoney honeyOfLoad(const Read& file, const SpinLoad& load) {
@@ -169,14 +249,25 @@ GateMinder gateMinder(const Read& file, Id<Extraction> id, const LoadSheet& load
     minder.drumSaid = loads.machine.drumSaid;
     const auto run = file.find(id);
     if (!run) return minder;
-    for (const SpinLoad& load : sinceOpen(file, id)) {
+    const DrumSoFar drumSoFar(file, id, loads.machine, on);
+    std::map<std::int64_t, double> ofRuns;
+    for (const SpinLoad& load : drumSoFar.shutIn()) {
         ++minder.loadsSince;
         const LoadHoney honey = honeyOfLoad(file, load);
         if (honey.grams <= 0) continue;
-        minder.how = minder.inDrumG > 0 ? weaker(minder.how, honey.how) : honey.how;
-        minder.inDrumG += honey.grams;
+        minder.how = ofRuns.empty() ? honey.how : weaker(minder.how, honey.how);
+        ofRuns[load.extraction.number] += honey.grams;
     }
-    mindStrainer(file, *run, on, minder);
+    for (auto& [of, grams] : ofRuns) {
+        if (const auto most = drumSoFar.mostOf(Id<Extraction>{of}); most && *most < grams) {
+            grams = *most;
+            minder.how = weaker(minder.how, How::ByDifference);
+        }
+        minder.inDrumG += grams;
+    }
+    if (minder.inDrumG <= 0) minder.how = How::Unknown;
+    mindStrainer(file, *run, on, ofRuns[id.number], minder);
+    minder.now = minder.inDrumG > minder.drumG;
     minder.turning = turning && !loads.loads.empty();
     double drum = minder.inDrumG;
     if (minder.turning)
@@ -187,9 +278,10 @@ GateMinder gateMinder(const Read& file, Id<Extraction> id, const LoadSheet& load
         if (drum <= minder.drumG) continue;
         // A load that overfills an empty drum by itself: the gate is open while it spins.
         minder.openBefore = loads.loads[n].number;
-        minder.now = minder.turning && n == 0;
+        minder.now = minder.now || (minder.turning && n == 0);
         minder.beforeNext = n == (minder.turning ? 1U : 0U);
     }
+    minder.waits = loads.loads.size() > (minder.turning ? 1U : 0U);
     mindBucket(bucketSheet(file, id, on), minder);
     mindLots(file, *run, loads, on, minder);
     return minder;

@@ -24,12 +24,14 @@ double bucketHoldsG(const Read& file, Day on);
 std::optional<Id<Extraction>> lotInDrumBefore(const Read& file, const SpinLoad& load);
 
 /// What the strainer lets through of a run's honey, by the room's warmth and the water of its
-/// buckets; both as far as they are known.
+/// buckets; both as far as they are known. In a room of 10 °C or less it is the most it may be.
 std::optional<StrainerFlow> strainerOf(const Read& file, const Extraction& run, Day on,
                                        Working* working = nullptr);
 
 struct GateMinder {
-    double inDrumG = 0;           ///< honey of the loads spun since the gate was open
+    /// Honey of the loads spun since the gate was open, of every run in that machine that day; no
+    /// more than is in no bucket yet, where nobody said when the gate was open.
+    double inDrumG = 0;
     How how = How::Unknown;       ///< of that; unknown where nothing was spun since
     std::int64_t loadsSince = 0;  ///< loads behind which it was not opened
     double drumG = 0;             ///< what the drum takes below the cage
@@ -37,8 +39,9 @@ struct GateMinder {
     /// The load before which the gate must be open; none where all that waits still fits.
     std::optional<std::int64_t> openBefore;
     bool beforeNext = false;  ///< and that is the next load
-    bool now = false;         ///< and that is the load that turns: its honey reaches the cage
-    bool turning = false;     ///< `inDrumG` counts the load that turns with it
+    bool now = false;    ///< that is the load that turns, or the drum is over what it takes already
+    bool waits = false;  ///< loads are planned behind the one that turns
+    bool turning = false;  ///< `inDrumG` counts the load that turns with it
 
     std::string bucket;            ///< under the gate; empty where none is
     std::optional<double> takesG;  ///< how much more it takes
@@ -56,7 +59,8 @@ struct GateMinder {
         emptyFor;  ///< all of this lot is spun and that one comes next: run them empty first
 };
 
-/// @param loads    those of the run, planned; the next ones are weighed against the drum
+/// @param loads    those of the run, or of all that go through the machine, planned; the next ones
+///                 are weighed against the drum, and are called by their numbers
 /// @param turning  the first of them is in the machine and turns
 GateMinder gateMinder(const Read& file, Id<Extraction> run, const LoadSheet& loads, Day on,
                       bool turning = false);

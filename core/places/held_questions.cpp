@@ -4,6 +4,7 @@
 #include <QStringList>
 #include <algorithm>
 
+#include "core/model/honey/extraction.h"
 #include "core/model/storeroom/dead_out.h"
 #include "core/model/storeroom/equipment.h"
 #include "core/model/storeroom/review.h"
@@ -13,6 +14,7 @@
 #include "core/places/shelf_comb.h"
 #include "core/storage/queries/holds.h"
 #include "core/storage/queries/names.h"
+#include "core/storage/queries/runs.h"
 #include "core/storage/queries/stays.h"
 #include "core/words/dead_out_words.h"
 #include "core/words/words.h"
@@ -28,6 +30,10 @@ class HeldQuestions {
 
     void about(const RowChange& row) {
         aboutRow<Hold>(row, &HeldQuestions::aboutHold);
+        aboutRow<Hold>(row, &HeldQuestions::aboutHeldHoney);
+        aboutRow<Bucket>(row, &HeldQuestions::aboutBucket);
+        aboutRow<Extraction>(row, &HeldQuestions::aboutRun);
+        aboutRow<ExtractionBox>(row, &HeldQuestions::aboutRunBox);
         aboutRow<DeadOut>(row, &HeldQuestions::aboutDeadOut);
         aboutRow<BoxReview>(row, &HeldQuestions::aboutStillHeld);
         aboutRow<FrameCheck>(row, &HeldQuestions::aboutCheck);
@@ -62,6 +68,65 @@ class HeldQuestions {
                 QLatin1Char(' ') +
                 (open ? askHeld("List the contacts, and hold them back with hold-contacts.")
                       : askHeld("List the contacts.")));
+    }
+
+    /// Boxes of a run that disease is suspected on by now, or on the hive that filled them, and
+    /// whose honey is out of the comb. Of holds standing on any day since the run.
+    QStringList suspectedIn(Id<Extraction> run, const HeldThings& held, Day on) const {
+        QStringList boxes;
+        const auto went = framesOfBoxes(m_file, run);
+        for (const ExtractionBox& box : m_file.where<ExtractionBox>({is("extraction", run)})) {
+            const auto found = went.find(box.id.number);
+            const bool spun = found != went.end() && found->second.spun > 0;
+            if (!spun && !(box.wet && box.wet->value)) continue;
+            const auto quarantined = box.box && held.quarantine(*box.box);
+            if (quarantined || (box.hive && quarantineOn(m_file, held, *box.hive, on)))
+                boxes << fromUtf8(calledInRun(m_file, box));
+        }
+        return boxes;
+    }
+
+    void aboutHoneyOf(Id<Extraction> id, Day on) {
+        const auto run = m_file.find(id);
+        if (!run || !anythingApart(m_file, on)) return;
+        const QStringList boxes = suspectedIn(id, heldThings(m_file, on), on);
+        if (boxes.isEmpty()) return;
+        put(Asked::SuspectedHoney,
+            askHeld("%1: honey of a suspected hive is in this run (%2). Hold its buckets, cappings "
+                    "and wet combs back: no honey of it goes to bees or to another keeper. Ask "
+                    "your bee inspector before it is sold.")
+                .arg(fromUtf8(run->name.text()), boxes.join(QStringLiteral(", "))));
+    }
+
+    /// The newest hold that still stands decides; a run of last year is not asked about anew.
+    Day heldOn(Day from) const {
+        for (const Hold& hold : m_file.all<Hold>())
+            if (quarantines(hold) && !hold.lifted) from = std::max(from, hold.since);
+        return from;
+    }
+
+    void aboutHeldHoney(const Hold& hold) {
+        if (!quarantines(hold) || hold.lifted) return;
+        const Day on = heldOn(hold.since);
+        for (const Extraction& run : m_file.all<Extraction>())
+            if (run.on + days(366) > hold.since && suspects(run, hold)) aboutHoneyOf(run.id, on);
+    }
+
+    /// Whether the hold is on a box of the run, or on the colony of one.
+    bool suspects(const Extraction& run, const Hold& hold) const {
+        const auto colony = m_file.find(hold.colony);
+        for (const ExtractionBox& box : m_file.where<ExtractionBox>({is("extraction", run.id)}))
+            if ((hold.box && box.box == hold.box) || (colony && box.hive == colony->hive))
+                return true;
+        return false;
+    }
+
+    void aboutBucket(const Bucket& bucket) {
+        if (const auto run = m_file.find(bucket.extraction)) aboutHoneyOf(run->id, heldOn(run->on));
+    }
+    void aboutRun(const Extraction& run) { aboutHoneyOf(run.id, heldOn(run.on)); }
+    void aboutRunBox(const ExtractionBox& box) {
+        if (const auto run = m_file.find(box.extraction)) aboutHoneyOf(run->id, heldOn(run->on));
     }
 
     /// Where it stands on a hive that is suspected too, that is what is said.

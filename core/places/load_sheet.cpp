@@ -104,6 +104,7 @@ void takeExperience(const Read& file, LoadSheet& sheet, Day on) {
     const MachineRing ring = learnRing(records);
     sheet.ranSmoothG = ring.ranSmoothG;
     sheet.walkedG = ring.walkedG;
+    sheet.ringContradicted = ring.contradicted;
 }
 
 /// Where the middle of a frame hangs: the radius known is that of the usual frame's middle, and
@@ -211,7 +212,7 @@ std::vector<Extraction> openRuns(const Read& file) {
     return runs;
 }
 
-double LoadSheet::ringG() const { return MachineRing{ranSmoothG, walkedG, 0}.ringG(allowedG); }
+double LoadSheet::ringG() const { return MachineRing{ranSmoothG, walkedG}.ringG(allowedG); }
 
 namespace {
 

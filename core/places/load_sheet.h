@@ -63,6 +63,7 @@ struct LoadSheet {
     double allowedG = 0;               ///< what the balance grade allows at that speed
     std::optional<double> ranSmoothG;  ///< the largest offset, doubt included, that ran smooth
     std::optional<double> walkedG;     ///< the smallest at which the machine walked or was stopped
+    bool ringContradicted = false;     ///< it walked since below all that ran smooth
     std::vector<SheetLoad> loads;
     std::vector<std::string> runs;
     std::int64_t loadsIfMixed = 0;

@@ -18,6 +18,7 @@
 #include "core/places/gate_minder.h"
 #include "core/places/held_questions.h"
 #include "core/places/run_balance.h"
+#include "core/places/run_questions.h"
 #include "core/storage/queries/constants.h"
 #include "core/storage/queries/holds.h"
 #include "core/storage/queries/names.h"
@@ -67,6 +68,9 @@ constexpr std::array askedKeys{
     std::pair{Asked::LeftOutHeld, std::string_view("left_out_held")},
     std::pair{Asked::LotsRunTogether, std::string_view("lots_run_together")},
     std::pair{Asked::WetsElsewhere, std::string_view("wets_elsewhere")},
+    std::pair{Asked::NoFrames, std::string_view("no_frames")},
+    std::pair{Asked::OtherYard, std::string_view("other_yard")},
+    std::pair{Asked::SuspectedHoney, std::string_view("suspected_honey")},
 };
 
 constexpr double broodJumpFrames = 5.0;
@@ -122,6 +126,7 @@ class Questions {
         aboutRow<SetOut>(row, &Questions::aboutSetOut);
         aboutRow<Colony>(row, &Questions::aboutColony);
         aboutRow<FrameCheck>(row, &Questions::aboutCheck);
+        for (const Question& each : runQuestions(m_file, row)) put(each.asked, each.says);
         for (const Question& each : heldQuestions(m_file, row)) put(each.asked, each.says);
         for (const Question& each : freezerQuestions(m_file, row)) put(each.asked, each.says);
         if (row.table != BoxReview::table) return;

@@ -47,6 +47,9 @@ enum class Asked {
     LeftOutHeld,        ///< not put into the freezer because they are held
     LotsRunTogether,    ///< a lot spun behind another without the drum run empty between
     WetsElsewhere,      ///< given back to another yard, or nobody knows where the box came from
+    NoFrames,           ///< a box of a run without a frame
+    OtherYard,          ///< a box of another yard in a yard's lot
+    SuspectedHoney,     ///< honey of a hive under suspicion of disease is in a run
 };
 
 /// The question's name in JSON: "not_come_yet".

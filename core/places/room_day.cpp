@@ -6,6 +6,7 @@
 #include "core/places/gate_minder.h"
 #include "core/storage/queries/constants.h"
 #include "core/storage/queries/runs.h"
+#include "core/trade/honey/viscosity.h"
 
 namespace combwright {
 namespace {
@@ -73,6 +74,7 @@ class DayReader {
         for (const Extraction& run : m_runs)
             if (run.room) nowC = run.room->celsius();
         if (nowC >= m_sheet.warmToC) return;
+        nowC = std::max(nowC, coldestViscosityC);
         const auto factor = warmerFactor(
             constantOr(m_file, "strain_at_water_percent", {}, m_on, 17), nowC, m_sheet.warmToC);
         if (!factor) return;

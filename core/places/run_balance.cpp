@@ -67,6 +67,8 @@ void takeBuckets(const Read& file, RunBalance& balance) {
             balance.buckets += Mass::roundedGrams(*net);
             how = weaker(how, bucket.net->how);
             any = true;
+        } else {
+            balance.unweighed.push_back(bucket.mark.text());
         }
         if (!bucket.water) continue;
         const double water = bucket.water->percent();
@@ -81,30 +83,49 @@ struct SharedOut {
     bool byEye = false;
 };
 
+/// Frames and fill, which stand for a weight.
+bool judged(const ExtractionBox& box) { return box.frames && box.filled && box.filled->middle(); }
+
+bool weighedBoth(const ExtractionBox& box) { return grams(box.gross) && grams(box.wet); }
+
+/// By what was reckoned in each box; of one weighed full and wet, what it lost.
+SharedOut sharedByEye(const Read& file, const RunBalance& balance,
+                      const std::vector<ExtractionBox>& boxes, Working* working) {
+    std::vector<EstimatedBox> estimated;
+    const auto usual = usualFrames(boxes);
+    for (const ExtractionBox& box : boxes)
+        estimated.push_back({calledInRun(file, box), hiveKey(box),
+                             weighedBoth(box) ? std::max(0.0, *grams(box.gross) - *grams(box.wet))
+                                              : byEyeGrams(file, box, balance.run, usual)});
+    const auto total = balance.bucketsHow == How::Unknown
+                           ? std::nullopt
+                           : std::optional(static_cast<double>(balance.buckets.grams()));
+    return {shareByEye(total, estimated, working), true};
+}
+
 Result<SharedOut> shareOut(const Read& file, const RunBalance& balance,
                            const std::vector<ExtractionBox>& boxes, Working* working) {
-    const bool anyWeighed = std::any_of(boxes.begin(), boxes.end(), [](const ExtractionBox& box) {
-        return grams(box.gross) && grams(box.wet);
-    });
-    if (!anyWeighed) {
-        std::vector<EstimatedBox> estimated;
-        const auto usual = usualFrames(boxes);
-        for (const ExtractionBox& box : boxes)
-            estimated.push_back(
-                {calledInRun(file, box), hiveKey(box), byEyeGrams(file, box, balance.run, usual)});
-        const auto total = balance.bucketsHow == How::Unknown
-                               ? std::nullopt
-                               : std::optional(static_cast<double>(balance.buckets.grams()));
-        return SharedOut{shareByEye(total, estimated, working), true};
-    }
+    if (std::none_of(boxes.begin(), boxes.end(), weighedBoth))
+        return sharedByEye(file, balance, boxes, working);
     std::vector<YieldBox> weighed;
     for (const ExtractionBox& box : boxes)
-        weighed.push_back({calledInRun(file, box), hiveKey(box), grams(box.gross), grams(box.wet)});
+        weighed.push_back({calledInRun(file, box), hiveKey(box), grams(box.gross), grams(box.wet),
+                           weighedBoth(box) ? weaker(box.gross->how, box.wet->how) : How::Unknown});
     const YieldRun run{static_cast<double>(balance.buckets.grams()), grams(balance.run.cappings),
                        grams(balance.run.scrapings)};
     auto shares = shareYield(run, weighed, working);
-    if (!shares) return shares.error();
-    return SharedOut{*std::move(shares), false};
+    if (shares) return SharedOut{*std::move(shares), false};
+    if (shares.error().code != Code::SecondUnknown) return shares.error();
+    // Too little was weighed to find the rest. Where each box that lacks a weight was judged, that
+    // stands for it; where one was not, it is that one which is named.
+    for (std::size_t i = 0; i < boxes.size(); ++i) {
+        if (weighedBoth(boxes[i]) || judged(boxes[i])) continue;
+        return Refusal{
+            Code::SecondUnknown,
+            "boxes[" + std::to_string(i) + "]." + (grams(boxes[i].gross) ? "wet_g" : "gross_g"),
+            {{"mark", weighed[i].mark}}};
+    }
+    return sharedByEye(file, balance, boxes, working);
 }
 
 void takeShares(const Read& file, const YieldShares& shares, RunBalance& balance) {
@@ -135,8 +156,9 @@ void takeShares(const Read& file, const YieldShares& shares, RunBalance& balance
     if (shares.unknown > Mass() || atClosing(std::nullopt) > Mass()) {
         RunShare unknown;
         unknown.mass = shares.unknown;
-        unknown.partHow = balance.byEye ? How::ByEye : How::Weighed;
-        unknown.how = balance.byEye ? How::ByEye : balance.bucketsHow;
+        unknown.partHow = shares.unknownHow;
+        unknown.how = weaker(shares.unknownHow,
+                             balance.bucketsHow == How::Unknown ? How::ByEye : balance.bucketsHow);
         add(std::move(unknown));
     }
 }

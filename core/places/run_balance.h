@@ -39,12 +39,15 @@ struct RunBalance {
     std::vector<RunShare> shares;  ///< hives in order of coming, the unknown line last
     Mass buckets;
     How bucketsHow = How::Unknown;
+    std::vector<std::string> unweighed;  ///< buckets nobody said the honey of: not in the sum
     std::optional<Mass> cappings, scrapings;
     std::optional<double> outOfBoxesG;   ///< full less wet of all boxes
     std::optional<double> unaccountedG;  ///< positive is missing
     std::int64_t frames = 0;
     std::int64_t loads = 0;
-    bool byEye = false;                  ///< nothing was weighed: shares follow frames and fill
+    /// Nothing was weighed, or too little to find the rest by difference: shares follow frames and
+    /// fill, of boxes weighed full and wet what they lost.
+    bool byEye = false;
     bool revised = false;                ///< shares differ from those at closing
     std::vector<RunRevision> revisions;  ///< what was done since, where it is revised
     std::optional<double> gotPerFrameG;  ///< off the boxes by frame, where all were weighed
@@ -65,7 +68,7 @@ struct BucketSum {
 BucketSum bucketSum(const Read& file, Id<Extraction> run);
 
 /// The balance of a run as it stands; the steps of sharing out go into `working`. Refused with
-/// SecondUnknown where two weights are missing.
+/// SecondUnknown where two weights are missing and nobody said how full such a box was.
 Result<RunBalance> runBalance(const Read& file, Id<Extraction> run, Working* working = nullptr);
 
 }  // namespace combwright

@@ -86,6 +86,14 @@ const char* refusalText(const Refusal& refusal) {
                 return QT_TRANSLATE_NOOP("refusals",
                                          "There were {before} of it ({name}), now there are {now}. "
                                          "Say why there are fewer.");
+            if (has("bucket"))
+                return QT_TRANSLATE_NOOP("refusals",
+                                         "Nobody said how much honey is in bucket {bucket}. Weigh "
+                                         "it, or say it by eye.");
+            if (has("lot"))
+                return QT_TRANSLATE_NOOP("refusals",
+                                         "No bucket of {lot} holds honey yet. Fill one, then close "
+                                         "the run.");
             if (has("form"))
                 return QT_TRANSLATE_NOOP("refusals",
                                          "{name}: say which hive it goes to. Write box and hive, "
@@ -125,6 +133,10 @@ const char* refusalText(const Refusal& refusal) {
                     "refusals",
                     "{held}: held comb does not share the freezer with other comb. Put it in by "
                     "itself, or not at all: cold does not cure foulbrood.");
+            if (has("filled"))
+                return QT_TRANSLATE_NOOP("refusals",
+                                         "{filled} came off {by}. Leave the hive out, or look "
+                                         "which box it is.");
             if (has("bar")) return barText(refusal.value("bar"));
             if (has("other_kind"))
                 return QT_TRANSLATE_NOOP("refusals",
@@ -184,6 +196,10 @@ const char* refusalText(const Refusal& refusal) {
                 return QT_TRANSLATE_NOOP("refusals",
                                          "{name} carries peg {carries} that day. Use that number, "
                                          "or take it off first.");
+            if (has("in_run"))
+                return QT_TRANSLATE_NOOP("refusals",
+                                         "{name} is in run {in_run} and not spun out there. Take "
+                                         "it out of that one first.");
             if (has("board"))
                 return QT_TRANSLATE_NOOP("refusals",
                                          "{name} has had a clearer board in since {since}. Take it "
@@ -215,8 +231,9 @@ const char* refusalText(const Refusal& refusal) {
             return QT_TRANSLATE_NOOP("refusals", "%1: more than there are or fit; at most {most}.");
         case Code::SecondUnknown:
             return QT_TRANSLATE_NOOP("refusals",
-                                     "%1: a second weight is missing. One can be found by "
-                                     "difference, two cannot; weigh one, or take frames and fill.");
+                                     "{mark}: a second weight is missing. One can be found by "
+                                     "difference, two cannot; weigh it, or say how many frames it "
+                                     "holds and how full they were.");
         case Code::Closed:
             return QT_TRANSLATE_NOOP(
                 "refusals", "%1: {name} is closed. Take an earlier day, or open a new one.");

@@ -8,7 +8,9 @@
 #include "core/actions/honey_room/room_days.h"
 #include "core/actions/honey_room/run_rules.h"
 #include "core/actions/pull/plan.h"
+#include "core/actions/storeroom/quarantine.h"
 #include "core/places/run_balance.h"
+#include "core/storage/queries/pegs.h"
 
 namespace combwright {
 namespace {
@@ -19,12 +21,16 @@ template <class Record>
 Result<void> changeInRun(Write& file, Id<Extraction> id, const Record& after,
                          const std::string& field) {
     const auto run = file.find(id);
-    const bool watched = run && run->closed && runBalance(file, id);
+    const auto shared = [&]() -> Result<void> {
+        const auto balance = runBalance(file, id);
+        if (!balance) return balance.error();
+        return demandHoneyCounted(*balance);
+    };
+    const bool watched = run && run->closed && shared();
     file.change(after);
     if (!watched) return {};
-    const auto balance = runBalance(file, id);
-    if (!balance) return Refusal{balance.error().code, field, balance.error().values};
-    if (balance->shares.empty()) return Refusal{Code::Missing, field, {}};
+    if (auto still = shared(); !still)
+        return Refusal{still.error().code, field, still.error().values};
     return {};
 }
 
@@ -54,6 +60,34 @@ Result<void> settleRun(Write& file, const Extraction& before, Extraction& after)
     return changeInRun(file, after.id, after, "cappings_g");
 }
 
+/// Whether a peg was on a box while a run was open.
+bool clippedIn(const Peg& peg, const Extraction& run) {
+    return (!peg.off || *peg.off >= run.on) && (!run.closed || peg.on <= *run.closed);
+}
+
+/// The peg by whose number a line of a run is called.
+std::optional<Peg> pegOfEntry(const Read& file, const ExtractionBox& entry) {
+    const auto run = file.find(entry.extraction);
+    if (!run || entry.knownAs.empty()) return std::nullopt;
+    for (Peg& peg : file.all<Peg>())
+        if (clippedIn(peg, *run) && (!peg.box || peg.box == entry.box) &&
+            pegTag(file, peg, run->on) == entry.knownAs)
+            return std::move(peg);
+    return std::nullopt;
+}
+
+/// A hive said wrong is put right here; one nobody knew is named.
+Result<void> settleFilledBy(const Read& file, const ExtractionBox& before,
+                            const ExtractionBox& after) {
+    if (after.hive == before.hive) return {};
+    if (!before.hive) return Refusal{Code::OtherAction, "hive", {{"action", "name-lost-box"}}};
+    const auto run = file.find(after.extraction);
+    if (!after.hive || !run) return Refusal{Code::Fixed, "hive", {}};
+    if (after.box)
+        if (auto same = demandFilledBy(file, *after.box, after.hive, run->on); !same) return same;
+    return demandHiveFree(file, *after.hive, run->on, "hive");
+}
+
 Result<void> settleRunBox(Write& file, const ExtractionBox& before, ExtractionBox& after) {
     if (!after.box && !after.hive && after.knownAs.empty())
         return Refusal{Code::Missing, "known_as", {}};
@@ -63,6 +97,10 @@ Result<void> settleRunBox(Write& file, const ExtractionBox& before, ExtractionBo
              file.where<ExtractionBox>({is("extraction", after.extraction)}))
             if (each.id != after.id && !each.box && each.knownAs == after.knownAs)
                 return Refusal{Code::Taken, "known_as", {{"name", after.knownAs}}};
+    if (after.knownAs != before.knownAs)
+        if (const auto peg = pegOfEntry(file, before))
+            return Refusal{Code::OtherAction, "known_as", {{"action", "amend peg"}}};
+    if (auto hive = settleFilledBy(file, before, after); !hive) return hive;
     if (auto ok = demandWeights(after); !ok) return ok;
     const bool grossMoved = after.gross != before.gross;
     return changeInRun(file, after.extraction, after, grossMoved ? "gross_g" : "wet_g");
@@ -78,6 +116,13 @@ Result<void> notBeforeRun(const Read& file, Id<Extraction> id, Day on) {
 Result<void> settleLoad(Write& file, const SpinLoad& before, SpinLoad& after) {
     if (after.machine && after.machine != before.machine)
         if (auto turns = demandExtractor(file, *after.machine, after.on); !turns) return turns;
+    // Said to have run after all: what holds for a load spun holds for it.
+    if (before.ran == Ran::Stopped && after.ran != Ran::Stopped) {
+        std::vector<FramesInLoad> boxes;
+        for (const LoadBox& each : file.where<LoadBox>({is("load", after.id)}))
+            if (const auto box = file.find(each.box)) boxes.push_back({*box, each.frames.value()});
+        if (auto free = demandMayBeSpun(file, boxes, after.on, "ran"); !free) return free;
+    }
     return notBeforeRun(file, after.extraction, after.on);
 }
 
@@ -124,12 +169,42 @@ Result<void> settleBucket(Write& file, const Bucket& before, Bucket& after) {
     return changeInRun(file, after.extraction, after, "net_g");
 }
 
-Result<void> settlePeg(Write& file, const Peg&, Peg& after) {
-    auto ok = demandPeg(file, after);
-    if (ok) return ok;
-    Refusal refusal = ok.error();
-    if (refusal.field == "peg") refusal.field = "number";
-    return refusal;
+/// The lines of runs that are called by a peg go by its new number, and where another box had the
+/// same one, by the day it was clipped.
+Result<void> renameByPegs(Write& file,
+                          const std::vector<std::pair<ExtractionBox, Id<Peg>>>& lines) {
+    for (auto [entry, id] : lines) {
+        const auto peg = file.find(id);
+        const auto run = file.find(entry.extraction);
+        if (!peg || !run) continue;
+        const std::string tag = pegTag(file, *peg, run->on);
+        if (tag == entry.knownAs) continue;
+        for (const ExtractionBox& each : file.where<ExtractionBox>({is("extraction", run->id)})) {
+            const bool moves = std::any_of(lines.begin(), lines.end(), [&](const auto& line) {
+                return line.first.id == each.id;
+            });
+            if (!moves && each.knownAs == tag)
+                return Refusal{Code::Taken, "number", {{"name", tag}}};
+        }
+        entry.knownAs = tag;
+        file.change(entry);
+    }
+    return {};
+}
+
+Result<void> settlePeg(Write& file, const Peg& before, Peg& after) {
+    if (auto ok = demandPeg(file, after); !ok) {
+        Refusal refusal = ok.error();
+        if (refusal.field == "peg") refusal.field = "number";
+        return refusal;
+    }
+    std::vector<std::pair<ExtractionBox, Id<Peg>>> lines;
+    for (ExtractionBox& entry : file.all<ExtractionBox>())
+        if (const auto peg = pegOfEntry(file, entry))
+            if (peg->number == before.number || peg->number == after.number)
+                lines.emplace_back(std::move(entry), peg->id);
+    file.change(after);
+    return renameByPegs(file, lines);
 }
 
 Result<void> settleBoard(Write& file, const ClearerBoard&, ClearerBoard& after) {
@@ -152,8 +227,7 @@ std::vector<AmendType> honeyAmends() {
                          &settlePlan),
         amends<CropNote>({}, &settleCrop),
         amends<Extraction>({}, &settleRun),
-        amends<ExtractionBox>({{"extraction", ""}, {"box", ""}, {"hive", "name-lost-box"}},
-                              &settleRunBox),
+        amends<ExtractionBox>({{"extraction", ""}, {"box", ""}}, &settleRunBox),
         amends<SpinLoad>({{"extraction", ""}, {"number", ""}}, &settleLoad),
         amends<Bucket>({{"extraction", ""}}, &settleBucket),
         amends<SetAside>({{"extraction", ""}}, &settlePile),

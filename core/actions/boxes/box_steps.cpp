@@ -8,6 +8,7 @@
 #include "core/model/season_info.h"
 #include "core/model/storeroom/equipment.h"
 #include "core/model/storeroom/review.h"
+#include "core/storage/queries/pegs.h"
 #include "core/storage/queries/yards.h"
 
 namespace combwright {
@@ -225,6 +226,14 @@ Result<void> shiftBox(Write& file, Id<Box> id, const BoxSpot& spot, Day on,
                      before.stack,
                      box->stack,
                      wasUnder});
+    // A peg stands for a box on its way through the honey room; out of it, the number is free.
+    const bool inRoom = spot.place == BoxPlace::Cleared || spot.place == BoxPlace::Waiting ||
+                        spot.place == BoxPlace::Wet;
+    auto peg = inRoom ? std::nullopt : pegOfBox(file, id, on);
+    if (peg) {
+        peg->off = on;
+        file.change(*peg);
+    }
     return {};
 }
 

@@ -4,7 +4,9 @@
 #include <cstdlib>
 #include <map>
 
+#include "core/actions/storeroom/quarantine.h"
 #include "core/places/extractor.h"
+#include "core/storage/queries/holds.h"
 #include "core/storage/queries/names.h"
 #include "core/storage/queries/runs.h"
 #include "core/trade/extractor/balance.h"
@@ -210,6 +212,18 @@ Result<void> demandFramesThere(const Read& file, Id<Extraction> run,
                            field,
                            {{"name", calledInRun(file, each.box)}, {"most", std::to_string(most)}}};
         before.spun += each.frames;
+    }
+    return {};
+}
+
+Result<void> demandMayBeSpun(const Read& file, const std::vector<FramesInLoad>& boxes, Day on,
+                             const char* field) {
+    if (!anythingApart(file, on)) return {};
+    const HeldThings held = heldThings(file, on);
+    for (const FramesInLoad& each : boxes) {
+        auto hold = each.box.box ? held.apart(*each.box.box) : std::nullopt;
+        if (!hold && each.box.hive) hold = quarantineOn(file, held, *each.box.hive, on);
+        if (hold) return heldBack(field, calledInRun(file, each.box), *hold);
     }
     return {};
 }

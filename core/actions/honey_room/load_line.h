@@ -49,4 +49,10 @@ Result<void> demandFits(const Read& file, const std::vector<FramesInLoad>& boxes
 Result<void> demandFramesThere(const Read& file, Id<Extraction> run,
                                const std::vector<FramesInLoad>& boxes, const char* field);
 
+/// Refused with HeldBack, naming the box, where disease is suspected on it or on the hive that
+/// filled it, or it is of a dead-out nobody explained: also where that came up after it was brought
+/// in. What is once in the drum is in every bucket.
+Result<void> demandMayBeSpun(const Read& file, const std::vector<FramesInLoad>& boxes, Day on,
+                             const char* field);
+
 }  // namespace combwright

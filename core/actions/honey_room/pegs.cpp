@@ -4,6 +4,7 @@
 #include "core/actions/storeroom/quarantine.h"
 #include "core/storage/queries/names.h"
 #include "core/storage/queries/pegs.h"
+#include "core/storage/queries/runs.h"
 
 namespace combwright {
 namespace {
@@ -55,6 +56,16 @@ Result<void> demandPeg(const Read& file, const Peg& peg) {
     return {};
 }
 
+Result<void> demandFilledBy(const Read& file, Id<Box> box, const std::optional<Id<Hive>>& hive,
+                            Day on) {
+    const auto known = hiveThatFilled(file, box, on);
+    if (!hive || !known || known == hive) return {};
+    return Refusal{Code::Contradiction,
+                   "hive",
+                   {{"filled", nameOf(file, Box::table, box.number)},
+                    {"by", nameOf(file, Hive::table, known->number)}}};
+}
+
 Result<Id<Peg>> addPeg(Write& file, Peg peg) {
     if (auto ok = demandPeg(file, peg); !ok) return ok.error();
     return file.add(peg);
@@ -100,6 +111,12 @@ Result<Id<Peg>> ClipPeg::perform(Write& file) const {
         if (!present || !inUse(*present))
             return Refusal{
                 Code::NotFound, "box", {{"name", nameOf(file, Box::table, box->number)}}};
+        if (on < present->since)
+            return Refusal{Code::BeforeItBegan,
+                           "on",
+                           {{"name", nameOf(file, Box::table, box->number)},
+                            {"since", isoText(present->since)}}};
+        if (auto same = demandFilledBy(file, *box, hive, on); !same) return same.error();
         const auto worn = pegOfBox(file, *box, on);
         if (worn && worn->number == peg)
             return Refusal{Code::NothingToDo, "peg", {{"name", std::to_string(peg.value())}}};

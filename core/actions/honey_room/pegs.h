@@ -10,8 +10,9 @@ namespace combwright {
 /// Clips a peg to a box. A box that stands on a hive comes off it with that and waits; one cleared
 /// waits from then on. Without box the peg is on a box nobody knows, of a hive where that much is
 /// known. Refused with OutOfRange outside 1 to 999, with Taken where the number is on another box
-/// that day or the box carries another peg, with HeldBack where the box or hive is held and may not
-/// be taken off.
+/// that day or the box carries another peg, with BeforeItBegan before the
+/// box was there, with Contradiction where it came off another hive, with HeldBack where the box or
+/// hive is held and may not be taken off.
 struct ClipPeg {
     static constexpr std::string_view name = "clip-peg";
     using Answer = Id<Peg>;
@@ -37,6 +38,10 @@ struct TakePegOff {
 /// A peg's own rules, whoever writes it down: its number 1 to 999 and on one box a day, its box
 /// carrying no other, off not before on.
 Result<void> demandPeg(const Read& file, const Peg& peg);
+
+/// Refused with Contradiction where a hive is given that is not the one the box stood on last.
+Result<void> demandFilledBy(const Read& file, Id<Box> box, const std::optional<Id<Hive>>& hive,
+                            Day on);
 
 /// Taken: the peg is on another box, and which.
 Refusal pegTaken(const Read& file, const Peg& peg);

@@ -54,4 +54,12 @@ Result<void> demandCappings(const Extraction& run) {
     return demandMass(run.scrapings, "scrapings_g", heaviestSum);
 }
 
+Result<void> demandHoneyCounted(const RunBalance& balance) {
+    if (!balance.unweighed.empty())
+        return Refusal{Code::Missing, "net_g", {{"bucket", balance.unweighed.front()}}};
+    if (balance.buckets <= Mass() || balance.shares.empty())
+        return Refusal{Code::Missing, "net_g", {{"lot", balance.run.name.text()}}};
+    return {};
+}
+
 }  // namespace combwright

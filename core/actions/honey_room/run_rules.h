@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/model/honey/extraction.h"
+#include "core/places/run_balance.h"
 #include "core/storage/rows.h"
 #include "core/support/result.h"
 
@@ -21,5 +22,9 @@ Result<void> demandWeights(const ExtractionBox& entry);
 Result<void> demandBucket(const Bucket& bucket);
 /// Refused with OutOfRange beyond 1,000 kg of cappings or scrapings.
 Result<void> demandCappings(const Extraction& run);
+
+/// Refused with Missing where nobody said how much honey a bucket holds, naming it, or where no
+/// bucket holds any: a run is shared out by what is in its buckets.
+Result<void> demandHoneyCounted(const RunBalance& balance);
 
 }  // namespace combwright

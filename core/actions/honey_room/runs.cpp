@@ -63,6 +63,11 @@ Result<Peg> pegWeighed(Write& file, const WeighBox& weigh) {
     if (weigh.box && peg->box && peg->box != weigh.box) return pegTaken(file, *peg);
     const Peg before = *peg;
     if (weigh.box) peg->box = weigh.box;
+    if (weigh.hive && peg->hive && peg->hive != weigh.hive)
+        return Refusal{Code::Contradiction,
+                       "hive",
+                       {{"filled", nameOf(file, Peg::table, peg->id.number)},
+                        {"by", nameOf(file, Hive::table, peg->hive->number)}}};
     if (weigh.hive) peg->hive = weigh.hive;
     if (peg->box == before.box && peg->hive == before.hive) return *peg;
     if (auto ok = demandPeg(file, *peg); !ok) return ok.error();
@@ -80,6 +85,37 @@ ExtractionBox entryOf(const Read& file, Id<Extraction> run, std::optional<Id<Box
         if (same && (box || !knownAs.empty())) entry = std::move(each);
     }
     return entry;
+}
+
+/// The entry of that tag, whether its box is known by now or not.
+ExtractionBox entryTagged(const Read& file, Id<Extraction> run, const std::string& tag) {
+    ExtractionBox entry;
+    if (tag.empty()) return entry;
+    for (ExtractionBox& each : file.where<ExtractionBox>({is("extraction", run)}))
+        if (each.knownAs == tag) entry = std::move(each);
+    return entry;
+}
+
+/// A box is spun in one run: where another that is open has it full, one of the two is a slip.
+Result<void> demandInNoOtherRun(const Read& file, Id<Box> box, const Extraction& run) {
+    for (const Extraction& other : file.where<Extraction>({isUnknown("closed")})) {
+        if (other.id == run.id) continue;
+        const auto entry = file.first<ExtractionBox>({is("extraction", other.id), is("box", box)});
+        if (!entry || (entry->wet && entry->wet->value)) continue;
+        const auto went = framesOfBoxes(file, other.id);
+        const auto found = went.find(entry->id.number);
+        if (entry->frames && found != went.end() && found->second.left(entry->frames->value()) == 0)
+            continue;
+        const auto moves = file.where<BoxMove>({is("box", box)});
+        if (std::any_of(moves.begin(), moves.end(), [&](const BoxMove& move) {
+                return move.on > other.on && move.toPlace == BoxPlace::OnHive;
+            }))
+            continue;  // Filled again since.
+        return Refusal{Code::Taken,
+                       "box",
+                       {{"name", calledInRun(file, *entry)}, {"in_run", other.name.text()}}};
+    }
+    return {};
 }
 
 /// The box of an entry: what it is made for, whose honey is in it, and its way on through the room.
@@ -128,6 +164,17 @@ Result<Id<ExtractionBox>> WeighBox::perform(Write& file) const {
         if (auto unknown = entryOf(file, run, std::nullopt, pegTag(file, *clipped, lot->on));
             unknown.id)
             entry = std::move(unknown);
+    // Or named since: its line knows the box, the peg does not.
+    if (!entry.id && clipped && !meant) entry = entryTagged(file, run, tag);
+    if (entry.hive && hive && entry.hive != hive)
+        return Refusal{Code::Contradiction,
+                       "hive",
+                       {{"filled", calledInRun(file, entry)},
+                        {"by", nameOf(file, Hive::table, entry.hive->number)}}};
+    if (meant)
+        if (auto same = demandFilledBy(file, *meant, hive, on); !same) return same.error();
+    if (!entry.id && meant)
+        if (auto free = demandInNoOtherRun(file, *meant, *lot); !free) return free.error();
     if (!entry.id && lot->closed) return Refusal{Code::Closed, "run", {{"name", lot->name.text()}}};
     const bool isNew = !entry.id;
     entry.extraction = run;
@@ -188,6 +235,9 @@ Result<Id<ExtractionBox>> NameLostBox::perform(Write& file) const {
     auto of = hive ? hive : had ? had->hive : std::nullopt;
     if (meant && !of) of = hiveThatFilled(file, *meant, on);
     if (!meant && !of) return Refusal{Code::Missing, "hive", {}};
+    if (!of) of = entry->hive;
+    if (entry->hive && of != entry->hive)
+        return Refusal{Code::OtherAction, "hive", {{"action", "amend"}}};
     const bool boxKnown = !meant || entry->box == meant;
     if (boxKnown && entry->hive == of) return Refusal{Code::NothingToDo, "hive", {}};
     if (of && entry->hive != of)
@@ -263,8 +313,10 @@ Result<Id<SpinLoad>> SpinFrames::perform(Write& file) const {
     }
     const char* const said = slots.empty() ? "boxes" : "slots";
     if (auto fits = demandFits(file, *inIt, *hung, machine, on, said); !fits) return fits.error();
-    if (ran != Ran::Stopped)
+    if (ran != Ran::Stopped) {
+        if (auto free = demandMayBeSpun(file, *inIt, on, said); !free) return free.error();
         if (auto there = demandFramesThere(file, run, *inIt, said); !there) return there.error();
+    }
 
     const auto earlier = file.where<SpinLoad>({is("extraction", run)});
     const Count number(static_cast<std::int64_t>(earlier.size()) + 1);
@@ -342,8 +394,7 @@ Result<Id<Extraction>> CloseRun::perform(Write& file) const {
             Code::NotClosed, "run", {{"name", lot->name.text()}, {"aside", std::to_string(left)}}};
     const auto balance = runBalance(file, run);
     if (!balance) return balance.error();
-    if (balance->shares.empty())
-        return Refusal{Code::Missing, "net_g", {{"name", lot->name.text()}}};
+    if (auto counted = demandHoneyCounted(*balance); !counted) return counted.error();
     for (const RunShare& share : balance->shares)
         file.add(ClosingShare{{}, run, share.hive, share.mass, share.how});
     lot->closed = on;

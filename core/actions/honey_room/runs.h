@@ -27,7 +27,8 @@ struct OpenRun {
 /// given with box or hive it also says that it is clipped there. Weighed wet, the box's peg comes
 /// off. Refused with Contradiction where wet outweighs full, with
 /// OutOfRange beyond what a box of comb can weigh (60 kg), with Closed where the run is closed and
-/// the box is new, with NotFound where no box carries the peg, with Taken where another does.
+/// the box is new, with NotFound where no box carries the peg, with Taken where another does or
+/// another open run has the box full, with Contradiction where it came off another hive.
 struct WeighBox {
     static constexpr std::string_view name = "weigh-box";
     using Answer = Id<ExtractionBox>;
@@ -48,7 +49,8 @@ struct WeighBox {
 /// Names the hive of a box whose tag or peg was lost, or the box itself, by its mark or by the peg
 /// it had: then the box goes where it would have gone. Shares are revised, the figures at closing
 /// stay. Refused with Missing where nothing is said, with NothingToDo where it is known so already,
-/// with Taken where the box has a line in the run, with NotFound where no box carried
+/// with Taken where the box has a line in the run, with OtherAction where another hive is known by
+/// now (that is amended), with NotFound where no box carried
 /// the peg. Where disease is suspected on that hive it needs a reason, which stays on the run;
 /// HeldBack without.
 struct NameLostBox {
@@ -81,7 +83,9 @@ struct TakeBoxOut {
 /// box how the frame felt, heavy, middling or light, where that was said; the boxes follow from it.
 /// A load that was stopped leaves its frames to be spun again. Refused with TooMany where a box has
 /// not so many frames left or the machine not so many slots, with Contradiction where the kinds of
-/// frame do not hang in the machine together, or where boxes and slots do not say the same.
+/// frame do not hang in the machine together, or where boxes and slots do not say the same, and
+/// with HeldBack where disease is suspected on one of the boxes, or came up since it was brought
+/// in.
 struct SpinFrames {
     static constexpr std::string_view name = "spin-load";
     using Answer = Id<SpinLoad>;
@@ -130,8 +134,9 @@ struct WeighCappings {
 };
 
 /// Closes a run and keeps the shares as they stand; pegs still on its boxes come off. Refused with
-/// Missing where no bucket holds honey, with SecondUnknown where two boxes lack a weight while
-/// others were weighed, with NotClosed while frames of it lie set aside.
+/// Missing where no bucket holds honey or nobody said how much one holds, with SecondUnknown where
+/// two boxes lack a weight while others were weighed and one of the two was not judged by eye, with
+/// NotClosed while frames of it lie set aside.
 struct CloseRun {
     static constexpr std::string_view name = "close-run";
     using Answer = Id<Extraction>;

@@ -199,9 +199,10 @@ QString loadsWords(const LoadSheet& sheet) {
     QStringList runs;
     for (const std::string& run : sheet.runs) runs << fromUtf8(run);
     return roomPageWord(
-               "%1 loads of %2 slots for %3; %4 if lots are mixed. Slot 1 at the mark, then as the "
+               "%1 of %2 slots for %3; %4 if lots are mixed. Slot 1 at the mark, then as the "
                "clock goes.")
-        .arg(sheet.loads.size())
+        .arg(sheet.loads.size() == 1 ? roomPageWord("1 load")
+                                     : roomPageWord("%1 loads").arg(sheet.loads.size()))
         .arg(sheet.slotCount)
         .arg(runs.join(QStringLiteral(", ")))
         .arg(sheet.loadsIfMixed);
@@ -209,7 +210,12 @@ QString loadsWords(const LoadSheet& sheet) {
 
 QString ringWords(const LoadSheet& sheet) {
     const ShownFigure ring = shownPortion(sheet.ringG());
-    return (sheet.ranSmoothG
+    return (sheet.ringContradicted && sheet.walkedG
+                ? roomPageWord("%1 off ran smooth on this machine before, but it walked or was "
+                               "stopped at %2 since. Look at its feet and bolts, and begin with "
+                               "less.")
+                      .arg(QStringLiteral("%1"), shownPortion(*sheet.walkedG).text())
+            : sheet.ranSmoothG
                 ? roomPageWord("%1 off ran smooth on this machine before.")
                 : roomPageWord("The balance grade allows %1 off; nothing is known of this machine "
                                "yet. It is advice: the machine's own manual decides."))

@@ -74,7 +74,8 @@ QStringList gateLines(const GateMinder& minder) {
                            : daySay("The drum is empty");
         line += minder.now          ? daySay(": open the gate now, or it reaches the cage.")
                 : minder.openBefore ? daySay(": open it before load %1.").arg(*minder.openBefore)
-                                    : daySay("; what waits still fits.");
+                : minder.waits      ? daySay("; what waits still fits.")
+                                    : daySay(".");
         if (!minder.drumSaid)
             line += daySay(" The drum is taken to hold %1; nobody wrote down what yours does.")
                         .arg(massText(minder.drumG, How::Assumed));
@@ -87,6 +88,11 @@ QStringList gateLines(const GateMinder& minder) {
             line += daySay(", then %1").arg(fromUtf8(minder.nextBucket));
         lines << line + (minder.bucketNearlyFull ? daySay(": stay beside it.") : daySay("."));
     }
+    if (minder.strainer && minder.strainer->atMost)
+        lines << daySay(
+                     "The room is too cold to strain: honey hardly runs. Warm it; no more than "
+                     "%1 an hour pass.")
+                     .arg(massText(minder.strainer->kgPerH * 1000, How::Assumed));
     if (minder.strainerBehind && minder.toStrainG)
         lines << daySay("The strainer is behind: %1 wait, about %2.")
                      .arg(massText(*minder.toStrainG, How::ByEye), hoursText(minder.strainMin));
@@ -107,11 +113,13 @@ QStringList roomDayLines(const RoomDaySheet& sheet) {
     if (sheet.plan.loads == 0) return lines;
     const QString hands =
         sheet.hands == 1 ? daySay("1 pair of hands") : daySay("%1 pairs of hands").arg(sheet.hands);
+    const QString loads =
+        sheet.plan.loads == 1 ? daySay("1 load") : daySay("%1 loads").arg(sheet.plan.loads);
     lines << daySay(
-                 "%1 loads, %2 at the knife: the last load ends %3 after the first cut, the day "
+                 "%1, %2 at the knife: the last load ends %3 after the first cut, the day "
                  "is %4 with setting up and washing.")
-                 .arg(sheet.plan.loads)
-                 .arg(hands, hoursText(sheet.plan.lastLoadEndsMin), hoursText(sheet.plan.doneMin));
+                 .arg(loads, hands, hoursText(sheet.plan.lastLoadEndsMin),
+                      hoursText(sheet.plan.doneMin));
     if (sheet.plan.slowest) {
         lines << daySay("Slowest is %1.").arg(stationText(*sheet.plan.slowest));
         QStringList saves{savesText(QT_TRANSLATE_NOOP("room_day", "One helper more at the knife"),

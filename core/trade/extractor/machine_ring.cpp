@@ -17,13 +17,15 @@ bool MachineRing::untried(double offsetG) const {
 
 MachineRing learnRing(const std::vector<RingRecord>& records) {
     MachineRing ring;
+    std::optional<double> leastOverruled;  // of those that ran smooth
     // Newest first: what is already known outweighs.
     for (auto each = records.rbegin(); each != records.rend(); ++each) {
         if (!(each->offsetG >= 0.0) || !std::isfinite(each->offsetG)) continue;
         if (each->ran == RanLike::Smooth) {
-            if (ring.walkedG && each->offsetG >= *ring.walkedG)
+            if (ring.walkedG && each->offsetG > *ring.walkedG) {
                 ++ring.overruled;
-            else
+                leastOverruled = std::min(leastOverruled.value_or(each->offsetG), each->offsetG);
+            } else
                 ring.ranSmoothG = std::max(ring.ranSmoothG.value_or(0.0), each->offsetG);
         } else {
             if (ring.ranSmoothG && each->offsetG <= *ring.ranSmoothG)
@@ -31,6 +33,11 @@ MachineRing learnRing(const std::vector<RingRecord>& records) {
             else
                 ring.walkedG = std::min(ring.walkedG.value_or(each->offsetG), each->offsetG);
         }
+    }
+    // One load that walked, stopped perhaps for another reason, does not undo all that ran.
+    if (!ring.ranSmoothG && leastOverruled) {
+        ring.ranSmoothG = leastOverruled;
+        ring.contradicted = true;
     }
     return ring;
 }

@@ -22,6 +22,9 @@ struct MachineRing {
     std::optional<double> ranSmoothG;  ///< the largest that ran smooth
     std::optional<double> walkedG;     ///< the smallest that walked or was stopped
     std::size_t overruled = 0;         ///< older records that newer ones speak against
+    /// It walked since below all that ran smooth before: the least of those stands, for want of
+    /// better, and the next load shows.
+    bool contradicted = false;
 
     /// The ring to draw: what ran smooth; where nothing did, what the balance grade allows, and
     /// where the machine walked at no more than that, a gram less than where it walked.
@@ -31,10 +34,11 @@ struct MachineRing {
 };
 
 /// What the records, oldest first, say of the machine. Where two contradict each other (it walked
-/// at an offset at or below one that ran smooth) the newer outweighs: feet are levelled, bolts work
+/// at an offset below one that ran smooth) the newer outweighs: feet are levelled, bolts work
 /// loose. So one that walks below what ran smooth before shrinks the ring to the largest smooth one
-/// below it, and one that runs smooth at or above an older walk takes that walk away. Offsets that
-/// are negative or no number are passed over. Without records nothing is known.
+/// not above it, to the least where none is, and one that runs smooth at or above an older walk
+/// takes that walk away. Offsets that are negative or no number are passed over. Without records
+/// nothing is known.
 MachineRing learnRing(const std::vector<RingRecord>& records);
 
 }  // namespace combwright

@@ -80,8 +80,10 @@ YieldShares yieldSharedOut(std::int64_t whole, const std::vector<std::optional<s
         }
         if (lines[l].hive)
             shares.hives.push_back({*lines[l].hive, Mass::grams(lineParts[l]), lineHow});
-        else
+        else {
             shares.unknown = Mass::grams(lineParts[l]);
+            shares.unknownHow = lineHow;
+        }
     }
     // Where no box is known to have lost anything nobody knows whose honey it is.
     if (std::accumulate(lineParts.begin(), lineParts.end(), std::int64_t{0}) == 0)
@@ -102,6 +104,7 @@ Result<YieldShares> shareYield(const YieldRun& run, const std::vector<YieldBox>&
     std::vector<How> how(boxes.size(), How::Weighed);
     std::optional<std::size_t> open;
     double known = 0;
+    How others = How::Weighed;
     for (std::size_t i = 0; i < boxes.size(); ++i) {
         const YieldBox& box = boxes[i];
         hives.push_back(box.hive);
@@ -111,9 +114,10 @@ Result<YieldShares> shareYield(const YieldRun& run, const std::vector<YieldBox>&
             if (!run.cappingsG)
                 return Refusal{Code::SecondUnknown, "cappings_g", {{"mark", box.mark}}};
             open = i;
-            how[i] = How::ByDifference;
             continue;
         }
+        how[i] = box.how;
+        others = weaker(others, box.how);
         off[i] = *box.grossG - *box.wetG;
         if (off[i] < 0)
             return Refusal{Code::Contradiction, yieldBoxField(i, "wet_g"), {{"other", "gross_g"}}};
@@ -121,6 +125,8 @@ Result<YieldShares> shareYield(const YieldRun& run, const std::vector<YieldBox>&
     }
     const double found = run.bucketG + run.cappingsG.value_or(0) + run.scrapingsG.value_or(0);
     if (open) {
+        // What is left is known no better than what was taken away.
+        how[*open] = weaker(How::ByDifference, others);
         off[*open] = found - known;
         // Half a milligram below nothing is what floating point leaves of nothing.
         if (yieldWeightOf(off[*open]) < 0)

@@ -21,6 +21,7 @@ struct YieldBox {
     std::optional<std::string> hive;  ///< nothing when its tag was lost
     std::optional<double> grossG;     ///< full, before the spin
     std::optional<double> wetG;       ///< the same box with its wet combs after it
+    How how = How::Weighed;           ///< the weaker of the two, where both are known
 };
 
 /// What the honey of one run went into besides the combs, grams.
@@ -38,7 +39,8 @@ struct YieldShares {
     };
     std::vector<HiveLine> hives;  ///< in the order in which hives first appear
     Mass unknown;                 ///< of boxes without a hive; all of it where no box lost anything
-    std::vector<Mass> boxes;      ///< of each box as given; those of a line add up to the line
+    How unknownHow = How::Weighed;  ///< how its part is known
+    std::vector<Mass> boxes;        ///< of each box as given; those of a line add up to the line
     std::vector<std::size_t> byDifference;  ///< which boxes were found as what is left
     /// Off the boxes less buckets, cappings and scrapings: positive is lost. Nothing where a box is
     /// by difference or the cappings are not known.

@@ -46,7 +46,7 @@ Result<StrainerFlow> strainerFlow(const StrainerRate& seen, HoneyRange waterPerc
     if (!between) return between.error();
 
     const StrainerFlow flow{*constant / *between, *constant / *thickest / otherHoneys(seen),
-                            *constant / *thinnest * otherHoneys(seen)};
+                            *constant / *thinnest * otherHoneys(seen), false};
     note(working, "strain_seen", seen.kgPerH, "kg/h");
     note(working, "strain_rate", flow.kgPerH, "kg/h", "rate seen · Pa·s then ÷ Pa·s now",
          "creeping flow: as one over the viscosity");

@@ -31,6 +31,7 @@ struct StrainerFlow {
     double kgPerH = 0.0;  ///< in the middle of both ranges
     double lowKgPerH = 0.0;
     double highKgPerH = 0.0;
+    bool atMost = false;  ///< honey colder than is published for: it passes no more than that
 };
 
 /// Through the strainer go rate · η(rate's honey) / η(water, temperature): slowest dry and cold,

@@ -196,5 +196,21 @@ TEST_F(QuestionsTest, WhatIsTakenBackRaisesNone) {
     EXPECT_THAT(asked, IsEmpty());
 }
 
+TEST_F(QuestionsTest, ABoxOfARunWithImpossibleFramesOrOfAnotherYardIsAskedAbout) {
+    done(R"({"do":"add-yard","on":"2027-04-01","yard_name":"Creek","usual_super":"medium"}
+{"do":"add-hive","on":"2027-04-01","yard":"Creek","mark":"C1","boxes":"deep, x, medium K1 9 drawn"})");
+    EXPECT_THAT(after(R"({"do":"weigh-box","on":"2027-06-01","run":"27-1","box":"M1","frames":0})"),
+                ElementsAre("no_frames"));
+    EXPECT_THAT(
+        after(R"({"do":"weigh-box","on":"2027-06-01","run":"27-1","box":"M1","frames":14})"),
+        ElementsAre("more_frames_than_fit"));
+    EXPECT_THAT(after(R"({"do":"weigh-box","on":"2027-06-01","run":"27-1","box":"K1"})"),
+                ElementsAre("other_yard"));
+    EXPECT_THAT(
+        after(R"({"do":"weigh-box","on":"2027-06-01","run":"27-1","box":"K1","wet_g":5000})"),
+        IsEmpty())
+        << "once is enough";
+}
+
 }  // namespace
 }  // namespace combwright

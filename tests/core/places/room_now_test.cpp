@@ -5,6 +5,8 @@
 
 #include "core/places/gate_minder.h"
 #include "core/places/load_sheet.h"
+#include "core/places/pages/honey_room_pages.h"
+#include "core/places/pages/page_text.h"
 #include "core/places/pages/room_day_words.h"
 #include "core/places/questions.h"
 #include "core/places/room_day.h"
@@ -298,6 +300,90 @@ TEST_F(RoomNowTest, LoadsAreShownAsTheyHung) {
     ASSERT_EQ(sheet->spun.size(), 1U);
     EXPECT_EQ(loadSlotsText(sheet->spun[0]).left(46).toStdString(),
               "1 H1a h, 2 –, 3 empty frame, 4 H1b l, 5 –, 6 –");
+}
+
+TEST_F(RoomNowTest, TheDrumIsOneForAllLotsOfTheDay) {
+    spin("H1a 9, H1b 3", "08:00");
+    done(
+        R"({"do":"spin-load","on":"2027-08-08","run":"27-3","boxes":"C1a 9, C2a 3","ran":"smooth"})");
+    EXPECT_NEAR(gate(hill).inDrumG, 24 * 1360, 1e-6);
+    EXPECT_NEAR(gate(creek).inDrumG, 24 * 1360, 1e-6);
+    EXPECT_EQ(gate(creek).loadsSince, 2);
+    EXPECT_NEAR(*gate(hill).toStrainG, 0, 1e-6) << "all of Hill is in the drum yet";
+    // Loads are called as in the table of the day: two are done.
+    const auto day = loadSheet(file(), {hill, creek}, clock.today());
+    ASSERT_TRUE(day);
+    EXPECT_EQ(day->loads.front().number, 3);
+    const GateMinder both = gateMinder(file(), hill, *day, clock.today());
+    EXPECT_EQ(both.openBefore, 3);
+    EXPECT_TRUE(both.beforeNext);
+    // Opened behind Creek's load it was open for Hill's honey too.
+    done(R"({"do":"open-gate","on":"2027-08-08","run":"27-3"})");
+    EXPECT_EQ(gate(hill).inDrumG, 0);
+    EXPECT_EQ(gate(creek).inDrumG, 0);
+    spin("H1b 6", "09:00");
+    EXPECT_NEAR(gate(creek).inDrumG, 6 * 1360, 1e-6);
+}
+
+TEST_F(RoomNowTest, OfTwoMachinesEachDrumIsMindedByItself) {
+    done(
+        R"({"do":"describe-equipment","on":"2027-08-01","item":"extractor","name":"big","holds":12}
+{"do":"describe-equipment","on":"2027-08-01","item":"extractor","name":"small","holds":12})");
+    spin("H1a 9", "08:00", R"(,"machine":"big")");
+    done(
+        R"({"do":"spin-load","on":"2027-08-08","run":"27-3","boxes":"C1a 9","ran":"smooth","machine":"small"})");
+    EXPECT_NEAR(gate(hill).inDrumG, 9 * 1360, 1e-6);
+}
+
+TEST_F(RoomNowTest, ADrumOverWhatItTakesIsOpenedNow) {
+    for (const char* load : {"H1a 9, H1b 3", "H1b 6, H2a 6", "H2a 3, H3a 9"})
+        done(inHill("spin-load", R"(,"boxes":")" + std::string(load) + R"(","ran":"smooth")"));
+    EXPECT_TRUE(gate().now);
+    EXPECT_THAT(gateLines(gate()).front().toStdString(), testing::HasSubstr("open the gate now"));
+    for (const char* load : {"H3b 9, H5a 3", "H5a 6, tag lost 6", "tag lost 3"})
+        done(inHill("spin-load", R"(,"boxes":")" + std::string(load) + R"(","ran":"smooth")"));
+    EXPECT_TRUE(gate().now) << "though no load waits";
+    EXPECT_FALSE(gate().waits);
+    EXPECT_THAT(gateLines(gate()).front().toStdString(), testing::HasSubstr("open the gate now"));
+    // Nobody said that it was open, yet the honey is in buckets.
+    done(inHill("fill-bucket", R"(,"mark":"the rest","net_g":80000)"));
+    EXPECT_NEAR(gate().inDrumG, 63 * 1360 - 80000, 1e-6);
+    EXPECT_EQ(gate().how, How::Assumed);
+    EXPECT_FALSE(gate().now);
+    for (const QString& line : gateLines(gate()))
+        EXPECT_THAT(line.toStdString(), testing::Not(testing::HasSubstr("still fits")));
+}
+
+TEST_F(RoomNowTest, ADrumWrittenDownIsTheOneMinded) {
+    done(
+        R"({"do":"describe-equipment","on":"2027-08-01","item":"extractor","name":"drum","holds":12,"capacity_g":20000})");
+    EXPECT_EQ(gate().drumG, 20000);
+    EXPECT_TRUE(gate().drumSaid);
+    EXPECT_EQ(gate().openBefore, 2);
+}
+
+TEST_F(RoomNowTest, ARoomTooColdToStrainIsSaid) {
+    const double usual = gate().strainer->kgPerH;
+    done(R"({"do":"amend","on":"2027-08-08","run":"27-2","set":{"room_c":6},"why":"read again"})");
+    const auto cold = gate().strainer;
+    ASSERT_TRUE(cold);
+    EXPECT_TRUE(cold->atMost);
+    EXPECT_LT(cold->kgPerH, usual / 4);
+    EXPECT_EQ(cold->lowKgPerH, 0);
+    EXPECT_THAT(gateLines(gate()).join(QLatin1Char(' ')).toStdString(),
+                testing::HasSubstr("too cold to strain"));
+    EXPECT_TRUE(room().warmer) << "warmer boxes help then most";
+    done(R"({"do":"amend","on":"2027-08-08","run":"27-2","set":{"room_c":12},"why":"read again"})");
+    EXPECT_FALSE(gate().strainer->atMost);
+}
+
+TEST_F(RoomNowTest, OneLoadIsALoad) {
+    done(R"({"do":"open-run","on":"2027-08-08","name":"27-4"}
+{"do":"add-boxes","on":"2027-04-01","kind":"medium","first_mark":"Z1","count":1,"contents":"9 drawn","stack":"shelf"}
+{"do":"weigh-box","on":"2027-08-08","run":"27-4","box":"Z1"})");
+    const auto sheet = loadSheet(file(), {Id<Extraction>{3}}, clock.today());
+    EXPECT_THAT(pageText(loadsPage(file(), *sheet, clock.today())).toStdString(),
+                testing::HasSubstr("1 load of 12 slots"));
 }
 
 }  // namespace

@@ -11,6 +11,7 @@
 #include "core/places/pages/honey_room_pages.h"
 #include "core/places/pages/page_text.h"
 #include "core/words/figures.h"
+#include "core/words/words.h"
 #include "tests/support/hill_and_creek.h"
 #include "tests/support/support.h"
 
@@ -114,6 +115,63 @@ TEST_F(HoneyRoom, ASecondMissingWeightIsNotGuessed) {
         play(season, test::runScript("27-3", "Creek", "2027-08-08", boxes, 66000, 8000));
     ASSERT_TRUE(result.stopped);
     EXPECT_EQ(result.stopped->refusal.code, Code::SecondUnknown);
+    EXPECT_EQ(result.stopped->refusal.value("mark"), "C1a") << "judged by nobody";
+    EXPECT_TRUE(sentence(result.stopped->refusal).startsWith(QStringLiteral("C1a: ")));
+}
+
+TEST_F(HoneyRoom, BoxesThatLackAWeightAreSharedOutByFramesAndFillWhereBothAreKnown) {
+    playAll(season, R"({"do":"open-run","on":"2027-08-07","name":"27-7","yard":"Hill"}
+{"do":"weigh-box","on":"2027-08-07","run":"27-7","box":"H1a","gross_g":20000,"wet_g":5000}
+{"do":"weigh-box","on":"2027-08-07","run":"27-7","box":"H2a","frames":9,"filled_share":0.5}
+{"do":"weigh-box","on":"2027-08-07","run":"27-7","box":"H3a","frames":9}
+{"do":"fill-bucket","on":"2027-08-07","run":"27-7","mark":"B1","net_g":40000})");
+    const std::string close = R"({"do":"close-run","on":"2027-08-07","run":"27-7"})";
+    const PlayResult refused = play(season, close);
+    ASSERT_TRUE(refused.stopped);
+    EXPECT_EQ(refused.stopped->refusal.code, Code::SecondUnknown);
+    EXPECT_EQ(refused.stopped->refusal.value("mark"), "H3a") << "how full was that one?";
+    playAll(season, R"({"do":"weigh-box","on":"2027-08-07","run":"27-7","box":"H3a",)"
+                    R"("filled_share":0.5})");
+    playAll(season, close);
+    const RunBalance run = balanceOf(1);
+    EXPECT_TRUE(run.byEye);
+    EXPECT_EQ(sumOf(run), Mass::grams(40000));
+    ASSERT_EQ(run.shares.size(), 3U);
+    for (const RunShare& share : run.shares) EXPECT_EQ(share.how, How::ByEye);
+    EXPECT_EQ(run.shares[1].mass, run.shares[2].mass);
+    EXPECT_GT(run.shares[0].mass, run.shares[1].mass) << "15 kg left it, half a super the others";
+}
+
+TEST_F(HoneyRoom, ABucketNobodyWeighedKeepsTheRunOpen) {
+    playAll(season, R"({"do":"open-run","on":"2027-08-07","name":"27-6","yard":"Hill"}
+{"do":"weigh-box","on":"2027-08-07","run":"27-6","box":"H1a","gross_g":20000,"wet_g":5000})");
+    const std::string close = R"({"do":"close-run","on":"2027-08-07","run":"27-6"})";
+    const auto refused = [&] {
+        const PlayResult result = play(season, close);
+        return result.stopped ? sentence(result.stopped->refusal).toStdString() : "closed";
+    };
+    EXPECT_EQ(refused(), "No bucket of 27-6 holds honey yet. Fill one, then close the run.");
+    playAll(season, R"({"do":"fill-bucket","on":"2027-08-07","run":"27-6","mark":"B1"}
+{"do":"fill-bucket","on":"2027-08-07","run":"27-6","mark":"B2","net_g":9000})");
+    EXPECT_EQ(balanceOf(1).unweighed, std::vector<std::string>{"B1"});
+    EXPECT_EQ(refused(), "Nobody said how much honey is in bucket B1. Weigh it, or say it by eye.");
+    playAll(season, R"({"do":"fill-bucket","on":"2027-08-07","run":"27-6","mark":"B1","net_g":0})");
+    EXPECT_EQ(refused(), "closed") << "empty is known";
+}
+
+TEST_F(HoneyRoom, AShareIsKnownNoBetterThanTheWeightsOfItsBoxes) {
+    playAll(season, R"({"do":"open-run","on":"2027-08-07","name":"27-5","yard":"Hill"}
+{"do":"weigh-box","on":"2027-08-07","run":"27-5","box":"H1a","gross_g":20000,"wet_g":5000}
+{"do":"weigh-box","on":"2027-08-07","run":"27-5","box":"H2a","gross_g":20000,"wet_g":5000,"wet_how":"assumed"}
+{"do":"weigh-box","on":"2027-08-07","run":"27-5","known_as":"no tag","gross_g":20000,"gross_how":"by eye","wet_g":5000}
+{"do":"fill-bucket","on":"2027-08-07","run":"27-5","mark":"B1","net_g":40000})");
+    const RunBalance run = balanceOf(1);
+    EXPECT_FALSE(run.byEye);
+    ASSERT_EQ(run.shares.size(), 3U);
+    EXPECT_EQ(run.shares[0].how, How::Weighed);
+    EXPECT_EQ(run.shares[1].how, How::Assumed);
+    EXPECT_EQ(run.shares[1].partHow, How::Assumed);
+    EXPECT_EQ(run.shares[2].how, How::ByEye);
 }
 
 TEST_F(HoneyRoom, ClosesByEyeWhereNothingWasWeighed) {

@@ -57,8 +57,10 @@ TEST_F(AmendedRun, ABoxWeightRevisesAndKeepsItsRules) {
     EXPECT_EQ(sum(), Mass::grams(91500)) << "shared out anew, to the gram";
     EXPECT_EQ(outcome(weighed("H1a", R"("gross_g":60001)")), "out_of_range set.gross_g");
     EXPECT_EQ(outcome(weighed("H1a", R"("wet_g":22401)")), "contradiction set.wet_g");
-    EXPECT_EQ(outcome(weighed("H1a", R"("hive":"H2")")), "other_action set.hive");
-    EXPECT_EQ(refusalValue(weighed("H1a", R"("hive":"H2")"), "action"), "name-lost-box");
+    EXPECT_EQ(outcome(weighed("H1a", R"("hive":"H2")")), "contradiction set.hive")
+        << "the box stood on H1";
+    EXPECT_EQ(outcome(weighed("tag lost", R"("hive":"H2")")), "other_action set.hive");
+    EXPECT_EQ(refusalValue(weighed("tag lost", R"("hive":"H2")"), "action"), "name-lost-box");
     EXPECT_EQ(outcome(weighed("H1a", R"("box":"H2a")")), "fixed set.box");
     EXPECT_EQ(outcome(weighed("H1a", R"("frames":8)")), "kept");
     EXPECT_EQ(outcome(weighed("tag lost", R"("known_as":"")")), "missing set.known_as")

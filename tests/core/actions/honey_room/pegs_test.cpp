@@ -240,5 +240,88 @@ TEST_F(PegsOnBoxes, AMisreadNumberIsAmended) {
     EXPECT_EQ(on(R"({"box":"H2a"})")->code, Code::OtherAction);
 }
 
+TEST_F(PegsOnBoxes, TheLineOfABoxNobodyKnowsFollowsItsPeg) {
+    does(R"({"do":"open-run","on":"2027-08-06","name":"27-1","yard":"Hill"}
+{"do":"clip-peg","on":"2027-08-06","peg":5}
+{"do":"weigh-box","on":"2027-08-06","run":"27-1","peg":5,"gross_g":21000}
+{"do":"amend","on":"2027-08-06","peg":"5","set":{"number":6},"why":"misread"})");
+    EXPECT_EQ(entry(1).knownAs, "peg 6");
+    does(R"({"do":"weigh-box","on":"2027-08-06","run":"27-1","peg":6,"wet_g":5100})");
+    ASSERT_EQ(file().all<ExtractionBox>().size(), 1U) << "one box, one line";
+    EXPECT_EQ(entry(1).wet->value, Mass::grams(5100));
+    // Another text would leave the peg without its line.
+    const auto renamed = refused(
+        R"({"do":"amend","on":"2027-08-06","extraction_box":{"extraction_box":"peg 6","run":"27-1"},"set":{"known_as":"red lid"},"why":"nicer"})");
+    ASSERT_TRUE(renamed);
+    EXPECT_EQ(renamed->code, Code::OtherAction);
+    EXPECT_EQ(renamed->value("action"), "amend peg");
+}
+
+TEST_F(PegsOnBoxes, ABoxNamedSinceIsStillWeighedByItsPeg) {
+    does(R"({"do":"open-run","on":"2027-08-06","name":"27-1","yard":"Hill"}
+{"do":"clip-peg","on":"2027-08-06","peg":5}
+{"do":"weigh-box","on":"2027-08-06","run":"27-1","peg":5,"gross_g":21000}
+{"do":"name-lost-box","on":"2027-08-06","lost":{"extraction_box":"peg 5","run":"27-1"},"box":"H1b"}
+{"do":"weigh-box","on":"2027-08-06","run":"27-1","peg":5,"wet_g":5100})");
+    ASSERT_EQ(file().all<ExtractionBox>().size(), 1U);
+    EXPECT_EQ(entry(1).box, box("H1b").id);
+    EXPECT_EQ(entry(1).wet->value, Mass::grams(5100));
+}
+
+TEST_F(PegsOnBoxes, ABoxIsNotOfAnotherHiveThanItCameOff) {
+    const auto clip =
+        refused(R"({"do":"clip-peg","on":"2027-08-06","peg":14,"box":"H1b","hive":"H2"})");
+    ASSERT_TRUE(clip);
+    EXPECT_EQ(clip->code, Code::Contradiction);
+    EXPECT_TRUE(sentence(*clip).startsWith(QStringLiteral("H1b came off H1.")))
+        << sentence(*clip).toStdString();
+    EXPECT_EQ(refused(R"({"do":"clip-peg","on":"2027-03-01","peg":14,"box":"H1b"})")->code,
+              Code::BeforeItBegan);
+    does(R"({"do":"open-run","on":"2027-08-06","name":"27-1","yard":"Hill"}
+{"do":"clip-peg","on":"2027-08-06","peg":7,"hive":"H3"}
+{"do":"weigh-box","on":"2027-08-06","run":"27-1","known_as":"no tag","frames":9})");
+    const auto weigh = [&](const std::string& what) {
+        const auto refusal = refused(R"({"do":"weigh-box","on":"2027-08-06","run":"27-1",)" + what);
+        return refusal ? std::string(key(refusal->code)) + " " + refusal->field : "kept";
+    };
+    EXPECT_EQ(weigh(R"("box":"H1b","hive":"H2"})"), "contradiction hive");
+    EXPECT_EQ(weigh(R"("peg":7,"hive":"H2"})"), "contradiction hive");
+    const std::string name =
+        R"({"do":"name-lost-box","on":"2027-08-06","lost":{"extraction_box":"no tag","run":"27-1"},"hive":)";
+    does(name + R"("H2"})");
+    const auto again = refused(name + R"("H3"})");
+    ASSERT_TRUE(again);
+    EXPECT_EQ(again->code, Code::OtherAction);
+    EXPECT_EQ(again->value("action"), "amend");
+    does(
+        R"({"do":"amend","on":"2027-08-06","extraction_box":{"extraction_box":"no tag","run":"27-1"},"set":{"hive":"H3"},"why":"misread"})");
+    EXPECT_EQ(nameOf(file(), Hive::table, entry(1).hive->number), "H3");
+}
+
+TEST_F(PegsOnBoxes, OutOfTheRoomAPegComesOff) {
+    does(R"({"do":"clip-peg","on":"2027-08-06","peg":14,"box":"H1b"}
+{"do":"clip-peg","on":"2027-08-06","peg":15,"box":"H2a"}
+{"do":"move-box","on":"2027-08-08","box":"H1b","to":"on hive","hive":"H1"}
+{"do":"move-box","on":"2027-08-09","box":"H2a","to":"storeroom","stack":"wall"})");
+    EXPECT_EQ(peg(14, "2027-08-08")->off, test::day("2027-08-08"));
+    EXPECT_EQ(peg(15, "2027-08-09")->off, test::day("2027-08-09"));
+    ASSERT_TRUE(season.undo());
+    EXPECT_FALSE(peg(15, "2027-08-09")->off);
+}
+
+TEST_F(PegsOnBoxes, ABoxIsFullInOneOpenRunOnly) {
+    does(R"({"do":"open-run","on":"2027-08-06","name":"27-1","yard":"Hill"}
+{"do":"open-run","on":"2027-08-06","name":"27-2","yard":"Creek"}
+{"do":"weigh-box","on":"2027-08-06","run":"27-1","box":"H1b","gross_g":20000})");
+    const std::string other = R"({"do":"weigh-box","on":"2027-08-06","run":"27-2","box":"H1b"})";
+    const auto twice = refused(other);
+    ASSERT_TRUE(twice);
+    EXPECT_EQ(twice->code, Code::Taken);
+    EXPECT_EQ(sentence(*twice).toStdString(),
+              "H1b is in run 27-1 and not spun out there. Take it out of that one first.");
+    does(R"({"do":"spin-load","on":"2027-08-06","run":"27-1","boxes":"H1b 9","ran":"smooth"})");
+    EXPECT_FALSE(refused(other)) << "spun out, it may be brought in again";
+}
+
 }  // namespace
 }  // namespace combwright

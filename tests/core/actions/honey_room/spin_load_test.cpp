@@ -4,6 +4,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include "core/places/questions.h"
 #include "core/storage/audit.h"
 #include "core/words/words.h"
 #include "tests/support/amendments.h"
@@ -16,6 +17,10 @@ class SpunLoad : public test::Amended {
   protected:
     void SetUp() override {
         clock.set("2027-08-08");
+        season.onChange([this](const Change& change) {
+            for (const Question& each : questionsAfter(season.read(), change, clock.today()))
+                asked.emplace_back(key(each.asked));
+        });
         done(test::hillAndCreekBefore());
         done(R"({"do":"open-run","on":"2027-08-08","name":"27-3","yard":"Creek"}
 {"do":"weigh-box","on":"2027-08-08","run":"27-3","box":"C2a","gross_g":23000}
@@ -33,6 +38,13 @@ class SpunLoad : public test::Amended {
                              (each.heft ? " " + std::string(word(*each.heft)) : ""));
         return frames;
     }
+    /// What is asked back after a line, by name.
+    std::vector<std::string> askedBy(const std::string& line) {
+        asked.clear();
+        EXPECT_EQ(outcome(line), "kept") << line;
+        return asked;
+    }
+    std::vector<std::string> asked;
     std::vector<std::string> boxes() const {
         std::vector<std::string> in;
         for (const LoadBox& each : file().all<LoadBox>())
@@ -115,6 +127,38 @@ TEST_F(SpunLoad, WhatWasStoppedIsSpunAgainAndWhatWasSpunIsNot) {
     EXPECT_EQ(outcome(spin(R"("boxes":"C2a 9","ran":"smooth")")), "kept");
     EXPECT_EQ(outcome(spin(R"("boxes":"C2a 1")")), "too_many boxes");
     EXPECT_EQ(outcome(spin(R"("boxes":"C2b 5, C2b 5")")), "too_many boxes") << "counted together";
+}
+
+TEST_F(SpunLoad, WhatIsSuspectedSinceItWasBroughtInIsNotSpun) {
+    const std::string suspect =
+        R"({"do":"hold-back","on":"2027-08-08","hive":"C2","reason":"suspected disease"})";
+    done(spin(R"("boxes":"C2b 2","ran":"smooth")"));
+    EXPECT_THAT(askedBy(suspect), testing::Contains("suspected_honey"))
+        << "two of its frames are in the drum";
+    const std::string more = spin(R"("boxes":"C2a 9","ran":"smooth")");
+    EXPECT_EQ(outcome(more), "held_back boxes");
+    EXPECT_EQ(refusalValue(more, "name"), "C2a");
+    EXPECT_EQ(outcome(spin(R"("slots":"C2b")")), "held_back slots");
+    EXPECT_EQ(outcome(spin(R"("boxes":"red h 9","ran":"smooth")")), "kept") << "nobody suspects it";
+    EXPECT_EQ(outcome(spin(R"("boxes":"C2a 3","ran":"stopped")")), "kept");
+    EXPECT_EQ(
+        outcome(
+            R"({"do":"amend","on":"2027-08-08","spin_load":"#3","set":{"ran":"smooth"},"why":"slip"})"),
+        "held_back set.ran");
+    EXPECT_THAT(askedBy(R"({"do":"fill-bucket","on":"2027-08-08","run":"27-3","mark":"1",)"
+                        R"("net_g":12000})"),
+                testing::Contains("suspected_honey"));
+}
+
+TEST_F(SpunLoad, ASpunBoxIsNamedAsOneOfASuspectedHiveWithAReason) {
+    done(spin(R"("boxes":"red h 9","ran":"smooth")"));
+    done(R"({"do":"hold-back","on":"2027-08-08","hive":"C1","reason":"suspected disease"})");
+    const std::string name =
+        R"({"do":"name-lost-box","on":"2027-08-08","lost":{"extraction_box":"red h","run":"27-3"},"box":"C1a")";
+    EXPECT_EQ(outcome(name + "}"), "held_back hive");
+    EXPECT_THAT(askedBy(name + R"(,"reason":"its tag was found in the sump"})"),
+                testing::Contains("suspected_honey"));
+    EXPECT_EQ(outcome(spin(R"("boxes":"C1a 1","ran":"stopped")")), "kept");
 }
 
 }  // namespace

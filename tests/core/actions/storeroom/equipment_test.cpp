@@ -50,6 +50,8 @@ TEST_F(EquipmentDeeds, WhatNobodyCountedIsNotCounted) {
     EXPECT_FALSE(floorStock().lent);
     EXPECT_EQ(floorStock().counted, test::day("2027-04-05"));
     done(described(R"("item":"bucket","capacity_g":13600)"));
+    EXPECT_EQ(outcome(described(R"("item":"extractor","name":"drum","capacity_g":42000)")), "kept")
+        << "what the drum takes below the cage";
     EXPECT_FALSE(stockOn(file(), clock.today()).of(EquipmentItem::Bucket).onHand);
     done(described(R"("item":"freezer","name":"chest","litres":200,"coldest_c":-19.5)"));
     EXPECT_EQ(stockOn(file(), clock.today()).of(EquipmentItem::Freezer).onHand, 1);

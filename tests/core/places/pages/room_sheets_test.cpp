@@ -175,7 +175,7 @@ TEST_F(RoomSheets, WithoutBoxesTheSignIsToBeFilledIn) {
 }
 
 TEST_F(RoomSheets, TheExtractionSheetShowsTheLoadsAsTheyAreLaidOut) {
-    done(test::runScript("27-3", "Creek", "2027-08-06", test::creekBoxes, 0, 0, false));
+    done(test::runScript("27-3", "Creek", "2027-08-06", test::creekBoxes, 66000, 0, false));
     const auto sheets = loads("27-3");
     const Page page = extractionSheetPage(file(), sheets, today());
     const auto& cards = cardsOf(page);
