@@ -1,6 +1,7 @@
 #include "core/places/gate_minder.h"
 
 #include <algorithm>
+#include <chrono>
 #include <map>
 #include <set>
 
@@ -83,8 +84,11 @@ class DrumSoFar {
             for (const SpinLoad& load : m_loads) {
                 const bool behind =
                     load.extraction == run && load.number.value() <= each.afterLoad.value();
+                // A load that still turned gave most of its honey afterwards.
                 const bool before =
-                    each.at && load.begun && load.on == each.on && *load.begun <= *each.at;
+                    each.at && load.begun && load.on == each.on &&
+                    *load.begun + std::chrono::minutes(load.minutes ? load.minutes->value() : 0) <=
+                        *each.at;
                 if ((behind || before) && turnedHere(load))
                     m_opened = std::max(m_opened, load.id.number);
             }

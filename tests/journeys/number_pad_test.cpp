@@ -553,7 +553,8 @@ TEST_F(ByThePad, HelpInLargeTypeScrollsByKeys) {
         ASSERT_NE(dialog, nullptr);
         auto* scroll = dialog->findChild<QScrollArea*>(QStringLiteral("help_scroll"));
         EXPECT_LE(dialog->height(), dialog->screen()->availableSize().height());
-        QTest::keyClick(QApplication::focusWidget(), Qt::Key_PageDown);
+        QCoreApplication::processEvents();
+        QTest::keyClick(dialog->focusWidget(), Qt::Key_PageDown);
         scrolled = scroll->verticalScrollBar()->value() > 0;
         dialog->close();
     });

@@ -50,8 +50,8 @@ std::vector<Measure> measuresOf(const Equipment& said) {
          positive(said.holds)},
         {"radius_mm", said.radius.has_value(), isOne({Item::Extractor}), positive(said.radius)},
         {"rpm", said.rpm.has_value(), isOne({Item::Extractor}), positive(said.rpm)},
-        {"capacity_g", said.capacity.has_value(), isOne({Item::Bucket, Item::Extractor, Item::Other}),
-         positive(said.capacity)},
+        {"capacity_g", said.capacity.has_value(),
+         isOne({Item::Bucket, Item::Extractor, Item::Other}), positive(said.capacity)},
     };
 }
 
