@@ -56,6 +56,15 @@ std::optional<QPageSize> paperNamed(const QString& name) {
 }
 
 void printWithPreview(QWidget* parent, const Page& page, const Look& look) {
+    printWithPreview(
+        parent, {page.title}, [&](int) { return std::optional(page); }, look);
+}
+
+void printWithPreview(QWidget* parent, const QStringList& titles,
+                      const std::function<std::optional<Page>(int)>& pageOf, const Look& look) {
+    std::optional<Page> first = pageOf(0);
+    if (!first) return;
+    Page page = *std::move(first);
     QPrinter printer(QPrinter::HighResolution);
     printer.setDocName(page.title);
     printer.setPageSize(chosenPaper());
@@ -103,6 +112,21 @@ void printWithPreview(QWidget* parent, const Page& page, const Look& look) {
                          [&] { savePdf(&preview, page, look); });
         bar->addWidget(pdf);
         bar->addWidget(paper);
+        if (titles.size() > 1) {
+            auto* sheet = new QComboBox(bar);
+            sheet->setObjectName(QStringLiteral("sheet"));
+            sheet->setAccessibleName(printWord("Sheet"));
+            sheet->addItems(titles);
+            QObject::connect(sheet, &QComboBox::activated, &preview, [&](int index) {
+                std::optional<Page> other = pageOf(index);
+                if (!other) return;
+                page = *std::move(other);
+                preview.setWindowTitle(page.title);
+                printer.setDocName(page.title);
+                if (auto* shown = preview.findChild<QPrintPreviewWidget*>()) shown->updatePreview();
+            });
+            bar->addWidget(sheet);
+        }
     }
     preview.exec();
 }

@@ -2,7 +2,9 @@
 #pragma once
 
 #include <QPageSize>
+#include <QStringList>
 #include <QWidget>
+#include <functional>
 #include <optional>
 
 #include "core/places/pages/page.h"
@@ -13,6 +15,10 @@ namespace combwright {
 /// Shows the page on paper; A4 or Letter is chosen above it, and kept for the next. From there to
 /// a printer or into a PDF.
 void printWithPreview(QWidget* parent, const Page& page, const Look& look);
+/// The same of several sheets: the first is shown, another is chosen above it. `pageOf` gives
+/// nothing where it cannot be read; the sheet shown then stays.
+void printWithPreview(QWidget* parent, const QStringList& titles,
+                      const std::function<std::optional<Page>(int)>& pageOf, const Look& look);
 
 /// What is printed on until somebody chooses: Letter where that is the country's paper.
 QPageSize usualPaper();

@@ -260,12 +260,17 @@ void MainWindow::print() {
     if (!place) return;
     place->keepTyped();
     place->settle();
-    std::optional<Page> page;
-    m_session.reading([&] {
-        const auto sheets = place->sheets();
-        if (!sheets.empty()) page = sheets.front().page();
-    });
-    if (page) printWithPreview(this, *page, m_session.look());
+    std::vector<PrintSheet> sheets;
+    m_session.reading([&] { sheets = place->sheets(); });
+    if (sheets.empty()) return;
+    QStringList titles;
+    for (const PrintSheet& sheet : sheets) titles << sheet.title;
+    const auto pageOf = [&](int index) {
+        std::optional<Page> page;
+        m_session.reading([&] { page = sheets[static_cast<std::size_t>(index)].page(); });
+        return page;
+    };
+    printWithPreview(this, titles, pageOf, m_session.look());
 }
 
 void MainWindow::explain() {
