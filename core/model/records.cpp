@@ -1,11 +1,18 @@
 #include "core/model/records.h"
 
+#include "core/model/health/medicine.h"
+#include "core/model/health/tables.h"
 #include "core/model/honey/pull.h"
 #include "core/model/honey/room.h"
 #include "core/model/season_info.h"
 #include "core/model/storeroom/dead_out.h"
 #include "core/model/storeroom/review.h"
 #include "core/model/storeroom/season_plan.h"
+#include "core/model/yard/due.h"
+#include "core/model/yard/feed.h"
+#include "core/model/yard/moves.h"
+#include "core/model/yard/queen.h"
+#include "core/model/yard/weighing.h"
 
 namespace combwright {
 namespace {
@@ -24,7 +31,9 @@ const std::vector<RecordType>& recordTypes() {
                 PullLine, CropNote, Extraction, ExtractionBox, SpinLoad, LoadBox, Bucket,
                 ClosingShare, Hold, BoxReview, RawWax, Equipment, EquipmentCount, FreezerRound,
                 FreezerLoad, DeadOut, SetOut, SeasonPlan, PlanItem, FrameMove, Peg, SlotFrame,
-                SetAside, GateOpening, ClearerBoard, RoomDay>();
+                SetAside, GateOpening, ClearerBoard, RoomDay, Queen, QueenStay, QueenWait,
+                QueenColour, HiveMove, ColonyMove, HiveWeighing, FeedStock, Task, Quiet, TruckItem,
+                Medicine, Treatment, MedicineDisposal, MiteLine, PhaseDay, TableChoice>();
     return all;
 }
 

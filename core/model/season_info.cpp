@@ -17,12 +17,13 @@ const Fields& Constant::fields() {
 }
 
 const Fields& Hold::fields() {
-    static const Fields all = describe(
-        ownId<&Hold::id>(), field<&Hold::colony>("colony"), field<&Hold::box>("box"),
-        field<&Hold::frame>("frame"), field<&Hold::bucket>("bucket"), field<&Hold::why>("why"),
-        field<&Hold::since>("since"), field<&Hold::lifted>("lifted"),
-        field<&Hold::liftedBy>("lifted_by"), field<&Hold::grounds>("grounds"),
-        field<&Hold::note>("note"), field<&Hold::because>("because"));
+    static const Fields all =
+        describe(ownId<&Hold::id>(), field<&Hold::colony>("colony"), field<&Hold::box>("box"),
+                 field<&Hold::frame>("frame"), field<&Hold::bucket>("bucket"),
+                 field<&Hold::why>("why"), field<&Hold::since>("since"),
+                 field<&Hold::lifted>("lifted"), field<&Hold::liftedBy>("lifted_by"),
+                 field<&Hold::grounds>("grounds"), field<&Hold::note>("note"),
+                 field<&Hold::because>("because"), field<&Hold::treatment>("treatment"));
     return all;
 }
 

@@ -4,6 +4,7 @@
 
 #include "core/model/describe.h"
 #include "core/model/frames/frame.h"
+#include "core/model/health/medicine.h"
 #include "core/model/honey/extraction.h"
 
 namespace combwright {
@@ -60,6 +61,7 @@ struct Hold {
     std::string grounds;
     std::string note;
     std::optional<Id<Hold>> because;  ///< of a contact: the suspicion it stands in contact with
+    std::optional<Id<Treatment>> treatment;  ///< of a box treated while on: the treatment
     static const Fields& fields();
 };
 

@@ -73,6 +73,8 @@ const std::vector<Migration>& migrations() {
          1},
         {3, "honey_room",
          resourceText(QStringLiteral(":/combwright/migrations/0003_honey_room.sql")), 1},
+        {4, "colonies", resourceText(QStringLiteral(":/combwright/migrations/0004_colonies.sql")),
+         1},
     };
     return all;
 }

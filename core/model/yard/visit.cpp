@@ -1,5 +1,7 @@
 #include "core/model/yard/visit.h"
 
+#include "core/model/frames/box.h"
+
 namespace combwright {
 
 const Fields& Visit::fields() {
@@ -30,13 +32,26 @@ const Fields& Inspection::fields() {
     return all;
 }
 
+const Fields& FieldSigns::fields() {
+    static const Fields all = describe(
+        field<&FieldSigns::spotty>("spotty"), field<&FieldSigns::sunkenCaps>("sunken_caps"),
+        field<&FieldSigns::holedCaps>("holed_caps"), field<&FieldSigns::ropes>("ropes"),
+        field<&FieldSigns::scaleSticks>("scale_sticks"),
+        field<&FieldSigns::glueSmell>("glue_smell"), field<&FieldSigns::sourSmell>("sour_smell"),
+        field<&FieldSigns::twistedLarvae>("twisted_larvae"), field<&FieldSigns::mummies>("mummies"),
+        field<&FieldSigns::crippledWings>("crippled_wings"), field<&FieldSigns::soiled>("soiled"));
+    return all;
+}
+
 const Fields& Finding::fields() {
     static const Fields all =
         describe(ownId<&Finding::id>(), field<&Finding::hive>("hive"),
                  field<&Finding::inspection>("inspection"), field<&Finding::on>("on_day"),
                  field<&Finding::what>("what"), field<&Finding::method>("method"),
                  known<&Finding::mites>("mites"), known<&Finding::bees>("bees"),
-                 field<&Finding::note>("note"));
+                 field<&Finding::note>("note"), field<&Finding::daysOnBoard>("days_on_board"),
+                 field<&Finding::level>("level"), field<&Finding::box>("box"),
+                 known<&Finding::cells>("cells"), part<&Finding::signs>());
     return all;
 }
 
@@ -44,7 +59,8 @@ const Fields& Feeding::fields() {
     static const Fields all =
         describe(ownId<&Feeding::id>(), field<&Feeding::hive>("hive"),
                  field<&Feeding::inspection>("inspection"), field<&Feeding::on>("on_day"),
-                 known<&Feeding::given>("given"), field<&Feeding::note>("note"));
+                 known<&Feeding::given>("given"), field<&Feeding::note>("note"),
+                 field<&Feeding::kind>("kind"), field<&Feeding::packs>("packs"));
     return all;
 }
 

@@ -3,9 +3,12 @@
 #pragma once
 
 #include "core/model/describe.h"
+#include "core/model/yard/feed.h"
 #include "core/model/yard/yard.h"
 
 namespace combwright {
+
+struct Box;
 
 /// One day in one yard. Without inspections the yard counts as visited, no hive as opened.
 struct Visit {
@@ -94,6 +97,30 @@ struct Choices<FindingMethod> {
         std::to_array<std::string_view>({"wash", "sugar roll", "board", "drone brood", "seen"});
 };
 
+enum class Level { None, Few, Some, Many };
+template <>
+struct Choices<Level> {
+    static constexpr auto words = std::to_array<std::string_view>({"none", "few", "some", "many"});
+};
+
+/// Field signs, ticked as looked for: true seen, false looked and not there. Signs never name a
+/// disease; that is for the laboratory and the inspector.
+struct FieldSigns {
+    std::optional<bool> spotty;         ///< brood with gaps
+    std::optional<bool> sunkenCaps;     ///< dark, sunken, greasy
+    std::optional<bool> holedCaps;      ///< chewed open
+    std::optional<bool> ropes;          ///< a match draws a thread
+    std::optional<bool> scaleSticks;    ///< dry scale that does not come loose
+    std::optional<bool> glueSmell;      ///< of glue, foul
+    std::optional<bool> sourSmell;      ///< of vinegar
+    std::optional<bool> twistedLarvae;  ///< young, uncapped, yellow or brown
+    std::optional<bool> mummies;        ///< hard, chalky, falling out
+    std::optional<bool> crippledWings;  ///< bees with stumps for wings
+    std::optional<bool> soiled;         ///< droppings on combs or front
+    static const Fields& fields();
+    bool operator==(const FieldSigns&) const = default;
+};
+
 /// A pest or disease that was looked for or met.
 struct Finding {
     static constexpr std::string_view table = "finding";
@@ -106,6 +133,11 @@ struct Finding {
     std::optional<Known<Count>> mites;
     std::optional<Known<Count>> bees;
     std::string note;
+    std::optional<Count> daysOnBoard;   ///< how long the board lay
+    std::optional<Level> level;         ///< where nothing was counted
+    std::optional<Id<Box>> box;         ///< the box it was met in
+    std::optional<Known<Count>> cells;  ///< drone cells opened
+    FieldSigns signs;
     static const Fields& fields();
 };
 
@@ -118,6 +150,8 @@ struct Feeding {
     Day on;
     std::optional<Known<Mass>> given;
     std::string note;
+    std::optional<FeedKind> kind;
+    std::optional<Count> packs;  ///< bags or packs given, where they were counted
     static const Fields& fields();
 };
 

@@ -7,12 +7,19 @@
 
 #include "core/actions/action.h"
 #include "core/exchange/described_json.h"
+#include "core/model/health/medicine.h"
+#include "core/model/health/tables.h"
 #include "core/model/honey/pull.h"
 #include "core/model/honey/room.h"
 #include "core/model/season_info.h"
 #include "core/model/storeroom/dead_out.h"
 #include "core/model/storeroom/review.h"
 #include "core/model/storeroom/season_plan.h"
+#include "core/model/yard/due.h"
+#include "core/model/yard/feed.h"
+#include "core/model/yard/moves.h"
+#include "core/model/yard/queen.h"
+#include "core/model/yard/weighing.h"
 #include "core/storage/season_file.h"
 #include "core/words/words.h"
 
@@ -41,13 +48,14 @@ consteval std::size_t memberCount() {
 template <class Record>
 class EachRecord : public testing::Test {};
 
-using AllRecords =
-    testing::Types<SeasonInfo, FrameKind, BoxKind, Yard, Hive, Colony, Visit, Inspection, Finding,
-                   Feeding, Box, BoxMove, BoxLook, Frame, BoxCount, FrameCheck, Constant, PullPlan,
-                   PullLine, CropNote, Extraction, ExtractionBox, SpinLoad, LoadBox, Bucket,
-                   ClosingShare, Hold, BoxReview, RawWax, Equipment, EquipmentCount, FreezerRound,
-                   FreezerLoad, DeadOut, SetOut, SeasonPlan, PlanItem, FrameMove, Peg, SlotFrame,
-                   SetAside, GateOpening, ClearerBoard, RoomDay>;
+using AllRecords = testing::Types<
+    SeasonInfo, FrameKind, BoxKind, Yard, Hive, Colony, Visit, Inspection, Finding, Feeding, Box,
+    BoxMove, BoxLook, Frame, BoxCount, FrameCheck, Constant, PullPlan, PullLine, CropNote,
+    Extraction, ExtractionBox, SpinLoad, LoadBox, Bucket, ClosingShare, Hold, BoxReview, RawWax,
+    Equipment, EquipmentCount, FreezerRound, FreezerLoad, DeadOut, SetOut, SeasonPlan, PlanItem,
+    FrameMove, Peg, SlotFrame, SetAside, GateOpening, ClearerBoard, RoomDay, Queen, QueenStay,
+    QueenWait, QueenColour, HiveMove, ColonyMove, HiveWeighing, FeedStock, Task, Quiet, TruckItem,
+    Medicine, Treatment, MedicineDisposal, MiteLine, PhaseDay, TableChoice>;
 TYPED_TEST_SUITE(EachRecord, AllRecords);
 
 TYPED_TEST(EachRecord, DescribesEveryMember) {
