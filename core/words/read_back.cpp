@@ -29,8 +29,11 @@ QString amountText(const Known<Unit>& known, double smallestPerShown) {
 }
 
 /// "2.5 kg", "about 5.5 lb", "1 to 2 kg".
-QString fedText(const Known<Mass>& fed) {
-    if (!fed.value) return tell("fed");
+QString fedText(const Known<Mass>& fed, std::optional<FeedKind> as) {
+    const QString how = as == FeedKind::Fondant ? tell("%1 fed as fondant")
+                        : as == FeedKind::Dry   ? tell("%1 fed dry")
+                                                : tell("%1 fed");
+    if (!fed.value) return fed.how == How::ByEye ? tell("fed, some") : tell("fed");
     const auto shown = [](Mass mass) {
         return plain(inMassUnits(static_cast<double>(mass.grams())));
     };
@@ -39,7 +42,7 @@ QString fedText(const Known<Mass>& fed) {
         amount = tell("%1 to %2").arg(amount, shown(*fed.to));
     else if (fed.how == How::ByEye)
         amount = tell("about %1").arg(amount);
-    return tell("%1 fed").arg(ShownFigure{amount, massUnit()}.text());
+    return how.arg(ShownFigure{amount, massUnit()}.text());
 }
 
 class Sentences {
@@ -113,14 +116,61 @@ QString heftText(Heft heft) {
 QString washText(const SheetLine& line) {
     if (!line.mites) return {};
     const QString mites = amountText(*line.mites, 1);
-    if (!line.bees || !line.bees->value) return tell("wash: %1 mites, bees not counted").arg(mites);
+    const bool rolled = line.sampledBy == FindingMethod::SugarRoll;
+    if (!line.bees || !line.bees->value)
+        return (rolled ? tell("sugar roll: %1 mites, bees not counted")
+                       : tell("wash: %1 mites, bees not counted"))
+            .arg(mites);
     // The bees of a wash are measured, not counted, and everybody knows; "about" would only be
     // noise.
     const auto bees = [](const Count& count) { return plain(static_cast<double>(count.count())); };
-    return tell("wash: %1 in %2")
+    return (rolled ? tell("sugar roll: %1 in %2") : tell("wash: %1 in %2"))
         .arg(mites, line.bees->to
                         ? tell("%1 to %2").arg(bees(*line.bees->value), bees(*line.bees->to))
                         : bees(*line.bees->value));
+}
+
+QString boardText(const SheetLine& line) {
+    if (!line.boardMites) return {};
+    const QString mites = amountText(*line.boardMites, 1);
+    if (!line.boardDays) return tell("board: %1 mites, days not said").arg(mites);
+    return line.boardDays->value() == 1
+               ? tell("board: %1 mites in 1 day").arg(mites)
+               : tell("board: %1 mites in %2 days").arg(mites).arg(line.boardDays->value());
+}
+
+QString dronesText(const SheetLine& line) {
+    if (!line.droneMites || !line.droneCells) return {};
+    return tell("drone brood: %1 of %2 cells with mites")
+        .arg(amountText(*line.droneMites, 1), amountText(*line.droneCells, 1));
+}
+
+QString weightText(const SheetLine& line) {
+    const auto shown = [](const std::optional<Known<Mass>>& mass) {
+        return plain(inMassUnits(static_cast<double>(mass->value->grams())));
+    };
+    if (line.whole && line.whole->value)
+        return tell("weighs %1").arg(ShownFigure{shown(line.whole), massUnit()}.text());
+    if (!line.left || !line.right || !line.left->value || !line.right->value) return {};
+    return tell("weighs %1 and %2")
+        .arg(shown(line.left), ShownFigure{shown(line.right), massUnit()}.text());
+}
+
+QString pestText(const QString& pest, const std::optional<Level>& level) {
+    if (!level) return {};
+    switch (*level) {
+        case Level::None:
+            return tell("looked for %1, none").arg(pest);
+        case Level::Few:
+            return tell("a few %1").arg(pest);
+        case Level::Some:
+            return tell("some %1").arg(pest);
+        case Level::Many:
+            return tell("many %1").arg(pest);
+        case Level::Seen:
+            return tell("%1 seen").arg(pest);
+    }
+    return {};
 }
 
 }  // namespace
@@ -148,13 +198,25 @@ QString readBack(const SheetLine& line) {
     said.add(boxesSentence(line.deepsOff, QT_TRANSLATE_NOOP("read_back", "%n deep off"),
                            QT_TRANSLATE_NOOP("read_back", "%n deeps off")));
     said.add(washText(line));
-    if (line.fed) said.add(fedText(*line.fed));
+    said.add(boardText(line));
+    said.add(dronesText(line));
+    said.add(pestText(tell("hive beetles"), line.beetles));
+    said.add(pestText(tell("wax moths"), line.moths));
+    said.add(pestText(tell("chalkbrood mummies"), line.chalk));
+    if (line.fed) said.add(fedText(*line.fed, line.fedAs));
+    said.add(weightText(line));
     if (seen.temper) said.add(tell("temper %1 of 5").arg(seen.temper->value()));
     if (seen.heft) said.add(heftText(*seen.heft));
     if (seen.comeBack.value_or(false)) said.add(tell("come back"));
     if (seen.note.empty()) return said.joined();
     const QString note = QStringLiteral("“%1”").arg(fromUtf8(seen.note));
     return said.isEmpty() ? note : said.joined() + QLatin1Char(' ') + note;
+}
+
+QString readBackYard(const YardLine& line) {
+    QString text = tell("Every hive not written yet: ") + readBack(line.each);
+    if (!line.note.empty()) text += tell(" Of the yard: “%1”").arg(fromUtf8(line.note));
+    return text;
 }
 
 QString readBackTyped(std::string_view all, std::string_view own) {

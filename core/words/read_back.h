@@ -6,11 +6,16 @@
 #include <string_view>
 
 #include "core/model/yard/sheet_line.h"
+#include "core/words/shorthand.h"
 
 namespace combwright {
 
 /// The sentence beside a line of the yard sheet; empty when nothing was typed.
 QString readBack(const SheetLine& line);
+
+/// What a line said of a whole yard means: what every hive not written yet gets, and the yard's
+/// note.
+QString readBackYard(const YardLine& line);
 
 /// The same of a line as it is typed, under the line for all; of two marks that cannot both hold it
 /// says so, for such a line is not kept.

@@ -56,9 +56,29 @@ void copyCell(const SheetLine& from, SheetLine& to, SheetCell cell) {
         case SheetCell::Wash:
             to.mites = from.mites;
             to.bees = from.bees;
+            to.sampledBy = from.sampledBy;
+            return;
+        case SheetCell::Board:
+            to.boardMites = from.boardMites;
+            to.boardDays = from.boardDays;
+            return;
+        case SheetCell::Drones:
+            to.droneMites = from.droneMites;
+            to.droneCells = from.droneCells;
+            return;
+        case SheetCell::Pests:
+            to.beetles = from.beetles;
+            to.moths = from.moths;
+            to.chalk = from.chalk;
+            return;
+        case SheetCell::Weight:
+            to.left = from.left;
+            to.right = from.right;
+            to.whole = from.whole;
             return;
         case SheetCell::Fed:
             to.fed = from.fed;
+            to.fedAs = from.fedAs;
             return;
         case SheetCell::Temper:
             to.seen.temper = from.seen.temper;
@@ -96,6 +116,10 @@ QString markOf(SheetCell cell) {
             return QStringLiteral("left");
         case SheetCell::Wash:
             return QStringLiteral("w");
+        case SheetCell::Board:
+            return QStringLiteral("bd");
+        case SheetCell::Drones:
+            return QStringLiteral("dr");
         case SheetCell::Fed:
             return QStringLiteral("f");
         case SheetCell::Temper:
@@ -160,6 +184,21 @@ QString asShorthand(SheetCell cell, const QString& typed) {
             bare.remove(QLatin1Char(' '));
             return markOf(cell) + bare + (pounds ? QStringLiteral("lb") : QString());
         }
+        case SheetCell::Weight: {
+            const bool hasUnit =
+                lower.startsWith(QLatin1String("kg")) || lower.startsWith(QLatin1String("lb"));
+            QString bare = lower;
+            bare.remove(QLatin1Char(' '));
+            return (hasUnit                              ? QString()
+                    : shownUnits() == Units::UsCustomary ? QStringLiteral("lb")
+                                                         : QStringLiteral("kg")) +
+                   bare;
+        }
+        case SheetCell::Wash:
+            // A sugar roll keeps its mark; a wash is what is meant without one.
+            return lower.startsWith(QLatin1String("sr")) ? lower : markOf(cell) + lower;
+        case SheetCell::Pests:
+            return lower;
         case SheetCell::Note:
             return typed;
         default:
@@ -173,6 +212,12 @@ QString fedCell(const Known<Mass>& fed) {
     return (fed.how == How::ByEye ? QStringLiteral("~") : QString()) + massTyped(*fed.value);
 }
 
+QString weightCell(const SheetLine& line) {
+    if (line.whole) return fedCell(*line.whole);
+    if (!line.left || !line.right) return {};
+    return fedCell(*line.left) + QLatin1Char('+') + fedCell(*line.right);
+}
+
 }  // namespace
 
 const std::vector<SheetCell>& sheetCells() {
@@ -180,6 +225,7 @@ const std::vector<SheetCell>& sheetCells() {
         SheetCell::Opened,     SheetCell::Eggs,      SheetCell::OpenBrood, SheetCell::CappedBrood,
         SheetCell::Queen,      SheetCell::Brood,     SheetCell::Stores,    SheetCell::Seams,
         SheetCell::QueenCells, SheetCell::CellsLeft, SheetCell::Boxes,     SheetCell::Wash,
+        SheetCell::Board,      SheetCell::Drones,    SheetCell::Pests,     SheetCell::Weight,
         SheetCell::Fed,        SheetCell::Temper,    SheetCell::Heft,      SheetCell::ComeBack,
         SheetCell::Note};
     return all;
@@ -211,6 +257,14 @@ QString cellHead(SheetCell cell) {
             return cellWord("boxes ±");
         case SheetCell::Wash:
             return cellWord("mites/bees");
+        case SheetCell::Board:
+            return cellWord("board");
+        case SheetCell::Drones:
+            return cellWord("drone brood");
+        case SheetCell::Pests:
+            return cellWord("pests");
+        case SheetCell::Weight:
+            return cellWord("weight, %1").arg(massUnit());
         case SheetCell::Fed:
             return cellWord("fed, %1").arg(massUnit());
         case SheetCell::Temper:
@@ -235,7 +289,15 @@ QString cellExample(SheetCell cell) {
         case SheetCell::Boxes:
             return cellWord("+1, -1 for supers, +1d for a deep");
         case SheetCell::Wash:
-            return cellWord("4/300: mites in so many bees");
+            return cellWord("4/300: mites in so many bees; sr4/300 by sugar roll");
+        case SheetCell::Board:
+            return cellWord("20/5: mites in so many days");
+        case SheetCell::Drones:
+            return cellWord("6/100: cells with mites, of so many opened");
+        case SheetCell::Pests:
+            return cellWord("shb beetles, wm moths, cb chalkbrood; 0 none to 3 many");
+        case SheetCell::Weight:
+            return cellWord("20+21 lifted at each side, or 41");
         case SheetCell::Fed:
             return shownUnits() == Units::UsCustomary ? cellWord("5.5 or 2.5 kg")
                                                       : cellWord("2.5 or 5.5 lb");
@@ -253,13 +315,20 @@ QString cellExample(SheetCell cell) {
 }
 
 QString cellText(const SheetLine& line, SheetCell cell) {
-    if (cell == SheetCell::Fed) return line.fed ? fedCell(*line.fed) : QString();
+    if (cell == SheetCell::Fed)
+        return line.fed ? (line.fedAs == FeedKind::Fondant ? QStringLiteral("o")
+                           : line.fedAs == FeedKind::Dry   ? QStringLiteral("d")
+                                                           : QString()) +
+                              fedCell(*line.fed)
+                        : QString();
+    if (cell == SheetCell::Weight) return weightCell(line);
     if (cell == SheetCell::Note) return fromUtf8(line.seen.note);
     const QString text = fromUtf8(writeShorthand(onlyCell(line, cell)));
     if (const YesNo* flag = yesNoOf(cell)) {
         if (text.isEmpty()) return {};
         return text == QLatin1String(flag->yes) ? QStringLiteral("y") : QStringLiteral("n");
     }
+    if (cell == SheetCell::Wash && text.startsWith(QLatin1String("sr"))) return text;
     return text.mid(markOf(cell).size());
 }
 

@@ -22,8 +22,12 @@ enum class SheetCell {
     Seams,
     QueenCells,
     CellsLeft,
-    Boxes,  ///< +1, -1, +1d
-    Wash,   ///< 4/300
+    Boxes,   ///< +1, -1, +1d
+    Wash,    ///< 4/300, sr4/300
+    Board,   ///< 20/5
+    Drones,  ///< 6/100
+    Pests,   ///< shb2 wm cb0
+    Weight,  ///< 20+21
     Fed,
     Temper,
     Heft,

@@ -58,6 +58,7 @@ std::optional<Known<Unit>> reading(std::string_view text, double smallestPerType
                                    Fit fit = Fit::Exact) {
     using Reading = Known<Unit>;
     if (text == "?") return Reading{std::nullopt, std::nullopt, How::Unknown};
+    if (text == "~") return Reading{std::nullopt, std::nullopt, How::ByEye};  // some
     if (text.starts_with('~')) {
         const auto value = amount<Unit>(text.substr(1), smallestPerTyped, fit);
         if (!value) return std::nullopt;
@@ -76,7 +77,7 @@ std::optional<Known<Unit>> reading(std::string_view text, double smallestPerType
 
 template <class Unit>
 std::string readingText(const Known<Unit>& known, double smallestPerTyped) {
-    if (!known.value) return "?";
+    if (!known.value) return known.how == How::ByEye ? "~" : "?";
     const auto plain = [&](const Unit& unit) {
         const double number = static_cast<double>(unit.count()) / smallestPerTyped;
         std::string text = std::to_string(number);
@@ -118,6 +119,11 @@ constexpr auto wholeMarks = std::to_array<WholeMark>({
     {"light", [](SheetLine& line) { line.seen.heft = Heft::Light; }},
     {"heavy", [](SheetLine& line) { line.seen.heft = Heft::Heavy; }},
     {"!", [](SheetLine& line) { line.seen.comeBack = true; }},
+    {"shb", [](SheetLine& line) { line.beetles = Level::Seen; }},
+    {"wm", [](SheetLine& line) { line.moths = Level::Seen; }},
+    {"cb", [](SheetLine& line) { line.chalk = Level::Seen; }},
+    // As it is said on the way home: "all supered".
+    {"supered", [](SheetLine& line) { line.supersOn = Count(1); }},
 });
 
 bool takeQueenCells(SheetLine& line, std::string_view rest) {
@@ -147,6 +153,78 @@ bool takeWash(SheetLine& line, std::string_view rest) {
     return true;
 }
 
+bool takeRoll(SheetLine& line, std::string_view rest) {
+    if (!takeWash(line, rest)) return false;
+    line.sampledBy = FindingMethod::SugarRoll;
+    return true;
+}
+
+/// "20/5": mites on a board that lay five days.
+bool takeBoard(SheetLine& line, std::string_view rest) {
+    const std::size_t slash = rest.find('/');
+    const auto mites = reading<Count>(rest.substr(0, slash), 1, How::Counted);
+    if (!mites) return false;
+    std::optional<Count> days;
+    if (slash != std::string_view::npos) {
+        days = amount<Count>(rest.substr(slash + 1), 1);
+        if (!days || days->value() < 1 || days->value() > 60) return false;
+    }
+    line.boardMites = mites;
+    line.boardDays = days;
+    return true;
+}
+
+/// "6/100": drone cells with mites in them, of a hundred opened.
+bool takeDrones(SheetLine& line, std::string_view rest) {
+    const std::size_t slash = rest.find('/');
+    if (slash == std::string_view::npos) return false;
+    const auto mites = reading<Count>(rest.substr(0, slash), 1, How::Counted);
+    const auto cells = reading<Count>(rest.substr(slash + 1), 1, How::Counted);
+    if (!mites || !cells) return false;
+    line.droneMites = mites;
+    line.droneCells = cells;
+    return true;
+}
+
+/// "20+21" lifted at each side, "41" as a whole.
+bool takeWeight(SheetLine& line, std::string_view rest, double gramsPerTyped, Fit fit) {
+    const std::size_t plus = rest.find('+');
+    const auto first = reading<Mass>(rest.substr(0, plus), gramsPerTyped, How::Weighed, fit);
+    if (!first || !first->value) return false;
+    if (plus == std::string_view::npos) {
+        line.whole = first;
+        line.left.reset();
+        line.right.reset();
+        return true;
+    }
+    const auto second = reading<Mass>(rest.substr(plus + 1), gramsPerTyped, How::Weighed, fit);
+    if (!second || !second->value) return false;
+    line.left = first;
+    line.right = second;
+    line.whole.reset();
+    return true;
+}
+
+/// Nothing behind the mark: seen, how many is not said; 0 to 3: none, few, some, many.
+bool takeLevel(std::optional<Level>& level, std::string_view rest) {
+    constexpr Level steps[] = {Level::None, Level::Few, Level::Some, Level::Many};
+    if (rest.size() != 1 || rest.front() < '0' || rest.front() > '3') return false;
+    level = steps[rest.front() - '0'];
+    return true;
+}
+
+bool takeFed(SheetLine& line, std::string_view rest, std::optional<FeedKind> as) {
+    // Kilograms whatever units are shown: a line means the same on every machine.
+    const bool pounds = rest.ends_with("lb");
+    if (pounds || rest.ends_with("kg")) rest.remove_suffix(2);
+    const auto fed = reading<Mass>(rest, pounds ? 453.59237 : 1000.0, How::Weighed,
+                                   pounds ? Fit::Nearest : Fit::Exact);
+    if (!fed) return false;
+    line.fed = fed;
+    line.fedAs = as;
+    return true;
+}
+
 bool takeBoxes(std::optional<Count>& supers, std::optional<Count>& deeps, std::string_view rest) {
     const bool deep = rest.ends_with('d');
     if (deep) rest.remove_suffix(1);
@@ -158,6 +236,17 @@ bool takeBoxes(std::optional<Count>& supers, std::optional<Count>& deeps, std::s
 
 // Longer marks stand before the shorter ones they begin like.
 constexpr auto leadingMarks = std::to_array<LeadingMark>({
+    {"sr", &takeRoll},
+    {"bd", &takeBoard},
+    {"dr", &takeDrones},
+    {"kg", [](SheetLine& line,
+              std::string_view rest) { return takeWeight(line, rest, 1000.0, Fit::Exact); }},
+    {"lb", [](SheetLine& line,
+              std::string_view rest) { return takeWeight(line, rest, 453.59237, Fit::Nearest); }},
+    {"shb",
+     [](SheetLine& line, std::string_view rest) { return takeLevel(line.beetles, rest); }},
+    {"wm", [](SheetLine& line, std::string_view rest) { return takeLevel(line.moths, rest); }},
+    {"cb", [](SheetLine& line, std::string_view rest) { return takeLevel(line.chalk, rest); }},
     {"qc", &takeQueenCells},
     {"left",
      [](SheetLine& line, std::string_view rest) {
@@ -184,16 +273,12 @@ constexpr auto leadingMarks = std::to_array<LeadingMark>({
          return frames.has_value();
      }},
     {"w", &takeWash},
+    {"fo", [](SheetLine& line,
+              std::string_view rest) { return takeFed(line, rest, FeedKind::Fondant); }},
+    {"fd",
+     [](SheetLine& line, std::string_view rest) { return takeFed(line, rest, FeedKind::Dry); }},
     {"f",
-     [](SheetLine& line, std::string_view rest) {
-         // Kilograms whatever units are shown: a line means the same on every machine.
-         const bool pounds = rest.ends_with("lb");
-         if (pounds || rest.ends_with("kg")) rest.remove_suffix(2);
-         const auto fed = reading<Mass>(rest, pounds ? 453.59237 : 1000.0, How::Weighed,
-                                        pounds ? Fit::Nearest : Fit::Exact);
-         if (fed) line.fed = fed;
-         return fed.has_value();
-     }},
+     [](SheetLine& line, std::string_view rest) { return takeFed(line, rest, std::nullopt); }},
     {"t",
      [](SheetLine& line, std::string_view rest) {
          const auto temper = amount<Count>(rest, 1);
@@ -248,10 +333,24 @@ bool takeWord(SheetLine& line, std::string_view word, bool first) {
     return (first || mark != "lid") && takeMark(line, mark);
 }
 
+/// "some brood": looked and saw some, nobody counted.
+const char* someOf(std::string_view what) {
+    return what == "brood" ? "b~" : what == "stores" ? "s~" : what == "bees" ? "n~" : nullptr;
+}
+
 void takeLine(SheetLine& line, std::string_view text) {
     std::string note;
     bool first = true;
-    for (const std::string_view word : wordsOf(text)) {
+    const auto words = wordsOf(text);
+    for (std::size_t i = 0; i < words.size(); ++i) {
+        const std::string_view word = words[i];
+        if (i + 1 < words.size() && folded(word) == "some")
+            if (const char* mark = someOf(folded(withoutComma(words[i + 1])))) {
+                takeMark(line, mark);
+                first = false;
+                ++i;
+                continue;
+            }
         if (takeWord(line, word, std::exchange(first, false))) continue;
         note += (note.empty() ? "" : " ") + std::string(word);
     }
@@ -266,16 +365,26 @@ bool contradict(const SheetLine& a, const SheetLine& b) {
     const Seen& y = b.seen;
     const bool cells = x.queenCells && y.queenCells &&
                        (x.queenCells != y.queenCells || x.cellState != y.cellState);
-    const bool bees = a.mites && b.mites && a.bees != b.bees;
+    const bool bees = a.mites && b.mites && (a.bees != b.bees || a.sampledBy != b.sampledBy);
+    const bool board = a.boardMites && b.boardMites &&
+                       (a.boardMites != b.boardMites || a.boardDays != b.boardDays);
+    const bool drones = a.droneMites && b.droneMites &&
+                        (a.droneMites != b.droneMites || a.droneCells != b.droneCells);
+    const bool weights = (a.whole || a.left) && (b.whole || b.left) &&
+                         (a.whole != b.whole || a.left != b.left || a.right != b.right);
+    const bool pests =
+        differ(a.beetles, b.beetles) || differ(a.moths, b.moths) || differ(a.chalk, b.chalk);
     const bool opened =
         x.looked != Looked::Opened && y.looked != Looked::Opened && x.looked != y.looked;
-    return cells || bees || opened || differ(x.eggs, y.eggs) || differ(x.openBrood, y.openBrood) ||
+    return cells || bees || board || drones || weights || pests || opened ||
+           differ(x.eggs, y.eggs) || differ(x.openBrood, y.openBrood) ||
            differ(x.cappedBrood, y.cappedBrood) || differ(x.queenSeen, y.queenSeen) ||
            differ(x.brood, y.brood) || differ(x.stores, y.stores) || differ(x.seams, y.seams) ||
            differ(x.cellsLeft, y.cellsLeft) || differ(x.temper, y.temper) ||
            differ(x.heft, y.heft) || differ(a.supersOn, b.supersOn) ||
            differ(a.supersOff, b.supersOff) || differ(a.deepsOn, b.deepsOn) ||
-           differ(a.deepsOff, b.deepsOff) || differ(a.mites, b.mites) || differ(a.fed, b.fed);
+           differ(a.deepsOff, b.deepsOff) || differ(a.mites, b.mites) || differ(a.fed, b.fed) ||
+           (a.fed && b.fed && a.fedAs != b.fedAs);
 }
 
 }  // namespace
@@ -310,6 +419,29 @@ SheetLine readShorthand(std::string_view all, std::string_view own) {
     return line;
 }
 
+std::optional<YardLine> readYardLine(std::string_view text) {
+    const auto words = wordsOf(text);
+    if (words.empty()) return std::nullopt;
+    const std::string opens = folded(withoutComma(words.front()));
+    if (opens != "all" && opens != "x" && opens != "lid") return std::nullopt;
+    YardLine yard;
+    yard.each.seen.looked = opens == "lid" ? Looked::LidOnly : Looked::NotOpened;
+    const auto note = [&yard](std::string_view word) {
+        yard.note += (yard.note.empty() ? "" : " ") + std::string(word);
+    };
+    for (std::size_t i = 1; i < words.size(); ++i) {
+        // "3 light" is said of three, nobody knows which; it must not become a mark of all.
+        const bool some = plainNumber(words[i]) && i + 1 < words.size();
+        if (some) {
+            note(words[i]);
+            note(words[++i]);
+        } else if (!takeWord(yard.each, words[i], false)) {
+            note(words[i]);
+        }
+    }
+    return yard;
+}
+
 std::string writeShorthand(const SheetLine& line) {
     const Seen& seen = line.seen;
     std::string text;
@@ -342,13 +474,34 @@ std::string writeShorthand(const SheetLine& line) {
     boxes("+", line.deepsOn, "d");
     boxes("-", line.deepsOff, "d");
     if (line.mites)
-        add("w" + readingText(*line.mites, 1) +
+        add((line.sampledBy == FindingMethod::SugarRoll ? "sr" : "w") +
+            readingText(*line.mites, 1) +
             (line.bees
                  ? "/" + readingText(Known<Count>{line.bees->value, line.bees->to,
                                                   line.bees->value ? How::Counted : How::Unknown},
                                      1)
                  : std::string()));
-    if (line.fed) add("f" + readingText(*line.fed, 1000));
+    if (line.boardMites)
+        add("bd" + readingText(*line.boardMites, 1) +
+            (line.boardDays ? "/" + std::to_string(line.boardDays->value()) : std::string()));
+    if (line.droneMites && line.droneCells)
+        add("dr" + readingText(*line.droneMites, 1) + "/" + readingText(*line.droneCells, 1));
+    if (line.fed)
+        add((line.fedAs == FeedKind::Fondant ? "fo"
+             : line.fedAs == FeedKind::Dry   ? "fd"
+                                             : "f") +
+            readingText(*line.fed, 1000));
+    if (line.whole) add("kg" + readingText(*line.whole, 1000));
+    if (line.left && line.right)
+        add("kg" + readingText(*line.left, 1000) + "+" + readingText(*line.right, 1000));
+    const auto pest = [&](const char* mark, const std::optional<Level>& level) {
+        if (level)
+            add(mark +
+                (*level == Level::Seen ? std::string() : std::to_string(static_cast<int>(*level))));
+    };
+    pest("shb", line.beetles);
+    pest("wm", line.moths);
+    pest("cb", line.chalk);
     if (seen.temper) add("t" + std::to_string(seen.temper->value()));
     if (seen.heft == Heft::Light) add("light");
     if (seen.heft == Heft::Heavy) add("heavy");
@@ -359,11 +512,16 @@ std::string writeShorthand(const SheetLine& line) {
 
 const std::vector<ShorthandMark>& shorthandMarks() {
     static const std::vector<ShorthandMark> marks{
-        {"e e0", "mark_eggs"},    {"l c", "mark_brood_stages"}, {"b7 s3", "mark_frames"},
-        {"n8", "mark_seams"},     {"q q?", "mark_queen"},       {"qc0 qc2c qc3o", "mark_cells"},
-        {"left1", "mark_left"},   {"+1 -1 +1d", "mark_boxes"},  {"w4/300", "mark_wash"},
-        {"f2.5", "mark_fed"},     {"t3", "mark_temper"},        {"light heavy", "mark_heft"},
-        {"x", "mark_not_opened"}, {"lid", "mark_lid"},          {"!", "mark_come_back"},
+        {"e e0", "mark_eggs"},           {"l c", "mark_brood_stages"},
+        {"b7 s3", "mark_frames"},        {"n8", "mark_seams"},
+        {"q q?", "mark_queen"},          {"qc0 qc2c qc3o", "mark_cells"},
+        {"left1", "mark_left"},          {"+1 -1 +1d", "mark_boxes"},
+        {"w4/300 sr4/300", "mark_wash"}, {"bd20/5", "mark_board"},
+        {"dr6/100", "mark_drones"},      {"f2.5 fo1 fd1", "mark_fed"},
+        {"kg20+21", "mark_weight"},      {"shb2 wm cb0", "mark_pests"},
+        {"t3", "mark_temper"},           {"light heavy", "mark_heft"},
+        {"x", "mark_not_opened"},        {"lid", "mark_lid"},
+        {"!", "mark_come_back"},
     };
     return marks;
 }

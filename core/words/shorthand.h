@@ -24,6 +24,15 @@ SheetLine readShorthand(std::string_view line);
 /// all.
 SheetLine readShorthand(std::string_view all, std::string_view own);
 
+/// A line said of a whole yard that was visited while its hives stayed shut: "all supered, 3
+/// light".
+struct YardLine {
+    SheetLine each;    ///< what every hive gets: not opened, or lid only
+    std::string note;  ///< of the yard: words, and what is said of some only ("3 light")
+};
+/// Nothing where the line does not begin with "all", "x" or "lid": then it is for the hives opened.
+std::optional<YardLine> readYardLine(std::string_view line);
+
 /// Two marks of one line that cannot both hold, as they were typed.
 struct TwoMarks {
     std::string one;

@@ -156,6 +156,8 @@ QString SheetModel::mindTextOf(const YardSheetRow& row) const {
 }
 
 QString SheetModel::saidBack(int row) const {
+    if (row == 0)
+        if (const auto yard = readYardLine(lineOf(0).toStdString())) return readBackYard(*yard);
     const std::string all = row > 0 && m_sheet.visit ? m_sheet.visit->all : std::string();
     return readBackTyped(all, lineOf(row).toStdString());
 }

@@ -5,6 +5,7 @@
 #include "core/actions/boxes/box_list.h"
 #include "core/actions/boxes/box_steps.h"
 #include "core/actions/storeroom/quarantine.h"
+#include "core/model/yard/weighing.h"
 #include "core/storage/queries/yards.h"
 #include "core/words/shorthand.h"
 
@@ -35,6 +36,8 @@ Result<void> takeBackDeeds(Write& file, const Inspection& inspection, Day on) {
         file.remove(finding.id);
     for (const Feeding& feeding : file.where<Feeding>({is("inspection", inspection.id)}))
         file.remove(feeding.id);
+    for (const HiveWeighing& weighing : file.where<HiveWeighing>({is("inspection", inspection.id)}))
+        file.remove(weighing.id);
     auto moves = file.where<BoxMove>({is("inspection", inspection.id)});
     std::reverse(moves.begin(), moves.end());
     for (const BoxMove& move : moves) {
@@ -113,19 +116,71 @@ Result<void> takeOff(Write& file, std::optional<Id<BoxKind>> kind, Count boxes, 
     return {};
 }
 
+/// What a line says of mites and other pests, each a finding of its own.
+void noteFindings(Write& file, const SheetLine& line, const Hive& hive, const Visit& visit,
+                  Id<Inspection> inspection) {
+    Finding blank;
+    blank.hive = hive.id;
+    blank.inspection = inspection;
+    blank.on = visit.on;
+    if (line.mites || line.bees) {
+        Finding sample = blank;
+        sample.what = Pest::Varroa;
+        sample.method = line.sampledBy.value_or(FindingMethod::Wash);
+        sample.mites = line.mites;
+        sample.bees = line.bees;
+        file.add(sample);
+    }
+    if (line.boardMites) {
+        Finding board = blank;
+        board.what = Pest::Varroa;
+        board.method = FindingMethod::Board;
+        board.mites = line.boardMites;
+        board.daysOnBoard = line.boardDays;
+        file.add(board);
+    }
+    if (line.droneMites) {
+        Finding drones = blank;
+        drones.what = Pest::Varroa;
+        drones.method = FindingMethod::DroneBrood;
+        drones.mites = line.droneMites;
+        drones.cells = line.droneCells;
+        file.add(drones);
+    }
+    const auto met = [&](Pest pest, const std::optional<Level>& level) {
+        if (!level) return;
+        Finding finding = blank;
+        finding.what = pest;
+        finding.level = level;
+        file.add(finding);
+    };
+    met(Pest::SmallHiveBeetle, line.beetles);
+    met(Pest::WaxMoth, line.moths);
+    met(Pest::Chalkbrood, line.chalk);
+}
+
 Result<void> doDeeds(Write& file, const SheetLine& line, const Hive& hive, const Visit& visit,
                      Id<Inspection> inspection) {
-    if (line.mites || line.bees)
-        file.add(Finding{{},
-                         hive.id,
-                         inspection,
-                         visit.on,
-                         Pest::Varroa,
-                         FindingMethod::Wash,
-                         line.mites,
-                         line.bees,
-                         {}});
-    if (line.fed) file.add(Feeding{{}, hive.id, inspection, visit.on, line.fed, {}});
+    noteFindings(file, line, hive, visit, inspection);
+    if (line.fed) {
+        Feeding feeding;
+        feeding.hive = hive.id;
+        feeding.inspection = inspection;
+        feeding.on = visit.on;
+        feeding.given = line.fed;
+        feeding.kind = line.fedAs;
+        file.add(feeding);
+    }
+    if (line.left || line.right || line.whole) {
+        HiveWeighing weighing;
+        weighing.hive = hive.id;
+        weighing.on = visit.on;
+        weighing.left = line.left;
+        weighing.right = line.right;
+        weighing.whole = line.whole;
+        weighing.inspection = inspection;
+        file.add(weighing);
+    }
 
     const auto yard = file.find(visit.yard);
     const auto super = usualSuper(file, *yard);
@@ -249,8 +304,25 @@ Result<Id<Visit>> RecordVisit::perform(Write& file) const {
     if (!home) return Refusal{Code::NotFound, "yard", {}};
     if (begun && ended && *ended < *begun)
         return Refusal{Code::Contradiction, "ended", {{"other", "begun"}}};
-    if (auto ok = demandOneMeaning(all, "all"); !ok) return ok.error();
+    const auto yardLine = readYardLine(all);
+    // What is said of some hives only is a note and may well differ from what all got.
+    if (!yardLine)
+        if (auto ok = demandOneMeaning(all, "all"); !ok) return ok.error();
     Visit visit = visitFor(file, yard, on);
+    if (yardLine) {
+        if (begun) visit.begun = begun;
+        if (ended) visit.ended = ended;
+        for (const std::string& each : {yardLine->note, note})
+            if (!each.empty() && visit.note.find(each) == std::string::npos)
+                visit.note += (visit.note.empty() ? "" : "; ") + each;
+        file.change(visit);
+        for (const Hive& each : openHives(file, yard)) {
+            if (on < each.since || inspectionOf(file, visit.id, each.id)) continue;
+            auto kept = keepLine(file, each, visit, yardLine->each, writeShorthand(yardLine->each));
+            if (!kept) return kept.error();
+        }
+        return visit.id;
+    }
     // Who notes the hours of a visit has not taken its line for all back.
     const bool leavesAll = all.empty() && (begun || ended || !note.empty());
     const std::string& forAll = leavesAll ? visit.all : all;
@@ -268,6 +340,27 @@ Result<Id<Visit>> RecordVisit::perform(Write& file) const {
         if (!kept) return kept.error();
     }
     return visit.id;
+}
+
+const Fields& StrikeVisit::fields() {
+    static const Fields all =
+        describe(field<&StrikeVisit::on>("on"), field<&StrikeVisit::yard>("yard"));
+    return all;
+}
+
+Result<Id<Yard>> StrikeVisit::perform(Write& file) const {
+    const auto home = file.find(yard);
+    if (!home) return Refusal{Code::NotFound, "yard", {}};
+    const auto visit = visitOn(file, yard, on);
+    if (!visit) return Refusal{Code::NothingToDo, "yard", {{"name", home->name.text()}}};
+    auto lines = file.where<Inspection>({is("visit", visit->id)});
+    std::reverse(lines.begin(), lines.end());
+    for (const Inspection& each : lines) {
+        if (auto back = takeBackDeeds(file, each, on); !back) return back.error();
+        file.remove(each.id);
+    }
+    file.remove(visit->id);
+    return yard;
 }
 
 const Fields& StrikeLine::fields() {

@@ -35,7 +35,9 @@ struct LookInto {
 
 /// The visit itself: when it began and ended, the line for all opened hives, a note. The line for
 /// all touches the hives marked opened so far, and those marked opened later. Where only hours or a
-/// note are given it stays as it was.
+/// note are given it stays as it was. A line that begins with "all", "x" or "lid" is said of the
+/// whole yard, visited and not opened: every hive without a line of its own gets it, what is said
+/// of some only ("3 light") becomes the visit's note.
 struct RecordVisit {
     static constexpr std::string_view name = "record-visit";
     using Answer = Id<Visit>;
@@ -45,6 +47,18 @@ struct RecordVisit {
     std::optional<Instant> ended;
     std::string all;
     std::string note;
+    static const Fields& fields();
+    Result<Answer> perform(Write& file) const;
+};
+
+/// Takes a whole visit out again, its lines with all they had moved, found, fed and weighed.
+/// Refused with NothingToDo where there is none, with MovedOn where a box it had moved went on
+/// since.
+struct StrikeVisit {
+    static constexpr std::string_view name = "strike-visit";
+    using Answer = Id<Yard>;
+    Day on;
+    Id<Yard> yard;
     static const Fields& fields();
     Result<Answer> perform(Write& file) const;
 };

@@ -16,6 +16,18 @@ struct SheetLine {
     std::optional<Known<Count>> mites;  ///< found by a wash …
     std::optional<Known<Count>> bees;   ///< … of so many bees
     std::optional<Known<Mass>> fed;
+    std::optional<FindingMethod> sampledBy;  ///< how the mites were looked for; none: by a wash
+    std::optional<Known<Count>> boardMites;  ///< found on a board …
+    std::optional<Count> boardDays;          ///< … that lay so many days
+    std::optional<Known<Count>> droneMites;  ///< drone cells with mites …
+    std::optional<Known<Count>> droneCells;  ///< … of so many opened
+    std::optional<FeedKind> fedAs;
+    std::optional<Known<Mass>> left;  ///< by the scale, lifted at each side
+    std::optional<Known<Mass>> right;
+    std::optional<Known<Mass>> whole;  ///< … or as a whole
+    std::optional<Level> beetles;
+    std::optional<Level> moths;
+    std::optional<Level> chalk;
     static const Fields& fields();
     bool operator==(const SheetLine&) const = default;
 };

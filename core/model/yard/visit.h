@@ -97,10 +97,11 @@ struct Choices<FindingMethod> {
         std::to_array<std::string_view>({"wash", "sugar roll", "board", "drone brood", "seen"});
 };
 
-enum class Level { None, Few, Some, Many };
+enum class Level { None, Few, Some, Many, Seen };
 template <>
 struct Choices<Level> {
-    static constexpr auto words = std::to_array<std::string_view>({"none", "few", "some", "many"});
+    static constexpr auto words =
+        std::to_array<std::string_view>({"none", "few", "some", "many", "seen"});
 };
 
 /// Field signs, ticked as looked for: true seen, false looked and not there. Signs never name a

@@ -1,5 +1,7 @@
 #include "core/model/yard/weighing.h"
 
+#include "core/model/yard/visit.h"
+
 namespace combwright {
 
 const Fields& HiveWeighing::fields() {
@@ -7,7 +9,8 @@ const Fields& HiveWeighing::fields() {
         describe(ownId<&HiveWeighing::id>(), field<&HiveWeighing::hive>("hive"),
                  field<&HiveWeighing::on>("on_day"), known<&HiveWeighing::left>("left"),
                  known<&HiveWeighing::right>("right"), known<&HiveWeighing::whole>("whole"),
-                 known<&HiveWeighing::without>("without"), field<&HiveWeighing::note>("note"));
+                 known<&HiveWeighing::without>("without"), field<&HiveWeighing::note>("note"),
+                 field<&HiveWeighing::inspection>("inspection"));
     return all;
 }
 

@@ -7,6 +7,8 @@
 
 namespace combwright {
 
+struct Inspection;
+
 /// What the scale said of a hive: lifted at each side and added, or as a whole.
 struct HiveWeighing {
     static constexpr std::string_view table = "hive_weighing";
@@ -19,6 +21,7 @@ struct HiveWeighing {
     std::optional<Known<Mass>> without;  ///< all that is no stores that day: wood, frames, bees;
                                          ///< none: reckoned from what stands there
     std::string note;
+    std::optional<Id<Inspection>> inspection;  ///< the line of the yard sheet it was typed in
     static const Fields& fields();
 };
 

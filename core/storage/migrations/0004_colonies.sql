@@ -74,7 +74,8 @@ CREATE TABLE hive_weighing (
     without_g INTEGER,
     without_to_g INTEGER,
     without_how TEXT,
-    note TEXT
+    note TEXT,
+    inspection_id INTEGER REFERENCES inspection (id)
 ) STRICT;
 -- next
 CREATE TABLE feed_stock (

@@ -34,12 +34,15 @@ class RandomActions {
                        R"(","stand_order":)" + number(5) + "}";
             case 5:
                 return R"({"do":"record-visit","on":")" + visited + R"(","yard":"Y)" + number(6) +
-                       R"(","all":"e +1"})";
+                       (pick(3) ? R"(","all":"e +1"})" : R"(","all":"lid +1, 3 light"})");
             case 6:
             case 11:
             case 15:
             case 27:
             case 28:
+                if (pick(4) == 0)
+                    return R"({"do":"strike-visit","on":")" + visited + R"(","yard":"Y)" +
+                           number(6) + "\"}";
                 return R"({"do":"strike-line","on":")" + visited + R"(","hive":"H)" + number(30) +
                        "\"}";
             case 7:

@@ -43,11 +43,55 @@ INSTANTIATE_TEST_SUITE_P(
         // What is no mark is the note, never an error and never half understood.
         Typed{"b99999", "“b99999”"}, Typed{"t9", "“t9”"}, Typed{"bees calm", "“bees calm”"},
         Typed{"+0", "“+0”"}, Typed{"b7.55", "“b7.55”"}, Typed{"w4/", "“w4/”"}, Typed{"qc", "“qc”"},
-        Typed{"b-3", "“b-3”"}, Typed{"b7-5", "“b7-5”"}));
+        Typed{"sr6/300", "Sugar roll: 6 in 300."},
+        Typed{"sr6", "Sugar roll: 6 mites, bees not counted."},
+        Typed{"bd20/5", "Board: 20 mites in 5 days."}, Typed{"bd4/1", "Board: 4 mites in 1 day."},
+        Typed{"bd20", "Board: 20 mites, days not said."}, Typed{"bd20/0", "“bd20/0”"},
+        Typed{"dr6/100", "Drone brood: 6 of 100 cells with mites."}, Typed{"dr6", "“dr6”"},
+        Typed{"fo1", "1 kg fed as fondant."}, Typed{"fd2.5", "2.5 kg fed dry."},
+        Typed{"f~", "Fed, some."}, Typed{"kg20+21", "Weighs 20 and 21 kg."},
+        Typed{"kg41,5", "Weighs 41.5 kg."}, Typed{"kg20+", "“kg20+”"}, Typed{"kg?", "“kg?”"},
+        Typed{"shb2 wm cb0",
+              "Some hive beetles. Wax moths seen. Looked for chalkbrood mummies, none."},
+        Typed{"shb4", "“shb4”"},
+        // Half answers, as they are said.
+        Typed{"some brood, some stores", "Some brood, some stores."},
+        Typed{"e Some Bees in the box", "Eggs. Some seams of bees. “in the box”"},
+        Typed{"b~ s5", "Some brood, 5 stores."}, Typed{"some moss", "“some moss”"},
+        Typed{"supered", "1 super on."}, Typed{"b-3", "“b-3”"}, Typed{"b7-5", "“b7-5”"}));
 
 TEST(Shorthand, LaterMarksOverruleEarlierOnes) {
     EXPECT_EQ(readShorthand("b7 b8").seen.brood->value, Frames::whole(8));
     EXPECT_EQ(readShorthand("e e0").seen.eggs, false);
+}
+
+TEST(Shorthand, NewMarksAreWrittenAsTheyWereRead) {
+    for (const char* line : {"sr6/300", "w4/300", "bd20/5", "bd20", "dr6/100", "fo1", "fd2.5",
+                             "kg20+21", "kg41.5", "shb2 wm cb0", "b~ s~ n~", "f~"}) {
+        EXPECT_EQ(writeShorthand(readShorthand(line)), line);
+    }
+    EXPECT_EQ(readShorthand("lb44+46").left->value->grams(), 19958) << "to the nearest gram";
+}
+
+TEST(Shorthand, ALineForAWholeYardSaysWhatEachGetsAndWhatOnlySome) {
+    struct Case {
+        const char* line;
+        const char* said;
+    };
+    for (const Case& each :
+         {Case{"all supered, 3 light",
+               "Every hive not written yet: Not opened. 1 super on. Of the yard: “3 light”"},
+          Case{"x rain", "Every hive not written yet: Not opened. Of the yard: “rain”"},
+          Case{"lid +2", "Every hive not written yet: Lid only. 2 supers on."},
+          Case{"All +1 12 cross ones",
+               "Every hive not written yet: Not opened. 1 super on. Of the yard: “12 cross "
+               "ones”"}}) {
+        const auto line = readYardLine(each.line);
+        ASSERT_TRUE(line) << each.line;
+        EXPECT_EQ(readBackYard(*line).toStdString(), each.said);
+    }
+    for (const char* line : {"", "e +1", "supered", "light"})
+        EXPECT_FALSE(readYardLine(line)) << line;
 }
 
 TEST(Shorthand, TwoMarksThatCannotBothHoldAreFound) {
@@ -56,14 +100,27 @@ TEST(Shorthand, TwoMarksThatCannotBothHoldAreFound) {
         const char* one;
         const char* two;
     };
-    for (const Case& each :
-         {Case{"e e0", "e", "e0"}, Case{"b7 s3 b8", "b7", "b8"},
-          Case{"LIGHT, heavy", "LIGHT", "heavy"}, Case{"q q0", "q", "q0"},
-          Case{"q? e q", "q?", "q"}, Case{"l c l0", "l", "l0"}, Case{"qc2c qc2o", "qc2c", "qc2o"},
-          Case{"w4/300 w4/200", "w4/300", "w4/200"}, Case{"b5-7 b~5", "b5-7", "b~5"},
-          Case{"b? b0", "b?", "b0"}, Case{"+1 +2", "+1", "+2"}, Case{"+1d +2d", "+1d", "+2d"},
-          Case{"f2 f2.5", "f2", "f2.5"}, Case{"t1 t2", "t1", "t2"}, Case{"lid x", "lid", "x"},
-          Case{"n8 n7 s1", "n8", "n7"}}) {
+    for (const Case& each : {Case{"e e0", "e", "e0"},
+                             Case{"b7 s3 b8", "b7", "b8"},
+                             Case{"LIGHT, heavy", "LIGHT", "heavy"},
+                             Case{"q q0", "q", "q0"},
+                             Case{"q? e q", "q?", "q"},
+                             Case{"l c l0", "l", "l0"},
+                             Case{"qc2c qc2o", "qc2c", "qc2o"},
+                             Case{"w4/300 w4/200", "w4/300", "w4/200"},
+                             Case{"b5-7 b~5", "b5-7", "b~5"},
+                             Case{"b? b0", "b?", "b0"},
+                             Case{"+1 +2", "+1", "+2"},
+                             Case{"+1d +2d", "+1d", "+2d"},
+                             Case{"f2 f2.5", "f2", "f2.5"},
+                             Case{"t1 t2", "t1", "t2"},
+                             Case{"lid x", "lid", "x"},
+                             Case{"n8 n7 s1", "n8", "n7"},
+                             Case{"w4/300 sr4/300", "w4/300", "sr4/300"},
+                             Case{"bd20/5 bd20/4", "bd20/5", "bd20/4"},
+                             Case{"kg20+21 kg41", "kg20+21", "kg41"},
+                             Case{"fo1 f1", "fo1", "f1"},
+                             Case{"shb shb0", "shb", "shb0"}}) {
         const auto two = contradictionIn(each.line);
         ASSERT_TRUE(two) << each.line;
         EXPECT_EQ(*two, (TwoMarks{each.one, each.two})) << each.line;

@@ -4,6 +4,7 @@
 
 #include <gtest/gtest.h>
 
+#include "core/model/yard/weighing.h"
 #include "core/places/yard_sheet.h"
 #include "tests/support/deeds.h"
 
@@ -49,6 +50,59 @@ TEST_F(SheetLines, ThatContradictThemselvesAreNotKept) {
     done(line("H1", "b7 b7 e"));
     EXPECT_EQ(outcome(line("H1", "b7 e e0")), "contradiction line");
     EXPECT_EQ(seen("H1").eggs, true) << "what was kept before stays";
+}
+
+TEST_F(SheetLines, OfAWholeYardReachHivesWithoutAWordOfTheirOwn) {
+    done(line("H2", "e b4"));
+    done(forAll("all supered, 2 light"));
+    EXPECT_EQ(stack("H1"), "D1 M1 S1");
+    EXPECT_EQ(stack("H2"), "D2") << "it has its own line, which says nothing of a super";
+    EXPECT_EQ(stack("H3"), "D3 S2");
+    EXPECT_EQ(seen("H1").looked, Looked::NotOpened) << "visited is not opened";
+    EXPECT_FALSE(seen("H1").heft) << "two are light, nobody knows which";
+    EXPECT_EQ(seen("H2").looked, Looked::Opened);
+    EXPECT_EQ(file().all<Visit>().front().note, "2 light");
+    done(forAll("all supered, 2 light"));
+    EXPECT_EQ(stack("H1"), "D1 M1 S1") << "said twice, done once";
+    EXPECT_EQ(file().all<Visit>().front().note, "2 light");
+    expectClean();
+}
+
+TEST_F(SheetLines, GoWithTheWholeVisitInOneStep) {
+    done(line("H1", "e b7 +1 w4/300 f2.5 kg20+21 shb1 bd20/5"));
+    done(line("H2", "x +1"));
+    EXPECT_EQ(file().all<Finding>().size(), 3U);
+    EXPECT_EQ(file().all<HiveWeighing>().size(), 1U);
+    EXPECT_EQ(outcome(R"({"do":"strike-visit","on":"2027-06-02","yard":"Hill"})"),
+              "nothing_to_do yard");
+    done(R"({"do":"strike-visit","on":"2027-06-01","yard":"Hill"})");
+    EXPECT_EQ(stack("H1"), "D1 M1");
+    EXPECT_EQ(stack("H2"), "D2");
+    EXPECT_TRUE(file().all<Visit>().empty());
+    EXPECT_TRUE(file().all<Inspection>().empty());
+    EXPECT_TRUE(file().all<Finding>().empty());
+    EXPECT_TRUE(file().all<Feeding>().empty());
+    EXPECT_TRUE(file().all<HiveWeighing>().empty());
+    ASSERT_TRUE(season.undo());
+    EXPECT_EQ(stack("H1"), "D1 M1 S1");
+    EXPECT_EQ(file().all<Inspection>().size(), 2U);
+    expectClean();
+}
+
+TEST_F(SheetLines, KeepEachSampleByHowItWasTaken) {
+    done(line("H1", "sr6/300 bd20/5 dr6/100 cb2 fo1"));
+    const auto findings = file().all<Finding>();
+    ASSERT_EQ(findings.size(), 4U);
+    EXPECT_EQ(findings[0].method, FindingMethod::SugarRoll);
+    EXPECT_EQ(findings[1].method, FindingMethod::Board);
+    EXPECT_EQ(findings[1].daysOnBoard, Count(5));
+    EXPECT_EQ(findings[2].method, FindingMethod::DroneBrood);
+    EXPECT_EQ(findings[2].cells->value, Count(100));
+    EXPECT_EQ(findings[3].what, Pest::Chalkbrood);
+    EXPECT_EQ(findings[3].level, Level::Some);
+    EXPECT_EQ(file().all<Feeding>().front().kind, FeedKind::Fondant);
+    done(line("H1", "w2/300"));
+    EXPECT_EQ(file().all<Finding>().size(), 1U) << "typed again, the first is taken back";
 }
 
 TEST_F(SheetLines, TypedTwiceReplaceWhatTheFirstMoved) {
