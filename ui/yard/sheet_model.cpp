@@ -107,7 +107,8 @@ bool SheetModel::keep(int row) {
     if (typing == m_typing.end()) return true;
     const QString text = typing->second.simplified();
     const bool wasThere = row > 0 && rowAt(row).today.has_value();
-    const StepNote note{{}, "visit " + m_sheet.yard.name.text() + " " + isoText(m_on)};
+    const StepNote note{wasThere ? m_why.toStdString() : std::string(),
+                        "visit " + m_sheet.yard.name.text() + " " + isoText(m_on)};
     bool kept = true;
     if (row == 0) {
         const bool same = m_sheet.visit ? text.toStdString() == m_sheet.visit->all : text.isEmpty();

@@ -50,6 +50,8 @@ class SheetModel : public QAbstractTableModel {
     void discard(int row);
     /// The row's line said back in words, as it is typed.
     QString saidBack(int row) const;
+    /// Why lines written on an earlier day are changed; kept beside the old line. May be empty.
+    void setWhy(const QString& why) { m_why = why.trimmed(); }
     bool isTyping() const { return !m_typing.empty(); }
 
     int rowCount(const QModelIndex& parent = {}) const override;
@@ -80,6 +82,7 @@ class SheetModel : public QAbstractTableModel {
     YardSheet m_sheet;
     Id<Yard> m_yard;
     Day m_on;
+    QString m_why;
     std::map<int, QString> m_typing;
     SheetDrafts m_drafts;
     bool m_keeping = false;

@@ -1,5 +1,6 @@
 #include "ui/yard/sheet_view.h"
 
+#include <QHBoxLayout>
 #include <QHeaderView>
 #include <QKeyEvent>
 #include <QLineEdit>
@@ -7,7 +8,9 @@
 #include <QStyledItemDelegate>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <utility>
 
+#include "core/actions/yard/sheet.h"
 #include "core/places/pages/yard_sheet_page.h"
 #include "core/words/shorthand.h"
 #include "core/words/words.h"
@@ -253,6 +256,11 @@ bool SheetTable::eventFilter(QObject* watched, QEvent* event) {
     const bool modifierAlone =
         key->key() == Qt::Key_Shift || key->key() == Qt::Key_Control || key->key() == Qt::Key_Alt;
     if (!modifierAlone) ++m_keystrokes;
+    if (key->key() == Qt::Key_Delete &&
+        key->modifiers() == (Qt::ControlModifier | Qt::ShiftModifier)) {
+        Q_EMIT strikeAsked();
+        return true;
+    }
     switch (key->key()) {
         case Qt::Key_Return:
         case Qt::Key_Enter:
@@ -326,6 +334,18 @@ SheetView::SheetView(Session& session, QWidget* parent)
         return text;
     };
     m_marks = label("marks");
+    m_whyRow = new QWidget(this);
+    auto* whyLine = new QHBoxLayout(m_whyRow);
+    whyLine->setContentsMargins(0, 0, 0, 0);
+    auto* whyHead = new QLabel(tr("&Why a line of this day is changed:"), m_whyRow);
+    m_why = new QLineEdit(m_whyRow);
+    m_why->setObjectName(QStringLiteral("why_changed"));
+    m_why->setPlaceholderText(tr("kept beside the old line; may stay blank"));
+    whyHead->setBuddy(m_why);
+    whyLine->addWidget(whyHead);
+    whyLine->addWidget(m_why, 1);
+    connect(m_why, &QLineEdit::textChanged, &m_model, &SheetModel::setWhy);
+    connect(m_table, &SheetTable::strikeAsked, this, &SheetView::strikeVisit);
     m_kept = label("kept");
     m_lookAt = label("look_at");
     m_take = label("take_along");
@@ -333,6 +353,7 @@ SheetView::SheetView(Session& session, QWidget* parent)
     column->setContentsMargins(24, 8, 24, 8);
     column->setSpacing(12);
     column->addWidget(m_table, 1);
+    column->addWidget(m_whyRow);
     column->addWidget(m_marks);
     m_below = new QScrollArea(this);
     m_below->setFrameShape(QFrame::NoFrame);
@@ -350,6 +371,8 @@ SheetView::SheetView(Session& session, QWidget* parent)
 }
 
 void SheetView::show(Id<Yard> yard, Day on) {
+    if (m_model.sheet().on != on || m_model.sheet().yard.id != yard) m_why->clear();
+    m_strikeAsked = false;
     m_model.show(yard, on);
     fillBelow();
 }
@@ -379,7 +402,7 @@ void SheetView::shareHeight() {
     const int marks = m_marks->heightForWidth(room);
     const bool marksFit = !narrow && height() - marks - most > rows;
     auto* column = static_cast<QVBoxLayout*>(layout());
-    if (marksFit && column->indexOf(m_marks) < 0) column->insertWidget(1, m_marks);
+    if (marksFit && column->indexOf(m_marks) < 0) column->insertWidget(2, m_marks);
     if (!marksFit && m_belowRow->indexOf(m_marks) < 0) m_belowRow->addWidget(m_marks, 1);
     m_marks->show();
     const int below = m_below->widget()->heightForWidth(room);
@@ -389,7 +412,32 @@ void SheetView::shareHeight() {
     m_below->setFocusPolicy(wanted > most ? Qt::StrongFocus : Qt::NoFocus);
 }
 
+void SheetView::strikeVisit() {
+    const YardSheet& sheet = m_model.sheet();
+    if (!sheet.visit) {
+        m_session.tell(tr("Nothing is written of this day yet; there is no visit to strike out."),
+                       true);
+        return;
+    }
+    if (!std::exchange(m_strikeAsked, true)) {
+        m_session.tell(
+            tr("Strike out the whole visit, %n lines with all they moved? "
+               "Ctrl+Shift+Delete again does it; Ctrl+Z brings it back.")
+                .replace(QLatin1String("%n"), QString::number(sheet.opened + sheet.notOpened)),
+            true);
+        return;
+    }
+    m_strikeAsked = false;
+    const StrikeVisit strike{.on = sheet.on, .yard = sheet.yard.id};
+    m_session.run(strike, StepNote{m_why->text().trimmed().toStdString(),
+                                   "visit " + sheet.yard.name.text() + " " + isoText(sheet.on)});
+    m_model.reload();
+}
+
 void SheetView::fillBelow() {
+    const YardSheet& sheet = m_model.sheet();
+    m_whyRow->setVisible(sheet.visit && sheet.on < m_session.clock().today() &&
+                         sheet.opened + sheet.notOpened > 0);
     const Look& look = m_session.look();
     for (QLabel* text : {m_kept, m_lookAt, m_take}) text->setFont(look.font(TextSize::Body));
     m_marks->setFont(look.font(TextSize::Note));

@@ -4,6 +4,7 @@
 
 #include <QBoxLayout>
 #include <QLabel>
+#include <QLineEdit>
 #include <QScrollArea>
 #include <QTableView>
 #include <QWidget>
@@ -33,7 +34,8 @@ class SheetTable : public QTableView {
     void switchCells();
 
   Q_SIGNALS:
-    void closeAsked();  ///< Ctrl+Enter
+    void closeAsked();   ///< Ctrl+Enter
+    void strikeAsked();  ///< Ctrl+Shift+Delete
     void cellsSwitched();
 
   protected:
@@ -75,10 +77,15 @@ class SheetView : public QWidget {
     QString lookAtText() const;
     QString takeText() const;
     void fillBelow();
+    /// Asked twice in a row: one key pressed by mistake must not take an afternoon away.
+    void strikeVisit();
 
     Session& m_session;
     SheetModel m_model;
     SheetTable* m_table;
+    QWidget* m_whyRow;  ///< why an earlier day's lines are changed
+    QLineEdit* m_why;
+    bool m_strikeAsked = false;
     QLabel* m_marks;
     QLabel* m_kept;
     QLabel* m_lookAt;

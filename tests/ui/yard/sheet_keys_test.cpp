@@ -73,5 +73,47 @@ TEST_F(SheetKeys, ALineHalfTypedNeverReachesAnotherSeason) {
     EXPECT_EQ(place->sheetView().model().draftOf(1), QStringLiteral("e b7"));
 }
 
+TEST_F(SheetKeys, AWholeYardIsWrittenInOneLineAndStruckOutWithTwoPresses) {
+    key(Qt::Key_Up);
+    type("x rain, 2 cross");
+    const SheetModel& model = place->sheetView().model();
+    EXPECT_EQ(
+        model.index(0, SheetModel::ReadBackColumn).data().toString(),
+        QStringLiteral("Every hive not written yet: Not opened. Of the yard: “rain, 2 cross”"));
+    key(Qt::Key_Return);
+    const int hives = static_cast<int>(sheet().rows.size());
+    EXPECT_EQ(sheet().notOpened, hives);
+    EXPECT_EQ(sheet().visit->note, "rain, 2 cross");
+    const auto press = [this] {
+        QTest::keyClick(line(), Qt::Key_Delete, Qt::ControlModifier | Qt::ShiftModifier);
+    };
+    press();
+    EXPECT_EQ(sheet().notOpened, hives) << "one press only asks";
+    EXPECT_TRUE(session.lastTold().contains(QStringLiteral("again does it")));
+    press();
+    EXPECT_FALSE(sheet().visit);
+    session.undo();
+    EXPECT_EQ(sheet().notOpened, hives);
+}
+
+TEST_F(SheetKeys, WhyAnEarlierDaysLineIsChangedIsKeptBesideIt) {
+    type("e b7");
+    key(Qt::Key_Return);
+    auto* why = place->findChild<QLineEdit*>(QStringLiteral("why_changed"));
+    ASSERT_NE(why, nullptr);
+    EXPECT_FALSE(why->isVisible()) << "what is written today needs no reason";
+    clock.set("2027-06-20");
+    place->openSheet();
+    place->sheetView().show(*place->yard(), test::day("2027-06-09"));
+    ASSERT_TRUE(why->isVisible());
+    QTest::keyClicks(why, QStringLiteral("misread the card"));
+    place->sheetView().table().editRow(1);
+    QTest::keyClicks(line(), QStringLiteral(" s3"));
+    key(Qt::Key_Return);
+    const JournalEntry newest = session.season().history().front();
+    EXPECT_EQ(newest.info.action, "write-line");
+    EXPECT_EQ(newest.info.why, "misread the card");
+}
+
 }  // namespace
 }  // namespace combwright
