@@ -260,7 +260,10 @@ class Questions {
             put(Asked::MarksDisagree,
                 ask("%1: not opened, yet brood, eggs or the queen were seen. Is one mark a slip?")
                     .arg(mark));
-        if (life && !livedOn(hive->id, visit->on))
+        const bool boxOn =
+            !m_file.where<BoxMove>({is("inspection", inspection.id), is("to_hive", hive->id)})
+                 .empty();
+        if ((life || boxOn) && !livedOn(hive->id, visit->on))
             put(Asked::NobodyLives,
                 ask("%1: no colony lives there by what is written down. Did one move in?")
                     .arg(mark));
