@@ -87,6 +87,7 @@ QJsonObject gateObject(const std::string& run, const GateMinder& minder) {
                        {QStringLiteral("strain_min"), minder.strainMin},
                        {QStringLiteral("strainer_behind"), minder.strainerBehind},
                        {QStringLiteral("run_empty_of"), nameOrNull(minder.emptyOf)},
+                       {QStringLiteral("lots_run_together"), minder.ranTogether},
                        {QStringLiteral("run_empty_for"), nameOrNull(minder.emptyFor)}};
     if (minder.strainer) {
         object.insert(QStringLiteral("too_cold_to_strain"), minder.strainer->atMost);

@@ -437,9 +437,8 @@ void HoneyRoomPlace::openGate() {
         open.at = session().clock().now();
         // Between two lots, and behind the last load, drum, gate and strainer run empty.
         const GateMinder gate = gateMinder(session().read(), *m_run, m_load->sheet(), open.on);
-        if (!gate.emptyOf.empty()) {
-            for (const Extraction& each : session().read().all<Extraction>())
-                if (each.name.text() == gate.emptyOf) open.run = each.id;
+        if (gate.emptyUnder) {
+            open.run = *gate.emptyUnder;
             open.runEmpty = true;
         } else if (!gate.emptyFor.empty() || (!m_load->view().hasLoad() && !m_spin->load())) {
             open.runEmpty = true;

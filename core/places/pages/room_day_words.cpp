@@ -62,7 +62,12 @@ QString loadDoubtText(const SheetLoad& load) {
 
 QStringList gateLines(const GateMinder& minder) {
     QStringList lines;
-    if (!minder.emptyOf.empty())
+    if (minder.ranTogether)
+        lines << daySay(
+                     "In drum, gate and strainer this lot runs together with %1: run them empty "
+                     "before the next load, and label that bucket as of both.")
+                     .arg(fromUtf8(minder.emptyOf));
+    else if (!minder.emptyOf.empty())
         lines << daySay("Drum, gate and strainer still hold %1: run them empty before this lot.")
                      .arg(fromUtf8(minder.emptyOf));
     if (minder.inDrumG > 0 || minder.openBefore) {
@@ -96,7 +101,7 @@ QStringList gateLines(const GateMinder& minder) {
     if (minder.strainerBehind && minder.toStrainG)
         lines << daySay("The strainer is behind: %1 wait, about %2.")
                      .arg(massText(*minder.toStrainG, How::ByEye), hoursText(minder.strainMin));
-    if (!minder.emptyFor.empty())
+    if (!minder.emptyFor.empty() && minder.emptyOf.empty())
         lines << daySay("All of this lot is spun: run drum, gate and strainer empty before %1.")
                      .arg(fromUtf8(minder.emptyFor));
     return lines;
