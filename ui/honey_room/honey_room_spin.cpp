@@ -463,7 +463,8 @@ QString HoneyRoomPlace::pileText(const SetAside& aside) const {
     const auto entry = session().read().find(aside.box);
     const auto many = aside.frames.value();
     QString text = many == 1 ? tr("1 frame") : tr("%1 frames").arg(many);
-    if (entry) text += tr(" of %1").arg(fromUtf8(calledInRun(session().read(), *entry)));
+    text += entry ? tr(" of %1").arg(fromUtf8(calledInRun(session().read(), *entry)))
+                  : tr(" of a box nobody knows");
     if (aside.why)
         text += QStringLiteral(", ") +
                 word(Choices<AsideWhy>::words[static_cast<std::size_t>(*aside.why)]);
