@@ -118,8 +118,7 @@ QStringList roomDayLines(const RoomDaySheet& sheet) {
     if (sheet.plan.loads == 0) return lines;
     const QString hands =
         sheet.hands == 1 ? daySay("1 pair of hands") : daySay("%1 pairs of hands").arg(sheet.hands);
-    const QString loads =
-        sheet.plan.loads == 1 ? daySay("1 load") : daySay("%1 loads").arg(sheet.plan.loads);
+    const QString loads = loadsCounted(sheet.plan.loads);
     lines << daySay(
                  "%1, %2 at the knife: the last load ends %3 after the first cut, the day "
                  "is %4 with setting up and washing.")
@@ -142,10 +141,13 @@ QStringList roomDayLines(const RoomDaySheet& sheet) {
         const QString against = std::abs(behind) < 1 ? daySay("as planned")
                                 : behind > 0 ? daySay("%1 behind the plan").arg(hoursText(behind))
                                              : daySay("%1 before the plan").arg(hoursText(-behind));
-        lines << daySay("%1 after the first cut: %2 loads to go, the last ends at %3, %4.")
-                     .arg(hoursText(*sheet.nowMin))
-                     .arg(sheet.fromHere->loadsLeft)
-                     .arg(hoursText(sheet.fromHere->lastLoadEndsMin), against);
+        const std::int64_t left = sheet.fromHere->loadsLeft;
+        const QString last = hoursText(sheet.fromHere->lastLoadEndsMin);
+        lines << (left == 0
+                      ? daySay("All loads are spun: the last ended %1 after the first cut, %2.")
+                            .arg(last, against)
+                      : daySay("%1 after the first cut: %2 to go, the last ends at %3, %4.")
+                            .arg(hoursText(*sheet.nowMin), loadsCounted(left), last, against));
     }
     if (sheet.clockSet)
         lines << daySay(

@@ -92,6 +92,30 @@ TEST_F(RoomNowTest, TwelveLettersGiveTheLoadingAndItsDoubt) {
     EXPECT_GT(swapped.offset.startG, load->load.offset.startG + 50) << "swap two and see";
 }
 
+TEST_F(RoomNowTest, LettersSayMoreThanTheJudgedBoxesAloneNeverLess) {
+    const auto doubt = [&] { return loadSheet(file(), {hill}, clock.today())->loads[0].doubtG; };
+    EXPECT_LT(felt(letters("hhhhmmmmllll"))->load.doubtG, doubt()) << "nothing weighed";
+    // Two boxes far apart: of a box that was weighed one knows which it is.
+    done(inHill("weigh-box", R"(,"box":"H1a","gross_g":22400,"wet_g":5200)"));
+    done(inHill("weigh-box", R"(,"box":"H1b","gross_g":13800,"wet_g":5000)"));
+    done(inHill("weigh-box", R"(,"box":"H2a","gross_g":19000)"));
+    done(inHill("weigh-box", R"(,"box":"H3a","filled_share":0.7)"));
+    std::vector<FeltFrame> frames = letters("hmlhmlhml");
+    for (FeltFrame& each : frames) each.box = Id<ExtractionBox>{3};
+    const auto load = felt(frames);
+    ASSERT_TRUE(load);
+    const auto entry = *file().find(Id<ExtractionBox>{3});
+    const auto known = *reckonFrame(file(), entry, *file().find(hill));
+    EXPECT_FALSE(known.assumed);
+    for (const auto& place : load->load.places)
+        if (place) {
+            EXPECT_LE(place->sdG, known.sdG + 1e-9) << place->box;
+            EXPECT_NEAR(place->startG, known.startG, 2 * known.sdG) << "still a frame of its box";
+        }
+    EXPECT_TRUE(
+        reckonFrame(file(), *file().find(Id<ExtractionBox>{6}), *file().find(hill))->assumed);
+}
+
 TEST_F(RoomNowTest, ClassesComeFromBoxesWeighedFullAndWet) {
     done(inHill("weigh-box", R"(,"box":"H1a","gross_g":21400,"wet_g":5200)"));
     EXPECT_EQ(felt(letters("h"))->boxes, 0U) << "of one box nobody can tell how boxes differ";
@@ -447,6 +471,43 @@ TEST_F(RoomNowTest, OneLoadIsALoad) {
     const auto sheet = loadSheet(file(), {Id<Extraction>{3}}, clock.today());
     EXPECT_THAT(pageText(loadsPage(file(), *sheet, clock.today())).toStdString(),
                 testing::HasSubstr("1 load of 12 slots"));
+}
+
+TEST_F(RoomNowTest, AClosedRunsLoadsHaveItsOwnNumbersAndUnknownOffsetsStayUnknown) {
+    done(
+        R"({"do":"spin-load","on":"2027-08-08","run":"27-3","slots":"C1a, C1a, C1a","ran":"smooth","start_offset_g":300})");
+    done(
+        R"({"do":"spin-load","on":"2027-08-08","run":"27-3","slots":"C1a, C1a, C1a","ran":"smooth"})");
+    const auto open = loadSheet(file(), {creek}, clock.today());
+    EXPECT_EQ(open->loads.front().number, 3);
+    ASSERT_EQ(open->spun.size(), 2U);
+    EXPECT_TRUE(open->spun[0].startKnown);
+    EXPECT_FALSE(open->spun[0].endKnown);
+    EXPECT_FALSE(open->spun[1].startKnown) << "nobody wrote down how far it was off";
+    EXPECT_FALSE(open->spun[1].doubtKnown);
+    EXPECT_TRUE(open->loads.front().startKnown);
+    for (const char* box : {"C1a", "C2a", "C2b", "C4a", "C4b"})
+        done(R"({"do":"weigh-box","on":"2027-08-08","run":"27-3","box":")" + std::string(box) +
+             R"(","gross_g":20000,"wet_g":5000})");
+    done(R"({"do":"fill-bucket","on":"2027-08-08","run":"27-3","mark":"B1","net_g":13000}
+{"do":"close-run","on":"2027-08-08","run":"27-3"})");
+    const auto closed = loadSheet(file(), {creek}, clock.today());
+    EXPECT_EQ(closed->loadsDone, 2);
+    EXPECT_EQ(closed->loads.front().number, 1);
+}
+
+TEST_F(RoomNowTest, LoadsToGoAreCounted) {
+    RoomDaySheet day = room();
+    day.nowMin = 60;
+    DayFromHere here;
+    here.loadsLeft = 1;
+    here.lastLoadEndsMin = 75;
+    day.fromHere = here;
+    const auto said = [&] { return roomDayLines(day).join(QLatin1Char(' ')).toStdString(); };
+    EXPECT_THAT(said(), testing::HasSubstr("1 load to go"));
+    day.fromHere->loadsLeft = 0;
+    EXPECT_THAT(said(), testing::HasSubstr("All loads are spun: the last ended 1 h 15"));
+    EXPECT_THAT(said(), testing::Not(testing::HasSubstr("to go")));
 }
 
 }  // namespace
