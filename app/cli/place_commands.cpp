@@ -467,9 +467,14 @@ int runLoads(Context& context) {
         felt = *std::move(load);
     }
     std::vector<std::pair<std::string, GateMinder>> gates;
+    // Of one run the day is told where that run is in it.
+    bool inDay = !context.arguments.has("run");
     for (const Id<Extraction> id : runs) {
         const auto run = season.read().find(id);
-        if (run && !run->closed)
+        if (!run) continue;
+        inDay = inDay || !run->closed ||
+                season.read().first<SpinLoad>({is("extraction", id), is("on_day", today)});
+        if (!run->closed)
             gates.emplace_back(run->name.text(), gateMinder(season.read(), id, *sheet, today));
     }
     std::vector<Explained> why;
@@ -489,7 +494,8 @@ int runLoads(Context& context) {
         for (const auto& [run, minder] : gates)
             for (const QString& line : gateLines(minder))
                 context.streams.out << fromUtf8(run) << QStringLiteral(": ") << line << '\n';
-        for (const QString& line : roomDayLines(*day)) context.streams.out << line << '\n';
+        if (inDay)
+            for (const QString& line : roomDayLines(*day)) context.streams.out << line << '\n';
         printWhy(context, why);
         return Done;
     }

@@ -13,6 +13,8 @@ QJsonValue orNull(const std::optional<std::int64_t>& number) {
     return number ? QJsonValue(static_cast<qint64>(*number)) : QJsonValue();
 }
 
+QJsonValue ifKnown(bool known, double number) { return known ? QJsonValue(number) : QJsonValue(); }
+
 QJsonValue nameOrNull(const std::string& name) {
     return name.empty() ? QJsonValue() : QJsonValue(fromUtf8(name));
 }
@@ -43,14 +45,15 @@ QJsonObject loadObject(const SheetLoad& load) {
         hefts.append(said ? QJsonValue(fromUtf8(word(*place->heft))) : QJsonValue());
         felt = felt || said;
     }
-    QJsonObject object{{QStringLiteral("load"), static_cast<qint64>(load.number)},
-                       {QStringLiteral("lot"), fromUtf8(load.lot)},
-                       {QStringLiteral("frames"), static_cast<qint64>(load.frames)},
-                       {QStringLiteral("slots"), places},
-                       {QStringLiteral("start_offset_g"), load.offset.startG},
-                       {QStringLiteral("end_offset_g"), load.offset.endG},
-                       {QStringLiteral("doubt_g"), load.doubtG},
-                       {QStringLiteral("end_doubt_g"), load.endDoubtG}};
+    QJsonObject object{
+        {QStringLiteral("load"), static_cast<qint64>(load.number)},
+        {QStringLiteral("lot"), fromUtf8(load.lot)},
+        {QStringLiteral("frames"), static_cast<qint64>(load.frames)},
+        {QStringLiteral("slots"), places},
+        {QStringLiteral("start_offset_g"), ifKnown(load.startKnown, load.offset.startG)},
+        {QStringLiteral("end_offset_g"), ifKnown(load.endKnown, load.offset.endG)},
+        {QStringLiteral("doubt_g"), ifKnown(load.doubtKnown, load.doubtG)},
+        {QStringLiteral("end_doubt_g"), ifKnown(load.endDoubtKnown, load.endDoubtG)}};
     if (felt) object.insert(QStringLiteral("hefts"), hefts);
     if (load.ran) object.insert(QStringLiteral("ran"), fromUtf8(word(*load.ran)));
     return object;
@@ -87,6 +90,7 @@ QJsonObject gateObject(const std::string& run, const GateMinder& minder) {
                        {QStringLiteral("strain_min"), minder.strainMin},
                        {QStringLiteral("strainer_behind"), minder.strainerBehind},
                        {QStringLiteral("run_empty_of"), nameOrNull(minder.emptyOf)},
+                       {QStringLiteral("lots_run_together"), minder.ranTogether},
                        {QStringLiteral("run_empty_for"), nameOrNull(minder.emptyFor)}};
     if (minder.strainer) {
         object.insert(QStringLiteral("too_cold_to_strain"), minder.strainer->atMost);

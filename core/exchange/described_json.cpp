@@ -237,6 +237,12 @@ Result<Row> readRow(const Fields& fields, const QJsonObject& object, const QStri
         }
         auto value = fromJson(field, json);
         if (!value) return value.error();
+        // A range the wrong way round, or without its lower end, is no reading.
+        if (field.part == ReadingPart::To && !isNothing(*value) &&
+            (isNothing(row.back()) ||
+             std::get<std::int64_t>(*value) < std::get<std::int64_t>(row.back())))
+            return Refusal{
+                Code::Contradiction, field.key(), {{"other", fields[row.size() - 1].key()}}};
         // "brood_frames": 7 alone means counted; the reading's three values stand side by side.
         if (field.part == ReadingPart::How && std::holds_alternative<std::monostate>(*value) &&
             !std::holds_alternative<std::monostate>(row[row.size() - 2])) {

@@ -3,9 +3,11 @@
 #include <QCoreApplication>
 #include <algorithm>
 #include <map>
+#include <set>
 
 #include "core/model/storeroom/equipment.h"
 #include "core/places/pull_input.h"
+#include "core/places/room_boxes.h"
 #include "core/storage/queries/constants.h"
 #include "core/storage/queries/names.h"
 #include "core/storage/queries/yards.h"
@@ -31,14 +33,30 @@ std::optional<PullPlan> planInHand(const Read& file, Day on) {
     return plan;
 }
 
+/// Where a box stood that evening, by its moves: a past day is told as it was.
+bool stoodOn(const Read& file, const Box& box, Id<Hive> hive, Day on) {
+    std::optional<BoxMove> last;
+    std::optional<BoxMove> next;
+    for (BoxMove& move : file.where<BoxMove>({is("box", box.id)})) {
+        auto& nearest = move.on <= on ? last : next;
+        if (!nearest || (move.on <= on ? move.on >= nearest->on : move.on < nearest->on))
+            nearest = std::move(move);
+    }
+    if (last) return last->toPlace == BoxPlace::OnHive && last->toHive == hive;
+    if (next) return next->fromPlace == BoxPlace::OnHive && next->fromHive == hive;
+    return box.place == BoxPlace::OnHive && box.hive == hive;
+}
+
 /// How many boxes the plan takes off each hive and that still stand there, by the hive's number.
-std::map<std::int64_t, int> boxesToCome(const Read& file, const std::optional<PullPlan>& plan) {
+std::map<std::int64_t, int> boxesToCome(const Read& file, const std::optional<PullPlan>& plan,
+                                        Day on) {
     std::map<std::int64_t, int> boxes;
     if (!plan) return boxes;
+    const std::set<std::int64_t> presumed = presumedIn(file, *plan, on);
     for (const PullLine& line : file.where<PullLine>({is("plan", plan->id)})) {
         const auto box = file.find(line.box);
-        if (line.verdict == PullVerdict::Take && box && box->place == BoxPlace::OnHive &&
-            box->hive == line.hive)
+        if (line.verdict == PullVerdict::Take && box && stoodOn(file, *box, line.hive, on) &&
+            !presumed.contains(box->id.number))
             ++boxes[line.hive.number];
     }
     return boxes;
@@ -60,7 +78,11 @@ ClearerIn boardRow(const Read& file, const ClearerBoard& board, std::int64_t out
 
 void planRounds(Clearers& boards, Day on) {
     std::vector<std::int64_t> boxes;
-    for (const ClearerNeed& each : boards.need) boxes.push_back(each.boxes);
+    std::vector<std::int64_t> yards;
+    for (const ClearerNeed& each : boards.need) {
+        boxes.push_back(each.boxes);
+        yards.push_back(each.of.number);
+    }
     const auto many = static_cast<std::int64_t>(boxes.size());
     const std::int64_t owned = boards.owned.value_or(many);
     const std::int64_t now = boards.free().value_or(many);
@@ -69,7 +91,7 @@ void planRounds(Clearers& boards, Day on) {
     Day in = boards.plan ? std::max(on, boards.plan->forDay - days(boardDays)) : on;
     if (now < 1 && !boards.in.empty())
         in = std::max(in, boards.in.front().board.on + days(boardDays));
-    for (const auto& round : clearerRounds(boxes, now, owned)) {
+    for (const auto& round : clearerRounds(boxes, now, owned, yards)) {
         ClearerRound made{in, in + days(boardDays), {}, {}};
         for (const std::size_t index : round) {
             made.hives.push_back(boards.need[index].mark);
@@ -107,10 +129,15 @@ std::optional<std::int64_t> clearerBoardsOwned(const Read& file, Day on) {
     Day counted{};
     for (const Equipment& each : file.all<Equipment>()) {
         if (each.item != EquipmentItem::ClearerBoard || !each.onHand || each.since > on) continue;
-        owned = owned.value_or(0) + each.onHand->value();
-        counted = std::max(counted, each.since);
+        Count onHand = *each.onHand;
+        Day since = each.since;
         for (const EquipmentCount& count : file.where<EquipmentCount>({is("equipment", each.id)}))
-            if (count.on <= on) counted = std::max(counted, count.on);
+            if (count.on <= on && count.on >= since) {
+                since = count.on;
+                onHand = count.onHand;
+            }
+        owned = owned.value_or(0) + onHand.value();
+        counted = std::max(counted, since);
     }
     if (!owned) return std::nullopt;
     // What was under supers that day lay not in the shed.
@@ -124,7 +151,7 @@ Clearers clearers(const Read& file, Day on) {
     boards.plan = planInHand(file, on);
     boards.owned = clearerBoardsOwned(file, on);
     boards.outByDays = static_cast<std::int64_t>(constantOr(file, "clearer_out_days", {}, on, 3));
-    std::map<std::int64_t, int> boxes = boxesToCome(file, boards.plan);
+    std::map<std::int64_t, int> boxes = boxesToCome(file, boards.plan, on);
     for (const ClearerBoard& board : file.all<ClearerBoard>()) {
         if (!isIn(board, on)) continue;
         boards.in.push_back(boardRow(file, board, boards.outByDays, on));
@@ -138,7 +165,8 @@ Clearers clearers(const Read& file, Day on) {
     for (const Yard& yard : openYards(file))
         for (const Hive& hive : openHives(file, yard.id))
             if (const auto found = boxes.find(hive.id.number); found != boxes.end())
-                boards.need.push_back({hive.id, hive.mark.text(), yard.name.text(), found->second});
+                boards.need.push_back(
+                    {hive.id, hive.mark.text(), yard.id, yard.name.text(), found->second});
     planRounds(boards, on);
     return boards;
 }
@@ -170,7 +198,8 @@ std::vector<Explained> explainClearers(const Read& file, const Clearers& boards,
         }
         note(&figure.working, "board_days", boardDays, "days", {}, "common practice, no source");
         note(&figure.working, "board_rounds", static_cast<double>(boards.rounds.size()), "",
-             "most boxes first; a round goes in when the one before comes out");
+             "a yard in one trip, most boxes first; a round goes in when the one before comes "
+             "out");
         figures.push_back(std::move(figure));
     }
     return figures;

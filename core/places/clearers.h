@@ -33,6 +33,7 @@ struct ClearerIn {
 struct ClearerNeed {
     Id<Hive> hive;
     std::string mark;
+    Id<Yard> of;  ///< where it stands
     std::string yard;
     int boxes = 0;
 };

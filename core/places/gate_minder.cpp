@@ -13,11 +13,69 @@
 namespace combwright {
 namespace {
 
-/// Whether the run's drum was run empty behind its last load up to that one of the file.
-bool ranEmpty(const Read& file, Id<Extraction> run, std::int64_t loadsSpun) {
-    for (const GateOpening& each : file.where<GateOpening>({is("extraction", run)}))
-        if (each.runEmpty.value_or(false) && each.afterLoad.value() >= loadsSpun) return true;
-    return false;
+Id<Equipment> numberOf(const Extractor& each) {
+    return each.machine ? each.machine->id : Id<Equipment>{};
+}
+
+/// Whether a load was in the drum already when the gate was opened: one of the run up to that one,
+/// or one that stood by then. A load that still turned gave most of its honey afterwards.
+bool spunBefore(const SpinLoad& load, const GateOpening& opening) {
+    if (load.extraction == opening.extraction && load.number <= opening.afterLoad) return true;
+    return opening.at && load.begun && load.on == opening.on &&
+           *load.begun + std::chrono::minutes(load.minutes ? load.minutes->value() : 0) <=
+               *opening.at;
+}
+
+/// Whose honey is in the drum of a machine, by the day's loads in it: all that were spun since it
+/// was last run empty. An open gate alone leaves enough on the walls and in the strainer to spoil
+/// another lot.
+class LotsInDrum {
+  public:
+    LotsInDrum(const Read& file, Id<Equipment> machine, Day on) {
+        const Id<Equipment> first = numberOf(extractors(file, on)[0]);
+        std::set<std::int64_t> runs;
+        for (SpinLoad& each : file.where<SpinLoad>({is("on_day", on)})) {
+            if (each.machine.value_or(first) != machine) continue;
+            runs.insert(each.extraction.number);
+            m_loads.push_back(std::move(each));
+        }
+        for (const std::int64_t run : runs)
+            for (const GateOpening& each :
+                 file.where<GateOpening>({is("extraction", Id<Extraction>{run})}))
+                if (each.runEmpty.value_or(false)) ranEmpty(each);
+    }
+
+    /// The lots in it before that load, or now; each once, the one spun last at the end.
+    std::vector<Id<Extraction>> before(std::optional<Id<SpinLoad>> load = std::nullopt) const {
+        std::int64_t emptied = 0;
+        for (const std::int64_t each : m_emptiedBehind)
+            if (!load || each < load->number) emptied = std::max(emptied, each);
+        std::vector<Id<Extraction>> lots;
+        for (const SpinLoad& each : m_loads) {
+            if (each.id.number <= emptied || (load && each.id.number >= load->number)) continue;
+            std::erase(lots, each.extraction);
+            lots.push_back(each.extraction);
+        }
+        return lots;
+    }
+
+  private:
+    void ranEmpty(const GateOpening& opening) {
+        std::int64_t behind = 0;
+        for (const SpinLoad& each : m_loads)
+            if (spunBefore(each, opening)) behind = std::max(behind, each.id.number);
+        m_emptiedBehind.push_back(behind);
+    }
+
+    std::vector<SpinLoad> m_loads;
+    std::vector<std::int64_t> m_emptiedBehind;  ///< the last load in it each time it ran empty
+};
+
+/// Of the lots in a drum the one a load of that run would meet now; nothing where they have met.
+std::optional<Id<Extraction>> metFirst(const std::vector<Id<Extraction>>& lots,
+                                       Id<Extraction> run) {
+    if (lots.empty() || std::find(lots.begin(), lots.end(), run) != lots.end()) return std::nullopt;
+    return lots.back();
 }
 
 /// From here on a bucket under the gate is watched, as a share of what it is filled with.
@@ -35,7 +93,7 @@ How howHoneyIsKnown(const ExtractionBox& box) {
 class DrumSoFar {
   public:
     DrumSoFar(const Read& file, Id<Extraction> run, const Extractor& machine, Day on)
-        : m_file(file), m_machine(idOf(machine)), m_first(idOf(extractors(file, on)[0])) {
+        : m_file(file), m_machine(numberOf(machine)), m_first(numberOf(extractors(file, on)[0])) {
         for (SpinLoad& each : file.all<SpinLoad>())
             if (each.extraction == run || (each.on == on && turnedHere(each)))
                 m_loads.push_back(std::move(each));
@@ -65,9 +123,6 @@ class DrumSoFar {
     }
 
   private:
-    static Id<Equipment> idOf(const Extractor& each) {
-        return each.machine ? each.machine->id : Id<Equipment>{};
-    }
     bool turnedHere(const SpinLoad& load) const {
         return load.machine.value_or(m_first) == m_machine;
     }
@@ -81,17 +136,9 @@ class DrumSoFar {
         for (const GateOpening& each : m_file.where<GateOpening>({is("extraction", run)})) {
             std::int64_t& after = m_openedAfter[run.number];
             after = std::max(after, each.afterLoad.value());
-            for (const SpinLoad& load : m_loads) {
-                const bool behind =
-                    load.extraction == run && load.number.value() <= each.afterLoad.value();
-                // A load that still turned gave most of its honey afterwards.
-                const bool before =
-                    each.at && load.begun && load.on == each.on &&
-                    *load.begun + std::chrono::minutes(load.minutes ? load.minutes->value() : 0) <=
-                        *each.at;
-                if ((behind || before) && turnedHere(load))
+            for (const SpinLoad& load : m_loads)
+                if (spunBefore(load, each) && turnedHere(load))
                     m_opened = std::max(m_opened, load.id.number);
-            }
         }
     }
 
@@ -149,14 +196,14 @@ bool waitsFor(const LoadSheet& loads, const std::string& lot) {
 
 void mindLots(const Read& file, const Extraction& run, const LoadSheet& loads, Day on,
               GateMinder& minder) {
-    std::optional<SpinLoad> last;
-    for (SpinLoad& each : file.where<SpinLoad>({is("on_day", on)})) last = std::move(each);
-    if (last && last->extraction != run.id &&
-        !ranEmpty(file, last->extraction, last->number.value()))
-        if (const auto other = file.find(last->extraction)) minder.emptyOf = other->name.text();
-    const bool ours = last && last->extraction == run.id;
-    if (!ours || waitsFor(loads, run.name.text()) || ranEmpty(file, run.id, last->number.value()))
-        return;
+    const auto lots = LotsInDrum(file, numberOf(loads.machine), on).before();
+    minder.ranTogether = lots.size() > 1 && std::count(lots.begin(), lots.end(), run.id) > 0;
+    for (const Id<Extraction> lot : lots)
+        if (const auto other = file.find(lot); other && lot != run.id)
+            minder.emptyOf = other->name.text();
+    if (!minder.emptyOf.empty()) minder.emptyUnder = lots.back();
+    const bool ours = !lots.empty() && lots.back() == run.id;
+    if (!ours || waitsFor(loads, run.name.text())) return;
     for (const Extraction& other : openRuns(file))
         if (other.id != run.id && other.on <= on &&
             file.first<ExtractionBox>({is("extraction", other.id)})) {
@@ -178,22 +225,15 @@ double bucketHoldsG(const Read& file, Day on) {
 }
 
 std::optional<Id<Extraction>> lotInDrumBefore(const Read& file, const SpinLoad& load) {
-    std::optional<SpinLoad> last;
-    std::set<std::pair<std::int64_t, std::int64_t>> met;
-    std::optional<Id<Extraction>> found;
-    for (SpinLoad& each : file.where<SpinLoad>({is("on_day", load.on)})) {
-        if (each.id > load.id) break;
-        const bool otherDrum =
-            last && last->machine && each.machine && *last->machine != *each.machine;
-        found.reset();
-        if (last && last->extraction != each.extraction && !otherDrum &&
-            !ranEmpty(file, last->extraction, last->number.value())) {
-            const auto pair = std::minmax(last->extraction.number, each.extraction.number);
-            if (met.insert(pair).second) found = last->extraction;
-        }
-        last = std::move(each);
-    }
-    return found;
+    const Id<Equipment> machine =
+        load.machine.value_or(numberOf(extractors(file, load.on).front()));
+    return metFirst(LotsInDrum(file, machine, load.on).before(load.id), load.extraction);
+}
+
+std::optional<Id<Extraction>> lotInDrumFor(const Read& file, Id<Extraction> next, Day on,
+                                           const std::optional<Id<Equipment>>& machine) {
+    const Extractor meant = extractorMeant(file, machine, on);
+    return metFirst(LotsInDrum(file, numberOf(meant), on).before(), next);
 }
 
 std::optional<StrainerFlow> strainerOf(const Read& file, const Extraction& run, Day on,

@@ -20,8 +20,11 @@ double bucketHoldsG(const Read& file, Day on);
 
 /// The lot whose honey was in the drum when a load of another was spun, where nobody said that it
 /// was run empty between them: on the same day and in the same machine. Nothing where the two had
-/// met before, for then they are one lot already.
+/// met since it was last run empty, for then they are one lot already.
 std::optional<Id<Extraction>> lotInDrumBefore(const Read& file, const SpinLoad& load);
+/// The same before a load of a run is begun in that machine, or in the first.
+std::optional<Id<Extraction>> lotInDrumFor(const Read& file, Id<Extraction> next, Day on,
+                                           const std::optional<Id<Equipment>>& machine = {});
 
 /// What the strainer lets through of a run's honey, by the room's warmth and the water of its
 /// buckets; both as far as they are known. In a room of 10 °C or less it is the most it may be.
@@ -54,7 +57,12 @@ struct GateMinder {
     double strainMin = 0;         ///< what the strainer needs for it, minutes
     bool strainerBehind = false;  ///< longer than a load takes
 
-    std::string emptyOf;  ///< drum, gate and strainer still hold this other lot: run them empty
+    /// Drum, gate and strainer still hold this other lot, until somebody says that they were run
+    /// empty (GateOpening::runEmpty).
+    std::string emptyOf;
+    bool ranTogether = false;  ///< and this lot's own honey with it
+    /// The run under which that is to be said: the one spun last, so that it is said of all.
+    std::optional<Id<Extraction>> emptyUnder;
     std::string
         emptyFor;  ///< all of this lot is spun and that one comes next: run them empty first
 };

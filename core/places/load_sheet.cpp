@@ -5,6 +5,7 @@
 #include <numbers>
 
 #include "core/places/full_frame.h"
+#include "core/places/load_frames.h"
 #include "core/storage/queries/constants.h"
 #include "core/storage/queries/runs.h"
 #include "core/trade/extractor/machine_ring.h"
@@ -14,10 +15,6 @@
 namespace combwright {
 namespace {
 
-/// Wood and wet comb of a frame, per dm² of one side, and how far frames differ in it. 400 g for a
-/// medium of 5.58 dm². Planning assumption, no source; a keeper's scale knows better.
-constexpr double wetFrameGPerDm2 = 72.0;
-constexpr double wetFrameSdG = 30.0;
 /// What the share filled is worth where nobody judged it. Planning assumption, no source.
 constexpr double assumedFilled = 0.85;
 
@@ -28,22 +25,17 @@ std::optional<Id<FrameKind>> usualKind(const std::vector<ExtractionBox>& boxes) 
     return std::nullopt;
 }
 
-double combDm2(const std::optional<FrameKind>& kind) {
-    return kind && kind->combWidth && kind->combHeight
-               ? kind->combWidth->mm() * kind->combHeight->mm() / 10000.0
-               : 5.58;
-}
-
 /// Honey in one frame of the box: by what the box lost, else by what it weighs more than an empty
 /// one, else by how full it was judged.
 double honeyOfFrame(const Read& file, const ExtractionBox& box, const Extraction& run,
                     const std::optional<FrameKind>& kind, double frames, double& share,
-                    Working* working) {
+                    bool& assumed, Working* working) {
     const double area = combDm2(kind);
     const auto own = kind ? fullFrameGramsOf(file, *kind, run.yard, run.on) : std::nullopt;
     const double full = own.value_or(fullFrameGrams(area));
     const auto judged = box.filled ? box.filled->middle() : std::nullopt;
     share = judged ? *judged / 10000.0 : assumedFilled;
+    assumed = !judged;
     const auto gross = box.gross ? box.gross->middle() : std::nullopt;
     const auto wet = box.wet ? box.wet->middle() : std::nullopt;
     const auto known = file.find(box.box);
@@ -59,6 +51,7 @@ double honeyOfFrame(const Read& file, const ExtractionBox& box, const Extraction
         note(working, "frames", frames, "");
         const double honey = (*gross - wet.value_or(bare.value_or(0))) / frames;
         share = std::clamp(honey / full, 0.0, 1.0);
+        assumed = false;
         note(working, "honey_g", honey, "g",
              wet ? "(full − wet) ÷ frames" : "(full − an empty box) ÷ frames");
         return honey;
@@ -125,6 +118,18 @@ std::vector<LoadedFrame> standing(const SheetLoad& load, std::vector<LoadFrame>&
     return frames;
 }
 
+bool helps(const SheetLoad& before, const SheetLoad& after) {
+    return after.offset.largerG() + 1.0 < before.offset.largerG();
+}
+
+}  // namespace
+
+double combDm2(const std::optional<FrameKind>& kind) {
+    return kind && kind->combWidth && kind->combHeight
+               ? kind->combWidth->mm() * kind->combHeight->mm() / 10000.0
+               : 5.58;
+}
+
 SheetLoad arranged(const SheetLoad& before, const FrameSlots& places,
                    const std::vector<LoadFrame>& known) {
     SheetLoad after = before;
@@ -136,12 +141,6 @@ SheetLoad arranged(const SheetLoad& before, const FrameSlots& places,
     weighOffsets(after);
     return after;
 }
-
-bool helps(const SheetLoad& before, const SheetLoad& after) {
-    return after.offset.largerG() + 1.0 < before.offset.largerG();
-}
-
-}  // namespace
 
 std::optional<LoadFrame> reckonFrame(const Read& file, const ExtractionBox& box,
                                      const Extraction& run, Working* working) {
@@ -155,7 +154,7 @@ std::optional<LoadFrame> reckonFrame(const Read& file, const ExtractionBox& box,
     frame.lot = run.name.text();
     frame.kind = kind ? kind->code.text() : "unknown";
     double share = 0;
-    const double honey = honeyOfFrame(file, box, run, kind, frames, share, working);
+    const double honey = honeyOfFrame(file, box, run, kind, frames, share, frame.assumed, working);
     const double area = combDm2(kind);
     frame.endG = wetFrameGPerDm2 * area;
     note(working, "wet_frame_g", frame.endG, "g", "comb of one side, dm² · 72 g",
@@ -164,7 +163,8 @@ std::optional<LoadFrame> reckonFrame(const Read& file, const ExtractionBox& box,
     const auto full = kind ? fullFrameGramsOf(file, *kind, run.yard, run.on) : std::nullopt;
     const auto estimate =
         frameHoney({full.value_or(fullFrameGrams(area)), share, share, std::nullopt});
-    frame.sdG = std::max(estimate ? estimate->ownG : honey * 0.15, wetFrameSdG);
+    // Honey, wood and comb differ each by itself.
+    frame.sdG = std::hypot(estimate ? estimate->ownG : honey * 0.15, wetFrameSdG);
     note(working, "spread_g", frame.sdG, "g", "of one frame against its neighbours");
     note(working, "frame_g", frame.startG, "g", "honey + wood and wet comb");
     frame.radiusMm =
@@ -205,24 +205,6 @@ void weighOffsets(SheetLoad& load) {
     load.endDoubtG = doubtOf(end).value_or(0);
 }
 
-std::vector<Extraction> openRuns(const Read& file) {
-    auto runs = file.where<Extraction>({isUnknown("closed")});
-    std::stable_sort(runs.begin(), runs.end(),
-                     [](const Extraction& a, const Extraction& b) { return a.on < b.on; });
-    return runs;
-}
-
-double LoadSheet::ringG() const { return MachineRing{ranSmoothG, walkedG}.ringG(allowedG); }
-
-namespace {
-
-/// A box's frames that wait for the machine.
-struct WaitingFrames {
-    LoadFrame each;
-    std::optional<Id<FrameKind>> kind;
-    std::int64_t left = 0;
-};
-
 std::vector<WaitingFrames> waitingFrames(const Read& file, const Extraction& run,
                                          const Extractor& machine) {
     std::vector<WaitingFrames> waiting;
@@ -237,11 +219,22 @@ std::vector<WaitingFrames> waitingFrames(const Read& file, const Extraction& run
             if (found != gone.end()) left = found->second.left(left);
             if (box.wet && box.wet->value) left = 0;
         }
-        waiting.push_back({*each, box.frameKind, left});
+        waiting.push_back({*each, box.frameKind, left, box.frames->value()});
         waiting.back().each.radiusMm += further;
     }
     return waiting;
 }
+
+std::vector<Extraction> openRuns(const Read& file) {
+    auto runs = file.where<Extraction>({isUnknown("closed")});
+    std::stable_sort(runs.begin(), runs.end(),
+                     [](const Extraction& a, const Extraction& b) { return a.on < b.on; });
+    return runs;
+}
+
+double LoadSheet::ringG() const { return MachineRing{ranSmoothG, walkedG}.ringG(allowedG); }
+
+namespace {
 
 /// Loads of a run as their frames hung, where that was written down.
 void takeSpun(const Read& file, const Extraction& run, LoadSheet& sheet) {
@@ -277,6 +270,10 @@ void takeSpun(const Read& file, const Extraction& run, LoadSheet& sheet) {
         };
         row.offset = {grams(load.startOffset), grams(load.endOffset)};
         row.doubtG = grams(load.doubt);
+        row.startKnown = load.startOffset.has_value();
+        row.endKnown = load.endOffset.has_value();
+        row.doubtKnown = load.doubt.has_value();
+        row.endDoubtKnown = false;
         sheet.spun.push_back(std::move(row));
     }
 }
@@ -306,12 +303,15 @@ Result<LoadSheet> loadSheet(const Read& file, const std::vector<Id<Extraction>>&
     rules.mixKinds = allowed.mixKinds;
     // A few grams more are worth fewer boxes open at a time.
     rules.sameScoreG = 20.0;
+    std::int64_t before = 0;
     for (const Id<Extraction> id : runs) {
         const auto run = file.find(id);
         if (!run) return Refusal{Code::NotFound, "run", {}};
         sheet.runs.push_back(run->name.text());
-        sheet.loadsDone +=
+        const auto done =
             static_cast<std::int64_t>(file.where<SpinLoad>({is("extraction", id)}).size());
+        sheet.loadsDone += done;
+        if (!run->closed) before += done;
         for (const WaitingFrames& box : waitingFrames(file, *run, sheet.machine)) {
             const auto slots = sheet.machine.slotsFor(file, box.kind);
             if (!slots) {
@@ -338,7 +338,7 @@ Result<LoadSheet> loadSheet(const Read& file, const std::vector<Id<Extraction>>&
     if (!planned) return planned.error();
     for (const PlannedLoad& load : *planned) {
         SheetLoad row;
-        row.number = sheet.loadsDone + static_cast<std::int64_t>(sheet.loads.size()) + 1;
+        row.number = before + static_cast<std::int64_t>(sheet.loads.size()) + 1;
         for (const std::string& lot : load.lots) row.lot += (row.lot.empty() ? "" : " + ") + lot;
         for (const auto& place : load.places) {
             row.places.push_back(place ? std::optional(known[*place]) : std::nullopt);
@@ -352,192 +352,6 @@ Result<LoadSheet> loadSheet(const Read& file, const std::vector<Id<Extraction>>&
     for (const Id<Extraction> id : runs)
         if (const auto run = file.find(id)) takeSpun(file, *run, sheet);
     return sheet;
-}
-
-namespace {
-
-HeftThird thirdOf(FrameHeft heft) {
-    switch (heft) {
-        case FrameHeft::Heavy:
-            return HeftThird::Heavy;
-        case FrameHeft::Middling:
-            break;
-        case FrameHeft::Light:
-            return HeftThird::Light;
-    }
-    return HeftThird::Middling;
-}
-
-/// What is known of frames of a kind before they are lifted.
-struct KnownHeft {
-    HeftClasses classes;
-    std::size_t boxes = 0;
-};
-
-/// From every box of the kind that was weighed full and wet, this run's and earlier ones.
-Result<KnownHeft> heftOfKind(const Read& file, const LoadFrame& like,
-                             const std::optional<Id<FrameKind>>& kind, Day on, Working* working) {
-    std::vector<HeftSample> samples;
-    for (const ExtractionBox& box : file.all<ExtractionBox>()) {
-        if (box.frameKind != kind || !box.frames || box.frames->value() < 1) continue;
-        const auto gross = box.gross ? box.gross->middle() : std::nullopt;
-        const auto wet = box.wet ? box.wet->middle() : std::nullopt;
-        const auto run = file.find(box.extraction);
-        if (!gross || !wet || *gross <= *wet || !run || run->on > on) continue;
-        samples.push_back({(*gross - *wet) / static_cast<double>(box.frames->value()),
-                           static_cast<std::size_t>(box.frames->value())});
-    }
-    KnownHeft known;
-    // Of fewer than two boxes: as the box at hand was judged.
-    HeftSpread spread{like.startG - like.endG, like.sdG};
-    const double within = constantOr(file, "comb_spread_share", {}, on, 0.1);
-    if (const auto learned = heftFrom(samples, within, working)) {
-        spread = *learned;
-        known.boxes = samples.size();
-    }
-    const double feel = constantOr(file, "heft_doubt_share", {}, on, heftDoubtShare) * spread.meanG;
-    const auto classes = heftClasses(spread, feel, working);
-    if (!classes) return classes.error();
-    known.classes = *classes;
-    return known;
-}
-
-class FeltTyping {
-  public:
-    FeltTyping(const Read& file, Extractor machine) : m_file(file), m_machine(std::move(machine)) {}
-
-    Result<void> wait(Id<Extraction> id) {
-        const auto run = m_file.find(id);
-        if (!run) return Refusal{Code::NotFound, "run", {}};
-        for (WaitingFrames& box : waitingFrames(m_file, *run, m_machine))
-            m_waiting.push_back(std::move(box));
-        return {};
-    }
-
-    /// The frame typed as the n-th, with the masses of its class.
-    Result<LoadFrame> frame(const FeltFrame& felt, std::size_t n, Day on, Working* working,
-                            FeltLoad& answer) {
-        const std::string field = "felt[" + std::to_string(n) + "]";
-        if (felt.emptied) {
-            LoadFrame bare = m_last;
-            bare.box.clear();
-            bare.entry = {};
-            bare.endG = m_last.endG > 0 ? m_last.endG : wetFrameGPerDm2 * combDm2(std::nullopt);
-            bare.startG = bare.endG;
-            bare.sdG = wetFrameSdG;
-            if (bare.radiusMm <= 0) bare.radiusMm = m_machine.radiusMm;
-            bare.emptied = true;
-            bare.heft.reset();
-            return bare;
-        }
-        WaitingFrames* const box = meant(felt);
-        if (!box) return Refusal{felt.box ? Code::NotFound : Code::TooMany, field, {{"most", "0"}}};
-        if (box->left < 1)
-            return Refusal{Code::TooMany, field, {{"frames_of", box->each.box}, {"most", "0"}}};
-        const auto slots = m_machine.slotsFor(m_file, box->kind);
-        if (!slots) return Refusal{Code::UnknownSize, field, {{"name", box->each.kind}}};
-        if (m_slots && *m_slots != *slots)
-            return Refusal{Code::Contradiction,
-                           field,
-                           {{"kind", m_last.kind},
-                            {"slots", std::to_string(*m_slots)},
-                            {"other_kind", box->each.kind},
-                            {"other_slots", std::to_string(*slots)}}};
-        m_slots = slots;
-        --box->left;
-        m_at = static_cast<std::size_t>(box - m_waiting.data());
-        auto known = m_known.find(box->each.kind);
-        if (known == m_known.end()) {
-            const auto heft = heftOfKind(m_file, box->each, box->kind, on, working);
-            if (!heft) return heft.error();
-            known = m_known.emplace(box->each.kind, *heft).first;
-        }
-        LoadFrame frame = box->each;
-        frame.heft = felt.heft;
-        const EmptyFrame empty{frame.endG, wetFrameSdG, frame.radiusMm};
-        const LoadedFrame hung = frameOfHeft(thirdOf(felt.heft), known->second.classes, empty);
-        frame.startG = hung.startG;
-        frame.sdG = hung.sdG.value_or(frame.sdG);
-        answer.classes = known->second.classes;
-        answer.boxes = known->second.boxes;
-        answer.endG = frame.endG;
-        m_last = frame;
-        return frame;
-    }
-
-    std::int64_t slots() const { return m_slots.value_or(m_machine.usualSlots); }
-
-  private:
-    WaitingFrames* meant(const FeltFrame& felt) {
-        if (felt.box) {
-            for (WaitingFrames& each : m_waiting)
-                if (each.each.entry == *felt.box) return &each;
-            return nullptr;
-        }
-        for (std::size_t n = m_at; n < m_waiting.size(); ++n)
-            if (m_waiting[n].left > 0) return &m_waiting[n];
-        for (WaitingFrames& each : m_waiting)
-            if (each.left > 0) return &each;
-        return nullptr;
-    }
-
-    const Read& m_file;
-    Extractor m_machine;
-    std::vector<WaitingFrames> m_waiting;
-    std::map<std::string, KnownHeft> m_known;
-    std::optional<std::int64_t> m_slots;
-    LoadFrame m_last;
-    std::size_t m_at = 0;
-};
-
-Result<FeltLoad> feltAs(const Read& file, const std::vector<Id<Extraction>>& runs,
-                        const std::vector<FeltFrame>& felt, Day on, const LoadRules& allowed,
-                        bool atOnce, Working* working) {
-    FeltLoad answer;
-    FeltTyping typing(file, extractorMeant(file, allowed.machine, on));
-    for (const Id<Extraction> id : runs) {
-        if (auto there = typing.wait(id); !there) return there.error();
-        const auto run = file.find(id);
-        answer.load.number +=
-            static_cast<std::int64_t>(file.where<SpinLoad>({is("extraction", id)}).size());
-        answer.load.lot += (answer.load.lot.empty() ? "" : " + ") + run->name.text();
-    }
-    std::vector<LoadFrame> known;
-    std::vector<LoadedFrame> frames;
-    for (std::size_t n = 0; n < felt.size(); ++n) {
-        const auto frame = typing.frame(felt[n], n, on, working, answer);
-        if (!frame) return frame.error();
-        known.push_back(*frame);
-        frames.push_back({frame->startG, frame->endG, frame->sdG, frame->radiusMm});
-    }
-    const std::int64_t slots = typing.slots();
-    if (static_cast<std::int64_t>(felt.size()) > slots)
-        return Refusal{Code::TooMany,
-                       "felt",
-                       {{"slots_of", extractorMeant(file, allowed.machine, on).name()},
-                        {"found", std::to_string(felt.size())},
-                        {"most", std::to_string(slots)}}};
-    const auto balance = atOnce ? balanceAtOnce(slots, frames)
-                                : balanceLoad(slots, frames, thoroughRingWork(), working);
-    if (!balance) return balance.error();
-    answer.load.places.resize(static_cast<std::size_t>(slots));
-    answer.load = arranged(answer.load, balance->places, known);
-    answer.load.proven = balance->proven;
-    return answer;
-}
-
-}  // namespace
-
-Result<FeltLoad> feltLoad(const Read& file, const std::vector<Id<Extraction>>& runs,
-                          const std::vector<FeltFrame>& felt, Day on, const LoadRules& allowed,
-                          Working* working) {
-    return feltAs(file, runs, felt, on, allowed, false, working);
-}
-
-Result<FeltLoad> feltLoadAtOnce(const Read& file, const std::vector<Id<Extraction>>& runs,
-                                const std::vector<FeltFrame>& felt, Day on,
-                                const LoadRules& allowed) {
-    return feltAs(file, runs, felt, on, allowed, true, nullptr);
 }
 
 std::optional<LoadAdvice> leaveOneOut(const SheetLoad& load) {

@@ -28,11 +28,13 @@ struct LoadFrame {
     double radiusMm = 0;                 ///< of its middle, top bar outwards
     bool emptied = false;                ///< put in drawn and empty, only for the balance
     std::optional<FrameHeft> heft = {};  ///< as it felt; its masses are then those of its class
+    bool assumed = false;  ///< nobody weighed or judged its box: it is taken as usually filled
     bool operator==(const LoadFrame&) const = default;
 };
 
 struct SheetLoad {
-    std::int64_t number = 1;                       ///< counted on from what the runs have spun
+    /// Counted on from what the open runs have spun; a closed run's loads, laid out anew, from 1.
+    std::int64_t number = 1;
     std::string lot;                               ///< of several: "27-2 + 27-3"
     std::vector<std::optional<LoadFrame>> places;  ///< by slot
     LoadOffsets offset;
@@ -43,6 +45,9 @@ struct SheetLoad {
     std::int64_t frames = 0;
     bool proven = false;          ///< no other arrangement of these masses is nearer balance
     std::optional<Ran> ran = {};  ///< of a load that was spun
+    /// Of a load that was spun only what was written down is known, and the doubt at its end never
+    /// is; a load to come is reckoned.
+    bool startKnown = true, endKnown = true, doubtKnown = true, endDoubtKnown = true;
 };
 
 /// Frames of a kind nobody said how many of hang in the machine.
@@ -88,8 +93,9 @@ void weighOffsets(SheetLoad& load);
 /// A load typed frame by frame as each comes off the fork, heavy, middling or light, up to the
 /// slots. `felt.box` is left out where the next frame of the next waiting box is meant: boxes in
 /// their order in the runs, frame by frame; that box is kept until it has no frame left, or another
-/// is named. Masses are those of the class, learned from boxes weighed full and wet; where there
-/// are fewer than two of the kind, from how the box was judged. Frames typed as empty are drawn
+/// is named. The letter sorts a frame among those of the runs' boxes, and what its own box weighed
+/// or was judged counts with it; a box nobody knows anything of is like those weighed full and wet,
+/// where there are two of the kind, else as usually filled. Frames typed as empty are drawn
 /// ones put in for the balance. Refused with TooMany beyond the slots or the frames there are, with
 /// Contradiction where kinds do not hang together, with NotFound for a box of no run given.
 struct FeltFrame {

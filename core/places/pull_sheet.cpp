@@ -180,7 +180,11 @@ void giveOutBoards(PullSheet& sheet) {
             std::min(boards, static_cast<std::size_t>(std::max<std::int64_t>(0, owned->value())));
     // The limit chooses the hives; boards that were counted and are too few go round by round.
     std::vector<std::int64_t> boxes;
-    for (const PullHiveRow* hive : hives) boxes.push_back(hive->taken);
+    std::vector<std::int64_t> yards;
+    for (const PullHiveRow* hive : hives) {
+        boxes.push_back(hive->taken);
+        yards.push_back(hive->hive.yard.number);
+    }
     const auto many = static_cast<std::int64_t>(boards);
     const auto chosen = clearerRounds(boxes, many, many);
     std::vector<std::int64_t> withBoard(boxes.size(), 0);
@@ -192,7 +196,7 @@ void giveOutBoards(PullSheet& sheet) {
     const std::int64_t owned = sheet.boardsOwned.value_or(many);
     Day in = *sheet.boardsIn;
     Day out = sheet.asked.forDay;
-    for (const auto& round : clearerRounds(withBoard, owned, owned)) {
+    for (const auto& round : clearerRounds(withBoard, owned, owned, yards)) {
         ClearerRound made{in, out, {}, {}};
         for (const std::size_t index : round) {
             made.hives.push_back(hives[index]->hive.mark.text());

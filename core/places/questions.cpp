@@ -118,7 +118,6 @@ class Questions {
         aboutRow<BoxLook>(row, &Questions::aboutLook);
         aboutRow<ExtractionBox>(row, &Questions::aboutBox);
         aboutRow<Bucket>(row, &Questions::aboutBucket);
-        if (row.kind == ChangeKind::Added) aboutRow<SpinLoad>(row, &Questions::aboutLoad);
         if (row.kind == ChangeKind::Changed) aboutRow<Bucket>(row, &Questions::aboutBucketAgain);
         aboutRow<Extraction>(row, &Questions::aboutRun);
         aboutRow<Frame>(row, &Questions::aboutFrame);
@@ -401,20 +400,6 @@ class Questions {
                 .arg(fromUtf8(bucket.mark.text()),
                      massText(static_cast<double>(was->grams()), How::Weighed),
                      massText(gramsOf(*bucket.net), How::Weighed)));
-    }
-
-    /// Two lots that met in the drum are one lot from then on, whatever the labels say.
-    void aboutLoad(const SpinLoad& load) {
-        const auto before = lotInDrumBefore(m_file, load);
-        if (!before) return;
-        const auto other = m_file.find(*before);
-        const auto run = m_file.find(load.extraction);
-        if (!other || !run) return;
-        put(Asked::LotsRunTogether,
-            ask("%1 was spun behind %2, and nobody said that drum, gate and strainer were run "
-                "empty "
-                "between. If they were, say so at the gate of %2; else both are one lot from here.")
-                .arg(fromUtf8(run->name.text()), fromUtf8(other->name.text())));
     }
 
     void aboutWater(const QString& of, const std::optional<WaterContent>& content) {

@@ -331,6 +331,12 @@ ReckonedAndGot answerFor(const Read& file, int year, const Runs& now, const Runs
             if (own.yard == line.yard && own.source == answer.source &&
                 own.value == Number::rounded(line.offered))
                 line.taken = std::move(own);
+        // Set by hand or by a script it is taken as well, whatever was written as its source.
+        if (line.taken) continue;
+        const auto then = constantInForce(file, line.constant, line.yard, answer.from);
+        if (then && then->own && then->own->yard == line.yard &&
+            then->own->value == Number::rounded(line.offered))
+            line.taken = then->own;
     }
     return answer;
 }

@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <algorithm>
 #include <cstdlib>
+#include <map>
 #include <set>
 #include <utility>
 
@@ -32,13 +33,25 @@ std::optional<BoxLook> lastLook(const Read& file, Id<Box> box, Day on) {
     return last;
 }
 
+/// How humid the room was that day, by the newest run there was in it then: what is in no run yet
+/// stands in the same air.
+std::optional<Share> dampThen(const Read& file, Day on) {
+    std::optional<Extraction> newest;
+    for (Extraction& run : file.all<Extraction>()) {
+        const bool there = run.on == on || (run.on < on && (!run.closed || *run.closed >= on));
+        if (there && run.damp && (!newest || run.on >= newest->on)) newest = std::move(run);
+    }
+    return newest ? newest->damp : std::nullopt;
+}
+
 /// Whose honey it is, since when it waits and until when.
 void takeLimit(const Read& file, RoomBox& row, const std::optional<Hive>& stand,
                const std::optional<Extraction>& run, Day on) {
     if (stand) row.yard = stand->yard;
     if (!row.yard && run) row.yard = run->yard;
-    row.limit = extractLimit(file, file.find(row.yard), run ? run->damp : std::nullopt,
-                             row.off.value_or(on));
+    row.limit =
+        extractLimit(file, file.find(row.yard), run && run->damp ? run->damp : dampThen(file, on),
+                     row.off.value_or(on));
     row.extractBy.reset();
     if (row.off && row.limit.days) row.extractBy = *row.off + days(*row.limit.days);
 }
@@ -141,6 +154,7 @@ void addPlanned(const Read& file, const std::optional<Extraction>& run, Day on, 
     };
     if (plan) {
         const auto inRuns = inRunsSince(file, plan->on);
+        const auto presumed = presumedIn(file, *plan, on);
         for (const PullLine& line : file.where<PullLine>({is("plan", plan->id)})) {
             const auto box = file.find(line.box);
             if (!box || line.verdict != PullVerdict::Take || !wanted(line.hive) ||
@@ -150,6 +164,10 @@ void addPlanned(const Read& file, const std::optional<Extraction>& run, Day on, 
                                      box->place == BoxPlace::Cleared ||
                                      box->place == BoxPlace::Waiting;
             if (!stillToCome) continue;
+            if (presumed.contains(box->id.number)) {
+                room.presumed.push_back(nameOf(file, Box::table, box->id.number));
+                continue;
+            }
             RoomBox row = boxInRoom(file, *box, line.hive, run, on);
             if (box->place == BoxPlace::OnHive) row.plannedFor = plan->forDay;
             seen.insert(box->id.number);
@@ -226,6 +244,35 @@ ExtractLimit extractLimit(const Read& file, const std::optional<Yard>& yard,
     if (*limit.days >= usual) return dry;
     limit.why = ExtractLimit::Why::Damp;
     return limit;
+}
+
+std::set<std::int64_t> presumedIn(const Read& file, const PullPlan& plan, Day on) {
+    std::map<std::int64_t, std::size_t> unnamed;
+    for (const Extraction& run : file.all<Extraction>()) {
+        if (run.on < plan.on || run.on > on) continue;
+        for (const ExtractionBox& entry : file.where<ExtractionBox>({is("extraction", run.id)})) {
+            if (entry.box) continue;
+            const auto hive = file.find(entry.hive);
+            const auto yard = hive ? std::optional(hive->yard) : run.yard;
+            if (yard) ++unnamed[yard->number];
+        }
+    }
+    std::set<std::int64_t> presumed;
+    if (unnamed.empty()) return presumed;
+    const auto inRuns = inRunsSince(file, plan.on);
+    std::map<std::int64_t, std::vector<std::int64_t>> left;
+    for (const PullLine& line : file.where<PullLine>({is("plan", plan.id)})) {
+        const auto box = file.find(line.box);
+        const auto stand = file.find(line.hive);
+        if (line.verdict == PullVerdict::Take && box && stand && box->place == BoxPlace::OnHive &&
+            !inRuns.contains(box->id.number))
+            left[stand->yard.number].push_back(box->id.number);
+    }
+    for (const auto& [yard, boxes] : left)
+        if (const auto found = unnamed.find(yard);
+            found != unnamed.end() && boxes.size() <= found->second)
+            presumed.insert(boxes.begin(), boxes.end());
+    return presumed;
 }
 
 RoomBoxes roomBoxes(const Read& file, std::optional<Id<Extraction>> id, Day on) {

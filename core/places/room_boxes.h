@@ -4,6 +4,7 @@
 #pragma once
 
 #include <optional>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -65,7 +66,15 @@ struct RoomBoxes {
     int late = 0;                  ///< boxes waiting whose last day has passed
     std::int64_t framesLeft = 0;   ///< of those waiting whose frames are known
     std::optional<RoomBox> heaviest;
+    /// Boxes of the plan that are on their hives by what is written down, and are taken to be in:
+    /// they are among those of a run whose tag was lost. Not among those waiting.
+    std::vector<std::string> presumed;
 };
+
+/// Boxes of a plan that nobody wrote down as brought in, yet no more of a yard than boxes without
+/// a tag came into that yard's runs since: nothing is left to come then, whichever is which. By
+/// the number of the box.
+std::set<std::int64_t> presumedIn(const Read& file, const PullPlan& plan, Day on);
 
 /// Boxes of the run, and those the newest plan takes off its yard that are in no run yet. Without a
 /// run all that the plan takes and no run has.

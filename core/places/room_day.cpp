@@ -7,6 +7,7 @@
 #include "core/storage/queries/constants.h"
 #include "core/storage/queries/runs.h"
 #include "core/trade/honey/viscosity.h"
+#include "core/words/clock_words.h"
 
 namespace combwright {
 namespace {
@@ -108,7 +109,8 @@ class DayReader {
         if (m_sheet.done.empty() && !m_start) return;
         const double last = m_sheet.done.empty() ? 0 : m_sheet.done.back().endMin;
         double least = last + now.turningMin.value_or(0);
-        if (now.now && m_start) {
+        // Of a day that is over, or is still to come, the clock on the wall says nothing.
+        if (now.now && m_start && dayAt(*now.now) == m_on) {
             const double clock = minutesBetween(*m_start, *now.now) + m_shift;
             if (clock < least || clock > longestDayMin)
                 m_sheet.clockSet = m_sheet.clockSet || clock + 1 < least || clock > longestDayMin;

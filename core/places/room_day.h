@@ -19,7 +19,7 @@ namespace combwright {
 
 /// What the window knows of now; a command line knows nothing of it.
 struct RoomNow {
-    std::optional<Instant> now;
+    std::optional<Instant> now;  ///< left aside where it is another day than the one asked about
     std::optional<double> turningMin;  ///< how long the load in the machine has turned
 };
 

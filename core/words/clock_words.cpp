@@ -10,6 +10,12 @@ QString clockText(Instant moment) {
         .toString(QStringLiteral("HH:mm"));
 }
 
+Day dayAt(Instant moment) {
+    const QDate day = QDateTime::fromSecsSinceEpoch(moment.time_since_epoch().count()).date();
+    return makeDay(day.year(), static_cast<unsigned>(day.month()), static_cast<unsigned>(day.day()))
+        .value_or(std::chrono::floor<days>(moment));
+}
+
 std::optional<Instant> typedClock(const QString& text, Day on) {
     static const QRegularExpression clock(QStringLiteral("^(\\d{1,2})(?:[:.]?(\\d{2}))?$"));
     const QRegularExpressionMatch found = clock.match(text.trimmed());

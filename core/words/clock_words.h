@@ -12,6 +12,9 @@ namespace combwright {
 /// "09:40", as the clock on the wall showed it.
 QString clockText(Instant moment);
 
+/// The day it was then where the keeper is.
+Day dayAt(Instant moment);
+
 /// The moment a clock showed on that day: "9:40", "9.40", "940", "0940", "9". Nothing for anything
 /// else.
 std::optional<Instant> typedClock(const QString& text, Day on);

@@ -79,6 +79,17 @@ TEST_F(Playing, SaysWhatWasMadeAsOneJsonValue) {
     EXPECT_EQ(made[QLatin1String("box")], (QJsonArray{3, 4, 5}));
 }
 
+TEST_F(Playing, ARangeTheWrongWayRoundIsRefusedByARuleThatNamesTheKey) {
+    ASSERT_EQ(on("play", {}, R"({"do":"open-run","on":"2027-08-08","name":"27-2"})").exit,
+              cli::Done);
+    const CliAnswer answer = on(
+        "play", {QStringLiteral("--json")},
+        R"({"do":"weigh-box","on":"2027-08-08","run":"27-2","known_as":"a","gross_g":21000,"gross_to_g":20000})");
+    EXPECT_EQ(answer.exit, cli::Refused) << answer;
+    EXPECT_EQ(answer.code(), "contradiction");
+    EXPECT_EQ(answer.field(), "gross_to_g");
+}
+
 TEST_F(Playing, ReadsAScriptFromAFile) {
     QFile script(file("visit.play"));
     ASSERT_TRUE(script.open(QIODevice::WriteOnly));

@@ -233,8 +233,8 @@ TEST_F(ThreeYards, FiveBoardsGoRoundSevenHivesInTwoRounds) {
     EXPECT_EQ(planned.owned, 5);
     EXPECT_EQ(planned.need.size(), 7U);
     ASSERT_EQ(planned.rounds.size(), 2U);
-    EXPECT_EQ(planned.rounds[0].hives.size(), 5U);
-    EXPECT_EQ(planned.rounds[1].hives.size(), 2U);
+    EXPECT_EQ(planned.rounds[0].hives.size(), 4U) << "all of Hill in one trip";
+    EXPECT_EQ(planned.rounds[1].hives.size(), 3U) << "then Creek";
 }
 
 TEST_F(ThreeYards, EveryBoxButOneComesHomeWithItsPeg) {
@@ -273,10 +273,13 @@ TEST_F(ThreeYards, SundayMorningTheDrumTakesOneLoadMore) {
     ASSERT_TRUE(loads);
     EXPECT_EQ(loads->loads.size(), 3U);
     EXPECT_EQ(loads->framesLeft, 33);
-    EXPECT_EQ(loads->ranSmoothG, 842);
-    EXPECT_EQ(loads->walkedG, 1420) << "600 g off, 820 g of doubt";
+    EXPECT_EQ(loads->ranSmoothG, 857);
+    EXPECT_EQ(loads->walkedG, 1435) << "600 g off, 835 g of doubt";
     // M05 gave 14.9 kg, weighed; three of nine frames of M12 a third of what its weight says.
     const GateMinder gate = gateMinder(file, creek, *loads, sunday);
+    EXPECT_TRUE(clearers(file, sunday).need.empty())
+        << "H2's box without a mark is the one whose tag was lost";
+    for (const RoomBox& box : allWaiting(file, sunday).waiting) EXPECT_TRUE(box.entry) << box.mark;
     EXPECT_EQ(kilograms(Mass::roundedGrams(gate.inDrumG)), "21.0");
     EXPECT_EQ(gate.loadsSince, 1);
     EXPECT_DOUBLE_EQ(gate.drumG, 45000);

@@ -44,6 +44,33 @@ bool HoneyRoomPlace::takeLoadBack() {
     return true;
 }
 
+/// A load taken back turns on; done again with Ctrl+Shift+Z it is written down while it turns. Then
+/// its clock stops, as it did the first time, and taken back once more it turns on.
+void HoneyRoomPlace::writtenAgain(const Change& change) {
+    for (const RowChange& row : change.rows) {
+        const auto held = m_spin->load();
+        if (!held || !held->begun) return;
+        if (row.table != SpinLoad::table || row.kind != ChangeKind::Added) continue;
+        const auto load = session().read().find(Id<SpinLoad>{row.id});
+        const bool same = load && load->begun == held->begun &&
+                          std::any_of(held->parts.begin(), held->parts.end(),
+                                      [&load](const HeldLoad::Part& part) {
+                                          return part.run == load->extraction;
+                                      });
+        if (!same) continue;
+        KeptLoad kept;
+        kept.held = true;
+        kept.step = lastStep();
+        kept.letters = m_letters;
+        kept.turningLetters = m_turningLetters;
+        kept.drawn = m_load->frozen();
+        kept.clockMark = m_clockMark;
+        kept.taken = *m_spin->take();
+        m_keptLoads.push_back(kept);
+        m_load->loadKept(held->number);
+    }
+}
+
 void HoneyRoomPlace::takeBackOnce() {
     if (clockIsLast()) {
         const auto number = m_spin->load()->number;

@@ -287,8 +287,9 @@ void HoneyRoomPlace::connectAll() {
         m_keptLoads.clear();
         restoreSpin();
     });
-    connect(&session(), &Session::changed, this, [this] {
+    connect(&session(), &Session::changed, this, [this](const Change& change) {
         m_keptAt = session().clock().steadyMs();
+        writtenAgain(change);
         if (isVisible()) reload();
     });
     connect(&session(), &Session::lookChanged, this, [this] {

@@ -91,6 +91,7 @@ class HoneyRoomPlace : public Place {
     void startOrQuiet();
     void takeBackOnce();
     bool takeLoadBack();
+    void writtenAgain(const Change& change);
     std::int64_t lastStep() const;
     bool clockIsLast() const;
     void plus();

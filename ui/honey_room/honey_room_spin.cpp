@@ -437,9 +437,8 @@ void HoneyRoomPlace::openGate() {
         open.at = session().clock().now();
         // Between two lots, and behind the last load, drum, gate and strainer run empty.
         const GateMinder gate = gateMinder(session().read(), *m_run, m_load->sheet(), open.on);
-        if (!gate.emptyOf.empty()) {
-            for (const Extraction& each : session().read().all<Extraction>())
-                if (each.name.text() == gate.emptyOf) open.run = each.id;
+        if (gate.emptyUnder) {
+            open.run = *gate.emptyUnder;
             open.runEmpty = true;
         } else if (!gate.emptyFor.empty() || (!m_load->view().hasLoad() && !m_spin->load())) {
             open.runEmpty = true;
@@ -464,7 +463,8 @@ QString HoneyRoomPlace::pileText(const SetAside& aside) const {
     const auto entry = session().read().find(aside.box);
     const auto many = aside.frames.value();
     QString text = many == 1 ? tr("1 frame") : tr("%1 frames").arg(many);
-    if (entry) text += tr(" of %1").arg(fromUtf8(calledInRun(session().read(), *entry)));
+    text += entry ? tr(" of %1").arg(fromUtf8(calledInRun(session().read(), *entry)))
+                  : tr(" of a box nobody knows");
     if (aside.why)
         text += QStringLiteral(", ") +
                 word(Choices<AsideWhy>::words[static_cast<std::size_t>(*aside.why)]);

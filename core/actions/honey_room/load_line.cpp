@@ -16,6 +16,12 @@ namespace {
 
 constexpr const char* emptyFrame = "empty";
 
+/// The name without its quotes.
+std::string unquoted(const std::string& name) {
+    const bool quoted = name.size() > 2 && name.front() == '"' && name.back() == '"';
+    return quoted ? name.substr(1, name.size() - 2) : name;
+}
+
 /// A box of the run by its mark or tag, or by its number in the file: "#12".
 Result<ExtractionBox> boxNamedInRun(const Read& file, const Extraction& run,
                                     const std::string& mark, Day on, const char* field) {
@@ -26,8 +32,11 @@ Result<ExtractionBox> boxNamedInRun(const Read& file, const Extraction& run,
         if (entry && entry->extraction == run.id) return *entry;
         return Refusal{Code::NotFound, field, {{"name", mark}}};
     }
-    const auto found = findNamed(file, ExtractionBox::table,
-                                 NameQuery{.name = mark, .run = run.name.text(), .on = on});
+    auto found = findNamed(file, ExtractionBox::table,
+                           NameQuery{.name = mark, .run = run.name.text(), .on = on});
+    if (!found && unquoted(mark) != mark)
+        found = findNamed(file, ExtractionBox::table,
+                          NameQuery{.name = unquoted(mark), .run = run.name.text(), .on = on});
     if (!found) {
         auto values = found.error().values;
         if (found.error().value("name").empty()) values.emplace_back("name", mark);
@@ -36,12 +45,22 @@ Result<ExtractionBox> boxNamedInRun(const Read& file, const Extraction& run,
     return *file.find(Id<ExtractionBox>{*found});
 }
 
+/// Where the part that begins there ends: at the next comma outside a name in quotes, which begins
+/// the part and may hold commas.
+std::size_t partEnd(const std::string& line, std::size_t from) {
+    const std::size_t first = line.find_first_not_of(' ', from);
+    const std::size_t close = first != std::string::npos && line[first] == '"'
+                                  ? line.find('"', first + 1)
+                                  : std::string::npos;
+    return std::min(line.find(',', close == std::string::npos ? from : close), line.size());
+}
+
 std::vector<std::string> loadParts(const std::string& line) {
     std::vector<std::string> parts;
     if (line.empty()) return parts;
     std::size_t from = 0;
     while (from <= line.size()) {
-        const std::size_t end = std::min(line.find(',', from), line.size());
+        const std::size_t end = partEnd(line, from);
         const auto part = Name::of(std::string_view(line).substr(from, end - from));
         parts.push_back(part ? part->text() : std::string());
         from = end + 1;

@@ -1,5 +1,6 @@
 // What is said of a load in one line: its boxes, "M07 9, M03 3", or where each frame hung, "M14 h,
-// M12 m, , empty". Read and checked here; SpinFrames writes it down.
+// M12 m, , empty". A name with a comma in it stands in quotes, "\"off H2, no tag\" 9", or is
+// called by its number in the file, "#12 9". Read and checked here; SpinFrames writes it down.
 #pragma once
 
 #include <string>

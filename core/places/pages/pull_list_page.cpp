@@ -105,9 +105,9 @@ TableRow totalRow(const PullYardRow& yard) {
     line.cells[2] = plainCell(pullWord("in all"), true);
     line.cells[3] = figureCell(honey, false);
     line.cells[4] = figureCell(known ? std::optional(gross) : std::nullopt, false);
-    line.cells[5] = plainCell(
-        yard.loads > 0 ? pullWord("%1 loads, %2 buckets").arg(yard.loads).arg(yard.buckets)
-                       : QString());
+    line.cells[5] = plainCell(yard.loads > 0 ? pullWord("%1, %2").arg(loadsCounted(yard.loads),
+                                                                      bucketsCounted(yard.buckets))
+                                             : QString());
     line.below = Rule::Double;
     return line;
 }
@@ -169,10 +169,9 @@ TextBlock summaryOf(const PullSheet& sheet) {
         sentences << pullWord("To carry about %1 with the boxes.")
                          .arg(massText(sheet.gross.grams, How::Assumed));
     if (sheet.day && sheet.taken > 0)
-        sentences << pullWord("%1 loads, %2 in the honey room, %3 buckets with spare.")
-                         .arg(sheet.day->loads)
-                         .arg(hoursText(sheet.day->dayMin))
-                         .arg(sheet.day->bucketsWithSpare);
+        sentences << pullWord("%1, %2 in the honey room, %3 with spare.")
+                         .arg(loadsCounted(sheet.day->loads), hoursText(sheet.day->dayMin),
+                              bucketsCounted(sheet.day->bucketsWithSpare));
     if (sheet.boardsIn && sheet.rounds.size() > 1)
         sentences << pullWord("Clearer boards: %1").arg(boardsText(sheet));
     else if (sheet.boardsIn && !sheet.boardsFor.empty())

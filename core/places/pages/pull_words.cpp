@@ -21,14 +21,6 @@ QString marks(const std::vector<std::string>& names) {
     return all.join(QLatin1Char(' '));
 }
 
-QString bucketsCounted(std::int64_t buckets) {
-    return buckets == 1 ? pullSay("1 bucket") : pullSay("%1 buckets").arg(buckets);
-}
-
-QString loadsCounted(std::int64_t loads) {
-    return loads == 1 ? pullSay("1 load") : pullSay("%1 loads").arg(loads);
-}
-
 QString lookFirstText(const PullHiveRow& hive, const PullBoxRow& row) {
     if (!row.look) {
         if (!row.lookedOnce) return pullSay("never looked into");
@@ -195,6 +187,14 @@ QString otherwiseText(const PullHiveRow& hive, const PullBoxRow& row,
     if (otherwise.brush && otherwise.verdict == PullVerdict::Take)
         sentences << pullSay("no clearer board: brush it");
     return sentences.join(QStringLiteral("; ")) + QLatin1Char('.');
+}
+
+QString bucketsCounted(std::int64_t buckets) {
+    return buckets == 1 ? pullSay("1 bucket") : pullSay("%1 buckets").arg(buckets);
+}
+
+QString loadsCounted(std::int64_t loads) {
+    return loads == 1 ? pullSay("1 load") : pullSay("%1 loads").arg(loads);
 }
 
 QString boxesCounted(int boxes) {

@@ -32,6 +32,10 @@ QString otherwiseText(const PullHiveRow& hive, const PullBoxRow& row,
 
 /// "1 box", "12 boxes".
 QString boxesCounted(int boxes);
+/// "1 load", "9 loads".
+QString loadsCounted(std::int64_t loads);
+/// "1 bucket", "12 buckets".
+QString bucketsCounted(std::int64_t buckets);
 /// "1 board", "5 boards".
 QString boardsCounted(std::int64_t boards);
 /// "5 h 15".

@@ -62,7 +62,12 @@ QString loadDoubtText(const SheetLoad& load) {
 
 QStringList gateLines(const GateMinder& minder) {
     QStringList lines;
-    if (!minder.emptyOf.empty())
+    if (minder.ranTogether)
+        lines << daySay(
+                     "In drum, gate and strainer this lot runs together with %1: run them empty "
+                     "before the next load, and label that bucket as of both.")
+                     .arg(fromUtf8(minder.emptyOf));
+    else if (!minder.emptyOf.empty())
         lines << daySay("Drum, gate and strainer still hold %1: run them empty before this lot.")
                      .arg(fromUtf8(minder.emptyOf));
     if (minder.inDrumG > 0 || minder.openBefore) {
@@ -96,7 +101,7 @@ QStringList gateLines(const GateMinder& minder) {
     if (minder.strainerBehind && minder.toStrainG)
         lines << daySay("The strainer is behind: %1 wait, about %2.")
                      .arg(massText(*minder.toStrainG, How::ByEye), hoursText(minder.strainMin));
-    if (!minder.emptyFor.empty())
+    if (!minder.emptyFor.empty() && minder.emptyOf.empty())
         lines << daySay("All of this lot is spun: run drum, gate and strainer empty before %1.")
                      .arg(fromUtf8(minder.emptyFor));
     return lines;
@@ -113,8 +118,7 @@ QStringList roomDayLines(const RoomDaySheet& sheet) {
     if (sheet.plan.loads == 0) return lines;
     const QString hands =
         sheet.hands == 1 ? daySay("1 pair of hands") : daySay("%1 pairs of hands").arg(sheet.hands);
-    const QString loads =
-        sheet.plan.loads == 1 ? daySay("1 load") : daySay("%1 loads").arg(sheet.plan.loads);
+    const QString loads = loadsCounted(sheet.plan.loads);
     lines << daySay(
                  "%1, %2 at the knife: the last load ends %3 after the first cut, the day "
                  "is %4 with setting up and washing.")
@@ -137,10 +141,13 @@ QStringList roomDayLines(const RoomDaySheet& sheet) {
         const QString against = std::abs(behind) < 1 ? daySay("as planned")
                                 : behind > 0 ? daySay("%1 behind the plan").arg(hoursText(behind))
                                              : daySay("%1 before the plan").arg(hoursText(-behind));
-        lines << daySay("%1 after the first cut: %2 loads to go, the last ends at %3, %4.")
-                     .arg(hoursText(*sheet.nowMin))
-                     .arg(sheet.fromHere->loadsLeft)
-                     .arg(hoursText(sheet.fromHere->lastLoadEndsMin), against);
+        const std::int64_t left = sheet.fromHere->loadsLeft;
+        const QString last = hoursText(sheet.fromHere->lastLoadEndsMin);
+        lines << (left == 0
+                      ? daySay("All loads are spun: the last ended %1 after the first cut, %2.")
+                            .arg(last, against)
+                      : daySay("%1 after the first cut: %2 to go, the last ends at %3, %4.")
+                            .arg(hoursText(*sheet.nowMin), loadsCounted(left), last, against));
     }
     if (sheet.clockSet)
         lines << daySay(

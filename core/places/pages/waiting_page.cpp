@@ -57,8 +57,19 @@ Page waitingPage(const Read& file, const RoomBoxes& room, Day on) {
     const auto waiting = std::count_if(room.waiting.begin(), room.waiting.end(),
                                        [](const RoomBox& box) { return !box.plannedFor; });
     QStringList sentences;
-    sentences << (waiting == 1 ? waitSay("1 box waits, oldest first.")
-                               : waitSay("%1 boxes wait, oldest first.").arg(waiting));
+    const auto toCome = static_cast<qsizetype>(room.waiting.size()) - waiting;
+    sentences << (waiting == 0   ? waitSay("No box waits.")
+                  : waiting == 1 ? waitSay("1 box waits.")
+                                 : waitSay("%1 boxes wait, oldest first.").arg(waiting));
+    if (toCome > 0)
+        sentences << (toCome == 1
+                          ? waitSay("1 of the plan is still on its hive.")
+                          : waitSay("%1 of the plan are still on their hives.").arg(toCome));
+    for (const std::string& box : room.presumed)
+        sentences << waitSay(
+                         "%1 of the plan is taken to be in the run, as a box without a tag; where "
+                         "it still stands on its hive, bring it in.")
+                         .arg(fromUtf8(box));
     if (room.late > 0)
         sentences << (room.late == 1
                           ? waitSay("1 is overdue: extract it first, and look for beetle larvae "

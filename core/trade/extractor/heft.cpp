@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <numbers>
 #include <string>
 
@@ -79,6 +80,59 @@ Result<HeftClasses> heftClasses(const HeftSpread& frames, double feelSdG, Workin
     return classes;
 }
 
+Result<HeftClass> heftInBox(HeftThird heft, const HeftSpread& ofBox, const HeftSpread& atHand,
+                            double feelSdG) {
+    for (const HeftSpread& each : {ofBox, atHand}) {
+        if (auto refused = refuseHeftNumber(each.meanG, "mean_g")) return *refused;
+        if (auto refused = refuseHeftNumber(each.sdG, "sd_g")) return *refused;
+    }
+    if (auto refused = refuseHeftNumber(feelSdG, "feel_sd_g")) return *refused;
+    const double felt = std::hypot(ofBox.sdG, feelSdG);
+    // Frames all alike: no letter tells more of them.
+    if (felt <= 0.0) return HeftClass{ofBox.meanG, ofBox.sdG};
+
+    const double cut = upperThird * std::hypot(atHand.sdG, feelSdG);
+    const double endless = std::numeric_limits<double>::infinity();
+    const double low = heft == HeftThird::Heavy      ? atHand.meanG + cut
+                       : heft == HeftThird::Middling ? atHand.meanG - cut
+                                                     : -endless;
+    const double high = heft == HeftThird::Heavy      ? endless
+                        : heft == HeftThird::Middling ? atHand.meanG + cut
+                                                      : atHand.meanG - cut;
+    const double alpha = (low - ofBox.meanG) / felt;
+    const double beta = (high - ofBox.meanG) / felt;
+    const auto below = [](double z) { return std::erfc(-z / std::numbers::sqrt2) / 2.0; };
+    // From the nearer end, where the tail is small and its difference would be lost.
+    const double inside = alpha > 0.0 ? below(-alpha) - below(-beta) : below(beta) - below(alpha);
+    // A letter the box all but rules out: then the slip is more likely the hand's.
+    if (inside < 1e-6) return HeftClass{ofBox.meanG, ofBox.sdG};
+    const auto moment = [](double z) { return std::isinf(z) ? 0.0 : z * normalDensity(z); };
+    const double shift = (normalDensity(alpha) - normalDensity(beta)) / inside;
+    const double variance = 1.0 + (moment(alpha) - moment(beta)) / inside - shift * shift;
+    const double follows = ofBox.sdG * ofBox.sdG / (felt * felt);
+    return HeftClass{
+        std::max(0.0, ofBox.meanG + follows * felt * shift),
+        ofBox.sdG * std::sqrt(std::max(0.0, 1.0 - follows * (1.0 - std::max(0.0, variance))))};
+}
+
+std::optional<HeftSpread> heftTogether(const std::vector<HeftPart>& parts) {
+    double frames = 0.0;
+    double sum = 0.0;
+    for (const HeftPart& each : parts) {
+        frames += each.frames;
+        sum += each.frames * each.spread.meanG;
+    }
+    if (frames <= 0.0) return std::nullopt;
+    HeftSpread all{sum / frames, 0.0};
+    double squares = 0.0;
+    for (const HeftPart& each : parts) {
+        const double off = each.spread.meanG - all.meanG;
+        squares += each.frames * (each.spread.sdG * each.spread.sdG + off * off);
+    }
+    all.sdG = std::sqrt(squares / frames);
+    return all;
+}
+
 std::optional<HeftSpread> heftFrom(const std::vector<HeftSample>& boxes, double withinShare,
                                    Working* working) {
     double count = 0.0;
@@ -117,7 +171,10 @@ std::optional<HeftSpread> heftFrom(const std::vector<HeftSample>& boxes, double 
 }
 
 LoadedFrame frameOfHeft(HeftThird heft, const HeftClasses& classes, const EmptyFrame& empty) {
-    const HeftClass& felt = classes.of(heft);
+    return frameFelt(classes.of(heft), empty);
+}
+
+LoadedFrame frameFelt(const HeftClass& felt, const EmptyFrame& empty) {
     LoadedFrame frame;
     frame.startG = empty.massG + felt.meanG;
     frame.endG = empty.massG;

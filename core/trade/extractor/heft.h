@@ -60,6 +60,32 @@ inline constexpr double heftDoubtShare = 0.15;
 Result<HeftClasses> heftClasses(const HeftSpread& frames, double feelSdG = 0.0,
                                 Working* working = nullptr);
 
+/// What a letter says of a frame whose box was weighed or judged. The letter sorts it among all the
+/// frames at hand, the box says what its own are like, and both are true of the one frame: of what
+/// its box allows only that part is left which feels so heavy. With x the frame, N(box mean, box
+/// sd²), and y = x + feel what the hand felt, the letter says that y lies in a third of what is at
+/// hand, cut at M ± 0.4307 · √(sd² + feel²). Cut there y has, from α to β in its own deviations
+/// s = √(box sd² + feel²), Z = Φ(β) − Φ(α),
+///
+///     λ = (φ(α) − φ(β)) / Z        E y = box mean + s · λ
+///     V y / s² = 1 + (α φ(α) − β φ(β)) / Z − λ²
+///
+/// and x follows it by ρ² = box sd² / s²: E x = box mean + ρ² · s · λ, V x = box sd² · (1 − ρ² ·
+/// (1 − V y / s²)). A letter never makes the frame less sure than its box did; the hand's doubt is
+/// in ρ² and comes on top of nothing. Where the box is as all at hand this is heftClasses.
+///
+/// Refused as heftClasses.
+Result<HeftClass> heftInBox(HeftThird heft, const HeftSpread& ofBox, const HeftSpread& atHand,
+                            double feelSdG);
+
+/// Frames that differ in mean and deviation, as one: of each so many.
+struct HeftPart {
+    HeftSpread spread;
+    double frames = 0.0;
+};
+/// Mean and deviation of them all; nothing without a frame.
+std::optional<HeftSpread> heftTogether(const std::vector<HeftPart>& parts);
+
 /// A box weighed full and wet: what a frame of it held on average.
 struct HeftSample {
     double meanG = 0.0;
@@ -86,7 +112,9 @@ struct EmptyFrame {
     std::optional<double> radiusMm = {};
 };
 
-/// One frame of a letter, as balanceLoad takes it.
+/// One frame of what a letter says, as balanceLoad takes it.
+LoadedFrame frameFelt(const HeftClass& felt, const EmptyFrame& empty);
+/// One frame of a letter.
 LoadedFrame frameOfHeft(HeftThird heft, const HeftClasses& classes, const EmptyFrame& empty);
 /// One frame for each letter, in their order. Refused: a letter that is none of h, m, l
 /// (NotAChoice, "heft[3]").

@@ -81,6 +81,13 @@ Value randomValue(const FieldInfo& field, std::mt19937& random) {
     }
 }
 
+/// A value any field of that kind takes.
+Value sampleOf(const FieldInfo& field) {
+    std::mt19937 random(3);
+    return field.kind == Kind::Changes ? Value{std::string(R"({"note":"x"})")}
+                                       : randomValue(field, random);
+}
+
 /// A random record; a reading's upper end only with a value, never below it.
 template <class Record>
 Row randomRow(std::mt19937& random) {
@@ -186,6 +193,42 @@ TEST(Actions, BeginWithTheDayAndHaveNamesOfTheirOwn) {
         EXPECT_EQ(type.fields()[0].key(), "on") << type.name;
         EXPECT_TRUE(names.insert(type.name).second) << type.name;
     }
+}
+
+TEST(Reading, ARangeTheWrongWayRoundIsRefusedByItsKeyInEveryAction) {
+    int readings = 0;
+    for (const ActionType& type : actionTypes()) {
+        const Fields& fields = type.fields();
+        for (std::size_t i = 0; i < fields.size(); ++i) {
+            if (fields[i].part != ReadingPart::To) continue;
+            ++readings;
+            const auto read = [&](std::optional<std::int64_t> value, std::int64_t to) {
+                // Whatever else the action needs is there, so that only the range can be wrong.
+                QJsonObject object;
+                for (const FieldInfo& each : fields)
+                    if (!each.optional && each.part == ReadingPart::Whole)
+                        object.insert(fromUtf8(each.key()), each.refersTo.empty()
+                                                                ? toJson(each, sampleOf(each))
+                                                                : QJsonValue(QStringLiteral("#1")));
+                if (value)
+                    object.insert(fromUtf8(fields[i - 1].key()),
+                                  toJson(fields[i - 1], Value{*value}));
+                object.insert(fromUtf8(fields[i].key()), toJson(fields[i], Value{to}));
+                return readRow(fields, object, {}, [](const FieldInfo&, const QJsonValue&) {
+                    return Result<std::int64_t>(1);
+                });
+            };
+            const std::string named = std::string(type.name) + " " + fields[i].key();
+            EXPECT_TRUE(read(50, 80)) << named;
+            for (const auto& wrong : {read(80, 50), read(std::nullopt, 50)}) {
+                ASSERT_FALSE(wrong) << named;
+                EXPECT_EQ(wrong.error().code, Code::Contradiction) << named;
+                EXPECT_EQ(wrong.error().field, fields[i].key()) << named;
+                EXPECT_EQ(wrong.error().value("other"), fields[i - 1].key()) << named;
+            }
+        }
+    }
+    EXPECT_GE(readings, 15) << "weights, frames, shares of all sheets";
 }
 
 TEST(Reading, NeedsAHowWithAFigureAndIsNothingWithout) {

@@ -146,6 +146,22 @@ TEST_F(ReckonedGot, MinutesAtTheKnifeAreSeenLoadByLoad) {
     EXPECT_EQ(line(all, GotWhat::Load)->learned->seen, (std::vector<double>{14}));
 }
 
+TEST_F(ReckonedGot, AValueSetByHandThatIsTheLearnedOneIsTaken) {
+    playAll(season, learnRun("27-1", "Hill", "2027-07-30", "H1 H2", 14400));
+    const ReckonedAndGot before = reckoned();
+    const GotLine* frame = line(before, GotWhat::Frame);
+    ASSERT_TRUE(frame && frame->learned);
+    EXPECT_FALSE(frame->taken);
+    const auto set = [&](double value) {
+        playAll(season, R"({"do":"set-constant","on":"2027-11-30","constant":")" + frame->constant +
+                            R"(","value":)" + std::to_string(value) + "}");
+    };
+    set(frame->offered + 100);
+    EXPECT_FALSE(line(reckoned(), GotWhat::Frame)->taken) << "another value";
+    set(frame->offered);
+    EXPECT_TRUE(line(reckoned(), GotWhat::Frame)->taken);
+}
+
 // Three runs of each yard, alike, are off by 7 %: 1600 ± 112 / √3 = 64.7 and 2200 ± 88.9. They are
 // 600 apart, more than 153.6.
 TEST_F(ReckonedGot, AYardGetsItsOwnFigureWhereYardsAreFurtherApartThanTheirDoubts) {

@@ -5,9 +5,12 @@
 #include <gtest/gtest.h>
 
 #include "core/places/bucket_sheet.h"
+#include "core/places/clearers.h"
 #include "core/places/day_closing.h"
 #include "core/places/explain_honey_room.h"
 #include "core/places/load_sheet.h"
+#include "core/places/pages/page_text.h"
+#include "core/places/pages/waiting_page.h"
 #include "core/words/figures.h"
 #include "tests/support/hill_and_creek.h"
 #include "tests/support/support.h"
@@ -58,6 +61,51 @@ TEST_F(RoomOfTheDay, BoxesOfTheKeptPlanWaitBeforeTheyAreWeighed) {
     ASSERT_EQ(room().waiting.size(), 1U) << "in the run now, and listed once";
     EXPECT_TRUE(room().waiting[0].entry);
     EXPECT_EQ(room().extractBy, test::day("2027-08-09"));
+}
+
+TEST_F(RoomOfTheDay, TheRoomsDampHoldsForABoxInNoRunToo) {
+    play(R"({"do":"move-box","on":"2027-08-07","box":"C1a","to":"waiting"})");
+    const auto limit = [&] {
+        const RoomBoxes all = allWaiting(season.read(), clock.today());
+        return all.waiting.empty() ? ExtractLimit{} : all.waiting[0].limit;
+    };
+    EXPECT_NE(limit().why, ExtractLimit::Why::Damp) << "nobody measured the room";
+    const auto dry = limit().days;
+    play(R"({"do":"open-run","on":"2027-08-08","name":"27-2","yard":"Hill","damp_share":0.62})");
+    EXPECT_EQ(limit().why, ExtractLimit::Why::Damp) << "it stands in the same room";
+    EXPECT_LT(limit().days, dry);
+}
+
+TEST_F(RoomOfTheDay, ABoxOfThePlanIsNoLongerToComeOnceOneWithoutATagCameIn) {
+    play(
+        R"({"do":"look-box","on":"2027-07-29","box":"C1a","contents":"9 drawn; 9 capped","filled_share":0.9}
+{"do":"keep-plan","on":"2027-07-29","for_day":"2027-08-06","yards":"Creek","feed_up_to_g":60000,"force":"C1a take"}
+{"do":"open-run","on":"2027-08-08","name":"27-3","yard":"Creek"})");
+    EXPECT_EQ(room().waiting.size(), 1U);
+    EXPECT_EQ(clearers(season.read(), clock.today()).need.size(), 1U);
+    play(
+        R"({"do":"weigh-box","on":"2027-08-08","run":"27-3","known_as":"tag lost","frames":9,"gross_g":19500})");
+    ASSERT_EQ(room().waiting.size(), 1U) << "the one without a tag alone";
+    EXPECT_TRUE(room().waiting[0].entry);
+    EXPECT_EQ(room().presumed, std::vector<std::string>{"C1a"});
+    EXPECT_TRUE(clearers(season.read(), clock.today()).need.empty());
+    const std::string told =
+        pageText(waitingPage(season.read(), room(), clock.today())).toStdString();
+    EXPECT_NE(told.find("1 box waits."), std::string::npos) << told;
+    EXPECT_NE(told.find("C1a of the plan"), std::string::npos) << told;
+    // Its hive named, it is as much in.
+    play(
+        R"({"do":"name-lost-box","on":"2027-08-08","lost":{"extraction_box":"tag lost","run":"27-3"},"hive":"C1","why":"found"})");
+    EXPECT_EQ(room().presumed.size(), 1U);
+}
+
+TEST_F(RoomOfTheDay, BoardsOnAPastDayAreToldAsTheyWere) {
+    play(
+        R"({"do":"look-box","on":"2027-07-29","box":"C1a","contents":"9 drawn; 9 capped","filled_share":0.9}
+{"do":"keep-plan","on":"2027-07-29","for_day":"2027-08-06","yards":"Creek","feed_up_to_g":60000,"force":"C1a take"}
+{"do":"move-box","on":"2027-08-06","box":"C1a","to":"waiting"})");
+    EXPECT_EQ(clearers(season.read(), test::day("2027-08-05")).need.size(), 1U);
+    EXPECT_TRUE(clearers(season.read(), test::day("2027-08-06")).need.empty());
 }
 
 TEST_F(RoomOfTheDay, SpunFramesLeaveTheBoxAndTheLoads) {

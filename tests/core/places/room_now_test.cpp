@@ -10,6 +10,7 @@
 #include "core/places/pages/room_day_words.h"
 #include "core/places/questions.h"
 #include "core/places/room_day.h"
+#include "core/places/run_questions.h"
 #include "tests/support/deeds.h"
 #include "tests/support/hill_and_creek.h"
 
@@ -89,6 +90,30 @@ TEST_F(RoomNowTest, TwelveLettersGiveTheLoadingAndItsDoubt) {
         return two;
     }();
     EXPECT_GT(swapped.offset.startG, load->load.offset.startG + 50) << "swap two and see";
+}
+
+TEST_F(RoomNowTest, LettersSayMoreThanTheJudgedBoxesAloneNeverLess) {
+    const auto doubt = [&] { return loadSheet(file(), {hill}, clock.today())->loads[0].doubtG; };
+    EXPECT_LT(felt(letters("hhhhmmmmllll"))->load.doubtG, doubt()) << "nothing weighed";
+    // Two boxes far apart: of a box that was weighed one knows which it is.
+    done(inHill("weigh-box", R"(,"box":"H1a","gross_g":22400,"wet_g":5200)"));
+    done(inHill("weigh-box", R"(,"box":"H1b","gross_g":13800,"wet_g":5000)"));
+    done(inHill("weigh-box", R"(,"box":"H2a","gross_g":19000)"));
+    done(inHill("weigh-box", R"(,"box":"H3a","filled_share":0.7)"));
+    std::vector<FeltFrame> frames = letters("hmlhmlhml");
+    for (FeltFrame& each : frames) each.box = Id<ExtractionBox>{3};
+    const auto load = felt(frames);
+    ASSERT_TRUE(load);
+    const auto entry = *file().find(Id<ExtractionBox>{3});
+    const auto known = *reckonFrame(file(), entry, *file().find(hill));
+    EXPECT_FALSE(known.assumed);
+    for (const auto& place : load->load.places)
+        if (place) {
+            EXPECT_LE(place->sdG, known.sdG + 1e-9) << place->box;
+            EXPECT_NEAR(place->startG, known.startG, 2 * known.sdG) << "still a frame of its box";
+        }
+    EXPECT_TRUE(
+        reckonFrame(file(), *file().find(Id<ExtractionBox>{6}), *file().find(hill))->assumed);
 }
 
 TEST_F(RoomNowTest, ClassesComeFromBoxesWeighedFullAndWet) {
@@ -205,6 +230,68 @@ TEST_F(RoomNowTest, AnotherLotWaitsUntilAllHasRunEmpty) {
     EXPECT_EQ(gate(hill).emptyFor, "27-3") << "all of Hill is spun";
 }
 
+TEST_F(RoomNowTest, AnotherLotIsAskedAboutBeforeItIsBegunAndWarnedOfUntilAllRanEmpty) {
+    const std::string spinCreek =
+        R"({"do":"spin-load","on":"2027-08-08","run":"27-3","boxes":"C1a 9","ran":"smooth"})";
+    const auto before = [&](Id<Extraction> next) {
+        return lotChangeQuestion(file(), next, clock.today());
+    };
+    EXPECT_FALSE(before(creek)) << "nothing was spun";
+    spin("H1a 9", "08:00");
+    EXPECT_FALSE(before(hill));
+    ASSERT_TRUE(before(creek));
+    EXPECT_EQ(before(creek)->asked, Asked::LotsRunTogether);
+    EXPECT_THAT(before(creek)->says.toStdString(),
+                testing::AllOf(testing::HasSubstr("27-2"), testing::HasSubstr("run drum, gate")));
+    done(inHill("open-gate"));
+    EXPECT_TRUE(before(creek)) << "an open gate alone leaves much in strainer and drum";
+    EXPECT_EQ(gate(creek).emptyUnder, hill);
+    EXPECT_FALSE(gate(creek).ranTogether);
+
+    // Written down all the same: asked once more (lots_run_together), and warned of from there on.
+    done(spinCreek);
+    EXPECT_FALSE(before(creek)) << "they have met";
+    EXPECT_FALSE(before(hill));
+    EXPECT_EQ(gate(creek).emptyOf, "27-2");
+    EXPECT_EQ(gate(hill).emptyOf, "27-3");
+    EXPECT_TRUE(gate(creek).ranTogether);
+    EXPECT_THAT(gateLines(gate(creek)).front().toStdString(),
+                testing::HasSubstr("runs together with 27-2"));
+    done(R"({"do":"spin-load","on":"2027-08-08","run":"27-3","boxes":"C2a 9","ran":"smooth"})");
+    EXPECT_EQ(gate(creek).emptyOf, "27-2") << "a load later it is as true";
+    EXPECT_EQ(gate(creek).emptyUnder, creek);
+
+    done(R"({"do":"open-gate","on":"2027-08-08","run":"27-3","run_empty":true})");
+    EXPECT_EQ(gate(creek).emptyOf, "");
+    EXPECT_EQ(gate(hill).emptyOf, "");
+    EXPECT_FALSE(gate(creek).ranTogether);
+    EXPECT_FALSE(before(hill));
+    // After it ran empty they are two lots again.
+    spin("H1b 9", "10:00");
+    EXPECT_TRUE(before(creek));
+}
+
+TEST_F(RoomNowTest, SaidLateThatHillRanEmptyTheLotsNeverMet) {
+    spin("H1a 9", "08:00");
+    done(R"({"do":"spin-load","on":"2027-08-08","run":"27-3","boxes":"C1a 9","ran":"smooth"})");
+    done(inHill("open-gate", R"(,"run_empty":true)"));
+    EXPECT_EQ(gate(creek).emptyOf, "");
+    EXPECT_EQ(gate(hill).emptyOf, "27-3") << "Creek is in it now";
+    EXPECT_FALSE(gate(hill).ranTogether);
+    EXPECT_TRUE(lotChangeQuestion(file(), hill, clock.today()));
+}
+
+TEST_F(RoomNowTest, TheClockOnTheWallSaysNothingOfAnotherDay) {
+    spin("H1a 9, H1b 3", "08:21", R"(,"spun_min":15)");
+    for (const char* now : {"2026-11-27T17:00:00Z", "2027-08-09T09:00:00Z"}) {
+        const RoomDaySheet day = room({.now = parseInstant(now)});
+        EXPECT_FALSE(day.clockSet) << now;
+        EXPECT_NEAR(*day.nowMin, 36, 1e-6) << "as far as its loads go";
+    }
+    EXPECT_TRUE(room({.now = parseInstant("2027-08-08T08:25:00Z")}).clockSet)
+        << "before its load ended";
+}
+
 TEST_F(RoomNowTest, TheDayIsPlannedWithAllThatCostsTime) {
     const RoomDaySheet day = room();
     EXPECT_EQ(day.plan.loads, 10);
@@ -260,9 +347,9 @@ TEST_F(RoomNowTest, AClockThatIsSetBackOrForwardMakesNoAbsurdDay) {
     ASSERT_TRUE(day.fromHere);
     EXPECT_GT(day.fromHere->lastLoadEndsMin, *day.nowMin);
     EXPECT_EQ(day.spinMinSeen, 15) << "minutes come from the loads";
-    // A month ahead: not believed at all.
+    // Far ahead: not believed at all.
     spin("H3b 9, H5a 3", "23:59", R"(,"spun_min":15,"uncapping_min":18)");
-    day = room({.now = parseInstant("2027-09-20T12:00:00Z")});
+    day = room({.now = parseInstant("2027-08-08T01:05:00Z")});
     EXPECT_TRUE(day.clockSet);
     EXPECT_NEAR(*day.nowMin, day.done[3].endMin, 1e-6);
     EXPECT_LT(*day.nowMin, 120);
@@ -384,6 +471,43 @@ TEST_F(RoomNowTest, OneLoadIsALoad) {
     const auto sheet = loadSheet(file(), {Id<Extraction>{3}}, clock.today());
     EXPECT_THAT(pageText(loadsPage(file(), *sheet, clock.today())).toStdString(),
                 testing::HasSubstr("1 load of 12 slots"));
+}
+
+TEST_F(RoomNowTest, AClosedRunsLoadsHaveItsOwnNumbersAndUnknownOffsetsStayUnknown) {
+    done(
+        R"({"do":"spin-load","on":"2027-08-08","run":"27-3","slots":"C1a, C1a, C1a","ran":"smooth","start_offset_g":300})");
+    done(
+        R"({"do":"spin-load","on":"2027-08-08","run":"27-3","slots":"C1a, C1a, C1a","ran":"smooth"})");
+    const auto open = loadSheet(file(), {creek}, clock.today());
+    EXPECT_EQ(open->loads.front().number, 3);
+    ASSERT_EQ(open->spun.size(), 2U);
+    EXPECT_TRUE(open->spun[0].startKnown);
+    EXPECT_FALSE(open->spun[0].endKnown);
+    EXPECT_FALSE(open->spun[1].startKnown) << "nobody wrote down how far it was off";
+    EXPECT_FALSE(open->spun[1].doubtKnown);
+    EXPECT_TRUE(open->loads.front().startKnown);
+    for (const char* box : {"C1a", "C2a", "C2b", "C4a", "C4b"})
+        done(R"({"do":"weigh-box","on":"2027-08-08","run":"27-3","box":")" + std::string(box) +
+             R"(","gross_g":20000,"wet_g":5000})");
+    done(R"({"do":"fill-bucket","on":"2027-08-08","run":"27-3","mark":"B1","net_g":13000}
+{"do":"close-run","on":"2027-08-08","run":"27-3"})");
+    const auto closed = loadSheet(file(), {creek}, clock.today());
+    EXPECT_EQ(closed->loadsDone, 2);
+    EXPECT_EQ(closed->loads.front().number, 1);
+}
+
+TEST_F(RoomNowTest, LoadsToGoAreCounted) {
+    RoomDaySheet day = room();
+    day.nowMin = 60;
+    DayFromHere here;
+    here.loadsLeft = 1;
+    here.lastLoadEndsMin = 75;
+    day.fromHere = here;
+    const auto said = [&] { return roomDayLines(day).join(QLatin1Char(' ')).toStdString(); };
+    EXPECT_THAT(said(), testing::HasSubstr("1 load to go"));
+    day.fromHere->loadsLeft = 0;
+    EXPECT_THAT(said(), testing::HasSubstr("All loads are spun: the last ended 1 h 15"));
+    EXPECT_THAT(said(), testing::Not(testing::HasSubstr("to go")));
 }
 
 }  // namespace

@@ -70,6 +70,17 @@ TEST_F(SpunLoad, KeepsWhereEachFrameHungAndHowItFelt) {
     EXPECT_TRUE(file().all<SlotFrame>().empty());
 }
 
+TEST_F(SpunLoad, ANameWithACommaStandsInQuotesOrByItsNumber) {
+    done(
+        R"({"do":"weigh-box","on":"2027-08-08","run":"27-3","known_as":"off C4, no tag","frames":9,"gross_g":18900})");
+    EXPECT_NE(outcome(spin(R"("boxes":"off C4, no tag 3","ran":"smooth")")), "kept");
+    done(spin(R"("boxes":"\"off C4, no tag\" 3, C2a 1","ran":"smooth")"));
+    EXPECT_THAT(boxes(), testing::ElementsAre("#4 3", "#1 1"));
+    done(spin(R"("slots":"\"off C4, no tag\" h, , \"off C4, no tag\", #4 l","ran":"smooth")"));
+    EXPECT_THAT(hung(), testing::ElementsAre("1 #4 heavy", "3 #4", "4 #4 light"));
+    EXPECT_NE(outcome(spin(R"("boxes":"\"off C4 3","ran":"smooth")")), "kept") << "no end to it";
+}
+
 TEST_F(SpunLoad, BoxesAndSlotsSayTheSameOrNothingIsKept) {
     EXPECT_EQ(outcome(spin(R"("boxes":"C2b 1, C2a 2","slots":"C2a, C2b, C2a")")), "kept");
     EXPECT_EQ(outcome(spin(R"("boxes":"C2a 1","slots":"C2a, C2a")")), "contradiction boxes");

@@ -52,6 +52,13 @@ TEST_F(PullListPage, TellsTheYardWhatToDo) {
     EXPECT_TRUE(says("robbing starts within the hour"));
 }
 
+TEST_F(PullListPage, OneLoadAndOneBucketAreOne) {
+    ASSERT_EQ(sheet().yards[0].loads, 1);
+    EXPECT_TRUE(says("1 load, 1 bucket")) << text();
+    EXPECT_FALSE(says("1 loads")) << text();
+    EXPECT_FALSE(says("1 buckets")) << text();
+}
+
 TEST_F(PullListPage, EachBoxToTakeHasItsPlaceAndTheNextFreePeg) {
     done(R"({"do":"clip-peg","on":"2027-07-29","peg":1,"box":"M06"})");
     EXPECT_NE(line("M01").find("the lowest super"), std::string::npos) << text();

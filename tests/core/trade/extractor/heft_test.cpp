@@ -185,5 +185,60 @@ TEST(Heft, ALetterThatIsNoneIsNamed) {
     EXPECT_EQ(balanceLoad(12, *many).error().code, Code::TooMany);
 }
 
+TEST(Heft, OfABoxLikeAllAtHandALetterSaysWhatItsClassSays) {
+    const HeftSpread all{1450, 360};
+    const auto classes = heftClasses(all, 217);
+    for (const HeftThird heft : {HeftThird::Heavy, HeftThird::Middling, HeftThird::Light}) {
+        const auto one = heftInBox(heft, all, all, 217);
+        ASSERT_TRUE(one);
+        EXPECT_NEAR(one->meanG, classes->of(heft).meanG, 1e-6);
+        EXPECT_NEAR(one->sdG, classes->of(heft).sdG, 1e-6);
+    }
+}
+
+TEST(Heft, ABoxAndALetterTogether) {
+    // Worked by hand. A box of 1,700 ± 150 g among frames of 1,500 ± 200, the hand off by 225.
+    // The cut is at 1500 + 0.43073 · √(200² + 225²) = 1500 + 0.43073 · 301.04 = 1629.67; the box's
+    // frames feel as 1,700 ± √(150² + 225²) = 270.42, so α = −70.33 / 270.42 = −0.26009.
+    // λ = φ(α) / (1 − Φ(α)) = 0.38567 / 0.60260 = 0.64001, ρ² = 22500 / 73125 = 0.30769:
+    // 1700 + 0.30769 · 270.42 · 0.64001 = 1753.3, and V y / s² = 1 − 0.26009 · 0.64001 − 0.40961
+    // = 0.42392, 150 · √(1 − 0.30769 · 0.57608) = 136.06.
+    const HeftSpread box{1700, 150};
+    const HeftSpread all{1500, 200};
+    const auto heavy = heftInBox(HeftThird::Heavy, box, all, 225);
+    ASSERT_TRUE(heavy);
+    EXPECT_NEAR(heavy->meanG, 1753.3, 0.1);
+    EXPECT_NEAR(heavy->sdG, 136.06, 0.02);
+    // A light frame of the same box is a light one of a heavy box.
+    const auto light = heftInBox(HeftThird::Light, box, all, 225);
+    EXPECT_LT(light->meanG, 1700);
+    EXPECT_GT(light->meanG, 1500);
+}
+
+TEST(Heft, ALetterNeverMakesAFrameLessSureThanItsBox) {
+    const HeftSpread all{1450, 360};
+    for (const double mean : {600.0, 1200.0, 1450.0, 1900.0, 2600.0})
+        for (const double sd : {0.0, 40.0, 160.0, 360.0})
+            for (const double feel : {0.0, 100.0, 500.0})
+                for (const HeftThird heft :
+                     {HeftThird::Heavy, HeftThird::Middling, HeftThird::Light}) {
+                    const auto one = heftInBox(heft, {mean, sd}, all, feel);
+                    ASSERT_TRUE(one);
+                    EXPECT_LE(one->sdG, sd + 1e-9) << mean << " " << sd << " " << feel;
+                    EXPECT_GE(one->meanG, 0);
+                    EXPECT_TRUE(std::isfinite(one->meanG) && std::isfinite(one->sdG));
+                }
+    EXPECT_FALSE(heftInBox(HeftThird::Heavy, {-1, 10}, all, 10));
+}
+
+TEST(Heft, BoxesTogetherDifferWithinAndAmongThemselves) {
+    // Nine frames of 1,800 ± 100 and nine of 1,600 ± 100: 1,700 ± √(100² + 100²).
+    const auto all = heftTogether({{{1800, 100}, 9}, {{1600, 100}, 9}});
+    ASSERT_TRUE(all);
+    EXPECT_NEAR(all->meanG, 1700, 1e-9);
+    EXPECT_NEAR(all->sdG, 100 * std::numbers::sqrt2, 1e-9);
+    EXPECT_FALSE(heftTogether({}));
+}
+
 }  // namespace
 }  // namespace combwright
