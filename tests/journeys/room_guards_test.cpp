@@ -108,7 +108,7 @@ TEST_F(WithStickyHands, AQuestionLeftIsAskedAgain) {
 TEST_F(WithStickyHands, ABouncingPlusClosesNoDay) {
     keys("1\n21.4\n");
     spinAll(1);
-    keys("+");
+    keys("/1\n13.0\n\n+");
     ASSERT_TRUE(asked().startsWith(QStringLiteral("Close the day?"))) << asked().toStdString();
     bounce("+");
     EXPECT_FALSE(all<Extraction>().front().closed);
@@ -153,6 +153,7 @@ TEST_F(WithStickyHands, WhoseFrameWasSetAsideIsAskedWhereTheLoadHasSeveralBoxes)
         << answersText(which).toStdString();
     keys("9\n");
     EXPECT_FALSE(all<SetAside>().front().box) << "no box of the load is on peg 9";
+    QTest::keyClick(room->entry().line(), Qt::Key_Backspace);
     keys("2\n");
     ASSERT_TRUE(all<SetAside>().front().box);
     EXPECT_EQ(all<SetAside>().front().box, all<ExtractionBox>()[1].id);

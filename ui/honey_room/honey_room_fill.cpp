@@ -190,7 +190,7 @@ void HoneyRoomPlace::fillCaution() {
         parts << lift + heaviest;
     }
     m_caution->setText(QStringLiteral("<b>%1</b> &nbsp; ").arg(tr("Once a day")) +
-                       parts.join(QStringLiteral(" · ")));
+                       parts.join(QStringLiteral("&nbsp;· ")));
 }
 
 void HoneyRoomPlace::fillTable(const RoomBoxes& room) {

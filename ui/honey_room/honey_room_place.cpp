@@ -260,8 +260,10 @@ void HoneyRoomPlace::connectAll() {
     });
     // Large type does not fit a small screen: the room moves with the cursor.
     connect(qApp, &QApplication::focusChanged, this, [this](QWidget*, QWidget* now) {
-        const bool whole = now == m_waiting || now == m_buckets || now == &m_load->view();
-        if (now && !whole && m_room->isAncestorOf(now)) follow(now, now->rect());
+        // Of the boxes, the slots and the buckets it is the one chosen.
+        if (now == m_waiting) return follow(m_waiting, m_waiting->currentRect());
+        if (now == m_buckets || now == &m_load->view()) return;
+        if (now && m_room->isAncestorOf(now)) follow(now, now->rect());
     });
     connect(m_waiting, &WaitingView::typed, m_entry, &RoomEntry::begin);
     connect(m_waiting, &WaitingView::weighAsked, this, [this](bool wet) {
@@ -382,6 +384,9 @@ void HoneyRoomPlace::arrange() {
         example->setVisible(keys <= wide && (example == m_pegKeys || m_open));
     }
     m_balanceView->setFolded(low || !three);
+    // In large type an earlier run is not worth the room of the one at work.
+    const bool ofAnother = m_open && m_shown && m_shown->run.id != m_run;
+    m_balanceView->setVisible(three || room >= two || !ofAnother);
 }
 
 void HoneyRoomPlace::follow(const QWidget* widget, const QRect& part) {

@@ -152,7 +152,7 @@ LoadPanel::LoadPanel(Session& session, QWidget* parent)
 
 /// Higher than wide the drum would only stand in a void, away from what is said of it.
 void LoadPanel::resizeEvent(QResizeEvent*) {
-    m_view->setMaximumHeight(std::max(m_view->minimumHeight(), width() * 9 / 10));
+    m_view->setMaximumHeight(std::max(m_view->minimumHeight(), width() * 4 / 5));
 }
 
 LoadRules LoadPanel::rules() const { return {m_mixLots->isChecked(), m_mixKinds->isChecked()}; }

@@ -196,6 +196,15 @@ double WaitingView::wordsWide() const {
     return wide;
 }
 
+double WaitingView::leastScale() const {
+    const Look& look = m_session.look();
+    const QFont chalk = look.font(TextSize::Letter, false, true);
+    double wide = 0;
+    for (std::size_t i = 0; i < m_waiting; ++i)
+        wide = std::max(wide, textWidth(chalkOf(m_boxes[i]), chalk) + look.px(26));
+    return std::clamp(wide / (look.px(1) * frontMm), leastPxPerMm, mostPxPerMm);
+}
+
 double WaitingView::pegRoom() const {
     const bool pegs = std::any_of(m_boxes.begin(), m_boxes.end(),
                                   [](const RoomBox& each) { return each.peg.has_value(); });
@@ -222,8 +231,9 @@ WaitingView::Laid WaitingView::layOut(double room) const {
     };
     // The boxes give way before their words are cut.
     const double wide = (width() - look.px(9) - pegRoom() - wordsWide()) / (look.px(1) * frontMm);
-    laid.scale = std::clamp(wide, leastPxPerMm, mostPxPerMm);
-    while (laid.scale > leastPxPerMm && heightAt(laid.scale) + wet > room) laid.scale -= 0.01;
+    const double least = leastScale();
+    laid.scale = std::clamp(wide, least, mostPxPerMm);
+    while (laid.scale > least && heightAt(laid.scale) + wet > room) laid.scale -= 0.01;
     double y = look.px(4);
     for (std::size_t i = 0; i < m_boxes.size(); ++i) {
         if (i == m_waiting) {
@@ -245,7 +255,7 @@ QSize WaitingView::sizeHint() const {
 
 QSize WaitingView::minimumSizeHint() const {
     const Look& look = m_session.look();
-    const double words = look.px(9 + frontMm * leastPxPerMm) + pegRoom() + wordsWide();
+    const double words = look.px(9 + frontMm * leastScale()) + pegRoom() + wordsWide();
     return {std::max(look.space(200), static_cast<int>(std::ceil(words))),
             std::max(static_cast<int>(layOut(0).height), m_session.look().space(60))};
 }

@@ -68,6 +68,8 @@ class WaitingView : public QWidget {
     /// The widest of them, and the room the pegs take before them.
     double wordsWide() const;
     double pegRoom() const;
+    /// As small as leaves what is chalked on the boxes whole, px a millimetre.
+    double leastScale() const;
     void paintRow(QPainter& painter, const QRectF& row, const RoomBox& box, double scale) const;
     void paintWet(QPainter& painter, const QRectF& row, const RoomBox& box) const;
     void speak();

@@ -67,7 +67,8 @@ Page dayLogPage(const Read& file, Day on) {
         roomPaper(file, logWord("Log of the honey room"), logWord("for %1").arg(dayText(on)));
     TextBlock caution;
     caution.caution = true;
-    caution.text = roomSafety().join(QStringLiteral(" · "));
+    caution.text = roomSafety().join(QStringLiteral("\u00a0· "));
+    caution.text[0] = caution.text[0].toUpper();
     page.blocks.emplace_back(caution);
     CardsBlock block;
     block.title = logWord("Written down as it is done");

@@ -268,7 +268,8 @@ TEST_F(RoomSheets, EveryOpenLotHasItsLabelsAndNoNumberTwice) {
     EXPECT_GE(lots[QStringLiteral("Creek, lot 27-3")], 1);
     EXPECT_GE(lots[QStringLiteral("Hill, lot 27-2")], 2) << "the one filled, and the next";
     EXPECT_EQ(numbers.size() % 8, 0U);
-    done(R"({"do":"close-run","on":"2027-08-06","run":"27-3"})");
+    done(R"({"do":"fill-bucket","on":"2027-08-06","run":"27-3","mark":"B5","net_g":12000}
+{"do":"close-run","on":"2027-08-06","run":"27-3"})");
     const Page closed = bucketLabelsPage(file(), run("27-3"), today());
     for (const Card& label : cardsOf(closed))
         EXPECT_EQ(label.about[0].text, QStringLiteral("Creek, lot 27-3"));
