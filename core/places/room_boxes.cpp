@@ -4,8 +4,9 @@
 #include <algorithm>
 #include <cstdlib>
 #include <map>
+#include <limits>
 #include <set>
-#include <utility>
+#include <tuple>
 
 #include "core/storage/queries/constants.h"
 #include "core/storage/queries/names.h"
@@ -26,10 +27,21 @@ std::optional<Day> cameOff(const Read& file, Id<Box> box, Day on) {
     return off;
 }
 
+/// Only its water was taken, of a box already off: that says nothing new of its frames.
+bool isWaterOnly(const BoxLook& look) {
+    return look.water && !look.frames && !look.cappedFrames && !look.filled && !look.toFork &&
+           !look.broodIn;
+}
+
 std::optional<BoxLook> lastLook(const Read& file, Id<Box> box, Day on) {
-    std::optional<BoxLook> last;
-    for (BoxLook& look : file.where<BoxLook>({is("box", box)}))
-        if (look.on <= on && (!last || look.on >= last->on)) last = std::move(look);
+    std::optional<BoxLook> last, water;
+    for (BoxLook& look : file.where<BoxLook>({is("box", box)})) {
+        if (look.on > on) continue;
+        std::optional<BoxLook>& of = isWaterOnly(look) ? water : last;
+        if (!of || look.on >= of->on) of = std::move(look);
+    }
+    if (!last) return water;
+    if (water && water->on >= last->on) last->water = water->water;
     return last;
 }
 
@@ -62,6 +74,8 @@ RoomBox boxInRoom(const Read& file, const Box& box, std::optional<Id<Hive>> hive
     row.box = box.id;
     const auto peg = pegOfBox(file, box.id, on);
     if (peg) row.peg = peg->number.value();
+    if (const auto was = lastPegOfBox(file, box.id, on); !peg && was && was->off == on)
+        row.pegWas = was->number.value();
     row.mark = !box.mark.empty() ? box.mark
                : peg             ? nameOf(file, Peg::table, peg->id.number)
                                  : nameOf(file, Box::table, box.id.number);
@@ -91,7 +105,10 @@ RoomBox boxOfRun(const Read& file, const ExtractionBox& entry, const Extraction&
         row = boxInRoom(file, *box, entry.hive, run, on);
     } else {
         if (const auto peg = pegOfUnknown(file, entry, run)) {
-            if (!peg->off || on < *peg->off) row.peg = peg->number.value();
+            if (!peg->off || on < *peg->off)
+                row.peg = peg->number.value();
+            else if (peg->off == on)
+                row.pegWas = peg->number.value();
             row.off = peg->on;
         }
         takeLimit(file, row, stand, run, on);
@@ -198,10 +215,12 @@ void addRun(const Read& file, const Extraction& run, Day on, RoomBoxes& room) {
     }
 }
 
-/// Oldest first; of what nobody knows the day nobody can say that it is young.
+/// Oldest first, those of one day by peg, as who stands before the stack finds them; of what nobody
+/// knows the day nobody can say that it is young.
 void sortAndSum(RoomBoxes& room, Day on) {
     const auto rank = [](const RoomBox& row) {
-        return std::pair(row.plannedFor ? 1 : 0, row.off.value_or(Day{}));
+        return std::tuple(row.plannedFor ? 1 : 0, row.off.value_or(Day{}),
+                          row.peg.value_or(std::numeric_limits<std::int64_t>::max()));
     };
     std::stable_sort(room.waiting.begin(), room.waiting.end(),
                      [&](const RoomBox& a, const RoomBox& b) { return rank(a) < rank(b); });

@@ -49,8 +49,9 @@ struct RoomBox {
     ExtractLimit limit;             ///< what that follows from
     std::optional<Day> plannedFor;  ///< of a kept plan, and still on its hive
     double heightMm = 168.3;
-    std::optional<std::int64_t> peg;  ///< the number on it that day
-    std::optional<Id<Yard>> yard;     ///< whose honey it is; none where nobody knows
+    std::optional<std::int64_t> peg;     ///< the number on it that day
+    std::optional<std::int64_t> pegWas;  ///< the one that came off it that day
+    std::optional<Id<Yard>> yard;        ///< whose honey it is; none where nobody knows
 
     /// It still waits, and its last day was before `today`.
     bool late(Day today) const { return left() != 0 && extractBy && *extractBy < today; }
@@ -60,7 +61,7 @@ struct RoomBox {
 };
 
 struct RoomBoxes {
-    std::vector<RoomBox> waiting;  ///< oldest first; planned ones last
+    std::vector<RoomBox> waiting;  ///< oldest first, those of a day by peg; planned ones last
     std::vector<RoomBox> wet;
     std::optional<Day> extractBy;  ///< the earliest of those waiting
     int late = 0;                  ///< boxes waiting whose last day has passed

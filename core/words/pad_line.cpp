@@ -39,11 +39,42 @@ PadDeed noMass(const QString& typed) {
         padTr("“%1” is no weight in %2; nothing was written down.").arg(typed, massUnit()));
 }
 
-/// "6 frames of M07 on peg 14 are not spun".
-QString notSpunText(const PadBox& box) {
-    return box.unspun == 1
-               ? padTr("1 frame of %1 is not spun").arg(calledText(box))
-               : padTr("%1 frames of %2 are not spun").arg(box.unspun).arg(calledText(box));
+/// A weight and the water of the same box, parted by a stroke: "21.4/17.2", or "/17.2" alone.
+struct WithWater {
+    QString mass;
+    QString water;
+    bool has = false;
+};
+
+WithWater partedWater(const QString& typed) {
+    const auto at = typed.indexOf(QLatin1Char('/'));
+    const bool words =
+        std::any_of(typed.begin(), typed.end(), [](QChar each) { return each.isLetter(); });
+    if (at < 0 || words) return {typed, {}, false};
+    return {typed.left(at).trimmed(), typed.mid(at + 1).trimmed(), true};
+}
+
+/// Honey holds so much water, per cent, as the file takes it of a bucket.
+constexpr double driestPercent = 10;
+constexpr double wettestPercent = 30;
+
+std::optional<double> padWater(QString typed) {
+    if (typed.endsWith(QLatin1Char('%'))) typed.chop(1);
+    const auto percent = typedNumber(typed.trimmed());
+    return percent && *percent >= driestPercent && *percent <= wettestPercent ? percent
+                                                                              : std::nullopt;
+}
+
+bool weighsBox(PadAsk::What what) {
+    return what == PadAsk::What::Full || what == PadAsk::What::Wet ||
+           what == PadAsk::What::StillWet || what == PadAsk::What::NotSpun ||
+           what == PadAsk::What::StillFull;
+}
+
+/// "/17.2" while a box is weighed; "/17" is a bucket.
+bool isWaterOfBox(PadAsk::What asked, const QString& typed) {
+    return weighsBox(asked) && typed.startsWith(QLatin1Char('/')) &&
+           (typed.contains(QLatin1Char('.')) || typed.contains(QLatin1Char(',')));
 }
 
 PadDeed deedOf(PadDeed::What what) {
@@ -62,11 +93,6 @@ bool lightForFull(const PadBox& box, Mass full) {
 /// Over half again as heavy as before it is no full weight put right but a slip.
 bool putsFullRight(const PadBox& box, Mass mass) {
     return mass.grams() * 2 <= box.gross->grams() * 3;
-}
-
-QString padMassText(const Known<Mass>& mass) {
-    if (!mass.value) return padTr("unknown");
-    return ShownFigure{massTyped(*mass.value), massUnit()}.text();
 }
 
 }  // namespace
@@ -131,8 +157,9 @@ bool PadLine::acts(QChar key, const QString& typed) const {
             return true;
         case u'.':
             // Where a number is asked the point begins one: ".4".
-            return m_ask.what == PadAsk::What::Nothing || m_ask.what == PadAsk::What::AsideWhy ||
-                   m_ask.what == PadAsk::What::Settle || m_ask.what == PadAsk::What::Close;
+            return m_ask.what == PadAsk::What::Nothing || m_ask.what == PadAsk::What::AsideBox ||
+                   m_ask.what == PadAsk::What::AsideWhy || m_ask.what == PadAsk::What::Settle ||
+                   m_ask.what == PadAsk::What::RunEmpty || m_ask.what == PadAsk::What::Close;
         default:
             return false;
     }
@@ -167,7 +194,7 @@ PadDeed PadLine::asks(const PadAsk& ask) {
 PadDeed PadLine::enter(const QString& text, const PadRoom& room) {
     const QString typed = text.trimmed();
     m_walked = false;
-    if (typed.startsWith(QLatin1Char('/'))) {
+    if (typed.startsWith(QLatin1Char('/')) && !isWaterOfBox(m_ask.what, typed)) {
         m_ask = {};
         return begin(typed, room);
     }
@@ -194,12 +221,18 @@ PadDeed PadLine::enter(const QString& text, const PadRoom& room) {
         case PadAsk::What::Cappings:
         case PadAsk::What::Scrapings:
             return bucket(typed, room);
+        case PadAsk::What::AsideBox:
+            return asideBox(typed);
         case PadAsk::What::AsideWhy:
             return choice(typed, room, PadDeed::What::AsideWhy, 6);
         case PadAsk::What::Settle:
             return choice(typed, room, PadDeed::What::Settle, 5);
         case PadAsk::What::Frames:
             return choice(typed, room, PadDeed::What::Frames, 72);
+        case PadAsk::What::RunEmpty:
+            // Enter again starts it all the same.
+            m_ask = {};
+            return begin(typed, room);
         case PadAsk::What::Close:
             m_ask = {};
             return typed.isEmpty() ? deedOf(PadDeed::What::Left) : begin(typed, room);
@@ -240,6 +273,7 @@ PadDeed PadLine::begin(const QString& typed, const PadRoom& room) {
     }
     if (typed == QLatin1String("00")) return deedOf(PadDeed::What::Seen);
     if (typed == QLatin1String("000")) return deedOf(PadDeed::What::NextRun);
+    if (typed == QLatin1String("0000")) return deedOf(PadDeed::What::DayLog);
     const auto peg = typedWhole(typed);
     if (!peg || (room.bareIsMass && *peg != 0)) return {};
     return choosePeg(*peg, room);
@@ -260,11 +294,28 @@ PadDeed PadLine::choosePeg(int peg, const PadRoom& room) {
     return asks(ask);
 }
 
-PadDeed PadLine::weigh(const QString& typed, const PadRoom& room) {
+PadDeed PadLine::weigh(const QString& whole, const PadRoom& room) {
     const PadAsk asked = m_ask;
     m_ask = {};
     PadDeed deed = deedOf(PadDeed::What::Weigh);
     deed.box = asked.box;
+    const WithWater parts = partedWater(whole);
+    const QString& typed = parts.mass;
+    deed.water = asked.water;
+    if (parts.has) {
+        deed.water = padWater(parts.water);
+        if (!deed.water) {
+            m_ask = asked;
+            return padNotRead(
+                padTr("“%1” is no water of honey in per cent, 10 to 30; nothing was written down.")
+                    .arg(parts.water));
+        }
+        if (typed.isEmpty()) {
+            // Only the water: its weight is asked on.
+            m_ask = asked;
+            return deed;
+        }
+    }
     const bool fullAsked =
         asked.what == PadAsk::What::Full || asked.what == PadAsk::What::StillFull;
     if (asked.mass && typed.isEmpty()) {
@@ -314,6 +365,7 @@ PadDeed PadLine::weigh(const QString& typed, const PadRoom& room) {
     PadAsk again = asked;
     again.what = PadAsk::What::StillWet;
     again.mass = deed.mass;
+    again.water = deed.water;
     return asks(again);
 }
 
@@ -322,6 +374,7 @@ PadDeed PadLine::weighFull(PadDeed deed, const PadAsk& asked) {
     PadAsk again = asked;
     again.box = deed.box;
     again.mass = deed.mass;
+    again.water = deed.water;
     if (deed.mass->value && lightForFull(deed.box, *deed.mass->value) && asked.mass != deed.mass) {
         again.what = PadAsk::What::StillFull;
         return asks(again);
@@ -342,6 +395,7 @@ PadDeed PadLine::weighWet(const PadDeed& deed, const PadAsk& asked, const PadRoo
     PadAsk again = asked;
     again.what = PadAsk::What::NotSpun;
     again.mass = deed.mass;
+    again.water = deed.water;
     return asks(again);
 }
 
@@ -351,6 +405,7 @@ PadDeed PadLine::stray(const QString& typed, const PadRoom& room) {
     PadDeed deed = deedOf(PadDeed::What::Weigh);
     deed.box = asked.box;
     deed.mass = asked.mass;
+    deed.water = asked.water;
     if (typed.isEmpty()) return deed;
     // A whole number is the next peg, anything else its weight put right.
     const auto mass = typedWhole(typed) ? std::nullopt : padReading(typed);
@@ -406,6 +461,30 @@ PadDeed PadLine::bucket(const QString& typed, const PadRoom& room) {
     return deed;
 }
 
+/// By its peg, 0 for the one without, or by its mark.
+PadDeed PadLine::asideBox(const QString& typed) {
+    const PadAsk asked = m_ask;
+    m_ask = {};
+    if (typed.isEmpty()) return deedOf(PadDeed::What::Left);
+    const auto peg = typedWhole(typed);
+    const auto meant =
+        std::find_if(asked.among.begin(), asked.among.end(), [&](const PadBox& each) {
+            return peg ? each.peg == *peg : each.mark.compare(typed, Qt::CaseInsensitive) == 0;
+        });
+    if (meant == asked.among.end()) {
+        m_ask = asked;
+        return padNotRead(
+            (peg ? padTr("Peg %1 hangs in no slot of this load; Enter alone leaves it "
+                         "unknown.")
+                 : padTr("No box “%1” hangs in this load; Enter alone leaves it "
+                         "unknown."))
+                .arg(typed));
+    }
+    PadDeed deed = deedOf(PadDeed::What::AsideBox);
+    deed.box = *meant;
+    return deed;
+}
+
 PadDeed PadLine::choice(const QString& typed, const PadRoom& room, PadDeed::What what, int most) {
     const PadAsk asked = m_ask;
     m_ask = {};
@@ -448,142 +527,6 @@ std::optional<QString> feltLetters(const QString& typed, int slotCount) {
         }
     }
     return letters.size() <= slotCount ? std::optional(letters) : std::nullopt;
-}
-
-QString calledText(const PadBox& box) {
-    if (box.peg == 0 || !box.known) return box.mark;
-    return padTr("%1 on peg %2").arg(box.mark).arg(box.peg);
-}
-
-QString askedText(const PadAsk& ask) {
-    switch (ask.what) {
-        case PadAsk::What::Nothing:
-            return {};
-        case PadAsk::What::Full:
-            if (ask.box.peg == 0) return padTr("Box without a peg, %1").arg(massUnit());
-            if (ask.box.stray)
-                return padTr("Peg %1, which no box carries: full, %2")
-                    .arg(ask.box.peg)
-                    .arg(massUnit());
-            return padTr("%1 full, %2").arg(calledText(ask.box), massUnit());
-        case PadAsk::What::Wet:
-            return padTr("%1 wet, %2").arg(calledText(ask.box), massUnit());
-        case PadAsk::What::StillWet:
-            return padTr("%1: %2 wet, when it weighed %3 full?")
-                .arg(calledText(ask.box), padMassText(*ask.mass),
-                     padMassText({ask.box.gross, std::nullopt, How::Weighed}));
-        case PadAsk::What::NotSpun:
-            return padTr("%1: is %2 its wet weight?")
-                .arg(notSpunText(ask.box), padMassText(*ask.mass));
-        case PadAsk::What::StillFull:
-            return padTr("%1: %2 full, no more than an empty box?")
-                .arg(calledText(ask.box), padMassText(*ask.mass));
-        case PadAsk::What::Stray:
-            return padTr("No box carries peg %1: %2 full, a box nobody knows?")
-                .arg(ask.box.peg)
-                .arg(padMassText(*ask.mass));
-        case PadAsk::What::OverBrim:
-            return padTr("Bucket %1: %2, when a bucket holds %3?")
-                .arg(ask.bucket)
-                .arg(padMassText(*ask.mass), padMassText({ask.most, std::nullopt, How::Weighed}));
-        case PadAsk::What::Frames:
-            return padTr("%1: how many frames?").arg(calledText(ask.box));
-        case PadAsk::What::BucketMass:
-            return padTr("Bucket %1, %2").arg(ask.bucket).arg(massUnit());
-        case PadAsk::What::BucketWater:
-            return padTr("Bucket %1, water %").arg(ask.bucket);
-        case PadAsk::What::Cappings:
-            return padTr("Cappings tub, %1").arg(massUnit());
-        case PadAsk::What::Scrapings:
-            return padTr("Scrapings, %1").arg(massUnit());
-        case PadAsk::What::AsideWhy:
-        case PadAsk::What::Settle:
-        case PadAsk::What::Close:
-            return ask.about;
-    }
-    return {};
-}
-
-QString leftText(const PadAsk& ask) {
-    // Of what is put as "1 frame of M05: what became of it?" the subject stands first.
-    const QString subject = ask.about.section(QLatin1Char(':'), 0, 0);
-    switch (ask.what) {
-        case PadAsk::What::Nothing:
-            return padTr("Nothing was asked.");
-        case PadAsk::What::Full:
-            return padTr("%1: not weighed.").arg(calledText(ask.box));
-        case PadAsk::What::Wet:
-            return padTr("%1: wet weight left as it is.").arg(calledText(ask.box));
-        case PadAsk::What::StillWet:
-        case PadAsk::What::NotSpun:
-        case PadAsk::What::StillFull:
-        case PadAsk::What::Stray:
-            return padTr("%1: %2 was not kept.").arg(calledText(ask.box), padMassText(*ask.mass));
-        case PadAsk::What::OverBrim:
-            return padTr("Bucket %1: %2 was not kept.").arg(ask.bucket).arg(padMassText(*ask.mass));
-        case PadAsk::What::Frames:
-            return padTr("%1: how many frames it has stays unknown.").arg(calledText(ask.box));
-        case PadAsk::What::BucketMass:
-            return padTr("Bucket %1: left as it is.").arg(ask.bucket);
-        case PadAsk::What::BucketWater:
-            return padTr("Bucket %1: water left as it is.").arg(ask.bucket);
-        case PadAsk::What::Cappings:
-            return padTr("Cappings tub: left as it is.");
-        case PadAsk::What::Scrapings:
-            return padTr("Scrapings: left as they are.");
-        case PadAsk::What::AsideWhy:
-            return padTr("Why it was set aside stays open.");
-        case PadAsk::What::Settle:
-            return padTr("%1: it lies there still.").arg(subject);
-        case PadAsk::What::Close:
-            return padTr("The day stays open.");
-    }
-    return {};
-}
-
-QString answersText(const PadAsk& ask) {
-    switch (ask.what) {
-        case PadAsk::What::Nothing:
-            return {};
-        case PadAsk::What::Full:
-            return padTr("Enter alone leaves it unknown, a point and Enter take it back");
-        case PadAsk::What::Wet:
-            return ask.box.spun ? padTr("a point and Enter take it back")
-                                : padTr("a number near its full weight puts that right");
-        case PadAsk::What::StillWet:
-        case PadAsk::What::NotSpun:
-        case PadAsk::What::StillFull:
-        case PadAsk::What::OverBrim:
-            return padTr("Enter again keeps it, another number puts it right");
-        case PadAsk::What::Stray:
-            return padTr(
-                "Enter again takes it as a box nobody knows, another peg begins anew, a point and "
-                "Enter take it back");
-        case PadAsk::What::BucketMass:
-        case PadAsk::What::BucketWater:
-        case PadAsk::What::Frames:
-            return padTr("Enter alone leaves it");
-        case PadAsk::What::Cappings:
-        case PadAsk::What::Scrapings:
-            return padTr("a point and Enter take it back");
-        case PadAsk::What::AsideWhy:
-            return padTr(
-                "1 not empty  2 broke  3 brood  4 granulated  5 unripe  6 other, Enter leaves it");
-        case PadAsk::What::Settle:
-            return padTr(
-                "1 spun again  2 given back  3 put away  4 melted  5 fed back, Enter leaves it");
-        case PadAsk::What::Close:
-            return padTr("+ closes the day, Enter leaves it open");
-    }
-    return {};
-}
-
-QString weighedText(const PadBox& box, const Known<Mass>& mass, bool wet) {
-    QString text =
-        (wet ? padTr("%1, %2 wet") : padTr("%1, %2 full")).arg(calledText(box), padMassText(mass));
-    const auto& was = wet ? box.wet : box.gross;
-    if (was) text += padTr("; was %1").arg(massTyped(*was));
-    return text;
 }
 
 }  // namespace combwright

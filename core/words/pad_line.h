@@ -7,6 +7,7 @@
 #include <QString>
 #include <functional>
 #include <optional>
+#include <vector>
 
 #include "core/units/known.h"
 #include "core/units/mass.h"
@@ -31,6 +32,7 @@ struct PadBox {
     std::int64_t unspun = 0;    ///< frames of it no load kept has spun; 0 where no loads are kept
     std::optional<Mass> empty;  ///< what such a box weighs without honey
     bool stray = false;         ///< nobody clipped that peg
+    std::int64_t row = 0;       ///< of a choice: its line in the run
 };
 
 /// What must be known of the room to ask rightly.
@@ -66,17 +68,21 @@ struct PadAsk {
         BucketWater,
         Cappings,
         Scrapings,
+        AsideBox,  ///< of which box of the load a frame was set aside: the peg
         AsideWhy,  ///< why a frame was set aside, 1 to 6
         Settle,    ///< what became of frames set aside, 1 to 5
+        RunEmpty,  ///< whether drum, gate and strainer are run empty before another lot
         Close,     ///< whether the day is closed
     };
     What what = What::Nothing;
     PadBox box = {};
     int bucket = 0;
     std::optional<Known<Mass>> mass = {};
-    std::optional<Mass> most = {};  ///< of OverBrim: what a bucket holds
-    QString about = {};             ///< of AsideWhy, Settle and Close: said by who asks
-    std::int64_t row = 0;           ///< of AsideWhy and Settle: what in the file is meant
+    std::optional<double> water = {};  ///< of a box: typed with the mass, per cent
+    std::optional<Mass> most = {};     ///< of OverBrim: what a bucket holds
+    QString about = {};                ///< from AsideBox on: said by who asks
+    std::int64_t row = 0;  ///< of AsideBox, AsideWhy and Settle: what in the file is meant
+    std::vector<PadBox> among = {};  ///< of AsideBox: what may be chosen
 };
 
 /// What a key or a line comes to.
@@ -97,6 +103,7 @@ struct PadDeed {
         Walked,
         Stopped,  ///< of the load kept as walked just before
         Aside,
+        AsideBox,  ///< `box` is the one chosen
         AsideWhy,
         Settle,
         Close,
@@ -104,12 +111,13 @@ struct PadDeed {
         Feel,
         Seen,     ///< the cautions of the day
         NextRun,  ///< the next open run is shown
+        DayLog,   ///< the log of the day is opened
     };
     What what = What::NotPad;
     PadBox box = {};
     bool wet = false;
     std::optional<Known<Mass>> mass = {};  ///< without a value: nobody knows
-    std::optional<double> water = {};      ///< per cent
+    std::optional<double> water = {};      ///< of a box or a bucket, per cent
     int number = 0;                        ///< of the bucket; frames; the digit of a choice
     QString letters = {};                  ///< h, m, l, slot by slot
     QString notRead = {};                  ///< a whole sentence
@@ -136,6 +144,7 @@ class PadLine {
     PadDeed weighWet(const PadDeed& deed, const PadAsk& asked, const PadRoom& room);
     PadDeed stray(const QString& typed, const PadRoom& room);
     PadDeed bucket(const QString& typed, const PadRoom& room);
+    PadDeed asideBox(const QString& typed);
     PadDeed choice(const QString& typed, const PadRoom& room, PadDeed::What what, int most);
     PadDeed choosePeg(int peg, const PadRoom& room);
     PadDeed asks(const PadAsk& ask);
@@ -156,6 +165,10 @@ QString askedText(const PadAsk& ask);
 QString leftText(const PadAsk& ask);
 /// The signs that answer it: "⏎ alone leaves it unknown".
 QString answersText(const PadAsk& ask);
+/// "6 frames of M07 on peg 14 are not spun".
+QString notSpunText(const PadBox& box);
+/// "21.4 kg" as it was typed, "unknown" without a value.
+QString padMassText(const Known<Mass>& mass);
 /// "M07 on peg 14, 21.4 kg full; was 19.8".
 QString weighedText(const PadBox& box, const Known<Mass>& mass, bool wet);
 /// "M07 on peg 14"; a box nobody knows by what it is known as.

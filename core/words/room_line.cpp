@@ -60,6 +60,23 @@ void readBucket(const QStringList& words, RoomLine& line) {
     line.notRead = before.isEmpty() ? whole : before;
 }
 
+/// The water of a box stands last, with its sign or its word: "21.4 17.2 %", "water 17.2". A bare
+/// number there is the end of a name.
+std::optional<double> takeWater(QStringList& words) {
+    const auto many = words.size();
+    if (many < 2) return std::nullopt;
+    const bool sign = words.back() == QLatin1String("%");
+    const qsizetype at = sign ? many - 2 : many - 1;
+    if (at < 1) return std::nullopt;
+    const bool word = isWord(words[at - 1], "water");
+    if (!sign && !words.back().endsWith(QLatin1Char('%')) && !word) return std::nullopt;
+    const auto water = readPercent(words[at]);
+    const qsizetype left = word ? at - 1 : at;
+    if (!water || left < 1) return std::nullopt;
+    words = words.mid(0, left);
+    return water;
+}
+
 /// The mass at the end and how many words it takes; the name before it is as short as it can be.
 void readBox(const QStringList& words, RoomLine& line) {
     for (qsizetype i = 1; i < words.size(); ++i) {
@@ -89,6 +106,10 @@ void readBox(const QStringList& words, RoomLine& line) {
             return;
         }
         if (wet || full) break;
+    }
+    if (line.water) {
+        line.name = joinedFrom(words, 0, words.size());
+        return;
     }
     line.name = words.front();
     line.notRead = words.size() > 1 ? words.back() : words.front();
@@ -124,9 +145,11 @@ std::optional<double> typedLevel(const QString& text) {
 
 RoomLine readRoomLine(const QString& text) {
     RoomLine line;
-    const QStringList words = text.simplified().split(QLatin1Char(' '), Qt::SkipEmptyParts);
+    QStringList words = text.simplified().split(QLatin1Char(' '), Qt::SkipEmptyParts);
     if (words.isEmpty()) return line;
-    const QString& first = words.front();
+    const QString first = words.front();
+    static const QRegularExpression bucket(QStringLiteral("^[bB]\\d+$"));
+    if (!bucket.match(first).hasMatch() && !isWord(first, "buckets")) line.water = takeWater(words);
     const QString rest = joinedFrom(words, 1, words.size());
     if (isWord(first, "open")) {
         line.about = RoomLine::About::Open;
@@ -153,7 +176,6 @@ RoomLine readRoomLine(const QString& text) {
         line.about = RoomLine::About::Chosen;
         return line;
     }
-    static const QRegularExpression bucket(QStringLiteral("^[bB]\\d+$"));
     if (bucket.match(first).hasMatch()) {
         line.about = RoomLine::About::Bucket;
         line.name = first.toUpper();

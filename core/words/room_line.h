@@ -1,5 +1,6 @@
 // What is typed in the honey room with sticky hands, one line at a time: "M07 21.4", "M07 wet 5.2",
-// "B3 13.0 17.2", "B3 half", "cappings 11", "open 27-2 Hill", or a number alone for the box chosen.
+// "M07 21.4 17.2 %", "B3 13.0 17.2", "B3 half", "cappings 11", "open 27-2 Hill", or a number alone
+// for the box chosen.
 #pragma once
 
 #include <QString>
@@ -18,7 +19,7 @@ struct RoomLine {
     std::optional<Known<Mass>> mass;  ///< without a value: "?", nobody knows
     std::optional<bool> wet;          ///< said to be the wet weight, or the full one
     std::optional<double> level;      ///< of a bucket by eye, 0 to 1
-    std::optional<double> water;      ///< per cent
+    std::optional<double> water;      ///< of a bucket or a box, per cent
     std::optional<bool> lidded;
     std::optional<int> frames;  ///< in a box
     QString notRead;            ///< the part nobody can read; the line then does nothing

@@ -16,6 +16,7 @@ int main(int argc, char** argv) {
     addCommitBenches();
     addWindowBenches();
     addBoardBenches();
+    addRoomBenches();
     benchmark::Initialize(&argc, argv);
     if (benchmark::ReportUnrecognizedArguments(argc, argv)) return 2;
     benchmark::RunSpecifiedBenchmarks();

@@ -9,5 +9,6 @@ void addPullBenches();
 void addCommitBenches();
 void addWindowBenches();
 void addBoardBenches();
+void addRoomBenches();
 
 }  // namespace combwright::bench

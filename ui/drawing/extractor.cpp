@@ -60,6 +60,7 @@ struct Drum {
     void scaleRings() const;
     void frameBar(const SlotView& slot, double degrees, bool selected) const;
     void emptySlot(double width, double from, double to) const;
+    void writingCircle(double from, double to) const;
     void slotLetter(const SlotView& slot, double degrees) const;
     void number(std::size_t i) const;
     void disc(const OffsetView& offset, double scale, bool atEnd) const;
@@ -93,13 +94,25 @@ void Drum::emptySlot(double width, double from, double to) const {
     painter.drawRect(QRectF(-width / 2.0, -to, width, to - from));
 }
 
+/// As large as leaves its neighbours theirs.
+void Drum::writingCircle(double from, double to) const {
+    const double at = from + (to - from) * 0.62;
+    const auto many = static_cast<double>(std::max<std::size_t>(extractor.slotViews.size(), 3));
+    const double size = std::min((to - from) * 0.3, at * std::sin(radians(180.0 / many)) * 0.86);
+    painter.setPen(plainPen(look.tone(Tone::Line), look.px(1.0)));
+    painter.setBrush(look.tone(Tone::Surface));
+    painter.drawEllipse(QPointF(0.0, -at), size, size);
+}
+
 void Drum::frameBar(const SlotView& slot, double degrees, bool selected) const {
     const PainterState state(painter);
     painter.translate(middle);
     painter.rotate(degrees);
     const double width = radius * barWidth;
     const double from = radius * barStart, to = radius * barEnd;
-    if (!slot.startGrams) {
+    if (slot.toWrite) {
+        writingCircle(from, to);
+    } else if (!slot.startGrams) {
         emptySlot(width, from, to);
     } else {
         painter.setPen(plainPen(look.tone(Tone::Hairline), look.px(1.0)));

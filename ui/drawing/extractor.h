@@ -22,6 +22,7 @@ struct SlotView {
     QString letter = {};                    ///< h, m or l where its heft is known by class
     QString label = {};                     ///< beside the drum ("M14"), behind the slot's number
     bool ringed = false;                    ///< not in its planned slot
+    bool toWrite = false;                   ///< on paper: a blank circle for a letter, no bar
 };
 
 /// The vector sum of the frames, as a mass at the radius of the slots.

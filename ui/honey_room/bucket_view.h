@@ -18,6 +18,7 @@ class BucketBoard : public QWidget {
     explicit BucketBoard(Session& session, QWidget* parent = nullptr);
     void show(const BucketSheet& sheet);
     const BucketLine* current() const;
+    QRect currentRect() const { return cell(m_index).toAlignedRect(); }
     void choose(int index);
 
     QSize sizeHint() const override { return minimumSizeHint(); }

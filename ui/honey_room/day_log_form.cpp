@@ -2,6 +2,7 @@
 
 #include <QApplication>
 #include <QCoreApplication>
+#include <QKeyEvent>
 #include <QShortcut>
 #include <array>
 #include <utility>
@@ -34,7 +35,9 @@ class DayLogForm : public SmallForm {
     DayLogForm(QWidget* parent, Session& session, Day on)
         : SmallForm(parent, session, dayForm("Log of the day")), m_session(session) {
         setObjectName(QStringLiteral("day_log"));
-        say(dayForm("As on the sheet, in its order. What is left empty is not known."));
+        say(dayForm(
+            "As on the sheet, in its order. What is left empty is not known. By the number "
+            "pad: + and − go from line to line, 1 is yes, 2 no, 0 unknown; Enter keeps it."));
         m_day = line(word("on"), "day", dayForm("today, yesterday, 8 aug"));
         m_day->setText(fromUtf8(isoText(on)));
         m_who = line(word("who"), "who", dayForm("Ann, Ben"));
@@ -48,9 +51,26 @@ class DayLogForm : public SmallForm {
         m_ended = line(word("ended"), "ended", QStringLiteral("14:40"));
         m_note = line(word("note"), "note", {});
         connect(m_day, &QLineEdit::editingFinished, this, [this] { showKnown(); });
+        for (QWidget* field : findChildren<QWidget*>()) field->installEventFilter(this);
         beginIn(m_who);
         onAccept([this] { return keep(); });
         showKnown();
+    }
+
+  protected:
+    /// The number pad alone fills it in: gloves find no Tab.
+    bool eventFilter(QObject* watched, QEvent* event) override {
+        if (event->type() != QEvent::KeyPress) return SmallForm::eventFilter(watched, event);
+        const auto& key = static_cast<const QKeyEvent&>(*event);
+        const bool onPad = key.modifiers() & Qt::KeypadModifier;
+        if (onPad && (key.key() == Qt::Key_Plus || key.key() == Qt::Key_Minus))
+            return focusNextPrevChild(key.key() == Qt::Key_Plus);
+        auto* choice = qobject_cast<QComboBox*>(watched);
+        if (choice && key.key() >= Qt::Key_0 && key.key() <= Qt::Key_2) {
+            choice->setCurrentIndex(key.key() - Qt::Key_0);
+            return true;
+        }
+        return SmallForm::eventFilter(watched, event);
     }
 
   private:
@@ -154,14 +174,17 @@ bool askForDayLog(QWidget* parent, Session& session, Day on) {
     return form.exec() == QDialog::Accepted;
 }
 
+void openDayLog(QWidget* parent, Session& session) {
+    if (askForDayLog(parent, session, session.clock().today()))
+        session.tell(dayForm("The log of the day is kept."));
+}
+
 void addDayLogKey(QWidget* place, Session& session) {
     auto* key = new QShortcut(QKeySequence(Qt::CTRL | Qt::Key_L), place);
     key->setObjectName(QStringLiteral("day_log_key"));
     key->setContext(Qt::WidgetWithChildrenShortcut);
-    QObject::connect(key, &QShortcut::activated, place, [place, &session] {
-        if (askForDayLog(place, session, session.clock().today()))
-            session.tell(dayForm("The log of the day is kept."));
-    });
+    QObject::connect(key, &QShortcut::activated, place,
+                     [place, &session] { openDayLog(place, session); });
 }
 
 }  // namespace combwright

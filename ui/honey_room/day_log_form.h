@@ -13,6 +13,9 @@ class Session;
 /// Says whether something was kept.
 bool askForDayLog(QWidget* parent, Session& session, Day on);
 
+/// The same of today; what was kept is told.
+void openDayLog(QWidget* parent, Session& session);
+
 /// Ctrl+L opens it from a place and what is in it.
 void addDayLogKey(QWidget* place, Session& session);
 

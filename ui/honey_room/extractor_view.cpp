@@ -4,6 +4,7 @@
 #include <QMouseEvent>
 #include <QPainter>
 #include <algorithm>
+#include <cmath>
 
 #include "core/words/figures.h"
 #include "core/words/words.h"
@@ -125,6 +126,17 @@ ExtractorView LoadView::view() const {
 
 QRectF LoadView::drumBox() const { return QRectF(rect()).adjusted(2, 0, -2, 0); }
 
+QRect LoadView::slotRect() const {
+    const auto count = m_hasLoad ? static_cast<int>(m_load.places.size()) : 0;
+    if (count == 0) return rect();
+    const double angle = 2 * M_PI * (m_selected - 1) / count;
+    const QRectF box = drumBox();
+    const double reach = std::min(box.width(), box.height()) * 0.4;
+    const double side = reach * 0.4;
+    const QPointF middle = box.center() + reach * QPointF(std::sin(angle), -std::cos(angle));
+    return QRectF(middle.x() - side / 2, middle.y() - side / 2, side, side).toAlignedRect();
+}
+
 void LoadView::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
@@ -230,6 +242,7 @@ void LoadView::keyPressEvent(QKeyEvent* event) {
     }
     speak();
     update();
+    Q_EMIT slotChosen(slotRect());
 }
 
 void LoadView::mousePressEvent(QMouseEvent* event) {

@@ -45,6 +45,7 @@ class LoadView : public QWidget {
     void leaveOutAsked();
     void addEmptyAsked();
     void otherLoadAsked(int step);
+    void slotChosen(const QRect& where);  ///< by hand: it is to be in sight
     void setAsideAsked(combwright::Id<combwright::ExtractionBox> box);  ///< of the slot chosen
 
   protected:
@@ -53,12 +54,17 @@ class LoadView : public QWidget {
     void mousePressEvent(QMouseEvent* event) override;
     void mouseMoveEvent(QMouseEvent* event) override;
     void mouseReleaseEvent(QMouseEvent* event) override;
-    void focusInEvent(QFocusEvent*) override { update(); }
+    void focusInEvent(QFocusEvent*) override {
+        update();
+        Q_EMIT slotChosen(slotRect());
+    }
     void focusOutEvent(QFocusEvent*) override { update(); }
 
   private:
     ExtractorView view() const;
     QRectF drumBox() const;
+    /// About where the slot chosen and its words are.
+    QRect slotRect() const;
     void swapPlaces(int a, int b);
     bool outOfPlace(std::size_t slot) const;
     QString slotText(int slot) const;

@@ -5,6 +5,7 @@
 
 #include "core/places/explain_honey_room.h"
 #include "core/places/gate_minder.h"
+#include "core/places/pages/day_log_page.h"
 #include "core/places/pages/room_day_words.h"
 #include "core/places/room_day.h"
 #include "core/storage/queries/names.h"
@@ -171,21 +172,25 @@ void HoneyRoomPlace::fillCaution() {
     m_cautionLine->setVisible(!cautionsSeen());
     const RoomBoxes room = roomBoxes(session().read(), m_run, session().clock().today());
     const auto most = room.heaviest ? room.heaviest->gross->middle() : std::nullopt;
-    QStringList parts{tr("knife away from fingers, off when laid down"),
-                      tr("lid shut, hair and sleeves back, hands out until it stands"),
-                      tr("sockets dry, floor not slippery"), tr("children behind the table")};
-    const QString lift = tr("over %1: two people or frame by frame").arg(liftLimitText());
-    const QString alone = tr("over %1 never alone").arg(liftLimitText());
-    const QString heaviest = most ? muted(tr("(heaviest: %1, %2)")
-                                              .arg(fromUtf8(room.heaviest->mark).toHtmlEscaped(),
-                                                   massText(*most, How::Weighed)))
-                                  : QString();
-    parts << (most && *most > liftLimitG ? QStringLiteral("<b style=\"color:%1\">%2</b> %3")
-                                               .arg(look().tone(Tone::Warn).name(), lift, heaviest)
-                                         : alone + QLatin1Char(' ') + heaviest);
-    parts << tr("no honey for infants under 12 months");
+    QStringList parts;
+    for (const QString& each : roomSafety()) {
+        if (each != liftSafety()) {
+            parts << each.toHtmlEscaped();
+            continue;
+        }
+        const QString lift = most && *most > liftLimitG
+                                 ? QStringLiteral("<b style=\"color:%1\">%2</b>")
+                                       .arg(look().tone(Tone::Warn).name(), each)
+                                 : each;
+        const QString heaviest =
+            most ? QLatin1Char(' ') + muted(tr("(heaviest: %1, %2)")
+                                                .arg(fromUtf8(room.heaviest->mark).toHtmlEscaped(),
+                                                     massText(*most, How::Weighed)))
+                 : QString();
+        parts << lift + heaviest;
+    }
     m_caution->setText(QStringLiteral("<b>%1</b> &nbsp; ").arg(tr("Once a day")) +
-                       parts.join(QStringLiteral(" · ")));
+                       parts.join(QStringLiteral("&nbsp;· ")));
 }
 
 void HoneyRoomPlace::fillTable(const RoomBoxes& room) {

@@ -5,9 +5,11 @@
 #include <QHeaderView>
 #include <QKeyEvent>
 #include <QLocale>
+#include <QScrollBar>
 #include <QShortcut>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <cmath>
 #include <map>
 
 #include "core/actions/honey_room/runs.h"
@@ -26,11 +28,12 @@
 namespace combwright {
 namespace {
 
-// Widths the room needs for three columns and for two, and heights under which the balance folds,
-// px at the base font.
-constexpr int threeColumns = 850;
-constexpr int twoColumns = 580;
+// Height under which the balance folds and what the gate asks for stands over the buckets, px at
+// the base font.
 constexpr int roomForBalance = 655;
+// Where the gate stands among title, buckets and what is said of them.
+constexpr int gateAtHead = 1;
+constexpr int gateAtFoot = 3;
 
 }  // namespace
 
@@ -154,7 +157,7 @@ QWidget* HoneyRoomPlace::buildWaiting() {
 
 QWidget* HoneyRoomPlace::buildBuckets() {
     auto* part = new QWidget(m_room);
-    auto* column = new QVBoxLayout(part);
+    auto* column = m_rightColumn = new QVBoxLayout(part);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(2);
     m_bucketTitle = new QLabel(part);
@@ -239,10 +242,28 @@ void HoneyRoomPlace::connectAll() {
     });
     connect(m_entry, &RoomEntry::weighed, this, &HoneyRoomPlace::afterWeighing);
     connect(m_waiting, &WaitingView::chosen, this, [this](bool byHand) { targetBox({}, byHand); });
-    connect(m_waiting, &WaitingView::moved, this, [this] {
-        const QRect row = m_waiting->currentRect();
-        const QPoint at = m_waiting->mapTo(m_room, row.center());
-        m_scroll->ensureVisible(at.x(), at.y(), 0, row.height());
+    connect(m_waiting, &WaitingView::moved, this,
+            [this] { follow(m_waiting, m_waiting->currentRect()); });
+    connect(&m_load->view(), &LoadView::slotChosen, this,
+            [this](const QRect& slot) { follow(&m_load->view(), slot); });
+    connect(m_buckets, &BucketBoard::chosen, this,
+            [this] { follow(m_buckets, m_buckets->currentRect()); });
+    connect(m_entry, &RoomEntry::scrollAsked, this, [this](int pages) {
+        QScrollBar* bar = m_scroll->verticalScrollBar();
+        bar->setValue(bar->value() + pages * bar->pageStep() * 9 / 10);
+    });
+    // A box chosen by its peg too, though the keys stay in the line.
+    connect(&m_entry->pad(), &PadDesk::askChanged, this, [this] {
+        const PadAsk& ask = m_entry->pad().ask();
+        if (ask.box.peg == 0) return;
+        if (const auto row = m_waiting->rectOfPeg(ask.box.peg)) follow(m_waiting, *row);
+    });
+    // Large type does not fit a small screen: the room moves with the cursor.
+    connect(qApp, &QApplication::focusChanged, this, [this](QWidget*, QWidget* now) {
+        // Of the boxes, the slots and the buckets it is the one chosen.
+        if (now == m_waiting) return follow(m_waiting, m_waiting->currentRect());
+        if (now == m_buckets || now == &m_load->view()) return;
+        if (now && m_room->isAncestorOf(now)) follow(now, now->rect());
     });
     connect(m_waiting, &WaitingView::typed, m_entry, &RoomEntry::begin);
     connect(m_waiting, &WaitingView::weighAsked, this, [this](bool wet) {
@@ -280,7 +301,7 @@ void HoneyRoomPlace::connectAll() {
     });
     connect(m_load, &LoadPanel::rulesChanged, this, [this] { reload(); });
     connectPad();
-    connect(m_entry, &RoomEntry::ranAsked, this, &HoneyRoomPlace::spun);
+    connect(m_entry, &RoomEntry::ranAsked, this, &HoneyRoomPlace::spunByKey);
     connect(m_entry, &RoomEntry::closeAsked, this, &HoneyRoomPlace::closeDay);
     connect(&session(), &Session::seasonChanged, this, [this] {
         m_run.reset();
@@ -322,7 +343,17 @@ void HoneyRoomPlace::arrange() {
         m_grid->setColumnStretch(i, 0);
         m_grid->setRowStretch(i, 0);
     }
-    if (wide >= look().space(threeColumns)) {
+    // Beside each other as far as nothing of them is cut.
+    const int room = wide - m_scroll->verticalScrollBar()->sizeHint().width();
+    const int two = m_left->minimumSizeHint().width() + m_grid->horizontalSpacing() +
+                    m_load->minimumSizeHint().width();
+    const bool three =
+        room >= two + m_grid->horizontalSpacing() + m_right->minimumSizeHint().width();
+    const bool low = height() < look().space(roomForBalance);
+    int row = 0;
+    m_grid->removeWidget(m_gatePart);
+    m_rightColumn->removeWidget(m_gatePart);
+    if (three) {
         m_grid->addWidget(m_left, 0, 0);
         m_grid->addWidget(m_load, 0, 1);
         m_grid->addWidget(m_right, 0, 2);
@@ -330,28 +361,38 @@ void HoneyRoomPlace::arrange() {
         m_grid->setColumnStretch(1, 22);
         m_grid->setColumnStretch(2, 14);
         m_grid->setRowStretch(0, 1);
-    } else if (wide >= look().space(twoColumns)) {
+    } else if (room >= two) {
         m_grid->addWidget(m_left, 0, 0);
         m_grid->addWidget(m_load, 0, 1);
         m_grid->addWidget(m_right, 1, 0, 1, 2);
         m_grid->setColumnStretch(0, 2);
         m_grid->setColumnStretch(1, 3);
     } else {
-        m_grid->addWidget(m_left, 0, 0);
-        m_grid->addWidget(m_load, 1, 0);
-        m_grid->addWidget(m_right, 2, 0);
+        // What the gate asks for is not looked for below everything else.
+        m_grid->addWidget(m_gatePart, row++, 0);
+        m_grid->addWidget(m_left, row++, 0);
+        m_grid->addWidget(m_load, row++, 0);
+        m_grid->addWidget(m_right, row, 0);
         m_grid->setColumnStretch(0, 1);
     }
+    if (row == 0) m_rightColumn->insertWidget(three && !low ? gateAtFoot : gateAtHead, m_gatePart);
     // The examples go first where the buttons do not stand in one row.
-    int row = 0;
+    int keys = 0;
     for (const KeyButton* key : {m_spun, m_walked, m_aside, m_closeDay})
-        if (!key->isHidden()) row += key->sizeHint().width() + 8;
+        if (!key->isHidden()) keys += key->sizeHint().width() + 8;
     for (KeyButton* example : {m_pegKeys, m_bucketKeys}) {
-        row += example->sizeHint().width() + 8;
-        example->setVisible(row <= wide && (example == m_pegKeys || m_open));
+        keys += example->sizeHint().width() + 8;
+        example->setVisible(keys <= wide && (example == m_pegKeys || m_open));
     }
-    m_balanceView->setFolded(height() < look().space(roomForBalance) ||
-                             wide < look().space(threeColumns));
+    m_balanceView->setFolded(low || !three);
+    // In large type an earlier run is not worth the room of the one at work.
+    const bool ofAnother = m_open && m_shown && m_shown->run.id != m_run;
+    m_balanceView->setVisible(three || room >= two || !ofAnother);
+}
+
+void HoneyRoomPlace::follow(const QWidget* widget, const QRect& part) {
+    const QPoint at = widget->mapTo(m_room, part.center());
+    m_scroll->ensureVisible(at.x(), at.y(), 0, part.height() / 2 + look().space(8));
 }
 
 void HoneyRoomPlace::targetBox(std::optional<bool> wet, bool byHand) {
@@ -403,7 +444,7 @@ void HoneyRoomPlace::keyPressEvent(QKeyEvent* event) {
     const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
     if (enter && (event->modifiers() & Qt::ControlModifier)) return closeDay();
     if (event->key() == Qt::Key_Space && (event->modifiers() & Qt::ControlModifier))
-        return spun(Ran::Smooth);
+        return spunByKey(Ran::Smooth);
     Place::keyPressEvent(event);
 }
 
@@ -431,6 +472,21 @@ void HoneyRoomPlace::closeDay() {
     m_entry->setFocus();
 }
 
+/// "Sun 8 Aug 2027 · 27.0 °C, 54 % damp"; what nobody measured is left out.
+QString HoneyRoomPlace::dayAndRoom(const Extraction& run) const {
+    const Day today = session().clock().today();
+    QStringList parts{m_spin->load() ? shortDayText(today) : dayText(today)};
+    if (run.closed)
+        parts << tr("closed on %1").arg(shortDayText(*run.closed));
+    else if (run.on != today)
+        parts << tr("open since %1").arg(shortDayText(run.on));
+    QStringList room;
+    if (run.room) room << shownTemperature(run.room->celsius()).text();
+    if (run.damp) room << tr("%1 % damp").arg(std::lround(run.damp->value() * 100));
+    if (!room.isEmpty()) parts << room.join(QStringLiteral(", "));
+    return parts.join(QStringLiteral(" · "));
+}
+
 PlaceHead HoneyRoomPlace::head() const {
     PlaceHead head;
     head.title = tr("Honey room");
@@ -440,9 +496,8 @@ PlaceHead HoneyRoomPlace::head() const {
         head.action = tr("Enter a day");
         return head;
     }
+    head.under = dayAndRoom(*run);
     if (m_spin->load()) return headOfSpin(head);
-    head.under = run->closed ? tr("closed on %1").arg(dayText(*run->closed))
-                             : tr("since %1").arg(dayText(run->on));
     if (m_balance && m_balance->buckets > Mass()) {
         head.big = {
             massFigure(static_cast<double>(m_balance->buckets.grams()), m_balance->bucketsHow),
@@ -463,7 +518,7 @@ PlaceHead HoneyRoomPlace::head() const {
 
 void HoneyRoomPlace::act() {
     if (m_load->view().hasLoad())
-        spun(Ran::Smooth);
+        m_entry->pad().press(QLatin1Char('+'));
     else
         closeDay();
 }
@@ -534,38 +589,6 @@ std::vector<Explained> HoneyRoomPlace::explained() const {
     if (m_run) add(explainBuckets(file, *m_run, today));
     add(explainWaiting(roomBoxes(file, m_run, today), today));
     return figures;
-}
-
-QString HoneyRoomPlace::help() const {
-    return tr(
-        "A run is honey handled together: one lot. All of the day goes by the number pad. A peg's "
-        "number and Enter choose its box, the next number is what it weighs, full first and wet "
-        "when it is spun out: 14 ↵ 21.4 ↵. Enter alone leaves a weight unknown. 0 ↵ is a box "
-        "without a peg. The first box of a yard opens its lot by itself. /3 ↵ 13.0 ↵ 17.2 ↵ is "
-        "bucket 3, honey and water; /0 ↵ the cappings tub, /00 ↵ scrapings, / ↵ the gate is open. "
-        "Enter on the empty line starts the spin clock and quiets it. + the load was spun and ran "
-        "smooth, − it walked, − again it was stopped. * sets one frame aside; a digit says why, "
-        "once the load stands. // and then 3 heavy, 2 middling, 1 light, or h m l: the frames of "
-        "the load as they felt. A point or Backspace on the empty line takes the last entry back; "
-        "while a number is asked a point and Enter do. 00 ↵ closes the cautions for the day, "
-        "000 ↵ shows the next open run. When nothing is left to spin + asks what became of frames "
-        "set aside, then whether the day is closed; + again closes it.\n\n"
-        "By letters: M07 21.4 · M07 wet 5.2 · M07 ? · tag lost 19.5 · tag lost frames 9 · tag lost "
-        "hive H2 · B3 13.0 17.2 · B3 half · B3 60 % · B3 lid · cappings 11 · scrapings 0.4 · open "
-        "27-3 Creek · spun, walked or stopped. ~21 is by eye. Up and Down choose a box; without "
-        "pegs a bare number is what it weighs.\n\n"
-        "Among the boxes: W wet, F full, T a table, Delete takes a box out of the run. In the "
-        "extractor, seen from above: arrows go round the slots, Space takes a frame up and puts it "
-        "down in another slot, R puts all back as planned, Page Up and Page Down show other loads; "
-        "where a load does not balance L leaves a frame out, A adds an empty one. Nothing of this "
-        "is kept until the load is spun: Ctrl+Space. In the balance Up and Down choose a line, "
-        "Enter on the one without a tag names its hive.\n\n"
-        "Ctrl+L opens the log of the day. Ctrl+Enter closes the day: one form with all weights. "
-        "What nobody weighed may stay empty; "
-        "one box can be found by difference, with nothing weighed all is by eye.\n\n"
-        "Start slow, lid shut, hands away from the drum. The allowed offset is advice from a "
-        "balance grade, not a safety certificate: the machine's own manual decides. No honey for "
-        "infants under 12 months.");
 }
 
 }  // namespace combwright

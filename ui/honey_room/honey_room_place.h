@@ -10,6 +10,7 @@
 #include <QScrollArea>
 #include <QTableWidget>
 #include <QTimer>
+#include <QVBoxLayout>
 
 #include "core/model/honey/extraction.h"
 #include "core/places/run_balance.h"
@@ -67,6 +68,9 @@ class HoneyRoomPlace : public Place {
     void connectAll();
     void sizes();
     void arrange();
+    /// Brings a part of the room into sight.
+    void follow(const QWidget* widget, const QRect& part);
+    QString dayAndRoom(const Extraction& run) const;
     void fillRuns();
     void fillStrip();
     void fillPile();
@@ -100,6 +104,7 @@ class HoneyRoomPlace : public Place {
     void stoppedAfterAll();
     void openGate();
     void setAside(std::optional<Id<ExtractionBox>> box = std::nullopt);
+    std::vector<PadBox> boxesAtHand() const;
     void askOfPile();
     void closeByPad();
     void showNextRun();
@@ -131,6 +136,7 @@ class HoneyRoomPlace : public Place {
     QLabel* m_waitingFoot = nullptr;
     LoadPanel* m_load = nullptr;
     QWidget* m_right = nullptr;
+    QVBoxLayout* m_rightColumn = nullptr;
     QLabel* m_bucketTitle = nullptr;
     BucketBoard* m_buckets = nullptr;
     QLabel* m_bucketFoot = nullptr;
@@ -170,15 +176,16 @@ class HoneyRoomPlace : public Place {
     };
     bool lastIsLoad() const;
     std::vector<KeptLoad> m_keptLoads;
-    bool bounced();
     bool tooSoon();
-    std::optional<std::int64_t> m_plusAt;     ///< steady ms
-    std::optional<std::int64_t> m_keptAt;     ///< of the last entry, steady ms
-    std::optional<std::int64_t> m_soonAsked;  ///< the load asked about
-    QString m_letters;                        ///< how the frames of the load to be filled felt
-    QString m_turningLetters;                 ///< of the load that turns
-    QTimer m_proof;                           ///< the full search, once nobody types
-    std::optional<std::int64_t> m_clockMark;  ///< the last step when the clock was started
+    bool otherLotAsked();
+    void spunByKey(Ran ran);
+    std::optional<std::int64_t> m_keptAt;      ///< of the last entry, steady ms
+    std::optional<std::int64_t> m_lotAskedAt;  ///< that the drum holds another lot, steady ms
+    std::optional<std::int64_t> m_soonAsked;   ///< the load asked about
+    QString m_letters;                         ///< how the frames of the load to be filled felt
+    QString m_turningLetters;                  ///< of the load that turns
+    QTimer m_proof;                            ///< the full search, once nobody types
+    std::optional<std::int64_t> m_clockMark;   ///< the last step when the clock was started
 };
 
 }  // namespace combwright

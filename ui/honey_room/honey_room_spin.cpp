@@ -1,11 +1,9 @@
-// What is done at the extractor: the clock, how a load ran, the gate, what is set aside, and the
-// day closed by the pad.
+// What is done at the extractor: the clock, how a load ran, the gate, and the day closed by the
+// pad.
 #include <QStyle>
 #include <algorithm>
 #include <map>
-#include <set>
 
-#include "core/actions/honey_room/asides.h"
 #include "core/actions/honey_room/gate.h"
 #include "core/actions/honey_room/runs.h"
 #include "core/places/gate_minder.h"
@@ -13,6 +11,7 @@
 #include "core/storage/queries/runs.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
+#include "ui/honey_room/day_log_form.h"
 #include "ui/honey_room/honey_room_place.h"
 
 namespace combwright {
@@ -23,8 +22,7 @@ const QString seenRow = QStringLiteral("cautions seen");
 const QString lettersRow = QStringLiteral("frames felt");
 /// The proof follows when nobody typed for so long, ms.
 constexpr int proofAfterMs = 200;
-/// Two + nearer than that are one, and an Enter so near behind what was kept starts no clock, ms.
-constexpr std::int64_t plusBounceMs = 2000;
+/// An Enter so near behind what was kept or asked is the same stroke, ms.
 constexpr std::int64_t enterBounceMs = 400;
 
 /// A frame in a line of slots: the box by its name, or by its number where that would be read
@@ -93,6 +91,7 @@ void HoneyRoomPlace::feel(const QString& letters, bool done) {
         LoadSheet sheet = m_load->sheet();
         layFelt(sheet, done);
         m_load->show(sheet, openRuns(session().read()).size() > 1);
+        m_scroll->ensureWidgetVisible(&m_load->view(), 0, 0);
         if (done)
             m_proof.stop();
         else
@@ -124,7 +123,7 @@ void HoneyRoomPlace::connectPad() {
     connect(&pad, &PadDesk::clockAsked, this, &HoneyRoomPlace::startOrQuiet);
     connect(&pad, &PadDesk::takeBackAsked, this, &HoneyRoomPlace::takeBackOnce);
     connect(&pad, &PadDesk::plusAsked, this, &HoneyRoomPlace::plus);
-    connect(&pad, &PadDesk::ranAsked, this, &HoneyRoomPlace::spun);
+    connect(&pad, &PadDesk::ranAsked, this, &HoneyRoomPlace::spunByKey);
     connect(&pad, &PadDesk::stoppedAfterAll, this, &HoneyRoomPlace::stoppedAfterAll);
     connect(&pad, &PadDesk::gateAsked, this, &HoneyRoomPlace::openGate);
     connect(&pad, &PadDesk::asideAsked, this, [this] { setAside(); });
@@ -139,6 +138,7 @@ void HoneyRoomPlace::connectPad() {
     connect(&pad, &PadDesk::closeAsked, this, &HoneyRoomPlace::closeByPad);
     connect(&pad, &PadDesk::seenAsked, this, &HoneyRoomPlace::seeCautions);
     connect(&pad, &PadDesk::nextRunAsked, this, &HoneyRoomPlace::showNextRun);
+    connect(&pad, &PadDesk::dayLogAsked, this, [this] { openDayLog(this, session()); });
     connect(&pad, &PadDesk::felt, this, &HoneyRoomPlace::feel);
     m_proof.setSingleShot(true);
     connect(&m_proof, &QTimer::timeout, this, [this] {
@@ -235,9 +235,11 @@ void HoneyRoomPlace::startOrQuiet() {
         return session().tell(tr("%1 Enter again starts the clock.").arg(session().lastTold()));
     const auto load = loadShown();
     if (!load) return session().tell(tr("No load waits in the extractor: nothing to time."), true);
+    if (otherLotAsked()) return;
     const std::int64_t minutes = plannedSpinMinutes(session().read(), session().clock().today());
     if (!m_spin->start(*load, minutes)) return;
     m_load->freeze(load->number);
+    m_scroll->ensureWidgetVisible(&m_load->view(), 0, 0);
     m_turningLetters = m_letters;
     keepLetters({});
     m_clockMark = lastStep();
@@ -295,15 +297,6 @@ void HoneyRoomPlace::showSpin() {
     m_entry->pad().askNext();
 }
 
-/// A knuckle hit + twice.
-bool HoneyRoomPlace::bounced() {
-    const std::int64_t now = session().clock().steadyMs();
-    const bool twice = m_plusAt && now - *m_plusAt < plusBounceMs;
-    m_plusAt = now;
-    if (twice) session().tell(tr("+ came twice; the second one changed nothing."), true);
-    return twice;
-}
-
 /// Nothing is spun out in a tenth of its time: asked once, before the ring learns from it.
 bool HoneyRoomPlace::tooSoon() {
     if (!m_spin->turns()) return false;
@@ -316,9 +309,49 @@ bool HoneyRoomPlace::tooSoon() {
     return true;
 }
 
+/// The drum still holds another lot than the load about to begin: asked once, before it turns.
+/// Two lots that meet there are one from then on.
+bool HoneyRoomPlace::otherLotAsked() {
+    const auto load = m_spin->load() || !m_run || !m_open ? std::nullopt : loadShown();
+    if (!load) return false;
+    const Read& file = session().read();
+    const auto& machine = m_load->sheet().machine.machine;
+    std::optional<Id<Extraction>> held;
+    for (const HeldLoad::Part& part : load->parts) {
+        const auto other = lotInDrumFor(file, part.run, session().clock().today(),
+                                        machine ? std::optional(machine->id) : std::nullopt);
+        const bool within = std::any_of(load->parts.begin(), load->parts.end(),
+                                        [&](const auto& each) { return each.run == other; });
+        if (other && !within) held = other;
+    }
+    const std::int64_t now = session().clock().steadyMs();
+    const bool answered = m_entry->pad().answers(PadAsk::What::RunEmpty);
+    if (!held || (answered && m_lotAskedAt && now - *m_lotAskedAt >= enterBounceMs)) return false;
+    if (!answered) m_lotAskedAt = now;
+    const auto run = file.find(*held);
+    QString lot = fromUtf8(run->name.text());
+    if (run->yard)
+        lot = tr("%1 (%2)").arg(fromUtf8(nameOf(file, Yard::table, run->yard->number)), lot);
+    PadAsk empty;
+    empty.what = PadAsk::What::RunEmpty;
+    empty.about =
+        tr("The drum still holds honey of %1. Run drum, gate and strainer empty first?").arg(lot);
+    m_entry->pad().askLater(empty);
+    return true;
+}
+
+/// Ctrl+Space, a word or − says how the load ran; the guards are those of +.
+void HoneyRoomPlace::spunByKey(Ran ran) {
+    if (ran == Ran::Smooth && (m_entry->pad().bounced(QLatin1Char('+')) || tooSoon())) return;
+    if (!otherLotAsked()) spun(ran);
+}
+
 void HoneyRoomPlace::plus() {
-    if (bounced() || tooSoon()) return;
-    if (m_spin->load() || m_load->view().hasLoad()) return spun(Ran::Smooth);
+    if (tooSoon()) return;
+    if (m_spin->load() || m_load->view().hasLoad()) {
+        if (!otherLotAsked()) spun(Ran::Smooth);
+        return;
+    }
     if (!m_run || !m_open)
         return session().tell(tr("Nothing is open: weigh a box, and its lot opens by itself."),
                               true);
@@ -450,67 +483,6 @@ void HoneyRoomPlace::openGate() {
         session().tell(said + QLatin1Char('.'));
         return true;
     });
-}
-
-std::vector<SetAside> HoneyRoomPlace::pile() const {
-    if (!m_run) return {};
-    auto rows = session().read().where<SetAside>({is("extraction", *m_run)});
-    std::erase_if(rows, [](const SetAside& row) { return row.became.has_value(); });
-    return rows;
-}
-
-QString HoneyRoomPlace::pileText(const SetAside& aside) const {
-    const auto entry = session().read().find(aside.box);
-    const auto many = aside.frames.value();
-    QString text = many == 1 ? tr("1 frame") : tr("%1 frames").arg(many);
-    text += entry ? tr(" of %1").arg(fromUtf8(calledInRun(session().read(), *entry)))
-                  : tr(" of a box nobody knows");
-    if (aside.why)
-        text += QStringLiteral(", ") +
-                word(Choices<AsideWhy>::words[static_cast<std::size_t>(*aside.why)]);
-    return text;
-}
-
-void HoneyRoomPlace::setAside(std::optional<Id<ExtractionBox>> box) {
-    if (!m_run || !m_open)
-        return session().tell(tr("Nothing is open: weigh a box, and its lot opens by itself."),
-                              true);
-    PutAside put;
-    put.on = session().clock().today();
-    put.run = *m_run;
-    // Of the box in the load, where that is one; of several nobody can tell.
-    std::set<std::int64_t> boxes;
-    if (m_load->view().hasLoad())
-        for (const auto& place : m_load->view().load().places)
-            if (place && !place->emptied) boxes.insert(place->entry.number);
-    put.box = box;
-    if (!box && boxes.size() == 1) put.box = Id<ExtractionBox>{*boxes.begin()};
-    std::optional<Id<SetAside>> made;
-    m_entry->pad().trail().during(QStringLiteral("aside"), [&] {
-        made = session().run(put);
-        if (!made) return false;
-        const auto aside = session().read().find(*made);
-        const QString said = tr("Set aside: %1").arg(pileText(*aside));
-        m_entry->pad().trail().call(said);
-        session().tell(said + QLatin1Char('.'));
-        return true;
-    });
-    if (!made) return;
-    PadAsk why;
-    why.what = PadAsk::What::AsideWhy;
-    why.row = made->number;
-    why.about = tr("Set aside, why?");
-    m_entry->pad().askLater(why);
-}
-
-void HoneyRoomPlace::askOfPile() {
-    for (const SetAside& aside : pile()) {
-        PadAsk settle;
-        settle.what = PadAsk::What::Settle;
-        settle.row = aside.id.number;
-        settle.about = tr("%1: what became of it?").arg(pileText(aside));
-        m_entry->pad().askLater(settle);
-    }
 }
 
 }  // namespace combwright

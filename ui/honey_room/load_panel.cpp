@@ -112,6 +112,7 @@ LoadPanel::LoadPanel(Session& session, QWidget* parent)
     m_mixKinds->setObjectName(QStringLiteral("mix_kinds"));
     column->addWidget(m_mixLots);
     column->addWidget(m_mixKinds);
+    column->addStretch(0);
     m_mixKinds->hide();
     m_mixLots->hide();
     for (QPushButton* button : {m_before, m_after, m_leave, m_add, m_asPlanned})
@@ -147,6 +148,11 @@ LoadPanel::LoadPanel(Session& session, QWidget* parent)
     };
     connect(&session, &Session::lookChanged, this, sizes);
     sizes();
+}
+
+/// Higher than wide the drum would only stand in a void, away from what is said of it.
+void LoadPanel::resizeEvent(QResizeEvent*) {
+    m_view->setMaximumHeight(std::max(m_view->minimumHeight(), width() * 4 / 5));
 }
 
 LoadRules LoadPanel::rules() const { return {m_mixLots->isChecked(), m_mixKinds->isChecked()}; }

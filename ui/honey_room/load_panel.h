@@ -48,6 +48,9 @@ class LoadPanel : public QWidget {
   Q_SIGNALS:
     void rulesChanged();
 
+  protected:
+    void resizeEvent(QResizeEvent*) override;
+
   private:
     void fill();
     void describe();

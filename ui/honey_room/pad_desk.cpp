@@ -12,16 +12,17 @@
 #include "core/places/peg_meant.h"
 #include "core/places/room_boxes.h"
 #include "core/storage/queries/names.h"
+#include "core/storage/queries/pegs.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
+#include "ui/honey_room/box_water.h"
 
 namespace combwright {
 namespace {
 
-QString massSaid(const Known<Mass>& mass) {
-    return mass.value ? ShownFigure{massTyped(*mass.value), massUnit()}.text()
-                      : PadDesk::tr("unknown");
-}
+/// The same key again within that time is the same stroke, ms. Frames are set aside one by one,
+/// and quickly.
+std::int64_t bounceMs(QChar key) { return key == QLatin1Char('*') ? 400 : 2000; }
 
 }  // namespace
 
@@ -87,9 +88,10 @@ bool PadDesk::keyPressed(QKeyEvent& event) {
     }
     if (!key) return false;
     if (m_pad.acts(*key, typed)) {
-        handle(m_pad.press(*key));
+        press(*key);
         return true;
     }
+    m_lastKey.reset();
     if (*key == QLatin1Char('\n')) {
         const PadDeed deed = m_pad.enter(typed, room());
         if (deed.what == PadDeed::What::NotPad) {
@@ -111,7 +113,36 @@ bool PadDesk::keyPressed(QKeyEvent& event) {
     return false;
 }
 
+bool PadDesk::bounced(QChar key) {
+    const bool guarded =
+        key == QLatin1Char('+') || key == QLatin1Char('-') || key == QLatin1Char('*');
+    if (!guarded) {
+        m_lastKey.reset();
+        return false;
+    }
+    const std::int64_t now = m_session.clock().steadyMs();
+    const bool again = m_lastKey == key && now - m_lastKeyAt < bounceMs(key);
+    m_lastKey = key;
+    m_lastKeyAt = now;
+    if (again)
+        m_session.tell(tr("%1 came twice; the second one changed nothing.")
+                           .arg(key == QLatin1Char('-') ? QStringLiteral("−") : QString(key)),
+                       true);
+    return again;
+}
+
+bool PadDesk::answers(PadAsk::What what) {
+    const bool does = m_asked.what == what || m_pad.ask().what == what;
+    if (does && m_pad.ask().what == what) {
+        m_pad.forget();
+        Q_EMIT askChanged();
+    }
+    m_asked = {};
+    return does;
+}
+
 void PadDesk::press(QChar key) {
+    if (bounced(key)) return;
     m_asked = m_pad.ask();
     handle(m_pad.press(key));
 }
@@ -184,6 +215,9 @@ void PadDesk::handle(const PadDeed& deed) {
         case PadDeed::What::Scrapings:
             during(QStringLiteral("cappings"), &PadDesk::weighRest);
             break;
+        case PadDeed::What::AsideBox:
+            m_trail.alsoDuring(QStringLiteral("aside"), [&] { return keepAsideBox(deed); });
+            break;
         case PadDeed::What::AsideWhy:
             m_trail.alsoDuring(QStringLiteral("aside"), [&] { return keepWhy(deed); });
             break;
@@ -223,7 +257,11 @@ void PadDesk::handle(const PadDeed& deed) {
         case PadDeed::What::NextRun:
             Q_EMIT nextRunAsked();
             break;
+        case PadDeed::What::DayLog:
+            Q_EMIT dayLogAsked();
+            break;
     }
+    m_asked = {};
     Q_EMIT askChanged();
     askNext();
 }
@@ -245,7 +283,25 @@ std::optional<Id<Extraction>> PadDesk::runFor(const PadDeed& deed) {
     return m_session.run(open);
 }
 
+bool PadDesk::keepWater(const PadDeed& deed) {
+    const auto peg =
+        deed.box.peg > 0 ? pegOn(m_session.read(), Count(deed.box.peg), today()) : std::nullopt;
+    if (!peg || !peg->box) {
+        m_session.tell(tr("%1: water is kept of a box one knows; it was not written down.")
+                           .arg(calledText(deed.box)),
+                       true);
+        return false;
+    }
+    if (!keepBoxWater(m_session, *peg->box, *deed.water)) return false;
+    if (!deed.mass)
+        read(tr("%1, water %2 %")
+                 .arg(calledText(deed.box), QLocale().toString(*deed.water, 'f', 1)));
+    return true;
+}
+
 bool PadDesk::weigh(const PadDeed& deed) {
+    // Only its water: the weight is asked on.
+    if (!deed.mass) return keepWater(deed);
     const Day on = today();
     const bool hadRun = m_at().run && m_at().open;
     const std::size_t runsBefore = m_session.read().all<Extraction>().size();
@@ -283,7 +339,12 @@ bool PadDesk::weigh(const PadDeed& deed) {
         said += tr(". Lot %1 is open").arg(fromUtf8(m_session.read().find(*run)->name.text()));
     Q_EMIT runMeant(*run);
     if (!hadRun && !opened) m_session.tell(said);
-    read(said);
+    const bool water = deed.water && keepWater(deed);
+    if (water) said += tr(", water %1 %").arg(QLocale().toString(*deed.water, 'f', 1));
+    if (water || !deed.water)
+        read(said);
+    else
+        m_trail.call(said);
     const bool nobodyKnows = deed.box.peg == 0 || !clipped;
     if (!deed.wet && nobodyKnows && !deed.box.gross) {
         PadAsk frames;
@@ -331,11 +392,11 @@ bool PadDesk::fill(const PadDeed& deed) {
     }
     QStringList parts;
     if (deed.mass) {
-        parts << massSaid(*deed.mass);
+        parts << padMassText(*deed.mass);
         if (before && before->net && before->net->value)
             parts.back() += tr(", was %1").arg(massTyped(*before->net->value));
     } else if (before && before->net) {
-        parts << massSaid(*before->net);
+        parts << padMassText(*before->net);
     }
     if (deed.water) parts << tr("water %1 %").arg(QLocale().toString(*deed.water, 'f', 1));
     read(tr("Bucket %1: %2").arg(deed.number).arg(parts.join(QStringLiteral(", "))));
@@ -357,7 +418,24 @@ bool PadDesk::weighRest(const PadDeed& deed) {
         m_pad.setAsk(m_asked);
         return false;
     }
-    read((cappings ? tr("Cappings tub: %1") : tr("Scrapings: %1")).arg(massSaid(*deed.mass)));
+    read((cappings ? tr("Cappings tub: %1") : tr("Scrapings: %1")).arg(padMassText(*deed.mass)));
+    return true;
+}
+
+bool PadDesk::keepAsideBox(const PadDeed& deed) {
+    const auto aside = m_session.read().find(Id<SetAside>{m_asked.row});
+    if (!aside) return false;
+    SetAside said = *aside;
+    said.box = Id<ExtractionBox>{deed.box.row};
+    const auto amend = amendment(today(), *aside, said);
+    if (!amend) return true;
+    StepNote note;
+    note.why = tr("said after it was set aside").toStdString();
+    if (!m_session.run(*amend, note)) {
+        m_pad.setAsk(m_asked);
+        return false;
+    }
+    read(tr("Set aside: 1 frame of %1").arg(calledText(deed.box)));
     return true;
 }
 

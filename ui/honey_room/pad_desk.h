@@ -33,6 +33,11 @@ class PadDesk : public QObject {
     void setAt(std::function<At()> at) { m_at = std::move(at); }
 
     const PadAsk& ask() const { return m_pad.ask(); }
+    /// Whether the key now handled answers that question, asked before it; it is let go.
+    bool answers(PadAsk::What what);
+    /// Whether a key that acts at once is the same stroke again: a knuckle, or a key that bounces.
+    /// Then it is told, and the key is to do nothing.
+    bool bounced(QChar key);
     EntryTrail& trail() { return m_trail; }
     /// Asks as soon as nothing else is asked and no load turns.
     void askLater(const PadAsk& ask);
@@ -55,6 +60,7 @@ class PadDesk : public QObject {
     void closeAsked();
     void seenAsked();
     void nextRunAsked();
+    void dayLogAsked();
     void felt(const QString& letters, bool done);  ///< as they are typed, and when Enter ends them
 
   protected:
@@ -66,9 +72,11 @@ class PadDesk : public QObject {
     /// Something became of what is asked about already.
     bool isSettled(const PadAsk& ask) const;
     bool weigh(const PadDeed& deed);
+    bool keepWater(const PadDeed& deed);
     bool fill(const PadDeed& deed);
     bool weighRest(const PadDeed& deed);
     bool keepFrames(const PadDeed& deed);
+    bool keepAsideBox(const PadDeed& deed);
     bool keepWhy(const PadDeed& deed);
     bool settle(const PadDeed& deed);
     std::optional<Id<Extraction>> runFor(const PadDeed& deed);
@@ -82,7 +90,9 @@ class PadDesk : public QObject {
     EntryTrail m_trail;
     std::function<At()> m_at;
     std::deque<PadAsk> m_later;
-    PadAsk m_asked;  ///< before the key
+    PadAsk m_asked;                  ///< before the key
+    std::optional<QChar> m_lastKey;  ///< of those that act at once
+    std::int64_t m_lastKeyAt = 0;    ///< steady ms
 };
 
 }  // namespace combwright

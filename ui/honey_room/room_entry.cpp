@@ -2,6 +2,7 @@
 
 #include <QHBoxLayout>
 #include <QKeyEvent>
+#include <QLocale>
 #include <algorithm>
 
 #include "core/actions/honey_room/runs.h"
@@ -12,6 +13,7 @@
 #include "core/storage/queries/yards.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
+#include "ui/honey_room/box_water.h"
 
 namespace combwright {
 namespace {
@@ -177,6 +179,10 @@ bool RoomEntry::eventFilter(QObject* watched, QEvent* event) {
             Q_EMIT stepAsked(key->key() == Qt::Key_Up ? -1 : +1);
             return true;
         }
+        if (!onPad && (key->key() == Qt::Key_PageUp || key->key() == Qt::Key_PageDown)) {
+            Q_EMIT scrollAsked(key->key() == Qt::Key_PageUp ? -1 : +1);
+            return true;
+        }
         const bool enter = key->key() == Qt::Key_Return || key->key() == Qt::Key_Enter;
         if (enter && (key->modifiers() & Qt::ControlModifier)) {
             Q_EMIT closeAsked();
@@ -213,7 +219,8 @@ bool RoomEntry::enter(const QString& text) {
     // "half 17.2" and "13.0 17.2" are of the bucket chosen.
     if (m_target.what == EntryTarget::What::Bucket &&
         (line.about == RoomLine::About::Chosen ||
-         (line.about == RoomLine::About::Box && (line.mass || !line.notRead.isEmpty())))) {
+         (line.about == RoomLine::About::Box &&
+          (line.mass || line.water || !line.notRead.isEmpty())))) {
         const RoomLine bucket = readRoomLine(QStringLiteral("B0 ") + text);
         if (bucket.notRead.isEmpty()) {
             line = bucket;
@@ -342,7 +349,10 @@ bool RoomEntry::enterBox(const RoomLine& line) {
     }
     if (line.frames) return countFrames(row, *line.frames);
     const bool wet = line.wet.value_or(false);
-    if (!weigh(row, *line.mass, wet)) return false;
+    if (line.mass && !weigh(row, *line.mass, wet)) return false;
+    if (line.water && !keepWater(row, *line.water, line.mass ? m_session.lastTold() : QString()))
+        return false;
+    if (!line.mass) return true;
     EntryTarget done;
     done.what = wet ? EntryTarget::What::BoxWet : EntryTarget::What::BoxFull;
     done.box = row;
@@ -350,6 +360,17 @@ bool RoomEntry::enterBox(const RoomLine& line) {
     if (!inRun && !row.box)
         m_session.tell(
             tr("%1 is kept as a box without a tag. How many frames? %1 frames 9").arg(line.name));
+    return true;
+}
+
+bool RoomEntry::keepWater(const RoomBox& box, double percent, const QString& said) {
+    if (!box.box)
+        return refuse(tr("%1: water is kept of a box one knows; it was not written down.")
+                          .arg(fromUtf8(box.mark)));
+    if (!keepBoxWater(m_session, *box.box, percent)) return false;
+    const QString water = tr("water %1 %").arg(QLocale().toString(percent, 'f', 1));
+    m_session.tell(said.isEmpty() ? fromUtf8(box.mark) + QStringLiteral(": ") + water
+                                  : said + QStringLiteral(", ") + water);
     return true;
 }
 
@@ -434,6 +455,7 @@ bool RoomEntry::enterChosen(RoomLine line, const QString& text) {
     const bool wet = line.wet.value_or(m_target.what == EntryTarget::What::BoxWet);
     done.what = wet ? EntryTarget::What::BoxWet : EntryTarget::What::BoxFull;
     if (!weigh(*m_target.box, *line.mass, wet)) return false;
+    if (line.water && !keepWater(*done.box, *line.water, m_session.lastTold())) return false;
     Q_EMIT weighed(done);
     return true;
 }

@@ -58,6 +58,7 @@ class RoomEntry : public QWidget {
     void closeAsked();
     void ranAsked(combwright::Ran ran);          ///< how the load in the extractor ran
     void stepAsked(int rows);                    ///< Up and Down choose another box
+    void scrollAsked(int pages);                 ///< Page Up and Page Down move the room
     void weighed(combwright::EntryTarget done);  ///< by choosing or by its mark
 
   protected:
@@ -71,6 +72,8 @@ class RoomEntry : public QWidget {
     bool enterRest(const RoomLine& line);
     bool enterChosen(RoomLine line, const QString& text);
     bool weigh(const RoomBox& box, const Known<Mass>& mass, bool wet);
+    /// @param said  what was told of the box just now; the water is said behind it
+    bool keepWater(const RoomBox& box, double percent, const QString& said);
     /// Frames of a box of the run no load has spun; 0 where no load was kept.
     std::int64_t unspunIn(const RoomBox& box) const;
     bool countFrames(const RoomBox& box, int frames);

@@ -1,13 +1,14 @@
 #include "ui/honey_room/waiting_view.h"
 
 #include <QKeyEvent>
+#include <QLocale>
 #include <QMouseEvent>
 #include <QPainter>
 #include <algorithm>
+#include <cmath>
 
 #include "core/words/figures.h"
 #include "core/words/words.h"
-#include "ui/drawing/lettering.h"
 #include "ui/drawing/strokes.h"
 
 namespace combwright {
@@ -21,6 +22,14 @@ FigureText readingFigure(const std::optional<Known<Mass>>& mass) {
     const auto grams = mass ? mass->middle() : std::nullopt;
     if (!grams) return {};
     return {massFigure(*grams, mass->how), massUnit(), letter(mass->how)};
+}
+
+QString waterFigure(WaterContent water) { return QLocale().toString(water.percent(), 'f', 1); }
+
+/// "  peg 8" of a wet box: still on it, or off it today.
+QString pegOf(const RoomBox& box) {
+    const auto& peg = box.peg ? box.peg : box.pegWas;
+    return peg ? WaitingView::tr("  peg %1").arg(*peg) : QString();
 }
 
 bool hasMass(const std::optional<Known<Mass>>& mass) { return mass && mass->value; }
@@ -71,6 +80,9 @@ QString spoken(const RoomBox& box) {
     if (box.plannedFor)
         parts << WaitingView::tr("planned for %1").arg(shortDayText(*box.plannedFor));
     if (box.peg) parts << WaitingView::tr("on peg %1").arg(*box.peg);
+    if (box.pegWas) parts << WaitingView::tr("was on peg %1").arg(*box.pegWas);
+    if (box.look && box.look->water)
+        parts << WaitingView::tr("water %1 %").arg(waterFigure(*box.look->water));
     if (box.off && !hasMass(box.wet))
         parts << WaitingView::tr("off since %1").arg(shortDayText(*box.off));
     if (box.extractBy && !hasMass(box.wet))
@@ -142,6 +154,63 @@ void WaitingView::chooseNextLacking(bool wet) {
     }
 }
 
+std::optional<QRect> WaitingView::rectOfPeg(int peg) const {
+    const Laid laid = layOut(height());
+    for (std::size_t i = 0; i < m_boxes.size(); ++i)
+        if (m_boxes[i].peg == peg) return laid.rows[i].toAlignedRect();
+    return std::nullopt;
+}
+
+WaitingView::Words WaitingView::wordsOf(const RoomBox& box) const {
+    Words words;
+    FigureStyle style;
+    style.size = TextSize::Head;
+    if (hasMass(box.gross))
+        words.mass = figureRuns(readingFigure(box.gross), style);
+    else
+        words.mass = {{QStringLiteral("?"), true, Tone::Warn}, {tr(" full"), false, Tone::Warn}};
+    words.hive = {{box.hive.empty() ? tr("hive ?") : fromUtf8(box.hive), false, Tone::Muted}};
+    if (box.look && box.look->water)
+        words.mass.push_back({tr("  %1 %").arg(waterFigure(*box.look->water)), false, Tone::Muted});
+    if (box.plannedFor)
+        words.hive.push_back(
+            {tr("  for %1").arg(dayAndMonth(*box.plannedFor)), false, Tone::Muted});
+    if (!box.off) return words;
+    words.hive.push_back({tr("  since %1").arg(dayAndMonth(*box.off)), false, Tone::Muted});
+    if (!box.extractBy) return words;
+    const bool late = box.late(m_session.clock().today());
+    words.by = {{(late ? tr("late: by %1") : tr("by %1")).arg(dayAndMonth(*box.extractBy)), true,
+                 late ? Tone::Bad : Tone::Ink}};
+    return words;
+}
+
+double WaitingView::wordsWide() const {
+    const Look& look = m_session.look();
+    double wide = 0;
+    for (std::size_t i = 0; i < m_waiting; ++i) {
+        const Words words = wordsOf(m_boxes[i]);
+        wide = std::max({wide, lineWidth(words.mass, TextSize::Head, look),
+                         lineWidth(words.hive, TextSize::Note, look),
+                         lineWidth(words.by, TextSize::Note, look)});
+    }
+    return wide;
+}
+
+double WaitingView::leastScale() const {
+    const Look& look = m_session.look();
+    const QFont chalk = look.font(TextSize::Letter, false, true);
+    double wide = 0;
+    for (std::size_t i = 0; i < m_waiting; ++i)
+        wide = std::max(wide, textWidth(chalkOf(m_boxes[i]), chalk) + look.px(26));
+    return std::clamp(wide / (look.px(1) * frontMm), leastPxPerMm, mostPxPerMm);
+}
+
+double WaitingView::pegRoom() const {
+    const bool pegs = std::any_of(m_boxes.begin(), m_boxes.end(),
+                                  [](const RoomBox& each) { return each.peg.has_value(); });
+    return m_session.look().px(pegs ? 36 : 14);
+}
+
 double WaitingView::rowHeight(double scale, const RoomBox& box) const {
     const Look& look = m_session.look();
     const double words = lineStep(look.font(TextSize::Head)) + lineStep(look.font(TextSize::Body)) +
@@ -160,8 +229,11 @@ WaitingView::Laid WaitingView::layOut(double room) const {
         for (std::size_t i = 0; i < m_waiting; ++i) height += rowHeight(scale, m_boxes[i]);
         return height;
     };
-    laid.scale = mostPxPerMm;
-    while (laid.scale > leastPxPerMm && heightAt(laid.scale) + wet > room) laid.scale -= 0.01;
+    // The boxes give way before their words are cut.
+    const double wide = (width() - look.px(9) - pegRoom() - wordsWide()) / (look.px(1) * frontMm);
+    const double least = leastScale();
+    laid.scale = std::clamp(wide, least, mostPxPerMm);
+    while (laid.scale > least && heightAt(laid.scale) + wet > room) laid.scale -= 0.01;
     double y = look.px(4);
     for (std::size_t i = 0; i < m_boxes.size(); ++i) {
         if (i == m_waiting) {
@@ -182,7 +254,9 @@ QSize WaitingView::sizeHint() const {
 }
 
 QSize WaitingView::minimumSizeHint() const {
-    return {m_session.look().space(228),
+    const Look& look = m_session.look();
+    const double words = look.px(9 + frontMm * leastScale()) + pegRoom() + wordsWide();
+    return {std::max(look.space(200), static_cast<int>(std::ceil(words))),
             std::max(static_cast<int>(layOut(0).height), m_session.look().space(60))};
 }
 
@@ -204,39 +278,14 @@ void WaitingView::paintRow(QPainter& painter, const QRectF& row, const RoomBox& 
     } else {
         paintBoxFront(painter, front, roomBoxFront(box), look);
     }
-    const bool pegs = std::any_of(m_boxes.begin(), m_boxes.end(),
-                                  [](const RoomBox& each) { return each.peg.has_value(); });
-    const double x = front.right() + look.px(pegs ? 36 : 14);
-    const double head = lineStep(look.font(TextSize::Head));
-    double y = row.top() + look.px(1) + head * 0.8;
-    FigureStyle style;
-    style.size = TextSize::Head;
-    if (hasMass(box.gross)) {
-        const FigureText mass = readingFigure(box.gross);
-        paintFigure(painter, {x, y}, mass.figure, mass.unit, mass.how, style, look);
-    } else {
-        paintLine(painter, {x, y},
-                  {{QStringLiteral("?"), true, Tone::Warn}, {tr(" full"), false, Tone::Warn}},
-                  TextSize::Head, look);
-    }
+    const double x = front.right() + pegRoom();
+    const Words words = wordsOf(box);
+    double y = row.top() + look.px(1) + lineStep(look.font(TextSize::Head)) * 0.8;
+    paintLine(painter, {x, y}, words.mass, TextSize::Head, look);
     y += lineStep(look.font(TextSize::Body));
-    const QString hive = box.hive.empty() ? tr("hive ?") : fromUtf8(box.hive);
-    TextLine line{{hive, false, Tone::Muted}};
-    if (box.plannedFor)
-        line.push_back({tr("  for %1").arg(dayAndMonth(*box.plannedFor)), false, Tone::Muted});
-    if (!box.off) {
-        paintLine(painter, {x, y}, line, TextSize::Body, look);
-        return;
-    }
-    line.push_back({tr("  since %1").arg(dayAndMonth(*box.off)), false, Tone::Muted});
-    paintLine(painter, {x, y}, line, TextSize::Note, look);
-    if (!box.extractBy) return;
+    paintLine(painter, {x, y}, words.hive, TextSize::Note, look);
     y += lineStep(look.font(TextSize::Note));
-    const bool late = box.late(m_session.clock().today());
-    paintLine(painter, {x, y},
-              {{(late ? tr("late: by %1") : tr("by %1")).arg(dayAndMonth(*box.extractBy)), true,
-                late ? Tone::Bad : Tone::Ink}},
-              TextSize::Note, look);
+    paintLine(painter, {x, y}, words.by, TextSize::Note, look);
 }
 
 void WaitingView::paintWet(QPainter& painter, const QRectF& row, const RoomBox& box) const {
@@ -248,6 +297,7 @@ void WaitingView::paintWet(QPainter& painter, const QRectF& row, const RoomBox& 
         style.size = size;
         TextLine line{
             {fromUtf8(box.mark), true},
+            {pegOf(box), false, Tone::Muted},
             {QStringLiteral("  ") + (box.hive.empty() ? QStringLiteral("?") : fromUtf8(box.hive)),
              false, Tone::Muted},
             {QStringLiteral("   ")}};

@@ -3,9 +3,11 @@
 #pragma once
 
 #include <QWidget>
+#include <optional>
 #include <vector>
 
 #include "core/places/room_boxes.h"
+#include "ui/drawing/lettering.h"
 #include "ui/drawing/stack.h"
 #include "ui/shell/session.h"
 
@@ -23,6 +25,8 @@ class WaitingView : public QWidget {
     const std::vector<RoomBox>& boxes() const { return m_boxes; }
     int currentRow() const { return m_row; }
     QRect currentRect() const;
+    /// Where the box with that peg stands; nothing where none has it.
+    std::optional<QRect> rectOfPeg(int peg) const;
     /// Chooses the row of that number, held within what is there.
     void choose(int row);
     /// Chooses the next box that lacks the weight, after the one chosen; stays where none does.
@@ -56,6 +60,16 @@ class WaitingView : public QWidget {
     };
     Laid layOut(double room) const;
     double rowHeight(double scale, const RoomBox& box) const;
+    /// What stands beside a box: what it weighs, whose it is, until when.
+    struct Words {
+        TextLine mass, hive, by;
+    };
+    Words wordsOf(const RoomBox& box) const;
+    /// The widest of them, and the room the pegs take before them.
+    double wordsWide() const;
+    double pegRoom() const;
+    /// As small as leaves what is chalked on the boxes whole, px a millimetre.
+    double leastScale() const;
     void paintRow(QPainter& painter, const QRectF& row, const RoomBox& box, double scale) const;
     void paintWet(QPainter& painter, const QRectF& row, const RoomBox& box) const;
     void speak();

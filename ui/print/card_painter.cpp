@@ -346,6 +346,7 @@ class CardPainter {
             slot.label = place.label;
             slot.startGrams = place.startG;
             slot.endGrams = place.endG;
+            slot.toWrite = drum.toWrite;
             view.slotViews.push_back(std::move(slot));
         }
         paintExtractor(m_painter, box, view, m_look);

@@ -14,6 +14,7 @@
 #include <functional>
 
 #include "core/words/words.h"
+#include "ui/drawing/strokes.h"
 #include "ui/look/tokens.h"
 #include "ui/print/card_painter.h"
 #include "ui/print/cell_painter.h"
@@ -328,8 +329,20 @@ class PagePainter {
             if (at % across == 0) m_painter.drawLine(box.topLeft(), box.bottomLeft());
             m_painter.drawLine(box.topRight(), box.bottomRight());
             m_painter.drawLine(box.bottomLeft(), box.bottomRight());
+            if (block.cut && at % across == 0) scissors(box.bottomLeft());
         }
         m_y += high + 12;
+    }
+    /// In the margin at the line to cut along.
+    void scissors(const QPointF& at) {
+        const PainterState state(m_painter);
+        m_painter.setRenderHint(QPainter::Antialiasing);
+        m_painter.setPen(QPen(m_look.tone(Tone::Ink), 0.9));
+        m_painter.setBrush(Qt::NoBrush);
+        for (const int side : {-1, 1}) {
+            m_painter.drawEllipse(at + QPointF(-13, 3.2 * side), 2.2, 2.2);
+            m_painter.drawLine(at + QPointF(-11.2, 2.2 * side), at + QPointF(-2, -2.4 * side));
+        }
     }
     void cardsTitle(const CardsBlock& block) {
         title(block.title);

@@ -17,6 +17,7 @@
 #include <QScreen>
 #include <QScrollArea>
 #include <QScrollBar>
+#include <QTextDocumentFragment>
 #include <QVBoxLayout>
 #include <algorithm>
 #include <cmath>
@@ -317,7 +318,7 @@ void MainWindow::help() {
     auto* scroll = new QScrollArea(&dialog);
     scroll->setObjectName(QStringLiteral("help_scroll"));
     scroll->setAccessibleName(dialog.windowTitle());
-    scroll->setAccessibleDescription(text->text());
+    scroll->setAccessibleDescription(QTextDocumentFragment::fromHtml(text->text()).toPlainText());
     scroll->setFrameShape(QFrame::NoFrame);
     scroll->setWidgetResizable(true);
     scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);

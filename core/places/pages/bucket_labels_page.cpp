@@ -5,6 +5,7 @@
 #include <QStringList>
 #include <algorithm>
 
+#include "core/places/load_sheet.h"
 #include "core/places/pages/room_paper.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
@@ -43,6 +44,14 @@ Card labelOf(const QString& mark, const QString& lot, const QString& day,
     return card;
 }
 
+/// "Creek, lot 27-3"
+QString lotText(const Read& file, const std::string& name, std::optional<Id<Yard>> yard) {
+    QStringList parts;
+    if (const QString of = yardName(file, yard); !of.isEmpty()) parts << of;
+    parts << labelWord("lot %1").arg(fromUtf8(name));
+    return parts.join(QStringLiteral(", "));
+}
+
 }  // namespace
 
 Page bucketLabelsPage(const Read& file, std::optional<Id<Extraction>> id, Day on) {
@@ -50,28 +59,35 @@ Page bucketLabelsPage(const Read& file, std::optional<Id<Extraction>> id, Day on
         roomPaper(file, labelWord("Bucket labels"), labelWord("printed %1").arg(dayText(on)));
     CardsBlock block;
     block.title = labelWord("Number, weigh, take the water, lid on; then the next");
-    block.about = labelWord("no honey for infants under 12 months");
+    block.about = labelWord("cut along the dashes; no honey for infants under 12 months");
     block.across = 2;
     block.rowMm = 50;
     const auto run = file.find(id);
-    const NextLot next = run ? NextLot{run->name.text(), run->yard} : nextLot(file, on);
-    QStringList lot;
-    if (const QString yard = yardName(file, next.yard); !yard.isEmpty()) lot << yard;
-    lot << labelWord("lot %1").arg(fromUtf8(next.name));
-    const QString lotText = lot.join(QStringLiteral(", "));
     const bool closed = run && run->closed;
+    std::vector<Extraction> lots;
+    if (run) lots.push_back(*run);
+    if (!closed)
+        for (Extraction& each : openRuns(file))
+            if (each.on <= on && (!run || each.id != run->id)) lots.push_back(std::move(each));
     const QString day = dayText(closed ? *run->closed : on);
     std::int64_t highest = lastBucketOf(file, run ? run->on : on);
-    if (run)
-        for (const BucketLine& line : bucketSheet(file, run->id, on).lines) {
+    for (const Extraction& lot : lots) {
+        const QString of = lotText(file, lot.name.text(), lot.yard);
+        // What is in them already, then those it will fill: numbers are counted on over all lots.
+        for (const BucketLine& line : bucketSheet(file, lot.id, on).lines)
             block.cards.push_back(
-                labelOf(fromUtf8(line.mark), lotText, day, line.bucket, line.tooWet));
-            highest = std::max(highest, bucketNumber(line.mark));
-        }
-    // The sheet is filled up with the numbers that follow; a closed run needs no more.
+                labelOf(line.bucket ? fromUtf8(line.mark) : QStringLiteral("B%1").arg(++highest),
+                        of, day, line.bucket, line.tooWet));
+    }
+    // The sheet is filled up with the numbers that follow; a closed run needs no more, and of
+    // several lots nobody knows whose honey they will take.
+    const NextLot next =
+        lots.empty() ? nextLot(file, on) : NextLot{lots.front().name.text(), lots.front().yard};
+    const QString following =
+        lots.size() > 1 ? labelWord("lot ____________") : lotText(file, next.name, next.yard);
     while (block.cards.empty() || (!closed && block.cards.size() % labelsASheet != 0))
         block.cards.push_back(
-            labelOf(QStringLiteral("B%1").arg(++highest), lotText, day, {}, false));
+            labelOf(QStringLiteral("B%1").arg(++highest), following, day, {}, false));
     page.blocks.emplace_back(std::move(block));
     page.letters = {How::Weighed, How::ByEye, How::ByDifference, How::Unknown};
     page.blocks.push_back(enteredBy());

@@ -9,7 +9,9 @@
 
 namespace combwright {
 
-/// Of a run; without one for the lot that comes next.
+/// Of every open lot, the one given first, its buckets and those it will fill; numbers are counted
+/// on over all of them. Of a closed run only its own; with no run at all for the lot that comes
+/// next.
 Page bucketLabelsPage(const Read& file, std::optional<Id<Extraction>> run, Day on);
 
 }  // namespace combwright

@@ -49,13 +49,17 @@ Card logCard(const QString& name, const RoomDay& log) {
 
 }  // namespace
 
-QString roomSafety() {
-    return logWord(
-               "The knife away from fingers, and off when it is laid down. Lid shut, hair and "
-               "sleeves back, hands out until the drum stands. Sockets dry. Children behind the "
-               "table. Over %1 two people, or frame by frame. Wet floors are slippery. No honey "
-               "for infants under 12 months.")
-        .arg(liftLimitText());
+QString liftSafety() {
+    return logWord("over %1: two people, or frame by frame").arg(liftLimitText());
+}
+
+QStringList roomSafety() {
+    return {logWord("knife away from fingers, and off when it is laid down"),
+            logWord("lid shut, hair and sleeves back, hands out until it stands"),
+            logWord("sockets dry, floor not slippery"),
+            logWord("children behind the table"),
+            liftSafety(),
+            logWord("no honey for infants under 12 months")};
 }
 
 Page dayLogPage(const Read& file, Day on) {
@@ -63,7 +67,8 @@ Page dayLogPage(const Read& file, Day on) {
         roomPaper(file, logWord("Log of the honey room"), logWord("for %1").arg(dayText(on)));
     TextBlock caution;
     caution.caution = true;
-    caution.text = roomSafety();
+    caution.text = roomSafety().join(QStringLiteral("\u00a0· "));
+    caution.text[0] = caution.text[0].toUpper();
     page.blocks.emplace_back(caution);
     CardsBlock block;
     block.title = logWord("Written down as it is done");

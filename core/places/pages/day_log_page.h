@@ -3,6 +3,8 @@
 // of the honey room.
 #pragma once
 
+#include <QStringList>
+
 #include "core/places/pages/page.h"
 #include "core/places/room_boxes.h"
 
@@ -11,7 +13,10 @@ namespace combwright {
 /// What is known of the day stands in it already; a second log without a day stands below.
 Page dayLogPage(const Read& file, Day on);
 
-/// What can hurt in the honey room, said once a day: knife, drum, sockets, children, lifting.
-QString roomSafety();
+/// What can hurt in the honey room, said once a day, a few words each: knife, drum, sockets,
+/// children, lifting, infants. For paper, the window and its help alike.
+QStringList roomSafety();
+/// The one of them about lifting.
+QString liftSafety();
 
 }  // namespace combwright

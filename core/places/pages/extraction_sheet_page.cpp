@@ -53,9 +53,18 @@ void addWhatHappens(Card& card) {
     card.rows.push_back({gate, blank(sheetWord("at"), {}, 0.9), tick(sheetWord("run empty"), 1)});
 }
 
-Card loadCard(const LoadSheet& sheet, const SheetLoad& load) {
+/// Of none of its boxes anybody said what it weighs.
+bool nothingWeighed(const Read& file, const SheetLoad& load) {
+    return std::none_of(load.places.begin(), load.places.end(), [&](const auto& place) {
+        const auto box = place && !place->emptied ? file.find(place->entry) : std::nullopt;
+        return box && box->gross && box->gross->value;
+    });
+}
+
+Card loadCard(const Read& file, const LoadSheet& sheet, const SheetLoad& load) {
     Card card;
     DrumDrawn drum;
+    drum.toWrite = nothingWeighed(file, load);
     std::vector<QString> labels;
     for (const auto& place : load.places) {
         const QString label = slotLabel(place);
@@ -67,18 +76,24 @@ Card loadCard(const LoadSheet& sheet, const SheetLoad& load) {
             drum.places.push_back({sheetWord("none"), {}, {}});
         }
     }
+    const bool toWrite = drum.toWrite;
     card.drawing = std::move(drum);
     card.drawingShare = 0.46;
     card.name = cardText(sheetWord("Load %1").arg(load.number), PaperSize::Big, true);
     card.about.push_back(
         cardText(sheetWord("lot %1").arg(fromUtf8(load.lot)), PaperSize::Body, true));
-    const double mayBe =
-        std::max(load.offset.startG + load.doubtG, load.offset.endG + load.endDoubtG);
-    card.about.push_back(
-        mutedText(sheetWord("off %1, may be %2; ring %3")
-                      .arg(shownPortion(load.offset.largerG()).figure, shownPortion(mayBe).figure,
-                           shownPortion(sheet.ringG()).text()),
-                  PaperSize::Note));
+    if (toWrite) {
+        card.about.push_back(
+            mutedText(sheetWord("not weighed yet: h, m or l in the circles"), PaperSize::Note));
+    } else {
+        const double mayBe =
+            std::max(load.offset.startG + load.doubtG, load.offset.endG + load.endDoubtG);
+        card.about.push_back(
+            mutedText(sheetWord("off %1, may be %2; ring %3")
+                          .arg(shownPortion(load.offset.largerG()).figure,
+                               shownPortion(mayBe).figure, shownPortion(sheet.ringG()).text()),
+                      PaperSize::Note));
+    }
     addSlots(card, labels);
     addWhatHappens(card);
     return card;
@@ -89,11 +104,14 @@ Card emptyLoad(std::size_t slotCount) {
     Card card;
     DrumDrawn drum;
     drum.places.resize(slotCount);
+    drum.toWrite = true;
     card.drawing = std::move(drum);
     card.drawingShare = 0.46;
     card.name = cardText(sheetWord("Load"), PaperSize::Big, true);
     card.about.push_back(cardText(sheetWord("lot ____________"), PaperSize::Body));
-    card.about.push_back(mutedText(sheetWord("number, lot, boxes by hand"), PaperSize::Note));
+    card.about.push_back(
+        mutedText(sheetWord("not weighed yet: lot and boxes by hand, h, m or l in the circles"),
+                  PaperSize::Note));
     addSlots(card, std::vector<QString>(slotCount));
     addWhatHappens(card);
     return card;
@@ -114,7 +132,8 @@ Page extractionSheetPage(const Read& file, const std::vector<LoadSheet>& sheets,
     std::size_t slotCount = 0;
     for (const LoadSheet& sheet : sheets) {
         if (slotCount == 0) slotCount = static_cast<std::size_t>(sheet.slotCount);
-        for (const SheetLoad& load : sheet.loads) block.cards.push_back(loadCard(sheet, load));
+        for (const SheetLoad& load : sheet.loads)
+            block.cards.push_back(loadCard(file, sheet, load));
     }
     if (slotCount == 0) slotCount = static_cast<std::size_t>(LoadSheet().slotCount);
     std::size_t more = emptyLoads;

@@ -149,6 +149,7 @@ struct DrumDrawn {
         std::optional<double> endG;
     };
     std::vector<Place> places;
+    bool toWrite = false;    ///< nothing is weighed: a blank circle in each slot for h, m or l
     double longestG = 2600;  ///< what a bar from end to end stands for
 };
 

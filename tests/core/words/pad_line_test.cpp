@@ -6,6 +6,8 @@
 
 #include <map>
 #include <string>
+#include <tuple>
+#include <utility>
 #include <vector>
 
 #include "core/words/units.h"
@@ -330,6 +332,74 @@ TEST(PadWords, WhatIsAskedAndReadBackIsSaidWhole) {
     const UnitsWhile pounds(Units::UsCustomary);
     pad.keys("/0\n");
     EXPECT_EQ(askedText(pad.line.ask()), QStringLiteral("Cappings tub, lb"));
+}
+
+TEST(PadLines, TheWaterOfATagStandsBehindAStroke) {
+    Pad pad;
+    pad.keys("12\n21.4/17.2\n");
+    EXPECT_EQ(pad.last().what, PadWhat::Weigh);
+    EXPECT_EQ(pad.last().mass->value, Mass::grams(21400));
+    EXPECT_EQ(pad.last().water, 17.2);
+    pad.keys("12\n/16.8\n");
+    EXPECT_EQ(pad.last().what, PadWhat::Weigh);
+    EXPECT_FALSE(pad.last().mass) << "only its water";
+    EXPECT_EQ(pad.last().water, 16.8);
+    EXPECT_EQ(pad.line.ask().what, PadAsk::What::Full) << "its weight is asked on";
+    pad.keys("/3\n");
+    EXPECT_EQ(pad.line.ask().what, PadAsk::What::BucketMass) << "a whole number is a bucket";
+    pad.keys("\n\n12\n21.4/172\n");
+    EXPECT_EQ(pad.last().what, PadWhat::NotRead);
+    EXPECT_EQ(pad.line.ask().what, PadAsk::What::Full);
+    // Asked about first, it is kept with what was asked about.
+    pad.keys("2.1/17.0\n");
+    ASSERT_EQ(pad.line.ask().what, PadAsk::What::StillFull);
+    pad.keys("\n");
+    EXPECT_EQ(pad.last().mass->value, Mass::grams(2100));
+    EXPECT_EQ(pad.last().water, 17.0);
+}
+
+TEST(PadLines, WhoseFrameWasSetAsideIsSaidByItsPeg) {
+    Pad pad;
+    PadAsk which;
+    which.what = PadAsk::What::AsideBox;
+    for (const auto& [peg, mark, row] :
+         {std::tuple{9, "M14", 31}, std::tuple{12, "M18", 32}, std::tuple{0, "no peg", 33}}) {
+        PadBox box;
+        box.peg = peg;
+        box.mark = QLatin1String(mark);
+        box.row = row;
+        which.among.push_back(box);
+    }
+    EXPECT_TRUE(answersText(which).contains(QStringLiteral("9 M14  12 M18  0 no peg")))
+        << answersText(which).toStdString();
+    for (const auto& [typing, row] :
+         {std::pair{"12\n", 32}, std::pair{"0\n", 33}, std::pair{"m14\n", 31}}) {
+        pad.line.setAsk(which);
+        pad.keys(typing);
+        EXPECT_EQ(pad.last().what, PadWhat::AsideBox) << typing;
+        EXPECT_EQ(pad.last().box.row, row) << typing;
+    }
+    pad.line.setAsk(which);
+    pad.keys("14\n");
+    EXPECT_EQ(pad.last().what, PadWhat::NotRead) << "that box hangs in no slot";
+    EXPECT_EQ(pad.line.ask().what, PadAsk::What::AsideBox);
+    pad.keys("\n");
+    EXPECT_EQ(pad.last().what, PadWhat::Left);
+    EXPECT_EQ(pad.line.ask().what, PadAsk::What::Nothing);
+}
+
+TEST(PadLines, EnterOrTheGateAnswersWhetherTheDrumIsRunEmpty) {
+    for (const auto& [typing, what] :
+         {std::pair{"\n", PadWhat::Clock}, std::pair{"+", PadWhat::Plus},
+          std::pair{"/\n", PadWhat::Gate}, std::pair{".", PadWhat::Left}}) {
+        Pad pad;
+        PadAsk empty;
+        empty.what = PadAsk::What::RunEmpty;
+        pad.line.setAsk(empty);
+        pad.keys(typing);
+        EXPECT_EQ(pad.last().what, what) << typing;
+        EXPECT_EQ(pad.line.ask().what, PadAsk::What::Nothing) << typing;
+    }
 }
 
 }  // namespace

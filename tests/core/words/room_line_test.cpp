@@ -28,6 +28,24 @@ TEST(RoomLines, ABoxFullWetOrUnknown) {
     EXPECT_EQ(unknown.mass->how, How::Unknown);
 }
 
+TEST(RoomLines, TheWaterOfABoxStandsLastWithItsSignOrWord) {
+    for (const char* typed : {"M07 21.4 17.2 %", "M07 21.4 17.2%", "M07 full 21,4 water 17,2"}) {
+        const RoomLine line = lineOf(typed);
+        EXPECT_EQ(line.about, About::Box) << typed;
+        EXPECT_EQ(line.name, QStringLiteral("M07")) << typed;
+        ASSERT_TRUE(line.mass) << typed;
+        EXPECT_EQ(line.mass->value, Mass::grams(21400)) << typed;
+        EXPECT_EQ(line.water, 17.2) << typed;
+    }
+    const RoomLine alone = lineOf("tag lost water 17");
+    EXPECT_EQ(alone.name, QStringLiteral("tag lost"));
+    EXPECT_FALSE(alone.mass);
+    EXPECT_EQ(alone.water, 17.0);
+    EXPECT_EQ(lineOf("21.4 17.2 %").about, About::Chosen);
+    EXPECT_EQ(lineOf("box 12 21.4").name, QStringLiteral("box 12")) << "a number is part of a name";
+    EXPECT_FALSE(lineOf("box 12 21.4").water);
+}
+
 TEST(RoomLines, ATagLostInTwoWords) {
     EXPECT_EQ(lineOf("tag lost 19.5").name, QStringLiteral("tag lost"));
     EXPECT_EQ(*lineOf("tag lost wet 5.1").wet, true);

@@ -2,6 +2,9 @@
 // order they are typed back, and what is known stands on them already.
 #include <gtest/gtest.h>
 
+#include <map>
+#include <set>
+
 #include "core/places/pages/bucket_labels_page.h"
 #include "core/places/pages/day_log_page.h"
 #include "core/places/pages/extraction_sheet_page.h"
@@ -207,7 +210,27 @@ TEST_F(RoomSheets, TheExtractionSheetShowsTheLoadsAsTheyAreLaidOut) {
 TEST_F(RoomSheets, WithoutARunThereIsASheetOfEmptyLoads) {
     const Page page = extractionSheetPage(file(), {}, today());
     ASSERT_EQ(cardsOf(page).size(), 3U);
-    EXPECT_EQ(std::get<DrumDrawn>(cardsOf(page)[0].drawing).places.size(), 12U);
+    const auto& drum = std::get<DrumDrawn>(cardsOf(page)[0].drawing);
+    EXPECT_EQ(drum.places.size(), 12U);
+    EXPECT_TRUE(drum.toWrite) << "blank circles, not an empty drum";
+    EXPECT_TRUE(cardsOf(page)[0].about[1].text.startsWith(QStringLiteral("not weighed yet")));
+}
+
+TEST_F(RoomSheets, ALoadOfBoxesNobodyWeighedIsThereToWriteIn) {
+    done(R"({"do":"open-run","on":"2027-08-06","name":"27-3","yard":"Creek"}
+{"do":"weigh-box","on":"2027-08-06","run":"27-3","box":"C1a"}
+{"do":"weigh-box","on":"2027-08-06","run":"27-3","box":"C2a"})");
+    const auto first = [&] {
+        return cardsOf(extractionSheetPage(file(), loads("27-3"), today())).front();
+    };
+    EXPECT_TRUE(std::get<DrumDrawn>(first().drawing).toWrite);
+    EXPECT_TRUE(first().about[1].text.startsWith(QStringLiteral("not weighed yet")))
+        << first().about[1].text.toStdString();
+    done(
+        R"({"do":"weigh-box","on":"2027-08-06","run":"27-3","box":"C1a","gross_g":20000}
+{"do":"weigh-box","on":"2027-08-06","run":"27-3","box":"C2a","gross_g":23000})");
+    EXPECT_FALSE(std::get<DrumDrawn>(first().drawing).toWrite);
+    EXPECT_TRUE(first().about[1].text.startsWith(QStringLiteral("off ")));
 }
 
 TEST_F(RoomSheets, BucketLabelsGoOnFromTheLastNumber) {
@@ -227,6 +250,31 @@ TEST_F(RoomSheets, BucketLabelsGoOnFromTheLastNumber) {
     EXPECT_FALSE(fieldOf(labels[7], "do not bottle:")->ticked);
 }
 
+TEST_F(RoomSheets, EveryOpenLotHasItsLabelsAndNoNumberTwice) {
+    done(R"({"do":"open-run","on":"2027-08-06","name":"27-2","yard":"Hill"}
+{"do":"open-run","on":"2027-08-06","name":"27-3","yard":"Creek"}
+{"do":"weigh-box","on":"2027-08-06","run":"27-2","box":"H1a","gross_g":21400}
+{"do":"weigh-box","on":"2027-08-06","run":"27-3","box":"C1a","gross_g":20000}
+{"do":"fill-bucket","on":"2027-08-06","run":"27-2","mark":"B4","net_g":13000})");
+    std::set<QString> numbers;
+    std::map<QString, int> lots;
+    const Page page = bucketLabelsPage(file(), run("27-3"), today());
+    for (const Card& label : cardsOf(page)) {
+        EXPECT_TRUE(numbers.insert(label.name.text).second) << label.name.text.toStdString();
+        ++lots[label.about[0].text];
+    }
+    EXPECT_EQ(cardsOf(page).front().about[0].text, QStringLiteral("Creek, lot 27-3"))
+        << "the one shown first";
+    EXPECT_GE(lots[QStringLiteral("Creek, lot 27-3")], 1);
+    EXPECT_GE(lots[QStringLiteral("Hill, lot 27-2")], 2) << "the one filled, and the next";
+    EXPECT_EQ(numbers.size() % 8, 0U);
+    done(R"({"do":"fill-bucket","on":"2027-08-06","run":"27-3","mark":"B5","net_g":12000}
+{"do":"close-run","on":"2027-08-06","run":"27-3"})");
+    const Page closed = bucketLabelsPage(file(), run("27-3"), today());
+    for (const Card& label : cardsOf(closed))
+        EXPECT_EQ(label.about[0].text, QStringLiteral("Creek, lot 27-3"));
+}
+
 TEST_F(RoomSheets, WithoutARunLabelsAreForTheNextLot) {
     const Page page = bucketLabelsPage(file(), std::nullopt, today());
     ASSERT_EQ(cardsOf(page).size(), 8U);
@@ -240,8 +288,8 @@ TEST_F(RoomSheets, TheDaysLogCarriesTheSafetyLineAndWhatIsKnown) {
     const Page page = dayLogPage(file(), today());
     const std::string said = text(page);
     for (const char* caution :
-         {"off when it is laid down", "hands out until the drum stands", "Sockets dry",
-          "Children behind the table", "Over 23 kg two people, or frame by frame"})
+         {"off when it is laid down", "hands out until it stands", "sockets dry",
+          "children behind the table", "over 23 kg: two people, or frame by frame"})
         EXPECT_NE(said.find(caution), std::string::npos) << caution;
     const auto& logs = cardsOf(page);
     ASSERT_EQ(logs.size(), 2U);
