@@ -26,7 +26,7 @@ Result<double> storesFromWeighing(double left_g, double right_g, const HiveTare&
 
 double massOfBees(double bees) { return 0.12 * bees; }
 
-std::optional<double> useFromWeighings(const std::vector<HiveWeighing>& weighings, double added_g) {
+std::optional<double> useFromWeighings(const std::vector<WeighedOn>& weighings, double added_g) {
     if (weighings.empty()) return std::nullopt;
     const auto [first, last] =
         std::minmax_element(weighings.begin(), weighings.end(),

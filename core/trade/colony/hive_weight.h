@@ -29,17 +29,16 @@ Result<double> storesFromWeighing(double left_g, double right_g, const HiveTare&
 double massOfBees(double bees);
 
 /// Stores (or the whole hive) weighed on a day.
-struct HiveWeighing {
+struct WeighedOn {
     Day on;
     double mass_g = 0;
-    bool operator==(const HiveWeighing&) const = default;
+    bool operator==(const WeighedOn&) const = default;
 };
 
 /// Grams used a day between the first and the last weighing (in any order), below 0 where the hive
 /// gained. What was fed or taken in between is the caller's: `added_g`, below 0 for taken.
 /// Nothing with fewer than two days weighed.
-std::optional<double> useFromWeighings(const std::vector<HiveWeighing>& weighings,
-                                       double added_g = 0);
+std::optional<double> useFromWeighings(const std::vector<WeighedOn>& weighings, double added_g = 0);
 
 /// Stores a colony of so many bees on 1 November needs until 31 March by one printed rule that is
 /// high on purpose: 0.0022 lb a bee.

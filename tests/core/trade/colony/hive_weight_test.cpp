@@ -18,9 +18,9 @@ TEST(HiveWeight, StoresAreWhatIsLeftAfterTheTare) {
 }
 
 TEST(HiveWeight, UseADayFromTheFirstAndTheLastWeighing) {
-    const std::vector<HiveWeighing> winter{{weighed("2028-01-31"), 30'000},
-                                           {weighed("2028-03-01"), 27'000},
-                                           {weighed("2028-02-10"), 29'500}};
+    const std::vector<WeighedOn> winter{{weighed("2028-01-31"), 30'000},
+                                        {weighed("2028-03-01"), 27'000},
+                                        {weighed("2028-02-10"), 29'500}};
     EXPECT_DOUBLE_EQ(*useFromWeighings(winter), 100);  // 30 days, 29 February among them
     EXPECT_DOUBLE_EQ(*useFromWeighings(winter, 1'500), 150);
     EXPECT_DOUBLE_EQ(
