@@ -103,7 +103,7 @@ void GrowthReader::readSupers(HiveGrowth& hive, const YardSheetRow& row) const {
         }
         roomKnown = true;
         room += static_cast<double>(seen->frames) - seen->filled;
-        if (seen->filled < static_cast<double>(framesForBox(seen->frames, m_share)))
+        if (seen->filled + 1e-9 < static_cast<double>(framesForBox(seen->frames, m_share)))
             allFilled = false;
         fullest = seen;
     }

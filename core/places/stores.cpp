@@ -161,7 +161,7 @@ void StoresReader::carryForward(HiveStores& row) const {
         row.usedSinceG = useBetween(m_table, tableTellsFrom(m_table, *row.known), m_on);
     if (row.usedSinceG) {
         row.nowG = std::max(0.0, had - *row.usedSinceG);
-        if (m_on > *row.known || row.fedSince.sugarG > 0) row.how = weaker(row.how, How::Assumed);
+        if (*row.usedSinceG > 0 || row.fedSince.sugarG > 0) row.how = weaker(row.how, How::Assumed);
         return;
     }
     // Between spring and autumn nobody knows; what is not old still speaks.

@@ -87,7 +87,7 @@ const Fields& Amend::fields() {
         field<&Amend::seasonPlan>("season_plan"), field<&Amend::planItem>("plan_item"),
         field<&Amend::setAside>("set_aside"), field<&Amend::gateOpening>("gate_opening"),
         field<&Amend::roomDay>("room_day"), field<&Amend::peg>("peg"),
-        field<&Amend::clearerBoard>("clearer_board"), field<&Amend::weighing>("weighing"),
+        field<&Amend::clearerBoard>("clearer_board"), field<&Amend::weighing>("hive_weighing"),
         field<&Amend::feeding>("feeding"), field<&Amend::feedStock>("feed_stock"),
         field<&Amend::truckItem>("truck_item"), field<&Amend::set>("set"));
     return all;

@@ -84,7 +84,8 @@ const Fields& BuyFeed::fields() {
 Result<Id<FeedStock>> BuyFeed::perform(Write& file) const {
     const auto mass = massOrPacks(bought, packs, pack, "bought_g");
     if (!mass) return mass.error();
-    FeedStock stock{{}, on, kind, *mass, std::nullopt, pack, supplier, note};
+    FeedStock stock{{},       on,  kind.value_or(FeedKind::Dry), *mass, std::nullopt, pack,
+                    supplier, note};
     if (auto ok = demandStock(stock); !ok) return ok.error();
     return file.add(stock);
 }
@@ -98,12 +99,13 @@ const Fields& CountFeed::fields() {
 }
 
 Result<Id<FeedStock>> CountFeed::perform(Write& file) const {
-    const auto size = pack ? pack : packOf(file, kind, on);
+    const FeedKind what = kind.value_or(FeedKind::Dry);
+    const auto size = pack ? pack : packOf(file, what, on);
     const auto mass = massOrPacks(counted, packs, size, "counted_g");
     if (!mass) return mass.error();
-    FeedStock stock{{}, on, kind, std::nullopt, *mass, pack, {}, note};
+    FeedStock stock{{}, on, what, std::nullopt, *mass, pack, {}, note};
     if (auto ok = demandStock(stock); !ok) return ok.error();
-    for (const FeedStock& each : file.where<FeedStock>({is("on_day", on), is("kind", kind)})) {
+    for (const FeedStock& each : file.where<FeedStock>({is("on_day", on), is("kind", what)})) {
         if (!each.counted) continue;
         stock.id = each.id;
         if (!stock.pack) stock.pack = each.pack;

@@ -32,7 +32,7 @@ struct BuyFeed {
     static constexpr std::string_view name = "buy-feed";
     using Answer = Id<FeedStock>;
     Day on;
-    FeedKind kind = FeedKind::Dry;
+    std::optional<FeedKind> kind;  ///< none: dry sugar
     std::optional<Known<Mass>> bought;
     std::optional<Count> packs;
     std::optional<Mass> pack;
@@ -48,7 +48,7 @@ struct CountFeed {
     static constexpr std::string_view name = "count-feed";
     using Answer = Id<FeedStock>;
     Day on;
-    FeedKind kind = FeedKind::Dry;
+    std::optional<FeedKind> kind;  ///< none: dry sugar
     std::optional<Known<Mass>> counted;
     std::optional<Count> packs;
     std::optional<Mass> pack;

@@ -123,7 +123,7 @@ TextBlock pastBlock(const std::vector<MonthChange>& past) {
     return block;
 }
 
-TextBlock cautionBlock(const QString& text) {
+TextBlock storesCaution(const QString& text) {
     TextBlock caution;
     caution.caution = true;
     caution.text = text;
@@ -187,14 +187,17 @@ QString toGiveText(const ToGive& give) {
     if (give.sugarG <= 0) return {};
     const QString sugar = massText(give.sugarG, How::Weighed);
     if (give.fondant)
-        return give.packs ? storesSay("%1 packs of fondant, %2 of sugar in them")
+        return give.packs ? storesSay(*give.packs == 1 ? "%1 pack of fondant, %2 of sugar in it"
+                                                       : "%1 packs of fondant, %2 of sugar in them")
                                 .arg(static_cast<qlonglong>(*give.packs))
                                 .arg(sugar)
                           : storesSay("fondant with %1 of sugar in it").arg(sugar);
     QString text =
         storesSay("%1 of sugar in %2 l of water").arg(sugar, litresText(give.waterMl / 1000));
     if (give.litres) text += storesSay(", %1 l of syrup").arg(litresText(*give.litres));
-    if (give.packs) text += storesSay(", %1 bags").arg(static_cast<qlonglong>(*give.packs));
+    if (give.packs)
+        text += storesSay(*give.packs == 1 ? ", %1 bag" : ", %1 bags")
+                    .arg(static_cast<qlonglong>(*give.packs));
     return text;
 }
 
@@ -248,7 +251,7 @@ Page storesPage(const Read& file, const Stores& stores) {
     page.blocks.emplace_back(storesSummary(stores));
     for (const auto& [yard, rows] : stores.yards)
         if (!rows.empty()) page.blocks.emplace_back(storesTable(yard, rows));
-    page.blocks.emplace_back(cautionBlock(
+    page.blocks.emplace_back(storesCaution(
         storesSay("In the cold a cluster starves a hand's breadth from honey: look where the "
                   "stores are, not only how much. A full hive is not lifted by hand: one side at "
                   "a time with the scale, and two people for a box. ") +
@@ -261,7 +264,7 @@ Page storesPage(const Read& file, const Stores& stores) {
 Page feedingSheetPage(const Read& file, const Stores& stores) {
     Page page = storesHead(file, storesSay("Feeding sheet"), stores.on);
     page.blocks.emplace_back(storesSummary(stores));
-    page.blocks.emplace_back(cautionBlock(
+    page.blocks.emplace_back(storesCaution(
         storesSay("Only with the supers off: what is fed ends up in them. In the evening, nothing "
                   "spilled, entrances small: open feed draws robbers. Ratios are by mass; never "
                   "brown or raw sugar, and no honey of unknown hives.")));

@@ -72,7 +72,7 @@ TEST_F(GrowingHives, ABoxIsWantedAtSevenOfTenAndSixOfEight) {
 }
 
 TEST_F(GrowingHives, ByBeesBetweenTheFramesToo) {
-    done(R"({"do":"look-into","on":"2027-06-01","hive":"H1","seams_frames":8})");
+    done(R"({"do":"look-into","on":"2027-06-01","hive":"H1","looked":"opened","seams_frames":8})");
     ASSERT_TRUE(of("H1", "2027-06-02").addBox);
     EXPECT_EQ(of("H1", "2027-06-02").addBox->by, AddBoxBy::NestCovered);
     EXPECT_EQ(of("H1", "2027-06-02").addBox->have, 8);
@@ -81,10 +81,10 @@ TEST_F(GrowingHives, ByBeesBetweenTheFramesToo) {
 TEST_F(GrowingHives, ASuperSevenFilledAsksForTheNext) {
     EXPECT_EQ(of("H3", "2027-06-01").supersNotSeen, 1);
     EXPECT_FALSE(of("H3", "2027-06-01").roomFrames) << "nobody looked";
-    done(R"({"do":"look-box","on":"2027-06-01","box":"M3","frames":10,"filled":0.6})");
+    done(R"({"do":"look-box","on":"2027-06-01","box":"M3","filled_share":0.6})");
     EXPECT_FALSE(of("H3", "2027-06-02").addBox);
     EXPECT_DOUBLE_EQ(*of("H3", "2027-06-02").roomFrames, 4);
-    done(R"({"do":"look-box","on":"2027-06-05","box":"M3","frames":10,"filled":0.7})");
+    done(R"({"do":"look-box","on":"2027-06-05","box":"M3","filled_share":0.7})");
     ASSERT_TRUE(of("H3", "2027-06-06").addBox);
     EXPECT_EQ(of("H3", "2027-06-06").addBox->by, AddBoxBy::SupersFilled);
     EXPECT_FALSE(of("H3", "2027-08-01").addBox) << "they shrink by then";
@@ -139,7 +139,7 @@ TEST_F(GrowingHives, PassedByIsNotOpened) {
 }
 
 TEST_F(GrowingHives, AYoungQueenKeepsTheHiveShut) {
-    writes("2027-06-01", "H1", "qc2c left1 cb b5 s3");
+    writes("2027-06-01", "H1", "qc2c left1 ! b5 s3");
     const auto row = of("H1", "2027-06-02");
     ASSERT_TRUE(row.shutUntil);
     ASSERT_TRUE(row.lookFrom);
@@ -159,7 +159,7 @@ TEST_F(GrowingHives, AYoungQueenKeepsTheHiveShut) {
 }
 
 TEST_F(GrowingHives, ComeBackUntilItWasOpened) {
-    writes("2027-06-01", "H1", "e cb");
+    writes("2027-06-01", "H1", "e !");
     auto items = due("H1", "2027-06-02");
     EXPECT_EQ(std::count_if(items.begin(), items.end(),
                             [](const DueItem& each) { return each.rule == DueRule::ComeBack; }),

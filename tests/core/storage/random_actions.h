@@ -17,7 +17,7 @@ class RandomActions {
         const std::string on = isoText(day("2027-04-01") + days(pick(200)));
         // The yards are gone through every few weeks; otherwise no line is ever met again.
         const std::string visited = isoText(day("2027-04-10") + days(21 * pick(6)));
-        switch (pick(47)) {
+        switch (pick(45)) {
             case 0:
                 return R"({"do":"add-yard","on":")" + on + R"(","yard_name":"Y)" + number(6) +
                        "\"}";
@@ -95,11 +95,9 @@ class RandomActions {
             case 42:
                 return clearers(on);
             case 43:
+                return clearers(on);
             case 44:
-                return feeding(on);
-            case 45:
-            case 46:
-                return weighing(on);
+                return pick(2) ? feeding(on) : weighing(on);
             default: {
                 static const char* const lines[] = {"e b7 s3 +1", "x rain",      "-1",
                                                     "w4/300 +1d", "f2.5 light!", "qc2c left1 +2"};
@@ -302,13 +300,13 @@ class RandomActions {
             R"("spin_load":"#{n}","set":{"ran":"walked","uncapping_min":{m}})",
             R"("peg":"#{n}","set":{"number":{m},"off_day":"{day}"})",
             R"("clearer_board":"#{n}","set":{"on_day":"{day}"})",
-            R"("weighing":"#{n}","set":{"on_day":"{day}"})",
-            R"("weighing":"#{n}","set":{"left_g":null})",
+            R"("hive_weighing":"#{n}","set":{"on_day":"{day}"})",
+            R"("hive_weighing":"#{n}","set":{"left_g":null})",
             R"("feeding":"#{n}","set":{"given_g":1500})",
             R"("feed_stock":"#{n}","set":{"on_day":"{day}"})",
             R"("truck_item":"#{n}","set":{"until":"{day}"})",
         };
-        std::string what = amended[pick(18)];
+        std::string what = amended[pick(23)];
         const auto fill = [&what](const std::string& mark, const std::string& with) {
             for (auto at = what.find(mark); at != std::string::npos; at = what.find(mark))
                 what.replace(at, mark.size(), with);

@@ -145,7 +145,7 @@ TEST_F(WeighedHives, AMisreadWeighingIsAmended) {
     done(weigh(R"("readings":"New 2 20+21")"));
     done(weigh(R"("readings":"New 2 20+20")", "2027-11-05"));
     const auto it = [](const char* set) {
-        return amend(R"("weighing":{"hive":"New 2","weighing":"2027-10-05"})", set);
+        return amend(R"("hive_weighing":{"hive":"New 2","hive_weighing":"2027-10-05"})", set);
     };
     EXPECT_EQ(outcome(it(R"("left_g":22000)")), "kept");
     EXPECT_EQ(file().all<HiveWeighing>().front().left->value, Mass::grams(22000));
