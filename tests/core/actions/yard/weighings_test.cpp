@@ -149,7 +149,7 @@ TEST_F(WeighedHives, AMisreadWeighingIsAmended) {
     };
     EXPECT_EQ(outcome(it(R"("left_g":22000)")), "kept");
     EXPECT_EQ(file().all<HiveWeighing>().front().left->value, Mass::grams(22000));
-    EXPECT_EQ(outcome(it(R"("hive":"H1")")), "fixed set.hive");
+    EXPECT_EQ(outcome(it(R"("hive":"#1")")), "fixed set.hive");
     EXPECT_EQ(outcome(it(R"("on_day":"2027-11-05")")), "taken set.on_day");
     EXPECT_EQ(outcome(it(R"("on_day":"2027-04-05")")), "before_it_began set.on_day");
     EXPECT_EQ(outcome(it(R"("whole_g":40000)")), "contradiction set.whole_g");
