@@ -17,7 +17,7 @@ class RandomActions {
         const std::string on = isoText(day("2027-04-01") + days(pick(200)));
         // The yards are gone through every few weeks; otherwise no line is ever met again.
         const std::string visited = isoText(day("2027-04-10") + days(21 * pick(6)));
-        switch (pick(45)) {
+        switch (pick(47)) {
             case 0:
                 return R"({"do":"add-yard","on":")" + on + R"(","yard_name":"Y)" + number(6) +
                        "\"}";
@@ -95,6 +95,8 @@ class RandomActions {
             case 42:
                 return clearers(on);
             case 43:
+            case 45:
+            case 46:
                 return clearers(on);
             case 44:
                 return pick(2) ? feeding(on) : weighing(on);
