@@ -15,6 +15,8 @@ struct SheetNeeding {
     const char* needs;
 };
 constexpr SheetNeeding sheetsNeeding[] = {{"yard-sheet", "Yard sheet", "a yard"},
+                                          {"kit-list", "What to take along", "a yard"},
+                                          {"feeding-sheet", "Feeding sheet", "a yard"},
                                           {"run-balance", "Balance of the run", "a run"}};
 
 }  // namespace

@@ -19,6 +19,7 @@
 #include "core/places/held_questions.h"
 #include "core/places/run_balance.h"
 #include "core/places/run_questions.h"
+#include "core/places/stores_questions.h"
 #include "core/storage/queries/constants.h"
 #include "core/storage/queries/holds.h"
 #include "core/storage/queries/names.h"
@@ -71,6 +72,13 @@ constexpr std::array askedKeys{
     std::pair{Asked::NoFrames, std::string_view("no_frames")},
     std::pair{Asked::OtherYard, std::string_view("other_yard")},
     std::pair{Asked::SuspectedHoney, std::string_view("suspected_honey")},
+    std::pair{Asked::HiveTooHeavy, std::string_view("hive_too_heavy")},
+    std::pair{Asked::TareWrong, std::string_view("tare_wrong")},
+    std::pair{Asked::SidesDiffer, std::string_view("sides_differ")},
+    std::pair{Asked::WeighedAgain, std::string_view("weighed_again")},
+    std::pair{Asked::FedUnderSupers, std::string_view("fed_under_supers")},
+    std::pair{Asked::FedNobody, std::string_view("fed_nobody")},
+    std::pair{Asked::FeedUsedUp, std::string_view("feed_used_up")},
 };
 
 constexpr double broodJumpFrames = 5.0;
@@ -128,6 +136,8 @@ class Questions {
         for (const Question& each : runQuestions(m_file, row)) put(each.asked, each.says);
         for (const Question& each : heldQuestions(m_file, row)) put(each.asked, each.says);
         for (const Question& each : freezerQuestions(m_file, row)) put(each.asked, each.says);
+        for (const Question& each : storesQuestions(m_file, row, m_step))
+            put(each.asked, each.says);
         if (row.table != BoxReview::table) return;
         if (const auto review = m_file.find(Id<BoxReview>{row.id}))
             aboutReview(*review, row.kind == ChangeKind::Changed);

@@ -50,6 +50,13 @@ enum class Asked {
     NoFrames,           ///< a box of a run without a frame
     OtherYard,          ///< a box of another yard in a yard's lot
     SuspectedHoney,     ///< honey of a hive under suspicion of disease is in a run
+    HiveTooHeavy,       ///< heavier than with every comb full; in pounds it would fit
+    TareWrong,          ///< a hive lighter than it should be empty
+    SidesDiffer,        ///< one side of a hive over twice the other
+    WeighedAgain,       ///< a second weighing of a hive on the same day
+    FedUnderSupers,     ///< sugar given while supers are on
+    FedNobody,          ///< a hive fed in which no colony lives
+    FeedUsedUp,         ///< more given than bought or counted
 };
 
 /// The question's name in JSON: "not_come_yet".

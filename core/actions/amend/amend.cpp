@@ -11,7 +11,7 @@ const AmendType* findAmendType(std::string_view table) {
     static const std::vector<AmendType> all = [] {
         std::vector<AmendType> list;
         for (const auto& group :
-             {yardAmends(), boxAmends(), honeyAmends(), benchAmends(), storeAmends()})
+             {yardAmends(), boxAmends(), honeyAmends(), benchAmends(), storeAmends(), feedAmends()})
             list.insert(list.end(), group.begin(), group.end());
         return list;
     }();
@@ -87,7 +87,9 @@ const Fields& Amend::fields() {
         field<&Amend::seasonPlan>("season_plan"), field<&Amend::planItem>("plan_item"),
         field<&Amend::setAside>("set_aside"), field<&Amend::gateOpening>("gate_opening"),
         field<&Amend::roomDay>("room_day"), field<&Amend::peg>("peg"),
-        field<&Amend::clearerBoard>("clearer_board"), field<&Amend::set>("set"));
+        field<&Amend::clearerBoard>("clearer_board"), field<&Amend::weighing>("hive_weighing"),
+        field<&Amend::feeding>("feeding"), field<&Amend::feedStock>("feed_stock"),
+        field<&Amend::truckItem>("truck_item"), field<&Amend::set>("set"));
     return all;
 }
 

@@ -15,6 +15,8 @@
 #include "core/model/storeroom/equipment.h"
 #include "core/model/storeroom/review.h"
 #include "core/model/storeroom/season_plan.h"
+#include "core/model/yard/due.h"
+#include "core/model/yard/weighing.h"
 
 namespace combwright {
 
@@ -54,6 +56,10 @@ struct Amend {
     std::optional<Id<RoomDay>> roomDay;
     std::optional<Id<Peg>> peg;
     std::optional<Id<ClearerBoard>> clearerBoard;
+    std::optional<Id<HiveWeighing>> weighing;
+    std::optional<Id<Feeding>> feeding;
+    std::optional<Id<FeedStock>> feedStock;
+    std::optional<Id<TruckItem>> truckItem;
     Changes set;
     static const Fields& fields();
     Result<Answer> perform(Write& file) const;

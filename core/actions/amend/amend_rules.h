@@ -27,6 +27,7 @@ std::vector<AmendType> yardAmends();   ///< yard, hive, colony, visit, inspectio
 std::vector<AmendType> boxAmends();    ///< box, box_look, frame, frame_check, hold
 std::vector<AmendType> benchAmends();  ///< box_review, raw_wax
 std::vector<AmendType> storeAmends();  ///< equipment, equipment_count, season_plan, plan_item
+std::vector<AmendType> feedAmends();   ///< hive_weighing, feeding, feed_stock, truck_item
 std::vector<AmendType>
 honeyAmends();  ///< pull_plan, crop_note, extraction … room_day, clearer_board
 

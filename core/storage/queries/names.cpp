@@ -10,6 +10,8 @@
 #include "core/model/storeroom/equipment.h"
 #include "core/model/storeroom/review.h"
 #include "core/model/storeroom/season_plan.h"
+#include "core/model/yard/due.h"
+#include "core/model/yard/weighing.h"
 #include "core/storage/queries/machines.h"
 #include "core/storage/queries/pegs.h"
 #include "core/storage/queries/yards.h"
@@ -184,6 +186,19 @@ Result<std::int64_t> findEquipment(const Read& file, const NameQuery& query) {
     return onlyOne(named.empty() ? such : named, Equipment::table, query.name);
 }
 
+/// What is in the truck that day, else what once was.
+Result<std::int64_t> findTruckItem(const Read& file, const NameQuery& query) {
+    std::vector<std::int64_t> then;
+    std::vector<std::int64_t> ever;
+    for (const TruckItem& each : file.all<TruckItem>()) {
+        if (each.item.text() != query.name) continue;
+        ever.push_back(each.id.number);
+        if (each.since <= query.on && (!each.until || query.on < *each.until))
+            then.push_back(each.id.number);
+    }
+    return onlyOne(then.empty() ? ever : then, TruckItem::table, query.name);
+}
+
 /// The day a row is named by, else the day of the query.
 Result<Day> dayMeant(const NameQuery& query) {
     if (query.name.empty()) return query.on;
@@ -217,6 +232,10 @@ Result<std::int64_t> findOfHive(const Read& file, std::string_view table, const 
     std::vector<std::int64_t> found;
     if (table == ClearerBoard::table) {
         if (const auto board = boardIn(file, id, on)) found.push_back(board->id.number);
+    } else if (table == HiveWeighing::table) {
+        found = idsOf(file.where<HiveWeighing>({is("hive", id), is("on_day", on)}));
+    } else if (table == Feeding::table) {
+        found = idsOf(file.where<Feeding>({is("hive", id), is("on_day", on)}));
     } else if (table == Inspection::table) {
         for (const DatedInspection& each : inspectionsOf(file, id))
             if (each.on == on) found.push_back(each.inspection.id.number);
@@ -280,6 +299,7 @@ Result<std::int64_t> findNamed(const Read& file, std::string_view table, const N
         return onlyOne(found, table, query.name);
     }
     if (table == Peg::table) return findPeg(file, query);
+    if (table == TruckItem::table) return findTruckItem(file, query);
     const auto on = dayMeant(query);
     if (!on) return Refusal{on.error().code, nameKey(table), on.error().values};
     if (table == FreezerRound::table)
@@ -294,8 +314,11 @@ Result<std::int64_t> findNamed(const Read& file, std::string_view table, const N
     if (table == RoomDay::table)
         return onlyOne(idsOf(file.where<RoomDay>({is("on_day", *on)})), table, isoText(*on));
     if (table == Visit::table && query.yard) return findVisit(file, query, *on);
-    const bool ofHive =
-        table == Inspection::table || table == Colony::table || table == ClearerBoard::table;
+    if (table == FeedStock::table)
+        return onlyOne(idsOf(file.where<FeedStock>({is("on_day", *on)})), table, isoText(*on));
+    const bool ofHive = table == Inspection::table || table == Colony::table ||
+                        table == ClearerBoard::table || table == HiveWeighing::table ||
+                        table == Feeding::table;
     if (ofHive && query.hive) return findOfHive(file, table, query, *on);
     const bool ofBox = table == BoxLook::table || table == BoxReview::table ||
                        table == Frame::table || table == Hold::table;
@@ -328,6 +351,10 @@ std::string nameOf(const Read& file, std::string_view table, std::int64_t id) {
     if (table == ClearerBoard::table) {
         const auto board = file.find(Id<ClearerBoard>{id});
         return board ? nameOf(file, Hive::table, board->hive.number) : number;
+    }
+    if (table == TruckItem::table) {
+        const auto item = file.find(Id<TruckItem>{id});
+        return item ? item->item.text() : number;
     }
     if (table == BoxKind::table) {
         const auto kind = file.find(Id<BoxKind>{id});

@@ -6,6 +6,18 @@
 #include "core/trade/colony/last_day.h"
 
 namespace combwright {
+namespace {
+
+/// Each day takes its part of its month.
+std::optional<double> useOnDay(const MonthlyUse& use_g, Day day) {
+    const auto& month = use_g[monthOf(day) - 1];
+    if (!month) return std::nullopt;
+    const std::chrono::year_month_day date(day);
+    const Day lastOfMonth = date.year() / date.month() / std::chrono::last;
+    return *month / dayOfMonth(lastOfMonth);
+}
+
+}  // namespace
 
 Result<std::optional<Day>> runOut(double stores_g, double floor_g, double use_g_per_day, Day day,
                                   Working* working) {
@@ -39,14 +51,22 @@ Result<std::optional<Day>> runOutByMonth(double stores_g, double floor_g, const 
     // A thousandth of a gram over a winter is the sum's own error, not the bees'.
     double left_g = stores_g - floor_g + 1e-3;
     for (; day < *horizon; day += days(1)) {
-        const auto& month = use_g[monthOf(day) - 1];
-        if (!month) return std::optional<Day>();
-        const std::chrono::year_month_day date(day);
-        const Day lastOfMonth = date.year() / date.month() / std::chrono::last;
-        left_g -= *month / dayOfMonth(lastOfMonth);
+        const auto used = useOnDay(use_g, day);
+        if (!used) return std::optional<Day>();
+        left_g -= *used;
         if (left_g < 0) return std::optional<Day>(day);
     }
     return std::optional<Day>();
+}
+
+std::optional<double> useBetween(const MonthlyUse& use_g, Day from, Day to) {
+    double used_g = 0;
+    for (; from < to; from += days(1)) {
+        const auto used = useOnDay(use_g, from);
+        if (!used) return std::nullopt;
+        used_g += *used;
+    }
+    return used_g;
 }
 
 }  // namespace combwright

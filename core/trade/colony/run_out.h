@@ -28,4 +28,8 @@ using MonthlyUse = std::array<std::optional<double>, 12>;
 Result<std::optional<Day>> runOutByMonth(double stores_g, double floor_g, const MonthlyUse& use_g,
                                          Day day);
 
+/// Grams used from a day to before another by that table; nothing where the days reach into a month
+/// whose use is not known, 0 where `to` is not after `from`.
+std::optional<double> useBetween(const MonthlyUse& use_g, Day from, Day to);
+
 }  // namespace combwright

@@ -17,7 +17,7 @@ class RandomActions {
         const std::string on = isoText(day("2027-04-01") + days(pick(200)));
         // The yards are gone through every few weeks; otherwise no line is ever met again.
         const std::string visited = isoText(day("2027-04-10") + days(21 * pick(6)));
-        switch (pick(43)) {
+        switch (pick(47)) {
             case 0:
                 return R"({"do":"add-yard","on":")" + on + R"(","yard_name":"Y)" + number(6) +
                        "\"}";
@@ -97,6 +97,12 @@ class RandomActions {
             case 41:
             case 42:
                 return clearers(on);
+            case 43:
+            case 45:
+            case 46:
+                return clearers(on);
+            case 44:
+                return pick(2) ? feeding(on) : weighing(on);
             default: {
                 static const char* const lines[] = {"e b7 s3 +1", "x rain",      "-1",
                                                     "w4/300 +1d", "f2.5 light!", "qc2c left1 +2"};
@@ -164,6 +170,45 @@ class RandomActions {
         if (pick(2))
             return R"({"do":"put-clearer","on":")" + on + R"(","hive":"H)" + number(20) + "\"}";
         return R"({"do":"take-clearer","on":"2027-10-20","hive":"H)" + number(20) + "\"}";
+    }
+    std::string feeding(const std::string& on) {
+        switch (pick(6)) {
+            case 0:
+                return R"({"do":"buy-feed","on":")" + on +
+                       (pick(2) ? R"(","kind":"fondant","packs":6,"pack_g":2000})"
+                                : R"(","bought_g":25000})");
+            case 1:
+                return R"({"do":"count-feed","on":")" + on + R"(","counted_g":)" + number(90) +
+                       "000}";
+            case 2:
+                return R"({"do":"feed","on":")" + on + R"(","yard":"Y)" + number(6) +
+                       R"(","kind":"syrup 2:1","given_g":2500})";
+            case 3:
+                return R"({"do":"put-in-truck","on":")" + on + R"(","items":")" + number(4) +
+                       R"( hive tool, smoker"})";
+            case 4:
+                return R"({"do":"take-off-truck","on":"2027-10-20","items":"hive tool"})";
+            default:
+                return R"({"do":"feed","on":")" + on + R"(","hives":"H)" + number(30) +
+                       R"(","kind":"fondant","packs":)" + number(3) + "}";
+        }
+    }
+    std::string weighing(const std::string& on) {
+        const std::string head = R"(","on":")" + on + "\",";
+        switch (pick(4)) {
+            case 0:
+                return R"({"do":"set-tare)" + head + R"("hive":"H)" + number(30) +
+                       R"(","tare_g":)" + number(20) + "000}";
+            case 1:
+                return R"({"do":"weigh-hive)" + head + R"("readings":"H)" + number(30) + " 2" +
+                       number(9) + "+2" + number(9) + ", H" + number(30) + R"( 41"})";
+            case 2:
+                return R"({"do":"weigh-hive)" + head + R"("hive":"H)" + number(30) +
+                       R"(","right_g":21000})";
+            default:
+                return R"({"do":"weigh-hive)" + head + R"("hive":"H)" + number(30) +
+                       R"(","left_g":20000})";
+        }
     }
     std::string freezer(const std::string& on) {
         switch (pick(4)) {
@@ -260,8 +305,13 @@ class RandomActions {
             R"("spin_load":"#{n}","set":{"ran":"walked","uncapping_min":{m}})",
             R"("peg":"#{n}","set":{"number":{m},"off_day":"{day}"})",
             R"("clearer_board":"#{n}","set":{"on_day":"{day}"})",
+            R"("hive_weighing":"#{n}","set":{"on_day":"{day}"})",
+            R"("hive_weighing":"#{n}","set":{"left_g":null})",
+            R"("feeding":"#{n}","set":{"given_g":1500})",
+            R"("feed_stock":"#{n}","set":{"on_day":"{day}"})",
+            R"("truck_item":"#{n}","set":{"until":"{day}"})",
         };
-        std::string what = amended[pick(18)];
+        std::string what = amended[pick(23)];
         const auto fill = [&what](const std::string& mark, const std::string& with) {
             for (auto at = what.find(mark); at != std::string::npos; at = what.find(mark))
                 what.replace(at, mark.size(), with);

@@ -1,0 +1,275 @@
+#include <QJsonArray>
+#include <QJsonObject>
+
+#include "app/cli/groups.h"
+#include "app/cli/why.h"
+#include "core/places/growth.h"
+#include "core/places/kit_list.h"
+#include "core/places/pages/kit_list_page.h"
+#include "core/places/pages/page_text.h"
+#include "core/places/pages/stores_page.h"
+#include "core/storage/queries/names.h"
+#include "core/storage/queries/yards.h"
+#include "core/storage/season.h"
+#include "core/words/words.h"
+
+namespace combwright::cli {
+namespace {
+
+QJsonValue figureOrNull(const std::optional<double>& figure) {
+    return figure ? QJsonValue(*figure) : QJsonValue();
+}
+
+QJsonValue onOrNull(const std::optional<Day>& day) {
+    return day ? QJsonValue(fromUtf8(isoText(*day))) : QJsonValue();
+}
+
+QJsonValue packsOrNull(const std::optional<std::int64_t>& packs) {
+    return packs ? QJsonValue(static_cast<qint64>(*packs)) : QJsonValue();
+}
+
+QString wordIn(std::string_view text) { return fromUtf8(text); }
+
+template <class Choice>
+QJsonValue choiceOrNull(const std::optional<Choice>& choice) {
+    return choice ? QJsonValue(fromUtf8(Choices<Choice>::words[static_cast<std::size_t>(*choice)]))
+                  : QJsonValue();
+}
+
+QJsonObject giveObject(const ToGive& give) {
+    return {{QStringLiteral("sugar_g"), give.sugarG},
+            {QStringLiteral("fondant"), give.fondant},
+            {QStringLiteral("water_ml"), give.fondant ? QJsonValue() : QJsonValue(give.waterMl)},
+            {QStringLiteral("litres"), figureOrNull(give.litres)},
+            {QStringLiteral("packs"), packsOrNull(give.packs)},
+            {QStringLiteral("pack_g"),
+             give.pack ? QJsonValue(static_cast<qint64>(give.pack->grams())) : QJsonValue()}};
+}
+
+QJsonObject hiveStoresObject(const HiveStores& row) {
+    QJsonObject object{
+        {QStringLiteral("hive"), fromUtf8(row.hive.mark.text())},
+        {QStringLiteral("from"), wordIn(key(row.from))},
+        {QStringLiteral("known_on"), onOrNull(row.known)},
+        {QStringLiteral("stores_g"), figureOrNull(row.grams)},
+        {QStringLiteral("how"), row.grams ? QJsonValue(wordIn(word(row.how))) : QJsonValue()},
+        {QStringLiteral("now_g"), figureOrNull(row.nowG)},
+        {QStringLiteral("frames_of_stores"), figureOrNull(row.framesOfStores)},
+        {QStringLiteral("heft"), choiceOrNull(row.heft)},
+        {QStringLiteral("heft_on"), onOrNull(row.heftOn)},
+        {QStringLiteral("tare_wrong"), row.tareWrong},
+        {QStringLiteral("one_side"), row.oneSide},
+        {QStringLiteral("boxes_taken_since"), row.takenSince},
+        {QStringLiteral("fed_since_sugar_g"), row.fedSince.sugarG},
+        {QStringLiteral("fed_since_unknown"), row.fedSince.unknown},
+        {QStringLiteral("use_from"), wordIn(key(row.use))},
+        {QStringLiteral("use_g_per_day"), row.own ? QJsonValue(row.own->gPerDay) : QJsonValue()},
+        {QStringLiteral("floor_g"), row.floorG},
+        {QStringLiteral("first_flow"), fromUtf8(isoText(row.firstFlow))},
+        {QStringLiteral("runs_out_on"), onOrNull(row.runsOut)},
+        {QStringLiteral("runs_out_by_own"), onOrNull(row.byOwn)},
+        {QStringLiteral("runs_out_by_months"), onOrNull(row.byTable)},
+        {QStringLiteral("lasts"), row.lasts ? QJsonValue(*row.lasts) : QJsonValue()},
+        {QStringLiteral("winter_need_g"), row.needG},
+        {QStringLiteral("supers"), row.supers},
+        {QStringLiteral("supers_not_seen"), row.supersNotSeen},
+        {QStringLiteral("supers_g"), row.supersG},
+        {QStringLiteral("to_pull"), row.toPull},
+        {QStringLiteral("to_pull_g"), row.pulledG},
+        {QStringLiteral("for_winter_g"), figureOrNull(row.forWinterG)},
+        {QStringLiteral("lacks_g"), figureOrNull(row.gapG)},
+        {QStringLiteral("give"), row.give ? QJsonValue(giveObject(*row.give)) : QJsonValue()},
+        {QStringLiteral("flow"), row.flow ? QJsonValue(wordIn(key(*row.flow))) : QJsonValue()}};
+    if (row.scale) {
+        object.insert(QStringLiteral("gross_g"), figureOrNull(row.scale->grossG));
+        object.insert(QStringLiteral("tare_from"), wordIn(key(row.scale->tare.from)));
+        object.insert(QStringLiteral("tare_g"),
+                      row.scale->tare.known() ? QJsonValue(row.scale->tare.grams()) : QJsonValue());
+    }
+    return object;
+}
+
+QJsonObject growthObject(const HiveGrowth& hive) {
+    QJsonObject object{
+        {QStringLiteral("hive"), fromUtf8(hive.hive.mark.text())},
+        {QStringLiteral("opened"), onOrNull(hive.opened)},
+        {QStringLiteral("days_since"), hive.daysSince ? QJsonValue(*hive.daysSince) : QJsonValue()},
+        {QStringLiteral("passed_by"), onOrNull(hive.passedBy)},
+        {QStringLiteral("shut_until"), onOrNull(hive.shutUntil)},
+        {QStringLiteral("look_from"), onOrNull(hive.lookFrom)},
+        {QStringLiteral("come_back"), onOrNull(hive.comeBack)},
+        {QStringLiteral("supers"), hive.supers},
+        {QStringLiteral("supers_not_seen"), hive.supersNotSeen},
+        {QStringLiteral("room_frames"), figureOrNull(hive.roomFrames)},
+        {QStringLiteral("swarm_look_from"), onOrNull(hive.swarmFrom)},
+        {QStringLiteral("swarm_look_by"), onOrNull(hive.swarmBy)},
+        {QStringLiteral("add_box"), QJsonValue()}};
+    if (hive.addBox)
+        object.insert(
+            QStringLiteral("add_box"),
+            QJsonObject{{QStringLiteral("by"), wordIn(key(hive.addBox->by))},
+                        {QStringLiteral("seen"), fromUtf8(isoText(hive.addBox->seen))},
+                        {QStringLiteral("frames_filled"), hive.addBox->have},
+                        {QStringLiteral("frames_enough"), static_cast<qint64>(hive.addBox->from)},
+                        {QStringLiteral("frames"), static_cast<qint64>(hive.addBox->frames)}});
+    return object;
+}
+
+QJsonArray shelfArray(const std::vector<FeedShelfRow>& shelf) {
+    QJsonArray array;
+    for (const FeedShelfRow& each : shelf)
+        array.append(QJsonObject{
+            {QStringLiteral("kind"), choiceOrNull(std::optional(each.kind))},
+            {QStringLiteral("sugar_g"), each.leftG()},
+            {QStringLiteral("counted_on"), onOrNull(each.counted)},
+            {QStringLiteral("given_g"), each.givenG},
+            {QStringLiteral("given_unknown"), each.givenUnknown},
+            {QStringLiteral("pack_g"),
+             each.pack ? QJsonValue(static_cast<qint64>(each.pack->grams())) : QJsonValue()}});
+    return array;
+}
+
+QJsonObject storesObject(const Read& file, const Stores& all) {
+    QJsonArray yards;
+    for (const auto& [yard, rows] : all.yards) {
+        QJsonArray hives;
+        for (const HiveStores& row : rows)
+            if (row.lives) hives.append(hiveStoresObject(row));
+        const Growth grown = growth(file, yard.id, all.on);
+        QJsonArray growing;
+        for (const HiveGrowth& hive : grown.hives)
+            if (hive.lives) growing.append(growthObject(hive));
+        yards.append(QJsonObject{{QStringLiteral("yard"), fromUtf8(yard.name.text())},
+                                 {QStringLiteral("hives"), hives},
+                                 {QStringLiteral("swarm_weeks"), grown.swarmWeeks},
+                                 {QStringLiteral("never_opened"), grown.neverOpened},
+                                 {QStringLiteral("passed_by"), grown.passedBy},
+                                 {QStringLiteral("growth"), growing}});
+    }
+    QJsonArray past;
+    for (const MonthChange& each : all.past)
+        past.append(QJsonObject{{QStringLiteral("month"), static_cast<int>(each.month)},
+                                {QStringLiteral("g_per_day"), each.gPerDay},
+                                {QStringLiteral("pairs"), each.pairs},
+                                {QStringLiteral("hives"), each.hives},
+                                {QStringLiteral("years"), each.years},
+                                {QStringLiteral("spread_g_per_day"), figureOrNull(each.spreadG)}});
+    return {{QStringLiteral("as_of"), fromUtf8(isoText(all.on))},
+            {QStringLiteral("stores_per_sugar"), all.storesPerSugar},
+            {QStringLiteral("sugar_to_water"), all.sugarToWater},
+            {QStringLiteral("sugar_g"), all.sugarG},
+            {QStringLiteral("not_known"), all.notKnown},
+            {QStringLiteral("run_out"), all.runOut},
+            {QStringLiteral("shelf"), shelfArray(all.shelf)},
+            {QStringLiteral("past_months"), past},
+            {QStringLiteral("yards"), yards}};
+}
+
+/// The yard named with --yard.
+Result<std::optional<Id<Yard>>> yardMeant(const Context& context, const Read& file, Day on) {
+    const auto name = context.arguments.value("yard");
+    if (!name) return std::optional<Id<Yard>>();
+    const auto found =
+        findNamed(file, Yard::table, NameQuery{.name = name->toStdString(), .on = on});
+    if (!found) return found.error();
+    return std::optional(Id<Yard>{*found});
+}
+
+int runStores(Context& context) {
+    const Season season = Season::open(context.arguments.positional.front().toStdString(),
+                                       context.clock, Database::Mode::ReadOnly);
+    const Read& file = season.read();
+    const Day today = context.clock.today();
+    const auto print = context.arguments.value("print");
+    if (print && *print != QLatin1String("feeding-sheet"))
+        return refuse(context,
+                      Refusal{Code::NoSuchCommand,
+                              "print",
+                              {{"name", print->toStdString()}, {"choices", "feeding-sheet"}}});
+    const auto yard = yardMeant(context, file, today);
+    if (!yard) return refuse(context, yard.error());
+    std::vector<Id<Yard>> yards;
+    if (*yard)
+        yards.push_back(**yard);
+    else
+        for (const Yard& each : openYards(file)) yards.push_back(each.id);
+    const Stores all = stores(file, yards, today);
+    const auto why =
+        context.arguments.has("why") ? explainStores(file, all) : std::vector<Explained>();
+    if (context.json()) {
+        QJsonObject object = storesObject(file, all);
+        if (context.arguments.has("why")) object.insert(QStringLiteral("why"), whyArray(why));
+        printJson(context, object);
+        return Done;
+    }
+    context.streams.out << pageText(print ? feedingSheetPage(file, all) : storesPage(file, all));
+    printWhy(context, why);
+    return Done;
+}
+
+QJsonArray kitArray(const std::vector<KitLine>& lines) {
+    QJsonArray array;
+    for (const KitLine& each : lines) {
+        QJsonArray hives;
+        for (const std::string& hive : each.hives) hives.append(fromUtf8(hive));
+        array.append(QJsonObject{
+            {QStringLiteral("item"), fromUtf8(each.item)},
+            {QStringLiteral("count"),
+             each.counted ? QJsonValue(static_cast<qint64>(each.count)) : QJsonValue()},
+            {QStringLiteral("sugar_g"),
+             each.mass ? QJsonValue(static_cast<qint64>(each.mass->grams())) : QJsonValue()},
+            {QStringLiteral("hives"), hives}});
+    }
+    return array;
+}
+
+int runKit(Context& context) {
+    const Season season = Season::open(context.arguments.positional.front().toStdString(),
+                                       context.clock, Database::Mode::ReadOnly);
+    const Read& file = season.read();
+    const Day on = context.clock.today();
+    const auto yard = yardMeant(context, file, on);
+    if (!yard) return refuse(context, yard.error());
+    if (!*yard) return refuse(context, Refusal{Code::Missing, "yard", {}});
+    const KitList kit = kitList(file, **yard, on);
+    if (!context.json()) {
+        context.streams.out << pageText(kitListPage(file, kit));
+        return Done;
+    }
+    QJsonArray shut;
+    for (const LeftShut& each : kit.shut)
+        shut.append(QJsonObject{{QStringLiteral("hive"), fromUtf8(each.hive)},
+                                {QStringLiteral("until"), fromUtf8(isoText(each.until))}});
+    printJson(context, QJsonObject{{QStringLiteral("yard"), fromUtf8(kit.yard.name.text())},
+                                   {QStringLiteral("day"), fromUtf8(isoText(kit.on))},
+                                   {QStringLiteral("take"), kitArray(kit.lines)},
+                                   {QStringLiteral("always"), kitArray(kit.always)},
+                                   {QStringLiteral("leave_shut"), shut},
+                                   {QStringLiteral("shelf"), shelfArray(kit.shelf)}});
+    return Done;
+}
+
+}  // namespace
+
+std::vector<Command> storesCommands() {
+    return {
+        {"stores",
+         "FILE",
+         "what each hive has to live on, how long it lasts, what it lacks, how it grows",
+         1,
+         1,
+         {{"yard", "NAME", "only this yard"},
+          {"print", "SHEET", "feeding-sheet: to take along, with room to write"},
+          {"why", nullptr, "how each figure came about"}},
+         &runStores},
+        {"kit",
+         "FILE",
+         "what to take along to a yard",
+         1,
+         1,
+         {{"yard", "NAME", "which yard"}},
+         &runKit},
+    };
+}
+
+}  // namespace combwright::cli

@@ -1,0 +1,112 @@
+#include "core/places/due/due_growth.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/places/growth.h"
+#include "core/storage/queries/constants.h"
+#include "core/storage/queries/yards.h"
+
+namespace combwright {
+namespace {
+
+DueItem growthItem(DueRule rule, const char* kind, const HiveGrowth& hive, Day since) {
+    DueItem item;
+    item.rule = rule;
+    item.where = DueWhere::Yard;
+    item.yard = hive.hive.yard;
+    item.hive = hive.hive.id;
+    item.id = std::string(kind) + "-h" + std::to_string(hive.hive.id.number) + "-" + isoText(since);
+    item.since = since;
+    item.from = since;
+    return item;
+}
+
+/// Not to be opened until then.
+void keepShut(DueItem& item, const HiveGrowth& hive) {
+    if (!hive.shutUntil || item.from > *hive.shutUntil) return;
+    item.leaveShut = true;
+    item.from = *hive.shutUntil + days(1);
+    if (item.by && *item.by < item.from) item.by = item.from;
+}
+
+class GrowthDue {
+  public:
+    GrowthDue(const Read& file, const Yard& yard, Day today)
+        : m_file(file), m_yard(yard), m_today(today) {}
+
+    void about(const Growth& all, const HiveGrowth& hive, std::vector<DueItem>& due) const {
+        if (!hive.lives) return;
+        if (hive.swarmFrom)
+            due.push_back(swarm(hive));
+        else if (!all.swarmWeeks)
+            addLook(hive, due);
+        if (hive.addBox) due.push_back(box(hive));
+        if (hive.comeBack) {
+            DueItem item = growthItem(DueRule::ComeBack, "back", hive, *hive.comeBack);
+            keepShut(item, hive);
+            due.push_back(std::move(item));
+        }
+    }
+
+  private:
+    long rate(const char* name, double fallback) const {
+        return std::lround(constantOr(m_file, name, m_yard.id, m_today, fallback));
+    }
+
+    DueItem swarm(const HiveGrowth& hive) const {
+        DueItem item =
+            growthItem(DueRule::Swarm, "swarm", hive, hive.opened.value_or(hive.hive.since));
+        item.from = *hive.swarmFrom;
+        item.by = hive.swarmBy;
+        item.other = hive.opened;
+        if (hive.daysSince) item.count = *hive.daysSince;
+        keepShut(item, hive);
+        return item;
+    }
+
+    void addLook(const HiveGrowth& hive, std::vector<DueItem>& due) const {
+        if (!hive.opened ||
+            !monthWithin(m_today, rate("swarm_from_month", 4), rate("look_to_month", 9)))
+            return;
+        DueItem item = growthItem(DueRule::Look, "look", hive, *hive.opened);
+        const long week = rate("look_from_days", 14);
+        item.from = *hive.opened + days(week);
+        item.by = *hive.opened + days(std::max(week, rate("look_most_days", 21)));
+        item.other = hive.opened;
+        item.count = *hive.daysSince;
+        keepShut(item, hive);
+        due.push_back(std::move(item));
+    }
+
+    DueItem box(const HiveGrowth& hive) const {
+        DueItem item = growthItem(DueRule::AddBox, "box", hive, hive.addBox->seen);
+        item.about = key(hive.addBox->by);
+        item.count = static_cast<std::int64_t>(hive.addBox->have + 1e-9);
+        item.value = static_cast<double>(hive.addBox->from);
+        item.take.push_back({"super", 1});
+        keepShut(item, hive);
+        return item;
+    }
+
+    const Read& m_file;
+    const Yard& m_yard;
+    Day m_today;
+};
+
+}  // namespace
+
+void addDueGrowth(const Read& file, Day today, std::optional<Id<Yard>> only,
+                  std::vector<DueItem>& due) {
+    const auto mine = static_cast<std::ptrdiff_t>(due.size());
+    for (const Yard& yard : openYards(file)) {
+        if (only && yard.id != *only) continue;
+        const GrowthDue rules(file, yard, today);
+        const Growth all = growth(file, yard.id, today);
+        for (const HiveGrowth& hive : all.hives) rules.about(all, hive, due);
+    }
+    const auto far = [today](const DueItem& item) { return item.from > today + days(60); };
+    due.erase(std::remove_if(due.begin() + mine, due.end(), far), due.end());
+}
+
+}  // namespace combwright

@@ -1,0 +1,127 @@
+#include "core/places/due/due_stores.h"
+
+#include <algorithm>
+#include <chrono>
+#include <cmath>
+
+#include "core/places/growth.h"
+#include "core/places/stores.h"
+#include "core/storage/queries/constants.h"
+#include "core/storage/queries/yards.h"
+
+namespace combwright {
+namespace {
+
+DueItem storesItem(DueRule rule, const char* kind, const HiveStores& row, Day since) {
+    DueItem item;
+    item.rule = rule;
+    item.where = DueWhere::Yard;
+    item.yard = row.hive.yard;
+    item.hive = row.hive.id;
+    item.id = std::string(kind) + "-h" + std::to_string(row.hive.id.number) + "-" + isoText(since);
+    item.since = since;
+    return item;
+}
+
+void takeFeed(DueItem& item, const ToGive& give) {
+    if (!give.fondant) item.take.push_back({"feeder", 1});
+    DueKit feed{give.fondant ? "fondant" : "feed", 1, Mass::roundedGrams(give.sugarG)};
+    if (give.packs) feed.count = *give.packs;
+    item.take.push_back(std::move(feed));
+    item.mass = Mass::roundedGrams(give.sugarG);
+    item.count = give.packs;
+    item.value = give.fondant ? 1 : 0;
+}
+
+bool fedSince(const Read& file, const HiveStores& row, Day day) {
+    const auto fed = file.where<Feeding>({is("hive", row.hive.id)});
+    return std::any_of(fed.begin(), fed.end(), [&](const Feeding& each) { return each.on >= day; });
+}
+
+/// The last day of the month feeding in autumn ends with.
+Day lastFeedingDay(int year, long month) {
+    const std::chrono::year_month_day_last last{
+        std::chrono::year(year),
+        std::chrono::month_day_last(std::chrono::month(static_cast<unsigned>(month)))};
+    return Day(last);
+}
+
+class StoresDue {
+  public:
+    StoresDue(const Read& file, const Yard& yard, Day today)
+        : m_file(file), m_yard(yard), m_today(today) {
+        const auto month = [&](const char* name, double fallback) {
+            return std::clamp(std::lround(constantOr(file, name, yard.id, today, fallback)), 1L,
+                              12L);
+        };
+        const long to = month("feed_to_month", 10);
+        m_feeding = monthWithin(today, month("feed_from_month", 8), to);
+        m_lastDay = lastFeedingDay(yearOf(today), to);
+    }
+
+    void about(const HiveStores& row, std::vector<DueItem>& due) const {
+        if (!row.lives) return;
+        // Syrup given under supers ends up in the honey.
+        const bool winter = m_feeding && row.give && row.supers + row.toPull == 0;
+        if (winter) {
+            DueItem item = storesItem(DueRule::Feed, "feed", row, *row.known);
+            item.from = m_today;
+            item.by = m_lastDay;
+            item.about = "winter";
+            takeFeed(item, *row.give);
+            due.push_back(std::move(item));
+        } else if (row.lasts == false && row.runsOut) {
+            due.push_back(runsOut(row));
+        } else if (row.heft == Heft::Light && !fedSince(m_file, row, *row.heftOn)) {
+            DueItem item = storesItem(DueRule::Feed, "light", row, *row.heftOn);
+            item.from = *row.heftOn;
+            item.about = "light";
+            const bool fondant = fondantTime(m_file, m_yard.id, m_today);
+            item.value = fondant ? 1 : 0;
+            if (!fondant) item.take.push_back({"feeder", 1});
+            item.take.push_back({fondant ? "fondant" : "feed", 1});
+            due.push_back(std::move(item));
+        }
+    }
+
+  private:
+    DueItem runsOut(const HiveStores& row) const {
+        DueItem item = storesItem(DueRule::Stores, "stores", row, *row.known);
+        item.from = std::min(m_today, *row.runsOut);
+        item.by = *row.runsOut;
+        item.other = row.firstFlow;
+        // What it lacks to the flow: by its own scale or by the months, whichever is more.
+        double lacks = 0;
+        if (const auto used =
+                useBetween(winterUse(), std::max(*row.runsOut, m_today), row.firstFlow))
+            lacks = *used;
+        if (row.own && row.own->gPerDay > 0)
+            lacks = std::max(lacks, row.own->gPerDay * static_cast<double>(
+                                                           (row.firstFlow - *row.runsOut).count()));
+        if (row.nowG) lacks = std::max(lacks, row.floorG - *row.nowG);
+        if (lacks > 0) takeFeed(item, toGive(m_file, m_yard.id, m_today, lacks));
+        if (row.nowG) item.mass = Mass::roundedGrams(*row.nowG);
+        item.count = std::max<std::int64_t>(0, (*row.runsOut - m_today).count());
+        item.value = fondantTime(m_file, m_yard.id, m_today) ? 1 : 0;
+        return item;
+    }
+
+    const Read& m_file;
+    const Yard& m_yard;
+    Day m_today;
+    bool m_feeding = false;
+    Day m_lastDay;
+};
+
+}  // namespace
+
+void addDueStores(const Read& file, Day today, std::optional<Id<Yard>> only,
+                  std::vector<DueItem>& due) {
+    for (const Yard& yard : openYards(file)) {
+        if (only && yard.id != *only) continue;
+        const StoresDue rules(file, yard, today);
+        for (const HiveStores& row : storesInYard(file, yard, today)) rules.about(row, due);
+    }
+}
+
+}  // namespace combwright
