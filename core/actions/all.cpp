@@ -5,6 +5,10 @@
 #include "core/actions/boxes/boxes.h"
 #include "core/actions/boxes/frame_checks.h"
 #include "core/actions/boxes/looks.h"
+#include "core/actions/health/findings.h"
+#include "core/actions/health/medicines.h"
+#include "core/actions/health/tables.h"
+#include "core/actions/health/treatments.h"
 #include "core/actions/honey_room/asides.h"
 #include "core/actions/honey_room/clearers.h"
 #include "core/actions/honey_room/gate.h"
@@ -83,6 +87,10 @@ const std::vector<ActionType>& actionTypes() {
         typeOf<OpenGate>(),       typeOf<LogRoomDay>(),
         typeOf<ClipPeg>(),        typeOf<TakePegOff>(),
         typeOf<PutClearer>(),     typeOf<TakeClearer>(),
+        typeOf<BuyMedicine>(),    typeOf<DisposeMedicine>(),
+        typeOf<Treat>(),          typeOf<TakeOutMedicine>(),
+        typeOf<RecordFinding>(),  typeOf<SetMiteLine>(),
+        typeOf<SetPhaseDay>(),    typeOf<ChooseTables>(),
         typeOf<Amend>(),
     };
     return all;

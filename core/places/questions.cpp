@@ -16,6 +16,7 @@
 #include "core/places/freezer_questions.h"
 #include "core/places/full_frame.h"
 #include "core/places/gate_minder.h"
+#include "core/places/health_questions.h"
 #include "core/places/held_questions.h"
 #include "core/places/run_balance.h"
 #include "core/places/run_questions.h"
@@ -71,6 +72,14 @@ constexpr std::array askedKeys{
     std::pair{Asked::NoFrames, std::string_view("no_frames")},
     std::pair{Asked::OtherYard, std::string_view("other_yard")},
     std::pair{Asked::SuspectedHoney, std::string_view("suspected_honey")},
+    std::pair{Asked::MedicineExpired, std::string_view("medicine_expired")},
+    std::pair{Asked::BeforeBought, std::string_view("before_bought")},
+    std::pair{Asked::AlreadyTreated, std::string_view("already_treated")},
+    std::pair{Asked::MoreMedicineThanThere, std::string_view("more_medicine_than_there")},
+    std::pair{Asked::SupersTreated, std::string_view("supers_treated")},
+    std::pair{Asked::SuperTooEarly, std::string_view("super_too_early")},
+    std::pair{Asked::SignsToReport, std::string_view("signs_to_report")},
+    std::pair{Asked::TreatedHoney, std::string_view("treated_honey")},
 };
 
 constexpr double broodJumpFrames = 5.0;
@@ -129,6 +138,8 @@ class Questions {
         for (const Question& each : runQuestions(m_file, row)) put(each.asked, each.says);
         for (const Question& each : heldQuestions(m_file, row)) put(each.asked, each.says);
         for (const Question& each : freezerQuestions(m_file, row)) put(each.asked, each.says);
+        for (const Question& each : healthQuestions(m_file, row, m_today))
+            put(each.asked, each.says);
         if (row.table != BoxReview::table) return;
         if (const auto review = m_file.find(Id<BoxReview>{row.id}))
             aboutReview(*review, row.kind == ChangeKind::Changed);

@@ -50,6 +50,14 @@ enum class Asked {
     NoFrames,           ///< a box of a run without a frame
     OtherYard,          ///< a box of another yard in a yard's lot
     SuspectedHoney,     ///< honey of a hive under suspicion of disease is in a run
+    MedicineExpired,    ///< given, or bought, after its last day
+    BeforeBought,       ///< a medicine given before it was bought
+    AlreadyTreated,     ///< the same medicine is in the hive still
+    MoreMedicineThanThere,  ///< more given and disposed of than bought
+    SupersTreated,          ///< supers were on while a medicine was in that does not allow it
+    SuperTooEarly,          ///< a super put on while a medicine is in, or not long enough out
+    SignsToReport,          ///< signs of brood disease ticked under another name
+    TreatedHoney,           ///< a box treated while on is in a run
 };
 
 /// The question's name in JSON: "not_come_yet".
