@@ -225,7 +225,7 @@ TEST_F(MitesOf, PagesSayTheLabelIsTheLawAndHowLongTheRecordIsKept) {
         EXPECT_TRUE(record.contains(QLatin1String(part))) << part << '\n' << record.toStdString();
     const QString inspector = pageText(inspectorPage(file(), on));
     for (const char* part : {"Hill", "registration not written down", "suspected disease",
-                             "Do not move anything", "between 0.7 and 4.3", "Strips"})
+                             "call your apiary inspector", "between 0.7 and 4.3", "Strips"})
         EXPECT_TRUE(inspector.contains(QLatin1String(part))) << part << '\n'
                                                              << inspector.toStdString();
     const QString mitesText = pageText(mitesPage(file(), mites(file(), {}, on), on));

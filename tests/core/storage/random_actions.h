@@ -17,7 +17,7 @@ class RandomActions {
         const std::string on = isoText(day("2027-04-01") + days(pick(200)));
         // The yards are gone through every few weeks; otherwise no line is ever met again.
         const std::string visited = isoText(day("2027-04-10") + days(21 * pick(6)));
-        switch (pick(48)) {
+        switch (pick(45)) {
             case 0:
                 return R"({"do":"add-yard","on":")" + on + R"(","yard_name":"Y)" + number(6) +
                        "\"}";
@@ -96,9 +96,6 @@ class RandomActions {
                 return clearers(on);
             case 43:
             case 44:
-            case 45:
-            case 46:
-            case 47:
                 return health(on);
             default: {
                 static const char* const lines[] = {"e b7 s3 +1", "x rain",      "-1",

@@ -70,6 +70,8 @@ TEST_F(Found, BadInputIsRefusedAndChangesNothing) {
         {R"({"do":"set-phase-day","on":"2027-06-01","phase":"peak","month":2,"day_of_month":30})",
          "not_a_day day_of_month"},
         {R"({"do":"set-phase-day","on":"2027-06-01","phase":"peak","month":-1,"day_of_month":3})",
+         "negative month"},
+        {R"({"do":"set-phase-day","on":"2027-06-01","phase":"peak","month":13,"day_of_month":3})",
          "not_a_day day_of_month"},
         {R"({"do":"choose-tables","on":"2027-06-01"})", "missing lines_edition"},
         {R"({"do":"choose-tables","on":"2027-06-01","lines_edition":"newest"})",
