@@ -188,9 +188,10 @@ std::optional<QString> Arguments::value(const char* option) const {
 const std::vector<Command>& commands() {
     static const std::vector<Command> all = [] {
         std::vector<Command> list;
-        for (const auto& group : {seasonCommands(), journalCommands(), placeCommands(),
-                                  storeroomCommands(), healthCommands(), freezerCommands(),
-                                  waitingCommands(), storesCommands(), computeCommands()})
+        for (const auto& group :
+             {seasonCommands(), journalCommands(), placeCommands(), storeroomCommands(),
+              healthCommands(), freezerCommands(), waitingCommands(), storesCommands(),
+              treatmentCommands(), computeCommands()})
             list.insert(list.end(), group.begin(), group.end());
         return list;
     }();

@@ -16,5 +16,6 @@ std::vector<Command> healthCommands();     ///< dead-outs, contacts
 std::vector<Command> freezerCommands();    ///< freezer, wets
 std::vector<Command> waitingCommands();    ///< clearers, waiting
 std::vector<Command> storesCommands();     ///< stores, kit
+std::vector<Command> treatmentCommands();  ///< mites, medicines
 
 }  // namespace combwright::cli

@@ -5,6 +5,10 @@
 #include "core/actions/boxes/boxes.h"
 #include "core/actions/boxes/frame_checks.h"
 #include "core/actions/boxes/looks.h"
+#include "core/actions/health/findings.h"
+#include "core/actions/health/medicines.h"
+#include "core/actions/health/tables.h"
+#include "core/actions/health/treatments.h"
 #include "core/actions/honey_room/asides.h"
 #include "core/actions/honey_room/clearers.h"
 #include "core/actions/honey_room/gate.h"
@@ -57,7 +61,31 @@ ActionType typeOf() {
 
 const std::vector<ActionType>& actionTypes() {
     static const std::vector<ActionType> all{
-        typeOf<NameSeason>(), typeOf<AddYard>(), typeOf<AddHive>(), typeOf<CloseHive>(), typeOf<MoveHive>(), typeOf<EndColony>(), typeOf<StartColony>(), typeOf<SetExcluder>(), typeOf<RecordVisit>(), typeOf<WriteLine>(), typeOf<LookInto>(), typeOf<StrikeLine>(), typeOf<StrikeVisit>(), typeOf<AddBoxes>(), typeOf<MoveBox>(), typeOf<LookBox>(), typeOf<CountBox>(), typeOf<HoldBack>(), typeOf<ReleaseHold>(), typeOf<SetConstant>(), typeOf<NoteCrop>(), typeOf<KeepPlan>(), typeOf<OpenRun>(), typeOf<WeighBox>(), typeOf<NameLostBox>(), typeOf<SpinFrames>(), typeOf<FillBucket>(), typeOf<WeighCappings>(), typeOf<CloseRun>(), typeOf<TakeBoxOut>(), typeOf<CheckFrames>(), typeOf<CountEquipment>(), typeOf<DescribeEquipment>(), typeOf<PlanSeason>(), typeOf<ReviewBox>(), typeOf<JudgeFrames>(), typeOf<WorkFrames>(), typeOf<AddFrames>(), typeOf<MoveFrames>(), typeOf<MendBoxes>(), typeOf<MeasureFrameKind>(), typeOf<MeasureBoxKind>(), typeOf<FreezeFrames>(), typeOf<TakeOutFrozen>(), typeOf<SpoilFrozen>(), typeOf<SendWetsHome>(), typeOf<TakeWetsOff>(), typeOf<RecordDeadOut>(), typeOf<HoldContacts>(), typeOf<SetOutside>(), typeOf<TakeInSetOut>(), typeOf<PutAside>(), typeOf<SettleAside>(), typeOf<OpenGate>(), typeOf<LogRoomDay>(), typeOf<ClipPeg>(), typeOf<TakePegOff>(), typeOf<PutClearer>(), typeOf<TakeClearer>(), typeOf<WeighHive>(), typeOf<SetTare>(), typeOf<FeedHives>(), typeOf<BuyFeed>(), typeOf<CountFeed>(), typeOf<PutInTruck>(), typeOf<TakeOffTruck>(), typeOf<Amend>(),
+        typeOf<NameSeason>(),      typeOf<AddYard>(),          typeOf<AddHive>(),
+        typeOf<CloseHive>(),       typeOf<MoveHive>(),         typeOf<EndColony>(),
+        typeOf<StartColony>(),     typeOf<SetExcluder>(),      typeOf<RecordVisit>(),
+        typeOf<WriteLine>(),       typeOf<LookInto>(),         typeOf<StrikeLine>(),
+        typeOf<StrikeVisit>(),     typeOf<AddBoxes>(),         typeOf<MoveBox>(),
+        typeOf<LookBox>(),         typeOf<CountBox>(),         typeOf<HoldBack>(),
+        typeOf<ReleaseHold>(),     typeOf<SetConstant>(),      typeOf<NoteCrop>(),
+        typeOf<KeepPlan>(),        typeOf<OpenRun>(),          typeOf<WeighBox>(),
+        typeOf<NameLostBox>(),     typeOf<SpinFrames>(),       typeOf<FillBucket>(),
+        typeOf<WeighCappings>(),   typeOf<CloseRun>(),         typeOf<TakeBoxOut>(),
+        typeOf<CheckFrames>(),     typeOf<CountEquipment>(),   typeOf<DescribeEquipment>(),
+        typeOf<PlanSeason>(),      typeOf<ReviewBox>(),        typeOf<JudgeFrames>(),
+        typeOf<WorkFrames>(),      typeOf<AddFrames>(),        typeOf<MoveFrames>(),
+        typeOf<MendBoxes>(),       typeOf<MeasureFrameKind>(), typeOf<MeasureBoxKind>(),
+        typeOf<FreezeFrames>(),    typeOf<TakeOutFrozen>(),    typeOf<SpoilFrozen>(),
+        typeOf<SendWetsHome>(),    typeOf<TakeWetsOff>(),      typeOf<RecordDeadOut>(),
+        typeOf<HoldContacts>(),    typeOf<SetOutside>(),       typeOf<TakeInSetOut>(),
+        typeOf<PutAside>(),        typeOf<SettleAside>(),      typeOf<OpenGate>(),
+        typeOf<LogRoomDay>(),      typeOf<ClipPeg>(),          typeOf<TakePegOff>(),
+        typeOf<PutClearer>(),      typeOf<TakeClearer>(),      typeOf<WeighHive>(),
+        typeOf<SetTare>(),         typeOf<FeedHives>(),        typeOf<BuyFeed>(),
+        typeOf<CountFeed>(),       typeOf<PutInTruck>(),       typeOf<TakeOffTruck>(),
+        typeOf<BuyMedicine>(),     typeOf<DisposeMedicine>(),  typeOf<Treat>(),
+        typeOf<TakeOutMedicine>(), typeOf<RecordFinding>(),    typeOf<SetMiteLine>(),
+        typeOf<SetPhaseDay>(),     typeOf<ChooseTables>(),     typeOf<Amend>(),
     };
     return all;
 }

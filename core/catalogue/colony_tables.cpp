@@ -56,6 +56,22 @@ PublishedWait waitRow(const ResourceRow& row) {
             row.text("source")};
 }
 
+std::optional<unsigned> monthCell(const ResourceRow& row, std::string_view column) {
+    const auto number = row.number(column);
+    if (!number) return std::nullopt;
+    return static_cast<unsigned>(*number);
+}
+
+PublishedFall fallRow(const ResourceRow& row) {
+    const std::string reached = row.text("reached");
+    if (reached != "over" && reached != "from")
+        throw std::logic_error("trade table board_fall: unknown word " + reached);
+    return {row.text("edition"),          row.text("region"),
+            monthCell(row, "from_month"), monthCell(row, "to_month"),
+            neededNumber(row, "per_day"), reached == "over",
+            row.text("verdict"),          row.text("source")};
+}
+
 PublishedMonthUse monthUseRow(const ResourceRow& row) {
     return {static_cast<unsigned>(neededNumber(row, "month")), neededNumber(row, "use_g"),
             row.text("source")};
@@ -84,6 +100,17 @@ const std::vector<PublishedPhase>& publishedPhases() {
 const std::vector<PublishedWait>& publishedWaits() {
     static const auto all = readColonyTable("waiting_days", &waitRow);
     return all;
+}
+
+const std::vector<PublishedFall>& publishedFalls() {
+    static const auto all = readColonyTable("board_fall", &fallRow);
+    return all;
+}
+
+bool holdsIn(const PublishedFall& row, unsigned month) {
+    if (!row.fromMonth || !row.toMonth) return true;
+    if (*row.fromMonth <= *row.toMonth) return *row.fromMonth <= month && month <= *row.toMonth;
+    return month >= *row.fromMonth || month <= *row.toMonth;
 }
 
 const std::vector<PublishedMonthUse>& publishedWinterUse() {

@@ -48,6 +48,19 @@ struct PublishedWait {
     std::string source;
 };
 
+/// What a daily fall of mites on a board means in some months. Never a rate of mites on bees: what
+/// is printed to turn one into the other differs tenfold.
+struct PublishedFall {
+    std::string edition;
+    std::string region;
+    std::optional<unsigned> fromMonth;  ///< none: at any time
+    std::optional<unsigned> toMonth;    ///< before fromMonth where it goes over the year's end
+    double perDay = 0;
+    bool over = true;     ///< more than that; else that many already
+    std::string verdict;  ///< "critical", "treat", "act now"
+    std::string source;
+};
+
 /// What a colony uses in one month of the cold half of the year.
 struct PublishedMonthUse {
     unsigned month;  ///< 1 to 12
@@ -59,8 +72,12 @@ struct PublishedMonthUse {
 const std::vector<PublishedThreshold>& publishedThresholds();
 const std::vector<PublishedPhase>& publishedPhases();
 const std::vector<PublishedWait>& publishedWaits();
+const std::vector<PublishedFall>& publishedFalls();
 /// October to April; in the other months bees forage, and nothing is known.
 const std::vector<PublishedMonthUse>& publishedWinterUse();
+
+/// Whether a row holds in a month, 1 to 12.
+bool holdsIn(const PublishedFall& row, unsigned month);
 
 /// The row of that active ingredient and region, or nothing; a row for no region in particular is
 /// for all of them.

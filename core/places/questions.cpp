@@ -16,6 +16,7 @@
 #include "core/places/freezer_questions.h"
 #include "core/places/full_frame.h"
 #include "core/places/gate_minder.h"
+#include "core/places/health_questions.h"
 #include "core/places/held_questions.h"
 #include "core/places/run_balance.h"
 #include "core/places/run_questions.h"
@@ -79,6 +80,14 @@ constexpr std::array askedKeys{
     std::pair{Asked::FedUnderSupers, std::string_view("fed_under_supers")},
     std::pair{Asked::FedNobody, std::string_view("fed_nobody")},
     std::pair{Asked::FeedUsedUp, std::string_view("feed_used_up")},
+    std::pair{Asked::MedicineExpired, std::string_view("medicine_expired")},
+    std::pair{Asked::BeforeBought, std::string_view("before_bought")},
+    std::pair{Asked::AlreadyTreated, std::string_view("already_treated")},
+    std::pair{Asked::MoreMedicineThanThere, std::string_view("more_medicine_than_there")},
+    std::pair{Asked::SupersTreated, std::string_view("supers_treated")},
+    std::pair{Asked::SuperTooEarly, std::string_view("super_too_early")},
+    std::pair{Asked::SignsToReport, std::string_view("signs_to_report")},
+    std::pair{Asked::TreatedHoney, std::string_view("treated_honey")},
 };
 
 constexpr double broodJumpFrames = 5.0;
@@ -137,6 +146,8 @@ class Questions {
         for (const Question& each : heldQuestions(m_file, row)) put(each.asked, each.says);
         for (const Question& each : freezerQuestions(m_file, row)) put(each.asked, each.says);
         for (const Question& each : storesQuestions(m_file, row, m_step))
+            put(each.asked, each.says);
+        for (const Question& each : healthQuestions(m_file, row, m_today))
             put(each.asked, each.says);
         if (row.table != BoxReview::table) return;
         if (const auto review = m_file.find(Id<BoxReview>{row.id}))

@@ -57,6 +57,14 @@ enum class Asked {
     FedUnderSupers,     ///< sugar given while supers are on
     FedNobody,          ///< a hive fed in which no colony lives
     FeedUsedUp,         ///< more given than bought or counted
+    MedicineExpired,    ///< given, or bought, after its last day
+    BeforeBought,       ///< a medicine given before it was bought
+    AlreadyTreated,     ///< the same medicine is in the hive still
+    MoreMedicineThanThere,  ///< more given and disposed of than bought
+    SupersTreated,          ///< supers were on while a medicine was in that does not allow it
+    SuperTooEarly,          ///< a super put on while a medicine is in, or not long enough out
+    SignsToReport,          ///< signs of brood disease ticked under another name
+    TreatedHoney,           ///< a box treated while on is in a run
 };
 
 /// The question's name in JSON: "not_come_yet".

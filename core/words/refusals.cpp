@@ -163,6 +163,14 @@ const char* refusalText(const Refusal& refusal) {
                     "refusals",
                     "No box carries peg {name} on that day. Clip it to its box first, also where "
                     "nobody knows the box; or look for a slip of the pen.");
+            if (refusal.value("lacks") == "medicine")
+                return has("name")
+                           ? QT_TRANSLATE_NOOP("refusals",
+                                               "%1: no medicine is in {name} by what is written "
+                                               "down. Look at the hive and the medicine.")
+                           : QT_TRANSLATE_NOOP("refusals",
+                                               "%1: no medicine is in any hive by what is written "
+                                               "down.");
             if (refusal.value("lacks") == "board")
                 return QT_TRANSLATE_NOOP(
                     "refusals", "No clearer board is in {name} on that day. Look at the hive.");

@@ -6,6 +6,7 @@
 #include <cmath>
 #include <numbers>
 
+#include "core/trade/colony/board_fall.h"
 #include "core/trade/colony/hive_weight.h"
 #include "core/trade/colony/loss.h"
 #include "core/trade/colony/mite_forecast.h"
@@ -175,6 +176,21 @@ TEST(WaitingDaysReference, StripsOutAndIn) {
     EXPECT_EQ(out->to, dateOf("2026-10-05"));
 }
 
+TEST(WaitingDaysReference, WarmthInBothScales) {
+    // Formic acid gel strips, 10 to 29.4 °C by day on application, 33.3 °C a risk: printed in 3
+    // sources as 50 to 85 °F and 92 °F. Thymol gel 59 to 105 °F, from memory.
+    const auto celsius = [](double f) { return (f - 32) / 1.8; };
+    EXPECT_NEAR(celsius(50), 10.0, 0.05);
+    EXPECT_NEAR(celsius(85), 29.4, 0.05);
+    EXPECT_NEAR(celsius(92), 33.3, 0.05);
+    EXPECT_NEAR(celsius(59), 15.0, 0.05);
+    EXPECT_NEAR(celsius(105), 40.6, 0.05);
+    EXPECT_EQ(temperatureSuits(celsius(50), 10, 29.4), InWindow::Suits);
+    EXPECT_EQ(temperatureSuits(celsius(84), 10, 29.4), InWindow::Suits);
+    EXPECT_EQ(temperatureSuits(celsius(92), 10, 29.4), InWindow::TooWarm);
+    EXPECT_EQ(temperatureSuits(celsius(58), 15, 40.6), InWindow::TooCold);
+}
+
 TEST(StrengthReference, EighthsOfACombSide) {
     // Liebefeld (Imdorf and others 1987), worked on 1 page: 4 eighths of food, 1 of capped brood, 2
     // of bees.
@@ -287,6 +303,26 @@ TEST(LossReference, TotalAndAverage) {
     ASSERT_TRUE(loss);
     EXPECT_NEAR(loss->totalShare, 0.1154, 5e-5);
     EXPECT_NEAR(loss->meanShare, 0.30, 1e-12);
+}
+
+TEST(BoardFallReference, ADailyFallInJuly) {
+    // 20 mites in 5 days are 4.0 a day (1 page). Under 5 no danger, 5 to 10 critical, over 10
+    // treat: two German associations; over 30 at any time act now: Dutch centre for bee research,
+    // 2010.
+    EXPECT_DOUBLE_EQ(*fallPerDay(20, 5), 4.0);
+    const std::vector<FallBand> july{{30, true, true, FallVerdict::ActNow},
+                                     {5, false, false, FallVerdict::Critical},
+                                     {10, true, false, FallVerdict::Treat}};
+    EXPECT_EQ(judgeFall(4, july), FallVerdict::NoDanger);
+    EXPECT_EQ(judgeFall(5, july), FallVerdict::Critical);
+    EXPECT_EQ(judgeFall(10, july), FallVerdict::Critical);
+    EXPECT_EQ(judgeFall(12, july), FallVerdict::Treat);
+    EXPECT_EQ(judgeFall(31, july), FallVerdict::ActNow);
+    // Where the month has no bands of its own a low fall says nothing.
+    EXPECT_EQ(judgeFall(4, {july.front()}), std::nullopt);
+    EXPECT_EQ(judgeFall(31, {july.front()}), FallVerdict::ActNow);
+    EXPECT_EQ(fallPerDay(-1, 5).error().code, Code::Negative);
+    EXPECT_EQ(fallPerDay(4, 0).error().code, Code::OutOfRange);
 }
 
 }  // namespace

@@ -13,6 +13,7 @@
 #include "core/exchange/export.h"
 #include "core/places/explain_season.h"
 #include "core/places/pages/harvest_summary_page.h"
+#include "core/places/pages/health_pages.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
 #include "ui/print/page_painter.h"
@@ -402,10 +403,22 @@ std::vector<KeyHint> SeasonBookPlace::hints() const {
 }
 
 std::vector<PrintSheet> SeasonBookPlace::sheets() const {
-    return {{QStringLiteral("harvest-summary"), tr("Harvest summary"), [this] {
+    return {{QStringLiteral("harvest-summary"), tr("Harvest summary"),
+             [this] {
                  return harvestSummaryPage(session().read(), m_season, session().clock().today(),
                                            m_before);
-             }}};
+             }},
+            {QStringLiteral("medicine-record"), tr("Medicine record"),
+             [this] { return medicineRecordPage(session().read(), session().clock().today()); }},
+            {QStringLiteral("inspector-list"), tr("Inspector's list"),
+             [this] { return inspectorPage(session().read(), session().clock().today()); }},
+            {QStringLiteral("mites"), tr("Mites"),
+             [this] {
+                 const Day today = session().clock().today();
+                 return mitesPage(session().read(), mites(session().read(), {}, today), today);
+             }},
+            {QStringLiteral("treatments"), tr("Medicines and treatments"),
+             [this] { return treatmentsPage(session().read(), {}, session().clock().today()); }}};
 }
 
 std::vector<Explained> SeasonBookPlace::explained() const {

@@ -10,8 +10,8 @@ namespace {
 const AmendType* findAmendType(std::string_view table) {
     static const std::vector<AmendType> all = [] {
         std::vector<AmendType> list;
-        for (const auto& group :
-             {yardAmends(), boxAmends(), honeyAmends(), benchAmends(), storeAmends(), feedAmends()})
+        for (const auto& group : {yardAmends(), boxAmends(), honeyAmends(), benchAmends(),
+                                  storeAmends(), feedAmends(), healthAmends()})
             list.insert(list.end(), group.begin(), group.end());
         return list;
     }();
@@ -89,7 +89,10 @@ const Fields& Amend::fields() {
         field<&Amend::roomDay>("room_day"), field<&Amend::peg>("peg"),
         field<&Amend::clearerBoard>("clearer_board"), field<&Amend::weighing>("hive_weighing"),
         field<&Amend::feeding>("feeding"), field<&Amend::feedStock>("feed_stock"),
-        field<&Amend::truckItem>("truck_item"), field<&Amend::set>("set"));
+        field<&Amend::truckItem>("truck_item"), field<&Amend::finding>("finding"),
+        field<&Amend::medicine>("medicine"), field<&Amend::treatment>("treatment"),
+        field<&Amend::disposal>("medicine_disposal"), field<&Amend::miteLine>("mite_line"),
+        field<&Amend::phaseDay>("phase_day"), field<&Amend::set>("set"));
     return all;
 }
 

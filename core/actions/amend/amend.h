@@ -9,6 +9,8 @@
 #include "core/actions/action.h"
 #include "core/exchange/described_json.h"
 #include "core/model/changes.h"
+#include "core/model/health/medicine.h"
+#include "core/model/health/tables.h"
 #include "core/model/honey/pull.h"
 #include "core/model/honey/room.h"
 #include "core/model/season_info.h"
@@ -60,6 +62,12 @@ struct Amend {
     std::optional<Id<Feeding>> feeding;
     std::optional<Id<FeedStock>> feedStock;
     std::optional<Id<TruckItem>> truckItem;
+    std::optional<Id<Finding>> finding;
+    std::optional<Id<Medicine>> medicine;
+    std::optional<Id<Treatment>> treatment;
+    std::optional<Id<MedicineDisposal>> disposal;
+    std::optional<Id<MiteLine>> miteLine;
+    std::optional<Id<PhaseDay>> phaseDay;
     Changes set;
     static const Fields& fields();
     Result<Answer> perform(Write& file) const;

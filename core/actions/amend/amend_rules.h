@@ -29,6 +29,8 @@ std::vector<AmendType> benchAmends();  ///< box_review, raw_wax
 std::vector<AmendType> storeAmends();  ///< equipment, equipment_count, season_plan, plan_item
 std::vector<AmendType> feedAmends();   ///< hive_weighing, feeding, feed_stock, truck_item
 std::vector<AmendType>
+healthAmends();  ///< finding, medicine, treatment, medicine_disposal, mite_line, phase_day
+std::vector<AmendType>
 honeyAmends();  ///< pull_plan, crop_note, extraction … room_day, clearer_board
 
 namespace detail {

@@ -258,7 +258,8 @@ Result<void> forgetBox(Write& file, Id<Box> id) {
         file.first<FrameCheck>({is("box", id)}) || file.first<ExtractionBox>({is("box", id)}) ||
         file.first<PullLine>({is("box", id)}) || file.first<Hold>({is("box", id)}) ||
         file.first<BoxReview>({is("box", id)}) || file.first<FreezerLoad>({is("box", id)}) ||
-        file.first<RawWax>({is("box", id)}) || file.first<Peg>({is("box", id)});
+        file.first<RawWax>({is("box", id)}) || file.first<Peg>({is("box", id)}) ||
+        file.first<Finding>({is("box", id)});
     if (touched) return Refusal{Code::MovedOn, "box", {{"name", box->mark}}};
     for (const BoxMove& move : moves) file.remove(move.id);
     const auto hive = box->place == BoxPlace::OnHive ? box->hive : std::nullopt;

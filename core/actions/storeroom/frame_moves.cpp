@@ -7,6 +7,7 @@
 #include "core/actions/storeroom/frame_carrying.h"
 #include "core/actions/storeroom/frame_picks.h"
 #include "core/actions/storeroom/marked_boxes.h"
+#include "core/actions/storeroom/quarantine.h"
 #include "core/actions/storeroom/review_line.h"
 #include "core/model/season_info.h"
 

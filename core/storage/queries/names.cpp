@@ -4,6 +4,7 @@
 #include <set>
 #include <type_traits>
 
+#include "core/model/health/medicine.h"
 #include "core/model/honey/pull.h"
 #include "core/model/honey/room.h"
 #include "core/model/season_info.h"
@@ -199,6 +200,21 @@ Result<std::int64_t> findTruckItem(const Read& file, const NameQuery& query) {
     return onlyOne(then.empty() ? ever : then, TruckItem::table, query.name);
 }
 
+/// By the name on the pack, with the batch behind it where that is not enough; those bought by that
+/// day before those bought later.
+Result<std::int64_t> findMedicine(const Read& file, const NameQuery& query) {
+    std::vector<std::int64_t> then;
+    std::vector<std::int64_t> ever;
+    for (const Medicine& each : file.all<Medicine>()) {
+        const std::string& name = each.name.text();
+        if (query.name != name && (each.batch.empty() || query.name != name + " " + each.batch))
+            continue;
+        ever.push_back(each.id.number);
+        if (!each.boughtOn || *each.boughtOn <= query.on) then.push_back(each.id.number);
+    }
+    return onlyOne(then.empty() ? ever : then, Medicine::table, query.name);
+}
+
 /// The day a row is named by, else the day of the query.
 Result<Day> dayMeant(const NameQuery& query) {
     if (query.name.empty()) return query.on;
@@ -236,6 +252,10 @@ Result<std::int64_t> findOfHive(const Read& file, std::string_view table, const 
         found = idsOf(file.where<HiveWeighing>({is("hive", id), is("on_day", on)}));
     } else if (table == Feeding::table) {
         found = idsOf(file.where<Feeding>({is("hive", id), is("on_day", on)}));
+    } else if (table == Finding::table) {
+        found = idsOf(file.where<Finding>({is("hive", id), is("on_day", on)}));
+    } else if (table == Treatment::table) {
+        found = idsOf(file.where<Treatment>({is("hive", id), is("on_day", on)}));
     } else if (table == Inspection::table) {
         for (const DatedInspection& each : inspectionsOf(file, id))
             if (each.on == on) found.push_back(each.inspection.id.number);
@@ -300,6 +320,7 @@ Result<std::int64_t> findNamed(const Read& file, std::string_view table, const N
     }
     if (table == Peg::table) return findPeg(file, query);
     if (table == TruckItem::table) return findTruckItem(file, query);
+    if (table == Medicine::table) return findMedicine(file, query);
     const auto on = dayMeant(query);
     if (!on) return Refusal{on.error().code, nameKey(table), on.error().values};
     if (table == FreezerRound::table)
@@ -318,7 +339,8 @@ Result<std::int64_t> findNamed(const Read& file, std::string_view table, const N
         return onlyOne(idsOf(file.where<FeedStock>({is("on_day", *on)})), table, isoText(*on));
     const bool ofHive = table == Inspection::table || table == Colony::table ||
                         table == ClearerBoard::table || table == HiveWeighing::table ||
-                        table == Feeding::table;
+                        table == Feeding::table || table == Finding::table ||
+                        table == Treatment::table;
     if (ofHive && query.hive) return findOfHive(file, table, query, *on);
     const bool ofBox = table == BoxLook::table || table == BoxReview::table ||
                        table == Frame::table || table == Hold::table;
@@ -355,6 +377,10 @@ std::string nameOf(const Read& file, std::string_view table, std::int64_t id) {
     if (table == TruckItem::table) {
         const auto item = file.find(Id<TruckItem>{id});
         return item ? item->item.text() : number;
+    }
+    if (table == Medicine::table) {
+        const auto medicine = file.find(Id<Medicine>{id});
+        return medicine ? medicine->name.text() : number;
     }
     if (table == BoxKind::table) {
         const auto kind = file.find(Id<BoxKind>{id});

@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "core/catalogue/constants.h"
+#include "core/trade/colony/board_fall.h"
 #include "core/trade/colony/run_out.h"
 #include "core/trade/colony/season_phase.h"
 #include "core/trade/colony/strength.h"
@@ -133,6 +134,26 @@ TEST(ColonyTables, ColonyStrengthStartsFromItsConstants) {
     EXPECT_DOUBLE_EQ(findPublishedConstant("bees_per_deep_frame")->value, beesPerDeepFrame.usual);
     EXPECT_DOUBLE_EQ(findPublishedConstant("bees_per_medium_frame")->value,
                      beesPerMediumFrame.usual);
+}
+
+TEST(ColonyTables, AFallOfMitesHasBandsOfItsMonthsAndOneForAnyTime) {
+    int anyTime = 0;
+    for (const PublishedFall& each : publishedFalls()) {
+        SCOPED_TRACE(each.source);
+        expectSaysWhereFrom(each.source);
+        EXPECT_TRUE(fallVerdictOf(each.verdict)) << each.verdict;
+        EXPECT_GT(each.perDay, 0);
+        EXPECT_EQ(each.fromMonth.has_value(), each.toMonth.has_value());
+        anyTime += !each.fromMonth;
+        EXPECT_TRUE(holdsIn(each, each.fromMonth.value_or(1)));
+    }
+    EXPECT_EQ(anyTime, 1);
+    // November to February goes over the year's end.
+    PublishedFall winter;
+    winter.fromMonth = 11;
+    winter.toMonth = 2;
+    for (const unsigned month : {11U, 12U, 1U, 2U}) EXPECT_TRUE(holdsIn(winter, month));
+    for (const unsigned month : {3U, 10U}) EXPECT_FALSE(holdsIn(winter, month));
 }
 
 }  // namespace

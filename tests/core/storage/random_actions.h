@@ -17,7 +17,7 @@ class RandomActions {
         const std::string on = isoText(day("2027-04-01") + days(pick(200)));
         // The yards are gone through every few weeks; otherwise no line is ever met again.
         const std::string visited = isoText(day("2027-04-10") + days(21 * pick(6)));
-        switch (pick(47)) {
+        switch (pick(49)) {
             case 0:
                 return R"({"do":"add-yard","on":")" + on + R"(","yard_name":"Y)" + number(6) +
                        "\"}";
@@ -103,6 +103,9 @@ class RandomActions {
                 return clearers(on);
             case 44:
                 return pick(2) ? feeding(on) : weighing(on);
+            case 47:
+            case 48:
+                return health(on);
             default: {
                 static const char* const lines[] = {"e b7 s3 +1", "x rain",      "-1",
                                                     "w4/300 +1d", "f2.5 light!", "qc2c left1 +2"};
@@ -208,6 +211,49 @@ class RandomActions {
             default:
                 return R"({"do":"weigh-hive)" + head + R"("hive":"H)" + number(30) +
                        R"(","left_g":20000})";
+        }
+    }
+    std::string health(const std::string& on) {
+        const std::string head = R"(","on":")" + on + "\"";
+        const std::string hive = R"(,"hive":"H)" + number(30) + "\"";
+        switch (pick(11)) {
+            case 0:
+                return R"({"do":"buy-medicine)" + head + R"(,"name":"P)" + number(3) +
+                       R"(","quantity":)" + number(40) + R"(,"unit":"strips","supers":")" +
+                       (pick(2) ? "off" : "may stay") + R"(","wait_days":)" + number(20) + "}";
+            case 1:
+                return R"({"do":"dispose-medicine)" + head + R"(,"medicine":"#)" + number(5) +
+                       R"(","amount":)" + number(9) + R"(,"how":"depot"})";
+            case 2:
+            case 3:
+                return R"({"do":"treat)" + head + R"(,"medicine":"#)" + number(5) +
+                       R"(","yard":"Y)" + number(6) + R"(","amount":)" + number(3) + "}";
+            case 4:
+                return R"({"do":"treat)" + head + R"(,"medicine":"#)" + number(5) +
+                       R"(","hives":"H)" + number(30) + ", H" + number(30) + "\"}";
+            case 5:
+                return R"({"do":"take-out-medicine","on":"2027-10-20")" +
+                       (pick(2) ? R"(,"hives":"H)" + number(30) + "\"}"
+                                : R"(,"yard":"Y)" + number(6) + "\"}");
+            case 6:
+                return R"({"do":"record-finding)" + head + hive +
+                       (pick(6) ? R"(,"what":"varroa","method":"wash","mites":)" + number(20) +
+                                      R"(,"bees":300})"
+                                : R"(,"what":"brood disease suspected","method":"seen"})");
+            case 7:
+                return R"({"do":"set-mite-line)" + head + R"(,"phase":"peak","per_100":)" +
+                       number(4) + "}";
+            case 8:
+                return R"({"do":"set-phase-day)" + head + R"(,"phase":"decrease","month":)" +
+                       number(13) + R"(,"day_of_month":)" + number(31) + "}";
+            case 9:
+                return R"({"do":"choose-tables)" + head + R"(,"medicines_region":"US"})";
+            default:
+                return R"({"do":"amend)" + head +
+                       (pick(2) ? R"(,"treatment":"#)" + number(20) + R"(","set":{"on_day":")" +
+                                      isoText(day("2027-04-10") + days(pick(150))) + "\"}"
+                                : R"(,"medicine":"#)" + number(5) + R"(","set":{"supers":"off"})") +
+                       R"(,"why":"misread"})";
         }
     }
     std::string freezer(const std::string& on) {

@@ -1,0 +1,182 @@
+#include "core/places/mites.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/catalogue/colony_tables.h"
+#include "core/storage/queries/constants.h"
+#include "core/storage/queries/holds.h"
+#include "core/storage/queries/treatments.h"
+#include "core/storage/queries/yards.h"
+
+namespace combwright {
+namespace {
+
+std::int64_t lowEnd(const Known<Count>& counted) { return counted.value->value(); }
+std::int64_t highEnd(const Known<Count>& counted) {
+    return counted.to.value_or(*counted.value).value();
+}
+std::int64_t middleOf(const Known<Count>& counted) {
+    return static_cast<std::int64_t>(std::llround(*counted.middle()));
+}
+
+/// The rate of the middle, with the interval of the whole range. Nothing where more were found than
+/// looked at: one of the two is a slip.
+std::optional<MiteRate> rateOf(const Known<Count>& mites, std::int64_t of) {
+    const auto middle = miteRate(middleOf(mites), of);
+    const auto low = miteRate(lowEnd(mites), of);
+    const auto high = miteRate(highEnd(mites), of);
+    if (!middle || !low || !high) return std::nullopt;
+    return MiteRate{middle->per100, low->low, high->high};
+}
+
+void judgeBoard(const Finding& finding, MiteSample& sample) {
+    if (!finding.daysOnBoard) return;
+    const auto perDay = fallPerDay(middleOf(*finding.mites), finding.daysOnBoard->value());
+    if (!perDay) return;
+    sample.perDay = *perDay;
+    sample.how = finding.mites->how;
+    sample.shortBoard = finding.daysOnBoard->value() < fewestBoardDays;
+    std::vector<FallBand> bands;
+    for (const PublishedFall& each : publishedFalls()) {
+        const auto verdict = fallVerdictOf(each.verdict);
+        if (!verdict || !holdsIn(each, monthOf(finding.on))) continue;
+        bands.push_back({each.perDay, each.over, !each.fromMonth, *verdict});
+    }
+    sample.verdict = judgeFall(*perDay, bands);
+    for (const PublishedFall& each : publishedFalls())
+        if (sample.verdict && holdsIn(each, monthOf(finding.on)) &&
+            (fallVerdictOf(each.verdict) == sample.verdict ||
+             (sample.verdict == FallVerdict::NoDanger && each.fromMonth))) {
+            sample.fallSource = each.source;
+            break;
+        }
+}
+
+/// Findings of the colony that lives there: those of one that lived there before say nothing.
+std::vector<MiteSample> samplesOf(const Read& file, const Hive& hive, Day on) {
+    const auto colony = lastColonyIn(file, hive.id, on);
+    if (colony && colony->ended && *colony->ended <= on) return {};
+    std::vector<MiteSample> samples;
+    for (const Finding& each : file.where<Finding>({is("hive", hive.id)})) {
+        if (each.what != Pest::Varroa || each.on > on || (colony && each.on < colony->since))
+            continue;
+        samples.push_back(sampleOf(file, each));
+    }
+    // Of one day the one written down last comes first.
+    std::reverse(samples.begin(), samples.end());
+    std::stable_sort(samples.begin(), samples.end(), [](const MiteSample& a, const MiteSample& b) {
+        return a.finding.on > b.finding.on;
+    });
+    return samples;
+}
+
+HiveMites::Standing standingOf(const MiteRate& rate, double line) {
+    // What the division is off by is no mite.
+    constexpr double crumb = 1e-9;
+    if (rate.per100 > line + crumb) return HiveMites::Standing::Over;
+    if (rate.per100 < line - crumb) return HiveMites::Standing::Under;
+    return HiveMites::Standing::At;
+}
+
+HiveMites hiveMites(const Read& file, const Hive& hive, const Yard& yard, Day on) {
+    HiveMites mites;
+    mites.hive = hive;
+    mites.yard = yard;
+    mites.samples = samplesOf(file, hive, on);
+    mites.line = miteLineOn(file, yard.id, on);
+    mites.doublingDays = constantOr(file, "mite_doubling_days", yard.id, on, mites.doublingDays);
+    const auto newest = std::find_if(mites.samples.begin(), mites.samples.end(),
+                                     [](const MiteSample& each) { return each.rate.has_value(); });
+    if (newest != mites.samples.end()) mites.sample = *newest;
+    for (const Treatment& each : treatmentsOf(file, hive.id)) {
+        if (each.on > on || each.on < on - days(365)) continue;
+        const bool since = !mites.sample || each.on >= mites.sample->finding.on || !each.out ||
+                           *each.out > mites.sample->finding.on;
+        if (since) mites.treatedSince = each;
+    }
+    if (mites.treatedSince) {
+        mites.medicineIn = isIn(*mites.treatedSince, on);
+        if (const auto medicine = file.find(mites.treatedSince->medicine))
+            mites.medicine = medicine->name.text();
+    }
+    if (!mites.sample || !mites.line) return mites;
+    mites.standing = standingOf(*mites.sample->rate, mites.line->per100);
+    mites.undecided = mites.sample->rate->low < mites.line->per100 &&
+                      mites.sample->rate->high >= mites.line->per100;
+    const double every = constantOr(file, "mite_sample_every_days", yard.id, on, 30);
+    mites.old = static_cast<double>((on - mites.sample->finding.on).count()) > 2 * every;
+    if (mites.treatedSince || mites.old) return mites;
+    if (const auto span = miteForecastSpan(*mites.sample->rate, mites.line->per100,
+                                           mites.doublingDays, mites.sample->finding.on))
+        mites.forecast = *span;
+    return mites;
+}
+
+}  // namespace
+
+MiteSample sampleOf(const Read& file, const Finding& finding) {
+    MiteSample sample;
+    sample.finding = finding;
+    if (!finding.mites || !finding.mites->value) return sample;
+    const auto hive = file.find(finding.hive);
+    const auto yard = hive ? std::optional(hive->yard) : std::nullopt;
+    const bool onBees =
+        finding.method == FindingMethod::Wash || finding.method == FindingMethod::SugarRoll;
+    if (finding.method == FindingMethod::Board) judgeBoard(finding, sample);
+    if (finding.method == FindingMethod::DroneBrood && finding.cells && finding.cells->value) {
+        sample.cellShare = rateOf(*finding.mites, middleOf(*finding.cells));
+        sample.how = weaker(finding.mites->how, finding.cells->how);
+    }
+    if (!onBees) return sample;
+    if (finding.bees && finding.bees->value) {
+        sample.bees = middleOf(*finding.bees);
+        sample.how = weaker(finding.mites->how, finding.bees->how);
+    } else {
+        sample.bees = static_cast<std::int64_t>(
+            std::llround(constantOr(file, "bees_in_sample", yard, finding.on, 300)));
+        sample.beesAssumed = true;
+        sample.how = weaker(finding.mites->how, How::Assumed);
+    }
+    sample.rate = rateOf(*finding.mites, sample.bees);
+    const char* recovery =
+        finding.method == FindingMethod::SugarRoll ? "sugar_roll_recovery" : "wash_recovery";
+    sample.recovery = constantOr(file, recovery, yard, finding.on, 1);
+    if (sample.rate && sample.recovery < 1)
+        if (const auto corrected = correctedForRecovery(*sample.rate, sample.recovery))
+            sample.corrected = *corrected;
+    return sample;
+}
+
+std::optional<HiveMites> mitesOf(const Read& file, Id<Hive> id, Day on) {
+    const auto hive = file.find(id);
+    const auto yard = hive ? file.find(hive->yard) : std::nullopt;
+    if (!yard) return std::nullopt;
+    return hiveMites(file, *hive, *yard, on);
+}
+
+std::vector<HiveMites> mites(const Read& file, std::optional<Id<Yard>> only, Day on) {
+    std::vector<HiveMites> all;
+    for (const Yard& yard : openYards(file)) {
+        if (only && yard.id != *only) continue;
+        for (const Hive& hive : openHives(file, yard.id))
+            if (hive.since <= on) all.push_back(hiveMites(file, hive, yard, on));
+    }
+    return all;
+}
+
+std::string_view key(HiveMites::Standing standing) {
+    switch (standing) {
+        case HiveMites::Standing::NoSample:
+            return "no_sample";
+        case HiveMites::Standing::Under:
+            return "under";
+        case HiveMites::Standing::At:
+            return "at";
+        case HiveMites::Standing::Over:
+            return "over";
+    }
+    return {};
+}
+
+}  // namespace combwright

@@ -1,0 +1,192 @@
+#include "core/places/treatments.h"
+
+#include <algorithm>
+#include <set>
+#include <tuple>
+
+#include "core/places/mite_lines.h"
+#include "core/storage/queries/holds.h"
+#include "core/storage/queries/names.h"
+#include "core/storage/queries/stays.h"
+
+namespace combwright {
+namespace {
+
+constexpr int lotYearDays = 365;
+
+std::optional<int> labelDays(const std::optional<Count>& days) {
+    if (!days) return std::nullopt;
+    return static_cast<int>(days->value());
+}
+
+/// By the label of the medicine. Where only one end of the days is known, that one counts for both.
+std::optional<DueOut> labelOut(const Treatment& treatment, const Medicine& medicine) {
+    const auto from = labelDays(medicine.inHiveFrom ? medicine.inHiveFrom : medicine.inHiveTo);
+    const auto to = labelDays(medicine.inHiveTo ? medicine.inHiveTo : medicine.inHiveFrom);
+    if (!from || !to) return std::nullopt;
+    const auto due = dueOut(treatment.on, *from, *to);
+    return due ? std::optional(*due) : std::nullopt;
+}
+
+std::optional<TreatmentLine> lineOf(const Read& file, const Treatment& treatment) {
+    const auto medicine = file.find(treatment.medicine);
+    const auto hive = file.find(treatment.hive);
+    const auto yard = hive ? file.find(hive->yard) : std::nullopt;
+    if (!medicine || !yard) return std::nullopt;
+    TreatmentLine line;
+    line.treatment = treatment;
+    line.medicine = *medicine;
+    line.hive = *hive;
+    line.yard = *yard;
+    line.dueOut = labelOut(treatment, *medicine);
+    line.supersMayStay = medicine->supers == LabelSupers::MayStay;
+    if (const auto back = supersBackFrom(treatment.out, labelDays(medicine->waitDays)))
+        line.supersBack = *back;
+    // The keeper's own day counts where it is later than the label's, or nobody knows that.
+    if (treatment.supersBack && (!line.supersBack || *treatment.supersBack > *line.supersBack))
+        line.supersBack = treatment.supersBack;
+    return line;
+}
+
+bool touches(const Treatment& treatment, Day from, Day to) {
+    return treatment.on <= to && (!treatment.out || *treatment.out >= from);
+}
+
+void sortLines(std::vector<TreatmentLine>& lines) {
+    std::stable_sort(lines.begin(), lines.end(), [](const auto& a, const auto& b) {
+        return std::tuple(a.treatment.on, a.yard.walkOrder, a.hive.standOrder) <
+               std::tuple(b.treatment.on, b.yard.walkOrder, b.hive.standOrder);
+    });
+}
+
+}  // namespace
+
+std::vector<MedicineStock> medicinesOn(const Read& file, Day on) {
+    const std::string region = tablesOn(file, on).medicinesRegion;
+    std::vector<MedicineStock> all;
+    for (Medicine& each : file.all<Medicine>()) {
+        if (each.boughtOn && *each.boughtOn > on) continue;
+        MedicineStock stock;
+        stock.use = useOf(file, each, on);
+        stock.expired = each.expires && *each.expires < on;
+        if (!region.empty())
+            if (const PublishedWait* found = findPublishedWait(each.active, region))
+                stock.published = *found;
+        stock.medicine = std::move(each);
+        all.push_back(std::move(stock));
+    }
+    std::stable_sort(all.begin(), all.end(), [](const MedicineStock& a, const MedicineStock& b) {
+        return a.medicine.boughtOn > b.medicine.boughtOn;
+    });
+    return all;
+}
+
+std::vector<TreatmentLine> treatmentList(const Read& file, std::optional<Id<Yard>> yard, Day from,
+                                         Day to) {
+    std::vector<TreatmentLine> lines;
+    for (const Treatment& each : file.all<Treatment>()) {
+        if (!touches(each, from, to)) continue;
+        auto line = lineOf(file, each);
+        if (line && (!yard || line->yard.id == *yard)) lines.push_back(*std::move(line));
+    }
+    sortLines(lines);
+    return lines;
+}
+
+std::vector<TreatmentLine> runningTreatments(const Read& file, std::optional<Id<Yard>> yard,
+                                             Day on) {
+    auto lines = treatmentList(file, yard, on, on);
+    std::erase_if(lines, [on](const TreatmentLine& line) { return !isIn(line.treatment, on); });
+    return lines;
+}
+
+std::optional<SupersBack> supersBackOf(const Read& file, Id<Hive> hive, Day on) {
+    std::optional<SupersBack> last;
+    const auto later = [](const SupersBack& a, const SupersBack& b) {
+        // One that is in, or of which nobody knows, keeps them off longest.
+        return !b.from ? false : !a.from || *a.from > *b.from;
+    };
+    for (const Treatment& each : treatmentsOf(file, hive)) {
+        if (each.on > on) continue;
+        auto line = lineOf(file, each);
+        if (!line || line->supersMayStay) continue;
+        SupersBack back{*line, line->supersBack};
+        if (isIn(each, on))
+            back.from.reset();
+        else if (back.from ? *back.from <= on : *each.out + days(unknownWaitDays) <= on)
+            continue;
+        if (!last || later(back, *last)) last = std::move(back);
+    }
+    return last;
+}
+
+std::vector<TreatedBox> treatedBoxes(const Read& file, Day on) {
+    std::vector<TreatedBox> all;
+    for (Hold& hold : file.where<Hold>({is("why", HoldWhy::TreatedWhileOn)})) {
+        const auto box = file.find(hold.box);
+        if (!box || !standsOn(hold, on)) continue;
+        TreatedBox treated;
+        treated.box = *box;
+        treated.name = nameOf(file, Box::table, box->id.number);
+        if (const auto treatment = file.find(hold.treatment))
+            treated.line = lineOf(file, *treatment);
+        treated.hold = std::move(hold);
+        all.push_back(std::move(treated));
+    }
+    std::stable_sort(all.begin(), all.end(), [](const TreatedBox& a, const TreatedBox& b) {
+        return a.hold.since < b.hold.since;
+    });
+    return all;
+}
+
+std::vector<TreatedBox> treatedInRun(const Read& file, Id<Extraction> id) {
+    const auto run = file.find(id);
+    if (!run) return {};
+    std::set<std::int64_t> inRun;
+    for (const ExtractionBox& each : file.where<ExtractionBox>({is("extraction", id)}))
+        if (each.box) inRun.insert(each.box->number);
+    auto treated = treatedBoxes(file, run->on);
+    std::erase_if(treated, [&](const TreatedBox& each) {
+        return each.hold.lifted || !inRun.contains(each.box.id.number);
+    });
+    return treated;
+}
+
+std::vector<TreatmentLine> treatmentsBehind(const Read& file, Id<Extraction> id) {
+    const auto run = file.find(id);
+    if (!run) return {};
+    const Day from = run->on - days(lotYearDays);
+    std::vector<TreatmentLine> lines;
+    std::set<std::int64_t> hives;
+    std::set<std::int64_t> wasOn;  // treatments a box of the run stood through
+    for (const ExtractionBox& each : file.where<ExtractionBox>({is("extraction", id)})) {
+        if (each.hive) hives.insert(each.hive->number);
+        if (!each.box) continue;
+        for (const auto& [hive, stay] : staysOf(file, *each.box)) {
+            if (!stay.touches(from, run->on)) continue;
+            hives.insert(hive.number);
+            for (const Treatment& treatment : treatmentsOf(file, hive))
+                for (const SuperWhileIn& super : supersWhileIn(file, treatment))
+                    if (super.box == *each.box) wasOn.insert(treatment.id.number);
+        }
+    }
+    for (const std::int64_t hive : hives)
+        for (const Treatment& treatment : treatmentsOf(file, Id<Hive>{hive})) {
+            if (!touches(treatment, from, run->on)) continue;
+            auto line = lineOf(file, treatment);
+            if (!line) continue;
+            line->boxWasOn = wasOn.contains(treatment.id.number);
+            lines.push_back(*std::move(line));
+        }
+    sortLines(lines);
+    return lines;
+}
+
+std::optional<InWindow> suits(const Medicine& medicine, double warmthC) {
+    const auto celsius = [](const std::optional<Temperature>& warmth) {
+        return warmth ? std::optional(warmth->celsius()) : std::nullopt;
+    };
+    return temperatureSuits(warmthC, celsius(medicine.warmFrom), celsius(medicine.warmTo));
+}
+
+}  // namespace combwright

@@ -1,0 +1,52 @@
+// What was given to which hive, and which supers stood there meanwhile: asked by the action that
+// treats, by whoever amends it, and by every list of treatments.
+#pragma once
+
+#include <vector>
+
+#include "core/model/frames/box.h"
+#include "core/model/health/medicine.h"
+#include "core/storage/rows.h"
+
+namespace combwright {
+
+/// In the hive on that day; on the day it was taken out it is out.
+inline bool isIn(const Treatment& treatment, Day on) {
+    return treatment.on <= on && (!treatment.out || *treatment.out > on);
+}
+
+/// Of one hive, by the day they were given.
+std::vector<Treatment> treatmentsOf(const Read& file, Id<Hive> hive);
+
+/// A super that stood on the hive while the medicine was in, and since when it did.
+struct SuperWhileIn {
+    Id<Box> box;
+    Day from;
+};
+/// Those standing at the end of the day it was given, and those put on before it was out.
+std::vector<SuperWhileIn> supersWhileIn(const Read& file, const Treatment& treatment);
+
+/// Whether supers were on at the end of a day; nothing where nobody wrote down what stands there.
+std::optional<bool> supersStood(const Read& file, Id<Hive> hive, Day on);
+
+/// Whether a colony lived in the hive that day; nothing where none was ever written down there.
+std::optional<bool> livedIn(const Read& file, Id<Hive> hive, Day on);
+
+/// What is left of a medicine at the end of a day, in its unit; below nothing where more was used
+/// than bought. Nothing where the quantity, or one amount that was given or disposed of, is not
+/// known.
+struct MedicineUse {
+    std::optional<double> bought;
+    double used = 0;
+    double disposed = 0;
+    bool unknown = false;  ///< an amount was not written down
+    std::int64_t hives = 0;
+
+    std::optional<double> left() const {
+        if (!bought || unknown) return std::nullopt;
+        return *bought - used - disposed;
+    }
+};
+MedicineUse useOf(const Read& file, const Medicine& medicine, Day on);
+
+}  // namespace combwright
