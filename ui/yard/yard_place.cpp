@@ -6,6 +6,7 @@
 #include <algorithm>
 
 #include "core/places/explain_yard.h"
+#include "core/places/pages/colonies_page.h"
 #include "core/places/pages/yard_sheet_page.h"
 #include "core/words/day_words.h"
 #include "core/words/figures.h"
@@ -236,9 +237,16 @@ Day YardPlace::nextVisitDay() const {
 
 std::vector<PrintSheet> YardPlace::sheets() const {
     if (!m_yard) return {};
-    return {{QStringLiteral("yard-sheet"), tr("Yard sheet"), [this] {
+    return {{QStringLiteral("yard-sheet"), tr("Yard sheet"),
+             [this] {
                  return yardSheetPage(session().read(), yardSheet(session().read(), *m_yard, m_on),
                                       nextVisitDay());
+             }},
+            {QStringLiteral("colonies"), tr("Colonies, for the registration"),
+             [this] { return coloniesPage(session().read(), coloniesOn(session().read(), m_on)); }},
+            {QStringLiteral("queens"), tr("Queens"), [this] {
+                 return queensPage(session().read(),
+                                   queensOn(session().read(), m_on, std::nullopt));
              }}};
 }
 

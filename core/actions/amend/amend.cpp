@@ -10,8 +10,8 @@ namespace {
 const AmendType* findAmendType(std::string_view table) {
     static const std::vector<AmendType> all = [] {
         std::vector<AmendType> list;
-        for (const auto& group :
-             {yardAmends(), boxAmends(), honeyAmends(), benchAmends(), storeAmends()})
+        for (const auto& group : {yardAmends(), queenAmends(), boxAmends(), honeyAmends(),
+                                  benchAmends(), storeAmends()})
             list.insert(list.end(), group.begin(), group.end());
         return list;
     }();
@@ -87,7 +87,10 @@ const Fields& Amend::fields() {
         field<&Amend::seasonPlan>("season_plan"), field<&Amend::planItem>("plan_item"),
         field<&Amend::setAside>("set_aside"), field<&Amend::gateOpening>("gate_opening"),
         field<&Amend::roomDay>("room_day"), field<&Amend::peg>("peg"),
-        field<&Amend::clearerBoard>("clearer_board"), field<&Amend::set>("set"));
+        field<&Amend::clearerBoard>("clearer_board"), field<&Amend::hiveMove>("hive_move"),
+        field<&Amend::colonyMove>("colony_move"), field<&Amend::queen>("queen"),
+        field<&Amend::queenStay>("queen_stay"), field<&Amend::queenWait>("queen_wait"),
+        field<&Amend::queenColour>("queen_colour"), field<&Amend::set>("set"));
     return all;
 }
 

@@ -15,6 +15,8 @@
 #include "core/model/storeroom/equipment.h"
 #include "core/model/storeroom/review.h"
 #include "core/model/storeroom/season_plan.h"
+#include "core/model/yard/moves.h"
+#include "core/model/yard/queen.h"
 
 namespace combwright {
 
@@ -54,6 +56,12 @@ struct Amend {
     std::optional<Id<RoomDay>> roomDay;
     std::optional<Id<Peg>> peg;
     std::optional<Id<ClearerBoard>> clearerBoard;
+    std::optional<Id<HiveMove>> hiveMove;
+    std::optional<Id<ColonyMove>> colonyMove;
+    std::optional<Id<Queen>> queen;
+    std::optional<Id<QueenStay>> queenStay;
+    std::optional<Id<QueenWait>> queenWait;
+    std::optional<Id<QueenColour>> queenColour;
     Changes set;
     static const Fields& fields();
     Result<Answer> perform(Write& file) const;
