@@ -190,8 +190,8 @@ const std::vector<Command>& commands() {
         std::vector<Command> list;
         for (const auto& group :
              {seasonCommands(), journalCommands(), placeCommands(), storeroomCommands(),
-              healthCommands(), freezerCommands(), waitingCommands(), storesCommands(),
-              treatmentCommands(), computeCommands()})
+              healthCommands(), colonyCommands(), freezerCommands(), waitingCommands(),
+              storesCommands(), treatmentCommands(), computeCommands()})
             list.insert(list.end(), group.begin(), group.end());
         return list;
     }();

@@ -13,6 +13,7 @@ std::vector<Command> placeCommands();      ///< pull
 std::vector<Command> storeroomCommands();  ///< stock, needs
 std::vector<Command> computeCommands();    ///< compute, codes
 std::vector<Command> healthCommands();     ///< dead-outs, contacts
+std::vector<Command> colonyCommands();     ///< colonies, queens, story, follow
 std::vector<Command> freezerCommands();    ///< freezer, wets
 std::vector<Command> waitingCommands();    ///< clearers, waiting
 std::vector<Command> storesCommands();     ///< stores, kit

@@ -28,7 +28,9 @@
 #include "core/actions/storeroom/wets.h"
 #include "core/actions/yard/colonies.h"
 #include "core/actions/yard/feeds.h"
+#include "core/actions/yard/queens.h"
 #include "core/actions/yard/sheet.h"
+#include "core/actions/yard/splits.h"
 #include "core/actions/yard/truck.h"
 #include "core/actions/yard/weighings.h"
 #include "core/actions/yard/yards.h"
@@ -85,7 +87,12 @@ const std::vector<ActionType>& actionTypes() {
         typeOf<CountFeed>(),       typeOf<PutInTruck>(),       typeOf<TakeOffTruck>(),
         typeOf<BuyMedicine>(),     typeOf<DisposeMedicine>(),  typeOf<Treat>(),
         typeOf<TakeOutMedicine>(), typeOf<RecordFinding>(),    typeOf<SetMiteLine>(),
-        typeOf<SetPhaseDay>(),     typeOf<ChooseTables>(),     typeOf<Amend>(),
+        typeOf<SetPhaseDay>(),     typeOf<ChooseTables>(),     typeOf<SplitColony>(),
+        typeOf<UniteColonies>(),   typeOf<Swarmed>(),          typeOf<HiveSwarm>(),
+        typeOf<MoveColony>(),      typeOf<RelabelHive>(),      typeOf<PutQueen>(),
+        typeOf<MarkQueen>(),       typeOf<MoveQueen>(),        typeOf<LoseQueen>(),
+        typeOf<WaitForQueen>(),    typeOf<EndQueenWait>(),     typeOf<SetQueenColour>(),
+        typeOf<Amend>(),
     };
     return all;
 }

@@ -2,7 +2,9 @@
 
 #include <algorithm>
 
+#include "core/model/yard/queen.h"
 #include "core/model/yard/visit.h"
+#include "core/storage/queries/hive_days.h"
 #include "core/storage/queries/holds.h"
 #include "core/storage/queries/stays.h"
 #include "core/storage/queries/yards.h"
@@ -220,6 +222,32 @@ class Tracer {
                     addColony(each, false, each.since, {}, {});
         if (const auto host = m_file.find(own.unitedInto); host && own.ended && within(*own.ended))
             addColony(*host, false, *own.ended, {}, {});
+        for (const ColonyMove& move : m_file.where<ColonyMove>({is("colony", own.id)}))
+            if (within(move.on)) leftBehind(move);
+        for (const QueenStay& stay : m_file.where<QueenStay>({is("colony", own.id)}))
+            queenMoved(stay);
+    }
+
+    /// Boxes of the stand it lived on before, and who moved in there.
+    void leftBehind(const ColonyMove& move) {
+        for (const BoxStay& stay : staysOn(m_file, move.fromHive))
+            if (stay.touches(move.on, move.on) && stay.wentTo != move.toHive)
+                addBox(stay.box, false, move.on, move.fromHive);
+        for (const ColonyStay& next : colonyStaysIn(m_file, move.fromHive))
+            if (next.from >= move.on && within(next.from))
+                addColony(next.colony, false, next.from, {}, {});
+    }
+
+    /// A queen carries what her bees had: where she came from, where she went.
+    void queenMoved(const QueenStay& stay) {
+        for (const QueenStay& other : m_file.where<QueenStay>({is("queen", stay.queen)})) {
+            const auto colony = m_file.find(other.colony);
+            if (!colony || other.colony == stay.colony) continue;
+            if (other.until == stay.since && within(stay.since))
+                addColony(*colony, true, stay.since, {}, {});
+            if (stay.until == other.since && within(other.since))
+                addColony(*colony, false, other.since, {}, {});
+        }
     }
 
     const Read& m_file;

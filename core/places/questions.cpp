@@ -22,6 +22,7 @@
 #include "core/places/run_questions.h"
 #include "core/places/stores_questions.h"
 #include "core/storage/queries/constants.h"
+#include "core/storage/queries/hive_days.h"
 #include "core/storage/queries/holds.h"
 #include "core/storage/queries/names.h"
 #include "core/storage/queries/revisions.h"
@@ -257,10 +258,10 @@ class Questions {
     /// Whether a colony lived in the hive that day, or nobody ever wrote down one: a keeper who
     /// notes no colonies is not asked about each.
     bool livedOn(Id<Hive> hive, Day on) const {
-        const auto colonies = m_file.where<Colony>({is("hive", hive)});
-        return colonies.empty() ||
-               std::any_of(colonies.begin(), colonies.end(), [on](const Colony& colony) {
-                   return colony.since <= on && (!colony.ended || on <= *colony.ended);
+        const auto stays = colonyStaysIn(m_file, hive);
+        return stays.empty() ||
+               std::any_of(stays.begin(), stays.end(), [on](const ColonyStay& stay) {
+                   return stay.from <= on && (!stay.to || on <= *stay.to);
                });
     }
 

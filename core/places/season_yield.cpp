@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <set>
 
+#include "core/storage/queries/hive_days.h"
 #include "core/storage/queries/yards.h"
 
 namespace combwright {
@@ -43,6 +44,7 @@ struct YearSums {
     HoneySum paper;                      ///< noted for the year as a whole
     std::vector<RunBalance> runs;
     std::vector<std::string> unclosed;
+    std::map<std::int64_t, Day> taken;  ///< when honey of a hive was taken last in the year
 };
 
 void takeRun(YearSums& sums, RunBalance balance) {
@@ -52,6 +54,10 @@ void takeRun(YearSums& sums, RunBalance balance) {
         total->second = weaker(total->second, balance.bucketsHow);
     }
     for (const RunShare& share : balance.shares) {
+        if (share.hive) {
+            Day& last = sums.taken.try_emplace(share.hive->number, run.on).first->second;
+            last = std::max(last, run.on);
+        }
         HoneySum& sum = share.hive ? sums.hives[share.hive->number]
                         : run.yard ? sums.yards[run.yard->number]
                                    : sums.nowhere;
@@ -143,9 +149,32 @@ YardSum yardSum(const YearSums& sums, const Yard& yard, const std::vector<Hive>&
 
 /// A colony that was there at some time from one day to the other, both counted.
 bool hadColony(const Read& file, Id<Hive> hive, Day from, Day to) {
-    for (const Colony& colony : file.where<Colony>({is("hive", hive)}))
-        if (colony.since <= to && (!colony.ended || from < *colony.ended)) return true;
+    for (const ColonyStay& stay : colonyStaysIn(file, hive))
+        if (stay.from <= to && (!stay.to || from < *stay.to)) return true;
     return false;
+}
+
+/// The hives whose honey of a year counts in a yard: those that stood there when it was taken last,
+/// or where none was, at the year's end.
+std::vector<Hive> hivesCounted(const Read& file, Id<Yard> yard, const YearSums& sums, int year) {
+    auto hives = hivesEver(file, yard);
+    const auto moves = hiveMovesByHive(file);
+    if (moves.empty()) return hives;
+    for (const auto& [number, own] : moves) {
+        const bool there =
+            std::any_of(hives.begin(), hives.end(),
+                        [number = number](const Hive& h) { return h.id.number == number; });
+        if (there) continue;
+        if (auto hive = file.find(Id<Hive>{number})) hives.push_back(*std::move(hive));
+    }
+    std::erase_if(hives, [&](const Hive& hive) {
+        const auto own = moves.find(hive.id.number);
+        if (own == moves.end()) return false;
+        const auto taken = sums.taken.find(hive.id.number);
+        const Day on = taken == sums.taken.end() ? *makeDay(year, 12, 31) : taken->second;
+        return asItWas(hive, own->second, on).yard != yard;
+    });
+    return hives;
 }
 
 bool stoodIn(const Hive& hive, int year) {
@@ -213,7 +242,7 @@ SeasonYield seasonYield(const Read& file, int year, std::optional<int> beside) {
     for (const Yard& yard : yards) {
         YardYield row;
         row.yard = yard;
-        const auto hives = hivesEver(file, yard.id);
+        const auto hives = hivesCounted(file, yard.id, now, year);
         for (const Hive& hive : hives) {
             HiveYield line = hiveLine(hive, now, before);
             row.producing += line.mass && *line.mass > Mass();
@@ -228,7 +257,8 @@ SeasonYield seasonYield(const Read& file, int year, std::optional<int> beside) {
         row.noted = sum.asWhole;
         if (!sum.asWhole) row.paperSays = massIn(now.yardPaper, yard.id.number);
         if (const auto unknown = massIn(now.yards, yard.id.number)) row.unknown = some(*unknown);
-        const YardSum sumBefore = yardSum(before, yard, hives);
+        const YardSum sumBefore =
+            yardSum(before, yard, hivesCounted(file, yard.id, before, season.beforeYear));
         row.before = some(sumBefore.sum.mass);
         row.beforeHow = sumBefore.sum.how;
         addYard(total, sum);

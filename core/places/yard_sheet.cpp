@@ -5,6 +5,7 @@
 
 #include "core/catalogue/constants.h"
 #include "core/storage/queries/constants.h"
+#include "core/storage/queries/hive_days.h"
 #include "core/words/shorthand.h"
 
 namespace combwright {
@@ -244,12 +245,11 @@ YardSheet yardSheet(const Read& file, Id<Yard> id, Day on) {
     for (const Visit& visit : file.where<Visit>({is("yard", id)}))
         if (visit.on < on && (!sheet.lastVisit || visit.on > *sheet.lastVisit))
             sheet.lastVisit = visit.on;
-    for (const Hive& hive : openHives(file, id)) {
-        // On a day before it was set up there is no stand to draw, not an empty one.
-        if (on < hive.since) {
-            ++sheet.youngerHives;
-            continue;
-        }
+    // On a day before it was set up there is no stand to draw, not an empty one.
+    for (const Hive& hive : openHives(file, id))
+        if (on < hive.since) ++sheet.youngerHives;
+    for (const Hive& hive : hivesOn(file, id, on)) {
+        if (hive.closed) continue;
         sheet.rows.push_back(rowOf(file, *yard, hive, sheet.visit, on));
         countRow(sheet, sheet.rows.back());
     }

@@ -5,8 +5,12 @@
 #include <tuple>
 
 #include "core/model/honey/pull.h"
+#include "core/model/storeroom/dead_out.h"
+#include "core/places/queens.h"
 #include "core/places/run_balance.h"
+#include "core/storage/queries/hive_days.h"
 #include "core/storage/queries/names.h"
+#include "core/storage/queries/queens.h"
 #include "core/storage/queries/runs.h"
 #include "core/storage/queries/yards.h"
 #include "core/words/shorthand.h"
@@ -53,8 +57,25 @@ int rankOf(What what) {
             return 9;
         case What::HoldLifted:
             return 10;
-        case What::ColonyEnded:
+        case What::SplitOff:
+        case What::SwarmCaught:
+        case What::Joined:
             return 11;
+        case What::QueenWent:
+            return 12;
+        case What::QueenCame:
+            return 13;
+        case What::QueenWaitOver:
+            return 14;
+        case What::QueenWait:
+            return 15;
+        case What::ColonyWent:
+            return 16;
+        case What::HiveMoved:
+        case What::Relabelled:
+            return 17;
+        case What::ColonyEnded:
+            return 18;
     }
     return lastRank;
 }
@@ -63,7 +84,7 @@ int rankOf(What what) {
 class StoryTeller {
   public:
     StoryTeller(const Read& file, Id<Hive> hive, Day until)
-        : m_file(file), m_hive(hive), m_until(until) {
+        : m_file(file), m_hive(hive), m_until(until), m_lived(colonyStaysIn(file, hive)) {
         for (const BoxMove& move : file.where<BoxMove>({is("to_hive", hive)}))
             m_boxes.insert(move.box.number);
     }
@@ -77,6 +98,7 @@ class StoryTeller {
         tellFeedings();
         tellHolds();
         tellColonies();
+        tellStands();
         std::erase_if(m_story, [&](const Told& told) { return told.entry.on > m_until; });
         // Within a day the newest stands first too: each kind was told in the order it was written.
         std::reverse(m_story.begin(), m_story.end());
@@ -148,19 +170,19 @@ class StoryTeller {
 
     void tellMoves() {
         const auto hive = m_file.find(m_hive);
-        const auto other = [&](const std::optional<Id<Hive>>& id) {
-            return id ? nameOf(m_file, Hive::table, id->number) : std::string();
+        const auto other = [&](const std::optional<Id<Hive>>& id, Day on) {
+            return id ? calledThen(*id, on) : std::string();
         };
         for (const BoxMove& move : m_file.where<BoxMove>({is("to_hive", m_hive)})) {
             if (move.inspection || move.fromHive == m_hive) continue;
             const bool began = !move.fromPlace && hive && move.on == hive->since;
             entryFor(began ? What::Began : What::BoxesOn, move, move.fromPlace,
-                     other(move.fromHive))
+                     other(move.fromHive, move.on))
                 .boxes.push_back(withCounts(move.box, move.on));
         }
         for (const BoxMove& move : m_file.where<BoxMove>({is("from_hive", m_hive)})) {
             if (move.inspection || move.toHive == m_hive) continue;
-            entryFor(What::BoxesOff, move, move.toPlace, other(move.toHive))
+            entryFor(What::BoxesOff, move, move.toPlace, other(move.toHive, move.on))
                 .boxes.push_back(named(move.box));
         }
     }
@@ -247,32 +269,125 @@ class StoryTeller {
     }
 
     void tellHolds() {
-        for (const Colony& colony : m_file.where<Colony>({is("hive", m_hive)}))
-            for (const Hold& hold : m_file.where<Hold>({is("colony", colony.id)}))
-                tellHold(hold, {});
+        for (const ColonyStay& stay : m_lived)
+            for (const Hold& hold : m_file.where<Hold>({is("colony", stay.colony.id)}))
+                if (during(stay, hold.since)) tellHold(hold, {});
         for (const std::int64_t number : m_boxes)
             for (const Hold& hold : m_file.where<Hold>({is("box", Id<Box>{number})}))
                 if (stoodHere(Id<Box>{number}, hold.since)) tellHold(hold, {named({number})});
     }
 
+    /// Told of this stand: a colony that moved on has the rest of its story elsewhere. What is held
+    /// or found once it ended belongs to where it ended.
+    static bool during(const ColonyStay& stay, Day on) {
+        return on >= stay.from && (!stay.to || on <= *stay.to || stay.to == stay.colony.ended);
+    }
+
+    std::string calledThen(Id<Hive> hive, Day on) const { return calledOn(m_file, hive, on); }
+    std::string hiveOf(Id<Colony> id, Day on) const {
+        const auto colony = m_file.find(id);
+        return colony ? calledThen(hiveOfColony(m_file, *colony, on), on) : std::string();
+    }
+
     void tellColonies() {
         std::optional<Day> endedBefore;
-        for (const Colony& colony : m_file.where<Colony>({is("hive", m_hive)})) {
-            StoryEntry& came = add(What::ColonyCame, colony.since);
+        for (const ColonyStay& stay : m_lived) {
+            const Colony& colony = stay.colony;
+            const bool began = stay.from == colony.since && firstStay(stay);
+            StoryEntry& came = add(What::ColonyCame, stay.from);
             // Bees that came the day others went came into the empty hive.
-            if (endedBefore == colony.since) m_story.back().rank = lastRank;
-            endedBefore = colony.ended;
+            if (endedBefore == stay.from) m_story.back().rank = lastRank;
+            endedBefore = stay.to;
             came.origin = colony.origin;
-            if (const auto mother = m_file.find(colony.mother))
-                came.mother = nameOf(m_file, Hive::table, mother->hive.number);
-            if (!colony.ended) continue;
-            add(What::ColonyEnded, *colony.ended).ending = colony.ending;
+            if (colony.mother) came.mother = hiveOf(*colony.mother, colony.since);
+            if (!began) came.otherHive = cameFrom(stay);
+            tellKin(stay);
+            tellQueens(stay);
+            if (!stay.to) continue;
+            if (stay.to != colony.ended || stay.hive != colony.hive) {
+                add(What::ColonyWent, *stay.to).otherHive = wentTo(stay);
+                continue;
+            }
+            StoryEntry& ended = add(What::ColonyEnded, *colony.ended);
+            ended.ending = colony.ending;
+            if (colony.unitedInto) ended.otherHive = hiveOf(*colony.unitedInto, *colony.ended);
+            for (const DeadOut& said : m_file.where<DeadOut>({is("colony", colony.id)}))
+                if (said.on <= m_until && !said.cause.empty()) ended.cause = said.cause;
+        }
+    }
+
+    bool firstStay(const ColonyStay& stay) const {
+        return colonyStaysOf(m_file, stay.colony).front().hive == stay.hive;
+    }
+    std::string cameFrom(const ColonyStay& stay) const {
+        for (const ColonyMove& move : m_file.where<ColonyMove>({is("colony", stay.colony.id)}))
+            if (move.toHive == m_hive && move.on == stay.from)
+                return calledThen(move.fromHive, move.on);
+        return {};
+    }
+    std::string wentTo(const ColonyStay& stay) const {
+        for (const ColonyMove& move : m_file.where<ColonyMove>({is("colony", stay.colony.id)}))
+            if (move.fromHive == m_hive && move.on == stay.to)
+                return calledThen(move.toHive, move.on);
+        return {};
+    }
+
+    /// Daughters split off or swarmed while it lived here, and who was united with it.
+    void tellKin(const ColonyStay& stay) {
+        for (const Colony& each : m_file.where<Colony>({is("mother", stay.colony.id)})) {
+            if (!during(stay, each.since)) continue;
+            const What what = each.origin == Origin::Swarm ? What::SwarmCaught : What::SplitOff;
+            add(what, each.since).otherHive = hiveOf(each.id, each.since);
+        }
+        for (const Colony& each : m_file.where<Colony>({is("united_into", stay.colony.id)}))
+            if (each.ended && during(stay, *each.ended))
+                add(What::Joined, *each.ended).otherHive = calledThen(each.hive, *each.ended);
+    }
+
+    void tellQueens(const ColonyStay& lived) {
+        for (const QueenStay& stay : m_file.where<QueenStay>({is("colony", lived.colony.id)})) {
+            const auto queen = m_file.find(stay.queen);
+            // One met only as she went has no coming to tell.
+            if (during(lived, stay.since) && stay.until != stay.since) {
+                StoryEntry& came = add(What::QueenCame, stay.since);
+                came.queen = queen;
+                if (queen) came.colour = colourOf(m_file, *queen, stay.since);
+            }
+            // She who ends with her colony is told with it.
+            if (!stay.until || stay.left == QueenLeft::WithColony) continue;
+            if (!during(lived, *stay.until)) continue;
+            StoryEntry& went = add(What::QueenWent, *stay.until);
+            went.queen = queen;
+            if (queen) went.colour = colourOf(m_file, *queen, *stay.until);
+            went.queenLeft = stay.left;
+            for (const QueenStay& next : m_file.where<QueenStay>({is("queen", stay.queen)}))
+                if (next.since == *stay.until && next.colony != stay.colony)
+                    went.otherHive = hiveOf(next.colony, next.since);
+        }
+        for (const QueenWait& wait : m_file.where<QueenWait>({is("colony", lived.colony.id)})) {
+            if (!during(lived, wait.on)) continue;
+            StoryEntry& begun = add(What::QueenWait, wait.on);
+            begun.step = wait.step;
+            begun.note = wait.note;
+            if (!wait.over || lived.colony.ended == wait.over) continue;
+            add(What::QueenWaitOver, *wait.over).step = wait.step;
+        }
+    }
+
+    void tellStands() {
+        for (const HiveMove& move : m_file.where<HiveMove>({is("hive", m_hive)})) {
+            if (move.fromYard != move.toYard)
+                add(What::HiveMoved, move.on).otherYard =
+                    nameOf(m_file, Yard::table, move.fromYard.number);
+            if (move.fromMark != move.toMark)
+                add(What::Relabelled, move.on).otherHive = move.fromMark.text();
         }
     }
 
     const Read& m_file;
     Id<Hive> m_hive;
     Day m_until;
+    std::vector<ColonyStay> m_lived;
     std::set<std::int64_t> m_boxes;  ///< every box that ever stood here
     std::vector<Told> m_story;
 };
@@ -285,15 +400,27 @@ std::vector<StoryEntry> hiveStory(const Read& file, Id<Hive> hive, Day until) {
 
 HiveHead hiveHead(const Read& file, Id<Hive> hive, Day on) {
     HiveHead head;
-    head.colony = colonyIn(file, hive);
-    if (!head.colony) return head;
+    const auto living = colonyLivingOn(file, hive, on);
+    if (!living) return head;
+    head.colony = living->colony;
     if (const auto mother = file.find(head.colony->mother))
-        head.mother = nameOf(file, Hive::table, mother->hive.number);
+        head.mother =
+            calledOn(file, hiveOfColony(file, *mother, head.colony->since), head.colony->since);
+    Day known = living->from;
+    if (const auto stay = queenStayOn(file, head.colony->id, on)) {
+        head.queen = file.find(stay->queen);
+        head.queenSince = stay->since;
+        if (head.queen) head.colour = colourOf(file, *head.queen, on);
+        known = std::max(known, stay->since);
+    }
     for (const DatedInspection& each : inspectionsOf(file, hive, on + days(1)))
-        if (each.inspection.seen.queenSeen == true && each.on >= head.colony->since) {
+        if (each.inspection.seen.queenSeen == true && each.on >= known) {
             head.queenSeen = each.on;
             break;
         }
+    if (const auto stand = file.find(hive))
+        if (const auto waiting = waitingFor(file, *stand, on))
+            head.lookFrom = waiting->dates.lookFrom;
     return head;
 }
 

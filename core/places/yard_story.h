@@ -8,6 +8,7 @@
 
 #include "core/model/frames/frame.h"
 #include "core/model/season_info.h"
+#include "core/model/yard/queen.h"
 #include "core/model/yard/sheet_line.h"
 #include "core/storage/rows.h"
 
@@ -33,8 +34,18 @@ struct StoryEntry {
         Fed,
         HeldBack,
         HoldLifted,
-        ColonyCame,
-        ColonyEnded,
+        ColonyCame,   ///< began here, or came from `otherHive` to live here
+        ColonyEnded,  ///< with `cause` where somebody said it of the dead-out
+        ColonyWent,   ///< lives on `otherHive` since
+        SplitOff,     ///< bees of it live in `otherHive`
+        SwarmCaught,  ///< a swarm of it lives in `otherHive`
+        Joined,       ///< the colony of `otherHive` was united with it
+        HiveMoved,    ///< stood in `otherYard` before
+        Relabelled,   ///< was called `otherHive` before
+        QueenCame,
+        QueenWent,
+        QueenWait,      ///< a young queen is waited for
+        QueenWaitOver,  ///< no longer
     } what;
     Day on;
     SheetLine line = {};  ///< of a look
@@ -55,16 +66,26 @@ struct StoryEntry {
     std::optional<Origin> origin = {};
     std::string mother = {};  ///< the hive it was split from
     std::optional<Ending> ending = {};
+    std::string cause = {};
+    std::string otherYard = {};
+    std::optional<Queen> queen = {};
+    std::string colour = {};  ///< she wears, or her year's
+    std::optional<QueenLeft> queenLeft = {};
+    std::optional<QueenStep> step = {};
 };
 
 /// Of one hive up to a day, newest first.
 std::vector<StoryEntry> hiveStory(const Read& file, Id<Hive> hive, Day until);
 
-/// Who lives in a hive, as its card says it.
+/// Who lived in a hive on a day, as its card says it.
 struct HiveHead {
     std::optional<Colony> colony;
     std::string mother;  ///< the hive it was split from, where that is known
     std::optional<Day> queenSeen;
+    std::optional<Queen> queen;  ///< who heads it, where she was written down
+    std::optional<Day> queenSince;
+    std::string colour;           ///< she wears, or her year's
+    std::optional<Day> lookFrom;  ///< a young queen is waited for: not opened before
 };
 HiveHead hiveHead(const Read& file, Id<Hive> hive, Day on);
 

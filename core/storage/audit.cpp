@@ -6,7 +6,9 @@
 #include "core/model/frames/frame.h"
 #include "core/model/honey/room.h"
 #include "core/model/storeroom/review.h"
+#include "core/model/yard/queen.h"
 #include "core/storage/journal.h"
+#include "core/storage/queries/hive_days.h"
 #include "core/storage/queries/names.h"
 #include "core/storage/queries/yards.h"
 #include "core/storage/sqlite/storage_error.h"
@@ -50,6 +52,68 @@ void auditHives(const Read& file, std::vector<AuditFinding>& findings) {
     for (const Yard& yard : openYards(file))
         if (!names.insert(yard.name.text()).second)
             findings.push_back({"yard " + yard.name.text(), "its name stands twice"});
+}
+
+/// What is written down of moves leads to where things are now, and no day contradicts another.
+void auditMoves(const Read& file, std::vector<AuditFinding>& findings) {
+    for (const auto& [number, moves] : hiveMovesByHive(file)) {
+        const auto hive = file.find(Id<Hive>{number});
+        const std::string about = "hive " + nameOf(file, Hive::table, number);
+        for (std::size_t i = 0; i < moves.size(); ++i) {
+            const bool last = i + 1 == moves.size();
+            const Id<Yard> yard = last ? hive->yard : moves[i + 1].fromYard;
+            const Name mark = last ? hive->mark : moves[i + 1].fromMark;
+            if (moves[i].toYard != yard || moves[i].toMark != mark)
+                findings.push_back(
+                    {about, "it is not where its move of " + isoText(moves[i].on) + " left it"});
+            if (!last && moves[i].on > moves[i + 1].on)
+                findings.push_back({about, "its moves are not in the order of their days"});
+        }
+    }
+    std::map<std::int64_t, std::vector<ColonyStay>> byHive;
+    std::optional<Id<Colony>> colony;
+    for (const ColonyStay& stay : allColonyStays(file)) {
+        const std::string about = "colony #" + std::to_string(stay.colony.id.number);
+        if (stay.to && *stay.to < stay.from)
+            findings.push_back({about, "it left a hive before it came"});
+        for (const ColonyStay& other : byHive[stay.hive.number])
+            if (!(stay.to && *stay.to <= other.from) && !(other.to && *other.to <= stay.from))
+                findings.push_back({about, "another lived in its hive at the same time"});
+        byHive[stay.hive.number].push_back(stay);
+        const auto moves = file.where<ColonyMove>({is("colony", stay.colony.id)});
+        if (colony != stay.colony.id && !moves.empty() && moves.back().toHive != stay.colony.hive)
+            findings.push_back({about, "it is not where its last move left it"});
+        colony = stay.colony.id;
+    }
+}
+
+void auditQueens(const Read& file, std::vector<AuditFinding>& findings) {
+    std::set<std::int64_t> headed;
+    std::set<std::int64_t> heading;
+    for (const QueenStay& stay : file.all<QueenStay>()) {
+        const std::string about = "queen #" + std::to_string(stay.queen.number);
+        const auto colony = file.find(stay.colony);
+        if (stay.until && *stay.until < stay.since)
+            findings.push_back({about, "she left a colony before she came"});
+        if (stay.left && !stay.until)
+            findings.push_back({about, "how she left and the day do not go together"});
+        if (colony && stay.since < colony->since)
+            findings.push_back({about, "she was there before her colony"});
+        if (stay.until) continue;
+        if (colony && colony->ended) findings.push_back({about, "she outlived her colony"});
+        if (!headed.insert(stay.colony.number).second)
+            findings.push_back({about, "another heads her colony"});
+        if (!heading.insert(stay.queen.number).second)
+            findings.push_back({about, "she heads two colonies"});
+    }
+    std::set<std::int64_t> waiting;
+    for (const QueenWait& wait : file.all<QueenWait>()) {
+        const std::string about = "young queen waited for #" + std::to_string(wait.id.number);
+        if (wait.over && *wait.over < wait.on)
+            findings.push_back({about, "it was over before it began"});
+        if (wait.colony && !wait.over && !waiting.insert(wait.colony->number).second)
+            findings.push_back({about, "the colony waits twice"});
+    }
 }
 
 void auditBoxes(const Read& file, std::vector<AuditFinding>& findings) {
@@ -152,6 +216,8 @@ std::vector<AuditFinding> audit(const Read& file) {
     demandWhole(file.database());
     std::vector<AuditFinding> findings;
     auditHives(file, findings);
+    auditMoves(file, findings);
+    auditQueens(file, findings);
     auditBoxes(file, findings);
     auditFrames(file, findings);
     auditReviews(file, findings);

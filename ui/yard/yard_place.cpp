@@ -6,6 +6,7 @@
 #include <algorithm>
 
 #include "core/places/explain_yard.h"
+#include "core/places/pages/colonies_page.h"
 #include "core/places/pages/kit_list_page.h"
 #include "core/places/pages/stores_page.h"
 #include "core/places/pages/yard_sheet_page.h"
@@ -238,19 +239,25 @@ Day YardPlace::nextVisitDay() const {
 
 std::vector<PrintSheet> YardPlace::sheets() const {
     if (!m_yard) return {};
-    return {{QStringLiteral("yard-sheet"), tr("Yard sheet"),
-             [this] {
-                 return yardSheetPage(session().read(), yardSheet(session().read(), *m_yard, m_on),
-                                      nextVisitDay());
-             }},
-            {QStringLiteral("kit-list"), tr("What to take along"),
-             [this] {
-                 return kitListPage(session().read(), kitList(session().read(), *m_yard, m_on));
-             }},
-            {QStringLiteral("feeding-sheet"), tr("Feeding sheet"), [this] {
-                 return feedingSheetPage(session().read(),
-                                         stores(session().read(), {*m_yard}, m_on));
-             }}};
+    return {
+        {QStringLiteral("yard-sheet"), tr("Yard sheet"),
+         [this] {
+             return yardSheetPage(session().read(), yardSheet(session().read(), *m_yard, m_on),
+                                  nextVisitDay());
+         }},
+        {QStringLiteral("kit-list"), tr("What to take along"),
+         [this] {
+             return kitListPage(session().read(), kitList(session().read(), *m_yard, m_on));
+         }},
+        {QStringLiteral("feeding-sheet"), tr("Feeding sheet"),
+         [this] {
+             return feedingSheetPage(session().read(), stores(session().read(), {*m_yard}, m_on));
+         }},
+        {QStringLiteral("colonies"), tr("Colonies, for the registration"),
+         [this] { return coloniesPage(session().read(), coloniesOn(session().read(), m_on)); }},
+        {QStringLiteral("queens"), tr("Queens"), [this] {
+             return queensPage(session().read(), queensOn(session().read(), m_on, std::nullopt));
+         }}};
 }
 
 QString YardPlace::help() const {

@@ -10,8 +10,8 @@ namespace {
 const AmendType* findAmendType(std::string_view table) {
     static const std::vector<AmendType> all = [] {
         std::vector<AmendType> list;
-        for (const auto& group : {yardAmends(), boxAmends(), honeyAmends(), benchAmends(),
-                                  storeAmends(), feedAmends(), healthAmends()})
+        for (const auto& group : {yardAmends(), queenAmends(), boxAmends(), honeyAmends(),
+                                  benchAmends(), storeAmends(), feedAmends(), healthAmends()})
             list.insert(list.end(), group.begin(), group.end());
         return list;
     }();
@@ -92,7 +92,10 @@ const Fields& Amend::fields() {
         field<&Amend::truckItem>("truck_item"), field<&Amend::finding>("finding"),
         field<&Amend::medicine>("medicine"), field<&Amend::treatment>("treatment"),
         field<&Amend::disposal>("medicine_disposal"), field<&Amend::miteLine>("mite_line"),
-        field<&Amend::phaseDay>("phase_day"), field<&Amend::set>("set"));
+        field<&Amend::phaseDay>("phase_day"), field<&Amend::hiveMove>("hive_move"),
+        field<&Amend::colonyMove>("colony_move"), field<&Amend::queen>("queen"),
+        field<&Amend::queenStay>("queen_stay"), field<&Amend::queenWait>("queen_wait"),
+        field<&Amend::queenColour>("queen_colour"), field<&Amend::set>("set"));
     return all;
 }
 

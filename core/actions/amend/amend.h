@@ -18,6 +18,8 @@
 #include "core/model/storeroom/review.h"
 #include "core/model/storeroom/season_plan.h"
 #include "core/model/yard/due.h"
+#include "core/model/yard/moves.h"
+#include "core/model/yard/queen.h"
 #include "core/model/yard/weighing.h"
 
 namespace combwright {
@@ -68,6 +70,12 @@ struct Amend {
     std::optional<Id<MedicineDisposal>> disposal;
     std::optional<Id<MiteLine>> miteLine;
     std::optional<Id<PhaseDay>> phaseDay;
+    std::optional<Id<HiveMove>> hiveMove;
+    std::optional<Id<ColonyMove>> colonyMove;
+    std::optional<Id<Queen>> queen;
+    std::optional<Id<QueenStay>> queenStay;
+    std::optional<Id<QueenWait>> queenWait;
+    std::optional<Id<QueenColour>> queenColour;
     Changes set;
     static const Fields& fields();
     Result<Answer> perform(Write& file) const;

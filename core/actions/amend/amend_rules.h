@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "core/exchange/described_json.h"
+#include "core/model/yard/yard.h"
 #include "core/storage/rows.h"
 
 namespace combwright {
@@ -24,6 +25,7 @@ struct AmendType {
 };
 
 std::vector<AmendType> yardAmends();   ///< yard, hive, colony, visit, inspection
+std::vector<AmendType> queenAmends();  ///< hive_move, colony_move, queen, its stays and waits
 std::vector<AmendType> boxAmends();    ///< box, box_look, frame, frame_check, hold
 std::vector<AmendType> benchAmends();  ///< box_review, raw_wax
 std::vector<AmendType> storeAmends();  ///< equipment, equipment_count, season_plan, plan_item
@@ -71,5 +73,13 @@ AmendType amends(std::vector<Bound> bound,
 inline Refusal against(std::string field, std::string other) {
     return Refusal{Code::Contradiction, std::move(field), {{"other", std::move(other)}}};
 }
+
+/// Where a colony came on another day: what of its queens began with it goes along. Refused with
+/// Contradiction under `field` where something of them would come before it.
+Result<void> moveQueenComing(Write& file, Id<Colony> colony, Day before, Day after,
+                             const std::string& field);
+/// Refused with Contradiction under `field` where a queen came or left after the colony's end,
+/// other than with it.
+Result<void> demandQueensWithin(const Read& file, const Colony& colony, const std::string& field);
 
 }  // namespace combwright

@@ -4,7 +4,9 @@
 #include "core/actions/amend/coming.h"
 #include "core/actions/storeroom/dead_outs.h"
 #include "core/actions/storeroom/quarantine.h"
+#include "core/actions/yard/colony_steps.h"
 #include "core/actions/yard/sheet.h"
+#include "core/storage/queries/hive_days.h"
 #include "core/storage/queries/names.h"
 #include "core/storage/queries/yards.h"
 #include "core/words/shorthand.h"
@@ -36,13 +38,22 @@ Result<void> moveHiveComing(Write& file, const Hive& before, const Hive& after) 
             return against("since", "box_move " + isoText(move.on));
         }
     }
-    for (Colony& colony : file.where<Colony>({is("hive", after.id)})) {
-        if (colony.ended && *colony.ended < after.since)
-            return against("since", "colony " + isoText(*colony.ended));
-        if (colony.since != before.since && colony.since >= after.since) continue;
-        if (colony.since != before.since)
-            return against("since", "colony " + isoText(colony.since));
+    for (const HiveMove& move : file.where<HiveMove>({is("hive", after.id)}))
+        if (move.on < after.since) return against("since", "hive_move " + isoText(move.on));
+    for (const ColonyStay& stay : colonyStaysIn(file, after.id)) {
+        if (stay.to && *stay.to < after.since)
+            return against("since", "colony " + isoText(*stay.to));
+        // A colony that came from another stand came on a day of its own.
+        const bool here = stay.from == stay.colony.since &&
+                          colonyStaysOf(file, stay.colony).front().hive == after.id;
+        if (stay.from >= after.since && (!here || stay.from != before.since)) continue;
+        if (!here || stay.from != before.since)
+            return against("since", "colony " + isoText(stay.from));
+        Colony colony = stay.colony;
         colony.since = after.since;
+        if (auto moved = moveQueenComing(file, colony.id, before.since, after.since, "since");
+            !moved)
+            return moved;
         file.change(colony);
     }
     return {};
@@ -57,17 +68,38 @@ Result<void> moveHiveClosing(Write& file, const Hive& before, const Hive& after)
     for (const char* way : {"to_hive", "from_hive"})
         for (const BoxMove& move : file.where<BoxMove>({is(way, after.id)}))
             if (move.on > *after.closed) return against("closed", "box_move " + isoText(move.on));
+    for (const HiveMove& move : file.where<HiveMove>({is("hive", after.id)}))
+        if (move.on > *after.closed) return against("closed", "hive_move " + isoText(move.on));
+    for (const ColonyStay& stay : colonyStaysIn(file, after.id))
+        if (stay.hive != stay.colony.hive && stay.to && *stay.to > *after.closed)
+            return against("closed", "colony_move " + isoText(*stay.to));
     for (Colony& colony : file.where<Colony>({is("hive", after.id)})) {
         if (colony.ended != before.closed) continue;
         const Colony was = colony;
         colony.ended = after.closed;
+        if (auto may = demandQueensWithin(file, colony, "closed"); !may) return may;
         file.change(colony);
         followEnding(file, was, colony);
+        followEndingOfQueen(file, was, colony);
     }
     return {};
 }
 
+/// A mark that was misread was misread in its moves too, back to where it was painted on.
+void amendMarkOfMoves(Write& file, const Hive& before, const Hive& after) {
+    auto moves = file.where<HiveMove>({is("hive", after.id)});
+    for (auto move = moves.rbegin(); move != moves.rend(); ++move) {
+        if (move->toMark != before.mark) break;
+        const bool painted = move->fromMark != move->toMark;
+        move->toMark = after.mark;
+        if (!painted) move->fromMark = after.mark;
+        file.change(*move);
+        if (painted) break;
+    }
+}
+
 Result<void> settleHive(Write& file, const Hive& before, Hive& after) {
+    if (after.mark != before.mark) amendMarkOfMoves(file, before, after);
     if (after.mark != before.mark && !after.closed)
         for (const Hive& each : openHives(file, after.yard))
             if (each.id != after.id && each.mark == after.mark)
@@ -130,19 +162,27 @@ Result<void> settleColony(Write& file, const Colony& before, Colony& after) {
     const auto hive = file.find(after.hive);
     if (hive && hive->closed && (!after.ended || *after.ended > *hive->closed))
         return Refusal{Code::Closed, field, {{"name", hive->mark.text()}}};
-    if (hive && after.since < hive->since)
-        return Refusal{Code::BeforeItBegan,
-                       field,
-                       {{"name", hive->mark.text()}, {"since", isoText(hive->since)}}};
+    for (const ColonyMove& move : file.where<ColonyMove>({is("colony", after.id)}))
+        if (move.on < after.since || (after.ended && move.on > *after.ended))
+            return against(field, "colony_move " + isoText(move.on));
+    if (after.since != before.since)
+        if (auto moved = moveQueenComing(file, after.id, before.since, after.since, field); !moved)
+            return moved;
+    if (auto within = demandQueensWithin(file, after, field); !within) return within;
     // One colony at a time lives in a hive.
-    for (const Colony& each : file.where<Colony>({is("hive", after.hive)})) {
-        if (each.id == after.id) continue;
-        const bool apart = (each.ended && *each.ended <= after.since) ||
-                           (after.ended && *after.ended <= each.since);
-        if (!apart) return against(field, "colony " + isoText(each.since));
+    file.change(after);
+    for (const ColonyStay& stay : colonyStaysOf(file, after)) {
+        const auto stand = file.find(stay.hive);
+        if (stand && stay.from < stand->since)
+            return Refusal{Code::BeforeItBegan,
+                           field,
+                           {{"name", stand->mark.text()}, {"since", isoText(stand->since)}}};
+        if (auto apart = demandColoniesApart(file, stay.hive, field); !apart) return apart;
     }
+    file.change(before);
     if (auto may = demandMayLeave(file, before, after); !may) return may;
     followEnding(file, before, after);
+    followEndingOfQueen(file, before, after);
     return {};
 }
 

@@ -1,29 +1,10 @@
 #include "core/actions/yard/colonies.h"
 
-#include "core/actions/storeroom/dead_outs.h"
 #include "core/actions/storeroom/quarantine.h"
+#include "core/actions/yard/colony_steps.h"
 #include "core/storage/queries/yards.h"
 
 namespace combwright {
-namespace {
-
-/// The hive, open on that day.
-Result<Hive> openStand(const Read& file, Id<Hive> id, Day on, const char* field) {
-    const auto hive = file.find(id);
-    if (!hive) return Refusal{Code::NotFound, field, {}};
-    if (hive->closed) return Refusal{Code::Closed, field, {{"name", hive->mark.text()}}};
-    if (on < hive->since)
-        return Refusal{Code::BeforeItBegan,
-                       "on",
-                       {{"name", hive->mark.text()}, {"since", isoText(hive->since)}}};
-    return *hive;
-}
-
-Refusal nobodyLives(const Hive& hive, const char* field) {
-    return {Code::NotFound, field, {{"name", hive.mark.text()}, {"lacks", "colony"}}};
-}
-
-}  // namespace
 
 const Fields& EndColony::fields() {
     static const Fields all =
@@ -34,33 +15,23 @@ const Fields& EndColony::fields() {
 }
 
 Result<Id<Colony>> EndColony::perform(Write& file) const {
-    const auto stand = openStand(file, hive, on, "hive");
-    if (!stand) return stand.error();
-    auto living = colonyIn(file, hive);
-    if (!living) return nobodyLives(*stand, "hive");
-    if (on < living->since)
-        return Refusal{Code::BeforeItBegan,
-                       "on",
-                       {{"name", stand->mark.text()}, {"since", isoText(living->since)}}};
+    auto living = livingColony(file, hive, on, "hive");
+    if (!living) return living.error();
+    Colony colony = living->colony;
+    if (auto may = demandMayEnd(file, colony, on); !may) return may.error();
     if (ending == Ending::United || ending == Ending::Sold)
         if (auto free = demandHiveFree(file, hive, on, "hive"); !free) return free.error();
     if (into) {
         if (ending != Ending::United)
             return Refusal{Code::Contradiction, "into", {{"other", "ending"}}};
         if (*into == hive) return Refusal{Code::Contradiction, "into", {{"other", "hive"}}};
-        const auto other = openStand(file, *into, on, "into");
-        if (!other) return other.error();
-        const auto host = colonyIn(file, *into);
-        if (!host) return nobodyLives(*other, "into");
+        const auto host = livingColony(file, *into, on, "into");
+        if (!host) return host.error();
         if (auto free = demandHiveFree(file, *into, on, "into"); !free) return free.error();
-        living->unitedInto = host->id;
+        colony.unitedInto = host->colony.id;
     }
-    living->ended = on;
-    living->ending = ending;
-    if (!note.empty()) living->note += (living->note.empty() ? "" : "; ") + note;
-    file.change(*living);
-    holdDeadCombs(file, *living);
-    return living->id;
+    endColony(file, colony, on, ending, note);
+    return colony.id;
 }
 
 const Fields& StartColony::fields() {
@@ -74,13 +45,7 @@ const Fields& StartColony::fields() {
 Result<Id<Colony>> StartColony::perform(Write& file) const {
     const auto stand = openStand(file, hive, on, "hive");
     if (!stand) return stand.error();
-    if (colonyIn(file, hive)) return Refusal{Code::Taken, "hive", {{"name", stand->mark.text()}}};
-    // Two colonies are never in one hive: the one before must have ended by then.
-    for (const Colony& before : file.where<Colony>({is("hive", hive)}))
-        if (before.ended && on < *before.ended)
-            return Refusal{Code::BeforeItBegan,
-                           "on",
-                           {{"name", stand->mark.text()}, {"since", isoText(*before.ended)}}};
+    if (auto empty = demandEmptyHive(file, *stand, on, "hive"); !empty) return empty.error();
     std::optional<Id<Colony>> motherColony;
     if (mother)
         if (auto free = demandHiveFree(file, *mother, on, "mother"); !free) return free.error();

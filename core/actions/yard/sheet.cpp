@@ -6,6 +6,7 @@
 #include "core/actions/boxes/box_steps.h"
 #include "core/actions/storeroom/quarantine.h"
 #include "core/model/yard/weighing.h"
+#include "core/storage/queries/hive_days.h"
 #include "core/storage/queries/yards.h"
 #include "core/words/shorthand.h"
 
@@ -18,7 +19,7 @@ Id<Yard> yardOn(const Read& file, const Hive& hive, Day on) {
     // By the day, not by the hive: a day has a visit or two, a hive has years of lines.
     for (const Visit& visit : file.where<Visit>({is("on_day", on)}))
         if (inspectionOf(file, visit.id, hive.id)) return visit.yard;
-    return hive.yard;
+    return asItWas(file, hive, on).yard;
 }
 
 Visit visitFor(Write& file, Id<Yard> yard, Day on) {

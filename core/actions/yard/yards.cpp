@@ -4,24 +4,20 @@
 
 #include "core/actions/boxes/box_list.h"
 #include "core/actions/boxes/box_steps.h"
-#include "core/actions/storeroom/dead_outs.h"
 #include "core/actions/storeroom/quarantine.h"
+#include "core/actions/yard/colony_steps.h"
 #include "core/storage/queries/yards.h"
 
 namespace combwright {
 namespace {
 
-/// Brings the boxes of a hive that is closed to where the keeper says.
-Result<void> clearHive(Write& file, const CloseHive& close, const std::vector<Box>& standing) {
-    const bool needsHive = *close.boxesTo == BoxPlace::OnHive;
-    if (needsHive && !close.onto) return Refusal{Code::Missing, "onto", {}};
-    if (close.onto && (!needsHive || *close.onto == close.hive))
-        return Refusal{Code::Contradiction, "onto", {{"other", needsHive ? "hive" : "boxes_to"}}};
-    // From the floor up: put on top of another hive they then stand in the order they stood here.
-    for (const Box& box : standing) {
-        const BoxSpot spot{*close.boxesTo, close.onto, std::nullopt, close.stack, {}, close.reason};
-        if (auto moved = moveBoxTo(file, box.id, spot, close.on); !moved) return moved.error();
-    }
+/// What is written down of a hive's moves stays in its order.
+Result<void> demandAfterMoves(const Read& file, const Hive& hive, Day on) {
+    for (const HiveMove& move : file.where<HiveMove>({is("hive", hive.id)}))
+        if (on < move.on)
+            return Refusal{Code::BeforeItBegan,
+                           "on",
+                           {{"name", hive.mark.text()}, {"since", isoText(move.on)}}};
     return {};
 }
 
@@ -143,16 +139,15 @@ Result<Id<Hive>> CloseHive::perform(Write& file) const {
         if (auto free = demandHiveFree(file, hive, on, "hive"); !free) return free.error();
     const auto standing = boxesOn(file, hive);
     if (boxesTo) {
-        if (auto cleared = clearHive(file, *this, standing); !cleared) return cleared.error();
+        auto cleared = clearAway(file, hive, *boxesTo, onto, stack, reason, on);
+        if (!cleared) return cleared.error();
     } else if (!standing.empty())
         return Refusal{Code::NotClosed,
                        "hive",
                        {{"name", stand->mark.text()}, {"boxes", std::to_string(standing.size())}}};
-    if (auto living = colonyIn(file, hive)) {
-        living->ended = on;
-        living->ending = ending;
-        file.change(*living);
-        holdDeadCombs(file, *living);
+    if (const auto living = colonyIn(file, hive)) {
+        if (auto may = demandMayEnd(file, *living, on); !may) return may.error();
+        endColony(file, *living, on, ending, {});
     }
     for (Hive& each : openHives(file, stand->yard)) {
         if (each.standOrder <= stand->standOrder) continue;
@@ -199,8 +194,32 @@ Result<Id<Hive>> MoveHive::perform(Write& file) const {
         each.standOrder += Count(1);
         file.change(each);
     }
+    if (to != stand->yard) {
+        if (auto after = demandAfterMoves(file, *stand, on); !after) return after.error();
+        file.add(HiveMove{{}, hive, on, stand->yard, stand->mark, to, stand->mark});
+    }
     stand->yard = to;
     stand->standOrder = order;
+    file.change(*stand);
+    return hive;
+}
+
+const Fields& RelabelHive::fields() {
+    static const Fields all =
+        describe(field<&RelabelHive::on>("on"), field<&RelabelHive::hive>("hive"),
+                 field<&RelabelHive::mark>("mark"));
+    return all;
+}
+
+Result<Id<Hive>> RelabelHive::perform(Write& file) const {
+    auto stand = openStand(file, hive, on, "hive");
+    if (!stand) return stand.error();
+    if (stand->mark == mark) return Refusal{Code::NothingToDo, "mark", {{"name", mark.text()}}};
+    for (const Hive& each : openHives(file, stand->yard))
+        if (each.mark == mark) return Refusal{Code::Taken, "mark", {{"name", mark.text()}}};
+    if (auto after = demandAfterMoves(file, *stand, on); !after) return after.error();
+    file.add(HiveMove{{}, hive, on, stand->yard, stand->mark, stand->yard, mark});
+    stand->mark = mark;
     file.change(*stand);
     return hive;
 }

@@ -74,8 +74,9 @@ struct CloseHive {
     Result<Answer> perform(Write& file) const;
 };
 
-/// Sets a hive at another place in the walking order of its yard, or in another yard. Refused with
-/// HeldBack where disease is suspected on it and it would leave its yard.
+/// Sets a hive at another place in the walking order of its yard, or in another yard, where its
+/// earlier days stay with the yard it stood in. Refused with HeldBack where disease is suspected on
+/// it and it would leave its yard, with BeforeItBegan before its last move.
 struct MoveHive {
     static constexpr std::string_view name = "move-hive";
     using Answer = Id<Hive>;
@@ -83,6 +84,19 @@ struct MoveHive {
     Id<Hive> hive;
     std::optional<Id<Yard>> yard;
     std::optional<Count> standOrder;
+    static const Fields& fields();
+    Result<Answer> perform(Write& file) const;
+};
+
+/// Another mark is painted on a hive; the old one may be used again, and still leads to it for the
+/// days before. Refused with Taken where an open hive of the yard bears the mark, NothingToDo where
+/// it is so already, BeforeItBegan before its last move.
+struct RelabelHive {
+    static constexpr std::string_view name = "relabel-hive";
+    using Answer = Id<Hive>;
+    Day on;
+    Id<Hive> hive;
+    Name mark;
     static const Fields& fields();
     Result<Answer> perform(Write& file) const;
 };

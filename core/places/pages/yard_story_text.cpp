@@ -4,6 +4,7 @@
 #include <QLocale>
 #include <QStringList>
 
+#include "core/places/pages/queen_words.h"
 #include "core/places/pages/yard_sheet_page.h"
 #include "core/words/figures.h"
 #include "core/words/read_back.h"
@@ -97,6 +98,25 @@ QString holdSentence(const StoryEntry& entry) {
     return text + QLatin1Char('.');
 }
 
+QString endSentence(const StoryEntry& entry) {
+    QString text = entry.ending ? tale("The colony ended: %1").arg(fromUtf8(word(*entry.ending)))
+                                : tale("The colony ended; why is not known");
+    if (!entry.otherHive.empty()) text += tale(", with %1").arg(fromUtf8(entry.otherHive));
+    if (!entry.cause.empty()) text += tale("; as the keeper found: %1").arg(fromUtf8(entry.cause));
+    return text + QLatin1Char('.');
+}
+
+QString storyQueen(const StoryEntry& entry) {
+    return entry.queen ? queenText(*entry.queen, entry.colour) : tale("not known");
+}
+
+QString queenWentSentence(const StoryEntry& entry) {
+    const QString how = queenLeftText(entry.queenLeft.value_or(QueenLeft::NotKnown));
+    const QString text = tale("The queen %1 (%2)").arg(how, storyQueen(entry));
+    if (entry.otherHive.empty()) return text + QLatin1Char('.');
+    return text + tale("; she is in %1 since.").arg(fromUtf8(entry.otherHive));
+}
+
 QString fedSentence(const StoryEntry& entry) {
     QString text = tale("Fed");
     if (entry.fed && entry.fed->value)
@@ -168,10 +188,35 @@ QString uncapitalised(const StoryEntry& entry) {
         case StoryEntry::What::HoldLifted:
             return holdSentence(entry);
         case StoryEntry::What::ColonyCame:
+            if (!entry.otherHive.empty())
+                return tale("The colony of %1 came to live here.").arg(fromUtf8(entry.otherHive));
             return tale("A colony since then, %1.").arg(colonyText(*entry.origin, entry.mother));
         case StoryEntry::What::ColonyEnded:
-            return entry.ending ? tale("The colony ended: %1.").arg(fromUtf8(word(*entry.ending)))
-                                : tale("The colony ended; why is not known.");
+            return endSentence(entry);
+        case StoryEntry::What::ColonyWent:
+            return tale("The colony went to live on %1; the stand stays.")
+                .arg(fromUtf8(entry.otherHive));
+        case StoryEntry::What::SplitOff:
+            return tale("Split: bees of it live in %1.").arg(fromUtf8(entry.otherHive));
+        case StoryEntry::What::SwarmCaught:
+            return tale("Swarmed; the swarm was hived in %1.").arg(fromUtf8(entry.otherHive));
+        case StoryEntry::What::Joined:
+            return tale("The colony of %1 was united with it.").arg(fromUtf8(entry.otherHive));
+        case StoryEntry::What::HiveMoved:
+            return tale("The hive came here from %1.").arg(fromUtf8(entry.otherYard));
+        case StoryEntry::What::Relabelled:
+            return tale("The hive was called %1 up to then.").arg(fromUtf8(entry.otherHive));
+        case StoryEntry::What::QueenCame:
+            return tale("Its queen since then: %1.").arg(storyQueen(entry));
+        case StoryEntry::What::QueenWent:
+            return queenWentSentence(entry);
+        case StoryEntry::What::QueenWait:
+            return entry.note.empty()
+                       ? tale("Waits for a young queen: %1.").arg(queenStepText(*entry.step))
+                       : tale("Waits for a young queen: %1; %2.")
+                             .arg(queenStepText(*entry.step), fromUtf8(entry.note));
+        case StoryEntry::What::QueenWaitOver:
+            return tale("No longer waits for a young queen.");
     }
     return {};
 }
@@ -212,7 +257,19 @@ QString storyKind(const StoryEntry& entry) {
             return tale("hold");
         case StoryEntry::What::ColonyCame:
         case StoryEntry::What::ColonyEnded:
+        case StoryEntry::What::ColonyWent:
+        case StoryEntry::What::SplitOff:
+        case StoryEntry::What::SwarmCaught:
+        case StoryEntry::What::Joined:
             return tale("colony");
+        case StoryEntry::What::HiveMoved:
+        case StoryEntry::What::Relabelled:
+            return tale("stand");
+        case StoryEntry::What::QueenCame:
+        case StoryEntry::What::QueenWent:
+        case StoryEntry::What::QueenWait:
+        case StoryEntry::What::QueenWaitOver:
+            return tale("queen");
     }
     return {};
 }
@@ -222,8 +279,14 @@ QString hiveHeadText(const HiveHead& head) {
     QString text =
         tale("Colony since %1, %2.")
             .arg(dayText(head.colony->since), colonyText(head.colony->origin, head.mother));
-    if (head.queenSeen)
-        text += QLatin1Char('\n') + tale("Queen last seen %1.").arg(dayText(*head.queenSeen));
+    QStringList queen;
+    if (head.queen)
+        queen << tale("Queen since %1: %2.")
+                     .arg(dayText(*head.queenSince), queenText(*head.queen, head.colour));
+    if (head.queenSeen) queen << tale("Queen last seen %1.").arg(dayText(*head.queenSeen));
+    if (head.lookFrom)
+        queen << tale("Waits for a young queen: look from %1.").arg(dayText(*head.lookFrom));
+    if (!queen.isEmpty()) text += QLatin1Char('\n') + queen.join(QLatin1Char(' '));
     return text;
 }
 

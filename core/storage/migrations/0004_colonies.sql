@@ -235,3 +235,23 @@ ALTER TABLE feeding ADD COLUMN kind TEXT;
 ALTER TABLE feeding ADD COLUMN packs INTEGER;
 -- next
 ALTER TABLE hold ADD COLUMN treatment_id INTEGER REFERENCES treatment (id);
+-- next
+CREATE INDEX queen_mother ON queen (mother_id);
+-- next
+CREATE INDEX queen_stay_queen ON queen_stay (queen_id);
+-- next
+CREATE INDEX queen_stay_colony ON queen_stay (colony_id);
+-- next
+CREATE INDEX queen_wait_colony ON queen_wait (colony_id);
+-- next
+CREATE INDEX hive_move_hive ON hive_move (hive_id);
+-- next
+CREATE INDEX hive_move_from_yard ON hive_move (from_yard_id);
+-- next
+CREATE INDEX colony_move_colony ON colony_move (colony_id);
+-- next
+CREATE INDEX colony_move_from_hive ON colony_move (from_hive_id);
+-- next
+CREATE INDEX colony_mother ON colony (mother_id);
+-- next
+CREATE INDEX colony_united_into ON colony (united_into_id);

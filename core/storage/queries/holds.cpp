@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/model/yard/yard.h"
+#include "core/storage/queries/hive_days.h"
 #include "core/storage/queries/stays.h"
 #include "core/storage/queries/yards.h"
 
@@ -34,10 +35,17 @@ std::vector<std::pair<Id<Box>, Day>> boxesOfColony(const Read& file, const Colon
     for (const Colony& each : file.where<Colony>({is("hive", colony.hive)}))
         followed = followed || (each.id != colony.id && colony.ended && each.since == last);
     std::vector<std::pair<Id<Box>, Day>> boxes;
-    for (const BoxStay& stay : staysOn(file, colony.hive)) {
-        if (!stay.touches(first, last)) continue;
-        if (followed && stay.from == last && last > colony.since) continue;
-        boxes.emplace_back(stay.box, std::max(first, stay.from));
+    // Where it lived before it moved its boxes count up to that day.
+    for (const ColonyStay& lived : colonyStaysOf(file, colony)) {
+        const bool here = lived.hive == colony.hive && lived.to == colony.ended;
+        const Day from = here && lived.from == colony.since ? first : std::max(first, lived.from);
+        const Day to = here || !lived.to ? last : std::min(last, *lived.to);
+        if (from > to) continue;
+        for (const BoxStay& stay : staysOn(file, lived.hive)) {
+            if (!stay.touches(from, to)) continue;
+            if (here && followed && stay.from == last && last > colony.since) continue;
+            boxes.emplace_back(stay.box, std::max(from, stay.from));
+        }
     }
     return boxes;
 }

@@ -12,9 +12,12 @@
 #include "core/model/storeroom/review.h"
 #include "core/model/storeroom/season_plan.h"
 #include "core/model/yard/due.h"
+#include "core/model/yard/queen.h"
 #include "core/model/yard/weighing.h"
+#include "core/storage/queries/hive_days.h"
 #include "core/storage/queries/machines.h"
 #include "core/storage/queries/pegs.h"
+#include "core/storage/queries/queens.h"
 #include "core/storage/queries/yards.h"
 
 namespace combwright {
@@ -61,11 +64,32 @@ Result<std::int64_t> findHive(const Read& file, const NameQuery& query) {
         if (!found) return found;
         yard = Id<Yard>{*found};
     }
-    return onlyOne(standing(file.all<Hive>(), query.on,
-                            [&](const Hive& hive) {
-                                return hive.mark.text() == query.name &&
-                                       (!yard || hive.yard == *yard);
-                            }),
+    const auto meant = [&](const Hive& hive) {
+        return hive.mark.text() == query.name && (!yard || hive.yard == *yard);
+    };
+    const auto moves = hiveMovesByHive(file);
+    if (moves.empty())
+        return onlyOne(standing(file.all<Hive>(), query.on, meant), Hive::table, query.name);
+    // What it was called at the end of the day counts, then at its beginning: a hive is moved in
+    // the middle of a round. Failing both, any hive that was ever called so.
+    std::vector<std::int64_t> atEnd;
+    std::vector<std::int64_t> atBeginning;
+    std::vector<std::int64_t> ever;
+    for (const Hive& hive : file.all<Hive>()) {
+        const auto own = moves.find(hive.id.number);
+        static const std::vector<HiveMove> none;
+        const auto& its = own == moves.end() ? none : own->second;
+        const bool stood = stoodOn(hive, query.on);
+        if (stood && meant(asItWas(hive, its, query.on))) atEnd.push_back(hive.id.number);
+        if (stood && meant(asItWas(hive, its, query.on - days(1))))
+            atBeginning.push_back(hive.id.number);
+        bool was = meant(hive);
+        for (const HiveMove& move : its) was = was || meant(asItWas(hive, its, move.on - days(1)));
+        if (was) ever.push_back(hive.id.number);
+    }
+    return onlyOne(!atEnd.empty()         ? atEnd
+                   : !atBeginning.empty() ? atBeginning
+                                          : ever,
                    Hive::table, query.name);
 }
 
@@ -259,12 +283,34 @@ Result<std::int64_t> findOfHive(const Read& file, std::string_view table, const 
     } else if (table == Inspection::table) {
         for (const DatedInspection& each : inspectionsOf(file, id))
             if (each.on == on) found.push_back(each.inspection.id.number);
-    } else {
-        for (const Colony& each : file.where<Colony>({is("hive", id)}))
-            if (each.since <= on && (!each.ended || on < *each.ended))
+    } else if (table == HiveMove::table) {
+        found = idsOf(file.where<HiveMove>({is("hive", id), is("on_day", on)}));
+    } else if (table == ColonyMove::table) {
+        for (const char* way : {"to_hive", "from_hive"})
+            for (const ColonyMove& each : file.where<ColonyMove>({is(way, id), is("on_day", on)}))
                 found.push_back(each.id.number);
+    } else if (table == QueenWait::table) {
+        found = idsOf(file.where<QueenWait>({is("hive", id), is("on_day", on)}));
+    } else if (const auto living = colonyLivingOn(file, id, on)) {
+        const auto stay = queenStayOn(file, living->colony.id, on);
+        if (table == Colony::table) found.push_back(living->colony.id.number);
+        if (table == QueenStay::table && stay) found.push_back(stay->id.number);
+        if (table == Queen::table && stay) found.push_back(stay->queen.number);
     }
     return onlyOne(found, table, isoText(on));
+}
+
+/// By the number on her, those that head a colony before those that are gone.
+Result<std::int64_t> findQueen(const Read& file, const NameQuery& query) {
+    std::vector<std::int64_t> heading;
+    std::vector<std::int64_t> ever;
+    if (!query.name.empty())
+        for (const Queen& queen : file.where<Queen>({is("number", query.name)})) {
+            ever.push_back(queen.id.number);
+            if (file.first<QueenStay>({is("queen", queen.id), isUnknown("until")}))
+                heading.push_back(queen.id.number);
+        }
+    return onlyOne(heading.empty() ? ever : heading, Queen::table, query.name);
 }
 
 Result<std::int64_t> findOfBox(const Read& file, std::string_view table, const NameQuery& query,
@@ -321,6 +367,9 @@ Result<std::int64_t> findNamed(const Read& file, std::string_view table, const N
     if (table == Peg::table) return findPeg(file, query);
     if (table == TruckItem::table) return findTruckItem(file, query);
     if (table == Medicine::table) return findMedicine(file, query);
+    if (table == Queen::table && !query.hive) return findQueen(file, query);
+    if (table == Frame::table && !query.box && !query.name.empty())
+        return onlyOne(idsOf(file.where<Frame>({is("mark", query.name)})), table, query.name);
     const auto on = dayMeant(query);
     if (!on) return Refusal{on.error().code, nameKey(table), on.error().values};
     if (table == FreezerRound::table)
@@ -337,10 +386,11 @@ Result<std::int64_t> findNamed(const Read& file, std::string_view table, const N
     if (table == Visit::table && query.yard) return findVisit(file, query, *on);
     if (table == FeedStock::table)
         return onlyOne(idsOf(file.where<FeedStock>({is("on_day", *on)})), table, isoText(*on));
-    const bool ofHive = table == Inspection::table || table == Colony::table ||
-                        table == ClearerBoard::table || table == HiveWeighing::table ||
-                        table == Feeding::table || table == Finding::table ||
-                        table == Treatment::table;
+    const bool ofHive =
+        table == Inspection::table || table == Colony::table || table == ClearerBoard::table ||
+        table == HiveWeighing::table || table == Feeding::table || table == Finding::table ||
+        table == Treatment::table || table == HiveMove::table || table == ColonyMove::table ||
+        table == QueenWait::table || table == Queen::table || table == QueenStay::table;
     if (ofHive && query.hive) return findOfHive(file, table, query, *on);
     const bool ofBox = table == BoxLook::table || table == BoxReview::table ||
                        table == Frame::table || table == Hold::table;
@@ -365,6 +415,10 @@ std::string nameOf(const Read& file, std::string_view table, std::int64_t id) {
     if (table == Bucket::table) {
         const auto bucket = file.find(Id<Bucket>{id});
         return bucket ? bucket->mark.text() : number;
+    }
+    if (table == Queen::table) {
+        const auto queen = file.find(Id<Queen>{id});
+        return queen && !queen->number.empty() ? queen->number : number;
     }
     if (table == Peg::table) {
         const auto peg = file.find(Id<Peg>{id});

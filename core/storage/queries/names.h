@@ -23,15 +23,16 @@ struct NameQuery {
     Day on;
 };
 
-/// The row of that table meant by a name on a day. What has no mark is named by its day and what it
-/// is of: a visit by its yard, a look by hive or box; the colony that lived in a hive that day and
-/// the clearer board in it, a hive's weighing, feeding, finding or treatment of that day, a medicine
-/// by the name on its pack, with its batch behind it where there are several, what is in the truck,
-/// the peg of a number, the frame at a place of a box (level 0 is the first), the hold that stands
-/// on a box, the freezer's round that went in that day, the stock-take of a piece of equipment, the
-/// plan of a year, the log of a day in the honey room, the feed bought or counted that day. Refused
-/// with NotFound or Ambiguous under the table's name; with WrongType for tables whose rows have no
-/// names.
+/// The row of that table meant by a name on a day. A hive by what it was called that day; a queen
+/// by the number on her, or as the queen of a hive; a comb by the mark on it; a medicine by the
+/// name on its pack, with its batch behind it where there are several; what is in the truck; the
+/// peg of a number; a piece of equipment's stock-take; the plan of a year. What has no mark is
+/// named by its day and what it is of: a visit by its yard, a look by hive or box; the colony that
+/// lived in a hive that day and the clearer board in it, a hive's weighing, feeding, finding or
+/// treatment; the frame at a place of a box (level 0 is the first), the hold that stands on a box,
+/// the freezer's round that went in that day, the log of a day in the honey room, the feed bought
+/// or counted that day. Refused with NotFound or Ambiguous under the table's name; with WrongType
+/// for tables whose rows have no names.
 Result<std::int64_t> findNamed(const Read& file, std::string_view table, const NameQuery& query);
 
 /// What a row is called now: a hive's mark, "ML3 level 2" for a box without one; "#12" failing

@@ -156,6 +156,23 @@ std::vector<DatedInspection> inspectionsOf(const Read& file, Id<Hive> hive,
     return dated;
 }
 
+std::vector<DatedInspection> inspectionsBetween(const Read& file, Id<Hive> hive, Day from, Day to) {
+    Statement statement = file.database().prepare(
+        "SELECT inspection.id, visit.on_day FROM inspection JOIN visit ON visit.id = "
+        "inspection.visit_id WHERE inspection.hive_id = ? AND visit.on_day BETWEEN ? AND ? "
+        "ORDER BY visit.on_day DESC, inspection.id");
+    const std::string first = isoText(from);
+    const std::string last = isoText(to);
+    statement.bind(hive.number).bind(std::string_view(first)).bind(std::string_view(last)).run();
+    std::vector<std::pair<Day, Id<Inspection>>> found;
+    while (statement.next())
+        found.emplace_back(*parseDay(statement.text(1)), Id<Inspection>{statement.number(0)});
+    std::vector<DatedInspection> dated;
+    for (const auto& [on, id] : found)
+        if (auto inspection = file.find(id)) dated.push_back({on, *std::move(inspection)});
+    return dated;
+}
+
 std::vector<Box> supersOn(const Hive& hive, const std::vector<Box>& standing) {
     const std::size_t nest =
         hive.excluderAbove ? static_cast<std::size_t>(hive.excluderAbove->value()) : 1;

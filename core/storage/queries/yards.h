@@ -14,7 +14,8 @@ namespace combwright {
 std::vector<Yard> openYards(const Read& file);
 /// Open hives of a yard in walking order.
 std::vector<Hive> openHives(const Read& file, Id<Yard> yard);
-/// Every hive a yard ever had, in walking order; a closed one where it stood when it was closed.
+/// Every hive a yard has or had when it was closed, in walking order; a closed one where it stood
+/// when it was closed.
 std::vector<Hive> hivesEver(const Read& file, Id<Yard> yard);
 /// Boxes standing on a hive, from the floor up.
 std::vector<Box> boxesOn(const Read& file, Id<Hive> hive);
@@ -46,6 +47,9 @@ struct DatedInspection {
 /// Of one hive, newest first, all of them or those before a day.
 std::vector<DatedInspection> inspectionsOf(const Read& file, Id<Hive> hive,
                                            std::optional<Day> before = std::nullopt);
+/// The same from one day to another, both counted: of a hive with many years behind it only these
+/// are read.
+std::vector<DatedInspection> inspectionsBetween(const Read& file, Id<Hive> hive, Day from, Day to);
 
 /// Which of a hive's boxes take supers' part: those above the excluder, or above the first deep
 /// where no excluder is known.

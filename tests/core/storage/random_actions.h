@@ -17,7 +17,7 @@ class RandomActions {
         const std::string on = isoText(day("2027-04-01") + days(pick(200)));
         // The yards are gone through every few weeks; otherwise no line is ever met again.
         const std::string visited = isoText(day("2027-04-10") + days(21 * pick(6)));
-        switch (pick(49)) {
+        switch (pick(52)) {
             case 0:
                 return R"({"do":"add-yard","on":")" + on + R"(","yard_name":"Y)" + number(6) +
                        "\"}";
@@ -89,6 +89,7 @@ class RandomActions {
             case 35:
             case 36:
             case 37:
+            case 47:
                 return room();
             case 38:
             case 39:
@@ -106,6 +107,11 @@ class RandomActions {
             case 47:
             case 48:
                 return health(on);
+            case 49:
+                return bees(on);
+            case 50:
+            case 51:
+                return queens(on);
             default: {
                 static const char* const lines[] = {"e b7 s3 +1", "x rain",      "-1",
                                                     "w4/300 +1d", "f2.5 light!", "qc2c left1 +2"};
@@ -117,6 +123,65 @@ class RandomActions {
     unsigned pick(unsigned below) { return m_random() % below; }
 
   private:
+    /// Colonies split, united and moved, hives moved and relabelled.
+    std::string bees(const std::string& on) {
+        const auto head = [&](const char* deed) {
+            return R"({"do":")" + std::string(deed) + R"(","on":")" + on + R"(","hive":"H)" +
+                   number(30) + "\"";
+        };
+        switch (pick(9)) {
+            case 0:
+                return head("split-colony") + R"(,"mark":"H)" + number(30) +
+                       R"(","new_boxes":"deep","queen_goes":)" + (pick(2) ? "true" : "false") +
+                       (pick(2) ? R"(,"step":"queen lost"})" : "}");
+            case 1:
+                return head("split-colony") + R"(,"onto":"H)" + number(30) + R"(","boxes":"#)" +
+                       number(60) + "\"}";
+            case 2:
+                return head("unite-colonies") + R"(,"into":"H)" + number(30) +
+                       (pick(2) ? R"(","queen_kept":"of the hive that went"})"
+                                : R"(","boxes_to":"on hive"})");
+            case 3:
+                return head("swarmed") + (pick(3) ? "}" : R"(,"queen_goes":false})");
+            case 4:
+                return R"({"do":"hive-swarm","on":")" + on + R"(","from_hive":"H)" + number(30) +
+                       R"(","hive":"H)" + number(30) + R"(","queen_goes":true})";
+            case 5:
+                return head("move-colony") + R"(,"to_hive":"H)" + number(30) +
+                       (pick(2) ? R"(","boxes":"all"})" : "\"}");
+            case 6:
+                return head("relabel-hive") + R"(,"mark":"H)" + number(30) + "\"}";
+            default:
+                return head("move-hive") + R"(,"yard":"Y)" + number(6) + "\"}";
+        }
+    }
+    std::string queens(const std::string& on) {
+        const auto head = [&](const char* deed) {
+            return R"({"do":")" + std::string(deed) + R"(","on":")" + on + R"(","hive":"H)" +
+                   number(30) + "\"";
+        };
+        switch (pick(8)) {
+            case 0:
+                return head("put-queen") + R"(,"reared":202)" + number(7) +
+                       (pick(2) ? R"(,"mother":"#)" + number(9) + "\"}" : "}");
+            case 1:
+                return head("mark-queen") + R"(,"number":")" + number(50) + "\"}";
+            case 2:
+                return head("move-queen") + R"(,"to_hive":"H)" + number(30) +
+                       R"(","step":"queen lost"})";
+            case 3:
+                return head("lose-queen") + (pick(2) ? R"(,"step":"queen lost"})" : "}");
+            case 4:
+                return head("wait-for-queen") + R"(,"step":"cell open"})";
+            case 5:
+                return head("end-queen-wait") + "}";
+            case 6:
+                return R"({"do":"set-queen-colour","on":")" + on + R"(","digit":)" + number(9) +
+                       R"(,"colour":")" + (pick(2) ? "pink" : "red") + "\"}";
+            default:
+                return head("put-queen") + R"(,"origin":"bought","left_how":"superseded"})";
+        }
+    }
     std::string equipment(const std::string& on) {
         switch (pick(4)) {
             case 0:
@@ -356,8 +421,15 @@ class RandomActions {
             R"("feeding":"#{n}","set":{"given_g":1500})",
             R"("feed_stock":"#{n}","set":{"on_day":"{day}"})",
             R"("truck_item":"#{n}","set":{"until":"{day}"})",
+            R"("hive_move":"#{n}","set":{"on_day":"{day}"})",
+            R"("colony_move":"#{m}","set":{"on_day":"{day}"})",
+            R"("queen":"#{n}","set":{"reared":2024,"mother":"#{m}"})",
+            R"("queen_stay":"#{n}","set":{"since":"{day}"})",
+            R"("queen_stay":"#{n}","set":{"until":null,"left_how":null})",
+            R"("queen_wait":"#{n}","set":{"over_day":null,"on_day":"{day}"})",
+            R"("queen_colour":"#{s}","set":{"colour":"gold"})",
         };
-        std::string what = amended[pick(23)];
+        std::string what = amended[pick(30)];
         const auto fill = [&what](const std::string& mark, const std::string& with) {
             for (auto at = what.find(mark); at != std::string::npos; at = what.find(mark))
                 what.replace(at, mark.size(), with);

@@ -1,0 +1,22 @@
+// How a queen and what is waited for are said, on screen, on paper and by the command line.
+#pragma once
+
+#include <QString>
+#include <optional>
+#include <string>
+
+#include "core/places/queens.h"
+
+namespace combwright {
+
+/// "queen 42, blue, of 2025, clipped"; "a queen, unmarked, year not known".
+QString queenText(const Queen& queen, const std::string& colour);
+/// How she left: "lost", "went with the swarm" …
+QString queenLeftText(QueenLeft left);
+/// What a wait began with: "a capped cell" …
+QString queenStepText(QueenStep step);
+/// "Leave it shut until Sat 12 Jun, look for eggs from then; test frame from 19 Jun, act by 26
+/// Jun."
+QString waitingText(const WaitingQueen& waiting, Day today);
+
+}  // namespace combwright

@@ -1,0 +1,118 @@
+#include "core/storage/queries/hive_days.h"
+
+#include <algorithm>
+#include <set>
+#include <tuple>
+#include <utility>
+
+namespace combwright {
+namespace {
+
+std::vector<ColonyStay> staysByMoves(const Colony& colony, const std::vector<ColonyMove>& moves) {
+    std::vector<ColonyStay> stays;
+    Day from = colony.since;
+    for (const ColonyMove& move : moves) {
+        stays.push_back({colony, move.fromHive, from, move.on});
+        from = move.on;
+    }
+    stays.push_back({colony, colony.hive, from, colony.ended});
+    return stays;
+}
+
+}  // namespace
+
+std::map<std::int64_t, std::vector<HiveMove>> hiveMovesByHive(const Read& file) {
+    std::map<std::int64_t, std::vector<HiveMove>> byHive;
+    for (HiveMove& move : file.all<HiveMove>()) byHive[move.hive.number].push_back(std::move(move));
+    return byHive;
+}
+
+Hive asItWas(Hive hive, const std::vector<HiveMove>& moves, Day on) {
+    for (auto move = moves.rbegin(); move != moves.rend() && move->on > on; ++move) {
+        hive.yard = move->fromYard;
+        hive.mark = move->fromMark;
+    }
+    return hive;
+}
+
+Hive asItWas(const Read& file, Hive hive, Day on) {
+    const auto moves = file.where<HiveMove>({is("hive", hive.id)});
+    return asItWas(std::move(hive), moves, on);
+}
+
+std::string calledOn(const Read& file, Id<Hive> id, Day on) {
+    const auto hive = file.find(id);
+    return hive ? asItWas(file, *hive, on).mark.text() : "#" + std::to_string(id.number);
+}
+
+std::vector<Hive> hivesOn(const Read& file, Id<Yard> yard, Day on) {
+    // Those of the yard now, and those that ever left it.
+    std::vector<Hive> hives = file.where<Hive>({is("yard", yard)});
+    std::set<std::int64_t> had;
+    for (const Hive& hive : hives) had.insert(hive.id.number);
+    for (const HiveMove& move : file.where<HiveMove>({is("from_yard", yard)}))
+        if (had.insert(move.hive.number).second)
+            if (auto hive = file.find(move.hive)) hives.push_back(*std::move(hive));
+    std::vector<std::pair<bool, Hive>> then;
+    for (const Hive& hive : hives) {
+        if (hive.since > on || (hive.closed && *hive.closed <= on)) continue;
+        const Hive was = asItWas(file, hive, on);
+        if (was.yard == yard) then.emplace_back(hive.yard != yard, was);
+    }
+    std::stable_sort(then.begin(), then.end(), [](const auto& a, const auto& b) {
+        return std::tuple(a.first, a.second.standOrder, a.second.id) <
+               std::tuple(b.first, b.second.standOrder, b.second.id);
+    });
+    std::vector<Hive> stood;
+    for (auto& [elsewhere, hive] : then) stood.push_back(std::move(hive));
+    return stood;
+}
+
+std::vector<ColonyStay> colonyStaysOf(const Read& file, const Colony& colony) {
+    return staysByMoves(colony, file.where<ColonyMove>({is("colony", colony.id)}));
+}
+
+std::vector<ColonyStay> colonyStaysIn(const Read& file, Id<Hive> hive) {
+    std::vector<Colony> colonies = file.where<Colony>({is("hive", hive)});
+    std::set<std::int64_t> had;
+    for (const Colony& colony : colonies) had.insert(colony.id.number);
+    for (const ColonyMove& move : file.where<ColonyMove>({is("from_hive", hive)}))
+        if (had.insert(move.colony.number).second)
+            if (auto colony = file.find(move.colony)) colonies.push_back(*std::move(colony));
+    std::vector<ColonyStay> stays;
+    for (const Colony& colony : colonies)
+        for (ColonyStay& stay : colonyStaysOf(file, colony))
+            if (stay.hive == hive) stays.push_back(std::move(stay));
+    std::stable_sort(stays.begin(), stays.end(), [](const ColonyStay& a, const ColonyStay& b) {
+        return std::tuple(a.from, !a.to, a.colony.id) < std::tuple(b.from, !b.to, b.colony.id);
+    });
+    return stays;
+}
+
+std::vector<ColonyStay> allColonyStays(const Read& file) {
+    std::map<std::int64_t, std::vector<ColonyMove>> moves;
+    for (ColonyMove& move : file.all<ColonyMove>())
+        moves[move.colony.number].push_back(std::move(move));
+    std::vector<ColonyStay> all;
+    for (const Colony& colony : file.all<Colony>())
+        for (ColonyStay& stay : staysByMoves(colony, moves[colony.id.number]))
+            all.push_back(std::move(stay));
+    return all;
+}
+
+std::optional<ColonyStay> colonyLivingOn(const Read& file, Id<Hive> hive, Day on) {
+    std::optional<ColonyStay> living;
+    for (ColonyStay& stay : colonyStaysIn(file, hive))
+        if (stay.holds(on)) living = std::move(stay);
+    return living;
+}
+
+Id<Hive> hiveOfColony(const Read& file, const Colony& colony, Day on) {
+    const auto stays = colonyStaysOf(file, colony);
+    Id<Hive> hive = stays.front().hive;
+    for (const ColonyStay& stay : stays)
+        if (stay.from <= on) hive = stay.hive;
+    return hive;
+}
+
+}  // namespace combwright
