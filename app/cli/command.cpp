@@ -188,9 +188,9 @@ std::optional<QString> Arguments::value(const char* option) const {
 const std::vector<Command>& commands() {
     static const std::vector<Command> all = [] {
         std::vector<Command> list;
-        for (const auto& group :
-             {seasonCommands(), journalCommands(), placeCommands(), storeroomCommands(),
-              healthCommands(), freezerCommands(), waitingCommands(), computeCommands()})
+        for (const auto& group : {seasonCommands(), journalCommands(), placeCommands(),
+                                  storeroomCommands(), healthCommands(), freezerCommands(),
+                                  waitingCommands(), dueCommands(), computeCommands()})
             list.insert(list.end(), group.begin(), group.end());
         return list;
     }();

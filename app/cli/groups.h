@@ -15,5 +15,6 @@ std::vector<Command> computeCommands();    ///< compute, codes
 std::vector<Command> healthCommands();     ///< dead-outs, contacts
 std::vector<Command> freezerCommands();    ///< freezer, wets
 std::vector<Command> waitingCommands();    ///< clearers, waiting
+std::vector<Command> dueCommands();        ///< due
 
 }  // namespace combwright::cli

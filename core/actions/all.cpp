@@ -24,6 +24,7 @@
 #include "core/actions/storeroom/wets.h"
 #include "core/actions/yard/colonies.h"
 #include "core/actions/yard/sheet.h"
+#include "core/actions/yard/tasks.h"
 #include "core/actions/yard/yards.h"
 
 namespace combwright {
@@ -54,36 +55,27 @@ ActionType typeOf() {
 
 const std::vector<ActionType>& actionTypes() {
     static const std::vector<ActionType> all{
-        typeOf<NameSeason>(),     typeOf<AddYard>(),
-        typeOf<AddHive>(),        typeOf<CloseHive>(),
-        typeOf<MoveHive>(),       typeOf<EndColony>(),
-        typeOf<StartColony>(),    typeOf<SetExcluder>(),
-        typeOf<RecordVisit>(),    typeOf<WriteLine>(),
-        typeOf<LookInto>(),       typeOf<StrikeLine>(),
-        typeOf<AddBoxes>(),       typeOf<MoveBox>(),
-        typeOf<LookBox>(),        typeOf<CountBox>(),
-        typeOf<HoldBack>(),       typeOf<ReleaseHold>(),
-        typeOf<SetConstant>(),    typeOf<NoteCrop>(),
-        typeOf<KeepPlan>(),       typeOf<OpenRun>(),
-        typeOf<WeighBox>(),       typeOf<NameLostBox>(),
-        typeOf<SpinFrames>(),     typeOf<FillBucket>(),
-        typeOf<WeighCappings>(),  typeOf<CloseRun>(),
-        typeOf<TakeBoxOut>(),     typeOf<CheckFrames>(),
-        typeOf<CountEquipment>(), typeOf<DescribeEquipment>(),
-        typeOf<PlanSeason>(),     typeOf<ReviewBox>(),
-        typeOf<JudgeFrames>(),    typeOf<WorkFrames>(),
-        typeOf<AddFrames>(),      typeOf<MoveFrames>(),
-        typeOf<MendBoxes>(),      typeOf<MeasureFrameKind>(),
-        typeOf<MeasureBoxKind>(), typeOf<FreezeFrames>(),
-        typeOf<TakeOutFrozen>(),  typeOf<SpoilFrozen>(),
-        typeOf<SendWetsHome>(),   typeOf<TakeWetsOff>(),
-        typeOf<RecordDeadOut>(),  typeOf<HoldContacts>(),
-        typeOf<SetOutside>(),     typeOf<TakeInSetOut>(),
-        typeOf<PutAside>(),       typeOf<SettleAside>(),
-        typeOf<OpenGate>(),       typeOf<LogRoomDay>(),
-        typeOf<ClipPeg>(),        typeOf<TakePegOff>(),
-        typeOf<PutClearer>(),     typeOf<TakeClearer>(),
-        typeOf<Amend>(),
+        typeOf<NameSeason>(),       typeOf<AddYard>(),           typeOf<AddHive>(),
+        typeOf<CloseHive>(),        typeOf<MoveHive>(),          typeOf<EndColony>(),
+        typeOf<StartColony>(),      typeOf<SetExcluder>(),       typeOf<RecordVisit>(),
+        typeOf<WriteLine>(),        typeOf<LookInto>(),          typeOf<StrikeLine>(),
+        typeOf<AddBoxes>(),         typeOf<MoveBox>(),           typeOf<LookBox>(),
+        typeOf<CountBox>(),         typeOf<HoldBack>(),          typeOf<ReleaseHold>(),
+        typeOf<SetConstant>(),      typeOf<NoteCrop>(),          typeOf<KeepPlan>(),
+        typeOf<OpenRun>(),          typeOf<WeighBox>(),          typeOf<NameLostBox>(),
+        typeOf<SpinFrames>(),       typeOf<FillBucket>(),        typeOf<WeighCappings>(),
+        typeOf<CloseRun>(),         typeOf<TakeBoxOut>(),        typeOf<CheckFrames>(),
+        typeOf<CountEquipment>(),   typeOf<DescribeEquipment>(), typeOf<PlanSeason>(),
+        typeOf<ReviewBox>(),        typeOf<JudgeFrames>(),       typeOf<WorkFrames>(),
+        typeOf<AddFrames>(),        typeOf<MoveFrames>(),        typeOf<MendBoxes>(),
+        typeOf<MeasureFrameKind>(), typeOf<MeasureBoxKind>(),    typeOf<FreezeFrames>(),
+        typeOf<TakeOutFrozen>(),    typeOf<SpoilFrozen>(),       typeOf<SendWetsHome>(),
+        typeOf<TakeWetsOff>(),      typeOf<RecordDeadOut>(),     typeOf<HoldContacts>(),
+        typeOf<SetOutside>(),       typeOf<TakeInSetOut>(),      typeOf<PutAside>(),
+        typeOf<SettleAside>(),      typeOf<OpenGate>(),          typeOf<LogRoomDay>(),
+        typeOf<ClipPeg>(),          typeOf<TakePegOff>(),        typeOf<PutClearer>(),
+        typeOf<TakeClearer>(),      typeOf<NoteTask>(),          typeOf<FinishTask>(),
+        typeOf<QuietRule>(),        typeOf<EndQuiet>(),          typeOf<Amend>(),
     };
     return all;
 }

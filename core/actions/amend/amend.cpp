@@ -87,7 +87,8 @@ const Fields& Amend::fields() {
         field<&Amend::seasonPlan>("season_plan"), field<&Amend::planItem>("plan_item"),
         field<&Amend::setAside>("set_aside"), field<&Amend::gateOpening>("gate_opening"),
         field<&Amend::roomDay>("room_day"), field<&Amend::peg>("peg"),
-        field<&Amend::clearerBoard>("clearer_board"), field<&Amend::set>("set"));
+        field<&Amend::clearerBoard>("clearer_board"), field<&Amend::task>("task"),
+        field<&Amend::quiet>("quiet"), field<&Amend::set>("set"));
     return all;
 }
 

@@ -15,6 +15,7 @@
 #include "core/model/storeroom/equipment.h"
 #include "core/model/storeroom/review.h"
 #include "core/model/storeroom/season_plan.h"
+#include "core/model/yard/due.h"
 
 namespace combwright {
 
@@ -54,6 +55,8 @@ struct Amend {
     std::optional<Id<RoomDay>> roomDay;
     std::optional<Id<Peg>> peg;
     std::optional<Id<ClearerBoard>> clearerBoard;
+    std::optional<Id<Task>> task;
+    std::optional<Id<Quiet>> quiet;
     Changes set;
     static const Fields& fields();
     Result<Answer> perform(Write& file) const;

@@ -5,6 +5,7 @@
 #include "core/actions/storeroom/dead_outs.h"
 #include "core/actions/storeroom/quarantine.h"
 #include "core/actions/yard/sheet.h"
+#include "core/actions/yard/tasks.h"
 #include "core/storage/queries/names.h"
 #include "core/storage/queries/yards.h"
 #include "core/words/shorthand.h"
@@ -267,6 +268,12 @@ Result<void> settleInspection(Write& file, const Inspection& before, Inspection&
     return {};
 }
 
+Result<void> settleTask(Write& file, const Task&, Task& after) { return demandTask(file, after); }
+
+Result<void> settleQuiet(Write& file, const Quiet&, Quiet& after) {
+    return demandQuiet(file, after);
+}
+
 }  // namespace
 
 std::vector<AmendType> yardAmends() {
@@ -277,6 +284,8 @@ std::vector<AmendType> yardAmends() {
         amends<Visit>({{"yard", ""}, {"all_line", "record-visit"}}, &settleVisit),
         amends<Inspection>({{"visit", ""}, {"hive", ""}, {"line", "write-line"}},
                            &settleInspection),
+        amends<Task>({}, &settleTask),
+        amends<Quiet>({{"rule", ""}}, &settleQuiet),
     };
 }
 

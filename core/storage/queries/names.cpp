@@ -10,6 +10,7 @@
 #include "core/model/storeroom/equipment.h"
 #include "core/model/storeroom/review.h"
 #include "core/model/storeroom/season_plan.h"
+#include "core/model/yard/due.h"
 #include "core/storage/queries/machines.h"
 #include "core/storage/queries/pegs.h"
 #include "core/storage/queries/yards.h"
@@ -280,6 +281,19 @@ Result<std::int64_t> findNamed(const Read& file, std::string_view table, const N
         return onlyOne(found, table, query.name);
     }
     if (table == Peg::table) return findPeg(file, query);
+    if (table == Task::table) {
+        std::vector<std::int64_t> found;
+        for (const Task& each : file.where<Task>({isUnknown("done")}))
+            if (each.text.text() == query.name) found.push_back(each.id.number);
+        return onlyOne(found, table, query.name);
+    }
+    if (table == Quiet::table) {
+        std::vector<std::int64_t> found;
+        for (const Quiet& each : file.all<Quiet>())
+            if (each.reason.text() == query.name && (!each.until || query.on <= *each.until))
+                found.push_back(each.id.number);
+        return onlyOne(found, table, query.name);
+    }
     const auto on = dayMeant(query);
     if (!on) return Refusal{on.error().code, nameKey(table), on.error().values};
     if (table == FreezerRound::table)
@@ -332,6 +346,14 @@ std::string nameOf(const Read& file, std::string_view table, std::int64_t id) {
     if (table == BoxKind::table) {
         const auto kind = file.find(Id<BoxKind>{id});
         return kind ? kind->name.text() : number;
+    }
+    if (table == Task::table) {
+        const auto task = file.find(Id<Task>{id});
+        return task ? task->text.text() : number;
+    }
+    if (table == Quiet::table) {
+        const auto quiet = file.find(Id<Quiet>{id});
+        return quiet ? quiet->reason.text() : number;
     }
     if (table == Box::table) {
         const auto box = file.find(Id<Box>{id});

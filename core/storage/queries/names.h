@@ -27,9 +27,9 @@ struct NameQuery {
 /// is of: a visit by its yard, a look by hive or box; the colony that lived in a hive that day and
 /// the clearer board in it, the peg of a number, the frame at a place of a box (level 0 is the
 /// first), the hold that stands on a box, the freezer's round that went in that day, the stock-take
-/// of a piece of equipment, the plan of a year, the log of a day in the honey room. Refused with
-/// NotFound or Ambiguous under the table's name; with WrongType for tables whose rows have no
-/// names.
+/// of a piece of equipment, the plan of a year, the log of a day in the honey room, an open note by
+/// its words, a quiet rule by its reason. Refused with NotFound or Ambiguous under the table's
+/// name; with WrongType for tables whose rows have no names.
 Result<std::int64_t> findNamed(const Read& file, std::string_view table, const NameQuery& query);
 
 /// What a row is called now: a hive's mark, "ML3 level 2" for a box without one; "#12" failing

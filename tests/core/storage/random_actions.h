@@ -17,7 +17,7 @@ class RandomActions {
         const std::string on = isoText(day("2027-04-01") + days(pick(200)));
         // The yards are gone through every few weeks; otherwise no line is ever met again.
         const std::string visited = isoText(day("2027-04-10") + days(21 * pick(6)));
-        switch (pick(43)) {
+        switch (pick(45)) {
             case 0:
                 return R"({"do":"add-yard","on":")" + on + R"(","yard_name":"Y)" + number(6) +
                        "\"}";
@@ -94,6 +94,9 @@ class RandomActions {
             case 41:
             case 42:
                 return clearers(on);
+            case 43:
+            case 44:
+                return tasks(on);
             default: {
                 static const char* const lines[] = {"e b7 s3 +1", "x rain",      "-1",
                                                     "w4/300 +1d", "f2.5 light!", "qc2c left1 +2"};
@@ -161,6 +164,22 @@ class RandomActions {
         if (pick(2))
             return R"({"do":"put-clearer","on":")" + on + R"(","hive":"H)" + number(20) + "\"}";
         return R"({"do":"take-clearer","on":"2027-10-20","hive":"H)" + number(20) + "\"}";
+    }
+    std::string tasks(const std::string& on) {
+        const std::string head = R"(","on":")" + on + "\"";
+        switch (pick(4)) {
+            case 0:
+                return R"({"do":"note-task)" + head + R"(,"text":"mend the gate","hive":"H)" +
+                       number(30) + (pick(2) ? "\"}" : R"(","due":")" + on + "\"}");
+            case 1:
+                return R"({"do":"finish-task)" + head + R"(,"task":"#)" + number(9) + "\"}";
+            case 2:
+                return R"({"do":"quiet-rule)" + head + R"(,"rule":"mite sample","reason":"sold",)" +
+                       (pick(2) ? R"("yard":"Y)" + number(6) : R"("hive":"H)" + number(30)) +
+                       (pick(2) ? "\"}" : R"(","until":")" + on + "\"}");
+            default:
+                return R"({"do":"end-quiet)" + head + R"(,"quiet":"#)" + number(9) + "\"}";
+        }
     }
     std::string freezer(const std::string& on) {
         switch (pick(4)) {
@@ -257,8 +276,10 @@ class RandomActions {
             R"("spin_load":"#{n}","set":{"ran":"walked","uncapping_min":{m}})",
             R"("peg":"#{n}","set":{"number":{m},"off_day":"{day}"})",
             R"("clearer_board":"#{n}","set":{"on_day":"{day}"})",
+            R"("task":"#{n}","set":{"due":"{day}","done":null})",
+            R"("quiet":"#{n}","set":{"until":"{day}"})",
         };
-        std::string what = amended[pick(18)];
+        std::string what = amended[pick(20)];
         const auto fill = [&what](const std::string& mark, const std::string& with) {
             for (auto at = what.find(mark); at != std::string::npos; at = what.find(mark))
                 what.replace(at, mark.size(), with);
