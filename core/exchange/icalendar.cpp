@@ -93,13 +93,17 @@ std::string icalendarText(const std::vector<CalendarEntry>& entries, const std::
     return file;
 }
 
-void writeCalendar(const std::string& path, const std::string& text) {
+std::optional<std::string> tryCalendar(const std::string& path, const std::string& text) {
     QSaveFile file(QString::fromStdString(path));
-    if (!file.open(QIODevice::WriteOnly) ||
-        file.write(text.data(), static_cast<qint64>(text.size())) !=
-            static_cast<qint64>(text.size()) ||
-        !file.commit())
-        throw StorageError(Trouble::NotWritable, path, file.errorString().toStdString());
+    const auto size = static_cast<qint64>(text.size());
+    if (file.open(QIODevice::WriteOnly) && file.write(text.data(), size) == size && file.commit())
+        return std::nullopt;
+    return file.errorString().toStdString();
+}
+
+void writeCalendar(const std::string& path, const std::string& text) {
+    if (const auto wrong = tryCalendar(path, text))
+        throw StorageError(Trouble::NotWritable, path, *wrong);
 }
 
 }  // namespace combwright

@@ -29,7 +29,9 @@ struct CalendarEntry {
 std::string icalendarText(const std::vector<CalendarEntry>& entries, const std::string& name,
                           Instant written, std::optional<int> alarmHour = std::nullopt);
 
-/// Writes it, in place of an older one. Throws StorageError where it cannot be written.
+/// Writes it, in place of an older one; why not, where it cannot be written.
+std::optional<std::string> tryCalendar(const std::string& path, const std::string& text);
+/// The same; throws StorageError instead.
 void writeCalendar(const std::string& path, const std::string& text);
 
 }  // namespace combwright

@@ -42,7 +42,7 @@ class ByThePad : public test::WindowTest {
     void SetUp() override {
         clock.set("2027-08-07");
         openWindow(test::hillAndCreekBefore() + clipLines());
-        room = goToPlace<HoneyRoomPlace>(2);
+        room = goToPlace<HoneyRoomPlace>(3);
         ASSERT_NE(room, nullptr);
         room->spinDesk().setBell([this] { ++rung; });
         room->setFocus();
@@ -306,7 +306,7 @@ TEST_F(ByThePad, AClosedProgramFindsItsSpinAgain) {
     window->show();
     window->activateWindow();
     ASSERT_TRUE(QTest::qWaitForWindowActive(window.get()));
-    room = goToPlace<HoneyRoomPlace>(2);
+    room = goToPlace<HoneyRoomPlace>(3);
     ASSERT_TRUE(room->spinDesk().turns());
     EXPECT_EQ(room->head().big.figure, QStringLiteral("09:00"));
     room->setFocus();
