@@ -4,6 +4,7 @@
 
 #include "core/model/season_info.h"
 #include "core/places/bucket_sheet.h"
+#include "core/places/due/due_rooms.h"
 #include "core/places/due/due_visits.h"
 #include "core/places/freezer.h"
 #include "core/places/run_balance.h"
@@ -54,7 +55,8 @@ void addWetsHalf(const Read& file, std::vector<HalfDone>& list) {
         row.mark = nameOf(file, Box::table, box.id.number);
         if (const auto kind = file.find(box.kind); kind && kind->outerHeight)
             row.heightMm = static_cast<double>(kind->outerHeight->count()) / 10.0;
-        half.since = half.boxes.empty() ? box.since : std::min(half.since, box.since);
+        const Day wet = wetSince(file, box);
+        half.since = half.boxes.empty() ? wet : std::min(half.since, wet);
         half.boxes.push_back(std::move(row));
     }
     if (!half.boxes.empty()) list.push_back(std::move(half));
@@ -93,10 +95,10 @@ void addFreezerHalf(const Read& file, Day today, std::vector<HalfDone>& list) {
     }
 }
 
-/// Honey too wet to keep, of runs of the last twelve months; and frames nobody decided about.
+/// Honey of this year too wet to keep; and frames nobody decided about.
 void addBucketsHalf(const Read& file, Day today, std::vector<HalfDone>& list) {
     for (const Extraction& run : file.all<Extraction>()) {
-        if (run.on > today || run.on < today - days(365)) continue;
+        if (run.on > today || yearOf(run.on) != yearOf(today)) continue;
         const BucketSheet sheet = bucketSheet(file, run.id, today);
         for (const BucketLine& line : sheet.lines) {
             if (!line.tooWet) continue;

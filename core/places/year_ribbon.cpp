@@ -112,7 +112,10 @@ YearRibbon yearRibbon(const Read& file, Day today, const DueList& due) {
         for (const DueHive& row : trip.hives)
             for (const DueItem& item : row.items) {
                 const Day from = std::max(item.from, today);
-                lane(laneOf(item)).due(from, std::max(from, item.by.value_or(from)));
+                const RibbonWork work = laneOf(item);
+                // A look has its trip's day; what else may be done over days is drawn so long.
+                if (work != RibbonWork::YardVisits)
+                    lane(work).due(from, std::max(from, item.by.value_or(from)));
                 // One drives there for it.
                 if (trip.isTrip()) lane(RibbonWork::YardVisits).due(trip.day, trip.day);
             }

@@ -340,6 +340,11 @@ void DueView::paintEvent(QPaintEvent*) {
         const bool newGroup =
             line.what == LineWhat::Quieted ||
             (line.what == LineWhat::Trip && group != m_list.trips[line.trip].group);
+        if (!head) {
+            painter.setPen(plainPen(look.tone(Tone::Hairline), look.px(0.8)));
+            painter.drawLine(QPointF(all[i].titleAt.x(), all[i].row.y()),
+                             QPointF(width(), all[i].row.y()));
+        }
         if (head && i > 0) {
             painter.setPen(plainPen(look.tone(newGroup ? Tone::Line : Tone::Hairline), look.px(1)));
             const double x = newGroup ? 0 : all[i].row.x();

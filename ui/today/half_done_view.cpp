@@ -20,8 +20,9 @@ namespace {
 
 using HalfKind = HalfDone::What;
 
-constexpr double halfPxPerMm = 0.17;  // of boxes: small, a look and no more
-constexpr std::size_t mostBoxesDrawn = 6;
+constexpr double halfPxPerMm = 0.15;  // of boxes: small, a look and no more
+constexpr std::size_t mostPegged = 6;
+constexpr std::size_t mostWet = 3;
 
 /// The boxes from the top down; where there are more than can be drawn the rest is in the words.
 StackView stackOfHalf(const HalfDone& half) {
@@ -29,7 +30,7 @@ StackView stackOfHalf(const HalfDone& half) {
     stack.floor = false;
     stack.lid = half.what == HalfKind::Run;
     for (const RoomBox& box : half.boxes) {
-        if (stack.boxes.size() == mostBoxesDrawn) break;
+        if (stack.boxes.size() == (half.what == HalfKind::Run ? mostPegged : mostWet)) break;
         BoxView view;
         view.mark = fromUtf8(box.mark);
         view.heightMm = box.heightMm;
@@ -96,7 +97,7 @@ HalfDoneView::LaidOut HalfDoneView::layOut(double width) const {
     const Look& look = m_session.look();
     const double pad = look.px(9);
     const double gap = look.px(10);
-    const double drawing = look.px(94);
+    const double drawing = look.px(104);
     const double button =
         std::max(look.px(76), textWidth(tr("Carry on"), look.font(TextSize::Note)) + look.px(16));
     LaidOut out;

@@ -2,6 +2,7 @@
 
 #include <QFileDialog>
 #include <QKeyEvent>
+#include <QPainter>
 #include <QVBoxLayout>
 
 #include "core/actions/honey_room/clearers.h"
@@ -13,6 +14,7 @@
 #include "core/places/pages/due_words.h"
 #include "core/storage/queries/yards.h"
 #include "core/words/words.h"
+#include "ui/drawing/lettering.h"
 #include "ui/today/today_forms.h"
 
 namespace combwright {
@@ -20,11 +22,32 @@ namespace {
 
 using TodayLine = DueLine::What;
 
-QLabel* columnHead(const QString& text, QWidget* parent) {
-    auto* label = new QLabel(text, parent);
-    label->setProperty("block_head", true);
-    return label;
-}
+/// The head of a column over the rule that opens it.
+class ColumnHead : public QLabel {
+  public:
+    ColumnHead(Session& session, const QString& text, const QString& about, QWidget* parent)
+        : QLabel(text, parent), m_session(session), m_about(about) {
+        setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+    }
+
+  protected:
+    void paintEvent(QPaintEvent* event) override {
+        QLabel::paintEvent(event);
+        QPainter painter(this);
+        const Look& look = m_session.look();
+        painter.setPen(QPen(look.tone(Tone::Ink), look.px(1.3)));
+        painter.drawLine(QPointF(0, height() - 1), QPointF(width(), height() - 1));
+        const double x = fontMetrics().horizontalAdvance(text()) + look.px(10);
+        const QFont note = look.font(TextSize::Note);
+        if (m_about.isEmpty() || x + textWidth(m_about, note) > width()) return;
+        paintText(painter, {x, (height() - look.space(4) + capHeight(font())) / 2.0}, m_about, note,
+                  look.tone(Tone::Muted));
+    }
+
+  private:
+    Session& m_session;
+    QString m_about;  ///< muted, where there is room for all of it
+};
 
 }  // namespace
 
@@ -46,15 +69,19 @@ TodayPlace::TodayPlace(Session& session, QWidget* parent) : Place(session, paren
     m_begin->setObjectName(QStringLiteral("begin"));
     m_due = new DueView(session, m_content);
     m_half = new HalfDoneView(session, m_content);
-    m_dueHead = columnHead(tr("Due"), m_content);
-    m_halfHead = columnHead(tr("Left half done"), m_content);
+    m_dueHead = new ColumnHead(
+        session, tr("Due"), tr("a line a trip, each from a record; Enter does it, → opens a trip"),
+        m_content);
+    m_halfHead = new ColumnHead(session, tr("Left half done"), {}, m_content);
     auto* left = new QVBoxLayout;
+    left->setSpacing(0);
     left->addWidget(m_dueHead);
     left->addWidget(m_first);
     left->addWidget(m_begin, 0, Qt::AlignLeft);
     left->addWidget(m_due);
     left->addStretch(1);
     auto* right = new QVBoxLayout;
+    right->setSpacing(0);
     right->addWidget(m_halfHead);
     right->addWidget(m_half);
     right->addStretch(1);
@@ -154,7 +181,9 @@ PlaceHead TodayPlace::head() const {
     head.action = dueAction(m_list, *line);
     if (line->what == TodayLine::Trip || line->what == TodayLine::Hive) {
         const DueTrip& trip = m_list.trips[line->trip];
-        if (head.action == tr("Go there") && !trip.yardName.empty())
+        if (trip.where != DueWhere::Yard)
+            head.action = tr("Open %1").arg(whereText(trip.where));
+        else if (dueAction(m_list, *line) == DueView::tr("Go there") && !trip.yardName.empty())
             head.action = tr("Go to %1").arg(fromUtf8(trip.yardName));
     }
     if (!head.action.isEmpty()) head.actionKey = QStringLiteral("↵");

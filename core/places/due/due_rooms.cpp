@@ -105,7 +105,7 @@ void addWets(const Read& file, Day today, std::optional<Id<Yard>> yard, std::vec
         if (!wantedYard(yard, to)) continue;
         auto [found, isNew] = back.try_emplace(wet.to->number);
         DueItem& item = found->second;
-        const Day off = wet.box.offSince.value_or(wet.box.box->since);
+        const Day off = wetSince(file, *wet.box.box);
         if (isNew) {
             item.rule = DueRule::Wets;
             item.hive = wet.to;
@@ -145,7 +145,7 @@ void addWets(const Read& file, Day today, std::optional<Id<Yard>> yard, std::vec
     stay.since = today;
     stay.count = static_cast<std::int64_t>(home.stay.size());
     for (const WetBox& wet : home.stay) {
-        stay.since = std::min(stay.since, wet.box.offSince.value_or(wet.box.box->since));
+        stay.since = std::min(stay.since, wetSince(file, *wet.box.box));
         stay.about += (stay.about.empty() ? "" : ", ") + wet.box.name;
     }
     stay.from = stay.since;
@@ -198,6 +198,13 @@ void addDeadOuts(const Read& file, Day today, std::optional<Id<Yard>> yard,
 }
 
 }  // namespace
+
+Day wetSince(const Read& file, const Box& box) {
+    Day since = box.since;
+    for (const BoxMove& move : file.where<BoxMove>({is("box", box.id)}))
+        if (move.toPlace == BoxPlace::Wet) since = move.on;
+    return since;
+}
 
 void addDueRooms(const Read& file, Day today, std::optional<Id<Yard>> yard,
                  std::vector<DueItem>& due) {

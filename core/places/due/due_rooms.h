@@ -10,7 +10,7 @@
 //   Clearers  Yard, a hive each. `about` "out": `since` it is in, `by` the last day; `count` boxes
 //             of the plan to bring. `about` "in": `from` = `by` the evening it goes in, `other` the
 //             day its boxes are pulled, `count` of them.
-//   Wets      Yard, a hive each: `about` the boxes, `count` of them, `since` the oldest came off.
+//   Wets      Yard, a hive each: `about` the boxes, `count` of them, `since` the oldest is wet.
 //             `other` none: they go back to it; else the day they were given back, and they come
 //             off between `from` and `by`. Storeroom: boxes no hive may have.
 //   Freezer   Storeroom. `about` "out": `count` frames of a round, `from` it is through, `value`
@@ -21,6 +21,7 @@
 
 #include <vector>
 
+#include "core/model/frames/box.h"
 #include "core/places/due/due_item.h"
 #include "core/storage/rows.h"
 
@@ -28,5 +29,8 @@ namespace combwright {
 
 void addDueRooms(const Read& file, Day today, std::optional<Id<Yard>> yard,
                  std::vector<DueItem>& due);
+
+/// The day a box that stands wet came out of the extractor.
+Day wetSince(const Read& file, const Box& box);
 
 }  // namespace combwright

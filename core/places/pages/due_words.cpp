@@ -175,11 +175,11 @@ QString wetsWhy(const DueItem& item) {
 
 QString clearersWhy(const DueItem& item) {
     if (dueGoesIn(item))
-        return item.other ? dueTr("%1 come off %2; in at dusk, two days before.")
+        return item.other ? dueTr("In at dusk; %1 to pull on %2.")
                                 .arg(dueBoxes(item), shortDayText(*item.other))
-                          : dueTr("%1 come off; in at dusk.").arg(dueBoxes(item));
+                          : dueTr("In at dusk; %1 to pull.").arg(dueBoxes(item));
     return item.count
-               ? dueTr("In since %1; bring its %2 with it.").arg(dueSince(item), dueBoxes(item))
+               ? dueTr("In since %1; %2 to bring with it.").arg(dueSince(item), dueBoxes(item))
                : dueTr("In since %1; longer and the bees find their way back up.")
                      .arg(dueSince(item));
 }
