@@ -191,7 +191,7 @@ const std::vector<Command>& commands() {
         for (const auto& group :
              {seasonCommands(), journalCommands(), placeCommands(), storeroomCommands(),
               healthCommands(), colonyCommands(), freezerCommands(), waitingCommands(),
-              storesCommands(), treatmentCommands(), computeCommands()})
+              storesCommands(), dueCommands(), treatmentCommands(), computeCommands()})
             list.insert(list.end(), group.begin(), group.end());
         return list;
     }();

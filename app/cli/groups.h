@@ -18,5 +18,6 @@ std::vector<Command> freezerCommands();    ///< freezer, wets
 std::vector<Command> waitingCommands();    ///< clearers, waiting
 std::vector<Command> storesCommands();     ///< stores, kit
 std::vector<Command> treatmentCommands();  ///< mites, medicines
+std::vector<Command> dueCommands();        ///< due
 
 }  // namespace combwright::cli

@@ -13,6 +13,7 @@
 
 #include "core/places/yard_sheet.h"
 #include "core/storage/queries/yards.h"
+#include "tests/support/open_place.h"
 #include "tests/support/support.h"
 #include "tests/support/typist.h"
 #include "ui/look/style.h"
@@ -91,7 +92,7 @@ TEST_F(EndedTyping, ByAKillIsADraftOfferedAgain) {
     ASSERT_TRUE(QTest::qWaitForWindowActive(&window));
     ASSERT_TRUE(session.open(QString::fromStdString(path())));
     qputenv("XDG_STATE_HOME", before);
-    auto* place = qobject_cast<YardPlace*>(window.places().front());
+    auto* place = test::openPlace<YardPlace>(window);
     place->openSheet();
     SheetModel& model = place->sheetView().model();
     auto* line = qobject_cast<QLineEdit*>(QApplication::focusWidget());
@@ -125,7 +126,7 @@ TEST_F(EndedTyping, ADraftIsDiscardedByEscape) {
     window.activateWindow();
     ASSERT_TRUE(QTest::qWaitForWindowActive(&window));
     ASSERT_TRUE(session.open(QString::fromStdString(path())));
-    auto* place = qobject_cast<YardPlace*>(window.places().front());
+    auto* place = test::openPlace<YardPlace>(window);
     place->openSheet();
     QTest::keyClicks(QApplication::focusWidget(), QStringLiteral("e b7"));
     // Gone from the season without the line being left, as by a crash.

@@ -27,7 +27,7 @@ class InTheHoneyRoom : public test::WindowTest {
     void SetUp() override {
         clock.set("2027-08-07");
         openWindow(test::hillAndCreekBefore());
-        room = goToPlace<HoneyRoomPlace>(2);
+        room = goToPlace<HoneyRoomPlace>(3);
         ASSERT_NE(room, nullptr);
     }
     void type(const std::string& line) const {
@@ -561,7 +561,7 @@ TEST_F(InTheHoneyRoom, TabGoesThroughTheRoomAndBack) {
 TEST_F(InTheHoneyRoom, TheSeasonBookShowsItAndItsTableTwin) {
     playAll(session.season(),
             test::runScript("27-2", "Hill", "2027-08-07", test::hillBoxes, 91500, 11000));
-    QTest::keyClick(window.get(), Qt::Key_5, Qt::ControlModifier);
+    QTest::keyClick(window.get(), Qt::Key_6, Qt::ControlModifier);
     auto* book = qobject_cast<SeasonBookPlace*>(window->current());
     ASSERT_NE(book, nullptr);
     EXPECT_EQ(book->head().big.figure, QStringLiteral("91.5"));

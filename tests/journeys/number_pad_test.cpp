@@ -236,7 +236,7 @@ TEST_F(ByThePad, AClosedProgramFindsItsSpinAgain) {
     window->show();
     window->activateWindow();
     ASSERT_TRUE(QTest::qWaitForWindowActive(window.get()));
-    room = goToPlace<HoneyRoomPlace>(2);
+    room = goToPlace<HoneyRoomPlace>(3);
     ASSERT_TRUE(room->spinDesk().turns());
     EXPECT_EQ(room->head().big.figure, QStringLiteral("09:00"));
     room->setFocus();

@@ -192,7 +192,7 @@ TEST_F(InPull, DecisionsStayWhileOneLooksElsewhere) {
     QTest::keyClick(window.get(), Qt::Key_1, Qt::ControlModifier);
     playAll(session.season(),
             R"({"do":"hold-back","on":"2027-07-29","box":"M07","reason":"other"})");
-    QTest::keyClick(window.get(), Qt::Key_2, Qt::ControlModifier);
+    QTest::keyClick(window.get(), Qt::Key_3, Qt::ControlModifier);
     place->settle();
     EXPECT_EQ(place->sheet().taken, 2) << "M01 and M02; M07 is held since";
 }

@@ -9,6 +9,7 @@
 #include "core/places/yard_sheet.h"
 #include "tests/support/in_window.h"
 #include "tests/support/mill_lane.h"
+#include "tests/support/open_place.h"
 #include "ui/yard/cells_editor.h"
 #include "ui/yard/yard_place.h"
 
@@ -19,7 +20,7 @@ class YardCells : public test::WindowTest {
   protected:
     void SetUp() override {
         openWindow(test::millLaneBefore());
-        place = qobject_cast<YardPlace*>(window->places().front());
+        place = test::openPlace<YardPlace>(*window);
         place->openSheet();
     }
     static void press(Qt::Key key, Qt::KeyboardModifiers with = Qt::NoModifier) {

@@ -16,6 +16,7 @@
 #include "core/words/units.h"
 #include "tests/support/in_window.h"
 #include "tests/support/mill_lane.h"
+#include "tests/support/open_place.h"
 #include "ui/yard/yard_place.h"
 
 namespace combwright {
@@ -27,7 +28,7 @@ class YardHands : public test::WindowTest {
         openWindow(test::millLaneBefore() + test::millLaneVisit() +
                    R"({"do":"add-yard","on":"2027-04-01","yard_name":"Creek","usual_super":"medium"}
 {"do":"add-hive","on":"2027-04-10","yard":"Creek","mark":"C1","boxes":"deep D90","origin":"swarm"})");
-        place = qobject_cast<YardPlace*>(window->places().front());
+        place = test::openPlace<YardPlace>(*window);
     }
     static void press(Qt::Key key, Qt::KeyboardModifiers with = Qt::NoModifier) {
         QTest::keyClick(QApplication::focusWidget(), key, with);

@@ -9,6 +9,7 @@
 #include "core/places/yard_sheet.h"
 #include "tests/support/in_window.h"
 #include "tests/support/mill_lane.h"
+#include "tests/support/open_place.h"
 #include "ui/yard/yard_place.h"
 
 namespace combwright {
@@ -18,7 +19,7 @@ class YardVisit : public test::WindowTest {
   protected:
     void SetUp() override {
         openWindow(test::millLaneBefore());
-        place = qobject_cast<YardPlace*>(window->places().front());
+        place = test::openPlace<YardPlace>(*window);
     }
     /// The line under the cursor.
     QLineEdit* line() const { return qobject_cast<QLineEdit*>(QApplication::focusWidget()); }

@@ -49,7 +49,8 @@ const std::vector<ArrowRow>& arrowTable() {
          {"core/support", "core/units", "core/model", "core/catalogue", "core/trade", "core/words",
           "core/storage"}},
         {"core/places/pages",
-         {"core/places", "core/support", "core/units", "core/model", "core/words"}},
+         {"core/places", "core/support", "core/units", "core/model", "core/words",
+          "core/exchange"}},
 
         {"ui/look", {}},
         {"ui/drawing", {"ui/look", "core/support", "core/units", "core/words"}},

@@ -34,7 +34,7 @@ class ByThePad : public WindowTest {
     void SetUp() override {
         clock.set("2027-08-07");
         openWindow(hillAndCreekBefore() + clipLines());
-        room = goToPlace<HoneyRoomPlace>(2);
+        room = goToPlace<HoneyRoomPlace>(3);
         ASSERT_NE(room, nullptr);
         room->spinDesk().setBell([this] { ++rung; });
         room->setFocus();

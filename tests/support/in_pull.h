@@ -48,7 +48,7 @@ class InPull : public SeasonTest {
         window->show();
         window->activateWindow();
         ASSERT_TRUE(QTest::qWaitForWindowActive(window.get()));
-        QTest::keyClick(window.get(), Qt::Key_2, Qt::ControlModifier);
+        QTest::keyClick(window.get(), Qt::Key_3, Qt::ControlModifier);
         place = qobject_cast<PullPlace*>(window->current());
         ASSERT_NE(place, nullptr);
         place->settle();

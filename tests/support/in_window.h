@@ -8,6 +8,7 @@
 #include <memory>
 #include <string_view>
 
+#include "tests/support/open_place.h"
 #include "tests/support/support.h"
 #include "ui/look/style.h"
 #include "ui/shell/main_window.h"
@@ -39,6 +40,11 @@ class WindowTest : public SeasonTest {
     InFront* goToPlace(int index) {
         QTest::keyClick(window.get(), static_cast<Qt::Key>(Qt::Key_1 + index), Qt::ControlModifier);
         return qobject_cast<InFront*>(window->current());
+    }
+    /// The place of that kind, brought to the front.
+    template <class InFront>
+    InFront* open() {
+        return openPlace<InFront>(*window);
     }
     static QWidget* focus() { return QApplication::focusWidget(); }
 

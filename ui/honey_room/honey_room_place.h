@@ -33,6 +33,8 @@ class HoneyRoomPlace : public Place {
     explicit HoneyRoomPlace(Session& session, QWidget* parent = nullptr);
 
     QString railWord() const override { return tr("Honey room"); }
+    std::optional<DueWhere> worksAt() const override { return DueWhere::HoneyRoom; }
+    bool resumes(const QString& sheet, const QString& row) const override;
     PlaceHead head() const override;
     int waiting() const override;
     std::vector<KeyHint> hints() const override;

@@ -485,4 +485,9 @@ void HoneyRoomPlace::openGate() {
     });
 }
 
+bool HoneyRoomPlace::resumes(const QString& sheet, const QString& row) const {
+    // A load that turns is watched; cautions seen and letters felt wait without harm.
+    return sheet == roomSheet && row == QLatin1String("load that turns");
+}
+
 }  // namespace combwright

@@ -36,6 +36,7 @@ class PullPlace : public Place {
     ~PullPlace() override;
 
     QString railWord() const override { return tr("Pull"); }
+    std::optional<DueWhere> worksAt() const override { return DueWhere::Pull; }
     PlaceHead head() const override;
     std::vector<KeyHint> hints() const override;
     std::vector<PrintSheet> sheets() const override;

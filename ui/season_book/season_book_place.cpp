@@ -209,7 +209,7 @@ void SeasonBookPlace::readAnew() {
     m_sentence->setText(richText(seasonSentence(m_season)));
     m_first->setVisible(m_season.total == Mass());
     m_first->setText(
-        tr("Weigh boxes and buckets in the honey room (Ctrl+3): what each hive gave appears here "
+        tr("Weigh boxes and buckets in the honey room (Ctrl+4): what each hive gave appears here "
            "as soon as there is a run. A crop noted from paper appears here too, marked as "
            "noted.") +
         (m_season.unclosed.empty()

@@ -117,6 +117,12 @@ std::map<QString, QString> Drafts::of(const QString& sheet) const {
     return rows;
 }
 
+std::vector<std::pair<QString, QString>> Drafts::rows() const {
+    std::vector<std::pair<QString, QString>> all;
+    for (const auto& [where, text] : m_lines) all.push_back(where);
+    return all;
+}
+
 void Drafts::flush() {
     m_timer.stop();
     if (!m_changed || m_file.isEmpty()) return;

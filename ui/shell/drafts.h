@@ -8,6 +8,8 @@
 #include <QObject>
 #include <QTimer>
 #include <map>
+#include <utility>
+#include <vector>
 
 namespace combwright {
 
@@ -36,6 +38,8 @@ class Drafts : public QObject {
     void drop(const QString& sheet, const QString& row);
     /// The rows of a sheet with what was typed there.
     std::map<QString, QString> of(const QString& sheet) const;
+    /// Every sheet and row with something typed.
+    std::vector<std::pair<QString, QString>> rows() const;
     /// Writes what is held now.
     void flush();
 

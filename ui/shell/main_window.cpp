@@ -33,6 +33,7 @@
 #include "ui/shell/program_icon.h"
 #include "ui/shell/start_page.h"
 #include "ui/storeroom/storeroom_place.h"
+#include "ui/today/today_place.h"
 #include "ui/yard/yard_place.h"
 
 namespace combwright {
@@ -74,6 +75,7 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
 
     m_start = new StartPage(session, *m_files, m_stack);
     m_stack->addWidget(m_start);
+    addPlace(new TodayPlace(session, m_stack));
     addPlace(new YardPlace(session, m_stack));
     addPlace(new PullPlace(session, m_stack));
     addPlace(new HoneyRoomPlace(session, m_stack));
@@ -172,6 +174,7 @@ void MainWindow::addPlace(Place* place) {
     }
     m_rail->addPlace(place->railWord());
     connect(place, &Place::printAsked, this, [this] { print(); });
+    connect(place, &Place::goAsked, this, &MainWindow::goFor);
     const int index = static_cast<int>(m_places.size()) - 1;
     connect(place, &Place::headChanged, this, [this, place] {
         if (place == current()) showHead();
@@ -253,7 +256,23 @@ void MainWindow::showSeason() {
         return;
     }
     m_stack->setCurrentWidget(m_places.front());
-    goTo(0);
+    goTo(firstPlace());
+}
+
+int MainWindow::firstPlace() const {
+    for (const auto& [sheet, row] : m_session.drafts().rows())
+        for (std::size_t i = 0; i < m_places.size(); ++i)
+            if (m_places[i]->resumes(sheet, row)) return static_cast<int>(i);
+    return 0;
+}
+
+void MainWindow::goFor(const GoTo& where) {
+    for (std::size_t i = 0; i < m_places.size(); ++i) {
+        if (m_places[i]->worksAt() != where.where) continue;
+        goTo(static_cast<int>(i));
+        m_places[i]->goFor(where);
+        return;
+    }
 }
 
 void MainWindow::print() {

@@ -52,6 +52,9 @@ class MainWindow : public QMainWindow {
     void showHead();
     void countWaiting();
     void showSeason();
+    /// Today, unless something half typed waits elsewhere.
+    int firstPlace() const;
+    void goFor(const GoTo& where);
     void showTitle();
     void keepTyped();
     void addFileKeys();

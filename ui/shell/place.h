@@ -6,6 +6,7 @@
 #include <functional>
 #include <vector>
 
+#include "core/places/due/due_item.h"
 #include "core/places/explained.h"
 #include "core/places/pages/page.h"
 #include "ui/drawing/figure.h"
@@ -34,6 +35,15 @@ struct PrintSheet {
     QString id;
     QString title;
     std::function<Page()> page;
+};
+
+/// Where a thing is done, for a place that sends one there.
+struct GoTo {
+    DueWhere where = DueWhere::Yard;
+    std::optional<Id<Yard>> yard = std::nullopt;
+    std::optional<Id<Hive>> hive = std::nullopt;
+    std::optional<Day> on = std::nullopt;  ///< today, when left out
+    bool sheet = false;                    ///< of the yard, its sheet
 };
 
 class Place : public QWidget {
@@ -66,6 +76,12 @@ class Place : public QWidget {
     }
     /// Keeps what is half typed; called before the place is left or the program ends.
     virtual void keepTyped() {}
+    /// Whether a half-typed line of that sheet and row is this place's: the window opens with it.
+    virtual bool resumes(const QString& /*sheet*/, const QString& /*row*/) const { return false; }
+    /// Shows what one was sent here for.
+    virtual void goFor(const GoTo& /*where*/) {}
+    /// The place of such work.
+    virtual std::optional<DueWhere> worksAt() const { return std::nullopt; }
     /// Waits until what is reckoned in the background is shown: for pictures, prints and tests.
     virtual void settle() {}
     /// A widget for the head, beside the words under the title; may be none.
@@ -74,6 +90,7 @@ class Place : public QWidget {
   Q_SIGNALS:
     void headChanged();
     void printAsked();  ///< the place's first sheet, with preview
+    void goAsked(const combwright::GoTo& where);
 
   protected:
     /// What reload does; throws StorageError.

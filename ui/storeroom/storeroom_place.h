@@ -32,6 +32,10 @@ class StoreroomPlace : public Place {
     explicit StoreroomPlace(Session& session, QWidget* parent = nullptr);
 
     QString railWord() const override { return tr("Storeroom"); }
+    std::optional<DueWhere> worksAt() const override { return DueWhere::Storeroom; }
+    bool resumes(const QString& sheet, const QString&) const override {
+        return sheet.startsWith(QLatin1String("bench"));
+    }
     PlaceHead head() const override;
     std::vector<KeyHint> hints() const override;
     std::vector<PrintSheet> sheets() const override;

@@ -156,6 +156,20 @@ void YardPlace::choose(Id<Yard> yard, Day on) {
     }
 }
 
+void YardPlace::goFor(const GoTo& where) {
+    if (sheetIsOpen()) closeSheet();
+    if (where.yard) choose(*where.yard, where.on.value_or(session().clock().today()));
+    if (where.hive && m_pages->currentWidget() == m_board) m_board->board().choose(*where.hive);
+    if (where.sheet)
+        openSheet();
+    else
+        setFocus();
+}
+
+bool YardPlace::resumes(const QString& sheet, const QString&) const {
+    return sheet.startsWith(QLatin1String("yard-sheet "));
+}
+
 void YardPlace::takeDay() {
     const auto day = dayInWords(m_day->text().toStdString(), session().clock().today());
     // Our own text stands in the field until something is typed over it.

@@ -20,6 +20,9 @@ class YardPlace : public Place {
     explicit YardPlace(Session& session, QWidget* parent = nullptr);
 
     QString railWord() const override { return tr("Yard"); }
+    std::optional<DueWhere> worksAt() const override { return DueWhere::Yard; }
+    void goFor(const GoTo& where) override;
+    bool resumes(const QString& sheet, const QString& row) const override;
     PlaceHead head() const override;
     std::vector<KeyHint> hints() const override;
     std::vector<PrintSheet> sheets() const override;

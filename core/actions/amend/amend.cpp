@@ -95,7 +95,8 @@ const Fields& Amend::fields() {
         field<&Amend::phaseDay>("phase_day"), field<&Amend::hiveMove>("hive_move"),
         field<&Amend::colonyMove>("colony_move"), field<&Amend::queen>("queen"),
         field<&Amend::queenStay>("queen_stay"), field<&Amend::queenWait>("queen_wait"),
-        field<&Amend::queenColour>("queen_colour"), field<&Amend::set>("set"));
+        field<&Amend::queenColour>("queen_colour"), field<&Amend::task>("task"),
+        field<&Amend::quiet>("quiet"), field<&Amend::set>("set"));
     return all;
 }
 

@@ -76,6 +76,8 @@ struct Amend {
     std::optional<Id<QueenStay>> queenStay;
     std::optional<Id<QueenWait>> queenWait;
     std::optional<Id<QueenColour>> queenColour;
+    std::optional<Id<Task>> task;
+    std::optional<Id<Quiet>> quiet;
     Changes set;
     static const Fields& fields();
     Result<Answer> perform(Write& file) const;

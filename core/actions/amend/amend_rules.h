@@ -24,7 +24,7 @@ struct AmendType {
     std::function<Result<void>(Write& file, std::int64_t id, const Changes& changes)> amend;
 };
 
-std::vector<AmendType> yardAmends();   ///< yard, hive, colony, visit, inspection
+std::vector<AmendType> yardAmends();   ///< yard, hive, colony, visit, inspection, task, quiet
 std::vector<AmendType> queenAmends();  ///< hive_move, colony_move, queen, its stays and waits
 std::vector<AmendType> boxAmends();    ///< box, box_look, frame, frame_check, hold
 std::vector<AmendType> benchAmends();  ///< box_review, raw_wax

@@ -6,6 +6,7 @@
 #include "core/actions/storeroom/quarantine.h"
 #include "core/actions/yard/colony_steps.h"
 #include "core/actions/yard/sheet.h"
+#include "core/actions/yard/tasks.h"
 #include "core/storage/queries/hive_days.h"
 #include "core/storage/queries/names.h"
 #include "core/storage/queries/yards.h"
@@ -307,6 +308,12 @@ Result<void> settleInspection(Write& file, const Inspection& before, Inspection&
     return {};
 }
 
+Result<void> settleTask(Write& file, const Task&, Task& after) { return demandTask(file, after); }
+
+Result<void> settleQuiet(Write& file, const Quiet&, Quiet& after) {
+    return demandQuiet(file, after);
+}
+
 }  // namespace
 
 std::vector<AmendType> yardAmends() {
@@ -317,6 +324,8 @@ std::vector<AmendType> yardAmends() {
         amends<Visit>({{"yard", ""}, {"all_line", "record-visit"}}, &settleVisit),
         amends<Inspection>({{"visit", ""}, {"hive", ""}, {"line", "write-line"}},
                            &settleInspection),
+        amends<Task>({}, &settleTask),
+        amends<Quiet>({{"rule", ""}}, &settleQuiet),
     };
 }
 

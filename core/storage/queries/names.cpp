@@ -370,6 +370,19 @@ Result<std::int64_t> findNamed(const Read& file, std::string_view table, const N
     if (table == Queen::table && !query.hive) return findQueen(file, query);
     if (table == Frame::table && !query.box && !query.name.empty())
         return onlyOne(idsOf(file.where<Frame>({is("mark", query.name)})), table, query.name);
+    if (table == Task::table) {
+        std::vector<std::int64_t> found;
+        for (const Task& each : file.where<Task>({isUnknown("done")}))
+            if (each.text.text() == query.name) found.push_back(each.id.number);
+        return onlyOne(found, table, query.name);
+    }
+    if (table == Quiet::table) {
+        std::vector<std::int64_t> found;
+        for (const Quiet& each : file.all<Quiet>())
+            if (each.reason.text() == query.name && (!each.until || query.on <= *each.until))
+                found.push_back(each.id.number);
+        return onlyOne(found, table, query.name);
+    }
     const auto on = dayMeant(query);
     if (!on) return Refusal{on.error().code, nameKey(table), on.error().values};
     if (table == FreezerRound::table)
@@ -439,6 +452,14 @@ std::string nameOf(const Read& file, std::string_view table, std::int64_t id) {
     if (table == BoxKind::table) {
         const auto kind = file.find(Id<BoxKind>{id});
         return kind ? kind->name.text() : number;
+    }
+    if (table == Task::table) {
+        const auto task = file.find(Id<Task>{id});
+        return task ? task->text.text() : number;
+    }
+    if (table == Quiet::table) {
+        const auto quiet = file.find(Id<Quiet>{id});
+        return quiet ? quiet->reason.text() : number;
     }
     if (table == Box::table) {
         const auto box = file.find(Id<Box>{id});

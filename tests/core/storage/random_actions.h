@@ -17,7 +17,7 @@ class RandomActions {
         const std::string on = isoText(day("2027-04-01") + days(pick(200)));
         // The yards are gone through every few weeks; otherwise no line is ever met again.
         const std::string visited = isoText(day("2027-04-10") + days(21 * pick(6)));
-        switch (pick(52)) {
+        switch (pick(57)) {
             case 0:
                 return R"({"do":"add-yard","on":")" + on + R"(","yard_name":"Y)" + number(6) +
                        "\"}";
@@ -90,6 +90,9 @@ class RandomActions {
             case 36:
             case 37:
             case 47:
+            case 54:
+            case 55:
+            case 56:
                 return room();
             case 38:
             case 39:
@@ -104,14 +107,16 @@ class RandomActions {
                 return clearers(on);
             case 44:
                 return pick(2) ? feeding(on) : weighing(on);
-            case 47:
             case 48:
+            case 53:
                 return health(on);
             case 49:
                 return bees(on);
             case 50:
             case 51:
                 return queens(on);
+            case 52:
+                return tasks(on);
             default: {
                 static const char* const lines[] = {"e b7 s3 +1", "x rain",      "-1",
                                                     "w4/300 +1d", "f2.5 light!", "qc2c left1 +2"};
@@ -321,6 +326,22 @@ class RandomActions {
                        R"(,"why":"misread"})";
         }
     }
+    std::string tasks(const std::string& on) {
+        const std::string head = R"(","on":")" + on + "\"";
+        switch (pick(4)) {
+            case 0:
+                return R"({"do":"note-task)" + head + R"(,"text":"mend the gate","hive":"H)" +
+                       number(30) + (pick(2) ? "\"}" : R"(","due":")" + on + "\"}");
+            case 1:
+                return R"({"do":"finish-task)" + head + R"(,"task":"#)" + number(9) + "\"}";
+            case 2:
+                return R"({"do":"quiet-rule)" + head + R"(,"rule":"mite sample","reason":"sold",)" +
+                       (pick(2) ? R"("yard":"Y)" + number(6) : R"("hive":"H)" + number(30)) +
+                       (pick(2) ? "\"}" : R"(","until":")" + on + "\"}");
+            default:
+                return R"({"do":"end-quiet)" + head + R"(,"quiet":"#)" + number(9) + "\"}";
+        }
+    }
     std::string freezer(const std::string& on) {
         switch (pick(4)) {
             case 0:
@@ -428,8 +449,10 @@ class RandomActions {
             R"("queen_stay":"#{n}","set":{"until":null,"left_how":null})",
             R"("queen_wait":"#{n}","set":{"over_day":null,"on_day":"{day}"})",
             R"("queen_colour":"#{s}","set":{"colour":"gold"})",
+            R"("task":"#{n}","set":{"due":"{day}","done":null})",
+            R"("quiet":"#{n}","set":{"until":"{day}"})",
         };
-        std::string what = amended[pick(30)];
+        std::string what = amended[pick(32)];
         const auto fill = [&what](const std::string& mark, const std::string& with) {
             for (auto at = what.find(mark); at != std::string::npos; at = what.find(mark))
                 what.replace(at, mark.size(), with);

@@ -52,7 +52,7 @@ class ClosingTheDay : public test::WindowTest {
   protected:
     /// From the pull to the closed run: the keys in the form are `deed`.
     void closeTheDay(Strokes& strokes, const std::function<void(CloseDayForm&)>& deed) {
-        ASSERT_NE(goToPlace<QWidget>(1), nullptr);
+        ASSERT_NE(goToPlace<QWidget>(2), nullptr);
         QTimer::singleShot(0, [deed] {
             auto* form = qobject_cast<CloseDayForm*>(QApplication::activeModalWidget());
             ASSERT_NE(form, nullptr);
@@ -63,7 +63,7 @@ class ClosingTheDay : public test::WindowTest {
                 form->reject();
             }
         });
-        strokes.press(Qt::Key_3, Qt::ControlModifier);
+        strokes.press(Qt::Key_4, Qt::ControlModifier);
         strokes.press(Qt::Key_Return, Qt::ControlModifier);
         room = qobject_cast<HoneyRoomPlace*>(window->current());
         ASSERT_NE(room, nullptr);

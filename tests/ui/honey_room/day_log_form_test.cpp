@@ -26,7 +26,7 @@ class DayLog : public test::WindowTest {
     void SetUp() override {
         clock.set("2027-08-08");
         openWindow(test::hillAndCreekBefore());
-        ASSERT_NE(goToPlace<HoneyRoomPlace>(2), nullptr);
+        ASSERT_NE(goToPlace<HoneyRoomPlace>(3), nullptr);
     }
     /// Opens the form by its key and does something in it; it must be gone afterwards.
     void inForm(const std::function<void(QDialog&)>& deed) {

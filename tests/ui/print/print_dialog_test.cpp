@@ -23,7 +23,7 @@ class SheetsOfAPlace : public test::WindowTest {};
 TEST_F(SheetsOfAPlace, AreChosenAboveThePreviewByKeyboard) {
     clock.set("2027-08-08");
     openWindow(test::hillAndCreekBefore());
-    auto* room = goToPlace<HoneyRoomPlace>(2);
+    auto* room = goToPlace<HoneyRoomPlace>(3);
     ASSERT_NE(room, nullptr);
     std::vector<QString> titles;
     int offered = 0;

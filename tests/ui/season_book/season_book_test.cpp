@@ -27,7 +27,7 @@ class InTheSeasonBook : public test::WindowTest {
     void SetUp() override {
         clock.set("2027-11-20");
         openWindow(test::bookYears());
-        book = goToPlace<SeasonBookPlace>(4);
+        book = goToPlace<SeasonBookPlace>(5);
         ASSERT_NE(book, nullptr);
         QApplication::processEvents();
     }
@@ -120,11 +120,11 @@ TEST_F(InTheSeasonBook, AYearWithoutHoneySaysWhatToDoFirst) {
     auto* first = book->findChild<QLabel*>(QStringLiteral("what_first"));
     ASSERT_NE(first, nullptr);
     EXPECT_TRUE(first->isVisible());
-    EXPECT_TRUE(first->text().contains(QStringLiteral("Ctrl+3")));
+    EXPECT_TRUE(first->text().contains(QStringLiteral("Ctrl+4")));
     EXPECT_FALSE(book->timeline().isVisible());
     EXPECT_FALSE(book->yields().isVisible());
     EXPECT_TRUE(book->explained().empty());
-    window->goTo(4);
+    window->goTo(5);
     EXPECT_EQ(QApplication::focusWidget(), &book->years()) << "somewhere one can go on from";
     press(Qt::Key_P);
     press(Qt::Key_E);

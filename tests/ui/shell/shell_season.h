@@ -12,6 +12,7 @@
 #include <QTest>
 #include <QTimer>
 
+#include "tests/support/open_place.h"
 #include "tests/support/support.h"
 #include "ui/look/style.h"
 #include "ui/shell/main_window.h"
@@ -48,7 +49,7 @@ class ShellTest : public SeasonTest {
     void openSeason() {
         makeSeason();
         ASSERT_TRUE(session.open(file()));
-        place = qobject_cast<YardPlace*>(window->places().front());
+        place = test::openPlace<YardPlace>(*window);
     }
     QByteArray bytes(const QString& of) const {
         QFile in(of);

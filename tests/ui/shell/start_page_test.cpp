@@ -1,6 +1,7 @@
 // Opening, by keyboard: the start page with what was opened lately, new and open, files that cannot
 // be opened or only read, and a copy restored into a new file.
 #include "ui/shell/start_page.h"
+#include "tests/support/open_place.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -235,7 +236,7 @@ class ReadingOnly : public Start {
         }
         before = bytes(file());
         ASSERT_TRUE(session.open(file()));
-        place = qobject_cast<YardPlace*>(window->places().front());
+        place = test::openPlace<YardPlace>(*window);
     }
     QByteArray before;
 };

@@ -27,8 +27,8 @@ class UnreadableFile : public test::ShellTest {
 TEST_F(UnreadableFile, IsSaidInTheNoticeAndTheWindowGoesOn) {
     EXPECT_FALSE(notice()->isVisible());
     write("UPDATE hive SET since = 'no day'");
+    key(Qt::Key_3, Qt::ControlModifier);
     key(Qt::Key_2, Qt::ControlModifier);
-    key(Qt::Key_1, Qt::ControlModifier);
     EXPECT_EQ(window->current(), place);
     ASSERT_TRUE(notice()->isVisible());
     EXPECT_THAT(noticeText(), HasSubstr("is damaged (a value does not fit its field)"));
@@ -42,7 +42,7 @@ TEST_F(UnreadableFile, IsSaidInTheNoticeAndTheWindowGoesOn) {
     place->closeSheet();
 
     write("UPDATE hive SET since = '2027-04-10'");
-    key(Qt::Key_1, Qt::ControlModifier);
+    key(Qt::Key_2, Qt::ControlModifier);
     EXPECT_FALSE(notice()->isVisible());
     EXPECT_EQ(place->board().currentHive()->mark, QStringLiteral("H1"));
 }

@@ -19,8 +19,13 @@ class WindowKeys : public test::WindowTest {
         openWindow(R"({"do":"add-yard","on":"2027-04-01","yard_name":"Hill"}
 {"do":"add-hive","on":"2027-04-01","yard":"Hill","mark":"H1","boxes":"deep D1, x, medium M1"}
 {"do":"add-hive","on":"2027-04-01","yard":"Hill","mark":"H2","boxes":"deep D2, x, medium M2"})");
+        m_yard = open<YardPlace>();
+        ASSERT_NE(m_yard, nullptr);
     }
-    YardPlace& yard() { return *qobject_cast<YardPlace*>(window->places().front()); }
+    YardPlace& yard() { return *m_yard; }
+
+  private:
+    YardPlace* m_yard = nullptr;
 };
 
 TEST_F(WindowKeys, TakeBackALineFromTheEmptyFieldBelowIt) {
@@ -50,7 +55,7 @@ TEST_F(WindowKeys, APlaceBehindLeavesTheHeadAlone) {
     auto* yards = window->findChild<QComboBox*>(QStringLiteral("yard"));
     ASSERT_NE(yards, nullptr);
     EXPECT_TRUE(yards->isVisible());
-    window->goTo(1);
+    window->goTo(2);
     EXPECT_FALSE(yards->isVisible());
     session.undo();
     EXPECT_FALSE(yards->isVisible());

@@ -1,0 +1,67 @@
+#include "core/places/due/due_visits.h"
+
+#include <algorithm>
+#include <set>
+
+#include "core/storage/queries/yards.h"
+
+namespace combwright {
+namespace {
+
+std::optional<Visit> newestVisit(const Read& file, Id<Yard> yard, Day today) {
+    std::optional<Visit> newest;
+    for (Visit& visit : file.where<Visit>({is("yard", yard)}))
+        if (visit.on <= today && (!newest || visit.on > newest->on)) newest = std::move(visit);
+    return newest;
+}
+
+}  // namespace
+
+std::vector<std::string> OpenVisit::missing() const {
+    std::vector<std::string> marks;
+    for (std::size_t i = 0; i < hives.size(); ++i)
+        if (!written[i]) marks.push_back(hives[i]);
+    return marks;
+}
+
+std::vector<OpenVisit> openVisits(const Read& file, Day today) {
+    std::vector<OpenVisit> open;
+    for (const Yard& yard : openYards(file)) {
+        const auto visit = newestVisit(file, yard.id, today);
+        if (!visit || visit->on < today - days(visitRememberedDays)) continue;
+        std::set<std::int64_t> seen;
+        for (const Inspection& each : file.where<Inspection>({is("visit", visit->id)}))
+            seen.insert(each.hive.number);
+        OpenVisit made{*visit, yard.name.text(), {}, {}};
+        for (const Hive& hive : openHives(file, yard.id)) {
+            if (hive.since > visit->on) continue;
+            made.hives.push_back(hive.mark.text());
+            made.written.push_back(seen.contains(hive.id.number));
+        }
+        const bool notEnded = visit->begun && !visit->ended;
+        const bool brokeOff = !seen.empty() && !made.written.empty() && !made.written.back();
+        const bool gap =
+            std::find(made.written.begin(), made.written.end(), false) != made.written.end();
+        if (gap && (brokeOff || notEnded) && !visit->ended) open.push_back(std::move(made));
+    }
+    return open;
+}
+
+void addDueVisits(const Read& file, Day today, std::optional<Id<Yard>> yard,
+                  std::vector<DueItem>& due) {
+    for (const OpenVisit& open : openVisits(file, today)) {
+        if (yard && open.visit.yard != *yard) continue;
+        const auto missing = open.missing();
+        DueItem item;
+        item.rule = DueRule::Visit;
+        item.yard = open.visit.yard;
+        item.id = "visit-" + std::to_string(open.visit.id.number);
+        item.since = item.from = open.visit.on;
+        item.count = static_cast<std::int64_t>(missing.size());
+        for (const std::string& mark : missing)
+            item.about += (item.about.empty() ? "" : " ") + mark;
+        due.push_back(std::move(item));
+    }
+}
+
+}  // namespace combwright

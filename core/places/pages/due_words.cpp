@@ -1,0 +1,469 @@
+#include "core/places/pages/due_words.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+#include <QStringList>
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+#include "core/words/figures.h"
+#include "core/words/words.h"
+
+namespace combwright {
+namespace {
+
+QString dueTr(const char* text) { return QCoreApplication::translate("due", text); }
+
+/// "1 box" or "5 boxes".
+QString dueCounted(std::int64_t many, const char* one, const char* several) {
+    return many == 1 ? dueTr(one) : dueTr(several).arg(many);
+}
+
+std::int64_t dueCountOf(const DueItem& item) { return item.count.value_or(1); }
+
+QString dueBoxes(const DueItem& item) {
+    return dueCounted(dueCountOf(item), QT_TRANSLATE_NOOP("due", "1 box"),
+                      QT_TRANSLATE_NOOP("due", "%1 boxes"));
+}
+
+QString dueFrames(const DueItem& item) {
+    return dueCounted(dueCountOf(item), QT_TRANSLATE_NOOP("due", "1 frame"),
+                      QT_TRANSLATE_NOOP("due", "%1 frames"));
+}
+
+QString sharpFigure(double value) { return QLocale().toString(value, 'f', 1); }
+
+bool wetsComeOff(const DueItem& item) { return item.rule == DueRule::Wets && item.other; }
+bool dueGoesIn(const DueItem& item) { return item.about == "in"; }
+
+/// What a trip counts alike, and how it is said of one and of several.
+struct DueKind {
+    const char* one;
+    const char* several;
+};
+
+DueKind dueKindOf(const DueItem& item) {
+    switch (item.rule) {
+        case DueRule::Look:
+            return {QT_TRANSLATE_NOOP("due", "1 to look at"),
+                    QT_TRANSLATE_NOOP("due", "%1 to look at")};
+        case DueRule::Swarm:
+            return {QT_TRANSLATE_NOOP("due", "1 to look through for swarm cells"),
+                    QT_TRANSLATE_NOOP("due", "%1 to look through for swarm cells")};
+        case DueRule::Queen:
+            return {QT_TRANSLATE_NOOP("due", "1 young queen"),
+                    QT_TRANSLATE_NOOP("due", "%1 young queens")};
+        case DueRule::TestFrame:
+            return {QT_TRANSLATE_NOOP("due", "1 test frame"),
+                    QT_TRANSLATE_NOOP("due", "%1 test frames")};
+        case DueRule::Sample:
+            return {QT_TRANSLATE_NOOP("due", "1 mite sample"),
+                    QT_TRANSLATE_NOOP("due", "%1 mite samples")};
+        case DueRule::SampleAgain:
+            return {QT_TRANSLATE_NOOP("due", "1 to sample again"),
+                    QT_TRANSLATE_NOOP("due", "%1 to sample again")};
+        case DueRule::Treat:
+            return {QT_TRANSLATE_NOOP("due", "1 over the mite line"),
+                    QT_TRANSLATE_NOOP("due", "%1 over the mite line")};
+        case DueRule::TakeOut:
+            return {QT_TRANSLATE_NOOP("due", "1 treatment out"),
+                    QT_TRANSLATE_NOOP("due", "%1 treatments out")};
+        case DueRule::SupersBack:
+            return {QT_TRANSLATE_NOOP("due", "1 may have supers again"),
+                    QT_TRANSLATE_NOOP("due", "%1 may have supers again")};
+        case DueRule::Feed:
+            return {QT_TRANSLATE_NOOP("due", "1 to feed"), QT_TRANSLATE_NOOP("due", "%1 to feed")};
+        case DueRule::Stores:
+            return {QT_TRANSLATE_NOOP("due", "1 running short"),
+                    QT_TRANSLATE_NOOP("due", "%1 running short")};
+        case DueRule::AddBox:
+            return {QT_TRANSLATE_NOOP("due", "1 to give room"),
+                    QT_TRANSLATE_NOOP("due", "%1 to give room")};
+        case DueRule::ComeBack:
+            return {QT_TRANSLATE_NOOP("due", "1 to come back to"),
+                    QT_TRANSLATE_NOOP("due", "%1 to come back to")};
+        case DueRule::Clearers:
+            if (dueGoesIn(item))
+                return {QT_TRANSLATE_NOOP("due", "1 clearer board in"),
+                        QT_TRANSLATE_NOOP("due", "%1 clearer boards in")};
+            return {QT_TRANSLATE_NOOP("due", "1 clearer board out"),
+                    QT_TRANSLATE_NOOP("due", "%1 clearer boards out")};
+        case DueRule::Wets:
+            if (wetsComeOff(item))
+                return {QT_TRANSLATE_NOOP("due", "1 cleaned box off"),
+                        QT_TRANSLATE_NOOP("due", "%1 cleaned boxes off")};
+            return {QT_TRANSLATE_NOOP("due", "1 wet box back"),
+                    QT_TRANSLATE_NOOP("due", "%1 wet boxes back")};
+        case DueRule::Visit:
+            return {QT_TRANSLATE_NOOP("due", "1 line to write"),
+                    QT_TRANSLATE_NOOP("due", "%1 lines to write")};
+        case DueRule::Task:
+            return {QT_TRANSLATE_NOOP("due", "1 note"), QT_TRANSLATE_NOOP("due", "%1 notes")};
+        case DueRule::Extract:
+            return {QT_TRANSLATE_NOOP("due", "1 to extract"),
+                    QT_TRANSLATE_NOOP("due", "%1 to extract")};
+        case DueRule::Freezer:
+            return {QT_TRANSLATE_NOOP("due", "1 frame for the freezer"),
+                    QT_TRANSLATE_NOOP("due", "%1 frames for the freezer")};
+        case DueRule::DeadOut:
+            return {QT_TRANSLATE_NOOP("due", "1 dead-out"),
+                    QT_TRANSLATE_NOOP("due", "%1 dead-outs")};
+    }
+    return {"", ""};
+}
+
+/// Boxes and lines are counted, else hives.
+std::int64_t manyOf(const DueItem& item) {
+    const bool ofThings = item.rule == DueRule::Wets || item.rule == DueRule::Visit;
+    return ofThings ? dueCountOf(item) : 1;
+}
+
+QString aloneText(const DueTrip& trip) {
+    const DueItem& item = trip.item();
+    const QString yard = fromUtf8(trip.yardName);
+    switch (item.rule) {
+        case DueRule::Extract:
+            if (item.where == DueWhere::Pull)
+                return yard.isEmpty() ? dueTr("Bring in %1").arg(dueBoxes(item))
+                                      : dueTr("Bring in %1 of %2").arg(dueBoxes(item), yard);
+            return yard.isEmpty() ? dueTr("Extract %1").arg(dueBoxes(item))
+                                  : dueTr("Extract %1 of %2").arg(dueBoxes(item), yard);
+        case DueRule::Freezer:
+            return dueGoesIn(item) ? dueTr("%1 into the freezer").arg(dueFrames(item))
+                                   : dueTr("%1 out of the freezer").arg(dueFrames(item));
+        case DueRule::DeadOut:
+            return dueTr("Say what %1 died of").arg(fromUtf8(trip.hives.front().mark));
+        case DueRule::Wets:
+            if (item.where == DueWhere::Storeroom)
+                return dueTr("Dry %1 no hive may have").arg(dueBoxes(item));
+            break;
+        case DueRule::Task:
+            if (!item.hive && trip.yardName.empty()) return fromUtf8(item.about);
+            break;
+        default:
+            break;
+    }
+    QStringList works;
+    for (const DueHive& row : trip.hives)
+        for (const DueItem& each : row.items) works << dueDoText(each);
+    const QString mark = fromUtf8(trip.hives.front().mark);
+    return mark.isEmpty() ? yard + QStringLiteral(": ") + works.join(QStringLiteral(", "))
+                          : mark + QStringLiteral(": ") + works.join(QStringLiteral(", "));
+}
+
+QString dueSince(const DueItem& item) { return shortDayText(item.since); }
+
+QString dueRateText(const DueItem& item) {
+    if (item.rate)
+        return dueTr("%1 mites on 100 bees, between %2 and %3")
+            .arg(sharpFigure(item.rate->per100), sharpFigure(item.rate->low),
+                 sharpFigure(item.rate->high));
+    if (item.value) return dueTr("%1 mites on 100 bees").arg(sharpFigure(*item.value));
+    return dueTr("mites");
+}
+
+QString wetsWhy(const DueItem& item) {
+    if (wetsComeOff(item))
+        return dueTr("Given back %1; clean and dry by then, longer and it is filled again.")
+            .arg(shortDayText(*item.other));
+    if (item.where == DueWhere::Storeroom)
+        return dueTr("Wet since %1, and no hive may have it: dry it, or it ferments and moulds.")
+            .arg(dueSince(item));
+    return dueTr("Wet since %1; its own bees lick it dry.").arg(dueSince(item));
+}
+
+QString clearersWhy(const DueItem& item) {
+    if (dueGoesIn(item))
+        return item.other ? dueTr("In at dusk; %1 to pull on %2.")
+                                .arg(dueBoxes(item), shortDayText(*item.other))
+                          : dueTr("In at dusk; %1 to pull.").arg(dueBoxes(item));
+    return item.count
+               ? dueTr("In since %1; %2 to bring with it.").arg(dueSince(item), dueBoxes(item))
+               : dueTr("In since %1; longer and the bees find their way back up.")
+                     .arg(dueSince(item));
+}
+
+QString dueLookWhy(const DueItem& item) {
+    if (item.leaveShut)
+        return item.other ? dueTr(
+                                "A queen cell was left %1: shut until %2, eggs may be looked for "
+                                "after %3.")
+                                .arg(dueSince(item), shortDayText(*item.other),
+                                     shortDayText(item.from - days(1)))
+                          : dueTr("Shut since %1, may be opened from %2.")
+                                .arg(dueSince(item), shortDayText(item.from));
+    return item.count ? dueTr("Last opened %1, %2 days ago.").arg(dueSince(item)).arg(*item.count)
+                      : dueTr("Last opened %1.").arg(dueSince(item));
+}
+
+QString dueStoresWhy(const DueItem& item) {
+    QString text = item.mass
+                       ? dueTr("About %1 left, seen %2")
+                             .arg(massText(static_cast<double>(item.mass->grams()), How::Assumed),
+                                  dueSince(item))
+                       : dueTr("Seen %1").arg(dueSince(item));
+    if (item.by) text += dueTr("; lasts until %1").arg(shortDayText(*item.by));
+    if (item.other) text += dueTr(", first flow about %1").arg(dayAndMonth(*item.other));
+    return text + QLatin1Char('.');
+}
+
+}  // namespace
+
+QString groupText(DueGroup group) {
+    switch (group) {
+        case DueGroup::Late:
+            return dueTr("late");
+        case DueGroup::Today:
+            return dueTr("today");
+        case DueGroup::ThisWeek:
+            return dueTr("this week");
+        case DueGroup::Later:
+            return dueTr("later");
+    }
+    return {};
+}
+
+QString whereText(DueWhere where) {
+    switch (where) {
+        case DueWhere::Yard:
+            return dueTr("Yard");
+        case DueWhere::Pull:
+            return dueTr("Pull");
+        case DueWhere::HoneyRoom:
+            return dueTr("Honey room");
+        case DueWhere::Storeroom:
+            return dueTr("Storeroom");
+    }
+    return {};
+}
+
+QString ruleText(DueRule rule) {
+    return QCoreApplication::translate(
+        "words", Choices<DueRule>::words[static_cast<std::size_t>(rule)].data());
+}
+
+QString dueDoText(const DueItem& item) {
+    switch (item.rule) {
+        case DueRule::Look:
+            return item.leaveShut ? dueTr("look for eggs") : dueTr("look into it");
+        case DueRule::Swarm:
+            return dueTr("look for swarm cells");
+        case DueRule::Queen:
+            return dueTr("look for the young queen");
+        case DueRule::TestFrame:
+            return dueTr("give a frame with eggs");
+        case DueRule::Sample:
+            return dueTr("take a mite sample");
+        case DueRule::SampleAgain:
+            return dueTr("sample again");
+        case DueRule::Treat:
+            return dueTr("decide on treatment");
+        case DueRule::TakeOut:
+            return item.about.empty() ? dueTr("take the treatment out")
+                                      : dueTr("%1 out").arg(fromUtf8(item.about));
+        case DueRule::SupersBack:
+            return dueTr("supers may go on again");
+        case DueRule::Feed:
+            return item.mass ? dueTr("feed %1").arg(
+                                   massText(static_cast<double>(item.mass->grams()), How::Assumed))
+                             : dueTr("feed");
+        case DueRule::Stores:
+            return dueTr("weigh or feed");
+        case DueRule::AddBox:
+            return dueTr("give a box");
+        case DueRule::ComeBack:
+            return dueTr("come back to it");
+        case DueRule::Extract:
+            return item.where == DueWhere::Pull ? dueTr("bring in %1").arg(dueBoxes(item))
+                                                : dueTr("extract %1").arg(dueBoxes(item));
+        case DueRule::Clearers:
+            return dueGoesIn(item) ? dueTr("clearer board in") : dueTr("clearer board out");
+        case DueRule::Wets:
+            return wetsComeOff(item) ? dueTr("%1 off again").arg(fromUtf8(item.about))
+                                     : dueTr("%1 back").arg(fromUtf8(item.about));
+        case DueRule::Freezer:
+            return dueGoesIn(item) ? dueTr("%1 into the freezer").arg(dueFrames(item))
+                                   : dueTr("%1 out of the freezer").arg(dueFrames(item));
+        case DueRule::DeadOut:
+            return dueTr("say what it died of");
+        case DueRule::Visit:
+            return dueTr("write the rest of %1").arg(dueSince(item));
+        case DueRule::Task:
+            return fromUtf8(item.about);
+    }
+    return {};
+}
+
+QString dueWhyText(const DueItem& item) {
+    switch (item.rule) {
+        case DueRule::Look:
+            return dueLookWhy(item);
+        case DueRule::Swarm:
+            return dueTr("Last looked through %1, in the weeks of swarming.").arg(dueSince(item));
+        case DueRule::Queen: {
+            QString text = item.other
+                               ? dueTr("Young queen out by %1").arg(shortDayText(*item.other))
+                               : dueTr("Waiting for a young queen since %1").arg(dueSince(item));
+            if (item.by) text += dueTr("; act by %1").arg(shortDayText(*item.by));
+            return text + QLatin1Char('.');
+        }
+        case DueRule::TestFrame:
+            return item.by ? dueTr(
+                                 "No eggs seen since %1; a frame with eggs shows whether there "
+                                 "is a queen, act by %2.")
+                                 .arg(dueSince(item), shortDayText(*item.by))
+                           : dueTr(
+                                 "No eggs seen since %1; a frame with eggs shows whether there "
+                                 "is a queen.")
+                                 .arg(dueSince(item));
+        case DueRule::Sample:
+            return dueTr("Last sample %1.").arg(dueSince(item));
+        case DueRule::SampleAgain:
+            return dueTr("%1 on %2: that sample leaves it open.")
+                .arg(dueRateText(item), dueSince(item));
+        case DueRule::Treat:
+            return dueTr("%1 on %2, over your line. Your label is the law.")
+                .arg(dueRateText(item), dueSince(item));
+        case DueRule::TakeOut:
+            return item.by ? dueTr("In since %1, out by %2 as its label says.")
+                                 .arg(dueSince(item), shortDayText(*item.by))
+                           : dueTr("In since %1; your label says until when.").arg(dueSince(item));
+        case DueRule::SupersBack:
+            return dueTr("Treated %1; from %2 on, if your label says no longer.")
+                .arg(dueSince(item), shortDayText(item.from));
+        case DueRule::Feed:
+            return dueTr("Light or short of stores on %1.").arg(dueSince(item));
+        case DueRule::Stores:
+            return dueStoresWhy(item);
+        case DueRule::AddBox:
+            return item.value ? dueTr("%1 % of its frames taken on %2.")
+                                    .arg(std::lround(*item.value * 100))
+                                    .arg(dueSince(item))
+                              : dueTr("Little room left on %1.").arg(dueSince(item));
+        case DueRule::ComeBack:
+            return dueTr("You meant to come back, said on %1.").arg(dueSince(item));
+        case DueRule::Extract:
+            if (item.where == DueWhere::Pull)
+                return dueTr("In the pull plan kept for %1.").arg(shortDayText(item.from));
+            return item.by ? dueTr("Off since %1; extract by %2.")
+                                 .arg(dueSince(item), shortDayText(*item.by))
+                           : dueTr("Off since %1; its yard has no limit.").arg(dueSince(item));
+        case DueRule::Clearers:
+            return clearersWhy(item);
+        case DueRule::Wets:
+            return wetsWhy(item);
+        case DueRule::Freezer:
+            if (dueGoesIn(item))
+                return dueTr("The next round: comb a moth would eat, not through the cold yet.");
+            return item.value ? dueTr("In since %1; %2 h are over on %3.")
+                                    .arg(dueSince(item), QLocale().toString(*item.value),
+                                         shortDayText(item.from))
+                              : dueTr("In since %1; through on %2.")
+                                    .arg(dueSince(item), shortDayText(item.from));
+        case DueRule::DeadOut:
+            return dueTr("Dead since %1; %2 held until foulbrood is ruled out.")
+                .arg(dueSince(item), dueFrames(item));
+        case DueRule::Visit:
+            return dueTr("No line yet for %1.").arg(fromUtf8(item.about));
+        case DueRule::Task:
+            return item.by ? dueTr("Noted %1, for %2.").arg(dueSince(item), shortDayText(*item.by))
+                           : dueTr("Noted %1.").arg(dueSince(item));
+    }
+    return {};
+}
+
+QString tripWorkText(const DueTrip& trip) {
+    if (!trip.isTrip()) return aloneText(trip);
+    std::vector<std::pair<DueKind, std::int64_t>> kinds;
+    QStringList parts;
+    for (const DueHive& row : trip.hives)
+        for (const DueItem& item : row.items) {
+            const DueKind kind = dueKindOf(item);
+            const auto same = std::find_if(kinds.begin(), kinds.end(), [&](const auto& each) {
+                return std::string_view(each.first.several) == kind.several;
+            });
+            if (same == kinds.end())
+                kinds.emplace_back(kind, manyOf(item));
+            else
+                same->second += manyOf(item);
+        }
+    for (const auto& [kind, many] : kinds) parts << dueCounted(many, kind.one, kind.several);
+    for (const DueHive& row : trip.shut)
+        parts << dueTr("%1 not before %2")
+                     .arg(fromUtf8(row.mark), dayAndMonth(row.items.front().from));
+    return parts.join(QStringLiteral(", "));
+}
+
+QString tripText(const DueTrip& trip) {
+    return trip.isTrip() ? fromUtf8(trip.yardName) + QStringLiteral(": ") + tripWorkText(trip)
+                         : tripWorkText(trip);
+}
+
+QString tripNoteText(const DueTrip& trip) {
+    if (!trip.isTrip()) {
+        QStringList whys;
+        for (const DueHive& row : trip.hives)
+            for (const DueItem& item : row.items) whys << dueWhyText(item);
+        return whys.join(QLatin1Char(' '));
+    }
+    QStringList parts;
+    if (trip.minutes) parts << dueTr("about %1").arg(minutesText(*trip.minutes));
+    QStringList kit;
+    for (const DueKit& each : trip.take) kit << kitText(each);
+    if (!kit.isEmpty()) parts << dueTr("take %1").arg(kit.join(QStringLiteral(", ")));
+    // One hive to see says why at once; nobody opens a trip for that.
+    if (trip.items() == 1) parts << dueWhyText(trip.item());
+    return parts.join(QStringLiteral("; "));
+}
+
+QString tripWhenText(const DueTrip& trip, Day today) {
+    if (trip.group == DueGroup::Late)
+        return dueCounted((today - trip.day).count(), QT_TRANSLATE_NOOP("due", "1 day"),
+                          QT_TRANSLATE_NOOP("due", "%1 days"));
+    if (trip.day == today) return {};
+    return trip.by ? dueTr("by %1").arg(shortDayText(trip.day)) : shortDayText(trip.day);
+}
+
+QString kitText(const DueKit& kit) {
+    if (kit.mass)
+        return massText(static_cast<double>(kit.mass->grams()), How::Assumed) + QLatin1Char(' ') +
+               QCoreApplication::translate("due", kit.item.c_str());
+    struct Things {
+        std::string_view item;
+        const char* several;
+    };
+    // What takes more than an s.
+    static constexpr Things odd[] = {
+        {"wet box", QT_TRANSLATE_NOOP("due", "wet boxes")},
+        {"box", QT_TRANSLATE_NOOP("due", "boxes")},
+        {"fondant", QT_TRANSLATE_NOOP("due", "packs of fondant")},
+        {"frame with eggs", QT_TRANSLATE_NOOP("due", "frames with eggs")},
+    };
+    const QString one = QCoreApplication::translate("due", kit.item.c_str());
+    if (kit.count == 1) return QStringLiteral("1 ") + one;
+    for (const Things& each : odd)
+        if (each.item == kit.item)
+            return QStringLiteral("%1 %2").arg(kit.count).arg(dueTr(each.several));
+    return QStringLiteral("%1 %2s").arg(kit.count).arg(one);
+}
+
+QString minutesText(double minutes) {
+    // By the quarter of an hour from an hour on, else by five minutes: it is no timetable.
+    const long whole = std::max(5L, std::lround(minutes / 5.0) * 5);
+    if (whole < 60) return dueTr("%1 min").arg(whole);
+    return whole % 60 == 0 ? dueTr("%1 h").arg(whole / 60)
+                           : dueTr("%1 h %2 min").arg(whole / 60).arg(whole % 60);
+}
+
+QString quietedText(const Quieted& quieted) {
+    const QString at = fromUtf8(quieted.hive.empty() ? quieted.yard : quieted.hive);
+    const QString text =
+        dueTr("%1 at %2: %3")
+            .arg(ruleText(quieted.item.rule), at, fromUtf8(quieted.quiet.reason.text()));
+    return quieted.quiet.until
+               ? dueTr("%1 (quiet until %2)").arg(text, shortDayText(*quieted.quiet.until))
+               : text;
+}
+
+}  // namespace combwright

@@ -1,0 +1,231 @@
+// Today by keyboard: walking and opening the trips, ticking off, quieting with a reason and hearing
+// again, carrying on what was left half done, and the calendar.
+#include "ui/today/today_place.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <QFile>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QTest>
+#include <QTimer>
+
+#include "core/places/pages/due_words.h"
+#include "tests/support/in_window.h"
+#include "tests/support/mill_lane.h"
+#include "ui/shell/small_form.h"
+#include "ui/yard/yard_place.h"
+
+namespace combwright {
+namespace {
+
+class TodayInWindow : public test::WindowTest {
+  protected:
+    void SetUp() override {
+        clock.set("2027-06-17");
+        openWindow(test::millLaneBefore() + test::millLaneVisit() + R"(
+{"do":"write-line","on":"2027-06-16","hive":"ML1","line":"e"}
+{"do":"note-task","on":"2027-06-09","text":"order foundation","due":"2027-06-12"}
+{"do":"note-task","on":"2027-06-09","text":"mend the lid","hive":"ML5"})");
+        today = qobject_cast<TodayPlace*>(window->current());
+        ASSERT_NE(today, nullptr) << "the program opens on Today";
+    }
+    void press(Qt::Key key, Qt::KeyboardModifiers with = Qt::NoModifier) const {
+        ASSERT_NE(focus(), nullptr);
+        QTest::keyClick(focus(), key, with);
+    }
+    /// Walks to the line that begins so.
+    void walkTo(const char* text) {
+        press(Qt::Key_Home);
+        for (std::size_t n = 0; n < today->due().lines().size(); ++n) {
+            const QString said = lineText();
+            if (said.startsWith(QLatin1String(text)) ||
+                said.contains(QLatin1String(". ") + QLatin1String(text)))
+                return;
+            press(Qt::Key_Down);
+        }
+        FAIL() << "no line says " << text;
+    }
+    QString lineText() const { return today->due().accessibleDescription(); }
+    /// Fills the next small form by its fields' names and presses Enter there.
+    void answerForm(std::vector<std::pair<const char*, const char*>> fields) {
+        auto* timer = new QTimer(window.get());
+        QObject::connect(timer, &QTimer::timeout, timer, [this, timer, fields] {
+            auto* form = qobject_cast<SmallForm*>(QApplication::activeModalWidget());
+            if (!form) return;
+            timer->stop();
+            timer->deleteLater();
+            ++forms;
+            for (const auto& [name, text] : fields) {
+                auto* edit = form->findChild<QLineEdit*>(QLatin1String(name));
+                ASSERT_NE(edit, nullptr) << name;
+                edit->setFocus();
+                QTest::keyClicks(edit, QString::fromUtf8(text));
+            }
+            QTest::keyClick(form->focusWidget(), Qt::Key_Return);
+            // What was refused keeps it open; a test must not wait for ever.
+            if (form->isVisible()) form->reject();
+        });
+        timer->start(10);
+    }
+    /// Without a desktop nobody gives the window the keyboard back when a dialog goes.
+    void comeBack() {
+        window->activateWindow();
+        ASSERT_TRUE(QTest::qWaitForWindowActive(window.get()));
+        today->setFocus();
+    }
+
+    TodayPlace* today = nullptr;
+    int forms = 0;
+};
+
+TEST_F(TodayInWindow, SaysWhatIsDueAndTicksANoteOff) {
+    EXPECT_EQ(focus(), &today->due());
+    EXPECT_EQ(today->head().big.figure.toInt(), today->due().list().today());
+    EXPECT_EQ(today->due().list().late(), 1);
+    EXPECT_EQ(today->head().bigNote, QStringLiteral("due today,\none of them late"));
+    walkTo("order foundation");
+    EXPECT_EQ(today->head().action, QStringLiteral("Tick off"));
+    press(Qt::Key_Return);
+    EXPECT_EQ(session.read().find(Id<Task>{1})->done, clock.today());
+    EXPECT_EQ(today->due().list().late(), 0);
+    EXPECT_EQ(today->head().bigNote, QStringLiteral("due today"));
+    press(Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(today->due().list().late(), 1) << "and comes back";
+}
+
+TEST_F(TodayInWindow, TripsOpenAndCloseAndLeadToTheHive) {
+    walkTo("Mill Lane: ");
+    const auto lines = [&] { return today->due().lines().size(); };
+    press(Qt::Key_Left);
+    const std::size_t closed = lines();
+    press(Qt::Key_Right);
+    const std::size_t opened = lines();
+    EXPECT_GT(opened, closed);
+    walkTo("ML5");
+    press(Qt::Key_Left);
+    EXPECT_TRUE(lineText().contains(QStringLiteral("Mill Lane: "))) << "back to its trip";
+    press(Qt::Key_Left);
+    EXPECT_EQ(lines(), closed);
+    press(Qt::Key_Right);
+    walkTo("ML7");
+    press(Qt::Key_Return);
+    auto* yard = qobject_cast<YardPlace*>(window->current());
+    ASSERT_NE(yard, nullptr);
+    ASSERT_NE(yard->board().currentHive(), nullptr);
+    EXPECT_EQ(yard->board().currentHive()->mark, QStringLiteral("ML7"));
+    EXPECT_EQ(yard->day(), clock.today());
+}
+
+TEST_F(TodayInWindow, ARuleIsQuietedWithAReasonAndHeardAgain) {
+    walkTo("Mill Lane: ");
+    press(Qt::Key_Right);
+    walkTo("ML5");
+    answerForm({{"reason", "sold next week"}, {"until", "+10"}});
+    press(Qt::Key_Q);
+    EXPECT_EQ(forms, 1);
+    ASSERT_EQ(session.read().all<Quiet>().size(), 1U);
+    const Quiet quiet = session.read().all<Quiet>().front();
+    EXPECT_EQ(quiet.reason.text(), "sold next week");
+    EXPECT_EQ(quiet.until, test::day("2027-06-27"));
+    EXPECT_TRUE(quiet.hive);
+    comeBack();
+    ASSERT_GE(today->due().list().quieted.size(), 1U);
+    press(Qt::Key_End);
+    EXPECT_TRUE(lineText().contains(QStringLiteral("quieted")));
+    press(Qt::Key_Return);
+    press(Qt::Key_End);
+    EXPECT_TRUE(lineText().contains(QStringLiteral("sold next week")));
+    press(Qt::Key_Return);
+    EXPECT_EQ(session.read().all<Quiet>().front().until, test::day("2027-06-16"));
+    EXPECT_TRUE(today->due().list().quieted.empty());
+}
+
+TEST_F(TodayInWindow, WithoutAReasonNothingIsQuieted) {
+    walkTo("order foundation");
+    answerForm({});
+    press(Qt::Key_Q);
+    EXPECT_EQ(forms, 1);
+    EXPECT_TRUE(session.read().all<Quiet>().empty());
+}
+
+TEST_F(TodayInWindow, ANoteIsWrittenDown) {
+    answerForm({{"text", "paint the new supers"}, {"due", "30 jun"}, {"hive", "ML2"}});
+    press(Qt::Key_N);
+    EXPECT_EQ(forms, 1);
+    ASSERT_EQ(session.read().all<Task>().size(), 3U) << session.lastTold().toStdString();
+    const Task task = session.read().all<Task>().back();
+    EXPECT_EQ(task.text.text(), "paint the new supers");
+    EXPECT_EQ(task.due, test::day("2027-06-30"));
+    ASSERT_TRUE(task.hive);
+    EXPECT_EQ(session.read().find(*task.hive)->mark.text(), "ML2");
+}
+
+TEST_F(TodayInWindow, WhatWasLeftHalfDoneIsCarriedOn) {
+    press(Qt::Key_Tab);
+    ASSERT_EQ(focus(), &today->half());
+    ASSERT_NE(today->half().current(), nullptr);
+    EXPECT_EQ(today->half().current()->what, HalfDone::What::Visit);
+    EXPECT_TRUE(
+        today->half().accessibleDescription().contains(QStringLiteral("1 of 12 hives written")));
+    press(Qt::Key_Return);
+    auto* yard = qobject_cast<YardPlace*>(window->current());
+    ASSERT_NE(yard, nullptr);
+    EXPECT_TRUE(yard->sheetIsOpen());
+    EXPECT_EQ(yard->day(), test::day("2027-06-16"));
+}
+
+TEST_F(TodayInWindow, GoesIntoACalendar) {
+    const QString out = QString::fromStdString(path("due.ics"));
+    EXPECT_TRUE(today->writeCalendarTo(out));
+    QFile file(out);
+    ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+    EXPECT_TRUE(file.readAll().contains("UID:task-1@combwright\r\n"));
+    EXPECT_FALSE(today->writeCalendarTo(QStringLiteral("/nowhere/due.ics")));
+    EXPECT_TRUE(session.lastTold().contains(QStringLiteral("cannot be written")));
+}
+
+TEST_F(TodayInWindow, FitsLargeTypeAndPrints) {
+    for (const double factor : {1.0, 1.3, 2.0}) {
+        setTextSize(factor);
+        today->reload();
+        QApplication::processEvents();
+        EXPECT_LE(today->due().width(), today->width()) << factor;
+        EXPECT_GE(today->due().height(), today->due().heightForWidth(today->due().width()))
+            << factor << ": nothing of the list is cut";
+        EXPECT_GE(today->half().height(), today->half().heightForWidth(today->half().width()))
+            << factor;
+    }
+    setTextSize(1.0);
+    const auto sheets = today->sheets();
+    ASSERT_FALSE(sheets.empty());
+    EXPECT_EQ(sheets.front().id, QStringLiteral("due"));
+    EXPECT_FALSE(sheets.front().page().blocks.empty());
+}
+
+class EmptyToday : public test::WindowTest {};
+
+TEST_F(EmptyToday, SaysWhatToDoFirst) {
+    openWindow("");
+    auto* today = qobject_cast<TodayPlace*>(window->current());
+    ASSERT_NE(today, nullptr);
+    auto* begin = today->findChild<QPushButton*>(QStringLiteral("begin"));
+    ASSERT_NE(begin, nullptr);
+    EXPECT_EQ(focus(), begin);
+    QTest::keyClick(begin, Qt::Key_Return);
+    EXPECT_NE(qobject_cast<YardPlace*>(window->current()), nullptr);
+}
+
+TEST_F(TodayInWindow, OpensWhereSomethingHalfTypedWaits) {
+    session.drafts().hold(QStringLiteral("yard-sheet 1 2027-06-17"), QStringLiteral("1"),
+                          QStringLiteral("e b7"));
+    const QString file = session.path();
+    session.close();
+    ASSERT_TRUE(session.open(file));
+    EXPECT_NE(qobject_cast<YardPlace*>(window->current()), nullptr);
+    session.drafts().drop(QStringLiteral("yard-sheet 1 2027-06-17"), QStringLiteral("1"));
+}
+
+}  // namespace
+}  // namespace combwright

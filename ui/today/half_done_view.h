@@ -1,0 +1,71 @@
+// What was left half done, each with its drawing where there is one: the stack with its pegs, the
+// hives written and not, the box without a tag, the bucket. Enter carries the chosen one on.
+#pragma once
+
+#include <QWidget>
+#include <vector>
+
+#include "core/places/half_done.h"
+#include "core/places/year_ribbon.h"
+#include "ui/shell/session.h"
+#include "ui/today/wrapped.h"
+
+namespace combwright {
+
+class HalfDoneView : public QWidget {
+    Q_OBJECT
+
+  public:
+    explicit HalfDoneView(Session& session, QWidget* parent = nullptr);
+
+    void show(const std::vector<HalfDone>& list, const SoFar& so, Day today);
+    const std::vector<HalfDone>& list() const { return m_list; }
+    const HalfDone* current() const;
+    QRect currentRect() const;
+
+    bool hasHeightForWidth() const override { return true; }
+    int heightForWidth(int width) const override;
+    QSize sizeHint() const override;
+    QSize minimumSizeHint() const override { return {1, 1}; }
+
+  Q_SIGNALS:
+    void chosen();
+    void moved();
+    void done(const combwright::HalfDone& half);
+
+  protected:
+    void paintEvent(QPaintEvent*) override;
+    void keyPressEvent(QKeyEvent* event) override;
+    void mousePressEvent(QMouseEvent* event) override;
+    void resizeEvent(QResizeEvent*) override { updateGeometry(); }
+    void focusInEvent(QFocusEvent*) override { update(); }
+    void focusOutEvent(QFocusEvent*) override { update(); }
+
+  private:
+    struct Laid {
+        QRectF row, drawing, button;
+        WrappedText title;
+        std::vector<WrappedText> lines;
+        QRectF words;
+    };
+    struct LaidOut {
+        std::vector<Laid> rows;
+        double soFarY = 0;
+        double height = 0;
+    };
+    LaidOut layOut(double width) const;
+    double drawingHeight(const HalfDone& half, double width) const;
+    void paintDrawing(QPainter& painter, const HalfDone& half, const QRectF& box) const;
+    void paintHives(QPainter& painter, const HalfDone& half, const QRectF& box) const;
+    void paintSoFar(QPainter& painter, double y) const;
+    void choose(int row);
+    void speak();
+
+    Session& m_session;
+    std::vector<HalfDone> m_list;
+    SoFar m_so;
+    Day m_today;
+    int m_row = 0;
+};
+
+}  // namespace combwright

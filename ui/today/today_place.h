@@ -1,0 +1,64 @@
+// Today: what is due, and what was left half done. Everything here is reckoned from the records, so
+// nothing is kept by hand but the notes and the rules one does not want to hear of.
+#pragma once
+
+#include <QBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QScrollArea>
+
+#include "ui/shell/place.h"
+#include "ui/today/due_view.h"
+#include "ui/today/half_done_view.h"
+#include "ui/today/ribbon_view.h"
+
+namespace combwright {
+
+class TodayPlace : public Place {
+    Q_OBJECT
+
+  public:
+    explicit TodayPlace(Session& session, QWidget* parent = nullptr);
+
+    QString railWord() const override { return tr("Today"); }
+    PlaceHead head() const override;
+    std::vector<KeyHint> hints() const override;
+    std::vector<PrintSheet> sheets() const override;
+    std::vector<Explained> explained() const override;
+    QString help() const override;
+    int waiting() const override;
+    void act() override;
+
+    DueView& due() { return *m_due; }
+    HalfDoneView& half() { return *m_half; }
+    /// Writes what is due as a calendar file; whether it was written, else why not was told.
+    bool writeCalendarTo(const QString& path);
+
+  protected:
+    void readAnew() override;
+    void keyPressEvent(QKeyEvent* event) override;
+    void focusInEvent(QFocusEvent*) override;
+    void resizeEvent(QResizeEvent* event) override;
+
+  private:
+    void fitColumns();
+    void doLine(const DueLine& line);
+    void carryOn(const HalfDone& half);
+    void quietLine();
+    void askForCalendar();
+    std::optional<Id<Yard>> yardOfLine() const;
+
+    QScrollArea* m_scroll;
+    QWidget* m_content;
+    YearRibbonView* m_ribbon;
+    QBoxLayout* m_columns;
+    QLabel* m_dueHead;
+    QLabel* m_halfHead;
+    QLabel* m_first;  ///< what to do first, in an empty season
+    QPushButton* m_begin;
+    DueView* m_due;
+    HalfDoneView* m_half;
+    DueList m_list;
+};
+
+}  // namespace combwright
