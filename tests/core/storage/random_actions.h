@@ -17,7 +17,7 @@ class RandomActions {
         const std::string on = isoText(day("2027-04-01") + days(pick(200)));
         // The yards are gone through every few weeks; otherwise no line is ever met again.
         const std::string visited = isoText(day("2027-04-10") + days(21 * pick(6)));
-        switch (pick(45)) {
+        switch (pick(47)) {
             case 0:
                 return R"({"do":"add-yard","on":")" + on + R"(","yard_name":"Y)" + number(6) +
                        "\"}";
@@ -93,9 +93,11 @@ class RandomActions {
                 return pegs(on);
             case 41:
             case 42:
-                return clearers(on);
             case 43:
             case 44:
+                return clearers(on);
+            case 45:
+            case 46:
                 return tasks(on);
             default: {
                 static const char* const lines[] = {"e b7 s3 +1", "x rain",      "-1",
@@ -163,7 +165,10 @@ class RandomActions {
     std::string clearers(const std::string& on) {
         if (pick(2))
             return R"({"do":"put-clearer","on":")" + on + R"(","hive":"H)" + number(20) + "\"}";
-        return R"({"do":"take-clearer","on":"2027-10-20","hive":"H)" + number(20) + "\"}";
+        // In the middle of the year too, so that a board goes in again after it.
+        return R"({"do":"take-clearer","on":")" +
+               std::string(pick(2) ? "2027-10-20" : "2027-07-01") + R"(","hive":"H)" + number(20) +
+               "\"}";
     }
     std::string tasks(const std::string& on) {
         const std::string head = R"(","on":")" + on + "\"";
