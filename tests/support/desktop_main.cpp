@@ -25,6 +25,8 @@ int typeUntilEnded() {
     window.activateWindow();
     if (!QTest::qWaitForWindowActive(&window)) return 2;
     if (!session.open(qEnvironmentVariable(test::typistSeason))) return 3;
+    // The second place is the yard.
+    QTest::keyClick(&window, Qt::Key_2, Qt::ControlModifier);
     QTest::keyClick(QApplication::focusWidget(), Qt::Key_S);
     auto* line = qobject_cast<QLineEdit*>(QApplication::focusWidget());
     if (!line) return 4;

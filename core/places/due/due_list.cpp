@@ -5,9 +5,13 @@
 #include <cmath>
 #include <set>
 
-#include "core/places/due/due_look.h"
+#include "core/places/due/due_growth.h"
+#include "core/places/due/due_mites.h"
+#include "core/places/due/due_queens.h"
 #include "core/places/due/due_rooms.h"
+#include "core/places/due/due_stores.h"
 #include "core/places/due/due_tasks.h"
+#include "core/places/due/due_treatments.h"
 #include "core/places/due/due_visits.h"
 #include "core/storage/queries/names.h"
 #include "core/storage/queries/yards.h"
@@ -20,8 +24,8 @@ using AddDue = void (*)(const Read&, Day, std::optional<Id<Yard>>, std::vector<D
 
 /// One line a topic.
 constexpr AddDue dueSources[] = {
-    &addDueRooms, &addDueVisits, &addDueTasks,
-    &addDueLooks,  // INTERIM: goes when the topics it stands in for are here
+    &addDueQueens, &addDueMites, &addDueTreatments, &addDueStores,
+    &addDueGrowth, &addDueRooms, &addDueVisits,     &addDueTasks,
 };
 
 /// What ends so soon is for today's round already.
@@ -43,10 +47,28 @@ DueGroup groupAhead(Day day, Day today) {
                                            : DueGroup::Later;
 }
 
+/// What is done on the next trip whenever that is: the day has gone by, and nothing is lost but the
+/// day. Only what harms by waiting is called late.
+bool waitsForATrip(DueRule rule) {
+    switch (rule) {
+        case DueRule::Look:
+        case DueRule::Swarm:
+        case DueRule::Sample:
+        case DueRule::SampleAgain:
+        case DueRule::AddBox:
+        case DueRule::ComeBack:
+            return true;
+        default:
+            return false;
+    }
+}
+
 void placeInTime(Placed& placed, Day today) {
     const DueItem& item = placed.item;
     placed.day = today;
-    if (item.by && *item.by < today) {
+    if (item.by && *item.by < today && waitsForATrip(item.rule)) {
+        placed.group = DueGroup::Today;
+    } else if (item.by && *item.by < today) {
         placed.group = DueGroup::Late;
         placed.day = *item.by;
         placed.by = true;
@@ -174,9 +196,25 @@ DueTrip lineOf(const Placed& placed, const DueNames& names) {
     return trip;
 }
 
+/// From so many late hives of one yard on they are one line: it is one drive all the same.
+constexpr std::size_t manyLate = 3;
+
+std::set<std::int64_t> yardsLateAtMany(const std::vector<Placed>& all) {
+    std::map<std::int64_t, std::set<std::int64_t>> hives;
+    for (const Placed& each : all)
+        if (each.group == DueGroup::Late && each.item.where == DueWhere::Yard && each.item.yard &&
+            each.item.hive)
+            hives[each.item.yard->number].insert(each.item.hive->number);
+    std::set<std::int64_t> yards;
+    for (const auto& [yard, late] : hives)
+        if (late.size() >= manyLate) yards.insert(yard);
+    return yards;
+}
+
 std::vector<DueTrip> gatherTrips(const std::vector<Placed>& all, const DueNames& names, Day today) {
     std::vector<DueTrip> trips;
     std::vector<bool> taken(all.size(), false);
+    const auto lateAtMany = yardsLateAtMany(all);
     for (std::size_t i = 0; i < all.size(); ++i) {
         if (taken[i]) continue;
         DueTrip trip = lineOf(all[i], names);
@@ -189,9 +227,15 @@ std::vector<DueTrip> gatherTrips(const std::vector<Placed>& all, const DueNames&
             const bool sameHive = late && all[n].group == DueGroup::Late && all[i].item.hive &&
                                   all[n].item.hive == all[i].item.hive &&
                                   all[n].item.where == DueWhere::Yard;
+            const bool sameLate = late && all[n].group == DueGroup::Late && all[i].item.hive &&
+                                  all[n].item.hive && all[n].item.where == DueWhere::Yard &&
+                                  all[i].item.where == DueWhere::Yard && trip.yard &&
+                                  all[n].item.yard == trip.yard &&
+                                  lateAtMany.contains(trip.yard->number);
             const bool sameTrip = yard && all[n].group == trip.group && atYard(all[n]) &&
                                   all[n].item.yard == trip.yard && all[n].day == trip.day;
-            if (!sameHive && !sameTrip && !(yard && comesAlong(all[n], trip, tripDay))) continue;
+            if (!sameHive && !sameLate && !sameTrip && !(yard && comesAlong(all[n], trip, tripDay)))
+                continue;
             addToTrip(trip, all[n]);
             taken[n] = true;
         }

@@ -37,8 +37,11 @@ struct DueTrip {
     std::optional<double> minutes;  ///< none: no visit of the keeper's says how long
     std::vector<DueKit> take;       ///< summed
 
-    /// A yard one drives to for several things; it opens to its hives.
-    bool isTrip() const { return where == DueWhere::Yard && yard && group != DueGroup::Late; }
+    /// A yard one drives to for several things; it opens to its hives. What is late stands by
+    /// itself unless it is late at many hives of the yard.
+    bool isTrip() const {
+        return where == DueWhere::Yard && yard && (group != DueGroup::Late || hives.size() > 2);
+    }
     int items() const;
     /// Only for what is no trip.
     const DueItem& item() const { return hives.front().items.front(); }

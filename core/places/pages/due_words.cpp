@@ -155,12 +155,88 @@ QString aloneText(const DueTrip& trip) {
 QString dueSince(const DueItem& item) { return shortDayText(item.since); }
 
 QString dueRateText(const DueItem& item) {
-    if (item.rate)
-        return dueTr("%1 mites on 100 bees, between %2 and %3")
-            .arg(sharpFigure(item.rate->per100), sharpFigure(item.rate->low),
-                 sharpFigure(item.rate->high));
-    if (item.value) return dueTr("%1 mites on 100 bees").arg(sharpFigure(*item.value));
-    return dueTr("mites");
+    if (!item.rate) return dueTr("mites");
+    return dueTr("%1 mites on 100 bees, between %2 and %3")
+        .arg(sharpFigure(item.rate->per100), sharpFigure(item.rate->low),
+             sharpFigure(item.rate->high));
+}
+
+QString treatWhy(const DueItem& item) {
+    QString text = dueTr("%1 on %2").arg(dueRateText(item), dueSince(item));
+    if (item.value)
+        text +=
+            item.about.empty()
+                ? dueTr("; your line is %1").arg(sharpFigure(*item.value))
+                : dueTr("; the line is %1 (%2)").arg(sharpFigure(*item.value), word(item.about));
+    return text + dueTr(". Your label is the law.");
+}
+
+QString sampleAgainWhy(const DueItem& item) {
+    if (!item.rate)
+        return item.about.empty() ? dueTr("Treated until %1; a sample tells whether it worked.")
+                                        .arg(dueSince(item))
+                                  : dueTr("%1 out on %2; a sample tells whether it worked.")
+                                        .arg(fromUtf8(item.about), dueSince(item));
+    QString text = dueTr("%1 on %2").arg(dueRateText(item), dueSince(item));
+    if (item.by && item.value)
+        text += dueTr("; may reach %1 about %2, a planning guess")
+                    .arg(sharpFigure(*item.value), shortDayText(*item.by));
+    return text + QLatin1Char('.');
+}
+
+QString sampleWhy(const DueItem& item) {
+    if (!item.rate) return dueTr("Last sample %1.").arg(dueSince(item));
+    if (item.rate->per100 > 0)
+        return dueTr("%1 on %2: too old to say anything of today.")
+            .arg(dueRateText(item), dueSince(item));
+    return dueTr("None found on %1; there may still be up to %2 on 100 bees.")
+        .arg(dueSince(item), sharpFigure(item.rate->high));
+}
+
+QString openedWhy(const DueItem& item) {
+    if (!item.other) return dueTr("Never opened by what is written down.");
+    return item.count ? dueTr("Last opened %1, %2 days ago.")
+                            .arg(shortDayText(*item.other))
+                            .arg(*item.count)
+                      : dueTr("Last opened %1.").arg(shortDayText(*item.other));
+}
+
+QString queenWhy(const DueItem& item) {
+    QString text = dueTr("Waiting for a young queen since %1").arg(dueSince(item));
+    if (item.leaveShut)
+        text += dueTr("; leave it shut until %1").arg(shortDayText(item.from - days(1)));
+    if (item.other) text += dueTr("; act by %1").arg(shortDayText(*item.other));
+    return text + QLatin1Char('.');
+}
+
+QString testFrameWhy(const DueItem& item) {
+    QString text = item.other ? dueTr("Looked for eggs %1, none").arg(shortDayText(*item.other))
+                              : dueTr("No eggs seen since %1").arg(dueSince(item));
+    text += dueTr("; a frame with eggs shows whether there is a queen");
+    if (item.by) text += dueTr("; unite or requeen by %1").arg(shortDayText(*item.by));
+    return text + QLatin1Char('.');
+}
+
+QString addBoxWhy(const DueItem& item) {
+    const QString many = QString::number(item.count.value_or(0));
+    QString text = item.about == "supers_filled"
+                       ? dueTr("%1 frames of its super filled on %2").arg(many, dueSince(item))
+                   : item.about == "nest_covered"
+                       ? dueTr("bees on %1 frames of the nest on %2").arg(many, dueSince(item))
+                       : dueTr("%1 frames of the nest filled on %2").arg(many, dueSince(item));
+    if (item.value)
+        text += dueTr("; from %1 on it wants room").arg(QLocale().toString(*item.value));
+    text[0] = text.at(0).toUpper();
+    return text + QLatin1Char('.');
+}
+
+QString feedWhy(const DueItem& item) {
+    QString text = item.about == "light"
+                       ? dueTr("Hefted light on %1").arg(dueSince(item))
+                       : dueTr("Too little for winter, seen %1").arg(dueSince(item));
+    if (item.value && *item.value > 0) text += dueTr("; too cold for syrup: fondant");
+    if (item.by) text += dueTr("; syrup is taken until about %1").arg(shortDayText(*item.by));
+    return text + QLatin1Char('.');
 }
 
 QString wetsWhy(const DueItem& item) {
@@ -184,26 +260,13 @@ QString clearersWhy(const DueItem& item) {
                      .arg(dueSince(item));
 }
 
-QString dueLookWhy(const DueItem& item) {
-    if (item.leaveShut)
-        return item.other ? dueTr(
-                                "A queen cell was left %1: shut until %2, eggs may be looked for "
-                                "after %3.")
-                                .arg(dueSince(item), shortDayText(*item.other),
-                                     shortDayText(item.from - days(1)))
-                          : dueTr("Shut since %1, may be opened from %2.")
-                                .arg(dueSince(item), shortDayText(item.from));
-    return item.count ? dueTr("Last opened %1, %2 days ago.").arg(dueSince(item)).arg(*item.count)
-                      : dueTr("Last opened %1.").arg(dueSince(item));
-}
-
 QString dueStoresWhy(const DueItem& item) {
     QString text = item.mass
                        ? dueTr("About %1 left, seen %2")
                              .arg(massText(static_cast<double>(item.mass->grams()), How::Assumed),
                                   dueSince(item))
                        : dueTr("Seen %1").arg(dueSince(item));
-    if (item.by) text += dueTr("; lasts until %1").arg(shortDayText(*item.by));
+    if (item.by) text += dueTr("; down to the reserve about %1").arg(shortDayText(*item.by));
     if (item.other) text += dueTr(", first flow about %1").arg(dayAndMonth(*item.other));
     return text + QLatin1Char('.');
 }
@@ -246,11 +309,11 @@ QString ruleText(DueRule rule) {
 QString dueDoText(const DueItem& item) {
     switch (item.rule) {
         case DueRule::Look:
-            return item.leaveShut ? dueTr("look for eggs") : dueTr("look into it");
+            return dueTr("look into it");
         case DueRule::Swarm:
             return dueTr("look for swarm cells");
         case DueRule::Queen:
-            return dueTr("look for the young queen");
+            return dueTr("look for eggs of the young queen");
         case DueRule::TestFrame:
             return dueTr("give a frame with eggs");
         case DueRule::Sample:
@@ -298,49 +361,32 @@ QString dueDoText(const DueItem& item) {
 QString dueWhyText(const DueItem& item) {
     switch (item.rule) {
         case DueRule::Look:
-            return dueLookWhy(item);
+            return openedWhy(item);
         case DueRule::Swarm:
-            return dueTr("Last looked through %1, in the weeks of swarming.").arg(dueSince(item));
-        case DueRule::Queen: {
-            QString text = item.other
-                               ? dueTr("Young queen out by %1").arg(shortDayText(*item.other))
-                               : dueTr("Waiting for a young queen since %1").arg(dueSince(item));
-            if (item.by) text += dueTr("; act by %1").arg(shortDayText(*item.by));
-            return text + QLatin1Char('.');
-        }
+            return openedWhy(item);
+        case DueRule::Queen:
+            return queenWhy(item);
         case DueRule::TestFrame:
-            return item.by ? dueTr(
-                                 "No eggs seen since %1; a frame with eggs shows whether there "
-                                 "is a queen, act by %2.")
-                                 .arg(dueSince(item), shortDayText(*item.by))
-                           : dueTr(
-                                 "No eggs seen since %1; a frame with eggs shows whether there "
-                                 "is a queen.")
-                                 .arg(dueSince(item));
+            return testFrameWhy(item);
         case DueRule::Sample:
-            return dueTr("Last sample %1.").arg(dueSince(item));
+            return sampleWhy(item);
         case DueRule::SampleAgain:
-            return dueTr("%1 on %2: that sample leaves it open.")
-                .arg(dueRateText(item), dueSince(item));
+            return sampleAgainWhy(item);
         case DueRule::Treat:
-            return dueTr("%1 on %2, over your line. Your label is the law.")
-                .arg(dueRateText(item), dueSince(item));
+            return treatWhy(item);
         case DueRule::TakeOut:
             return item.by ? dueTr("In since %1, out by %2 as its label says.")
                                  .arg(dueSince(item), shortDayText(*item.by))
                            : dueTr("In since %1; your label says until when.").arg(dueSince(item));
         case DueRule::SupersBack:
-            return dueTr("Treated %1; from %2 on, if your label says no longer.")
+            return dueTr("Medicine out %1; from %2 on, if your label says no longer.")
                 .arg(dueSince(item), shortDayText(item.from));
         case DueRule::Feed:
-            return dueTr("Light or short of stores on %1.").arg(dueSince(item));
+            return feedWhy(item);
         case DueRule::Stores:
             return dueStoresWhy(item);
         case DueRule::AddBox:
-            return item.value ? dueTr("%1 % of its frames taken on %2.")
-                                    .arg(std::lround(*item.value * 100))
-                                    .arg(dueSince(item))
-                              : dueTr("Little room left on %1.").arg(dueSince(item));
+            return addBoxWhy(item);
         case DueRule::ComeBack:
             return dueTr("You meant to come back, said on %1.").arg(dueSince(item));
         case DueRule::Extract:

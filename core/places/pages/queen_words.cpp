@@ -17,7 +17,9 @@ QString queenText(const Queen& queen, const std::string& colour) {
     parts << (queen.number.empty() ? queenSay("a queen")
                                    : queenSay("queen %1").arg(fromUtf8(queen.number)));
     if (queen.marked == true && !colour.empty())
-        parts << queenSay("marked %1").arg(fromUtf8(colour));
+        // A disc or a dot is there; whether it has her year's colour nobody wrote down.
+        parts << (queen.colour.empty() ? queenSay("marked, %1 by her year") : queenSay("marked %1"))
+                     .arg(fromUtf8(colour));
     else if (queen.marked == true)
         parts << queenSay("marked");
     else if (queen.marked == false)

@@ -56,7 +56,8 @@ TEST_F(ColonyYears, ASplitIsRequeenedAndPromotedAndItsStoryTellsIt) {
     EXPECT_EQ(counts("2026-07-01"), "Hill:2 Creek:2");
     const std::string mother = story("H1", "2026-08-01");
     expectTold(mother, "2026-05-10 Split: bees of it live in N1.");
-    expectTold(mother, "2026-04-20 Its queen since then: queen 42, blue by her year, of 2025.");
+    expectTold(mother,
+               "2026-04-20 Its queen since then: queen 42, marked, blue by her year, of 2025.");
     const std::string nuc = story("N1", "2026-08-01");
     expectTold(nuc, "2026-05-10 A colony since then, a split from H1.");
     expectTold(nuc, "2026-05-10 Waits for a young queen: the queen lost.");
@@ -96,7 +97,7 @@ TEST_F(ColonyYears, UnionsSwarmsMovesAndDeathsAreTold) {
     const std::string told = story("H1", "2027-02-01");
     expectTold(told, "2026-05-20 Swarmed; the swarm was hived in C2.");
     expectTold(told,
-               "2026-05-20 The queen went with a swarm (queen 42, blue by her year, of "
+               "2026-05-20 The queen went with a swarm (queen 42, marked, blue by her year, of "
                "2025); she is in C2 since.");
     expectTold(told, "2026-08-20 The colony of H2 was united with it.");
     expectTold(told, "2026-09-01 The hive came here from Hill.");

@@ -163,7 +163,7 @@ TEST_F(QuestionsTest, ANameThatDiffersByItsCapitalsIsAskedAbout) {
 
 TEST_F(QuestionsTest, MuchFedIsAskedAbout) {
     EXPECT_THAT(after(R"({"do":"write-line","on":"2027-06-03","hive":"H1","line":"f300"})"),
-                ElementsAre("much_fed"));
+                ElementsAre("much_fed", "fed_nobody"));
 }
 
 TEST_F(QuestionsTest, MarksThatCannotBothBeAreAskedAbout) {

@@ -100,7 +100,6 @@ class RandomActions {
                 return pegs(on);
             case 41:
             case 42:
-                return clearers(on);
             case 43:
             case 45:
             case 46:
@@ -242,7 +241,10 @@ class RandomActions {
     std::string clearers(const std::string& on) {
         if (pick(2))
             return R"({"do":"put-clearer","on":")" + on + R"(","hive":"H)" + number(20) + "\"}";
-        return R"({"do":"take-clearer","on":"2027-10-20","hive":"H)" + number(20) + "\"}";
+        // In the middle of the year too, so that a board goes in again after it.
+        return R"({"do":"take-clearer","on":")" +
+               std::string(pick(2) ? "2027-10-20" : "2027-07-01") + R"(","hive":"H)" + number(20) +
+               "\"}";
     }
     std::string feeding(const std::string& on) {
         switch (pick(6)) {

@@ -27,7 +27,9 @@ class TodayInWindow : public test::WindowTest {
         openWindow(test::millLaneBefore() + test::millLaneVisit() + R"(
 {"do":"write-line","on":"2027-06-16","hive":"ML1","line":"e"}
 {"do":"note-task","on":"2027-06-09","text":"order foundation","due":"2027-06-12"}
-{"do":"note-task","on":"2027-06-09","text":"mend the lid","hive":"ML5"})");
+{"do":"note-task","on":"2027-06-09","text":"mend the lid","hive":"ML5"}
+{"do":"note-task","on":"2027-06-09","text":"level the stand","hive":"ML7"}
+{"do":"note-task","on":"2027-06-09","text":"read the scale","hive":"ML7"})");
         today = qobject_cast<TodayPlace*>(window->current());
         ASSERT_NE(today, nullptr) << "the program opens on Today";
     }
@@ -154,7 +156,7 @@ TEST_F(TodayInWindow, ANoteIsWrittenDown) {
     answerForm({{"text", "paint the new supers"}, {"due", "30 jun"}, {"hive", "ML2"}});
     press(Qt::Key_N);
     EXPECT_EQ(forms, 1);
-    ASSERT_EQ(session.read().all<Task>().size(), 3U) << session.lastTold().toStdString();
+    ASSERT_EQ(session.read().all<Task>().size(), 5U) << session.lastTold().toStdString();
     const Task task = session.read().all<Task>().back();
     EXPECT_EQ(task.text.text(), "paint the new supers");
     EXPECT_EQ(task.due, test::day("2027-06-30"));

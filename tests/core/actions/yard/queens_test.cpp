@@ -68,8 +68,8 @@ TEST_F(QueensOfHives, OneIsPutInAfterAnotherAndKeepsItsOwnDays) {
     EXPECT_EQ(
         code(
             R"({"do":"amend","on":"2026-08-01","queen":"42","set":{"mother":"9"},"why":"misread"})"),
-        "wrong_type")
-        << "a value set by amending is a number of a record";
+        "contradiction")
+        << "queen 9 is her own daughter";
     EXPECT_EQ(
         code(
             R"({"do":"amend","on":"2026-08-01","queen":"42","set":{"mother":"#2"},"why":"misread"})"),

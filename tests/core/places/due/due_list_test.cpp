@@ -28,6 +28,13 @@ class Due : public test::DeedsTest {
         done(R"({"do":"add-yard","on":"2027-04-01","yard_name":"Hill"}
 {"do":"add-hive","on":"2027-04-10","yard":"Hill","mark":"H1","boxes":"deep D1, x, medium M1 9 drawn","origin":"overwintered"})");
     }
+    /// Leaves what the keeper noted himself; of the hives' own needs the other tests speak.
+    void onlyNotes() {
+        for (const char* yard : {"Hill", "Mill Lane"})
+            for (const char* rule : {"look", "swarm check", "mite sample", "sample again"})
+                done(R"({"do":"quiet-rule","on":"2027-06-01","rule":")" + std::string(rule) +
+                     R"(","yard":")" + yard + R"(","reason":"not in this test"})");
+    }
     DueList on(const char* today) const { return dueList(file(), day(today)); }
     static std::vector<std::string> texts(const DueList& list) {
         std::vector<std::string> all;
@@ -45,6 +52,7 @@ class Due : public test::DeedsTest {
 };
 
 TEST_F(Due, NotesStandByTheirDayWhereTheyBelong) {
+    onlyNotes();
     done(R"({"do":"note-task","on":"2027-06-09","text":"order foundation","due":"2027-06-12"}
 {"do":"note-task","on":"2027-06-09","text":"count the stands","yard":"Hill","due":"2027-06-14"}
 {"do":"note-task","on":"2027-06-09","text":"mend the lid","hive":"H1","due":"2027-06-30"})");
@@ -96,6 +104,7 @@ TEST_F(Due, AQuietedRuleIsListedWithItsReasonAndComesBack) {
 }
 
 TEST_F(Due, MinutesComeFromTheKeepersOwnVisits) {
+    onlyNotes();
     done(R"({"do":"note-task","on":"2027-06-09","text":"mend the lid","hive":"H1"})");
     const auto hill = [&] {
         for (const DueTrip& trip : on("2027-06-10").trips)
@@ -165,8 +174,25 @@ TEST_F(Due, OneYardAloneShowsOnlyItsOwn) {
 {"do":"note-task","on":"2027-06-09","text":"mend the lid","hive":"H1"})");
     const auto yard = file().first<Hive>({is("mark", *Name::of("H1"))})->yard;
     const DueList list = dueList(file(), day("2027-06-10"), yard);
-    ASSERT_EQ(list.trips.size(), 1U);
-    EXPECT_EQ(list.trips.front().yardName, "Hill");
+    for (const DueTrip& trip : list.trips) EXPECT_EQ(trip.yardName, "Hill");
+    ASSERT_FALSE(list.trips.empty());
+}
+
+TEST_F(Due, LooksWaitForTheNextTripAndLateWorkOfAYardIsOneLine) {
+    for (const std::string& text : texts(on("2027-07-01")))
+        EXPECT_EQ(text.find("late | ML"), text.npos)
+            << text << ": a look that is overdue is done on the next trip";
+    EXPECT_THAT(texts(on("2027-07-01")),
+                testing::Contains(testing::StartsWith("today | Mill Lane: ")));
+    done(R"({"do":"note-task","on":"2027-06-09","text":"lids","hive":"ML1","due":"2027-06-12"}
+{"do":"note-task","on":"2027-06-09","text":"lids","hive":"ML2","due":"2027-06-14"})");
+    EXPECT_EQ(on("2027-06-20").late(), 2) << "each stands alone";
+    done(R"({"do":"note-task","on":"2027-06-09","text":"lids","hive":"ML4","due":"2027-06-13"})");
+    const DueList many = on("2027-06-20");
+    EXPECT_EQ(many.late(), 1) << "three hives of a yard are one drive";
+    EXPECT_EQ(many.trips.front().hives.size(), 3U);
+    EXPECT_EQ(tripText(many.trips.front()).toStdString(), "Mill Lane: 3 notes");
+    EXPECT_EQ(tripWhenText(many.trips.front(), day("2027-06-20")).toStdString(), "8 days");
 }
 
 TEST_F(Due, TheRibbonShowsDoneAndDueAndTheYearSoFar) {
