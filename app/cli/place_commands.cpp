@@ -14,6 +14,7 @@
 #include "core/places/pages/pull_list_page.h"
 #include "core/places/pages/pull_words.h"
 #include "core/places/pages/room_day_words.h"
+#include "core/places/room_boxes.h"
 #include "core/storage/queries/names.h"
 #include "core/storage/season.h"
 #include "core/words/words.h"
@@ -505,7 +506,10 @@ int runLoads(Context& context) {
     for (const SheetLoad& load : sheet->spun) spun.append(loadObject(load));
     QJsonArray gatesOf;
     for (const auto& [run, minder] : gates) gatesOf.append(gateObject(run, minder));
+    const auto later = toldByLaterDays(season.read(), today);
     QJsonObject object{{QStringLiteral("loads"), loads},
+                       {QStringLiteral("told_by_days_up_to"),
+                        later ? QJsonValue(fromUtf8(isoText(*later))) : QJsonValue()},
                        {QStringLiteral("loads_if_mixed"), static_cast<qint64>(sheet->loadsIfMixed)},
                        {QStringLiteral("loads_done"), static_cast<qint64>(sheet->loadsDone)},
                        {QStringLiteral("frames_left"), static_cast<qint64>(sheet->framesLeft)},

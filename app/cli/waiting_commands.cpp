@@ -141,11 +141,13 @@ int runWaiting(Context& context) {
     if (context.json()) {
         QJsonArray boxes;
         for (const RoomBox& box : room.waiting) boxes.append(waitingObject(file, box, today));
-        QJsonObject object{{QStringLiteral("as_of"), fromUtf8(isoText(today))},
-                           {QStringLiteral("waiting"), boxes},
-                           {QStringLiteral("overdue"), room.late},
-                           {QStringLiteral("extract_by"), dayOrNone(room.extractBy)},
-                           {QStringLiteral("frames_left"), static_cast<qint64>(room.framesLeft)}};
+        QJsonObject object{
+            {QStringLiteral("as_of"), fromUtf8(isoText(today))},
+            {QStringLiteral("told_by_days_up_to"), dayOrNone(toldByLaterDays(file, today))},
+            {QStringLiteral("waiting"), boxes},
+            {QStringLiteral("overdue"), room.late},
+            {QStringLiteral("extract_by"), dayOrNone(room.extractBy)},
+            {QStringLiteral("frames_left"), static_cast<qint64>(room.framesLeft)}};
         if (context.arguments.has("why")) object.insert(QStringLiteral("why"), whyArray(why));
         printJson(context, object);
         return Done;

@@ -8,6 +8,7 @@
 
 #include "core/model/storeroom/equipment.h"
 #include "core/model/storeroom/review.h"
+#include "core/storage/queries/names.h"
 
 namespace combwright {
 namespace {
@@ -213,7 +214,7 @@ std::string RowMaker::nameOfBox(const Box& box) const {
     if (!box.mark.empty()) return box.mark;
     if (box.hive && box.level)
         if (const auto hive = m_hives.find(box.hive->number); hive != m_hives.end())
-            return hive->second.mark.text() + " level " + std::to_string(box.level->value());
+            return boxByPlace(hive->second.mark.text(), *box.level);
     return "#" + std::to_string(box.id.number);
 }
 

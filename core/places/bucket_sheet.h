@@ -3,6 +3,7 @@
 #pragma once
 
 #include <optional>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -35,9 +36,25 @@ BucketSheet bucketSheet(const Read& file, Id<Extraction> run, Day on, Working* w
 
 /// The number behind the B of a mark; 0 for any other mark.
 std::int64_t bucketNumber(const std::string& mark);
-/// The highest such number of that day's year. Buckets are counted on through a season; the next
-/// one begins at 1, with the same buckets.
-std::int64_t lastBucketOf(const Read& file, Day on);
+
+/// The numbers buckets get, on screen, on paper and in a line typed. They are counted on through a
+/// season, past those of every closed lot; the next season begins at 1, with the same buckets. Lots
+/// open side by side take theirs in the order they were opened, each as many as it will fill, so
+/// that no number is meant twice and a label cut in the morning is right at night.
+class BucketNumbers {
+  public:
+    /// Of that day's year, for a lot that is open; none: for the next.
+    BucketNumbers(const Read& file, const std::optional<Extraction>& lot, Day on);
+
+    /// What is marked by hand beside is counted on from.
+    void pass(const std::string& mark);
+    /// "B9"
+    std::string next();
+
+  private:
+    std::int64_t m_last = 0;
+    std::set<std::int64_t> m_taken;
+};
 
 /// Honey in a bucket that stands at a level, by eye.
 Known<Mass> massAtLevel(const Read& file, double share, Day on);

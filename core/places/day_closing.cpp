@@ -137,13 +137,15 @@ QString readingText(const Known<Mass>& net) {
 }  // namespace
 
 std::vector<BucketToFill> bucketsToFill(const Read& file, const TypedBuckets& typed, Day on,
-                                        const std::vector<std::string>& besides) {
-    std::int64_t number = lastBucketOf(file, on);
-    for (const std::string& mark : besides) number = std::max(number, bucketNumber(mark));
+                                        const std::vector<std::string>& besides,
+                                        std::optional<Id<Extraction>> run) {
+    const auto lot = file.find(run);
+    BucketNumbers numbers(file, lot, lot ? lot->on : on);
+    for (const std::string& mark : besides) numbers.pass(mark);
     std::vector<BucketToFill> buckets;
     for (const TypedBucket& each : typed.each)
-        buckets.push_back({"B" + std::to_string(++number),
-                           each.level ? massAtLevel(file, *each.level, on) : *each.mass});
+        buckets.push_back(
+            {numbers.next(), each.level ? massAtLevel(file, *each.level, on) : *each.mass});
     return buckets;
 }
 

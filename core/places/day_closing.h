@@ -34,16 +34,18 @@ struct ClosingOutlook {
 
 ClosingOutlook closingOutlook(const DayTyped& day);
 
-/// A bucket as it is filled: marked on from the highest number of the file.
+/// A bucket as it is filled, with the number that is its lot's next.
 struct BucketToFill {
     std::string mark;
     Known<Mass> net;
 };
 
-/// The buckets of one line, numbered on by themselves: "B9", "B10" …, past those of the
-/// year and those marked beside the line; what is known by level is by eye.
+/// The buckets of one line, numbered on by themselves: "B9", "B10" …, as the lot's labels are, past
+/// those marked beside the line; without a run those of a new lot. What is known by level is by
+/// eye.
 std::vector<BucketToFill> bucketsToFill(const Read& file, const TypedBuckets& typed, Day on,
-                                        const std::vector<std::string>& besides = {});
+                                        const std::vector<std::string>& besides = {},
+                                        std::optional<Id<Extraction>> run = {});
 /// What is filled, read back: "B1 to B6 13.6 kg each, B7 6.8 kg: 88.4 kg together". Empty for none.
 QString filledText(const std::vector<BucketToFill>& buckets);
 

@@ -133,7 +133,7 @@ struct CameOff {
 /// What is asked of every row when a board is laid out stands together, first.
 struct BoardRow {
     std::optional<Id<Box>> box;  ///< none: loose frames
-    std::string name;            ///< its mark, "ML3 level 2", "#12"; empty for loose frames
+    std::string name;  ///< its mark, "ML3, second from the floor", "#12"; empty for loose frames
     std::optional<Id<FrameKind>> frameKind;
     /// As they are drawn: pointed at in their places, then counted ones sorted, then missing ones.
     std::vector<BoardFrame> frames;

@@ -3,8 +3,8 @@
 #include <QCoreApplication>
 #include <algorithm>
 #include <cstdlib>
-#include <map>
 #include <limits>
+#include <map>
 #include <set>
 #include <tuple>
 
@@ -45,25 +45,14 @@ std::optional<BoxLook> lastLook(const Read& file, Id<Box> box, Day on) {
     return last;
 }
 
-/// How humid the room was that day, by the newest run there was in it then: what is in no run yet
-/// stands in the same air.
-std::optional<Share> dampThen(const Read& file, Day on) {
-    std::optional<Extraction> newest;
-    for (Extraction& run : file.all<Extraction>()) {
-        const bool there = run.on == on || (run.on < on && (!run.closed || *run.closed >= on));
-        if (there && run.damp && (!newest || run.on >= newest->on)) newest = std::move(run);
-    }
-    return newest ? newest->damp : std::nullopt;
-}
-
 /// Whose honey it is, since when it waits and until when.
 void takeLimit(const Read& file, RoomBox& row, const std::optional<Hive>& stand,
                const std::optional<Extraction>& run, Day on) {
     if (stand) row.yard = stand->yard;
     if (!row.yard && run) row.yard = run->yard;
     row.limit =
-        extractLimit(file, file.find(row.yard), run && run->damp ? run->damp : dampThen(file, on),
-                     row.off.value_or(on));
+        extractLimit(file, file.find(row.yard),
+                     run && run->damp ? run->damp : roomAir(file, on).damp, row.off.value_or(on));
     row.extractBy.reset();
     if (row.off && row.limit.days) row.extractBy = *row.off + days(*row.limit.days);
 }
@@ -234,6 +223,15 @@ void sortAndSum(RoomBoxes& room, Day on) {
 
 }  // namespace
 
+RoomAir roomAir(const Read& file, Day on) {
+    RoomAir air;
+    for (const Extraction& run : runsInRoom(file, on)) {
+        if (run.room) air.warm = run.room;
+        if (run.damp) air.damp = run.damp;
+    }
+    return air;
+}
+
 ExtractLimit extractLimit(const Read& file, const std::optional<Yard>& yard,
                           std::optional<Share> damp, Day on) {
     const auto of = yard ? std::optional(yard->id) : std::nullopt;
@@ -314,6 +312,32 @@ RoomBoxes allWaiting(const Read& file, Day on) {
     addPegged(file, std::nullopt, on, room);
     sortAndSum(room, on);
     return room;
+}
+
+std::optional<Day> toldByLaterDays(const Read& file, Day on) {
+    Day last = on;
+    for (const Extraction& run : file.all<Extraction>())
+        last = std::max({last, run.on, run.closed.value_or(run.on)});
+    for (const SpinLoad& load : file.all<SpinLoad>()) last = std::max(last, load.on);
+    for (const Peg& peg : file.all<Peg>())
+        last = std::max({last, peg.on, peg.off.value_or(peg.on)});
+    const auto inRoom = [](BoxPlace place) {
+        return place == BoxPlace::Cleared || place == BoxPlace::Waiting || place == BoxPlace::Wet;
+    };
+    for (const BoxMove& move : file.all<BoxMove>())
+        if (inRoom(move.toPlace) || (move.fromPlace && inRoom(*move.fromPlace)))
+            last = std::max(last, move.on);
+    return last > on ? std::optional(last) : std::nullopt;
+}
+
+QString toldByLaterText(const Read& file, Day on) {
+    const auto last = toldByLaterDays(file, on);
+    if (!last) return {};
+    return QCoreApplication::translate(
+               "room",
+               "Told by all that is written down up to %1: a box brought in, weighed or spun after "
+               "%2 stands here as it does since, not as it did that day.")
+        .arg(dayText(*last), shortDayText(on));
 }
 
 std::vector<Explained> explainWaiting(const RoomBoxes& room, Day on) {

@@ -31,6 +31,14 @@ struct ExtractLimit {
     std::string source;
 };
 
+/// How warm and damp the room was on a day, by the newest run there that says so: what is in no run
+/// yet stands in the same air.
+struct RoomAir {
+    std::optional<Temperature> warm;
+    std::optional<Share> damp;
+};
+RoomAir roomAir(const Read& file, Day on);
+
 /// The limit that holds for a yard in a room.
 ExtractLimit extractLimit(const Read& file, const std::optional<Yard>& yard,
                           std::optional<Share> damp, Day on);
@@ -83,6 +91,13 @@ RoomBoxes roomBoxes(const Read& file, std::optional<Id<Extraction>> run, Day on)
 
 /// What waits for the extractor in all: of every run not closed, and what is in no run yet.
 RoomBoxes allWaiting(const Read& file, Day on);
+
+/// The last day of which anything of the honey room is written down, where that is later than the
+/// day asked about: weights and loads are kept as they are known, so an earlier day is told by all
+/// that came since.
+std::optional<Day> toldByLaterDays(const Read& file, Day on);
+/// "Told by all that is written down up to Sun 15 Aug 2027: …"; empty where nothing is later.
+QString toldByLaterText(const Read& file, Day on);
 
 /// "beetle country", "the crop sets in the comb: 1 to 2 days": why a box may wait no longer.
 QString limitText(const ExtractLimit& limit);

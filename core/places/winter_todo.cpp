@@ -22,7 +22,7 @@ class TodoGatherer {
             if (!last.id || review.on >= last.on) last = review;
         }
         for (const StockBox& each : m_stock.boxes) {
-            m_names[each.box.id.number] = spokenName(each.box);
+            m_names[each.box.id.number] = nameOf(m_file, Box::table, each.box.id.number);
             m_boxes[each.box.id.number] = &each;
         }
         for (const StockBox& each : m_stock.boxes)
@@ -49,14 +49,6 @@ class TodoGatherer {
     }
 
   private:
-    /// Its mark; one without is told by its hive and counted from the floor, the lowest being 1.
-    std::string spokenName(const Box& box) const {
-        if (!box.mark.empty() || !box.hive || !box.level)
-            return nameOf(m_file, Box::table, box.id.number);
-        return nameOf(m_file, Hive::table, box.hive->number) + " box " +
-               std::to_string(box.level->value() + 1);
-    }
-
     TodoBox todoBox(const StockBox& each) const {
         TodoBox todo{each.box.id,
                      m_names.at(each.box.id.number),

@@ -77,6 +77,12 @@ const char* refusalText(const Refusal& refusal) {
                     "Nobody said yet which kind of super this yard has. Put its first one on by "
                     "its "
                     "name (in Yard: B, then medium M1); from then on +1 puts on the same.");
+            if (refusal.field == "run" && has("day"))
+                return QT_TRANSLATE_NOOP(
+                    "refusals",
+                    "How warm and damp the room is, is kept with what is extracted in it, and on "
+                    "{day} no run was there. Open one first (open 27-2 Hill), or leave both empty. "
+                    "Nothing was kept yet.");
             if (refusal.field == "freezer")
                 return QT_TRANSLATE_NOOP(
                     "refusals",

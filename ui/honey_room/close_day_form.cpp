@@ -46,7 +46,8 @@ CloseDayForm::CloseDayForm(Session& session, std::optional<Id<Extraction>> run, 
     column->addLayout(head);
     auto* hint =
         new QLabel(tr("Enter goes on, / to the next block, + or Ctrl+Enter keeps and closes. What "
-                      "nobody weighed may stay empty; ~21 is by eye, ? nobody knows."),
+                      "nobody weighed may stay empty; ~21 is by eye, ? nobody knows. The water of "
+                      "a box: Tab."),
                    this);
     hint->setWordWrap(true);
     hint->setFont(session.look().font(TextSize::Note));
@@ -89,8 +90,9 @@ void CloseDayForm::buildBoxes(QVBoxLayout* inside) {
     m_boxGrid->setColumnStretch(1, 3);
     m_boxGrid->setColumnStretch(2, 2);
     m_boxGrid->setColumnStretch(3, 2);
+    m_boxGrid->setColumnStretch(4, 1);
     const QStringList boxHeads{tr("box"), tr("hive"), tr("full, %1").arg(massUnit()),
-                               tr("wet, %1").arg(massUnit())};
+                               tr("wet, %1").arg(massUnit()), tr("water, %")};
     for (int i = 0; i < boxHeads.size(); ++i)
         m_boxGrid->addWidget(new QLabel(boxHeads[i], m_inside), 0, i);
     inside->addLayout(m_boxGrid);
@@ -301,17 +303,21 @@ void CloseDayForm::addBoxRow(const RoomBox& box, bool known) {
     row.typedWet = typedAgain(box.wet);
     row.full = field("full", tr("%1 full").arg(called), row.typedFull);
     row.wet = field("wet", tr("%1 wet").arg(called), row.typedWet);
+    if (box.look && box.look->water)
+        row.typedWater = QLocale().toString(box.look->water->percent(), 'f', 1);
+    row.water = field("box_water", tr("%1, water in per cent").arg(called), row.typedWater);
     // What is weighed here was here.
     if (QCheckBox* in = row.in)
-        for (QLineEdit* edit : {row.full, row.wet})
+        for (QLineEdit* edit : {row.full, row.wet, row.water})
             connect(edit, &QLineEdit::textChanged, in, [in](const QString& text) {
                 if (!text.trimmed().isEmpty()) in->setChecked(true);
             });
     m_boxGrid->addWidget(row.full, line, 2);
     m_boxGrid->addWidget(row.wet, line, 3);
+    m_boxGrid->addWidget(row.water, line, 4);
     // Shown at once, or the next Enter would pass them over.
     if (m_inside->isVisible())
-        for (QWidget* each : {row.mark, row.full, row.wet})
+        for (QWidget* each : {row.mark, row.full, row.wet, row.water})
             if (each) each->show();
     m_boxes.push_back(row);
 }
@@ -350,7 +356,7 @@ void CloseDayForm::growWhereFull() {
 void CloseDayForm::setTabs() {
     std::vector<QWidget*> order{m_lot, m_yard, m_day};
     for (const BoxRow& row : m_boxes)
-        order.insert(order.end(), {row.in, row.mark, row.full, row.wet});
+        order.insert(order.end(), {row.in, row.mark, row.full, row.wet, row.water});
     order.push_back(m_bucketLine);
     for (const BucketRow& row : m_buckets)
         order.insert(order.end(), {row.name, row.mass, row.water});
@@ -374,7 +380,8 @@ void CloseDayForm::takeYard() {
         if (!row.in) continue;
         const bool here = !chosen || !row.yard || row.yard == *chosen;
         row.in->setChecked(here && offered(row.box));
-        for (QWidget* each : std::initializer_list<QWidget*>{row.in, row.about, row.full, row.wet})
+        for (QWidget* each :
+             std::initializer_list<QWidget*>{row.in, row.about, row.full, row.wet, row.water})
             each->setVisible(here);
     }
 }
@@ -406,6 +413,10 @@ bool CloseDayForm::goOn(QWidget* from) {
     if (from == m_bucketLine && !isEmpty(m_bucketLine))
         m_cappings->setFocus(Qt::TabFocusReason);
     else
+        focusNextChild();
+    // Few tags carry the water: Enter passes it by, Tab stops there.
+    if (from->objectName() == QLatin1String("wet") &&
+        focusWidget()->objectName() == QLatin1String("box_water"))
         focusNextChild();
     auto* now = focusWidget();
     if (auto* edit = qobject_cast<QLineEdit*>(now)) edit->selectAll();

@@ -44,9 +44,10 @@ class CloseDayForm : public QDialog {
         QLineEdit* mark = nullptr;  ///< of a box that is added here
         QLineEdit* full = nullptr;
         QLineEdit* wet = nullptr;
-        QString typedFull, typedWet;   ///< as they stand in the file
-        QLabel* about = nullptr;       ///< its hive, frames and fill
-        std::optional<Id<Yard>> yard;  ///< whose honey it is
+        QLineEdit* water = nullptr;               ///< per cent, as on its tag
+        QString typedFull, typedWet, typedWater;  ///< as they stand in the file
+        QLabel* about = nullptr;                  ///< its hive, frames and fill
+        std::optional<Id<Yard>> yard;             ///< whose honey it is
     };
     struct BucketRow {
         QString mark;

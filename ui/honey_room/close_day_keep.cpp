@@ -9,6 +9,7 @@
 #include "core/words/figures.h"
 #include "core/words/room_line.h"
 #include "core/words/words.h"
+#include "ui/honey_room/box_water.h"
 #include "ui/honey_room/close_day_form.h"
 
 namespace combwright {
@@ -21,19 +22,28 @@ std::optional<double> readGrams(const QLineEdit* edit) {
     return mass ? mass->middle() : std::nullopt;
 }
 
-/// What a box without a number is called, and its frames where they stand behind: "tag lost 9".
+/// The box a mark means; one nobody knows by what it is called, its frames behind: "tag lost 9".
 struct TaggedBox {
     std::string name;
     std::optional<Count> frames;
+    std::optional<Id<Box>> box;
 };
 
-TaggedBox taggedBox(const QString& text) {
+TaggedBox taggedBox(const Read& file, const QString& text, Day on) {
+    const auto boxOf = [&](const QString& name) -> std::optional<Id<Box>> {
+        const auto box =
+            findNamed(file, Box::table, NameQuery{.name = name.toStdString(), .on = on});
+        return box ? std::optional(Id<Box>{*box}) : std::nullopt;
+    };
     const QString typed = text.trimmed();
+    TaggedBox tagged{typed.toStdString(), std::nullopt, boxOf(typed)};
+    if (tagged.box) return tagged;
     const qsizetype blank = typed.lastIndexOf(QLatin1Char(' '));
     bool isNumber = false;
     const int frames = blank > 0 ? typed.mid(blank + 1).toInt(&isNumber) : 0;
-    if (!isNumber || frames < 1 || frames > 72) return {typed.toStdString(), std::nullopt};
-    return {typed.left(blank).trimmed().toStdString(), Count(frames)};
+    if (!isNumber || frames < 1 || frames > 72) return tagged;
+    const QString name = typed.left(blank).trimmed();
+    return {name.toStdString(), Count(frames), boxOf(name)};
 }
 
 /// A reading as it is kept; what was emptied is not known any more.
@@ -75,7 +85,20 @@ QLineEdit* CloseDayForm::unreadableBox(QString& why) const {
                           .arg(edit->accessibleName(), edit->text(), massUnit());
                 return edit;
             }
-        if (row.mark && nothingIn(row.mark) && (!nothingIn(row.full) || !nothingIn(row.wet))) {
+        if (!nothingIn(row.water) && !typedNumber(row.water->text())) {
+            why = tr("%1: “%2” is no number.").arg(row.water->accessibleName(), row.water->text());
+            return row.water;
+        }
+        const auto box = [&] {
+            return row.mark ? taggedBox(m_session.read(), row.mark->text(), day()).box
+                            : row.box.box;
+        };
+        if (!nothingIn(row.water) && !(row.mark && nothingIn(row.mark)) && !box()) {
+            why = waterOfUnknownBox(row.mark ? row.mark->text().trimmed() : fromUtf8(row.box.mark));
+            return row.water;
+        }
+        const bool said = !nothingIn(row.full) || !nothingIn(row.wet) || !nothingIn(row.water);
+        if (row.mark && nothingIn(row.mark) && said) {
             why = tr("Which box is that? Its mark, or “tag lost”.");
             return row.mark;
         }
@@ -146,7 +169,8 @@ std::vector<BucketToFill> CloseDayForm::bucketsOfLine() const {
     std::vector<std::string> besides;
     for (const BucketRow& row : m_buckets)
         if (row.name) besides.push_back(row.name->text().trimmed().toStdString());
-    return bucketsToFill(m_session.read(), readBuckets(m_bucketLine->text()), day(), besides);
+    return bucketsToFill(m_session.read(), readBuckets(m_bucketLine->text()), day(), besides,
+                         m_run);
 }
 
 void CloseDayForm::judgeBuckets(DayTyped& day) {
@@ -206,19 +230,11 @@ Result<void> CloseDayForm::keepBox(Season& season, Id<Extraction> run, const Box
     weigh.on = day();
     weigh.run = run;
     weigh.box = row.box.box;
-    const auto boxCalled = [&](const std::string& name) -> std::optional<Id<Box>> {
-        const auto box =
-            findNamed(season.read(), Box::table, NameQuery{.name = name, .on = weigh.on});
-        return box ? std::optional(Id<Box>{*box}) : std::nullopt;
-    };
     if (row.mark) {
-        weigh.box = boxCalled(row.mark->text().trimmed().toStdString());
-        if (!weigh.box) {
-            const TaggedBox tagged = taggedBox(row.mark->text());
-            weigh.box = boxCalled(tagged.name);
-            weigh.frames = tagged.frames;
-            if (!weigh.box) weigh.knownAs = tagged.name;
-        }
+        const TaggedBox tagged = taggedBox(season.read(), row.mark->text(), weigh.on);
+        weigh.box = tagged.box;
+        weigh.frames = tagged.frames;
+        if (!weigh.box) weigh.knownAs = tagged.name;
     } else if (!weigh.box) {
         weigh.knownAs = row.box.entry ? row.box.entry->knownAs : row.box.mark;
     }
@@ -227,9 +243,11 @@ Result<void> CloseDayForm::keepBox(Season& season, Id<Extraction> run, const Box
     // How full it was judged on the hive: shares by eye follow it, and so does the eye's own proof.
     if (!row.box.entry || !row.box.entry->filled)
         weigh.filled = fillOfBox(season.read(), row.box, weigh.on);
-    if (row.box.entry && !weigh.gross && !weigh.wet && !weigh.filled) return {};
-    if (const auto done = perform(season, weigh); !done) return done.error();
-    return {};
+    const bool nothingNew = row.box.entry && !weigh.gross && !weigh.wet && !weigh.filled;
+    if (!nothingNew)
+        if (const auto done = perform(season, weigh); !done) return done.error();
+    if (!weigh.box || row.water->text() == row.typedWater) return {};
+    return keepBoxWater(season, *weigh.box, typedNumber(row.water->text()), weigh.on);
 }
 
 Result<void> CloseDayForm::keepBuckets(Season& season, Id<Extraction> run) const {

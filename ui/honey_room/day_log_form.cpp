@@ -3,13 +3,17 @@
 #include <QApplication>
 #include <QCoreApplication>
 #include <QKeyEvent>
+#include <QLocale>
 #include <QShortcut>
 #include <array>
 #include <utility>
 
 #include "core/actions/honey_room/room_days.h"
+#include "core/actions/honey_room/run_rules.h"
+#include "core/places/room_boxes.h"
 #include "core/words/clock_words.h"
 #include "core/words/day_words.h"
+#include "core/words/figures.h"
 #include "core/words/words.h"
 #include "ui/shell/session.h"
 #include "ui/shell/small_form.h"
@@ -43,6 +47,9 @@ class DayLogForm : public SmallForm {
         m_who = line(word("who"), "who", dayForm("Ann, Ben"));
         m_hands = line(word("hands"), "hands", QStringLiteral("2"));
         m_begun = line(word("begun"), "begun", QStringLiteral("9:15"));
+        const QString degrees = shownTemperature(0).unit;
+        m_room = line(dayForm("Room, %1").arg(degrees), "room", shownTemperature(27).figure);
+        m_damp = line(dayForm("Damp, %"), "damp", QStringLiteral("54"));
         m_cleaned = said("room_cleaned");
         m_washed = said("hands_washed");
         m_dry = said("machine_dry");
@@ -89,7 +96,9 @@ class DayLogForm : public SmallForm {
         if (!on || on == m_shown) return;
         m_shown = on;
         RoomDay log;
+        RoomAir air;
         m_session.reading([&] {
+            air = roomAir(m_session.read(), *on);
             if (auto known = m_session.read().first<RoomDay>({is("on_day", *on)}))
                 log = *std::move(known);
         });
@@ -99,6 +108,8 @@ class DayLogForm : public SmallForm {
         text(m_who, fromUtf8(log.who));
         text(m_hands, log.hands ? QString::number(log.hands->value()) : QString());
         text(m_begun, log.begun ? clockText(*log.begun) : QString());
+        text(m_room, air.warm ? shownTemperature(air.warm->celsius()).figure : QString());
+        text(m_damp, air.damp ? QLocale().toString(air.damp->value() * 100, 'g', 4) : QString());
         text(m_ended, log.ended ? clockText(*log.ended) : QString());
         text(m_note, fromUtf8(log.note));
         for (const auto& [field, known] : {std::pair{m_cleaned, log.roomCleaned},
@@ -125,6 +136,30 @@ class DayLogForm : public SmallForm {
                                           .arg(text));
     }
 
+    /// How warm and damp it is, where that was typed: what stood there already is not new.
+    bool readAir(LogRoomDay& log) {
+        const QString warm = m_room->text().trimmed();
+        if (m_room->isModified() && !warm.isEmpty()) {
+            log.room = typedTemperature(warm);
+            if (!log.room || log.room->celsius() < coldestRoomC ||
+                log.room->celsius() > warmestRoomC)
+                return refuse(m_room, dayForm("%1 is no warmth of a room: type it as %2. Nothing "
+                                              "was kept yet.")
+                                          .arg(warm, shownTemperature(27).text()));
+        }
+        QString damp = m_damp->text().trimmed();
+        if (!m_damp->isModified() || damp.isEmpty()) return true;
+        if (damp.endsWith(QLatin1Char('%'))) damp = damp.chopped(1).trimmed();
+        const auto percent = typedNumber(damp);
+        // No room is drier than a tenth; "0.54" is a slip for 54.
+        if (!percent || *percent < 10 || *percent > 100)
+            return refuse(m_damp, dayForm("%1 is no damp of a room: type it in per cent, 54. "
+                                          "Nothing was kept yet.")
+                                      .arg(damp));
+        log.damp = Share::rounded(*percent / 100);
+        return true;
+    }
+
     bool keep() {
         LogRoomDay log;
         const auto on = day();
@@ -145,6 +180,7 @@ class DayLogForm : public SmallForm {
         }
         if (!readClock(m_begun, *on, log.begun) || !readClock(m_ended, *on, log.ended))
             return false;
+        if (!readAir(log)) return false;
         log.roomCleaned = m_cleaned.said();
         log.handsWashed = m_washed.said();
         log.machineDry = m_dry.said();
@@ -160,6 +196,8 @@ class DayLogForm : public SmallForm {
     QLineEdit* m_who;
     QLineEdit* m_hands;
     QLineEdit* m_begun;
+    QLineEdit* m_room;
+    QLineEdit* m_damp;
     SaidField m_cleaned, m_washed, m_dry, m_knife, m_machine;
     QLineEdit* m_ended;
     QLineEdit* m_note;

@@ -42,7 +42,8 @@ QString HoneyRoomPlace::help() const {
          {{QStringLiteral(". or ⌫"), tr("on the empty line: takes the last entry back")},
           {QStringLiteral("00 ↵"), tr("closes the cautions for the day")},
           {QStringLiteral("000 ↵"), tr("shows the next open run")},
-          {QStringLiteral("0000 ↵"), tr("the log of the day; also Ctrl+L")},
+          {QStringLiteral("0000 ↵"),
+           tr("the log of the day, and how warm and damp the room is; also Ctrl+L")},
           {QStringLiteral("+"), tr("when nothing is left to spin: what became of frames set aside, "
                                    "then whether the day is closed; + again closes it")},
           {QStringLiteral("Ctrl+↵"), tr("one form with all weights of the day, which closes it. "

@@ -287,9 +287,7 @@ bool PadDesk::keepWater(const PadDeed& deed) {
     const auto peg =
         deed.box.peg > 0 ? pegOn(m_session.read(), Count(deed.box.peg), today()) : std::nullopt;
     if (!peg || !peg->box) {
-        m_session.tell(tr("%1: water is kept of a box one knows; it was not written down.")
-                           .arg(calledText(deed.box)),
-                       true);
+        m_session.tell(waterOfUnknownBox(calledText(deed.box)), true);
         return false;
     }
     if (!keepBoxWater(m_session, *peg->box, *deed.water)) return false;

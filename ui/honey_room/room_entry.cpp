@@ -364,9 +364,7 @@ bool RoomEntry::enterBox(const RoomLine& line) {
 }
 
 bool RoomEntry::keepWater(const RoomBox& box, double percent, const QString& said) {
-    if (!box.box)
-        return refuse(tr("%1: water is kept of a box one knows; it was not written down.")
-                          .arg(fromUtf8(box.mark)));
+    if (!box.box) return refuse(waterOfUnknownBox(fromUtf8(box.mark)));
     if (!keepBoxWater(m_session, *box.box, percent)) return false;
     const QString water = tr("water %1 %").arg(QLocale().toString(percent, 'f', 1));
     m_session.tell(said.isEmpty() ? fromUtf8(box.mark) + QStringLiteral(": ") + water

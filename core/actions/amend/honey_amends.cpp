@@ -57,6 +57,7 @@ Result<void> settleRun(Write& file, const Extraction& before, Extraction& after)
     if (after.begun && after.ended && *after.ended < *after.begun)
         return after.ended == before.ended ? against("begun", "ended") : against("ended", "begun");
     if (auto ok = demandCappings(after); !ok) return ok;
+    if (auto ok = demandRoomAir(after); !ok) return ok;
     return changeInRun(file, after.id, after, "cappings_g");
 }
 

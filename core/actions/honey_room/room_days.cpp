@@ -1,5 +1,10 @@
 #include "core/actions/honey_room/room_days.h"
 
+#include <algorithm>
+
+#include "core/actions/honey_room/run_rules.h"
+#include "core/storage/queries/runs.h"
+
 namespace combwright {
 namespace {
 
@@ -12,6 +17,31 @@ void takeLogged(std::optional<T>& present, const std::optional<T>& said) {
 
 void takeLogged(std::string& present, const std::string& said) {
     if (!said.empty()) present = said;
+}
+
+/// Says whether anything is new.
+Result<bool> keepAir(Write& file, const LogRoomDay& said) {
+    if (!said.room && !said.damp) return false;
+    auto runs = runsInRoom(file, said.on);
+    if (runs.empty()) return Refusal{Code::Missing, "run", {{"day", isoText(said.on)}}};
+    const bool anyOpen =
+        std::any_of(runs.begin(), runs.end(), [](const Extraction& run) { return !run.closed; });
+    // Of runs closed by the evening the newest keeps it.
+    if (anyOpen)
+        std::erase_if(runs, [](const Extraction& run) { return run.closed.has_value(); });
+    else
+        runs.erase(runs.begin(), runs.end() - 1);
+    bool news = false;
+    for (Extraction& run : runs) {
+        const Row before = toRow(run);
+        takeLogged(run.room, said.room);
+        takeLogged(run.damp, said.damp);
+        if (auto ok = demandRoomAir(run); !ok) return ok.error();
+        if (toRow(run) == before) continue;
+        file.change(run);
+        news = true;
+    }
+    return news;
 }
 
 }  // namespace
@@ -33,7 +63,8 @@ const Fields& LogRoomDay::fields() {
         field<&LogRoomDay::handsWashed>("hands_washed"),
         field<&LogRoomDay::machineDry>("machine_dry"),
         field<&LogRoomDay::machineWashed>("machine_washed"),
-        field<&LogRoomDay::knifeChecked>("knife_checked"), field<&LogRoomDay::note>("note"));
+        field<&LogRoomDay::knifeChecked>("knife_checked"), field<&LogRoomDay::note>("note"),
+        field<&LogRoomDay::room>("room"), field<&LogRoomDay::damp>("damp"));
     return all;
 }
 
@@ -53,14 +84,18 @@ Result<Id<RoomDay>> LogRoomDay::perform(Write& file) const {
     takeLogged(log.knifeChecked, knifeChecked);
     takeLogged(log.note, note);
     if (auto ok = demandRoomDay(log); !ok) return ok.error();
+    const auto air = keepAir(file, *this);
+    if (!air) return air.error();
     if (!log.id) {
-        const bool says = !who.empty() || hands || begun || ended || roomCleaned || handsWashed ||
-                          machineDry || machineWashed || knifeChecked || !note.empty();
+        const bool says = *air || !who.empty() || hands || begun || ended || roomCleaned ||
+                          handsWashed || machineDry || machineWashed || knifeChecked ||
+                          !note.empty();
         if (!says) return Refusal{Code::NothingToDo, "who", {}};
         return file.add(log);
     }
-    if (toRow(log) == before) return Refusal{Code::NothingToDo, "who", {}};
-    file.change(log);
+    const bool same = toRow(log) == before;
+    if (same && !*air) return Refusal{Code::NothingToDo, "who", {}};
+    if (!same) file.change(log);
     return log.id;
 }
 

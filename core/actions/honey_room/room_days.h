@@ -8,8 +8,11 @@
 namespace combwright {
 
 /// One row a day; what is said later is added to it, or stands instead of what was said of the
-/// same. Refused with OutOfRange for hands outside 1 to 20, with Contradiction where it ends before
-/// it began, with NothingToDo where nothing new is said.
+/// same. How warm and damp the room is, is kept with the runs that are open in it that day, as
+/// OpenRun keeps it, or with the one closed last; lots stand in one air. Refused with OutOfRange
+/// for hands outside 1 to 20 and as demandRoomAir, with Contradiction where it ends before it
+/// began, with Missing, field "run", where the room was measured and no run was in it that day,
+/// with NothingToDo where nothing new is said.
 struct LogRoomDay {
     static constexpr std::string_view name = "log-room-day";
     using Answer = Id<RoomDay>;
@@ -20,6 +23,8 @@ struct LogRoomDay {
     std::optional<Instant> ended;
     std::optional<bool> roomCleaned, handsWashed, machineDry, machineWashed, knifeChecked;
     std::string note;
+    std::optional<Temperature> room;
+    std::optional<Share> damp;
     static const Fields& fields();
     Result<Answer> perform(Write& file) const;
 };

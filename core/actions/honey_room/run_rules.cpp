@@ -49,6 +49,14 @@ Result<void> demandBucket(const Bucket& bucket) {
     return {};
 }
 
+Result<void> demandRoomAir(const Extraction& run) {
+    if (run.room && (run.room->celsius() < coldestRoomC || run.room->celsius() > warmestRoomC))
+        return Refusal{Code::OutOfRange, "room_c", {{"low", "-20"}, {"high", "60"}}};
+    if (run.damp && (run.damp->value() < 0 || run.damp->value() > 1))
+        return Refusal{Code::OutOfRange, "damp_share", {{"low", "0"}, {"high", "1"}}};
+    return {};
+}
+
 Result<void> demandCappings(const Extraction& run) {
     if (auto ok = demandMass(run.cappings, "cappings_g", heaviestSum); !ok) return ok;
     return demandMass(run.scrapings, "scrapings_g", heaviestSum);

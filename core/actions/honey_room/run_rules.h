@@ -20,6 +20,11 @@ Result<void> demandBoxOfRun(const Read& file, Id<Extraction> run,
 Result<void> demandWeights(const ExtractionBox& entry);
 /// Refused with OutOfRange beyond 1,000 kg, or for honey outside 10 to 30 % of water.
 Result<void> demandBucket(const Bucket& bucket);
+/// Beyond these nobody works in a room, °C; a figure outside is a slip of the pen.
+inline constexpr double coldestRoomC = -20;
+inline constexpr double warmestRoomC = 60;
+/// Refused with OutOfRange beyond them, or where it is damper than 100 %.
+Result<void> demandRoomAir(const Extraction& run);
 /// Refused with OutOfRange beyond 1,000 kg of cappings or scrapings.
 Result<void> demandCappings(const Extraction& run);
 

@@ -31,6 +31,7 @@ Result<Id<Extraction>> OpenRun::perform(Write& file) const {
     made.room = room;
     made.damp = damp;
     made.note = note;
+    if (auto ok = demandRoomAir(made); !ok) return ok.error();
     return file.add(made);
 }
 

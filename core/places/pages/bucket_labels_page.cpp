@@ -70,14 +70,14 @@ Page bucketLabelsPage(const Read& file, std::optional<Id<Extraction>> id, Day on
         for (Extraction& each : openRuns(file))
             if (each.on <= on && (!run || each.id != run->id)) lots.push_back(std::move(each));
     const QString day = dayText(closed ? *run->closed : on);
-    std::int64_t highest = lastBucketOf(file, run ? run->on : on);
+    BucketNumbers numbers(file, std::nullopt, run ? run->on : on);
     for (const Extraction& lot : lots) {
         const QString of = lotText(file, lot.name.text(), lot.yard);
-        // What is in them already, then those it will fill: numbers are counted on over all lots.
-        for (const BucketLine& line : bucketSheet(file, lot.id, on).lines)
-            block.cards.push_back(
-                labelOf(line.bucket ? fromUtf8(line.mark) : QStringLiteral("B%1").arg(++highest),
-                        of, day, line.bucket, line.tooWet));
+        // What is in them already, then those it will fill, as on screen.
+        for (const BucketLine& line : bucketSheet(file, lot.id, on).lines) {
+            numbers.pass(line.mark);
+            block.cards.push_back(labelOf(fromUtf8(line.mark), of, day, line.bucket, line.tooWet));
+        }
     }
     // The sheet is filled up with the numbers that follow; a closed run needs no more, and of
     // several lots nobody knows whose honey they will take.
@@ -86,8 +86,7 @@ Page bucketLabelsPage(const Read& file, std::optional<Id<Extraction>> id, Day on
     const QString following =
         lots.size() > 1 ? labelWord("lot ____________") : lotText(file, next.name, next.yard);
     while (block.cards.empty() || (!closed && block.cards.size() % labelsASheet != 0))
-        block.cards.push_back(
-            labelOf(QStringLiteral("B%1").arg(++highest), following, day, {}, false));
+        block.cards.push_back(labelOf(fromUtf8(numbers.next()), following, day, {}, false));
     page.blocks.emplace_back(std::move(block));
     page.letters = {How::Weighed, How::ByEye, How::ByDifference, How::Unknown};
     page.blocks.push_back(enteredBy());

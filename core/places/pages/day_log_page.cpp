@@ -1,9 +1,11 @@
 #include "core/places/pages/day_log_page.h"
 
 #include <QCoreApplication>
+#include <QLocale>
 
 #include "core/model/honey/room.h"
 #include "core/places/pages/room_paper.h"
+#include "core/places/room_boxes.h"
 #include "core/words/clock_words.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
@@ -25,7 +27,7 @@ CardField logTick(const QString& label, const std::optional<bool>& said, double 
 }
 
 /// The fields in the order of the form they are typed into.
-Card logCard(const QString& name, const RoomDay& log) {
+Card logCard(const QString& name, const RoomDay& log, const RoomAir& air) {
     Card card;
     card.name = cardText(name, PaperSize::Big, true);
     card.ruled = true;
@@ -34,6 +36,10 @@ Card logCard(const QString& name, const RoomDay& log) {
          logged(blank(logWord("hands at the knife"), {}, 1.6),
                 log.hands ? QString::number(log.hands->value()) : QString()),
          logged(blank(logWord("began"), {}, 1), log.begun ? clockText(*log.begun) : QString())},
+        {logged(blank(logWord("room"), shownTemperature(0).unit),
+                air.warm ? shownTemperature(air.warm->celsius()).figure : QString()),
+         logged(blank(logWord("damp"), QStringLiteral("%")),
+                air.damp ? QLocale().toString(air.damp->value() * 100, 'g', 4) : QString())},
         {logTick(logWord("room cleaned"), log.roomCleaned),
          logTick(logWord("hands washed"), log.handsWashed),
          logTick(logWord("machine dry before"), log.machineDry),
@@ -41,7 +47,6 @@ Card logCard(const QString& name, const RoomDay& log) {
         {logTick(logWord("machine washed cold, left dry"), log.machineWashed, 2.2),
          logged(blank(logWord("ended"), {}, 1), log.ended ? clockText(*log.ended) : QString())},
         {logged(blank(logWord("note")), fromUtf8(log.note))},
-        {blank({})},
         {blank({})},
     };
     return card;
@@ -75,9 +80,10 @@ Page dayLogPage(const Read& file, Day on) {
     block.about = logWord("a line left empty says nothing; typed back with Ctrl+L");
     block.rowMm = 95;
     block.cut = false;
-    block.cards.push_back(
-        logCard(dayText(on), file.first<RoomDay>({is("on_day", on)}).value_or(RoomDay())));
-    Card another = logCard({}, RoomDay());
+    block.cards.push_back(logCard(dayText(on),
+                                  file.first<RoomDay>({is("on_day", on)}).value_or(RoomDay()),
+                                  roomAir(file, on)));
+    Card another = logCard({}, RoomDay(), {});
     another.ruled = false;
     another.rows.insert(another.rows.begin(), {blank(logWord("day"))});
     block.cards.push_back(std::move(another));

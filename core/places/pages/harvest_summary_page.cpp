@@ -48,13 +48,13 @@ TextBlock seasonSentence(const SeasonYield& season) {
     };
     const QString total = strong(massText(summaryGrams(season.total), season.how));
     if (season.producing)
-        text = summaryWord("In %1 %2 of %3 colonies gave %4 of honey")
+        text = summaryWord("In %1, %2 of %3 colonies gave %4 of honey")
                    .arg(season.year)
                    .arg(season.producing)
                    .arg(std::max(season.lived, season.producing))
                    .arg(total);
     else
-        text = summaryWord("In %1 there were %2 of honey, of no hive by name")
+        text = summaryWord("In %1 there was %2 of honey, of no hive by name")
                    .arg(season.year)
                    .arg(total);
     if (const auto change = changeGrams(season.total, season.before))

@@ -7,6 +7,7 @@
 
 #include "core/model/season_info.h"
 #include "core/places/pages/revision_text.h"
+#include "core/places/room_boxes.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
 
@@ -198,14 +199,19 @@ namespace {
 QString loadsWords(const LoadSheet& sheet) {
     QStringList runs;
     for (const std::string& run : sheet.runs) runs << fromUtf8(run);
-    return roomPageWord(
-               "%1 of %2 slots for %3; %4 if lots are mixed. Slot 1 at the mark, then as the "
-               "clock goes.")
-        .arg(sheet.loads.size() == 1 ? roomPageWord("1 load")
-                                     : roomPageWord("%1 loads").arg(sheet.loads.size()))
-        .arg(sheet.slotCount)
-        .arg(runs.join(QStringLiteral(", ")))
-        .arg(sheet.loadsIfMixed);
+    const QString words =
+        sheet.runs.size() < 2
+            ? roomPageWord("%1 of %2 slots for %3. Slot 1 at the mark, then as the clock goes.")
+            : roomPageWord(
+                  "%1 of %2 slots for %3; %4 if lots are mixed. Slot 1 at the mark, then as the "
+                  "clock goes.");
+    const QString counted =
+        words
+            .arg(sheet.loads.size() == 1 ? roomPageWord("1 load")
+                                         : roomPageWord("%1 loads").arg(sheet.loads.size()))
+            .arg(sheet.slotCount)
+            .arg(runs.join(QStringLiteral(", ")));
+    return sheet.runs.size() < 2 ? counted : counted.arg(sheet.loadsIfMixed);
 }
 
 QString ringWords(const LoadSheet& sheet) {
@@ -238,6 +244,8 @@ Page loadsPage(const Read& file, std::vector<LoadSheet> sheets, Day on) {
     std::erase_if(sheets, [](const LoadSheet& sheet) { return sheet.loads.empty(); });
     page.blocks.push_back(textBlock(sheets.empty() ? roomPageWord("No frames wait to be spun.")
                                                    : loadsWords(sheets.front())));
+    if (const QString later = toldByLaterText(file, on); !later.isEmpty())
+        page.blocks.push_back(textBlock(later));
     TextBlock caution;
     caution.caution = true;
     caution.text = roomPageWord(

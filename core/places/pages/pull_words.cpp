@@ -207,6 +207,7 @@ QString boardsCounted(std::int64_t boards) {
 
 QString hoursText(double minutes) {
     const auto whole = std::lround(minutes);
+    if (whole < 60) return pullSay("%1 min").arg(whole);
     return pullSay("%1 h %2").arg(whole / 60).arg(whole % 60, 2, 10, QLatin1Char('0'));
 }
 
@@ -235,7 +236,7 @@ QString boardsText(const PullSheet& sheet) {
     QStringList sentences;
     if (sheet.rounds.size() > 1)
         sentences << pullSay("%1 for %2 hives.")
-                         .arg(boardsCounted(sheet.boardsOwned.value_or(0)))
+                         .arg(sheet.boardsOwned.value_or(0))
                          .arg(sheet.boardsFor.size())
                   << roundTexts(sheet.rounds);
     else if (!sheet.boardsFor.empty())

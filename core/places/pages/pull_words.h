@@ -38,7 +38,7 @@ QString loadsCounted(std::int64_t loads);
 QString bucketsCounted(std::int64_t buckets);
 /// "1 board", "5 boards".
 QString boardsCounted(std::int64_t boards);
-/// "5 h 15".
+/// "5 h 15"; "9 min" where it is less than an hour.
 QString hoursText(double minutes);
 /// "Uncapping holds it up: a second knife makes it 4 h 54, one pair of hands 7 h 27."
 QString bottleneckText(const DayPlan& day);

@@ -110,11 +110,14 @@ QStringList gateLines(const GateMinder& minder) {
 QStringList roomDayLines(const RoomDaySheet& sheet) {
     QStringList lines;
     for (const KindLeftOut& each : sheet.leftOut)
-        lines << daySay(
-                     "%1 frames (%2) are in no load: nobody wrote down how many of them hang in "
-                     "the machine.")
-                     .arg(each.frames)
-                     .arg(fromUtf8(each.kind));
+        lines << (each.frames == 1
+                      ? daySay("1 frame (%1) is in no load: nobody wrote down how many of its kind "
+                               "hang in the machine.")
+                            .arg(fromUtf8(each.kind))
+                      : daySay("%1 frames (%2) are in no load: nobody wrote down how many of them "
+                               "hang in the machine.")
+                            .arg(each.frames)
+                            .arg(fromUtf8(each.kind)));
     if (sheet.plan.loads == 0) return lines;
     const QString hands =
         sheet.hands == 1 ? daySay("1 pair of hands") : daySay("%1 pairs of hands").arg(sheet.hands);
@@ -146,7 +149,7 @@ QStringList roomDayLines(const RoomDaySheet& sheet) {
         lines << (left == 0
                       ? daySay("All loads are spun: the last ended %1 after the first cut, %2.")
                             .arg(last, against)
-                      : daySay("%1 after the first cut: %2 to go, the last ends at %3, %4.")
+                      : daySay("%1 after the first cut: %2 to go, the last ends after %3, %4.")
                             .arg(hoursText(*sheet.nowMin), loadsCounted(left), last, against));
     }
     if (sheet.clockSet)

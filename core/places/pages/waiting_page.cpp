@@ -67,8 +67,8 @@ Page waitingPage(const Read& file, const RoomBoxes& room, Day on) {
                           : waitSay("%1 of the plan are still on their hives.").arg(toCome));
     for (const std::string& box : room.presumed)
         sentences << waitSay(
-                         "%1 of the plan is taken to be in the run, as a box without a tag; where "
-                         "it still stands on its hive, bring it in.")
+                         "Taken to be in the run, as a box without a tag: %1. Where it still "
+                         "stands on its hive, bring it in.")
                          .arg(fromUtf8(box));
     if (room.late > 0)
         sentences << (room.late == 1
@@ -77,6 +77,7 @@ Page waitingPage(const Read& file, const RoomBoxes& room, Day on) {
                           : waitSay("%1 are overdue: extract them first, and look for beetle "
                                     "larvae and honey that has set.")
                                 .arg(room.late));
+    if (const QString later = toldByLaterText(file, on); !later.isEmpty()) sentences << later;
     summary.text = sentences.join(QLatin1Char(' '));
     summary.caution = room.late > 0;
     page.blocks.push_back(summary);

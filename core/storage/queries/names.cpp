@@ -1,6 +1,7 @@
 #include "core/storage/queries/names.h"
 
 #include <algorithm>
+#include <array>
 #include <set>
 #include <type_traits>
 
@@ -411,6 +412,15 @@ Result<std::int64_t> findNamed(const Read& file, std::string_view table, const N
     return Refusal{Code::WrongType, nameKey(table), {{"wanted", "#number"}}};
 }
 
+std::string boxByPlace(const std::string& hive, Count level) {
+    constexpr std::array spoken{"first", "second",  "third",  "fourth", "fifth",
+                                "sixth", "seventh", "eighth", "ninth",  "tenth"};
+    const auto at = static_cast<std::size_t>(level.value());
+    const std::string place =
+        at < spoken.size() ? std::string(spoken[at]) : "number " + std::to_string(at + 1);
+    return hive + ", " + place + " from the floor";
+}
+
 std::string nameOf(const Read& file, std::string_view table, std::int64_t id) {
     const std::string number = "#" + std::to_string(id);
     if (table == Yard::table) {
@@ -465,8 +475,7 @@ std::string nameOf(const Read& file, std::string_view table, std::int64_t id) {
         const auto box = file.find(Id<Box>{id});
         if (box && !box->mark.empty()) return box->mark;
         if (box && box->hive && box->level)
-            return nameOf(file, Hive::table, box->hive->number) + " level " +
-                   std::to_string(box->level->value());
+            return boxByPlace(nameOf(file, Hive::table, box->hive->number), *box->level);
     }
     return number;
 }

@@ -36,8 +36,12 @@ struct NameQuery {
 /// names.
 Result<std::int64_t> findNamed(const Read& file, std::string_view table, const NameQuery& query);
 
-/// What a row is called now: a hive's mark, "ML3 level 2" for a box without one; "#12" failing
-/// that.
+/// What a box without a mark is called while it stays put, as one counts in the yard: "ML3, second
+/// from the floor"; level 0 is the first.
+std::string boxByPlace(const std::string& hive, Count level);
+
+/// What a row is called now: a hive's mark, "ML3, second from the floor" for a box without one;
+/// "#12" failing that.
 std::string nameOf(const Read& file, std::string_view table, std::int64_t id);
 
 }  // namespace combwright

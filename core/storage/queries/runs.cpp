@@ -23,6 +23,16 @@ std::optional<Count> framesIn(const Read& file, const Box& box) {
     return kind ? kind->framesNominal : std::nullopt;
 }
 
+std::vector<Extraction> runsInRoom(const Read& file, Day on) {
+    auto runs = file.all<Extraction>();
+    std::erase_if(runs, [&](const Extraction& run) {
+        return run.on > on || (run.on < on && run.closed && *run.closed < on);
+    });
+    std::stable_sort(runs.begin(), runs.end(),
+                     [](const Extraction& a, const Extraction& b) { return a.on < b.on; });
+    return runs;
+}
+
 std::string calledInRun(const Read& file, const ExtractionBox& box) {
     const auto known = file.find(box.box);
     if (known && !known->mark.empty()) return known->mark;

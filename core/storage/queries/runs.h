@@ -4,6 +4,7 @@
 #include <cstdint>
 #include <map>
 #include <string>
+#include <vector>
 
 #include "core/model/frames/frame.h"
 #include "core/model/honey/extraction.h"
@@ -21,6 +22,9 @@ std::optional<Count> framesIn(const Read& file, const Box& box);
 
 /// What a box is called in its run: its mark, else what is on its tag, else "#12".
 std::string calledInRun(const Read& file, const ExtractionBox& box);
+
+/// The runs that were in the room on a day, begun and not closed before it; the oldest first.
+std::vector<Extraction> runsInRoom(const Read& file, Day on);
 
 /// How many frames of each box of a run were spun, by the number of its ExtractionBox. A load that
 /// was stopped does not count: its frames are spun again.

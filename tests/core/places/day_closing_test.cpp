@@ -22,7 +22,7 @@ class DayClosing : public test::SeasonTest {
     std::vector<BucketToFill> fill(const char* line,
                                    const std::vector<std::string>& besides = {}) const {
         return bucketsToFill(season.read(), readBuckets(QString::fromLatin1(line)), clock.today(),
-                             besides);
+                             besides, Id<Extraction>{1});
     }
     Season season = newSeason();
 };

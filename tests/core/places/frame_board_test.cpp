@@ -92,9 +92,9 @@ TEST_F(FrameBoardOf, ShelvesStandInTheirOrderAndBoxesByTheirMarks) {
     EXPECT_EQ(shelves(board()), "Floor: D1 | Shelf 2: M1 M2 | Shelf 10: M10 | Wet: M3");
     BoardFilter filter;
     filter.onHives = true;
-    EXPECT_EQ(
-        shelves(board(filter)),
-        "Floor: D1 | Shelf 2: M1 M2 | Shelf 10: M10 | Wet: M3 | On hives, Hill: H1 level 0 M9");
+    EXPECT_EQ(shelves(board(filter)),
+              "Floor: D1 | Shelf 2: M1 M2 | Shelf 10: M10 | Wet: M3 | On hives, Hill: H1, first "
+              "from the floor M9");
 }
 
 TEST_F(FrameBoardOf, ABoxSaysWhatIsToBeKnownOfIt) {

@@ -92,7 +92,7 @@ TEST_F(RoomOfTheDay, ABoxOfThePlanIsNoLongerToComeOnceOneWithoutATagCameIn) {
     const std::string told =
         pageText(waitingPage(season.read(), room(), clock.today())).toStdString();
     EXPECT_NE(told.find("1 box waits."), std::string::npos) << told;
-    EXPECT_NE(told.find("C1a of the plan"), std::string::npos) << told;
+    EXPECT_NE(told.find("without a tag: C1a. Where"), std::string::npos) << told;
     // Its hive named, it is as much in.
     play(
         R"({"do":"name-lost-box","on":"2027-08-08","lost":{"extraction_box":"tag lost","run":"27-3"},"hive":"C1","why":"found"})");

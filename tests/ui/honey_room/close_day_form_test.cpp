@@ -127,7 +127,7 @@ TEST_F(ClosingTheDay, TheSevenBoxesOfHillWithNothingWeighed) {
         EXPECT_EQ(ticked, 6) << "Hill alone: lots are kept apart";
         strokes.type("/");
         EXPECT_EQ(form.focusWidget()->objectName(), QStringLiteral("buckets"));
-        for (int n = 0; n < 3; ++n) strokes.press(Qt::Key_Backtab, Qt::ShiftModifier);
+        for (int n = 0; n < 4; ++n) strokes.press(Qt::Key_Backtab, Qt::ShiftModifier);
         strokes.type("tag lost 9");
         strokes.type("/", Qt::KeypadModifier);
         strokes.type("6 full, 1 half");
@@ -195,6 +195,53 @@ TEST_F(ClosingTheDay, WhatWasWeighedIsTypedAtItsBox) {
     EXPECT_FALSE(session.read().all<Extraction>().back().closed);
     EXPECT_EQ(session.read().all<Bucket>().size(), 7U);
     EXPECT_EQ(session.read().all<ExtractionBox>()[0].gross->value, Mass::grams(21400));
+}
+
+// H1a was looked into on the same day: that is kept beside its water.
+TEST_F(ClosingTheDay, TheWaterOfATagStandsBehindItsWeights) {
+    clock.set("2027-08-07");
+    openWindow(plannedPull() +
+               R"({"do":"open-run","on":"2027-08-07","name":"27-2","yard":"Hill"}
+{"do":"weigh-box","on":"2027-08-07","run":"27-2","box":"H1a","gross_g":21400}
+{"do":"weigh-box","on":"2027-08-07","run":"27-2","known_as":"tag lost","gross_g":19500}
+{"do":"look-box","on":"2027-08-07","box":"H1a","contents":"9 drawn; 9 capped","water_percent":18.1})");
+    const auto waterOf = [&](const CloseDayForm& form, const char* box) -> QLineEdit* {
+        for (QLineEdit* each : form.findChildren<QLineEdit*>(QStringLiteral("box_water")))
+            if (each->accessibleName().startsWith(QLatin1String(box))) return each;
+        return nullptr;
+    };
+    Strokes strokes;
+    closeTheDay(strokes, [&](CloseDayForm& form) {
+        QLineEdit* known = waterOf(form, "H1a");
+        QLineEdit* lost = waterOf(form, "tag lost");
+        ASSERT_TRUE(known && lost);
+        EXPECT_EQ(known->text(), QStringLiteral("18.1"));
+        QLineEdit* wet = nullptr;
+        for (QLineEdit* each : form.findChildren<QLineEdit*>(QStringLiteral("wet")))
+            if (each->accessibleName() == QStringLiteral("H1a wet")) wet = each;
+        ASSERT_TRUE(wet);
+        wet->setFocus();
+        strokes.press(Qt::Key_Tab);
+        EXPECT_EQ(form.focusWidget(), known) << "Tab stops there";
+        wet->setFocus();
+        strokes.press(Qt::Key_Return);
+        EXPECT_NE(form.focusWidget()->objectName(), QStringLiteral("box_water"))
+            << "Enter passes it by";
+        known->setText(QStringLiteral("17.2"));
+        lost->setText(QStringLiteral("16.9"));
+        EXPECT_TRUE(form.outlook().text.contains(QStringLiteral("with its bucket")))
+            << form.outlook().text.toStdString();
+        lost->clear();
+        auto* keep = form.findChild<QPushButton*>(QStringLiteral("keep"));
+        keep->setFocus();
+        strokes.press(Qt::Key_Return);
+    });
+    std::vector<BoxLook> ofToday;
+    for (const BoxLook& look : session.read().all<BoxLook>())
+        if (look.on == clock.today()) ofToday.push_back(look);
+    ASSERT_EQ(ofToday.size(), 1U);
+    EXPECT_EQ(ofToday[0].water, WaterContent::hundredths(1720));
+    EXPECT_TRUE(ofToday[0].cappedFrames) << "what was seen stays";
 }
 
 TEST_F(ClosingTheDay, FramesSetAsideAreSettledFirst) {

@@ -67,6 +67,9 @@ TEST_F(DayLog, IsTypedInTheOrderOfTheSheet) {
         typeOn(form, QStringLiteral("Ann, Ben"));
         typeOn(form, QStringLiteral("2"));
         typeOn(form, QStringLiteral("9:15"));
+        EXPECT_EQ(form.focusWidget()->objectName(), QStringLiteral("room"));
+        typeOn(form, {});                   // how warm
+        typeOn(form, {});                   // how damp
         typeOn(form, QStringLiteral("y"));  // room cleaned
         typeOn(form, QStringLiteral("y"));  // hands washed
         typeOn(form, {});                   // machine dry: nobody said
@@ -134,6 +137,80 @@ TEST_F(DayLog, AnotherDaysLogIsShownWhenItsDayIsTyped) {
     EXPECT_FALSE(log("2027-08-08"));
     ASSERT_TRUE(log("2027-08-07"));
     EXPECT_EQ(log("2027-08-07")->who, "Cleo");
+}
+
+class DayLogOfARun : public DayLog {
+  protected:
+    void SetUp() override {
+        clock.set("2027-08-08");
+        openWindow(test::hillAndCreekBefore() +
+                   R"({"do":"open-run","on":"2027-08-08","name":"27-2","yard":"Hill"})");
+        room = goToPlace<HoneyRoomPlace>(2);
+        ASSERT_NE(room, nullptr);
+    }
+    void TearDown() override { session.setUnits(Units::Metric); }
+    static void typeIn(QDialog& form, const char* name, const QString& text) {
+        auto* field = form.findChild<QLineEdit*>(QLatin1String(name));
+        field->setFocus();
+        field->selectAll();
+        QTest::keyClicks(field, text);
+    }
+    Extraction run() { return session.read().all<Extraction>().front(); }
+    HoneyRoomPlace* room = nullptr;
+};
+
+TEST_F(DayLogOfARun, HowWarmAndDampTheRoomIsGoesToItsRunAndIsShown) {
+    inForm([](QDialog& form) {
+        typeIn(form, "room", QStringLiteral("27.5"));
+        QTest::keyClick(form.focusWidget(), Qt::Key_Plus, Qt::KeypadModifier);
+        EXPECT_EQ(form.focusWidget()->objectName(), QStringLiteral("damp")) << "by the pad too";
+        QTest::keyClicks(form.focusWidget(), QStringLiteral("62"));
+        QTest::keyClick(form.focusWidget(), Qt::Key_Return);
+    });
+    EXPECT_EQ(run().room, Temperature::tenths(275));
+    EXPECT_EQ(run().damp, Share::percent(62));
+    EXPECT_TRUE(room->head().under.contains(QStringLiteral("27.5 °C, 62 % damp")))
+        << room->head().under.toStdString();
+    inForm([](QDialog& form) {
+        EXPECT_EQ(form.findChild<QLineEdit*>(QStringLiteral("room"))->text(),
+                  QStringLiteral("27.5"));
+        EXPECT_EQ(form.findChild<QLineEdit*>(QStringLiteral("damp"))->text(), QStringLiteral("62"));
+        typeIn(form, "damp", QStringLiteral("0.62"));
+        QTest::keyClick(form.focusWidget(), Qt::Key_Return);
+        EXPECT_TRUE(form.isVisible()) << "per cent are meant";
+        typeIn(form, "damp", QStringLiteral("58 %"));
+        QTest::keyClick(form.focusWidget(), Qt::Key_Return);
+    });
+    EXPECT_EQ(run().damp, Share::percent(58));
+    EXPECT_EQ(run().room, Temperature::tenths(275)) << "what was not typed anew stays";
+    session.undo();
+    EXPECT_EQ(run().damp, Share::percent(62));
+    session.undo();
+    EXPECT_FALSE(run().room || run().damp) << "one step with the log";
+}
+
+TEST_F(DayLogOfARun, DegreesAreThosePeopleRead) {
+    session.setUnits(Units::UsCustomary);
+    inForm([](QDialog& form) {
+        typeIn(form, "room", QStringLiteral("80.6"));
+        QTest::keyClick(form.focusWidget(), Qt::Key_Return);
+    });
+    EXPECT_EQ(run().room, Temperature::tenths(270));
+}
+
+TEST_F(DayLogOfARun, OnADayWithoutARunItIsSaidWhyNotAndNothingIsKept) {
+    inForm([](QDialog& form) {
+        typeIn(form, "day", QStringLiteral("2027-08-01"));
+        typeIn(form, "who", QStringLiteral("Ann"));
+        typeIn(form, "damp", QStringLiteral("62"));
+        QTest::keyClick(form.focusWidget(), Qt::Key_Return);
+        EXPECT_TRUE(form.isVisible());
+        const auto* reason = form.findChild<QLabel*>(QStringLiteral("reason"));
+        EXPECT_TRUE(reason->text().contains(QStringLiteral("no run was there")))
+            << reason->text().toStdString();
+    });
+    EXPECT_FALSE(log("2027-08-01"));
+    EXPECT_FALSE(run().damp);
 }
 
 }  // namespace

@@ -156,5 +156,33 @@ TEST_F(RoomLog, TheDayIsLoggedPieceByPiece) {
     expectClean();
 }
 
+// Hill is open since the 7th, Creek since the 8th: both stand in the air of the 8th.
+TEST_F(RoomLog, HowWarmAndDampTheRoomIsIsKeptWithWhatIsOpenInIt) {
+    const auto run = [&](std::int64_t id) { return *file().find(Id<Extraction>{id}); };
+    done(R"({"do":"log-room-day","on":"2027-08-07","room_c":25,"damp_share":0.48})");
+    EXPECT_EQ(run(1).room, Temperature::tenths(250));
+    EXPECT_EQ(run(1).damp, Share::percent(48));
+    EXPECT_FALSE(run(2).room) << "not there on the 7th";
+    done(R"({"do":"log-room-day","on":"2027-08-08","who":"Ann","room_c":27.5,"damp_share":0.62})");
+    for (const std::int64_t id : {1, 2}) {
+        EXPECT_EQ(run(id).room, Temperature::tenths(275)) << id;
+        EXPECT_EQ(run(id).damp, Share::percent(62)) << id;
+    }
+    ASSERT_TRUE(season.undo());
+    EXPECT_EQ(run(1).damp, Share::percent(48)) << "one step with the log";
+    EXPECT_EQ(file().all<RoomDay>().size(), 1U);
+    ASSERT_TRUE(season.redo());
+    const std::string onTheDay = R"({"do":"log-room-day","on":"2027-08-08",)";
+    EXPECT_EQ(outcome(onTheDay + R"("damp_share":0.62})"), "nothing_to_do who");
+    EXPECT_EQ(outcome(onTheDay + R"("damp_share":1.2})"), "out_of_range damp_share");
+    EXPECT_EQ(outcome(onTheDay + R"("room_c":275})"), "out_of_range room_c");
+    EXPECT_EQ(outcome(R"({"do":"log-room-day","on":"2027-08-01","room_c":20})"), "missing run");
+    EXPECT_THAT(told(R"({"do":"log-room-day","on":"2027-08-01","room_c":20})").toStdString(),
+                ::testing::HasSubstr("no run was there"));
+    EXPECT_EQ(outcome(amend(R"("run":"27-2")", R"("room_c":99)")), "out_of_range set.room_c");
+    expectReplays();
+    expectClean();
+}
+
 }  // namespace
 }  // namespace combwright

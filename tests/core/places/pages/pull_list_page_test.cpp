@@ -79,7 +79,7 @@ TEST_F(PullListPage, BoardsThatAreTooFewGoRoundByRound) {
     QString wrapped = QString::fromStdString(text());
     wrapped.replace(QLatin1Char('\n'), QLatin1Char(' '));
     EXPECT_TRUE(wrapped.contains(
-        QStringLiteral("Clearer boards: 1 board for 2 hives. Round 1 in Wed 4 Aug at dusk, pulled "
+        QStringLiteral("Clearer boards: 1 for 2 hives. Round 1 in Wed 4 Aug at dusk, pulled "
                        "Fri 6 Aug: H1. Round 2 in Fri 6 Aug at dusk, pulled Sun 8 Aug: C1.")))
         << text();
     done(

@@ -284,7 +284,8 @@ TEST_F(RoomSheets, WithoutARunLabelsAreForTheNextLot) {
 
 TEST_F(RoomSheets, TheDaysLogCarriesTheSafetyLineAndWhatIsKnown) {
     done(
-        R"({"do":"log-room-day","on":"2027-08-06","who":"Ann, Ben","hands":2,"begun":"2027-08-06T07:30:00Z","room_cleaned":true,"machine_dry":false})");
+        R"({"do":"log-room-day","on":"2027-08-06","who":"Ann, Ben","hands":2,"begun":"2027-08-06T07:30:00Z","room_cleaned":true,"machine_dry":false}
+{"do":"open-run","on":"2027-08-06","name":"27-2","yard":"Hill","room_c":27,"damp_share":0.54})");
     const Page page = dayLogPage(file(), today());
     const std::string said = text(page);
     for (const char* caution :
@@ -298,6 +299,9 @@ TEST_F(RoomSheets, TheDaysLogCarriesTheSafetyLineAndWhatIsKnown) {
     EXPECT_TRUE(fieldOf(logs[0], "room cleaned")->ticked);
     EXPECT_FALSE(fieldOf(logs[0], "hands washed")->ticked) << "nobody said so";
     EXPECT_FALSE(fieldOf(logs[0], "machine dry before: no")->ticked);
+    EXPECT_EQ(fieldOf(logs[0], "room")->value, QStringLiteral("27.0"));
+    EXPECT_EQ(fieldOf(logs[0], "damp")->value, QStringLiteral("54"));
+    EXPECT_EQ(fieldOf(logs[1], "damp")->value, QString());
     EXPECT_EQ(fieldOf(logs[1], "who")->value, QString()) << "a day that is not written yet";
 }
 
