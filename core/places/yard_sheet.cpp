@@ -4,6 +4,8 @@
 #include <cstdlib>
 
 #include "core/catalogue/constants.h"
+#include "core/places/mites.h"
+#include "core/places/treatments.h"
 #include "core/storage/queries/constants.h"
 #include "core/storage/queries/hive_days.h"
 #include "core/words/shorthand.h"
@@ -29,29 +31,60 @@ std::optional<Mind> cellsMind(const Seen& seen, Day on) {
     return mind;
 }
 
-std::optional<Mind> queenMind(const Read& file, Id<Yard> yard, const Seen& seen, Day on) {
-    if (!cellWasLeft(seen)) return std::nullopt;
-    const auto dates = queenDates(cellEvent(seen), on, std::nullopt, patienceOn(file, yard, on));
-    if (!dates) return std::nullopt;
-    Mind mind{MindKind::QueenWait, on};
-    mind.queen = *dates;
+std::optional<Mind> queenMind(const std::optional<HeadedColony>& lives) {
+    if (!lives || !lives->waiting) return std::nullopt;
+    Mind mind{MindKind::QueenWait, lives->waiting->since};
+    mind.queen = lives->waiting->dates;
     return mind;
 }
 
-std::optional<Mind> washMind(const Read& file, Id<Yard> yard, const Finding& finding,
-                             bool supersOn) {
-    if (!finding.mites || !finding.mites->value) return std::nullopt;
+/// The newest sample taken since the hive was opened last, against the line in force.
+std::optional<Mind> samplesMind(const Read& file, Id<Hive> hive, Day since, Day on, bool supersOn) {
+    const auto mites = mitesOf(file, hive, on);
+    if (!mites || mites->samples.empty()) return std::nullopt;
+    const auto rated =
+        mites->sample && mites->sample->finding.on >= since ? mites->sample : std::nullopt;
+    const MiteSample& newest = rated ? *rated : mites->samples.front();
+    const Finding& finding = newest.finding;
+    if (finding.on < since || !finding.mites || !finding.mites->value) return std::nullopt;
     Mind mind{MindKind::Mites, finding.on};
     mind.mites = finding.mites;
     mind.bees = finding.bees;
+    mind.method = finding.method;
     mind.supersOn = supersOn;
-    const auto bees = finding.bees ? finding.bees->middle() : std::nullopt;
-    if (bees && *bees > 0) {
-        mind.mitesPer100 = 100.0 * *finding.mites->middle() / *bees;
-        const double line = constantOr(file, "mite_line_per_100", yard, finding.on, 2.0);
-        if (*mind.mitesPer100 >= line) mind.kind = MindKind::MitesOver;
-    }
+    mind.beesAssumed = newest.beesAssumed;
+    if (mites->line) mind.linePer100 = mites->line->per100;
+    // A range of mites in nobody knows how many bees is no rate.
+    const bool vague = newest.beesAssumed && finding.mites->to;
+    if (newest.rate && !vague) mind.mitesPer100 = newest.rate->per100;
+    if (rated && !vague && (mites->standing == HiveMites::Standing::At ||
+                  mites->standing == HiveMites::Standing::Over))
+        mind.kind = MindKind::MitesOver;
     return mind;
+}
+
+/// What a medicine asks to be kept in mind: when it comes out, and that supers must wait.
+std::optional<Mind> medicineMind(const Read& file, Id<Hive> hive, Day on) {
+    const auto back = supersBackOf(file, hive, on);
+    if (back && back->line.treatment.out && *back->line.treatment.out <= on) {
+        Mind mind{MindKind::SupersNotYet, *back->line.treatment.out};
+        mind.about = back->line.medicine.name.text();
+        mind.from = back->from;
+        return mind;
+    }
+    const auto hiveNow = file.find(hive);
+    for (const TreatmentLine& line :
+         runningTreatments(file, hiveNow ? std::optional(hiveNow->yard) : std::nullopt, on)) {
+        if (line.hive.id != hive) continue;
+        Mind mind{MindKind::MedicineIn, line.treatment.on};
+        mind.about = line.medicine.name.text();
+        if (line.dueOut) {
+            mind.from = line.dueOut->from;
+            mind.to = line.dueOut->to;
+        }
+        return mind;
+    }
+    return std::nullopt;
 }
 
 /// The lines since the hive was last opened, that one too, newest first. Hefting it and making up
@@ -70,23 +103,21 @@ std::vector<DatedInspection> linesSinceOpened(const Read& file, const YardSheetR
     return lines;
 }
 
-std::vector<Mind> mindsOf(const Read& file, const Yard& yard, const YardSheetRow& row, Day on) {
+std::vector<Mind> mindsOf(const Read& file, const YardSheetRow& row, Day on) {
     std::vector<Mind> minds;
     const bool openedToday = row.today && row.today->seen.looked == Looked::Opened;
     if (row.today && !openedToday)
         minds.push_back({MindKind::NotOpened, row.last ? row.last->on : on});
     // Until the hive was opened again what was seen last still holds.
     const auto opened = openedToday ? std::optional(DatedInspection{on, *row.today}) : row.last;
+    if (const auto mind = queenMind(row.lives)) minds.push_back(*mind);
     if (opened) {
         const Seen& seen = opened->inspection.seen;
-        if (const auto mind = queenMind(file, yard.id, seen, opened->on)) minds.push_back(*mind);
         if (const auto mind = cellsMind(seen, opened->on)) minds.push_back(*mind);
         if (seen.eggs == false && !cellWasLeft(seen))
             minds.push_back({MindKind::NoEggs, opened->on});
-        for (const Finding& finding :
-             file.where<Finding>({is("inspection", opened->inspection.id)}))
-            if (const auto mind = washMind(file, yard.id, finding, row.supersNow > 0))
-                minds.push_back(*mind);
+        if (const auto mind = samplesMind(file, row.hive.id, opened->on, on, row.supersNow > 0))
+            minds.push_back(*mind);
     }
     const auto lines = linesSinceOpened(file, row, on);
     const auto hefted = std::find_if(lines.begin(), lines.end(), [](const DatedInspection& each) {
@@ -98,6 +129,7 @@ std::vector<Mind> mindsOf(const Read& file, const Yard& yard, const YardSheetRow
         return each.inspection.seen.comeBack.value_or(false);
     });
     if (back != lines.end()) minds.push_back({MindKind::ComeBack, back->on});
+    if (const auto mind = medicineMind(file, row.hive.id, on)) minds.push_back(*mind);
     if (!openedToday && row.last) {
         const SheetLine lastLine = readShorthand(row.last->inspection.line);
         if (lastLine.supersOn) {
@@ -124,7 +156,7 @@ void keepNewest(std::optional<LastKnown<T>>& known, const std::optional<T>& seen
     if (!known && seen) known = LastKnown<T>{on, *seen};
 }
 
-YardSheetRow rowOf(const Read& file, const Yard& yard, const Hive& hive,
+YardSheetRow rowOf(const Read& file, const Queens& living, const Hive& hive,
                    const std::optional<Visit>& visit, Day on) {
     YardSheetRow row;
     row.hive = hive;
@@ -156,7 +188,9 @@ YardSheetRow rowOf(const Read& file, const Yard& yard, const Hive& hive,
             if (move.fromHive == hive.id) ++row.supersBefore;
         }
     }
-    row.minds = mindsOf(file, yard, row, on);
+    for (const HeadedColony& each : living.colonies)
+        if (each.hive.id == hive.id) row.lives = each;
+    row.minds = mindsOf(file, row, on);
     return row;
 }
 
@@ -220,6 +254,29 @@ std::vector<TakeAlong> takeAlongOf(const std::vector<YardSheetRow>& rows, Day on
 
 }  // namespace
 
+std::string visitCode(Id<Yard> yard, Day day) {
+    const std::string iso = isoText(day);
+    return "Y" + std::to_string(yard.number) + "-" + iso.substr(2, 2) + iso.substr(5, 2) +
+           iso.substr(8, 2);
+}
+
+std::optional<VisitMeant> visitOfCode(std::string_view code) {
+    const std::size_t dash = code.find('-');
+    if (code.empty() || (code.front() != 'Y' && code.front() != 'y') || dash < 2 || dash > 9 ||
+        code.size() != dash + 7)
+        return std::nullopt;
+    std::int64_t number = 0;
+    for (const char c : code.substr(1, dash - 1)) {
+        if (c < '0' || c > '9') return std::nullopt;
+        number = 10 * number + (c - '0');
+    }
+    const std::string_view day = code.substr(dash + 1);
+    const auto on = parseDay("20" + std::string(day.substr(0, 2)) + "-" +
+                             std::string(day.substr(2, 2)) + "-" + std::string(day.substr(4, 2)));
+    if (!on) return std::nullopt;
+    return VisitMeant{Id<Yard>{number}, *on};
+}
+
 /// A cell counts as capped on the sheet's word; without a word the safer, later case of an open
 /// one.
 QueenEvent cellEvent(const Seen& seen) {
@@ -248,9 +305,11 @@ YardSheet yardSheet(const Read& file, Id<Yard> id, Day on) {
     // On a day before it was set up there is no stand to draw, not an empty one.
     for (const Hive& hive : openHives(file, id))
         if (on < hive.since) ++sheet.youngerHives;
+    const Queens living = queensOn(file, on, id);
     for (const Hive& hive : hivesOn(file, id, on)) {
-        if (hive.closed) continue;
-        sheet.rows.push_back(rowOf(file, *yard, hive, sheet.visit, on));
+        // A hive closed since stood there still.
+        if (hive.closed && *hive.closed <= on) continue;
+        sheet.rows.push_back(rowOf(file, living, hive, sheet.visit, on));
         countRow(sheet, sheet.rows.back());
     }
     for (std::optional<MeanOf>* mean : {&sheet.brood, &sheet.stores})

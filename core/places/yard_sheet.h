@@ -4,24 +4,28 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "core/model/yard/sheet_line.h"
+#include "core/places/queens.h"
 #include "core/storage/queries/yards.h"
 #include "core/trade/colony/queen_dates.h"
 
 namespace combwright {
 
 enum class MindKind {
-    QueenWait,  ///< a queen cell was left: shut until, look from
-    CellsSeen,  ///< queen cells were seen, whether one was left is not said
-    MitesOver,  ///< a wash over the keeper's line
-    Mites,      ///< a wash at or under it
-    Light,      ///< hefted light: feed
-    NoEggs,     ///< looked for eggs, none
-    NotOpened,  ///< not opened, last opened on
-    ComeBack,   ///< the keeper said so
-    SuperOn,    ///< supers were put on
+    QueenWait,     ///< a queen cell was left: shut until, look from
+    CellsSeen,     ///< queen cells were seen, whether one was left is not said
+    MitesOver,     ///< a wash over the keeper's line
+    Mites,         ///< a wash at or under it
+    Light,         ///< hefted light: feed
+    NoEggs,        ///< looked for eggs, none
+    NotOpened,     ///< not opened, last opened on
+    ComeBack,      ///< the keeper said so
+    SuperOn,       ///< supers were put on
+    MedicineIn,    ///< a medicine is in: `about`, to come out between `from` and `to`
+    SupersNotYet,  ///< out, but supers may not go back before `from`; without it nobody knows when
 };
 
 /// Something to keep in mind of a hive.
@@ -36,6 +40,12 @@ struct Mind {
     int count = 0;
     std::optional<Known<Count>> cells = std::nullopt;  ///< of CellsSeen
     std::optional<CellState> cellState = std::nullopt;
+    bool beesAssumed = false;  ///< the rate is of a usual sample: nobody said how many bees
+    std::optional<double> linePer100 = std::nullopt;  ///< the line in force
+    FindingMethod method = FindingMethod::Wash;
+    std::string about = {};
+    std::optional<Day> from = std::nullopt;
+    std::optional<Day> to = std::nullopt;
 };
 
 /// A value seen on a day that may be older than the last look.
@@ -59,6 +69,7 @@ struct YardSheetRow {
     std::optional<Inspection> today;
     SheetLine line;  ///< today's, with the line for all in it
     std::vector<Mind> minds;
+    std::optional<HeadedColony> lives;        ///< who lives there that day
     std::optional<DatedInspection> lastYear;  ///< the look nearest to this day a year ago
 };
 
@@ -99,6 +110,15 @@ struct YardSheet {
 QueenPatience patienceOn(const Read& file, Id<Yard> yard, Day on);
 /// What a look says about a queen cell that was left.
 QueenEvent cellEvent(const Seen& seen);
+
+/// What a printed yard sheet carries so that the visit is found again when its pencil marks are
+/// typed in: "Y2-270616". Typed where a day is asked for.
+std::string visitCode(Id<Yard> yard, Day day);
+struct VisitMeant {
+    Id<Yard> yard;
+    Day on;
+};
+std::optional<VisitMeant> visitOfCode(std::string_view code);
 
 /// Throws StorageError. A yard that is not there gives an empty sheet.
 YardSheet yardSheet(const Read& file, Id<Yard> yard, Day on);

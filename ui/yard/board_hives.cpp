@@ -132,6 +132,12 @@ std::optional<WordsUnder> mindUnder(const Mind& mind, Day on) {
             return oneWay(boardWord("no eggs %1").arg(dayAndMonth(mind.since)), Tone::Warn);
         case MindKind::ComeBack:
             return oneWay(boardWord("come back"), Tone::Warn);
+        case MindKind::MedicineIn:
+            return oneWay(boardWord("medicine in"), Tone::Muted);
+        case MindKind::SupersNotYet:
+            return oneWay(mind.from ? boardWord("no supers before %1").arg(dayAndMonth(*mind.from))
+                                    : boardWord("no supers yet"),
+                          Tone::Warn);
         case MindKind::NotOpened:
         case MindKind::SuperOn:
             return std::nullopt;

@@ -171,6 +171,14 @@ bool YardPlace::resumes(const QString& sheet, const QString&) const {
 }
 
 void YardPlace::takeDay() {
+    // The code on a printed sheet names yard and day at once.
+    if (const auto visit = visitOfCode(m_day->text().trimmed().toStdString())) {
+        if (session().read().find(visit->yard)) {
+            keepTyped();
+            choose(visit->yard, visit->on);
+            return;
+        }
+    }
     const auto day = dayInWords(m_day->text().toStdString(), session().clock().today());
     // Our own text stands in the field until something is typed over it.
     if (m_day->text() == dayText(m_on)) return;

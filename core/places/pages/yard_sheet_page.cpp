@@ -87,18 +87,40 @@ QString shortMindText(const Mind& mind, Day forDay) {
                        ? sheetWord("eggs? act by %1").arg(dayAndMonth(mind.queen->actBy))
                        : sheetWord("eggs? act was due %1").arg(dayAndMonth(mind.queen->actBy));
         case MindKind::MitesOver:
-            return sheetWord("mites %1 %: wash again")
-                .arg(QLocale().toString(*mind.mitesPer100, 'f', 1));
-        case MindKind::Mites:
-            return mind.mitesPer100 ? sheetWord("mites %1 %, %2 in %3")
+            return mind.beesAssumed ? sheetWord("mites, about %1 %: sample again")
                                           .arg(QLocale().toString(*mind.mitesPer100, 'f', 1))
-                                          .arg(countedText(*mind.mites), countedText(*mind.bees))
-                                    : sheetWord("mites %1").arg(countedText(*mind.mites));
+                                    : sheetWord("mites %1 %: wash again")
+                                          .arg(QLocale().toString(*mind.mitesPer100, 'f', 1));
+        case MindKind::Mites:
+            return mind.mitesPer100 && mind.bees && mind.bees->value
+                       ? sheetWord("mites %1 %, %2 in %3")
+                             .arg(QLocale().toString(*mind.mitesPer100, 'f', 1))
+                             .arg(countedText(*mind.mites), countedText(*mind.bees))
+                       : sheetWord("mites %1").arg(countedText(*mind.mites));
         case MindKind::NotOpened:
             return sheetWord("not opened last time");
         default:
             return mindText(mind, mind.since);
     }
+}
+
+/// "’25 blue", "no queen", "?": what one looks for when the hive is opened.
+QString queenShort(const HeadedColony& lives) {
+    if (!lives.queen)
+        return lives.lastLeft && !lives.waiting ? sheetWord("none known") : QStringLiteral("?");
+    if (!lives.queen->reared) return fromUtf8(lives.colour);
+    const QString year =
+        QStringLiteral("’%1").arg(lives.queen->reared->value() % 100, 2, 10, QLatin1Char('0'));
+    return lives.colour.empty() ? year : year + QLatin1Char(' ') + fromUtf8(lives.colour);
+}
+
+/// Last year's line in six words: who reads it stands in a yard.
+QString inSixWords(const QString& text) {
+    const QStringList words = text.split(QLatin1Char(' '), Qt::SkipEmptyParts);
+    if (words.size() <= 6) return text;
+    QString first = words.mid(0, 6).join(QLatin1Char(' '));
+    while (first.endsWith(QLatin1Char('.')) || first.endsWith(QLatin1Char(','))) first.chop(1);
+    return first + QStringLiteral(" …");
 }
 
 TableRow rowFor(const Read& file, const YardSheetRow& row, Day forDay) {
@@ -115,6 +137,7 @@ TableRow rowFor(const Read& file, const YardSheetRow& row, Day forDay) {
     TableRow line;
     line.cells.push_back(textCell(fromUtf8(row.hive.mark.text()), true));
     line.cells.push_back(stackCell(file, row));
+    line.cells.push_back(textCell(row.lives ? queenShort(*row.lives) : QString()));
     line.cells.push_back(
         textCell(seenOn ? QString::number((forDay - *seenOn).count()) : QStringLiteral("?")));
     line.cells.push_back(framesCell(seen ? seen->brood : std::nullopt, !openedToday));
@@ -124,10 +147,14 @@ TableRow rowFor(const Read& file, const YardSheetRow& row, Day forDay) {
     Cell mind = textCell(minds.value(0), !minds.isEmpty());
     if (!minds.isEmpty()) minds.removeFirst();
     if (seen && !seen->note.empty()) minds << fromUtf8(seen->note);
-    // What waits to be minded stands before what was so a year ago.
-    if (minds.isEmpty() && row.lastYear)
-        minds << readBack(readShorthand(row.lastYear->inspection.line));
     mind.second = minds.join(QStringLiteral(", "));
+    if (row.lastYear) {
+        const QString then = inSixWords(readBack(readShorthand(row.lastYear->inspection.line)));
+        if (!then.isEmpty()) {
+            const QString year = sheetWord("%1: %2").arg(yearOf(row.lastYear->on)).arg(then);
+            mind.second = mind.second.isEmpty() ? year : mind.second + QStringLiteral(" · ") + year;
+        }
+    }
     line.cells.push_back(mind);
     line.cells.push_back(roomToWrite(row, forDay));
     return line;
@@ -220,14 +247,20 @@ QString mindText(const Mind& mind, Day today) {
             return sheetWord("look for eggs; act by %1").arg(dayAndMonth(mind.queen->actBy));
         case MindKind::MitesOver:
         case MindKind::Mites: {
-            const QString counts =
+            QString counts =
                 mind.bees && mind.bees->value
                     ? sheetWord("%1 in %2").arg(countedText(*mind.mites), countedText(*mind.bees))
                     : sheetWord("%1, bees not counted").arg(countedText(*mind.mites));
-            QString text = mind.mitesPer100
-                               ? sheetWord("mites %1 %, %2")
-                                     .arg(QLocale().toString(*mind.mitesPer100, 'f', 2), counts)
-                               : sheetWord("mites: %1").arg(counts);
+            if (mind.method == FindingMethod::Board)
+                counts = sheetWord("%1 on a board").arg(countedText(*mind.mites));
+            if (mind.method == FindingMethod::DroneBrood)
+                counts = sheetWord("%1 drone cells").arg(countedText(*mind.mites));
+            QString text = !mind.mitesPer100 ? sheetWord("mites: %1").arg(counts)
+                           : mind.beesAssumed
+                               ? sheetWord("mites about %1 % if it was a usual sample, %2")
+                                     .arg(QLocale().toString(*mind.mitesPer100, 'f', 1), counts)
+                               : sheetWord("mites %1 %, %2")
+                                     .arg(QLocale().toString(*mind.mitesPer100, 'f', 2), counts);
             if (mind.kind == MindKind::MitesOver && mind.supersOn)
                 text += sheetWord("; supers on: the label decides");
             return text;
@@ -240,6 +273,19 @@ QString mindText(const Mind& mind, Day today) {
             return sheetWord("not opened; last seen %1").arg(dayAndMonth(mind.since));
         case MindKind::ComeBack:
             return sheetWord("come back");
+        case MindKind::MedicineIn: {
+            const QString name = fromUtf8(mind.about);
+            if (!mind.from)
+                return sheetWord("%1 in since %2; its label says until when")
+                    .arg(name, dayAndMonth(mind.since));
+            return mind.to && *mind.to != *mind.from
+                       ? sheetWord("%1 in; out %2 to %3")
+                             .arg(name, dayAndMonth(*mind.from), dayAndMonth(*mind.to))
+                       : sheetWord("%1 in; out %2").arg(name, dayAndMonth(*mind.from));
+        }
+        case MindKind::SupersNotYet:
+            return mind.from ? sheetWord("no supers before %1").arg(dayAndMonth(*mind.from))
+                             : sheetWord("no supers yet: its label says from when");
         case MindKind::SuperOn:
             return mind.count == 1
                        ? sheetWord("1 super on, %1").arg(dayAndMonth(mind.since))
@@ -251,7 +297,8 @@ QString mindText(const Mind& mind, Day today) {
 Page yardSheetPage(const Read& file, const YardSheet& sheet, Day forDay) {
     Page page;
     page.title = sheetWord("Yard sheet: %1").arg(fromUtf8(sheet.yard.name.text()));
-    page.day = sheetWord("for %1").arg(dayText(forDay));
+    page.day = sheetWord("for %1 · sheet %2")
+                   .arg(dayText(forDay), fromUtf8(visitCode(sheet.yard.id, forDay)));
     if (const auto season = file.first<SeasonInfo>({})) {
         page.keeper = fromUtf8(season->name.text());
         page.invented = season->invented.value_or(false);
@@ -269,11 +316,12 @@ Page yardSheetPage(const Read& file, const YardSheet& sheet, Day forDay) {
     TableBlock table;
     table.columns = {{sheetWord("hive"), 0.9, false},
                      {sheetWord("boxes"), 0.8, false},
+                     {sheetWord("queen"), 0.9, false},
                      {sheetWord("days ago"), 0.7, true},
                      {sheetWord("brood, frames"), 0.9, true},
                      {sheetWord("stores, frames"), 0.9, true},
-                     {sheetWord("to mind\nlast year this week"), 3.3, false},
-                     {sheetWord("what you see"), 4.2, false}};
+                     {sheetWord("to mind\nlast year this week"), 3.0, false},
+                     {sheetWord("what you see"), 3.7, false}};
     // With few hives there is more room for the pencil; with many never less than 12 mm.
     table.rowMm = sheet.rows.size() <= 12 ? 13 : 12;
     for (const YardSheetRow& row : sheet.rows) table.rows.push_back(rowFor(file, row, forDay));
