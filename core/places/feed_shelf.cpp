@@ -30,7 +30,9 @@ std::vector<FeedShelfRow> feedShelf(const Read& file, Day on) {
     const auto stocks = stocksBy(file, on);
     std::map<FeedKind, FeedShelfRow> rows;
     std::map<FeedKind, FeedStock> counts;
+    std::map<FeedKind, Day> first;
     for (const FeedStock& each : stocks) {
+        first.emplace(each.kind, each.on);
         FeedShelfRow& row = rows[each.kind];
         row.kind = each.kind;
         if (each.pack) row.pack = each.pack;
@@ -56,6 +58,9 @@ std::vector<FeedShelfRow> feedShelf(const Read& file, Day on) {
             row = rows.find(FeedKind::Dry);
         if (row == rows.end()) continue;
         if (row->second.counted && each.on <= *row->second.counted) continue;
+        // What was given before anything was written down of the shelf never lay on it.
+        const auto begun = first.find(row->first);
+        if (begun != first.end() && each.on < begun->second) continue;
         const auto given = each.given ? each.given->middle() : std::nullopt;
         if (given)
             row->second.givenG += *given;

@@ -472,9 +472,12 @@ QString tripWhenText(const DueTrip& trip, Day today) {
 }
 
 QString kitText(const DueKit& kit) {
-    if (kit.mass)
-        return massText(static_cast<double>(kit.mass->grams()), How::Assumed) + QLatin1Char(' ') +
+    if (kit.mass) {
+        // Taken along by the kilogram, and rather one too many.
+        const double grams = std::ceil(static_cast<double>(kit.mass->grams()) / 1000.0) * 1000.0;
+        return massText(grams, How::Assumed) + QLatin1Char(' ') +
                QCoreApplication::translate("due", kit.item.c_str());
+    }
     struct Things {
         std::string_view item;
         const char* several;

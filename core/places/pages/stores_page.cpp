@@ -117,7 +117,7 @@ TextBlock pastBlock(const std::vector<MonthChange>& past) {
     if (past.empty())
         lines << storesSay(
             "Not known: no hive was weighed twice within 45 days in an earlier "
-            "year.");
+            "year");
     block.text = lines.join(QStringLiteral("; ")) + QLatin1Char('.');
     block.small = true;
     return block;
@@ -140,7 +140,8 @@ QString storesKnownText(const HiveStores& row) {
             break;
         case StoresFrom::Frames:
             text =
-                storesSay("%1 frames seen %2")
+                (*row.framesOfStores == 1 ? storesSay("%1 frame seen %2")
+                                          : storesSay("%1 frames seen %2"))
                     .arg(QLocale().toString(*row.framesOfStores, 'g', 3), shortDayText(*row.known));
             break;
         case StoresFrom::Heft:
