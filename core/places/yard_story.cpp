@@ -400,6 +400,11 @@ std::vector<StoryEntry> hiveStory(const Read& file, Id<Hive> hive, Day until) {
 
 HiveHead hiveHead(const Read& file, Id<Hive> hive, Day on) {
     HiveHead head;
+    if (const auto now = file.find(hive)) {
+        const Hive then = asItWas(file, *now, on);
+        head.mark = then.mark.text();
+        head.yard = nameOf(file, Yard::table, then.yard.number);
+    }
     const auto living = colonyLivingOn(file, hive, on);
     if (!living) return head;
     head.colony = living->colony;

@@ -79,6 +79,8 @@ std::vector<StoryEntry> hiveStory(const Read& file, Id<Hive> hive, Day until);
 
 /// Who lived in a hive on a day, as its card says it.
 struct HiveHead {
+    std::string mark;  ///< what the hive was called that day …
+    std::string yard;  ///< … and where it stood
     std::optional<Colony> colony;
     std::string mother;  ///< the hive it was split from, where that is known
     std::optional<Day> queenSeen;

@@ -54,6 +54,8 @@ class FileCommands : public test::CliTest {
             QStringList more;
             if (name == "backup") more << file("copy.combwright");
             if (name == "export") more << file("tables");
+            if (name == "story") more << QStringLiteral("H1");
+            if (name == "follow") more << QStringLiteral("box") << QStringLiteral("M1");
             const CliAnswer text = on(command.name, more);
             EXPECT_EQ(text.exit, exit) << name << '\n' << text;
             EXPECT_TRUE(text.out.isEmpty()) << name << '\n' << text;

@@ -7,6 +7,7 @@
 
 #include "tests/support/hill_and_creek.h"
 #include "tests/support/in_window.h"
+#include "tests/support/open_place.h"
 #include "ui/honey_room/honey_room_place.h"
 
 namespace combwright {
@@ -20,7 +21,7 @@ class LoadDoneAgain : public test::WindowTest {
                    R"({"do":"clip-peg","on":"2027-08-07","peg":1,"box":"H1a"}
 {"do":"clip-peg","on":"2027-08-07","peg":2,"box":"H1b"}
 )");
-        room = goToPlace<HoneyRoomPlace>(2);
+        room = test::openPlace<HoneyRoomPlace>(*window);
         ASSERT_NE(room, nullptr);
         room->setFocus();
         keys("1\n21.4\n2\n19.8\n");

@@ -1,4 +1,4 @@
-// Growing degree days as printed by medinabeekeepers.org after Bee Culture, February 2002
+// Growing degree days; source: medinabeekeepers.org after Bee Culture, February 2002
 // (colonies-and-pests 7), and the almond grades of two contracts (4.5).
 #include <gtest/gtest.h>
 

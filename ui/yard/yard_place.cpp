@@ -320,6 +320,8 @@ void YardPlace::act() {
 }
 
 void YardPlace::openSheet() {
+    // Asked for while another place is in front, this one may not have read the season yet.
+    if (!m_yard || m_state.rows.empty()) reload();
     if (!m_yard || m_state.rows.empty()) return;
     m_pages->setCurrentWidget(m_sheet);
     m_sheet->show(*m_yard, m_on);

@@ -6,8 +6,6 @@
 #include "core/model/season_info.h"
 #include "core/places/pages/queen_words.h"
 #include "core/places/pages/yard_story_text.h"
-#include "core/storage/queries/hive_days.h"
-#include "core/storage/queries/names.h"
 #include "core/words/words.h"
 
 namespace combwright {
@@ -92,14 +90,11 @@ QString followedTitle(const Followed& followed) {
 }  // namespace
 
 Page storyPage(const Read& file, const Hive& hive, Day on) {
-    const Hive then = asItWas(file, hive, on);
-    Page page = wayPage(
-        file,
-        wayTr("%1 in %2")
-            .arg(fromUtf8(then.mark.text()), fromUtf8(nameOf(file, Yard::table, then.yard.number))),
-        on);
+    const HiveHead known = hiveHead(file, hive.id, on);
+    Page page =
+        wayPage(file, wayTr("%1 in %2").arg(fromUtf8(known.mark), fromUtf8(known.yard)), on);
     TextBlock head;
-    head.text = hiveHeadText(hiveHead(file, hive.id, on));
+    head.text = hiveHeadText(known);
     page.blocks.push_back(head);
     TableBlock table;
     table.columns = {

@@ -16,6 +16,7 @@
 #include "core/model/honey/room.h"
 #include "tests/support/hill_and_creek.h"
 #include "tests/support/in_window.h"
+#include "tests/support/open_place.h"
 #include "ui/honey_room/honey_room_place.h"
 
 namespace combwright {
@@ -145,7 +146,7 @@ class DayLogOfARun : public DayLog {
         clock.set("2027-08-08");
         openWindow(test::hillAndCreekBefore() +
                    R"({"do":"open-run","on":"2027-08-08","name":"27-2","yard":"Hill"})");
-        room = goToPlace<HoneyRoomPlace>(2);
+        room = test::openPlace<HoneyRoomPlace>(*window);
         ASSERT_NE(room, nullptr);
     }
     void TearDown() override { session.setUnits(Units::Metric); }
