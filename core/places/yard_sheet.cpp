@@ -4,8 +4,10 @@
 #include <cstdlib>
 
 #include "core/catalogue/constants.h"
+#include "core/places/queens.h"
 #include "core/storage/queries/constants.h"
 #include "core/storage/queries/hive_days.h"
+#include "core/storage/queries/queens.h"
 #include "core/words/shorthand.h"
 
 namespace combwright {
@@ -29,12 +31,13 @@ std::optional<Mind> cellsMind(const Seen& seen, Day on) {
     return mind;
 }
 
-std::optional<Mind> queenMind(const Read& file, Id<Yard> yard, const Seen& seen, Day on) {
-    if (!cellWasLeft(seen)) return std::nullopt;
-    const auto dates = queenDates(cellEvent(seen), on, std::nullopt, patienceOn(file, yard, on));
-    if (!dates) return std::nullopt;
-    Mind mind{MindKind::QueenWait, on};
-    mind.queen = *dates;
+/// By a cell a look left, or by what was written down of the wait itself.
+std::optional<Mind> queenMind(const Read& file, const Hive& hive, Day on) {
+    const auto waiting = waitingFor(file, hive, on);
+    if (!waiting) return std::nullopt;
+    Mind mind{MindKind::QueenWait, waiting->since};
+    mind.queen = waiting->dates;
+    mind.step = waiting->step;
     return mind;
 }
 
@@ -75,11 +78,11 @@ std::vector<Mind> mindsOf(const Read& file, const Yard& yard, const YardSheetRow
     const bool openedToday = row.today && row.today->seen.looked == Looked::Opened;
     if (row.today && !openedToday)
         minds.push_back({MindKind::NotOpened, row.last ? row.last->on : on});
+    if (const auto mind = queenMind(file, row.hive, on)) minds.push_back(*mind);
     // Until the hive was opened again what was seen last still holds.
     const auto opened = openedToday ? std::optional(DatedInspection{on, *row.today}) : row.last;
     if (opened) {
         const Seen& seen = opened->inspection.seen;
-        if (const auto mind = queenMind(file, yard.id, seen, opened->on)) minds.push_back(*mind);
         if (const auto mind = cellsMind(seen, opened->on)) minds.push_back(*mind);
         if (seen.eggs == false && !cellWasLeft(seen))
             minds.push_back({MindKind::NoEggs, opened->on});
@@ -124,6 +127,19 @@ void keepNewest(std::optional<LastKnown<T>>& known, const std::optional<T>& seen
     if (!known && seen) known = LastKnown<T>{on, *seen};
 }
 
+bool waits(const YardSheetRow& row) {
+    return std::any_of(row.minds.begin(), row.minds.end(),
+                       [](const Mind& mind) { return mind.kind == MindKind::QueenWait; });
+}
+
+/// That nobody wrote a queen down is not "no queen".
+bool lostItsQueen(const Read& file, Id<Colony> colony, Day on) {
+    if (queenStayOn(file, colony, on)) return false;
+    const auto stays = file.where<QueenStay>({is("colony", colony)});
+    return std::any_of(stays.begin(), stays.end(),
+                       [&](const QueenStay& stay) { return stay.until && *stay.until <= on; });
+}
+
 YardSheetRow rowOf(const Read& file, const Yard& yard, const Hive& hive,
                    const std::optional<Visit>& visit, Day on) {
     YardSheetRow row;
@@ -157,6 +173,10 @@ YardSheetRow rowOf(const Read& file, const Yard& yard, const Hive& hive,
         }
     }
     row.minds = mindsOf(file, yard, row, on);
+    if (const auto living = colonyLivingOn(file, hive.id, on)) {
+        row.lives = true;
+        row.queenless = !waits(row) && lostItsQueen(file, living->colony.id, on);
+    }
     return row;
 }
 
@@ -172,6 +192,11 @@ void addTo(std::optional<MeanOf>& mean, const std::optional<Known<Frames>>& read
 void countRow(YardSheet& sheet, const YardSheetRow& row) {
     sheet.supersStanding += row.supersNow;
     sheet.supersPutOn += row.supersPutOn;
+    if (row.lives) {
+        ++sheet.colonies;
+        if (waits(row)) ++sheet.waiting;
+        if (row.queenless) ++sheet.queenless;
+    }
     if (!row.today) return;
     const Seen& seen = row.today->seen;
     if (seen.looked != Looked::Opened) {
@@ -249,7 +274,6 @@ YardSheet yardSheet(const Read& file, Id<Yard> id, Day on) {
     for (const Hive& hive : openHives(file, id))
         if (on < hive.since) ++sheet.youngerHives;
     for (const Hive& hive : hivesOn(file, id, on)) {
-        if (hive.closed) continue;
         sheet.rows.push_back(rowOf(file, *yard, hive, sheet.visit, on));
         countRow(sheet, sheet.rows.back());
     }
