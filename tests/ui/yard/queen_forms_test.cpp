@@ -84,7 +84,7 @@ TEST_F(QueenForms, ADaughterTakesThePlaceOfHerMother) {
     EXPECT_EQ(read().where<QueenStay>({is("queen", mother->id)}).front().left,
               QueenLeft::Superseded);
     EXPECT_THAT(card(), HasSubstr("daughter of 7 of 2026"));
-    EXPECT_THAT(card(), HasSubstr("white by her year")) << "nobody said that she is marked";
+    EXPECT_THAT(card(), HasSubstr("yellow by her year")) << "nobody said that she is marked";
 }
 
 TEST_F(QueenForms, Marked) {
