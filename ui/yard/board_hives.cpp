@@ -182,11 +182,11 @@ std::vector<WordsUnder> wordsUnder(const Read& file, const YardSheetRow& row, Da
     }
     if (!row.lives && everLived(file, row.hive.id))
         words.insert(words.begin(), oneWay(boardWord("nobody lives here")));
-    if (row.queenless) words.push_back(oneWay(boardWord("queenless"), Tone::Bad));
     if (!holdsOn(file, row.hive.id, on).empty())
         words.push_back(oneWay(boardWord("held back"), Tone::Warn));
     // The weightiest comes first in the sheet; it must not be crowded out by the day's news.
     std::vector<WordsUnder> minds;
+    if (row.queenless) minds.push_back(oneWay(boardWord("queenless"), Tone::Bad));
     for (const Mind& mind : row.minds)
         if (auto under = mindUnder(mind, on)) minds.push_back(*std::move(under));
     if (!minds.empty() && words.size() >= 2) words.resize(1);

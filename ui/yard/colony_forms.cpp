@@ -118,12 +118,12 @@ bool askToSplit(QWidget* parent, Session& session, const Hive& hive, Day on) {
     const StandField onto(form, session, colonyWord("The part goes onto"), hive.yard, on);
     auto* boxes = form.line(colonyWord("Boxes carried over"), "boxes",
                             colonyWord("D31, M31; may stay empty"));
-    auto* frames = form.line(colonyWord("Frames carried over"), "frames",
-                             colonyWord("5; from floor box to floor box"));
+    auto* frames =
+        form.line(colonyWord("Frames carried over"), "frames", colonyWord("5; may stay empty"));
     auto* queen = form.choice(colonyWord("The queen"), "queen");
     offerYesNo(queen, colonyWord("nobody knows where she is"), colonyWord("goes along"),
                colonyWord("stays in %1").arg(markOf(hive)));
-    auto* step = form.choice(colonyWord("The part without her waits by"), "step");
+    auto* step = form.choice(colonyWord("The other part waits by"), "step");
     offerSteps(step);
     showWhereKnown(form, queen, step);
     auto* reason = reasonLine(form, session, on);
@@ -234,7 +234,7 @@ bool askToHiveSwarm(QWidget* parent, Session& session, const Hive& hive, Day on)
 
 bool askSwarmed(QWidget* parent, Session& session, const Hive& hive, Day on) {
     SmallForm form(parent, session, colonyWord("%1 swarmed").arg(markOf(hive)));
-    form.say(colonyWord("The swarm was not caught. Where it was, press H for a swarm hived."));
+    form.say(colonyWord("The swarm was not caught. Where it was: X, then H, a swarm was hived."));
     auto* queen = form.choice(colonyWord("The old queen"), "queen");
     queen->addItem(colonyWord("went with it"), 1);
     queen->addItem(colonyWord("did not: an afterswarm"), 0);

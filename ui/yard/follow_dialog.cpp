@@ -31,6 +31,7 @@ FollowDialog::FollowDialog(QWidget* parent, Session& session, const YardSheetRow
     m_list->setObjectName(QStringLiteral("things"));
     m_list->setAccessibleName(tr("Boxes, combs and queens of this hive"));
     m_list->setWordWrap(true);
+    m_list->setSpacing(look.space(2));
     m_list->setResizeMode(QListView::Adjust);
     m_list->setTextElideMode(Qt::ElideNone);
     m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);

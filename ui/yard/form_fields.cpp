@@ -47,7 +47,7 @@ void offerSteps(QComboBox* box, bool mayBeNone) {
     };
     offer(QueenStep::CellSealed, fieldWord("a capped queen cell"));
     offer(QueenStep::CellOpen, fieldWord("an open queen cell"));
-    offer(QueenStep::QueenLost, fieldWord("eggs of its own: the queen is gone"));
+    offer(QueenStep::QueenLost, fieldWord("its own eggs, the queen gone"));
     offer(QueenStep::LarvaMoved, fieldWord("a larva moved into a cell"));
 }
 

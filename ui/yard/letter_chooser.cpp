@@ -7,6 +7,11 @@
 #include <algorithm>
 
 namespace combwright {
+namespace {
+
+constexpr int rowHigh = 26;  ///< at the base font, px
+
+}  // namespace
 
 LetterChooser::LetterChooser(QWidget* parent, Session& session, const QString& title,
                              std::vector<LetterChoice> choices)
@@ -39,12 +44,13 @@ LetterChooser::LetterChooser(QWidget* parent, Session& session, const QString& t
         const QString what = can ? each.what : tr("%1 (%2)").arg(each.what, each.whyNot);
         auto* item = new QTreeWidgetItem(m_list, {QString(each.letter), what});
         item->setFont(0, look.font(TextSize::Body, true));
+        item->setSizeHint(0, QSize(0, look.space(rowHigh)));
         item->setData(1, Qt::AccessibleTextRole, QStringLiteral("%1: %2").arg(each.letter, what));
         if (can) continue;
         for (const int cell : {0, 1}) item->setForeground(cell, look.tone(Tone::Muted));
     }
     m_list->installEventFilter(this);
-    column->addWidget(m_list, 1);
+    column->addWidget(m_list);
     m_reason->setObjectName(QStringLiteral("reason"));
     m_reason->setWordWrap(true);
     m_reason->hide();
@@ -63,10 +69,8 @@ LetterChooser::LetterChooser(QWidget* parent, Session& session, const QString& t
         width += m_list->columnWidth(cell);
     }
     m_list->setMinimumWidth(width + look.space(32));
-    int height = 2 * m_list->frameWidth();
-    for (int row = 0; row < m_list->topLevelItemCount(); ++row)
-        height += m_list->visualItemRect(m_list->topLevelItem(row)).height();
-    m_list->setMinimumHeight(height + look.space(8));
+    m_list->setFixedHeight(2 * m_list->frameWidth() +
+                           static_cast<int>(m_choices.size()) * look.space(rowHigh));
     const auto first = std::find_if(m_choices.begin(), m_choices.end(),
                                     [](const LetterChoice& each) { return each.whyNot.isEmpty(); });
     const auto at = first == m_choices.end() ? 0 : first - m_choices.begin();

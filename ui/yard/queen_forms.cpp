@@ -185,10 +185,10 @@ bool askToWaitForQueen(QWidget* parent, Session& session, const Hive& hive, Day 
     auto* step = form.choice(queenWord("By"), "step");
     offerSteps(step, false);
     auto* notSeen = form.line(queenWord("Not there yet on"), "not_seen_on",
-                              queenWord("a day you looked in vain: 2 jun; may stay empty"));
+                              queenWord("2 jun, where you looked in vain"));
     auto* note = form.line(queenWord("Note"), "note", queenWord("may stay empty"));
     form.say(
-        queenWord("Leave it shut while she hatches, flies and mates; the card says until "
+        queenWord("Leave it shut while she comes out, flies and mates; the card says until "
                   "when. Eggs you see end the wait by themselves."));
     form.onAccept([&] {
         WaitForQueen wait;

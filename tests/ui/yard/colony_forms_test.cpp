@@ -23,7 +23,7 @@ TEST_F(ColonyForms, SplitOntoANewStand) {
         fill(form, "new_boxes", "deep D40");
         fill(form, "boxes", "M1");
         choose(form, "queen", QStringLiteral("goes along"));
-        choose(form, "step", QStringLiteral("eggs of its own"));
+        choose(form, "step", QStringLiteral("its own eggs"));
         expectReachable(form);
         enter(form);
     });

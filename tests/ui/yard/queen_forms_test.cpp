@@ -122,7 +122,7 @@ TEST_F(QueenForms, TakenToAnotherHive) {
     const auto queen = queenOf("H1");
     inForm([&](QDialog& form) {
         choose(form, "to_hive", QStringLiteral("C1, Creek"));
-        choose(form, "step", QStringLiteral("eggs of its own"));
+        choose(form, "step", QStringLiteral("its own eggs"));
         expectReachable(form);
         enter(form);
     });
