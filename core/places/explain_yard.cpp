@@ -4,6 +4,7 @@
 #include <QLocale>
 #include <algorithm>
 
+#include "core/places/queens.h"
 #include "core/storage/queries/constants.h"
 #include "core/words/words.h"
 
@@ -25,22 +26,18 @@ void noteConstant(Working* working, const Read& file, const char* key, Id<Yard> 
         {key, found->value, unit, found->own ? "the keeper's own" : "", found->source});
 }
 
-const Seen* seenLast(const YardSheetRow& row) {
-    if (row.today && row.today->seen.looked == Looked::Opened) return &row.today->seen;
-    return row.last ? &row.last->inspection.seen : nullptr;
-}
-
 Explained queenFigure(const Read& file, const YardSheet& sheet, const YardSheetRow& row,
                       const Mind& mind) {
     Explained why;
     why.what = yardWhy("Young queen in %1").arg(fromUtf8(row.hive.mark.text()));
-    const Seen* seen = seenLast(row);
+    const auto waiting = waitingFor(file, row.hive, sheet.on);
+    if (!waiting) return why;
     const QueenPatience patience = patienceOn(file, sheet.yard.id, mind.since);
     Working* working = &why.working;
-    const auto dates = queenDates(seen ? cellEvent(*seen) : QueenEvent::CellOpen, mind.since,
-                                  std::nullopt, patience, working);
+    const auto dates =
+        queenDates(eventOf(waiting->step), mind.since, waiting->notSeenOn, patience, working);
     if (!dates) return why;
-    why.answer = yardWhy("cell seen %1: look from %2, give eggs from %3, act by %4")
+    why.answer = yardWhy("waited for since %1: look from %2, give eggs from %3, act by %4")
                      .arg(dayText(mind.since), dayAndMonth(dates->lookFrom),
                           dayAndMonth(dates->testFrameFrom), dayAndMonth(dates->actBy));
     for (const char* key : {"look_after_days", "test_frame_after_days", "act_after_days"})
@@ -134,6 +131,22 @@ void explainSupers(const Read& file, const YardSheet& sheet, std::vector<Explain
     figures.push_back(std::move(store));
 }
 
+void explainColonies(const YardSheet& sheet, std::vector<Explained>& figures) {
+    Explained colonies;
+    colonies.what = yardWhy("Colonies");
+    colonies.answer = withHow(yardWhy("%1; %2 queenless, %3 wait for a young queen")
+                                  .arg(sheet.colonies)
+                                  .arg(sheet.queenless)
+                                  .arg(sheet.waiting),
+                              How::Counted);
+    Working* working = &colonies.working;
+    note(working, "colonies_queenless", sheet.queenless, "",
+         "their queen is written down as gone, and none is waited for");
+    note(working, "colonies_waiting", sheet.waiting, "", "no eggs of a young queen were seen yet");
+    note(working, "colonies", sheet.colonies, "", "that lived in a hive of the yard that day");
+    figures.push_back(std::move(colonies));
+}
+
 }  // namespace
 
 std::vector<Explained> explainYard(const Read& file, const YardSheet& sheet,
@@ -144,6 +157,7 @@ std::vector<Explained> explainYard(const Read& file, const YardSheet& sheet,
     explainMean(sheet, yardWhy("Brood, mean"), "brood", &Seen::brood, sheet.brood, figures);
     explainMean(sheet, yardWhy("Stores, mean"), "stores", &Seen::stores, sheet.stores, figures);
     if (!sheet.rows.empty()) explainSupers(file, sheet, figures);
+    if (sheet.colonies > 0) explainColonies(sheet, figures);
     for (const YardSheetRow& row : sheet.rows)
         if (row.hive.id != first) explainHive(file, sheet, row, figures);
     return figures;

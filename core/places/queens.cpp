@@ -11,20 +11,6 @@
 namespace combwright {
 namespace {
 
-QueenEvent eventOf(QueenStep step) {
-    switch (step) {
-        case QueenStep::CellOpen:
-            return QueenEvent::CellOpen;
-        case QueenStep::CellSealed:
-            return QueenEvent::CellSealed;
-        case QueenStep::QueenLost:
-            return QueenEvent::QueenLost;
-        case QueenStep::LarvaMoved:
-            return QueenEvent::LarvaMoved;
-    }
-    return QueenEvent::CellOpen;
-}
-
 /// A cell left so many days ago is no longer waited for: whatever came of it is long settled.
 /// Common practice, no source.
 constexpr int longWait = 200;
@@ -65,6 +51,20 @@ bool bringsQueen(const QueenStay& stay, const Beginning& begun, Day came) {
 bool overBy(const QueenWait& wait, Day on) { return wait.over && *wait.over <= on; }
 
 }  // namespace
+
+QueenEvent eventOf(QueenStep step) {
+    switch (step) {
+        case QueenStep::CellOpen:
+            return QueenEvent::CellOpen;
+        case QueenStep::CellSealed:
+            return QueenEvent::CellSealed;
+        case QueenStep::QueenLost:
+            return QueenEvent::QueenLost;
+        case QueenStep::LarvaMoved:
+            return QueenEvent::LarvaMoved;
+    }
+    return QueenEvent::CellOpen;
+}
 
 std::optional<WaitingQueen> waitingFor(const Read& file, const Hive& hive, Day on) {
     const auto living = colonyLivingOn(file, hive.id, on);

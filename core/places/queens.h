@@ -23,6 +23,9 @@ struct WaitingQueen {
     std::optional<Day> lookedInVain;  ///< looked since eggs may be looked for, and saw none
 };
 
+/// The event the days of a wait are reckoned from.
+QueenEvent eventOf(QueenStep step);
+
 /// What a hive waits for on a day: the newest of what was written down and of the looks that left a
 /// queen cell. Over where it was ended, where a queen was put in, where eggs were seen on a day by
 /// which the young queen can have been out, where a later look left no cell, or with the colony.

@@ -44,6 +44,14 @@ std::vector<Hold> holdsOn(const Read& file, Id<Hive> hive) {
     return colony ? standing(file.where<Hold>({is("colony", colony->id)})) : std::vector<Hold>{};
 }
 
+std::vector<Hold> holdsOn(const Read& file, Id<Hive> hive, Day on) {
+    std::vector<Hold> holds;
+    if (const auto colony = lastColonyIn(file, hive, on))
+        for (Hold& hold : file.where<Hold>({is("colony", colony->id)}))
+            if (standsOn(hold, on)) holds.push_back(std::move(hold));
+    return holds;
+}
+
 std::optional<BoxInside> boxInside(const Read& file, Id<Box> id, Day on) {
     const auto box = file.find(id);
     if (!box) return std::nullopt;

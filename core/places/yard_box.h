@@ -37,5 +37,7 @@ std::optional<Day> onHiveSince(const Read& file, const Box& box, Day until);
 std::vector<Hold> holdsOn(const Read& file, Id<Box> box);
 /// Holds that still stand on the colony of a hive.
 std::vector<Hold> holdsOn(const Read& file, Id<Hive> hive);
+/// The same as it was at the end of a day.
+std::vector<Hold> holdsOn(const Read& file, Id<Hive> hive, Day on);
 
 }  // namespace combwright

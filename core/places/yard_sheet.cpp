@@ -5,9 +5,11 @@
 
 #include "core/catalogue/constants.h"
 #include "core/places/mites.h"
+#include "core/places/queens.h"
 #include "core/places/treatments.h"
 #include "core/storage/queries/constants.h"
 #include "core/storage/queries/hive_days.h"
+#include "core/storage/queries/queens.h"
 #include "core/words/shorthand.h"
 
 namespace combwright {
@@ -35,6 +37,7 @@ std::optional<Mind> queenMind(const std::optional<HeadedColony>& lives) {
     if (!lives || !lives->waiting) return std::nullopt;
     Mind mind{MindKind::QueenWait, lives->waiting->since};
     mind.queen = lives->waiting->dates;
+    mind.step = lives->waiting->step;
     return mind;
 }
 
@@ -57,8 +60,9 @@ std::optional<Mind> samplesMind(const Read& file, Id<Hive> hive, Day since, Day 
     // A range of mites in nobody knows how many bees is no rate.
     const bool vague = newest.beesAssumed && finding.mites->to;
     if (newest.rate && !vague) mind.mitesPer100 = newest.rate->per100;
-    if (rated && !vague && (mites->standing == HiveMites::Standing::At ||
-                  mites->standing == HiveMites::Standing::Over))
+    if (rated && !vague &&
+        (mites->standing == HiveMites::Standing::At ||
+         mites->standing == HiveMites::Standing::Over))
         mind.kind = MindKind::MitesOver;
     return mind;
 }
@@ -156,6 +160,19 @@ void keepNewest(std::optional<LastKnown<T>>& known, const std::optional<T>& seen
     if (!known && seen) known = LastKnown<T>{on, *seen};
 }
 
+bool waits(const YardSheetRow& row) {
+    return std::any_of(row.minds.begin(), row.minds.end(),
+                       [](const Mind& mind) { return mind.kind == MindKind::QueenWait; });
+}
+
+/// That nobody wrote a queen down is not "no queen".
+bool lostItsQueen(const Read& file, Id<Colony> colony, Day on) {
+    if (queenStayOn(file, colony, on)) return false;
+    const auto stays = file.where<QueenStay>({is("colony", colony)});
+    return std::any_of(stays.begin(), stays.end(),
+                       [&](const QueenStay& stay) { return stay.until && *stay.until <= on; });
+}
+
 YardSheetRow rowOf(const Read& file, const Queens& living, const Hive& hive,
                    const std::optional<Visit>& visit, Day on) {
     YardSheetRow row;
@@ -191,6 +208,7 @@ YardSheetRow rowOf(const Read& file, const Queens& living, const Hive& hive,
     for (const HeadedColony& each : living.colonies)
         if (each.hive.id == hive.id) row.lives = each;
     row.minds = mindsOf(file, row, on);
+    if (row.lives) row.queenless = !waits(row) && lostItsQueen(file, row.lives->colony.id, on);
     return row;
 }
 
@@ -206,6 +224,11 @@ void addTo(std::optional<MeanOf>& mean, const std::optional<Known<Frames>>& read
 void countRow(YardSheet& sheet, const YardSheetRow& row) {
     sheet.supersStanding += row.supersNow;
     sheet.supersPutOn += row.supersPutOn;
+    if (row.lives) {
+        ++sheet.colonies;
+        if (waits(row)) ++sheet.waiting;
+        if (row.queenless) ++sheet.queenless;
+    }
     if (!row.today) return;
     const Seen& seen = row.today->seen;
     if (seen.looked != Looked::Opened) {

@@ -7,6 +7,7 @@
 #include <string_view>
 #include <vector>
 
+#include "core/model/yard/queen.h"
 #include "core/model/yard/sheet_line.h"
 #include "core/places/queens.h"
 #include "core/storage/queries/yards.h"
@@ -15,7 +16,7 @@
 namespace combwright {
 
 enum class MindKind {
-    QueenWait,     ///< a queen cell was left: shut until, look from
+    QueenWait,     ///< a young queen is waited for: shut until, look from
     CellsSeen,     ///< queen cells were seen, whether one was left is not said
     MitesOver,     ///< a wash over the keeper's line
     Mites,         ///< a wash at or under it
@@ -46,6 +47,7 @@ struct Mind {
     std::string about = {};
     std::optional<Day> from = std::nullopt;
     std::optional<Day> to = std::nullopt;
+    std::optional<QueenStep> step = std::nullopt;  ///< what the wait began with
 };
 
 /// A value seen on a day that may be older than the last look.
@@ -69,7 +71,8 @@ struct YardSheetRow {
     std::optional<Inspection> today;
     SheetLine line;  ///< today's, with the line for all in it
     std::vector<Mind> minds;
-    std::optional<HeadedColony> lives;        ///< who lives there that day
+    std::optional<HeadedColony> lives;  ///< who lives there that day
+    bool queenless = false;  ///< its queen is written down as gone, and none is waited for
     std::optional<DatedInspection> lastYear;  ///< the look nearest to this day a year ago
 };
 
@@ -94,6 +97,9 @@ struct YardSheet {
     std::vector<YardSheetRow> rows;  ///< of the hives that stood there that day
     int youngerHives = 0;            ///< set up after that day
     std::optional<Day> lastVisit;    ///< before this day
+    int colonies = 0;                ///< that lived there that day
+    int queenless = 0;               ///< of them, those whose queen is gone and who wait for none
+    int waiting = 0;                 ///< of them, those who wait for a young queen
     int opened = 0;
     int notOpened = 0;
     std::vector<std::string> whyNotOpened;  ///< the notes of the hives not opened, each once

@@ -416,7 +416,14 @@ HiveHead hiveHead(const Read& file, Id<Hive> hive, Day on) {
         head.queen = file.find(stay->queen);
         head.queenSince = stay->since;
         if (head.queen) head.colour = colourOf(file, *head.queen, on);
+        if (head.queen) head.queenMother = file.find(head.queen->mother);
         known = std::max(known, stay->since);
+    } else {
+        for (const QueenStay& left : file.where<QueenStay>({is("colony", head.colony->id)}))
+            if (left.until && *left.until <= on) {
+                head.queenLeft = left;
+                known = std::max(known, *left.until);
+            }
     }
     for (const DatedInspection& each : inspectionsOf(file, hive, on + days(1)))
         if (each.inspection.seen.queenSeen == true && each.on >= known) {

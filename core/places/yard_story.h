@@ -86,8 +86,10 @@ struct HiveHead {
     std::optional<Day> queenSeen;
     std::optional<Queen> queen;  ///< who heads it, where she was written down
     std::optional<Day> queenSince;
-    std::string colour;           ///< she wears, or her year's
-    std::optional<Day> lookFrom;  ///< a young queen is waited for: not opened before
+    std::string colour;  ///< she wears, or her year's
+    std::optional<Queen> queenMother;
+    std::optional<QueenStay> queenLeft;  ///< where none heads it: the stay of the last that left
+    std::optional<Day> lookFrom;         ///< a young queen is waited for: not opened before
 };
 HiveHead hiveHead(const Read& file, Id<Hive> hive, Day on);
 

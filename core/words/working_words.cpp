@@ -60,6 +60,8 @@ constexpr StepLabel stepLabels[] = {
     {"colonies", QT_TRANSLATE_NOOP("working", "colonies")},
     {"colonies_at_risk", QT_TRANSLATE_NOOP("working", "colonies at the start")},
     {"colonies_dead", QT_TRANSLATE_NOOP("working", "colonies that died")},
+    {"colonies_queenless", QT_TRANSLATE_NOOP("working", "colonies without a queen")},
+    {"colonies_waiting", QT_TRANSLATE_NOOP("working", "colonies that wait for a queen")},
     {"comb_cells", QT_TRANSLATE_NOOP("working", "cells of a comb, both sides")},
     {"comb_cull_share", QT_TRANSLATE_NOOP("working", "share taken out a year")},
     {"comb_share", QT_TRANSLATE_NOOP("working", "comb against it")},

@@ -196,11 +196,14 @@ TEST_F(YardHands, AFormIsTypedIntoAtOnce) {
 
 TEST_F(YardHands, CloseAHiveWithHowItEndedAndItsBoxes) {
     const std::string before = session.season().dump();
-    inForm([](QDialog& form) {
-        choose(form, "ending", QStringLiteral("united"));
-        choose(form, "boxes_to", QStringLiteral("another hive"));
-        choose(form, "onto", QStringLiteral("ML2"));
-        enter(form);
+    inForm([](QDialog& chooser) {
+        QTest::keyClick(chooser.focusWidget(), Qt::Key_C);
+        inForm([](QDialog& form) {
+            choose(form, "ending", QStringLiteral("united"));
+            choose(form, "boxes_to", QStringLiteral("another hive"));
+            choose(form, "onto", QStringLiteral("ML2"));
+            enter(form);
+        });
     });
     pressForForm(Qt::Key_X);
     EXPECT_EQ(walk().substr(0, 7), "ML2 ML3");
@@ -389,13 +392,15 @@ TEST_F(YardHands, EnterOpensTheStoryAndEscapeComesBack) {
 
 TEST_F(YardHands, TheLedgerSaysWhatTheYardAddsUpTo) {
     const auto& figures = place->boardPage().totals().figures();
-    ASSERT_EQ(figures.size(), 4U);
+    ASSERT_EQ(figures.size(), 5U);
     EXPECT_EQ(figures[0].figure.figure, QStringLiteral("11"));
     EXPECT_EQ(figures[0].words, QStringLiteral("of 12, 1 not: rain"));
     EXPECT_EQ(figures[1].figure.figure, QStringLiteral("7.1"));
     EXPECT_EQ(figures[1].words, QStringLiteral("frames, 10 of 12 counted"));
     EXPECT_EQ(figures[2].figure.figure, QStringLiteral("20"));
     EXPECT_EQ(figures[3].figure.figure, QStringLiteral("12"));
+    EXPECT_EQ(figures[4].figure.figure, QStringLiteral("12"));
+    EXPECT_EQ(figures[4].words, QStringLiteral("(1 waiting)")) << "ML3, with a cell left";
     place->choose(*place->yard(), test::day("2027-06-20"));
     EXPECT_EQ(place->boardPage().totals().figures()[0].figure.figure, QString())
         << "no visit is not nought";

@@ -6,6 +6,7 @@
 
 #include "core/places/pages/yard_sheet_page.h"
 #include "core/places/yard_box.h"
+#include "core/storage/queries/hive_days.h"
 #include "core/words/words.h"
 
 namespace combwright {
@@ -171,6 +172,9 @@ QString dayUnder(const YardSheetRow& row) {
     return cellsUnder(row);
 }
 
+/// A hive of a keeper who writes no colonies down is not called empty.
+bool everLived(const Read& file, Id<Hive> hive) { return !colonyStaysIn(file, hive).empty(); }
+
 std::vector<WordsUnder> wordsUnder(const Read& file, const YardSheetRow& row, Day on) {
     std::vector<WordsUnder> words;
     if (row.today && row.today->seen.looked == Looked::NotOpened) {
@@ -182,10 +186,13 @@ std::vector<WordsUnder> wordsUnder(const Read& file, const YardSheetRow& row, Da
     } else if (const QString day = dayUnder(row); !day.isEmpty()) {
         words.push_back(oneWay(day));
     }
-    if (!holdsOn(file, row.hive.id).empty())
+    if (!row.lives && everLived(file, row.hive.id))
+        words.insert(words.begin(), oneWay(boardWord("nobody lives here")));
+    if (!holdsOn(file, row.hive.id, on).empty())
         words.push_back(oneWay(boardWord("held back"), Tone::Warn));
     // The weightiest comes first in the sheet; it must not be crowded out by the day's news.
     std::vector<WordsUnder> minds;
+    if (row.queenless) minds.push_back(oneWay(boardWord("queenless"), Tone::Bad));
     for (const Mind& mind : row.minds)
         if (auto under = mindUnder(mind, on)) minds.push_back(*std::move(under));
     if (!minds.empty() && words.size() >= 2) words.resize(1);

@@ -12,7 +12,10 @@
 #include "ui/common/flow_row.h"
 #include "ui/yard/add_forms.h"
 #include "ui/yard/board_hives.h"
+#include "ui/yard/colony_forms.h"
+#include "ui/yard/follow_dialog.h"
 #include "ui/yard/hive_forms.h"
+#include "ui/yard/queen_forms.h"
 
 namespace combwright {
 namespace {
@@ -97,16 +100,18 @@ void BoardPage::addButtons() {
     auto* row = new QWidget(m_card);
     row->setLayout(new FlowRow(row, 6));
     addButton(row, tr("Write  W"), Qt::Key_W, false);
+    addButton(row, tr("Box  B"), Qt::Key_B, false);
+    addButton(row, tr("Split, unite  X"), Qt::Key_X, false);
+    addButton(row, tr("Queen  Q"), Qt::Key_Q, false);
+    addButton(row, tr("Follow  F"), Qt::Key_F, false);
     addButton(row, tr("Sheet  S"), Qt::Key_S, false)->setObjectName(QStringLiteral("open_sheet"));
-    addButton(row, tr("Box on  B"), Qt::Key_B, false);
     addButton(row, tr("Look  L"), Qt::Key_L, true);
     addButton(row, tr("Count  C"), Qt::Key_C, true);
     addButton(row, tr("Take off  T"), Qt::Key_T, true);
     addButton(row, tr("Move  M"), Qt::Key_M, true);
     addButton(row, tr("Hold  K"), Qt::Key_K, true);
     addButton(row, tr("Frames  ↵"), Qt::Key_Return, true);
-    addButton(row, tr("Move  M"), Qt::Key_M, false);
-    addButton(row, tr("Close  X"), Qt::Key_X, false);
+    addButton(row, tr("Follow  F"), Qt::Key_F, true);
     addButton(row, tr("Hold  K"), Qt::Key_K, false);
     auto* add = new QPushButton(tr("Add"), row);
     add->setProperty("small", true);
@@ -237,7 +242,13 @@ bool BoardPage::press(int key) {
             move();
             return true;
         case Qt::Key_X:
-            closeHive();
+            change();
+            return true;
+        case Qt::Key_Q:
+            queen();
+            return true;
+        case Qt::Key_F:
+            follow();
             return true;
         case Qt::Key_K:
             hold();
@@ -402,11 +413,28 @@ void BoardPage::moveHiveBy(int step) {
         .on = m_sheet.on, .hive = row->hive.id, .yard = {}, .standOrder = there.standOrder});
 }
 
-void BoardPage::closeHive() {
+void BoardPage::change() {
+    const YardSheetRow* row = currentRow();
+    if (!row) return;
+    // A copy: what is done fills the sheet anew while the form is still there.
+    const Hive hive = row->hive;
+    askForChange(this, m_session, hive, m_sheet.on);
+    m_board->setFocus();
+}
+
+void BoardPage::queen() {
     const YardSheetRow* row = currentRow();
     if (!row) return;
     const Hive hive = row->hive;
-    askToCloseHive(this, m_session, hive, m_sheet.on);
+    askForQueen(this, m_session, hive, m_sheet.on);
+    m_board->setFocus();
+}
+
+void BoardPage::follow() {
+    const YardSheetRow* row = currentRow();
+    if (!row) return;
+    const YardSheetRow now = *row;
+    showFollowed(this, m_session, now, m_board->currentBox(), m_sheet.on);
     m_board->setFocus();
 }
 

@@ -65,7 +65,9 @@ class BoardPage : public QWidget {
     void countFrames();
     void move();
     void moveHiveBy(int step);
-    void closeHive();
+    void change();
+    void queen();
+    void follow();
     void hold();
     void newBoxes();
     using Meant = std::function<MeantMove(const QString&)>;

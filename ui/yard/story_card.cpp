@@ -103,6 +103,8 @@ void StoryCard::tell(const YardSheetRow& row, int place, int of, const HiveHead&
     m_place = place;
     m_of = of;
     m_hiveHead = head;
+    // The line of days below says it, and more.
+    if (queenWaitOf(row)) m_hiveHead.lookFrom.reset();
     m_story = std::move(story);
     m_today = today;
     m_told = true;

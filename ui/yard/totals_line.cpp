@@ -46,6 +46,18 @@ LedgerFigure broodFigure(const YardSheet& sheet) {
     return brood;
 }
 
+/// Who lived there that day, and of whom one has to mind the queen.
+LedgerFigure coloniesFigure(const YardSheet& sheet) {
+    LedgerFigure colonies{
+        ledgerWord("colonies"), {QString::number(sheet.colonies), {}, letter(How::Counted)}, {}};
+    QStringList mind;
+    if (sheet.queenless > 0) mind << ledgerWord("%1 queenless").arg(sheet.queenless);
+    if (sheet.waiting > 0) mind << ledgerWord("%1 waiting").arg(sheet.waiting);
+    if (!mind.isEmpty())
+        colonies.words = QStringLiteral("(%1)").arg(mind.join(QStringLiteral(", ")));
+    return colonies;
+}
+
 }  // namespace
 
 std::vector<LedgerFigure> ledgerOf(const YardSheet& sheet) {
@@ -61,6 +73,8 @@ std::vector<LedgerFigure> ledgerOf(const YardSheet& sheet) {
         figures.push_back({ledgerWord("in the storeroom"),
                            {QString::number(*sheet.supersInStore), {}, letter(How::Counted)},
                            ledgerWord("left, %1").arg(fromUtf8(sheet.superName))});
+    // A keeper who writes down hives alone has no colonies to count.
+    if (sheet.colonies > 0) figures.push_back(coloniesFigure(sheet));
     return figures;
 }
 

@@ -1,6 +1,6 @@
 // What the yard adds up to, as a ledger line under the stacks between double rules: hives opened,
-// mean brood, supers, what is left in the storeroom. Figures stand beside their names and wrap
-// where the window is narrow.
+// mean brood, supers, what is left in the storeroom, colonies. Figures stand beside their names and
+// wrap where the window is narrow.
 #pragma once
 
 #include <QWidget>

@@ -11,7 +11,6 @@
 #include "core/places/pages/stores_page.h"
 #include "core/places/pages/yard_sheet_page.h"
 #include "core/words/day_words.h"
-#include "core/words/figures.h"
 #include "core/words/words.h"
 #include "ui/yard/add_forms.h"
 
@@ -99,7 +98,13 @@ YardPlace::YardPlace(Session& session, QWidget* parent) : Place(session, parent)
 bool YardPlace::sheetIsOpen() const { return m_pages->currentWidget() == m_sheet; }
 
 void YardPlace::fillYards() {
-    const auto yards = openYards(session().read());
+    // On a past day the yards of that day, those given up since too.
+    auto yards = session().read().all<Yard>();
+    std::erase_if(yards, [this](const Yard& yard) {
+        return yard.closed && (*yard.closed <= m_on || m_on >= session().clock().today());
+    });
+    std::stable_sort(yards.begin(), yards.end(),
+                     [](const Yard& a, const Yard& b) { return a.walkOrder < b.walkOrder; });
     m_yards->clear();
     bool stillThere = false;
     for (const Yard& yard : yards) {
@@ -208,6 +213,8 @@ PlaceHead YardPlace::head() const {
                                        : tr("%1 hives in walking order").arg(m_state.rows.size()));
     if (sheetIsOpen())
         under << tr("each line is kept as you leave it");
+    else if (m_on < session().clock().today())
+        under << tr("as it was on that day");
     else if (m_state.lastVisit)
         under << tr("visited before on %1").arg(shortDayText(*m_state.lastVisit));
     head.under = under.join(QStringLiteral(" · "));
@@ -239,7 +246,8 @@ std::vector<KeyHint> YardPlace::hints() const {
                 {tr("Esc"), tr("back to the hive")}};
     return {{QStringLiteral("← →"), tr("hive")},
             {QStringLiteral("↑"), tr("its boxes")},
-            {QStringLiteral("↵"), tr("story")},
+            {tr("X"), tr("split, unite")},
+            {tr("Q"), tr("queen")},
             {tr("S"), tr("yard sheet")}};
 }
 
@@ -280,34 +288,6 @@ std::vector<PrintSheet> YardPlace::sheets() const {
         {QStringLiteral("queens"), tr("Queens"), [this] {
              return queensPage(session().read(), queensOn(session().read(), m_on, std::nullopt));
          }}};
-}
-
-QString YardPlace::help() const {
-    return tr("The hives of a yard stand in the order you walk past them, each as its stack of "
-              "boxes. Left and Right go from hive to hive, Page Up and Page Down a row further; "
-              "the story of the chosen one stands beside them, Enter opens all of it. Shift+Left "
-              "and Shift+Right move the hive in the walking order.") +
-           QStringLiteral("\n\n") +
-           tr("Up climbs from the floor into the boxes, Down goes back. On a box Enter lays its "
-              "frames out flat, L looks into it (9 drawn; 7 capped, 85 % full), C counts its "
-              "frames, T takes it off, M moves it to another hive or place, Shift+Up and "
-              "Shift+Down move it within the hive, K holds it back or lifts the hold.") +
-           QStringLiteral("\n\n") +
-           tr("On a hive W writes its line of the day, B puts a box on, M moves it to another "
-              "yard, X closes it, K holds its colony back. H adds a hive, N boxes, Y a yard; U "
-              "says which "
-              "super is the yard's usual one. "
-              "Ctrl+Z takes any of it back.") +
-           QStringLiteral("\n\n") +
-           tr("S opens the yard sheet: one line for each hive, in the short marks you would write "
-              "on a lid. Enter keeps a line and goes to the next hive, Shift+Enter goes back. F6 "
-              "takes the line apart into cells and puts it together again; Tab goes from cell to "
-              "cell. What was seen last time stands in grey and is never stored again. A line left "
-              "blank is a hive not looked at.") +
-           QStringLiteral("\n\n") +
-           tr("Bees sting: wear what you wear, and have help at hand where a sting could harm "
-              "you.") +
-           QLatin1Char(' ') + liftCaution();
 }
 
 void YardPlace::act() {

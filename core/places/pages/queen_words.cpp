@@ -34,6 +34,30 @@ QString queenText(const Queen& queen, const std::string& colour) {
     return parts.join(QStringLiteral(", "));
 }
 
+QString queenHeadText(const Queen& queen, const std::string& colour) {
+    QString head =
+        queen.number.empty() ? queenSay("Queen") : queenSay("Queen %1").arg(fromUtf8(queen.number));
+    if (queen.reared) head += queenSay(" of %1").arg(queen.reared->value());
+    QStringList parts{head};
+    if (!queen.reared) parts << queenSay("year not known");
+    // A colour she does not wear is only what her year would give her.
+    if (queen.marked == true) {
+        if (!colour.empty()) parts << fromUtf8(colour);
+        parts << queenSay("marked");
+    } else {
+        if (queen.marked == false) parts << queenSay("not marked");
+        if (!colour.empty()) parts << queenSay("%1 by her year").arg(fromUtf8(colour));
+    }
+    if (queen.clipped == true) parts << queenSay("clipped");
+    return parts.join(QStringLiteral(", "));
+}
+
+QString queenShortText(const Queen& queen) {
+    const QString named =
+        queen.number.empty() ? QStringLiteral("#%1").arg(queen.id.number) : fromUtf8(queen.number);
+    return queen.reared ? queenSay("%1 of %2").arg(named).arg(queen.reared->value()) : named;
+}
+
 QString queenLeftText(QueenLeft left) {
     switch (left) {
         case QueenLeft::Lost:

@@ -11,6 +11,10 @@ namespace combwright {
 
 /// "queen 42, blue, of 2025, clipped"; "a queen, unmarked, year not known".
 QString queenText(const Queen& queen, const std::string& colour);
+/// "Queen 42 of 2025, blue, marked, clipped"; "Queen, year not known". As a head begins.
+QString queenHeadText(const Queen& queen, const std::string& colour);
+/// A queen where others are named beside her: "42 of 2025", "#7 of 2024".
+QString queenShortText(const Queen& queen);
 /// How she left: "lost", "went with the swarm" …
 QString queenLeftText(QueenLeft left);
 /// What a wait began with: "a capped cell" …

@@ -68,12 +68,6 @@ QString checkedText(const WayStep& step) {
                            : wayTr("Looked at: %1.").arg(parts.join(QStringLiteral("; ")));
 }
 
-QString motherText(const Queen& queen) {
-    const QString named =
-        queen.number.empty() ? QStringLiteral("#%1").arg(queen.id.number) : fromUtf8(queen.number);
-    return queen.reared ? wayTr("%1 of %2").arg(named).arg(queen.reared->value()) : named;
-}
-
 QString followedTitle(const Followed& followed) {
     switch (followed.thing) {
         case Followed::Thing::Box:
@@ -150,11 +144,11 @@ Page followedPage(const Read& file, const Followed& followed, Day on) {
     if (followed.queen) lines << queenText(*followed.queen, followed.colour);
     if (!followed.kind.empty()) lines << fromUtf8(followed.kind);
     QStringList names;
-    for (const Queen& mother : followed.mothers) names << motherText(mother);
+    for (const Queen& mother : followed.mothers) names << queenShortText(mother);
     if (!names.isEmpty())
         lines << wayTr("Her mother, and hers: %1.").arg(names.join(QStringLiteral(", ")));
     names.clear();
-    for (const Queen& daughter : followed.daughters) names << motherText(daughter);
+    for (const Queen& daughter : followed.daughters) names << queenShortText(daughter);
     if (!names.isEmpty()) lines << wayTr("Daughters: %1.").arg(names.join(QStringLiteral(", ")));
     if (followed.way.empty()) lines << wayTr("No move of it is written down.");
     head.text = lines.join(QLatin1Char('\n'));

@@ -76,13 +76,26 @@ Cell roomToWrite(const YardSheetRow& row, Day forDay) {
     return cell;
 }
 
+QString waitBegan(const Mind& mind) {
+    switch (mind.step.value_or(QueenStep::CellOpen)) {
+        case QueenStep::QueenLost:
+            return sheetWord("queen lost %1");
+        case QueenStep::LarvaMoved:
+            return sheetWord("larva moved %1");
+        case QueenStep::CellOpen:
+        case QueenStep::CellSealed:
+            break;
+    }
+    return sheetWord("cell left %1");
+}
+
 /// What there is to mind in a column's width; the space beside it says until when a hive stays
 /// shut.
 QString shortMindText(const Mind& mind, Day forDay) {
     switch (mind.kind) {
         case MindKind::QueenWait:
             return forDay <= mind.queen->doNotOpenUntil
-                       ? sheetWord("cell left %1").arg(dayAndMonth(mind.since))
+                       ? waitBegan(mind).arg(dayAndMonth(mind.since))
                    : forDay <= mind.queen->actBy
                        ? sheetWord("eggs? act by %1").arg(dayAndMonth(mind.queen->actBy))
                        : sheetWord("eggs? act was due %1").arg(dayAndMonth(mind.queen->actBy));

@@ -274,20 +274,43 @@ QString storyKind(const StoryEntry& entry) {
     return {};
 }
 
+namespace {
+
+/// Who she is, whose daughter, since when, and when she was seen; what is not known is not said.
+QString queenOfHead(const HiveHead& head) {
+    const QString seen =
+        head.queenSeen ? tale("last seen %1").arg(dayText(*head.queenSeen)) : QString();
+    if (!head.queen) {
+        QString text;
+        if (head.queenLeft)
+            text = tale("The queen %1 on %2.")
+                       .arg(queenLeftText(head.queenLeft->left.value_or(QueenLeft::NotKnown)),
+                            dayText(*head.queenLeft->until));
+        if (!seen.isEmpty())
+            text +=
+                (text.isEmpty() ? QString() : QStringLiteral(" ")) + tale("A queen %1.").arg(seen);
+        return text;
+    }
+    QStringList parts{queenHeadText(*head.queen, head.colour)};
+    // She who came with the bees is here since they are.
+    if (head.colony->since != head.queenSince)
+        parts << tale("here since %1").arg(dayText(*head.queenSince));
+    if (head.queenMother) parts << tale("daughter of %1").arg(queenShortText(*head.queenMother));
+    if (!seen.isEmpty()) parts << seen;
+    return parts.join(QStringLiteral("; ")) + QLatin1Char('.');
+}
+
+}  // namespace
+
 QString hiveHeadText(const HiveHead& head) {
     if (!head.colony) return tale("Nobody lives here.");
-    QString text =
-        tale("Colony since %1, %2.")
-            .arg(dayText(head.colony->since), colonyText(head.colony->origin, head.mother));
-    QStringList queen;
-    if (head.queen)
-        queen << tale("Queen since %1: %2.")
-                     .arg(dayText(*head.queenSince), queenText(*head.queen, head.colour));
-    if (head.queenSeen) queen << tale("Queen last seen %1.").arg(dayText(*head.queenSeen));
+    QStringList lines;
+    if (const QString queen = queenOfHead(head); !queen.isEmpty()) lines << queen;
+    lines << tale("Colony since %1, %2.")
+                 .arg(dayText(head.colony->since), colonyText(head.colony->origin, head.mother));
     if (head.lookFrom)
-        queen << tale("Waits for a young queen: look from %1.").arg(dayText(*head.lookFrom));
-    if (!queen.isEmpty()) text += QLatin1Char('\n') + queen.join(QLatin1Char(' '));
-    return text;
+        lines << tale("Waits for a young queen: look from %1.").arg(dayText(*head.lookFrom));
+    return lines.join(QLatin1Char('\n'));
 }
 
 QString boxInsideText(const BoxInside& inside) {

@@ -13,7 +13,8 @@ QString storySentence(const StoryEntry& entry);
 /// One word for what kind of entry it is: "opened", "box", "honey" …
 QString storyKind(const StoryEntry& entry);
 
-/// Two lines: the colony, where it came from and since when; the queen, where anything is known.
+/// A line each: the queen, where anything is known of her; the colony, where it came from and since
+/// when; what is waited for.
 QString hiveHeadText(const HiveHead& head);
 
 /// "9 frames, 7 capped, 85 % full"; empty where the look says none of it.

@@ -171,5 +171,33 @@ TEST_F(YardMinds, APastDayHasItsOwnHivesAndStoreroom) {
     EXPECT_EQ(sheetOn("2027-06-09").supersInStore, 5);
 }
 
+TEST_F(YardMinds, AWaitThatWasWrittenDownIsMindedLikeACellThatWasLeft) {
+    const auto sheet = [this](const char* on) {
+        return yardSheet(file(), file().find(hive("H1"))->yard, test::day(on));
+    };
+    done(R"({"do":"lose-queen","on":"2027-06-01","hive":"H1"})");
+    EXPECT_EQ(minds("2027-06-01"), "");
+    EXPECT_EQ(sheet("2027-05-31").queenless, 0) << "she was there yet";
+    EXPECT_EQ(sheet("2027-06-01").queenless, 1);
+    done(R"({"do":"wait-for-queen","on":"2027-06-02","hive":"H1","step":"queen lost"})");
+    EXPECT_EQ(minds("2027-06-02"), "shut 2027-06-02");
+    EXPECT_EQ(sheet("2027-06-02").queenless, 0) << "it waits, and counts there";
+    EXPECT_EQ(sheet("2027-06-02").waiting, 1);
+    EXPECT_EQ(sheet("2027-06-02").takeAlong.front().what, TakeAlong::What::LeaveShut);
+    done(R"({"do":"end-queen-wait","on":"2027-06-20","hive":"H1"})");
+    EXPECT_EQ(minds("2027-06-20"), "");
+    EXPECT_EQ(minds("2027-06-19"), "shut 2027-06-02") << "as it was that day";
+}
+
+TEST_F(YardMinds, AStandThatWasClosedStandsThereOnTheDaysBefore) {
+    done(R"({"do":"add-hive","on":"2027-04-10","yard":"Hill","mark":"H2"}
+{"do":"close-hive","on":"2027-06-01","hive":"H2"})");
+    const auto hives = [this](const char* on) {
+        return yardSheet(file(), file().find(hive("H1"))->yard, test::day(on)).rows.size();
+    };
+    EXPECT_EQ(hives("2027-05-31"), 2U);
+    EXPECT_EQ(hives("2027-06-01"), 1U);
+}
+
 }  // namespace
 }  // namespace combwright
