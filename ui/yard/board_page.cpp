@@ -98,6 +98,8 @@ void BoardPage::addButtons() {
     row->setLayout(new FlowRow(row, 6));
     addButton(row, tr("Write  W"), Qt::Key_W, false);
     addButton(row, tr("Sheet  S"), Qt::Key_S, false)->setObjectName(QStringLiteral("open_sheet"));
+    addButton(row, tr("Health  V"), Qt::Key_V, false);
+    addButton(row, tr("Stores  F"), Qt::Key_F, false);
     addButton(row, tr("Box on  B"), Qt::Key_B, false);
     addButton(row, tr("Look  L"), Qt::Key_L, true);
     addButton(row, tr("Count  C"), Qt::Key_C, true);
@@ -226,6 +228,10 @@ bool BoardPage::press(int key) {
         case Qt::Key_U:
             askForUsualSuper(this, m_session, m_sheet.yard, m_sheet.on);
             m_board->setFocus();
+            return true;
+        case Qt::Key_V:
+        case Qt::Key_F:
+            Q_EMIT pageAsked(key);
             return true;
         case Qt::Key_W:
             write();
