@@ -46,8 +46,8 @@ bool askForFinding(QWidget* parent, Session& session, const Hive& hive, Day on) 
     for (const FieldInfo& field : FieldSigns::fields()) {
         auto* sign = form.choice(word(field.name), field.name.c_str());
         sign->addItem(findWord("not looked for"), -1);
-        sign->addItem(findWord("yes"), 1);
-        sign->addItem(findWord("no"), 0);
+        sign->addItem(findWord("seen"), 1);
+        sign->addItem(findWord("looked for, not there"), 0);
         signs.emplace_back(&field, sign);
     }
     auto* note = form.line(findWord("Note"), "note", findWord("may stay empty"));

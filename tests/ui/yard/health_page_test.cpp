@@ -142,8 +142,8 @@ TEST_F(HealthInYard, TicksSignsAndNamesNoDisease) {
         choose(form, "method", QStringLiteral("seen"));
         EXPECT_THAT(said(form, "duty"), HasSubstr(reportingDuty().toStdString()));
         EXPECT_TRUE(form.findChild<QLineEdit*>("mites")->isHidden());
-        choose(form, "ropes", QStringLiteral("yes"));
-        choose(form, "spotty", QStringLiteral("no"));
+        choose(form, "ropes", QStringLiteral("seen"));
+        choose(form, "spotty", QStringLiteral("looked for"));
         expectReachable(form);
         enter(form);
     });
