@@ -52,6 +52,16 @@ int writePictures(QApplication& application, MainWindow& window, Session& sessio
                                                           .arg(QLatin1String(variant.suffix)))) &&
                       all;
                 yard->closeSheet();
+                for (const auto& [key, page] :
+                     {std::pair{Qt::Key_V, "health"}, std::pair{Qt::Key_F, "stores"}}) {
+                    yard->openPage(key);
+                    all =
+                        grab(window, directory.filePath(QStringLiteral("yard-%1%2.png")
+                                                            .arg(QLatin1String(page),
+                                                                 QLatin1String(variant.suffix)))) &&
+                        all;
+                }
+                yard->openPage(Qt::Key_Escape);
             }
         }
     }

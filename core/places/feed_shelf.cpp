@@ -3,10 +3,20 @@
 #include <algorithm>
 #include <map>
 
+#include "core/storage/queries/treatments.h"
+
 namespace combwright {
 namespace {
 
 bool isSyrup(FeedKind kind) { return kind == FeedKind::Thick || kind == FeedKind::Thin; }
+
+/// The kind on the shelf a feeding draws on.
+template <class Rows>
+auto drawnOn(Rows& rows, std::optional<FeedKind> kind) {
+    auto row = kind ? rows.find(*kind) : rows.end();
+    if (row == rows.end() && (!kind || isSyrup(*kind))) row = rows.find(FeedKind::Dry);
+    return row;
+}
 
 /// The newest count of a kind; of one day the later one.
 std::optional<FeedStock> newestCount(const std::vector<FeedStock>& stocks, FeedKind kind) {
@@ -53,9 +63,7 @@ std::vector<FeedShelfRow> feedShelf(const Read& file, Day on) {
     }
     for (const Feeding& each : file.all<Feeding>()) {
         if (each.on > on || each.kind == FeedKind::Comb) continue;
-        auto row = each.kind ? rows.find(*each.kind) : rows.end();
-        if (row == rows.end() && (!each.kind || isSyrup(*each.kind)))
-            row = rows.find(FeedKind::Dry);
+        const auto row = drawnOn(rows, each.kind);
         if (row == rows.end()) continue;
         if (row->second.counted && each.on <= *row->second.counted) continue;
         // What was given before anything was written down of the shelf never lay on it.
@@ -70,6 +78,27 @@ std::vector<FeedShelfRow> feedShelf(const Read& file, Day on) {
     std::vector<FeedShelfRow> list;
     for (auto& [kind, row] : rows) list.push_back(row);
     return list;
+}
+
+FeedOutlook feedOutlook(const Read& file, const std::vector<Hive>& hives,
+                        std::optional<FeedKind> kind, const std::optional<Known<Mass>>& each,
+                        const std::optional<Count>& packs, Day on) {
+    FeedOutlook outlook;
+    std::optional<double> eachG = each ? each->middle() : std::nullopt;
+    if (!each && packs)
+        if (const auto pack = packOf(file, kind.value_or(FeedKind::Dry), on))
+            eachG = static_cast<double>(packs->value()) * static_cast<double>(pack->grams());
+    if (eachG) outlook.takesG = *eachG * static_cast<double>(hives.size());
+    if (kind != FeedKind::Comb) {
+        std::map<FeedKind, FeedShelfRow> rows;
+        for (const FeedShelfRow& row : feedShelf(file, on)) rows.emplace(row.kind, row);
+        if (const auto row = drawnOn(rows, kind); row != rows.end()) outlook.shelf = row->second;
+    }
+    if (outlook.takesG && outlook.shelf)
+        outlook.leftAfterG = outlook.shelf->leftG() - *outlook.takesG;
+    for (const Hive& hive : hives)
+        if (supersStood(file, hive.id, on) == true) outlook.supersOn.push_back(hive.mark.text());
+    return outlook;
 }
 
 std::optional<Mass> packOf(const Read& file, FeedKind kind, Day on) {

@@ -4,6 +4,7 @@
 
 #include <cstdint>
 #include <optional>
+#include <string>
 #include <vector>
 
 #include "core/model/yard/visit.h"
@@ -31,6 +32,18 @@ struct FeedShelfRow {
 /// on dry sugar, of which it is made. Frames of stores draw on nothing. A count is of the end of
 /// its day.
 std::vector<FeedShelfRow> feedShelf(const Read& file, Day on);
+
+/// What a feeding meant would come to, before it is written down.
+struct FeedOutlook {
+    std::optional<double> takesG;       ///< sugar, all hives together; none: nobody knows
+    std::optional<FeedShelfRow> shelf;  ///< what it draws on; none: frames, or nothing written down
+    std::optional<double> leftAfterG;   ///< below 0: more than is written down
+    std::vector<std::string> supersOn;  ///< hives with supers on that day
+};
+/// `each` of sugar a hive, or so many packs of the kind.
+FeedOutlook feedOutlook(const Read& file, const std::vector<Hive>& hives,
+                        std::optional<FeedKind> kind, const std::optional<Known<Mass>>& each,
+                        const std::optional<Count>& packs, Day on);
 
 /// The pack a kind was bought or counted in last.
 std::optional<Mass> packOf(const Read& file, FeedKind kind, Day on);

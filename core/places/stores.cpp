@@ -252,6 +252,11 @@ std::string_view key(UseFrom from) {
     return keys[static_cast<std::size_t>(from)];
 }
 
+std::optional<double> useADay(const HiveStores& row, Day on) {
+    if (row.own) return row.own->gPerDay;
+    return row.lives ? useBetween(winterUse(), on, on + days(1)) : std::nullopt;
+}
+
 MonthlyUse winterUse() {
     MonthlyUse use;
     for (const PublishedMonthUse& each : publishedWinterUse()) use[each.month - 1] = each.use_g;

@@ -103,6 +103,10 @@ ToGive toGive(const Read& file, Id<Yard> yard, Day on, double gapG, Working* wor
 std::vector<HiveStores> storesInYard(const Read& file, const Yard& yard, Day on);
 Stores stores(const Read& file, const std::vector<Id<Yard>>& yards, Day on);
 
+/// Grams a hive uses a day: by its own scale, below 0 where it gains; else by the month; nothing
+/// where nobody knows.
+std::optional<double> useADay(const HiveStores& row, Day on);
+
 /// How each figure came about.
 std::vector<Explained> explainStores(const Read& file, const Stores& stores);
 

@@ -33,11 +33,13 @@ std::optional<Mind> cellsMind(const Seen& seen, Day on) {
     return mind;
 }
 
-std::optional<Mind> queenMind(const std::optional<HeadedColony>& lives) {
-    if (!lives || !lives->waiting) return std::nullopt;
-    Mind mind{MindKind::QueenWait, lives->waiting->since};
-    mind.queen = lives->waiting->dates;
-    mind.step = lives->waiting->step;
+std::optional<Mind> queenMind(const Read& file, const YardSheetRow& row, Day on) {
+    // Where nobody wrote down who lives there, a cell that was left is waited for all the same.
+    const auto waiting = row.lives ? row.lives->waiting : waitingFor(file, row.hive, on);
+    if (!waiting) return std::nullopt;
+    Mind mind{MindKind::QueenWait, waiting->since};
+    mind.queen = waiting->dates;
+    mind.step = waiting->step;
     return mind;
 }
 
@@ -114,7 +116,7 @@ std::vector<Mind> mindsOf(const Read& file, const YardSheetRow& row, Day on) {
         minds.push_back({MindKind::NotOpened, row.last ? row.last->on : on});
     // Until the hive was opened again what was seen last still holds.
     const auto opened = openedToday ? std::optional(DatedInspection{on, *row.today}) : row.last;
-    if (const auto mind = queenMind(row.lives)) minds.push_back(*mind);
+    if (const auto mind = queenMind(file, row, on)) minds.push_back(*mind);
     if (opened) {
         const Seen& seen = opened->inspection.seen;
         if (const auto mind = cellsMind(seen, opened->on)) minds.push_back(*mind);

@@ -1,8 +1,12 @@
 #include "ui/shell/small_form.h"
 
+#include <QApplication>
 #include <QDialogButtonBox>
 #include <QFormLayout>
 #include <QPushButton>
+#include <QScreen>
+#include <QScrollArea>
+#include <QScrollBar>
 #include <QShowEvent>
 #include <QVBoxLayout>
 #include <algorithm>
@@ -26,7 +30,9 @@ SmallForm::SmallForm(QWidget* parent, Session& session, const QString& title)
     column->addWidget(buttons);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     connect(buttons, &QDialogButtonBox::accepted, this, [this] {
-        if (m_deed()) accept();
+        if (!m_deed()) return;
+        if (m_drafts) m_drafts->kept();
+        accept();
     });
     connect(&session, &Session::told, this, [this](const QString& text, bool bad) {
         m_reason->setText(text);
@@ -42,15 +48,62 @@ void SmallForm::enter(QWidget* field) {
     m_fields.push_back(field);
 }
 
+void SmallForm::scrollFields() {
+    auto* column = static_cast<QVBoxLayout*>(layout());
+    m_scroll = new QScrollArea(this);
+    m_scroll->setFrameShape(QFrame::NoFrame);
+    m_scroll->setWidgetResizable(true);
+    m_scroll->setFocusPolicy(Qt::NoFocus);
+    m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    auto* inside = new QWidget(m_scroll);
+    column->removeItem(m_form);
+    m_form->setParent(nullptr);
+    inside->setLayout(m_form);
+    m_form->setContentsMargins(0, 0, 0, 0);
+    m_scroll->setWidget(inside);
+    column->insertWidget(0, m_scroll, 1);
+    // The field one comes to by Tab is in sight.
+    connect(qApp, &QApplication::focusChanged, this, [this, inside](QWidget*, QWidget* now) {
+        if (now && inside->isAncestorOf(now)) m_scroll->ensureWidgetVisible(now);
+    });
+}
+
+void SmallForm::keepDraft(const QString& sheet) {
+    m_drafts = new FormDrafts(m_session, this);
+    for (QWidget* field : m_fields) {
+        if (auto* edit = qobject_cast<QLineEdit*>(field))
+            m_drafts->watch(edit, edit->objectName());
+        else if (auto* box = qobject_cast<QComboBox*>(field))
+            m_drafts->watch(box, box->objectName());
+    }
+    static_cast<QVBoxLayout*>(layout())->insertWidget(1, m_drafts);
+    m_drafts->begin(sheet);
+    connect(m_drafts, &FormDrafts::begunAfresh, this, [this] { m_fields.front()->setFocus(); });
+}
+
 void SmallForm::growToFit() {
     layout()->activate();
-    const int needed = layout()->totalHeightForWidth(width());
+    int needed = layout()->totalHeightForWidth(width());
+    if (m_scroll) {
+        QLayout* inside = m_scroll->widget()->layout();
+        inside->activate();
+        const int wide = m_scroll->viewport()->width();
+        const int high = inside->hasHeightForWidth() ? inside->totalHeightForWidth(wide)
+                                                     : inside->totalMinimumSize().height();
+        needed += high - m_scroll->sizeHint().height();
+        needed = std::min(std::max(needed, height()), screen()->availableSize().height() * 9 / 10);
+    }
     if (needed > height()) resize(width(), needed);
 }
 
 void SmallForm::showEvent(QShowEvent* event) {
     if (!event->spontaneous() && !m_fields.empty()) {
-        setTabOrder(m_fields.back(), m_buttons);
+        QWidget* last = m_fields.back();
+        if (m_drafts) {
+            setTabOrder(last, &m_drafts->afresh());
+            last = &m_drafts->afresh();
+        }
+        setTabOrder(last, m_buttons);
         auto begin = m_first;
         const auto empty = std::find_if(m_fields.begin(), m_fields.end(), [](QWidget* field) {
             const auto* edit = qobject_cast<QLineEdit*>(field);

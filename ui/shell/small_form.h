@@ -9,10 +9,12 @@
 #include <functional>
 #include <vector>
 
+#include "ui/shell/form_drafts.h"
 #include "ui/shell/session.h"
 
 class QDialogButtonBox;
 class QFormLayout;
+class QScrollArea;
 
 namespace combwright {
 
@@ -35,6 +37,10 @@ class SmallForm : public QDialog {
     void showField(QWidget* field, bool shown);
     /// Where the cursor begins; else in the first choice or empty line.
     void beginIn(QWidget* field) { m_first = field; }
+    /// Of many fields: they scroll where the screen is too low for them. Before the first field.
+    void scrollFields();
+    /// The fields are there and filled: what is typed and not kept comes back under that name.
+    void keepDraft(const QString& sheet);
     /// Says whether it was done; then the form closes.
     void onAccept(std::function<bool()> deed) { m_deed = std::move(deed); }
 
@@ -46,12 +52,14 @@ class SmallForm : public QDialog {
     /// What is said takes room of its own, none from the fields.
     void growToFit();
 
-    const Session& m_session;
+    Session& m_session;
     QWidget* m_first = nullptr;
     std::vector<QWidget*> m_fields;  ///< in the order they are filled in
     QDialogButtonBox* m_buttons = nullptr;
     QFormLayout* m_form;
     QLabel* m_reason;
+    QScrollArea* m_scroll = nullptr;
+    FormDrafts* m_drafts = nullptr;
     std::function<bool()> m_deed;
 };
 

@@ -9,8 +9,8 @@
 #include "core/places/freezer.h"
 #include "core/places/pages/freezer_words.h"
 #include "core/words/figures.h"
+#include "ui/shell/form_reading.h"
 #include "ui/shell/small_form.h"
-#include "ui/storeroom/form_reading.h"
 
 namespace combwright {
 namespace {

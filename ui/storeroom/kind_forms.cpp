@@ -7,8 +7,8 @@
 #include "core/storage/queries/yards.h"
 #include "core/words/dead_out_words.h"
 #include "core/words/words.h"
+#include "ui/shell/form_reading.h"
 #include "ui/shell/small_form.h"
-#include "ui/storeroom/form_reading.h"
 
 namespace combwright {
 namespace {

@@ -12,7 +12,7 @@
 #include "core/actions/storeroom/season_plan.h"
 #include "core/places/pages/storeroom_words.h"
 #include "core/words/words.h"
-#include "ui/storeroom/form_reading.h"
+#include "ui/shell/form_reading.h"
 
 namespace combwright {
 namespace {

@@ -13,8 +13,8 @@
 #include <vector>
 
 #include "core/places/needs.h"
+#include "ui/shell/form_drafts.h"
 #include "ui/shell/session.h"
-#include "ui/storeroom/form_drafts.h"
 
 namespace combwright {
 

@@ -10,8 +10,8 @@
 #include "core/actions/storeroom/equipment.h"
 #include "core/places/pages/storeroom_words.h"
 #include "core/words/figures.h"
+#include "ui/shell/form_reading.h"
 #include "ui/shell/small_form.h"
-#include "ui/storeroom/form_reading.h"
 
 namespace combwright {
 namespace {

@@ -10,8 +10,8 @@
 #include <vector>
 
 #include "core/places/stock.h"
+#include "ui/shell/form_drafts.h"
 #include "ui/shell/session.h"
-#include "ui/storeroom/form_drafts.h"
 
 namespace combwright {
 

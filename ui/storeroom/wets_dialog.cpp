@@ -10,7 +10,7 @@
 #include "core/actions/storeroom/wets.h"
 #include "core/places/pages/freezer_words.h"
 #include "core/words/words.h"
-#include "ui/storeroom/form_reading.h"
+#include "ui/shell/form_reading.h"
 
 namespace combwright {
 namespace {

@@ -103,15 +103,16 @@ void BoardPage::addButtons() {
     addButton(row, tr("Box  B"), Qt::Key_B, false);
     addButton(row, tr("Split, unite  X"), Qt::Key_X, false);
     addButton(row, tr("Queen  Q"), Qt::Key_Q, false);
-    addButton(row, tr("Follow  F"), Qt::Key_F, false);
     addButton(row, tr("Sheet  S"), Qt::Key_S, false)->setObjectName(QStringLiteral("open_sheet"));
+    addButton(row, tr("Health  V"), Qt::Key_V, false);
+    addButton(row, tr("Stores  F"), Qt::Key_F, false);
     addButton(row, tr("Look  L"), Qt::Key_L, true);
     addButton(row, tr("Count  C"), Qt::Key_C, true);
     addButton(row, tr("Take off  T"), Qt::Key_T, true);
     addButton(row, tr("Move  M"), Qt::Key_M, true);
     addButton(row, tr("Hold  K"), Qt::Key_K, true);
     addButton(row, tr("Frames  ↵"), Qt::Key_Return, true);
-    addButton(row, tr("Follow  F"), Qt::Key_F, true);
+    addButton(row, tr("Follow  J"), Qt::Key_J, true);
     addButton(row, tr("Hold  K"), Qt::Key_K, false);
     auto* add = new QPushButton(tr("Add"), row);
     add->setProperty("small", true);
@@ -232,6 +233,10 @@ bool BoardPage::press(int key) {
             askForUsualSuper(this, m_session, m_sheet.yard, m_sheet.on);
             m_board->setFocus();
             return true;
+        case Qt::Key_V:
+        case Qt::Key_F:
+            Q_EMIT pageAsked(key);
+            return true;
         case Qt::Key_W:
             write();
             return true;
@@ -247,7 +252,7 @@ bool BoardPage::press(int key) {
         case Qt::Key_Q:
             queen();
             return true;
-        case Qt::Key_F:
+        case Qt::Key_J:
             follow();
             return true;
         case Qt::Key_K:

@@ -40,6 +40,7 @@ class BoardPage : public QWidget {
     void sheetAsked();
     void hiveAsked();
     void yardAsked();
+    void pageAsked(int key);  ///< health or stores, by its key
     void hintsChanged();
 
   protected:

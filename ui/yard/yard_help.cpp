@@ -26,7 +26,12 @@ QString YardPlace::help() const {
         {tr("On a hive"),
          {{QStringLiteral("W"), tr("writes its line of the day, in the marks of the yard sheet")},
           {QStringLiteral("B"), tr("puts a box on")},
-          {QStringLiteral("F"), tr("follows a box, a comb or a queen of it through the years")},
+          {QStringLiteral("J"), tr("follows a box, a comb or a queen of it through the years")},
+          {QStringLiteral("V"),
+           tr("health of the yard: mites, medicines, findings; T treats, O takes out, L what was "
+              "found")},
+          {QStringLiteral("F"),
+           tr("stores of the yard: what each hive lives on and how long; W weighs, G feeds")},
           {QStringLiteral("K"), tr("holds its colony back, or lifts the hold")},
           {QStringLiteral("M"), tr("moves the hive to another yard or place in the walk")},
           {tr("Shift+Left, Shift+Right"), tr("moves it in the walking order")}}});
@@ -58,7 +63,7 @@ QString YardPlace::help() const {
                        {QStringLiteral("M"), tr("moves it to another hive or place")},
                        {tr("Shift+Up, Shift+Down"), tr("moves it within the hive")},
                        {QStringLiteral("K"), tr("holds it back, or lifts the hold")},
-                       {QStringLiteral("F"), tr("follows it through the years")}}});
+                       {QStringLiteral("J"), tr("follows it through the years")}}});
     groups.push_back({tr("What is new"),
                       {{QStringLiteral("H"), tr("a hive")},
                        {QStringLiteral("N"), tr("boxes")},

@@ -7,6 +7,7 @@
 
 #include "core/places/explain_yard.h"
 #include "core/places/pages/colonies_page.h"
+#include "core/places/pages/health_pages.h"
 #include "core/places/pages/kit_list_page.h"
 #include "core/places/pages/stores_page.h"
 #include "core/places/pages/yard_sheet_page.h"
@@ -53,7 +54,10 @@ YardPlace::YardPlace(Session& session, QWidget* parent) : Place(session, parent)
     m_board = new BoardPage(session, m_pages);
 
     m_sheet = new SheetView(session, m_pages);
-    for (QWidget* page : std::initializer_list<QWidget*>{m_empty, m_board, m_sheet})
+    m_health = new HealthPage(session, m_pages);
+    m_stores = new StoresPage(session, m_pages);
+    for (QWidget* page :
+         std::initializer_list<QWidget*>{m_empty, m_board, m_sheet, m_health, m_stores})
         m_pages->addWidget(page);
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
@@ -70,6 +74,14 @@ YardPlace::YardPlace(Session& session, QWidget* parent) : Place(session, parent)
     connect(m_board, &BoardPage::hiveAsked, this, &YardPlace::addHive);
     connect(m_board, &BoardPage::yardAsked, this, &YardPlace::addYard);
     connect(m_board, &BoardPage::hintsChanged, this, &YardPlace::headChanged);
+    connect(m_board, &BoardPage::pageAsked, this, &YardPlace::openPage);
+    for (WorkPage* page : std::initializer_list<WorkPage*>{m_health, m_stores}) {
+        connect(page, &WorkPage::pageAsked, this, &YardPlace::openPage);
+        connect(page, &WorkPage::hiveAsked, this, [this](Id<Hive> hive) {
+            openPage(Qt::Key_Escape);
+            m_board->board().choose(hive);
+        });
+    }
     // The line under the cursor goes with the sheet, so the editor must have done with the key
     // first.
     connect(&m_sheet->table(), &SheetTable::closeAsked, this, &YardPlace::closeSheet,
@@ -135,7 +147,7 @@ void YardPlace::readAnew() {
     fillYards();
     m_state = m_yard ? yardSheet(session().read(), *m_yard, m_on) : YardSheet{};
     const bool hasHives = !m_state.rows.empty();
-    if (!sheetIsOpen())
+    if (!sheetIsOpen() && !(hasHives && workPage()))
         m_pages->setCurrentWidget(hasHives ? static_cast<QWidget*>(m_board) : m_empty);
     if (auto* add = m_empty->findChild<QPushButton*>(QStringLiteral("add_hive")))
         add->setVisible(m_yard.has_value());
@@ -146,6 +158,26 @@ void YardPlace::readAnew() {
             : tr("No hives stand here yet. First a yard, then its hives with their boxes: ten "
                  "seconds each."));
     m_board->show(m_state);
+    showPage();
+    Q_EMIT headChanged();
+}
+
+WorkPage* YardPlace::workPage() const { return qobject_cast<WorkPage*>(m_pages->currentWidget()); }
+
+void YardPlace::showPage() {
+    if (WorkPage* page = workPage(); page && m_yard) page->show(m_state.yard, m_on);
+}
+
+void YardPlace::openPage(int key) {
+    if (sheetIsOpen()) closeSheet();
+    if (sheetIsOpen() || !m_yard || m_state.rows.empty()) return;
+    const HiveOnBoard* hive = m_board->board().currentHive();
+    m_pages->setCurrentWidget(key == Qt::Key_V   ? static_cast<QWidget*>(m_health)
+                              : key == Qt::Key_F ? m_stores
+                                                 : static_cast<QWidget*>(m_board));
+    session().reading([this] { showPage(); });
+    if (WorkPage* page = workPage(); page && hive) page->table().choose(hive->id);
+    setFocus();
     Q_EMIT headChanged();
 }
 
@@ -163,6 +195,7 @@ void YardPlace::choose(Id<Yard> yard, Day on) {
 
 void YardPlace::goFor(const GoTo& where) {
     if (sheetIsOpen()) closeSheet();
+    if (workPage()) openPage(Qt::Key_Escape);
     if (where.yard) choose(*where.yard, where.on.value_or(session().clock().today()));
     if (where.hive && m_pages->currentWidget() == m_board) m_board->board().choose(*where.hive);
     if (where.sheet)
@@ -208,6 +241,7 @@ PlaceHead YardPlace::head() const {
         head.under = tr("no yard yet");
         return head;
     }
+    if (workPage()) return workHead(std::move(head));
     QStringList under;
     under << (m_state.rows.size() == 1 ? tr("1 hive in walking order")
                                        : tr("%1 hives in walking order").arg(m_state.rows.size()));
@@ -235,7 +269,37 @@ PlaceHead YardPlace::head() const {
     return head;
 }
 
+PlaceHead YardPlace::workHead(PlaceHead head) const {
+    const std::size_t hives = m_state.rows.size();
+    const bool health = workPage() == m_health;
+    const auto big = [&](int figure, const QString& note) {
+        head.big = {QString::number(figure), tr("of %1").arg(hives), 0};
+        head.bigNote = note;
+        if (figure > 0) head.bigTone = Tone::Warn;
+    };
+    head.title = health ? tr("Health") : tr("Stores");
+    head.action = health ? tr("Treat") : tr("Feed");
+    head.actionKey = health ? tr("T") : tr("G");
+    if (health) {
+        const HealthBoard& board = m_health->board();
+        big(board.lineReached, tr("at the line\nor over it"));
+        head.under = tr("%1 not sampled · %2 with a medicine in")
+                         .arg(board.notSampled)
+                         .arg(board.underTreatment);
+    } else {
+        big(m_stores->stores().runOut, tr("do not last\nto the flow"));
+        head.under =
+            tr("%1 living · %2 not known").arg(m_stores->living()).arg(m_stores->stores().notKnown);
+    }
+    return head;
+}
+
 std::vector<KeyHint> YardPlace::hints() const {
+    if (workPage())
+        return {{tr("Space"), tr("tick")},
+                {tr("A"), tr("all")},
+                {QStringLiteral("↵"), tr("on the board")},
+                {tr("Esc"), tr("board")}};
     if (sheetIsOpen())
         return {{QStringLiteral("↵"), tr("next hive")},
                 {tr("F6"), m_sheet->table().asCells() ? tr("as one line") : tr("as cells")}};
@@ -247,8 +311,9 @@ std::vector<KeyHint> YardPlace::hints() const {
     return {{QStringLiteral("← →"), tr("hive")},
             {QStringLiteral("↑"), tr("its boxes")},
             {tr("X"), tr("split, unite")},
-            {tr("Q"), tr("queen")},
-            {tr("S"), tr("yard sheet")}};
+            {tr("S"), tr("yard sheet")},
+            {tr("V"), tr("health")},
+            {tr("F"), tr("stores")}};
 }
 
 bool YardPlace::visitIsWritten() const {
@@ -258,6 +323,14 @@ bool YardPlace::visitIsWritten() const {
 
 std::vector<Explained> YardPlace::explained() const {
     if (!session().hasSeason() || !m_yard) return {};
+    const Read& file = session().read();
+    if (workPage() == m_stores) return explainStores(file, m_stores->stores());
+    if (workPage() == m_health) {
+        auto figures = explainMites(file, mites(file, *m_yard, m_on), m_on);
+        for (Explained& each : explainTreatments(file, *m_yard, m_on))
+            figures.push_back(std::move(each));
+        return figures;
+    }
     const HiveOnBoard* hive = m_board->board().currentHive();
     return explainYard(session().read(), m_state, hive ? std::optional(hive->id) : std::nullopt);
 }
@@ -269,6 +342,27 @@ Day YardPlace::nextVisitDay() const {
 
 std::vector<PrintSheet> YardPlace::sheets() const {
     if (!m_yard) return {};
+    if (workPage() == m_health) return healthSheets();
+    std::vector<PrintSheet> all = yardSheets();
+    // What one is at stands first.
+    if (workPage() == m_stores) std::rotate(all.begin(), all.begin() + 1, all.begin() + 3);
+    return all;
+}
+
+std::vector<PrintSheet> YardPlace::healthSheets() const {
+    return {{QStringLiteral("mites"), tr("Mites"),
+             [this] {
+                 return mitesPage(session().read(), mites(session().read(), *m_yard, m_on), m_on);
+             }},
+            {QStringLiteral("treatments"), tr("Medicines and treatments"),
+             [this] { return treatmentsPage(session().read(), *m_yard, m_on); }},
+            {QStringLiteral("medicine-record"), tr("Medicine record"),
+             [this] { return medicineRecordPage(session().read(), m_on); }},
+            {QStringLiteral("inspector-list"), tr("Inspector's list"),
+             [this] { return inspectorPage(session().read(), m_on); }}};
+}
+
+std::vector<PrintSheet> YardPlace::yardSheets() const {
     return {
         {QStringLiteral("yard-sheet"), tr("Yard sheet"),
          [this] {
@@ -293,6 +387,8 @@ std::vector<PrintSheet> YardPlace::sheets() const {
 void YardPlace::act() {
     if (sheetIsOpen())
         closeSheet();
+    else if (WorkPage* page = workPage())
+        page->press(page == m_health ? Qt::Key_T : Qt::Key_G);
     else if (visitIsWritten())
         Q_EMIT printAsked();
     else if (!m_state.rows.empty())
@@ -330,6 +426,7 @@ void YardPlace::keyPressEvent(QKeyEvent* event) {
     if (control && (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter)) return act();
     const bool plain = !(event->modifiers() & ~(Qt::ShiftModifier | Qt::KeypadModifier));
     if (m_pages->currentWidget() == m_board && plain && m_board->press(event->key())) return;
+    if (WorkPage* page = workPage(); page && plain && page->press(event->key())) return;
     if (m_pages->currentWidget() == m_empty && plain) {
         if (event->key() == Qt::Key_H) return addHive();
         if (event->key() == Qt::Key_Y) return addYard();
@@ -340,6 +437,8 @@ void YardPlace::keyPressEvent(QKeyEvent* event) {
 void YardPlace::focusInEvent(QFocusEvent*) {
     if (sheetIsOpen())
         m_sheet->table().setFocus();
+    else if (WorkPage* page = workPage())
+        page->table().setFocus();
     else if (m_pages->currentWidget() == m_board)
         m_board->board().setFocus();
     else if (auto* button = m_empty->findChild<QPushButton*>(m_yard ? QStringLiteral("add_hive")

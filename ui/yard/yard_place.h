@@ -1,5 +1,6 @@
 // Yard: how do my hives stand, and let me put in this afternoon. The board of stacks with the
-// chosen hive's story beside it; S turns the same row of hives into the yard sheet.
+// chosen hive's story beside it; S turns the same row of hives into the yard sheet, V and F into
+// their health and their stores.
 #pragma once
 
 #include <QComboBox>
@@ -9,7 +10,9 @@
 
 #include "ui/shell/place.h"
 #include "ui/yard/board_page.h"
+#include "ui/yard/health_page.h"
 #include "ui/yard/sheet_view.h"
+#include "ui/yard/stores_page.h"
 
 namespace combwright {
 
@@ -37,6 +40,10 @@ class YardPlace : public Place {
     void openSheet();
     void closeSheet();
     bool sheetIsOpen() const;
+    /// Health, stores or the board, by its key: V, F, Esc.
+    void openPage(int key);
+    HealthPage& health() { return *m_health; }
+    StoresPage& storesPage() { return *m_stores; }
     SheetView& sheetView() { return *m_sheet; }
     YardBoard& board() { return m_board->board(); }
     BoardPage& boardPage() { return *m_board; }
@@ -57,6 +64,12 @@ class YardPlace : public Place {
     Day nextVisitDay() const;
     /// Every hive has its line of the chosen day.
     bool visitIsWritten() const;
+    /// Health or stores where one of them is open, else none.
+    WorkPage* workPage() const;
+    PlaceHead workHead(PlaceHead head) const;
+    std::vector<PrintSheet> yardSheets() const;
+    std::vector<PrintSheet> healthSheets() const;
+    void showPage();
 
     QWidget* m_controls;
     QComboBox* m_yards;
@@ -66,6 +79,8 @@ class YardPlace : public Place {
     QLabel* m_emptyText;
     BoardPage* m_board;
     SheetView* m_sheet;
+    HealthPage* m_health;
+    StoresPage* m_stores;
     std::optional<Id<Yard>> m_yard;
     Day m_on;
     YardSheet m_state;

@@ -61,6 +61,11 @@ QString miteRateText(const MiteRate& rate) {
         .arg(oneDecimal(rate.per100), oneDecimal(rate.low), oneDecimal(rate.high));
 }
 
+QString rateText(const MiteRate& rate) {
+    return healthSay("%1 (%2 to %3)")
+        .arg(oneDecimal(rate.per100), oneDecimal(rate.low), oneDecimal(rate.high));
+}
+
 QString miteSampleText(const MiteSample& sample) {
     const Finding& finding = sample.finding;
     const QString method = fromUtf8(word(finding.method));
@@ -136,6 +141,26 @@ QString miteForecastText(const HiveMites& mites) {
                       .arg(plainNumber(mites.doublingDays), dayText(*span.likely), earliest));
 }
 
+QString miteForecastShort(const HiveMites& mites) {
+    const bool plain = !mites.treatedSince && !mites.old && mites.forecast && mites.line &&
+                       mites.standing == HiveMites::Standing::Under && mites.forecast->likely;
+    if (!plain) return miteForecastText(mites);
+    const MiteForecastSpan& span = *mites.forecast;
+    const QString line = plainNumber(mites.line->per100);
+    // The year only where it is another than the sample's.
+    const auto said = [&](Day day) {
+        return yearOf(day) == yearOf(mites.sample->finding.on) ? dayAndMonth(day) : dayText(day);
+    };
+    const QString likely = said(*span.likely);
+    const QString earliest = said(span.earliest.value_or(*span.likely));
+    return span.latest ? healthSay("reaches %1 about %2 (%3 to %4): a planning guess, sample again")
+                             .arg(line, likely, earliest, said(*span.latest))
+                       : healthSay(
+                             "reaches %1 about %2 (%3 at the earliest): a planning guess, sample "
+                             "again")
+                             .arg(line, likely, earliest);
+}
+
 QString fallVerdictText(const MiteSample& sample) {
     QString text = healthSay("the table has no limit for this month");
     if (sample.verdict) switch (*sample.verdict) {
@@ -155,6 +180,16 @@ QString fallVerdictText(const MiteSample& sample) {
     if (sample.shortBoard)
         text += healthSay("; the board lay under %1 days, that says little").arg(fewestBoardDays);
     return text;
+}
+
+QString signsText(const FieldSigns& signs) {
+    QStringList seen;
+    for (const FieldInfo& field : FieldSigns::fields()) {
+        const Value value = field.valueIn(&signs);
+        if (const auto* flag = std::get_if<std::int64_t>(&value))
+            seen << (*flag ? word(field.name) : healthSay("not: %1").arg(word(field.name)));
+    }
+    return seen.join(QStringLiteral(", "));
 }
 
 QString phaseText(SeasonPhase phase) {

@@ -12,6 +12,8 @@ namespace combwright {
 
 /// "2.0 in 100 bees (between 0.7 and 4.3)".
 QString miteRateText(const MiteRate& rate);
+/// "2.0 (0.7 to 4.3)", for a column.
+QString rateText(const MiteRate& rate);
 /// "wash, 6 of 300: 2.0 in 100 bees (between 0.7 and 4.3)"; of a board a day, of drone brood in 100
 /// cells, else what was graded.
 QString miteSampleText(const MiteSample& sample);
@@ -25,8 +27,12 @@ QString miteStandingText(const HiveMites& mites);
 /// "Reaches the line about 29 Jun, between 9 Jun and 3 Aug: a planning guess. Sample again."
 /// Nothing where none can be given but why.
 QString miteForecastText(const HiveMites& mites);
+/// The same for a column: "reaches 2 about 29 Jun, 9 Jun to 3 Aug: a planning guess, sample again".
+QString miteForecastShort(const HiveMites& mites);
 /// The verdict of a board, "treat", and the word for none.
 QString fallVerdictText(const MiteSample& sample);
+/// "brood with gaps, not: draws a thread": the signs that were looked for; empty where none was.
+QString signsText(const FieldSigns& signs);
 QString phaseText(SeasonPhase phase);
 
 /// "Your label is the law; local codes decide."

@@ -193,14 +193,14 @@ TEST_F(QueenForms, AQueenAndABoxAreFollowed) {
         EXPECT_THAT(dialog.told().toStdString(), Not(HasSubstr("Heads")));
         QTest::keyClick(&open, Qt::Key_Escape);
     });
-    key(Qt::Key_F);
+    key(Qt::Key_J);
     key(Qt::Key_Up);
     inDialog("follow_dialog", [&](QDialog& open) {
         EXPECT_THAT(dynamic_cast<FollowDialog&>(open).told().toStdString(), HasSubstr("Box D1"))
             << "the box one is on";
         QTest::keyClick(&open, Qt::Key_Escape);
     });
-    key(Qt::Key_F);
+    key(Qt::Key_J);
 }
 
 TEST_F(QueenForms, APastDayShowsWhoStoodThereUnderWhichMark) {

@@ -1,11 +1,13 @@
-#include "ui/storeroom/form_reading.h"
+#include "ui/shell/form_reading.h"
 
 #include <QCoreApplication>
 #include <algorithm>
 #include <set>
 
 #include "core/actions/storeroom/frame_picks.h"
+#include "core/words/day_words.h"
 #include "core/words/figures.h"
+#include "core/words/room_line.h"
 #include "core/words/words.h"
 
 namespace combwright {
@@ -80,6 +82,62 @@ bool readsAs(const QString& text, std::optional<Share>& value) {
     if (!number || *number > 100.0) return false;
     value = Share::rounded(*number / 100.0);
     return true;
+}
+
+bool readsAs(const QString& text, std::optional<Known<Count>>& value) {
+    value.reset();
+    const QString typed = text.trimmed();
+    if (typed.isEmpty()) return true;
+    std::optional<Count> low;
+    std::optional<Count> high;
+    const bool byEye = typed.startsWith(QLatin1Char('~'));
+    const QStringList ends = (byEye ? typed.mid(1) : typed).split(QLatin1Char('-'));
+    if (ends.size() > 2 || !readsAs(ends.front(), low) || !low) return false;
+    if (ends.size() == 2 && (!readsAs(ends.back(), high) || !high || *high < *low)) return false;
+    value = Known<Count>{*low, high, byEye || high ? How::ByEye : How::Counted};
+    return true;
+}
+
+bool readsAs(const QString& text, std::optional<Known<Mass>>& value) {
+    value = typedReading(text);
+    return value || text.trimmed().isEmpty();
+}
+
+bool readsAs(const QString& text, Day today, bool ahead, std::optional<Day>& value) {
+    value.reset();
+    const std::string typed = text.trimmed().toStdString();
+    if (typed.empty()) return true;
+    if (const auto month = parseDay(typed + "-01")) {
+        // A pack names the month: it is good to the end of it.
+        const Day next = *month + days(31);
+        value = next - days(static_cast<int>(dayOfMonth(next)));
+        return true;
+    }
+    value = dayInWords(typed, today);
+    if (value && ahead && *value < today && !parseDay(typed))
+        value = makeDay(yearOf(*value) + 1, monthOf(*value), dayOfMonth(*value));
+    return value.has_value();
+}
+
+bool readField(Session& session, QLineEdit* field, std::optional<Known<Count>>& value) {
+    return readsAs(field->text(), value) ||
+           notRead(session, field,
+                   readWord("%1: \"%2\" is no count. Write 6, ~6 by eye, 5-7, or leave it "
+                            "empty."));
+}
+
+bool readField(Session& session, QLineEdit* field, std::optional<Known<Mass>>& value) {
+    return readsAs(field->text(), value) ||
+           notRead(session, field,
+                   readWord("%1: \"%2\" is no weight. Write 1.8 or 850 g, ~2 by eye, or leave it "
+                            "empty."));
+}
+
+bool readDayField(Session& session, QLineEdit* field, bool ahead, std::optional<Day>& value) {
+    return readsAs(field->text(), session.clock().today(), ahead, value) ||
+           notRead(session, field,
+                   readWord("%1: \"%2\" is no day. Write 14 aug or 2027-08-14, or leave it "
+                            "empty."));
 }
 
 bool readField(Session& session, QLineEdit* field, std::optional<Count>& value) {

@@ -1,6 +1,6 @@
-// What is half typed in the long forms of the storeroom comes back, until it is kept or begun
+// What is half typed in the long forms comes back, until it is kept or begun
 // afresh.
-#include "ui/storeroom/form_drafts.h"
+#include "ui/shell/form_drafts.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>

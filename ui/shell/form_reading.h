@@ -1,4 +1,4 @@
-// What is typed into the forms of the storeroom, read: an empty field says nothing, and one that
+// What is typed into the short forms of a place, read: an empty field says nothing, and one that
 // cannot be read is told and gets the cursor, so that nothing else is done meanwhile.
 #pragma once
 
@@ -6,6 +6,8 @@
 #include <QLineEdit>
 
 #include "core/model/frames/box.h"
+#include "core/units/day.h"
+#include "core/units/known.h"
 #include "core/units/length.h"
 #include "core/units/mass.h"
 #include "core/units/number.h"
@@ -29,6 +31,14 @@ bool readsAs(const QString& typed, std::optional<Length>& value);
 /// In per cent: "10" and "10 %" are a tenth.
 bool readsAs(const QString& typed, std::optional<Share>& value);
 
+/// "6", "~6" by eye, "5-7" by eye.
+bool readsAs(const QString& typed, std::optional<Known<Count>>& value);
+/// As typedReading has it: "4.2", "~4", "?".
+bool readsAs(const QString& typed, std::optional<Known<Mass>>& value);
+/// A day as one says it, seen from today; a day and month without a year is the next that comes
+/// where `ahead`. "2028-12" is the last of its month.
+bool readsAs(const QString& typed, Day today, bool ahead, std::optional<Day>& value);
+
 /// The same of a field; where it cannot be read that is told and the cursor goes there.
 bool readField(Session& session, QLineEdit* field, std::optional<Count>& value);
 bool readField(Session& session, QLineEdit* field, std::optional<Number>& value);
@@ -37,6 +47,9 @@ bool readField(Session& session, QLineEdit* field, std::optional<Temperature>& v
 bool readField(Session& session, QLineEdit* field, std::optional<Length>& value);
 /// In per cent: "10" and "10 %" are a tenth.
 bool readField(Session& session, QLineEdit* field, std::optional<Share>& value);
+bool readField(Session& session, QLineEdit* field, std::optional<Known<Count>>& value);
+bool readField(Session& session, QLineEdit* field, std::optional<Known<Mass>>& value);
+bool readDayField(Session& session, QLineEdit* field, bool ahead, std::optional<Day>& value);
 /// One box by its mark or "#12".
 bool readField(Session& session, QLineEdit* field, std::optional<Id<Box>>& value);
 

@@ -1,4 +1,4 @@
-#include "ui/storeroom/form_drafts.h"
+#include "ui/shell/form_drafts.h"
 
 #include <QHBoxLayout>
 #include <algorithm>

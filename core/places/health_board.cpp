@@ -1,0 +1,76 @@
+#include "core/places/health_board.h"
+
+#include <algorithm>
+
+#include "core/places/yard_box.h"
+#include "core/storage/queries/treatments.h"
+
+namespace combwright {
+namespace {
+
+/// Signs older than that are of another year's brood. Common practice, no source.
+constexpr int signsShownDays = 365;
+
+std::optional<Finding> newestOther(const Read& file, Id<Hive> hive, Day on) {
+    std::optional<Finding> newest;
+    for (Finding& each : file.where<Finding>({is("hive", hive)})) {
+        if (each.what == Pest::Varroa || each.on > on || each.on + days(signsShownDays) < on)
+            continue;
+        if (!newest || each.on >= newest->on) newest = std::move(each);
+    }
+    return newest;
+}
+
+}  // namespace
+
+HealthBoard healthBoard(const Read& file, const Yard& yard, Day on) {
+    HealthBoard board;
+    board.yard = yard;
+    board.on = on;
+    board.medicines = medicinesOn(file, on);
+    board.treated = treatedBoxes(file, on);
+    const auto running = runningTreatments(file, yard.id, on);
+    for (HiveMites& each : mites(file, yard.id, on)) {
+        HealthRow row;
+        const Id<Hive> hive = each.hive.id;
+        row.lives = livedIn(file, hive, on).value_or(true);
+        for (const MiteSample& sample : each.samples)
+            if (sample.perDay) {
+                row.board = sample;
+                break;
+            }
+        row.other = newestOther(file, hive, on);
+        for (const TreatmentLine& line : running)
+            if (line.hive.id == hive) row.running.push_back(line);
+        row.supers = supersBackOf(file, hive, on);
+        row.holds = holdsOn(file, hive);
+        const bool reached =
+            each.standing == HiveMites::Standing::At || each.standing == HiveMites::Standing::Over;
+        board.lineReached += row.lives && reached;
+        board.notSampled += row.lives && each.standing == HiveMites::Standing::NoSample;
+        board.underTreatment += !row.running.empty();
+        row.mites = std::move(each);
+        board.rows.push_back(std::move(row));
+    }
+    return board;
+}
+
+TreatOutlook treatOutlook(const Read& file, const Medicine& medicine,
+                          const std::vector<Hive>& hives, const std::optional<Number>& amount,
+                          Day on) {
+    TreatOutlook outlook;
+    outlook.left = useOf(file, medicine, on).left();
+    if (amount) outlook.takes = amount->value() * static_cast<double>(hives.size());
+    if (outlook.takes && outlook.left) outlook.leftAfter = *outlook.left - *outlook.takes;
+    for (const Hive& hive : hives) {
+        if (supersStood(file, hive.id, on) == true) outlook.supersOn.push_back(hive.mark.text());
+        const auto given = treatmentsOf(file, hive.id);
+        if (std::any_of(given.begin(), given.end(), [&](const Treatment& each) {
+                return each.medicine == medicine.id && isIn(each, on);
+            }))
+            outlook.hasItIn.push_back(hive.mark.text());
+    }
+    return outlook;
+}
+
+}  // namespace combwright

@@ -1,0 +1,156 @@
+// Stores of a yard by keyboard: two hives weighed, one of them from one side first, a yard fed and
+// the sugar off the shelf, feed counted, the truck.
+#include "ui/yard/stores_page.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <QHeaderView>
+
+#include "core/places/feed_shelf.h"
+#include "tests/ui/storeroom/form_hands.h"
+
+namespace combwright {
+namespace {
+
+using testing::HasSubstr;
+
+class StoresInYard : public test::FormTest {
+  protected:
+    void SetUp() override {
+        FormTest::SetUp();
+        playAll(session.season(),
+                R"({"do":"buy-feed","on":"2027-08-01","kind":"dry sugar","bought_g":50000})");
+        place = test::openPlace<YardPlace>(*window);
+        ASSERT_NE(place, nullptr);
+        key(Qt::Key_F);
+        ASSERT_EQ(focus(), &place->storesPage().table());
+    }
+    /// The window has the keyboard again before the next form is waited for.
+    void inForm(const std::function<void(QDialog&)>& hands) const {
+        comeBack();
+        FormTest::inForm(hands);
+    }
+    static std::string said(QDialog& form, const char* label) {
+        return form.findChild<QLabel*>(QLatin1String(label))->text().toStdString();
+    }
+    Hive hive(const char* mark) const {
+        return *read().first<Hive>({is("mark", std::string(mark))});
+    }
+    QByteArray weighed(const char* mark) const {
+        return QStringLiteral("weighed_%1").arg(hive(mark).id.number).toLatin1();
+    }
+};
+
+TEST_F(StoresInYard, WeighsTwoHivesARowEach) {
+    key(Qt::Key_A);
+    inForm([&](QDialog& form) {
+        fill(form, weighed("H1").constData(), "20+21");
+        fill(form, weighed("H2").constData(), "heavy");
+        enter(form);
+        EXPECT_FALSE(reason(form).isEmpty());
+        EXPECT_TRUE(read().all<HiveWeighing>().empty()) << "bad input changes nothing";
+        fill(form, weighed("H2").constData(), "17.5+");
+        expectReachable(form);
+        enter(form);
+    });
+    key(Qt::Key_W);
+    const auto first = read().first<HiveWeighing>({is("hive", hive("H1").id)});
+    const auto second = read().first<HiveWeighing>({is("hive", hive("H2").id)});
+    ASSERT_TRUE(first && second);
+    EXPECT_EQ(first->left->value, Mass::grams(20000));
+    EXPECT_EQ(first->right->value, Mass::grams(21000));
+    EXPECT_EQ(second->left->value, Mass::grams(17500));
+    EXPECT_FALSE(second->right);
+    EXPECT_EQ(
+        place->storesPage().table().rows()[0].cells[0].note.contains(QStringLiteral("weighed")),
+        true);
+    EXPECT_THAT(place->storesPage().table().rows()[1].cells[0].note.toStdString(),
+                HasSubstr("only one side weighed"));
+}
+
+TEST_F(StoresInYard, WeighsManyInOneLine) {
+    inForm([&](QDialog& form) {
+        EXPECT_EQ(form.focusWidget()->objectName(), QStringLiteral("readings"));
+        QTest::keyClicks(form.focusWidget(), QStringLiteral("H1 41, H2 18+19 without 17.5"));
+        enter(form);
+    });
+    key(Qt::Key_W);
+    EXPECT_EQ(read().all<HiveWeighing>().size(), 2U);
+    EXPECT_EQ(read().first<HiveWeighing>({is("hive", hive("H2").id)})->without->value,
+              Mass::grams(17500));
+}
+
+TEST_F(StoresInYard, FeedsTheYardOffTheShelf) {
+    inForm([&](QDialog& form) {
+        EXPECT_EQ(form.findChild<QLineEdit*>("hives")->text(), QStringLiteral("all"));
+        choose(form, "kind", QStringLiteral("syrup 2:1"));
+        fill(form, "given", "5");
+        EXPECT_THAT(said(form, "outlook"), HasSubstr("2 hives take 10.0 kg of sugar."));
+        EXPECT_THAT(said(form, "outlook"), HasSubstr("Then 40.0 kg"));
+        EXPECT_THAT(said(form, "caution"), HasSubstr("Supers are on H1"));
+        fill(form, "given", "30");
+        EXPECT_THAT(said(form, "outlook"), HasSubstr("10.0 kg more than is written down"));
+        fill(form, "given", "5");
+        expectReachable(form);
+        enter(form);
+    });
+    key(Qt::Key_G);
+    EXPECT_EQ(read().all<Feeding>().size(), 2U);
+    EXPECT_EQ(feedShelf(read(), today).front().leftG(), 40000);
+    EXPECT_THAT(place->storesPage().cardText().toStdString(), HasSubstr("40.0 kg"));
+
+    inForm([&](QDialog& form) {
+        fill(form, "sugar", "38");
+        expectReachable(form);
+        enter(form);
+    });
+    key(Qt::Key_C);
+    EXPECT_EQ(feedShelf(read(), today).front().leftG(), 38000);
+}
+
+TEST_F(StoresInYard, KeepsTareAndTruck) {
+    inForm([&](QDialog& form) {
+        fill(form, "tare", "14.5");
+        enter(form);
+    });
+    key(Qt::Key_E);
+    EXPECT_EQ(hive("H1").tare->value, Mass::grams(14500));
+    inForm([&](QDialog& form) {
+        enter(form);
+        EXPECT_THAT(reason(form).toStdString(), HasSubstr("Nothing was typed"));
+        fill(form, "put_in", "smoker, 2 hive tool");
+        expectReachable(form);
+        enter(form);
+    });
+    key(Qt::Key_T);
+    EXPECT_THAT(place->storesPage().cardText().toStdString(), HasSubstr("smoker"));
+    EXPECT_EQ(place->sheets().front().id, QStringLiteral("kit-list"));
+    EXPECT_EQ(place->head().title, QStringLiteral("Stores"));
+}
+
+TEST_F(StoresInYard, StacksItsCellsInLargeTypeWithoutCuttingOff) {
+    const auto nothingCut = [&](WorkPage& page) {
+        QApplication::processEvents();
+        HiveTable& table = page.table();
+        EXPECT_LE(table.horizontalHeader()->length(), table.viewport()->width() + 1);
+        for (int c = 0; c < table.columnCount(); ++c) {
+            const QFontMetrics metrics(table.horizontalHeader()->font());
+            EXPECT_LE(metrics.horizontalAdvance(table.horizontalHeaderItem(c)->text()),
+                      table.columnWidth(c))
+                << c;
+        }
+    };
+    for (const double factor : {1.0, 2.0}) {
+        session.setLook(applyLook(*qApp, false, factor));
+        window->resize(1280, 800);
+        place->openPage(Qt::Key_F);
+        nothingCut(place->storesPage());
+        place->openPage(Qt::Key_V);
+        nothingCut(place->health());
+    }
+    session.setLook(applyLook(*qApp, false, 1.0));
+}
+
+}  // namespace
+}  // namespace combwright

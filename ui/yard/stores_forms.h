@@ -1,0 +1,25 @@
+// The short forms of the stores page: hives weighed, their empty weight, feed given, bought and
+// counted, and what is always in the truck. What a feeding takes off the shelf is said before it is
+// kept; what is half typed comes back.
+#pragma once
+
+#include <vector>
+
+#include "core/model/yard/yard.h"
+#include "ui/shell/session.h"
+
+class QWidget;
+
+namespace combwright {
+
+/// Each says whether it was done. With hives a line for each, "20+21" or "41"; else all in one.
+bool askToWeigh(QWidget* parent, Session& session, const Yard& yard, const std::vector<Hive>& hives,
+                Day on);
+bool askForTare(QWidget* parent, Session& session, const Hive& hive, Day on);
+/// `hives` stands in its field: "H1, H3" or "all".
+bool askToFeed(QWidget* parent, Session& session, const Yard& yard, const QString& hives, Day on);
+bool askToBuyFeed(QWidget* parent, Session& session, Day on);
+bool askToCountFeed(QWidget* parent, Session& session, Day on);
+bool askForTruck(QWidget* parent, Session& session, const Yard& yard, Day on);
+
+}  // namespace combwright

@@ -1,0 +1,77 @@
+// What the pages of a yard beside its board have in common: the deeds as buttons with their keys,
+// the hives as a table to tick in, and beside it, or below where the window is narrow, a card of
+// what belongs to the whole yard.
+#pragma once
+
+#include <QBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QScrollArea>
+#include <functional>
+#include <vector>
+
+#include "ui/yard/hive_table.h"
+
+namespace combwright {
+
+class WorkPage : public QWidget {
+    Q_OBJECT
+
+  public:
+    /// `name` is what widgets of it are found by: "health" gives "health_table" and so on.
+    WorkPage(Session& session, const QString& name, std::vector<HiveColumn> columns,
+             QWidget* parent);
+
+    /// The yard as of a day, read anew.
+    void show(const Yard& yard, Day on);
+    /// Does what a key stands for; whether it stands for anything.
+    bool press(int key);
+    HiveTable& table() { return *m_table; }
+    const HiveTable& table() const { return *m_table; }
+    QString cardText() const { return m_card->text(); }
+    const Yard& yard() const { return m_yard; }
+    Day on() const { return m_on; }
+
+  Q_SIGNALS:
+    void pageAsked(int key);                                ///< another page, by its key
+    void hiveAsked(combwright::Id<combwright::Hive> hive);  ///< on the board
+
+  protected:
+    /// Fills table and card.
+    virtual void fill() = 0;
+    void addDeed(const QString& text, int key, std::function<void()> deed);
+    /// Rich text.
+    void setCard(const QString& name, const QString& text);
+    /// Marks that are ticked, "H1, H3"; "all" where none is.
+    QString meantMarks() const;
+    /// A head of the card.
+    QString cardHead(const QString& text) const;
+    QString cardMuted(const QString& text) const;
+    QString cardWarn(const QString& text) const;
+    Session& session() const { return m_session; }
+    void resizeEvent(QResizeEvent* event) override;
+
+  private:
+    void arrange();
+    void fitHeight();
+
+    struct PageDeed {
+        int key;
+        std::function<void()> deed;
+    };
+    Session& m_session;
+    Yard m_yard;
+    Day m_on;
+    bool m_shown = false;
+    std::vector<PageDeed> m_deeds;
+    QScrollArea* m_scroll;
+    QBoxLayout* m_column;
+    QWidget* m_buttons;
+    QBoxLayout* m_across;
+    HiveTable* m_table;
+    QScrollArea* m_cardScroll;
+    QLabel* m_card;
+    bool m_beside = true;
+};
+
+}  // namespace combwright
