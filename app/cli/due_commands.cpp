@@ -86,6 +86,8 @@ QJsonObject dueObject(const DueItem& item, const std::string& hive) {
     if (item.value) object.insert(QStringLiteral("value"), *item.value);
     if (item.mass) object.insert(QStringLiteral("mass_g"), static_cast<qint64>(item.mass->grams()));
     if (item.other) object.insert(QStringLiteral("other_day"), dueDay(item.other));
+    if (item.perDay) object.insert(QStringLiteral("per_day"), *item.perDay);
+    if (!item.source.empty()) object.insert(QStringLiteral("source"), fromUtf8(item.source));
     if (item.rate) {
         object.insert(QStringLiteral("per_100"), item.rate->per100);
         object.insert(QStringLiteral("per_100_low"), item.rate->low);

@@ -81,6 +81,8 @@ const char* barKeyOf(WetsBar bar) {
             return "box_held";
         case WetsBar::HiveHeld:
             return "hive_held";
+        case WetsBar::Medicine:
+            return "medicine";
         case WetsBar::NoColony:
             return "no_colony";
         case WetsBar::Nucleus:

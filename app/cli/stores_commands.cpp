@@ -77,6 +77,7 @@ QJsonObject hiveStoresObject(const HiveStores& row) {
         {QStringLiteral("to_pull"), row.toPull},
         {QStringLiteral("to_pull_g"), row.pulledG},
         {QStringLiteral("for_winter_g"), figureOrNull(row.forWinterG)},
+        {QStringLiteral("lacks_to"), wordIn(key(row.gapTo))},
         {QStringLiteral("lacks_g"), figureOrNull(row.gapG)},
         {QStringLiteral("give"), row.give ? QJsonValue(giveObject(*row.give)) : QJsonValue()},
         {QStringLiteral("flow"), row.flow ? QJsonValue(wordIn(key(*row.flow))) : QJsonValue()}};

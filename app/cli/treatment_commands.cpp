@@ -99,6 +99,13 @@ QJsonValue miteLineObject(const std::optional<MiteLineInForce>& line) {
 QJsonObject hiveMitesObject(const HiveMites& mites) {
     QJsonArray samples;
     for (const MiteSample& each : mites.samples) samples.append(miteSampleObject(each));
+    QJsonArray pests;
+    for (const Finding& each : mites.otherPests)
+        pests.append(
+            QJsonObject{{QStringLiteral("what"), fromUtf8(word(each.what))},
+                        {QStringLiteral("on"), fromUtf8(isoText(each.on))},
+                        {QStringLiteral("level"),
+                         each.level ? QJsonValue(fromUtf8(word(*each.level))) : QJsonValue()}});
     QJsonValue forecast;
     if (mites.forecast)
         forecast = QJsonObject{{QStringLiteral("earliest"), knownDay(mites.forecast->earliest)},
@@ -113,6 +120,10 @@ QJsonObject hiveMitesObject(const HiveMites& mites) {
         {QStringLiteral("sample"),
          mites.sample ? QJsonValue(miteSampleObject(*mites.sample)) : QJsonValue()},
         {QStringLiteral("line"), miteLineObject(mites.line)},
+        {QStringLiteral("stands_by"), miteLineObject(mites.standsBy)},
+        {QStringLiteral("board"),
+         mites.board ? QJsonValue(miteSampleObject(*mites.board)) : QJsonValue()},
+        {QStringLiteral("other_pests"), pests},
         {QStringLiteral("forecast"), forecast},
         {QStringLiteral("treated_since"),
          mites.treatedSince ? QJsonValue(fromUtf8(isoText(mites.treatedSince->on))) : QJsonValue()},
@@ -221,7 +232,8 @@ QJsonObject treatmentObject(const TreatmentLine& line) {
         {QStringLiteral("out_by"), line.dueOut ? knownDay(line.dueOut->to) : QJsonValue()},
         {QStringLiteral("supers_on"), knownFlag(given.supersOn)},
         {QStringLiteral("supers_may_stay"), line.supersMayStay},
-        {QStringLiteral("supers_back_from"), knownDay(line.supersBack)}};
+        {QStringLiteral("supers_back_from"), knownDay(line.supersBack)},
+        {QStringLiteral("supers_earliest"), knownDay(line.supersEarliest)}};
 }
 
 QJsonObject treatedBoxObject(const TreatedBox& box) {
@@ -287,12 +299,25 @@ int runMedicines(Context& context) {
         QJsonArray running;
         for (const TreatmentLine& each : runningTreatments(file, *yard, today))
             running.append(treatmentObject(each));
+        QJsonArray waiting;
+        for (const TreatmentLine& each : waitingTreatments(file, *yard, today))
+            waiting.append(treatmentObject(each));
+        QJsonArray early;
+        for (const SuperTooEarly& each : supersTooEarlyIn(file, *yard, today))
+            early.append(QJsonObject{
+                {QStringLiteral("box"), fromUtf8(each.name)},
+                {QStringLiteral("hive"), fromUtf8(each.back.line.hive.mark.text())},
+                {QStringLiteral("medicine"), fromUtf8(each.back.line.medicine.name.text())},
+                {QStringLiteral("went_on"), fromUtf8(isoText(each.wentOn))},
+                {QStringLiteral("not_before"), knownDay(each.back.from)}});
         QJsonArray boxes;
         for (const TreatedBox& each : treatedBoxes(file, today))
             boxes.append(treatedBoxObject(each));
         QJsonObject object{{QStringLiteral("as_of"), fromUtf8(isoText(today))},
                            {QStringLiteral("medicines"), stock},
                            {QStringLiteral("in_hives"), running},
+                           {QStringLiteral("supers_wait"), waiting},
+                           {QStringLiteral("supers_too_early"), early},
                            {QStringLiteral("treated_boxes"), boxes}};
         if (context.arguments.has("why")) object.insert(QStringLiteral("why"), whyArray(why));
         printJson(context, object);

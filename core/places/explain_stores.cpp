@@ -75,6 +75,12 @@ Explained gapFigure(const Read& file, const Yard& yard, const HiveStores& row, D
     why.what = storesWhy("To give %1").arg(fromUtf8(row.hive.mark.text()));
     why.answer = storesWhy("%1 of sugar").arg(massText(row.give->sugarG, How::Weighed));
     Working* working = &why.working;
+    if (row.gapTo == GapTo::FirstFlow) {
+        note(working, "lacks_to_first_flow", *row.gapG, "g",
+             "from the day it is down to the reserve to " + isoText(row.firstFlow));
+        toGive(file, yard.id, on, *row.gapG, working);
+        return why;
+    }
     note(working, "winter_need", row.needG, "g");
     note(working, "for_winter_g", *row.forWinterG, "g",
          row.from == StoresFrom::Weighed ? "stores − what the plan takes off"

@@ -77,6 +77,12 @@ void aboutGivenBack(const Read& file, const BoxMove& move, std::vector<Question>
     const QString name = fromUtf8(box.name);
     const QString mark = fromUtf8(hive->hive.mark.text());
     switch (rules.bar(box, *move.toHive)) {
+        case WetsBar::Medicine:
+            list.push_back({Asked::SuperTooEarly,
+                            askCold("%1 is on %2, where a medicine keeps supers off. Take it off "
+                                    "again, or hold it back. Your label is the law.")
+                                .arg(name, mark)});
+            break;
         case WetsBar::Nucleus:
             list.push_back({Asked::WetsToNucleus,
                             askCold("%1 is on %2, which is small: too few bees to clean a box and "

@@ -4,7 +4,9 @@
 #include <array>
 #include <cmath>
 
+#include "core/places/treatments.h"
 #include "core/storage/queries/constants.h"
+#include "core/storage/queries/holds.h"
 #include "core/storage/queries/runs.h"
 
 namespace combwright {
@@ -183,6 +185,9 @@ HiveGrowth GrowthReader::read(const YardSheetRow& row) const {
     }
     readSupers(hive, row);
     readNest(hive, row);
+    if (hive.addBox && (supersBackOf(m_file, row.hive.id, m_on) ||
+                        quarantineOn(m_file, heldThings(m_file, m_on), row.hive.id, m_on)))
+        hive.addBox.reset();
     readSwarm(hive, *livesSince);
     return hive;
 }

@@ -38,6 +38,8 @@ struct HiveGrowth {
     std::optional<Day> shutUntil;  ///< the last day it must stay shut, for a young queen
     std::optional<Day> lookFrom;   ///< and from when to look for her eggs
     std::optional<Day> comeBack;   ///< the day the keeper said he would
+    /// None where a box would be wanted but must not go on: a medicine keeps supers off, or the
+    /// hive is under quarantine.
     std::optional<AddBox> addBox;
     std::optional<double> roomFrames;  ///< free in the supers that were looked into
     int supers = 0;

@@ -2,9 +2,10 @@
 
 #include <algorithm>
 #include <map>
+#include <set>
 
-#include "core/places/due/due_growth.h"
-#include "core/places/due/due_stores.h"
+#include "core/places/due/due_list.h"
+#include "core/places/due/due_quarantine.h"
 #include "core/places/stores.h"
 #include "core/places/yard_sheet.h"
 
@@ -104,9 +105,15 @@ KitList kitList(const Read& file, Id<Yard> id, Day on, const std::vector<DueItem
         return item.yard == id && item.where == DueWhere::Yard && item.from <= on;
     };
     const bool fondant = fondantTime(file, id, on);
+    std::set<std::string> apart;  // no comb of another hive goes there
+    for (const DueItem& item : due)
+        if (isQuarantine(item))
+            if (const auto hive = file.find(item.hive)) apart.insert(hive->mark.text());
     for (const TakeAlong& take : sheet.takeAlong)
         for (const std::string& item : itemsOf(take.what, fondant))
-            for (const std::string& hive : take.hives) sum.ask(item, hive, {});
+            for (const std::string& hive : take.hives)
+                if (take.what != TakeAlong::What::EggFrame || !apart.contains(hive))
+                    sum.ask(item, hive, {});
     for (const DueItem& item : due) {
         if (!isDue(item)) continue;
         const auto hive = file.find(item.hive);
@@ -122,9 +129,9 @@ KitList kitList(const Read& file, Id<Yard> id, Day on, const std::vector<DueItem
 }
 
 KitList kitList(const Read& file, Id<Yard> yard, Day on) {
+    const DueList list = dueList(file, on, yard);
     std::vector<DueItem> due;
-    addDueStores(file, on, yard, due);
-    addDueGrowth(file, on, yard, due);
+    for (const DueItem* item : list.items()) due.push_back(*item);
     return kitList(file, yard, on, due);
 }
 

@@ -39,7 +39,7 @@ struct KitList {
 
 /// With the items that are due in that yard; those that begin after the day are left out.
 KitList kitList(const Read& file, Id<Yard> yard, Day on, const std::vector<DueItem>& due);
-/// With what is due of stores and growth.
+/// With everything that is due there, but for what the keeper quieted.
 KitList kitList(const Read& file, Id<Yard> yard, Day on);
 
 }  // namespace combwright

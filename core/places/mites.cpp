@@ -79,6 +79,52 @@ HiveMites::Standing standingOf(const MiteRate& rate, double line) {
     return HiveMites::Standing::At;
 }
 
+bool treatedFrom(const Read& file, Id<Hive> hive, Day from, Day on) {
+    const auto all = treatmentsOf(file, hive);
+    return std::any_of(all.begin(), all.end(), [&](const Treatment& each) {
+        return each.on <= on && (each.on >= from || !each.out || *each.out > from);
+    });
+}
+
+/// What boards say that no wash says: a fall that asks for treatment stands beside the line.
+void readBoards(const Read& file, HiveMites& mites, Day on, double oldAfterDays) {
+    for (const FindingMethod method : {FindingMethod::Board, FindingMethod::DroneBrood}) {
+        const auto newest = std::find_if(
+            mites.samples.begin(), mites.samples.end(),
+            [method](const MiteSample& each) { return each.finding.method == method; });
+        if (newest == mites.samples.end()) continue;
+        mites.alsoSeen.push_back(*newest);
+        if (method != FindingMethod::Board || !newest->verdict) continue;
+        const bool grave =
+            newest->verdict == FallVerdict::Treat || newest->verdict == FallVerdict::ActNow;
+        const bool told = mites.sample && mites.sample->finding.on >= newest->finding.on;
+        if (!grave || told || treatedFrom(file, mites.hive.id, newest->finding.on, on)) continue;
+        mites.board = *newest;
+        mites.boardOld = static_cast<double>((on - newest->finding.on).count()) > oldAfterDays;
+    }
+}
+
+/// Beetles, moths and what else was met in the hive; suspected disease has a list of its own.
+std::vector<Finding> otherPestsOf(const Read& file, const Hive& hive, Day on) {
+    std::vector<Finding> newest;
+    const auto colony = lastColonyIn(file, hive.id, on);
+    for (Finding& each : file.where<Finding>({is("hive", hive.id)})) {
+        if (each.what == Pest::Varroa || each.on > on || each.on + days(365) < on ||
+            (colony && each.on < colony->since))
+            continue;
+        const auto same = std::find_if(newest.begin(), newest.end(), [&](const Finding& other) {
+            return other.what == each.what;
+        });
+        if (same == newest.end())
+            newest.push_back(std::move(each));
+        else if (each.on >= same->on)
+            *same = std::move(each);
+    }
+    std::stable_sort(newest.begin(), newest.end(),
+                     [](const Finding& a, const Finding& b) { return a.on > b.on; });
+    return newest;
+}
+
 HiveMites hiveMites(const Read& file, const Hive& hive, const Yard& yard, Day on) {
     HiveMites mites;
     mites.hive = hive;
@@ -100,13 +146,18 @@ HiveMites hiveMites(const Read& file, const Hive& hive, const Yard& yard, Day on
         if (const auto medicine = file.find(mites.treatedSince->medicine))
             mites.medicine = medicine->name.text();
     }
-    if (!mites.sample || !mites.line) return mites;
-    mites.standing = standingOf(*mites.sample->rate, mites.line->per100);
-    mites.undecided = mites.sample->rate->low < mites.line->per100 &&
-                      mites.sample->rate->high >= mites.line->per100;
     const double every = constantOr(file, "mite_sample_every_days", yard.id, on, 30);
+    readBoards(file, mites, on, 2 * every);
+    mites.otherPests = otherPestsOf(file, hive, on);
+    if (!mites.sample) return mites;
     mites.old = static_cast<double>((on - mites.sample->finding.on).count()) > 2 * every;
-    if (mites.treatedSince || mites.old) return mites;
+    // What it was then is held against the line of then.
+    mites.standsBy = mites.old ? miteLineOn(file, yard.id, mites.sample->finding.on) : mites.line;
+    if (!mites.standsBy) return mites;
+    const double line = mites.standsBy->per100;
+    mites.standing = standingOf(*mites.sample->rate, line);
+    mites.undecided = mites.sample->rate->low < line && mites.sample->rate->high >= line;
+    if (mites.treatedSince || mites.old || !mites.line) return mites;
     if (const auto span = miteForecastSpan(*mites.sample->rate, mites.line->per100,
                                            mites.doublingDays, mites.sample->finding.on))
         mites.forecast = *span;

@@ -45,6 +45,8 @@ struct HiveMites {
     std::vector<MiteSample> samples;      ///< of the colony that lives there, newest first
     std::optional<MiteSample> sample;     ///< the newest with a rate
     std::optional<MiteLineInForce> line;  ///< on the day asked
+    /// What `standing` is told by: the line of now, of an old sample that of the sample's day.
+    std::optional<MiteLineInForce> standsBy;
     Standing standing = Standing::NoSample;
     bool undecided = false;  ///< the line lies within the sample's interval
     bool old = false;        ///< two times as old as one samples: it says little of now
@@ -52,9 +54,15 @@ struct HiveMites {
     /// When the mites reach the line if they double so; nothing where a medicine went in since.
     std::optional<MiteForecastSpan> forecast;
     std::optional<Treatment>
-        treatedSince;         ///< the newest that went in on the sample's day or later
-    std::string medicine;     ///< its name
-    bool medicineIn = false;  ///< it is in still
+        treatedSince;  ///< the newest that went in on the sample's day or later
+    /// The newest board whose fall says treat or act now, where it is newer than the sample and no
+    /// medicine went in on its day or later.
+    std::optional<MiteSample> board;
+    bool boardOld = false;             ///< as `old`
+    std::vector<MiteSample> alsoSeen;  ///< the newest board and drone brood beside the sample
+    std::vector<Finding> otherPests;   ///< the newest of each within a year, newest first
+    std::string medicine;              ///< its name
+    bool medicineIn = false;           ///< it is in still
 };
 
 /// The hive as of a day. Nothing where there is no such hive.

@@ -5,6 +5,7 @@
 #include "core/places/clearers.h"
 #include "core/places/full_frame.h"
 #include "core/places/pegs.h"
+#include "core/places/treatments.h"
 #include "core/storage/queries/constants.h"
 #include "core/storage/queries/holds.h"
 #include "core/storage/queries/runs.h"
@@ -95,6 +96,18 @@ PullBoxRow PullReader::boxRow(const Box& box, Id<Yard> yard) const {
     PullBoxRow row;
     row.box = box;
     row.hold = holdOn(m_held, box);
+    if (!row.hold && box.hive)
+        for (const SuperTooEarly& early : supersTooEarly(m_file, *box.hive, m_on)) {
+            if (early.box.id != box.id) continue;
+            // Nobody held it; until somebody answers it stays off the list as if one had.
+            Hold hold;
+            hold.box = box.id;
+            hold.why = HoldWhy::TreatedWhileOn;
+            hold.since = early.wentOn;
+            hold.treatment = early.back.line.treatment.id;
+            hold.note = early.back.line.medicine.name.text();
+            row.hold = std::move(hold);
+        }
     LookedInto looked = looksAt(m_file, box, m_on);
     row.look = std::move(looked.speaking);
     if (!row.look) row.lookedOnce = looked.newest;

@@ -201,10 +201,16 @@ void StoresReader::lastUntil(HiveStores& row) const {
 }
 
 void StoresReader::fillGap(HiveStores& row) const {
+    row.gapTo = gapToOn(m_file, m_yard.id, m_on);
+    if (row.gapTo == GapTo::FirstFlow) {
+        row.gapG = lacksToFlow(row, m_on);
+        if (row.gapG && *row.gapG > 0) row.give = toGive(m_file, m_yard.id, m_on, *row.gapG);
+    }
     if (!row.nowG) return;
     // The scale weighed the supers too; frames of stores are those of the nest.
     row.forWinterG = row.from == StoresFrom::Weighed ? std::max(0.0, *row.nowG - row.pulledG)
                                                      : *row.nowG + row.supersG;
+    if (row.gapTo != GapTo::Winter) return;
     row.gapG = std::max(0.0, row.needG - *row.forWinterG);
     if (*row.gapG > 0) row.give = toGive(m_file, m_yard.id, m_on, *row.gapG);
 }
@@ -255,6 +261,38 @@ std::string_view key(UseFrom from) {
 std::optional<double> useADay(const HiveStores& row, Day on) {
     if (row.own) return row.own->gPerDay;
     return row.lives ? useBetween(winterUse(), on, on + days(1)) : std::nullopt;
+}
+
+std::string_view key(GapTo to) {
+    constexpr std::array<std::string_view, 3> keys{"winter", "first_flow", "nothing"};
+    return keys[static_cast<std::size_t>(to)];
+}
+
+GapTo gapToOn(const Read& file, Id<Yard> yard, Day on) {
+    const auto month = [&](const char* name, double fallback) {
+        return std::clamp(std::lround(constantOr(file, name, yard, on, fallback)), 1L, 12L);
+    };
+    if (monthWithin(on, month("feed_from_month", 8), month("feed_to_month", 10)))
+        return GapTo::Winter;
+    // Between the first flow and autumn the next flow is further off than the next autumn.
+    const long from = month("feed_from_month", 8);
+    const Day flow = nextFirstFlow(file, yard, on);
+    for (Day day = on; day < flow; day += days(1))
+        if (monthOf(day) == static_cast<unsigned>(from)) return GapTo::Nothing;
+    return GapTo::FirstFlow;
+}
+
+std::optional<double> lacksToFlow(const HiveStores& row, Day on) {
+    if (!row.lasts) return std::nullopt;
+    if (*row.lasts) return 0;
+    double lacks = row.nowG ? std::max(0.0, row.floorG - *row.nowG) : 0;
+    if (!row.runsOut) return lacks > 0 ? std::optional(lacks) : std::nullopt;
+    if (const auto used = useBetween(winterUse(), std::max(*row.runsOut, on), row.firstFlow))
+        lacks = std::max(lacks, *used);
+    if (row.own && row.own->gPerDay > 0)
+        lacks = std::max(
+            lacks, row.own->gPerDay * static_cast<double>((row.firstFlow - *row.runsOut).count()));
+    return lacks;
 }
 
 MonthlyUse winterUse() {

@@ -38,6 +38,14 @@ struct ToGive {
     std::optional<Mass> pack;
 };
 
+/// What a gap is reckoned against.
+enum class GapTo { Winter, FirstFlow, Nothing };
+/// As JSON names it: "winter", "first_flow", "nothing".
+std::string_view key(GapTo to);
+/// In the months of autumn feeding the winter, from then on the first flow, from the first flow on
+/// nothing: the bees bring in what they need.
+GapTo gapToOn(const Read& file, Id<Yard> yard, Day on);
+
 struct HiveStores {
     Hive hive;
     bool lives = false;  ///< a colony lives there; without one nothing is reckoned
@@ -72,7 +80,9 @@ struct HiveStores {
     double pulledG = 0;                ///< honey the kept plan takes off
     int toPull = 0;                    ///< boxes it takes off
     std::optional<double> forWinterG;  ///< what it has, less what the plan takes
-    std::optional<double> gapG;        ///< what it lacks; 0: nothing
+    GapTo gapTo = GapTo::Winter;
+    std::optional<double>
+        gapG;  ///< what it lacks to that; 0: nothing; none: not known, or not asked
     std::optional<ToGive> give;
     std::optional<FlowState> flow;  ///< of its last week on the scale
 };
@@ -94,6 +104,9 @@ MonthlyUse winterUse();
 /// The first flow after a day, by the yard's own day of the year, else the file's; a day that is
 /// not in the month (31 June) is its last.
 Day nextFirstFlow(const Read& file, Id<Yard> yard, Day on);
+/// What a hive lacks to the first flow: by its own scale or by the months, whichever is more; 0
+/// where it lasts, nothing where nobody knows.
+std::optional<double> lacksToFlow(const HiveStores& row, Day on);
 /// Whether syrup is not taken any more in that month.
 bool fondantTime(const Read& file, Id<Yard> yard, Day on);
 /// Sugar, water, litres, packs for a gap in grams of stores.

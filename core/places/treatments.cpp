@@ -8,6 +8,7 @@
 #include "core/storage/queries/holds.h"
 #include "core/storage/queries/names.h"
 #include "core/storage/queries/stays.h"
+#include "core/storage/queries/yards.h"
 
 namespace combwright {
 namespace {
@@ -42,9 +43,14 @@ std::optional<TreatmentLine> lineOf(const Read& file, const Treatment& treatment
     line.supersMayStay = medicine->supers == LabelSupers::MayStay;
     if (const auto back = supersBackFrom(treatment.out, labelDays(medicine->waitDays)))
         line.supersBack = *back;
+    if (!treatment.out && line.dueOut)
+        if (const auto earliest = supersBackFrom(line.dueOut->from, labelDays(medicine->waitDays)))
+            line.supersEarliest = *earliest;
     // The keeper's own day counts where it is later than the label's, or nobody knows that.
     if (treatment.supersBack && (!line.supersBack || *treatment.supersBack > *line.supersBack))
         line.supersBack = treatment.supersBack;
+    if (line.supersEarliest && treatment.supersBack)
+        line.supersEarliest = std::max(*line.supersEarliest, *treatment.supersBack);
     return line;
 }
 
@@ -100,6 +106,17 @@ std::vector<TreatmentLine> runningTreatments(const Read& file, std::optional<Id<
     return lines;
 }
 
+std::vector<TreatmentLine> waitingTreatments(const Read& file, std::optional<Id<Yard>> yard,
+                                             Day on) {
+    auto lines = treatmentList(file, yard, on - days(lotYearDays), on);
+    std::erase_if(lines, [on](const TreatmentLine& line) {
+        if (line.supersMayStay || isIn(line.treatment, on)) return true;
+        return (line.supersBack ? *line.supersBack : *line.treatment.out + days(unknownWaitDays)) <=
+               on;
+    });
+    return lines;
+}
+
 std::optional<SupersBack> supersBackOf(const Read& file, Id<Hive> hive, Day on) {
     std::optional<SupersBack> last;
     const auto later = [](const SupersBack& a, const SupersBack& b) {
@@ -118,6 +135,42 @@ std::optional<SupersBack> supersBackOf(const Read& file, Id<Hive> hive, Day on) 
         if (!last || later(back, *last)) last = std::move(back);
     }
     return last;
+}
+
+std::vector<SuperTooEarly> supersTooEarly(const Read& file, Id<Hive> id, Day on) {
+    const auto hive = file.find(id);
+    if (!hive || treatmentsOf(file, id).empty()) return {};
+    std::vector<SuperTooEarly> early;
+    for (const Box& box : supersStanding(file, *hive, on)) {
+        std::optional<Day> wentOn;
+        for (const BoxMove& move : file.where<BoxMove>({is("box", box.id), is("to_hive", id)}))
+            if (move.fromHive != id && move.toPlace == BoxPlace::OnHive && move.on <= on &&
+                move.on > hive->since)
+                wentOn = std::max(wentOn.value_or(move.on), move.on);
+        auto back = wentOn ? supersBackOf(file, id, *wentOn) : std::nullopt;
+        if (!back) continue;
+        const auto holds = file.where<Hold>({is("box", box.id)});
+        // Held, or cleared since on some grounds: then it is answered.
+        if (std::any_of(holds.begin(), holds.end(), [&](const Hold& hold) {
+                return hold.why == HoldWhy::TreatedWhileOn && (standsOn(hold, on) || hold.lifted) &&
+                       (!hold.lifted || *hold.lifted >= *wentOn);
+            }))
+            continue;
+        early.push_back({box, nameOf(file, Box::table, box.id.number), *wentOn, *std::move(back)});
+    }
+    return early;
+}
+
+std::vector<SuperTooEarly> supersTooEarlyIn(const Read& file, std::optional<Id<Yard>> only,
+                                            Day on) {
+    std::vector<SuperTooEarly> all;
+    for (const Yard& yard : openYards(file)) {
+        if (only && yard.id != *only) continue;
+        for (const Hive& hive : openHives(file, yard.id))
+            for (SuperTooEarly& each : supersTooEarly(file, hive.id, on))
+                all.push_back(std::move(each));
+    }
+    return all;
 }
 
 std::vector<TreatedBox> treatedBoxes(const Read& file, Day on) {

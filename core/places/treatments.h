@@ -38,6 +38,9 @@ struct TreatmentLine {
     std::optional<DueOut> dueOut;
     /// When supers may go back; nothing where it is in still, or the days are not known.
     std::optional<Day> supersBack;
+    /// While it is in: when supers may go back at the earliest, the first day it may come out and
+    /// the label's days to wait after it.
+    std::optional<Day> supersEarliest;
     bool supersMayStay = false;
     bool boxWasOn = false;  ///< of a run: a box of it stood there meanwhile
 };
@@ -46,6 +49,11 @@ std::vector<TreatmentLine> treatmentList(const Read& file, std::optional<Id<Yard
                                          Day to);
 /// Those that are in on a day; the one that went in first comes first.
 std::vector<TreatmentLine> runningTreatments(const Read& file, std::optional<Id<Yard>> yard,
+                                             Day on);
+
+/// Those that are out and keep supers off on a day still; where nobody wrote down how long to wait,
+/// for `unknownWaitDays`.
+std::vector<TreatmentLine> waitingTreatments(const Read& file, std::optional<Id<Yard>> yard,
                                              Day on);
 
 /// What keeps supers off a hive.
@@ -58,6 +66,19 @@ struct SupersBack {
 std::optional<SupersBack> supersBackOf(const Read& file, Id<Hive> hive, Day on);
 /// No label asks for longer. Planning assumption, no source; the longest printed is 14 days.
 inline constexpr int unknownWaitDays = 60;
+
+/// A super that stands on a hive since a day on which a medicine kept supers off it, and that
+/// nobody holds back.
+struct SuperTooEarly {
+    Box box;
+    std::string name;
+    Day wentOn;
+    SupersBack back;  ///< what kept supers off that day
+};
+/// Said until it is off the hive or held, however long ago that was: what it took in it has in it.
+std::vector<SuperTooEarly> supersTooEarly(const Read& file, Id<Hive> hive, Day on);
+/// Of every hive of a yard, or of all.
+std::vector<SuperTooEarly> supersTooEarlyIn(const Read& file, std::optional<Id<Yard>> yard, Day on);
 
 /// A box that was on while a medicine was in, and where it is now.
 struct TreatedBox {

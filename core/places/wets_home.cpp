@@ -7,6 +7,7 @@
 
 #include "core/model/honey/extraction.h"
 #include "core/model/yard/visit.h"
+#include "core/places/treatments.h"
 #include "core/storage/queries/constants.h"
 #include "core/storage/queries/yards.h"
 #include "core/trade/storeroom/left_over_stores.h"
@@ -69,7 +70,7 @@ class Homeward {
     }
 
     bool toOwn(WetBox& box, const WetsOrigin& origin) {
-        if (!origin.hive) return false;
+        if (!origin.hive || origin.treated) return false;
         const WetsHive* own = m_rules.find(*origin.hive);
         if (!own || m_rules.bar(box.box, own->hive.id) != WetsBar::None || full(*own)) return false;
         put(box, *own);
@@ -79,6 +80,7 @@ class Homeward {
 
     /// The hive of its own yard with the fewest; of equals the first in walking order.
     bool toYard(WetBox& box, const WetsOrigin& origin) {
+        if (origin.treated) return false;
         const auto yard = m_rules.yardOf(origin);
         const WetsHive* best = nullptr;
         for (const WetsHive& each : m_rules.hives()) {
@@ -108,6 +110,7 @@ class Homeward {
 /// Why a box goes to no hive.
 WetsBar barOf(const WetsRules& rules, const WetBox& box, const WetsOrigin& origin) {
     if (origin.disease) return WetsBar::Disease;
+    if (origin.treated) return WetsBar::BoxHeld;
     if (!origin.hive) return WetsBar::Unknown;
     return rules.bar(box.box, *origin.hive);
 }
@@ -200,9 +203,12 @@ WetsRules::WetsRules(const Read& file, Day on) : m_held(heldThings(file, on)) {
             const auto holds = m_holds.find(hive.id.number);
             made.held = holds != m_holds.end();
             made.disease = made.held && anyOfDisease(holds->second);
+            made.medicine = made.lives && supersBackOf(file, hive.id, on).has_value();
             made.given = given[hive.id.number];
             m_hives.push_back(std::move(made));
         }
+    for (const Treatment& each : file.all<Treatment>())
+        m_treatments.emplace(each.id.number, each.hive);
     for (const ExtractionBox& each : file.all<ExtractionBox>())
         if (each.box && each.hive) m_named[each.box->number] = *each.hive;
 }
@@ -223,6 +229,12 @@ WetsOrigin WetsRules::origin(const ShelfBox& box) const {
     if (const auto own = m_held.boxes.find(box.box->id.number); own != m_held.boxes.end()) {
         origin.held = true;
         origin.disease = anyOfDisease(own->second);
+        for (const Hold& hold : own->second) {
+            const auto treatment = m_treatments.find(hold.treatment ? hold.treatment->number : 0);
+            if (!hold.box || treatment == m_treatments.end()) continue;
+            origin.treated = true;
+            origin.treatedOn.push_back(treatment->second);
+        }
     }
     if (!origin.hive) return origin;
     if (const auto holds = m_holds.find(origin.hive->number); holds != m_holds.end()) {
@@ -243,11 +255,15 @@ bool WetsRules::held(Id<Hive> hive) const { return m_holds.contains(hive.number)
 WetsBar WetsRules::bar(const ShelfBox& box, Id<Hive> to) const {
     const WetsOrigin from = origin(box);
     const WetsHive* hive = find(to);
-    const bool own = from.hive == to;
+    // Held for what it was on with, its own hive is the one that had the medicine.
+    const bool own = from.treated ? std::find(from.treatedOn.begin(), from.treatedOn.end(), to) !=
+                                        from.treatedOn.end()
+                                  : from.hive == to;
     if (from.disease) return WetsBar::Disease;
     if (from.held && !own) return WetsBar::BoxHeld;
     if (hive && (hive->disease || (hive->held && !own))) return WetsBar::HiveHeld;
     if (!hive || !hive->lives) return WetsBar::NoColony;
+    if (hive->medicine) return WetsBar::Medicine;
     if (hive->nucleus) return WetsBar::Nucleus;
     if (!from.hive) return WetsBar::Unknown;
     if (yardOf(from) != hive->yard.id) return WetsBar::OtherYard;

@@ -13,12 +13,14 @@
 
 namespace combwright {
 
-/// What speaks against giving a box to a hive. The first four are refused, the others asked about.
+/// What speaks against giving a box to a hive. Disease, what is held and
+/// an empty hive are refused, the others asked about.
 enum class WetsBar {
     None,
     Disease,    ///< not ruled out where the box came from: it stays where it is
     BoxHeld,    ///< held for another reason: its own hive and no other
     HiveHeld,   ///< nothing of another hive goes there
+    Medicine,   ///< it keeps supers off that hive: asked about, the label decides
     NoColony,   ///< nobody lives there
     Nucleus,    ///< too few bees to clean it or to guard it
     OtherYard,  ///< not of its own yard
@@ -35,6 +37,7 @@ struct WetsHive {
     bool lives = false;
     bool nucleus = false;    ///< six frames or fewer, or one box of this year's split or nucleus
     bool held = false;       ///< its colony
+    bool medicine = false;   ///< one keeps supers off it
     bool disease = false;    ///< suspected there, or a dead-out nobody explained
     std::int64_t given = 0;  ///< boxes given back to it that are there now
 };
@@ -43,6 +46,10 @@ struct WetsHive {
 struct WetsOrigin {
     std::optional<Id<Hive>> hive;
     bool held = false;
+    bool treated =
+        false;  ///< it was on while a medicine was in: it stays held, and no hive is named
+    /// The hives that medicine was in.
+    std::vector<Id<Hive>> treatedOn;
     bool disease = false;
 };
 
@@ -65,6 +72,7 @@ class WetsRules {
     HeldThings m_held;
     std::map<std::int64_t, Id<Yard>> m_yards;           ///< by hive, closed ones too
     std::map<std::int64_t, std::vector<Hold>> m_holds;  ///< by hive
+    std::map<std::int64_t, Id<Hive>> m_treatments;      ///< by treatment: the hive it was given
     std::map<std::int64_t, Id<Hive>> m_named;           ///< by box: as its run says
 };
 

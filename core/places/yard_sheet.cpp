@@ -58,7 +58,10 @@ std::optional<Mind> samplesMind(const Read& file, Id<Hive> hive, Day since, Day 
     mind.method = finding.method;
     mind.supersOn = supersOn;
     mind.beesAssumed = newest.beesAssumed;
-    if (mites->line) mind.linePer100 = mites->line->per100;
+    if (mites->standsBy)
+        mind.linePer100 = mites->standsBy->per100;
+    else if (mites->line)
+        mind.linePer100 = mites->line->per100;
     // A range of mites in nobody knows how many bees is no rate.
     const bool vague = newest.beesAssumed && finding.mites->to;
     if (newest.rate && !vague) mind.mitesPer100 = newest.rate->per100;

@@ -555,6 +555,9 @@ QString dayText(Day day) {
 QString shortDayText(Day day) {
     return QLocale().toString(asDate(day), QStringLiteral("ddd d MMM"));
 }
+QString shortDayText(Day day, Day asked) {
+    return yearOf(day) == yearOf(asked) ? shortDayText(day) : dayText(day);
+}
 QString dayAndMonth(Day day) { return QLocale().toString(asDate(day), QStringLiteral("d MMM")); }
 
 QString howWord(How how) {

@@ -29,6 +29,8 @@ QString sentence(ReadOnlyWhy why);
 QString dayText(Day day);
 /// "Wed 9 Jun".
 QString shortDayText(Day day);
+/// The same; with its year where that is another than the one of `asked`: "Tue 1 Sep 2026".
+QString shortDayText(Day day, Day asked);
 /// "9 Jun".
 QString dayAndMonth(Day day);
 

@@ -50,6 +50,7 @@ std::string_view barKey(WetsBar bar) {
         case WetsBar::NoColony:
             return "no colony";
         case WetsBar::None:
+        case WetsBar::Medicine:
         case WetsBar::Nucleus:
         case WetsBar::OtherYard:
         case WetsBar::Unknown:

@@ -44,6 +44,10 @@ struct DueItem {
     std::optional<double> value = std::nullopt;        ///< a share, a line per 100: by rule
     std::optional<Mass> mass = std::nullopt;
     std::optional<MiteRate> rate = std::nullopt;
+    std::optional<double> perDay = std::nullopt;  ///< mites a day on a board
+    std::string source = {};                      ///< who says so: by rule
+    /// The day the list was asked for: a day of another year is said with it.
+    std::optional<Day> asked = std::nullopt;
     bool leaveShut = false;  ///< until `from` the hive must not be opened
     std::vector<DueKit> take = {};
     std::optional<double> minutes = std::nullopt;  ///< none: not known

@@ -7,6 +7,7 @@
 
 #include "core/places/due/due_growth.h"
 #include "core/places/due/due_mites.h"
+#include "core/places/due/due_quarantine.h"
 #include "core/places/due/due_queens.h"
 #include "core/places/due/due_rooms.h"
 #include "core/places/due/due_stores.h"
@@ -24,8 +25,8 @@ using AddDue = void (*)(const Read&, Day, std::optional<Id<Yard>>, std::vector<D
 
 /// One line a topic.
 constexpr AddDue dueSources[] = {
-    &addDueQueens, &addDueMites, &addDueTreatments, &addDueStores,
-    &addDueGrowth, &addDueRooms, &addDueVisits,     &addDueTasks,
+    &addDueQuarantine, &addDueQueens, &addDueMites,  &addDueTreatments, &addDueStores,
+    &addDueGrowth,     &addDueRooms,  &addDueVisits, &addDueTasks,
 };
 
 /// What ends so soon is for today's round already.
@@ -88,6 +89,7 @@ bool inForce(const Quiet& quiet, Day today) {
 }
 
 bool quiets(const Quiet& quiet, const DueItem& item) {
+    if (isQuarantine(item)) return false;
     if (quiet.rule != item.rule) return false;
     return quiet.hive ? quiet.hive == item.hive : quiet.yard && quiet.yard == item.yard;
 }
@@ -182,6 +184,38 @@ void reckonMinutes(DueTrip& trip, const std::map<std::int64_t, VisitPace>& paces
     const auto pace = trip.isTrip() ? paces.find(trip.yard->number) : paces.end();
     if (pace == paces.end() || opened.empty()) return;
     trip.minutes = pace->second.minutesPerHive * static_cast<double>(opened.size());
+}
+
+/// Whether the nest is opened for it. What the label or a wait itself asks for is not put off.
+bool opensTheNest(DueRule rule) {
+    switch (rule) {
+        case DueRule::Look:
+        case DueRule::Swarm:
+        case DueRule::Sample:
+        case DueRule::SampleAgain:
+        case DueRule::AddBox:
+        case DueRule::ComeBack:
+            return true;
+        default:
+            return false;
+    }
+}
+
+/// A hive that must stay shut is opened for nothing else either: that begins the day after.
+void waitForShut(std::vector<DueItem>& due) {
+    std::map<std::int64_t, Day> shut;
+    for (const DueItem& item : due)
+        if (item.leaveShut && item.hive) {
+            Day& until = shut.try_emplace(item.hive->number, item.from).first->second;
+            until = std::max(until, item.from);
+        }
+    for (DueItem& item : due) {
+        if (!item.hive || !opensTheNest(item.rule) || isQuarantine(item)) continue;
+        const auto found = shut.find(item.hive->number);
+        if (found == shut.end() || item.from >= found->second) continue;
+        item.from = found->second;
+        if (item.by && *item.by < item.from) item.by = item.from;
+    }
 }
 
 DueTrip lineOf(const Placed& placed, const DueNames& names) {
@@ -316,6 +350,9 @@ DueList dueList(const Read& file, Day today, std::optional<Id<Yard>> yard) {
     const DueNames names(file);
     std::vector<DueItem> due;
     for (const AddDue add : dueSources) add(file, today, yard, due);
+    leaveQuarantined(file, today, due);
+    waitForShut(due);
+    for (DueItem& item : due) item.asked = today;
     std::vector<Quiet> quiet;
     for (Quiet& each : file.all<Quiet>())
         if (inForce(each, today)) quiet.push_back(std::move(each));

@@ -21,8 +21,10 @@ class DueMites {
 
     void add(const HiveMites& mites) {
         if (mites.medicineIn || mites.hive.closed) return;
+        if (mites.board && (m_today - mites.board->finding.on).count() <= overStands)
+            return byBoard(mites);
         if (mites.treatedSince) return afterMedicine(mites);
-        if (!mites.sample || !mites.line) return;
+        if (!mites.sample || !mites.line || !mites.standsBy) return;
         const auto age = (m_today - mites.sample->finding.on).count();
         if (mites.standing != HiveMites::Standing::Under && age <= overStands) return act(mites);
         sampleAgain(mites);
@@ -59,9 +61,25 @@ class DueMites {
         DueItem over = item(mites, DueRule::Treat, "mites-over", mites.sample->finding.on);
         over.from = over.since;
         over.rate = mites.sample->rate;
-        over.value = mites.line->per100;
-        over.about = std::string(key(mites.line->phase.phase));
+        over.value = mites.standsBy->per100;
+        over.about = std::string(key(mites.standsBy->phase.phase));
         m_due.push_back(std::move(over));
+    }
+
+    /// A fall is held against its own table and never turned into mites on bees.
+    void byBoard(const HiveMites& mites) const {
+        const MiteSample& board = *mites.board;
+        // A board that lay too short a time, or long ago, asks for a wash before anything is done.
+        const bool wash = board.shortBoard || mites.boardOld;
+        DueItem fall =
+            item(mites, wash ? DueRule::Sample : DueRule::Treat, "board-fall", board.finding.on);
+        fall.from = fall.since;
+        fall.perDay = board.perDay;
+        fall.about = std::string(key(*board.verdict));
+        fall.source = board.fallSource;
+        if (wash) return keep(mites, std::move(fall));
+        fall.take = {DueKit{"wash jar"}};
+        m_due.push_back(std::move(fall));
     }
 
     void sampleAgain(const HiveMites& mites) const {

@@ -6,8 +6,10 @@
 // line, whichever is first, `by` and `other` that day where it comes within the year; `rate`,
 // `value` the line. After a medicine `since` and `other` are the day it was out, `from` and `by`
 // the published days after it, `about` its name, no rate. rule Sample (hive): none were found, or
-// the sample is old, so nothing says when; `from` a month on, `rate` with its upper end. Sampling
-// is not asked for while a colony is dormant or a medicine is in.
+// the sample is old, so nothing says when; `from` a month on, `rate` with its upper end. A board
+// whose fall says treat or act now, newer than the sample: Treat, where it lay too short or long
+// ago Sample; `perDay`, `about` the verdict, `source` of the table, no rate, no line. Sampling is
+// not asked for while a colony is dormant or a medicine is in.
 #pragma once
 
 #include <optional>

@@ -50,19 +50,15 @@ class StoresDue {
   public:
     StoresDue(const Read& file, const Yard& yard, Day today)
         : m_file(file), m_yard(yard), m_today(today) {
-        const auto month = [&](const char* name, double fallback) {
-            return std::clamp(std::lround(constantOr(file, name, yard.id, today, fallback)), 1L,
-                              12L);
-        };
-        const long to = month("feed_to_month", 10);
-        m_feeding = monthWithin(today, month("feed_from_month", 8), to);
+        const long to =
+            std::clamp(std::lround(constantOr(file, "feed_to_month", yard.id, today, 10)), 1L, 12L);
         m_lastDay = lastFeedingDay(yearOf(today), to);
     }
 
     void about(const HiveStores& row, std::vector<DueItem>& due) const {
         if (!row.lives) return;
         // Syrup given under supers ends up in the honey.
-        const bool winter = m_feeding && row.give && row.supers + row.toPull == 0;
+        const bool winter = row.gapTo == GapTo::Winter && row.give && row.supers + row.toPull == 0;
         if (winter) {
             DueItem item = storesItem(DueRule::Feed, "feed", row, *row.known);
             item.from = m_today;
@@ -90,16 +86,8 @@ class StoresDue {
         item.from = std::min(m_today, *row.runsOut);
         item.by = *row.runsOut;
         item.other = row.firstFlow;
-        // What it lacks to the flow: by its own scale or by the months, whichever is more.
-        double lacks = 0;
-        if (const auto used =
-                useBetween(winterUse(), std::max(*row.runsOut, m_today), row.firstFlow))
-            lacks = *used;
-        if (row.own && row.own->gPerDay > 0)
-            lacks = std::max(lacks, row.own->gPerDay * static_cast<double>(
-                                                           (row.firstFlow - *row.runsOut).count()));
-        if (row.nowG) lacks = std::max(lacks, row.floorG - *row.nowG);
-        if (lacks > 0) takeFeed(item, toGive(m_file, m_yard.id, m_today, lacks));
+        if (const auto lacks = lacksToFlow(row, m_today); lacks && *lacks > 0)
+            takeFeed(item, toGive(m_file, m_yard.id, m_today, *lacks));
         if (row.nowG) item.mass = Mass::roundedGrams(*row.nowG);
         item.count = std::max<std::int64_t>(0, (*row.runsOut - m_today).count());
         item.value = fondantTime(m_file, m_yard.id, m_today) ? 1 : 0;
@@ -109,7 +97,6 @@ class StoresDue {
     const Read& m_file;
     const Yard& m_yard;
     Day m_today;
-    bool m_feeding = false;
     Day m_lastDay;
 };
 

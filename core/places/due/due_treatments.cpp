@@ -20,6 +20,29 @@ DueItem itemOf(const TreatmentLine& line, DueRule rule, const char* what) {
     return item;
 }
 
+/// One line a hive: its supers that went on too early.
+void addTooEarly(const Read& file, Day today, std::optional<Id<Yard>> yard,
+                 std::vector<DueItem>& due) {
+    std::optional<Id<Hive>> last;
+    for (const SuperTooEarly& early : supersTooEarlyIn(file, yard, today)) {
+        const TreatmentLine& line = early.back.line;
+        if (last == line.hive.id) {
+            due.back().about += ", " + early.name;
+            ++*due.back().count;
+            continue;
+        }
+        last = line.hive.id;
+        DueItem item = itemOf(line, DueRule::SupersBack, "super-too-early");
+        item.id += "-h" + std::to_string(line.hive.id.number);
+        item.since = item.from = early.wentOn;
+        item.other = early.back.from;
+        item.about = early.name;
+        item.source = line.medicine.name.text();
+        item.count = 1;
+        due.push_back(std::move(item));
+    }
+}
+
 }  // namespace
 
 void addDueTreatments(const Read& file, Day today, std::optional<Id<Yard>> yard,
@@ -49,6 +72,7 @@ void addDueTreatments(const Read& file, Day today, std::optional<Id<Yard>> yard,
         item.from = *line.supersBack;
         due.push_back(std::move(item));
     }
+    addTooEarly(file, today, yard, due);
 }
 
 }  // namespace combwright

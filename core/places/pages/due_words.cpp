@@ -7,6 +7,8 @@
 #include <array>
 #include <cmath>
 
+#include "core/places/due/due_quarantine.h"
+#include "core/places/pages/health_words.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
 
@@ -35,6 +37,10 @@ QString dueFrames(const DueItem& item) {
 QString sharpFigure(double value) { return QLocale().toString(value, 'f', 1); }
 
 bool wetsComeOff(const DueItem& item) { return item.rule == DueRule::Wets && item.other; }
+/// A super went on while a medicine kept it off.
+bool superTooEarly(const DueItem& item) {
+    return item.rule == DueRule::SupersBack && item.count.has_value();
+}
 bool dueGoesIn(const DueItem& item) { return item.about == "in"; }
 
 /// What a trip counts alike, and how it is said of one and of several.
@@ -46,6 +52,9 @@ struct DueKind {
 DueKind dueKindOf(const DueItem& item) {
     switch (item.rule) {
         case DueRule::Look:
+            if (isQuarantine(item))
+                return {QT_TRANSLATE_NOOP("due", "1 to leave as it is and report"),
+                        QT_TRANSLATE_NOOP("due", "%1 to leave as they are and report")};
             return {QT_TRANSLATE_NOOP("due", "1 to look at"),
                     QT_TRANSLATE_NOOP("due", "%1 to look at")};
         case DueRule::Swarm:
@@ -64,12 +73,18 @@ DueKind dueKindOf(const DueItem& item) {
             return {QT_TRANSLATE_NOOP("due", "1 to sample again"),
                     QT_TRANSLATE_NOOP("due", "%1 to sample again")};
         case DueRule::Treat:
+            if (item.perDay)
+                return {QT_TRANSLATE_NOOP("due", "1 with many mites on its board"),
+                        QT_TRANSLATE_NOOP("due", "%1 with many mites on their boards")};
             return {QT_TRANSLATE_NOOP("due", "1 over the mite line"),
                     QT_TRANSLATE_NOOP("due", "%1 over the mite line")};
         case DueRule::TakeOut:
             return {QT_TRANSLATE_NOOP("due", "1 treatment out"),
                     QT_TRANSLATE_NOOP("due", "%1 treatments out")};
         case DueRule::SupersBack:
+            if (superTooEarly(item))
+                return {QT_TRANSLATE_NOOP("due", "1 with a super on too early"),
+                        QT_TRANSLATE_NOOP("due", "%1 with supers on too early")};
             return {QT_TRANSLATE_NOOP("due", "1 may have supers again"),
                     QT_TRANSLATE_NOOP("due", "%1 may have supers again")};
         case DueRule::Feed:
@@ -152,7 +167,36 @@ QString aloneText(const DueTrip& trip) {
                           : mark + QStringLiteral(": ") + works.join(QStringLiteral(", "));
 }
 
-QString dueSince(const DueItem& item) { return shortDayText(item.since); }
+/// A day of another year than the one asked in carries its year.
+QString dueDay(const DueItem& item, Day day) {
+    return item.asked ? shortDayText(day, *item.asked) : shortDayText(day);
+}
+QString dueSince(const DueItem& item) { return dueDay(item, item.since); }
+
+QString boardFallText(const DueItem& item) {
+    QString text = dueTr("Board, %1 mites a day on %2: %3")
+                       .arg(sharpFigure(*item.perDay), dueSince(item), word(item.about));
+    if (!item.source.empty()) text += dueTr("; %1").arg(fromUtf8(item.source));
+    return text;
+}
+
+QString tooEarlyWhy(const DueItem& item) {
+    const QString boxes = fromUtf8(item.about);
+    const QString medicine = fromUtf8(item.source);
+    return (item.other ? dueTr("%1 went on %2, before %3, the first day after %4")
+                             .arg(boxes, dueSince(item), dueDay(item, *item.other), medicine)
+                       : dueTr("%1 went on %2, when %3 kept supers off")
+                             .arg(boxes, dueSince(item), medicine)) +
+           dueTr(
+               ": take it off or hold it back; its honey is not for people. Your label is the "
+               "law.");
+}
+
+QString quarantineWhy(const DueItem& item) {
+    QString text = dueTr("%1 since %2. ").arg(word(item.about), dueSince(item)) + reportingDuty();
+    text[0] = text.at(0).toUpper();
+    return text;
+}
 
 QString dueRateText(const DueItem& item) {
     if (!item.rate) return dueTr("mites");
@@ -162,6 +206,9 @@ QString dueRateText(const DueItem& item) {
 }
 
 QString treatWhy(const DueItem& item) {
+    if (item.perDay)
+        return boardFallText(item) +
+               dueTr("; a wash says more. A fall is no rate on bees. Your label is the law.");
     QString text = dueTr("%1 on %2").arg(dueRateText(item), dueSince(item));
     if (item.value)
         text +=
@@ -178,13 +225,15 @@ QString sampleAgainWhy(const DueItem& item) {
                                   : dueTr("%1 out on %2; a sample tells whether it worked.")
                                         .arg(fromUtf8(item.about), dueSince(item));
     QString text = dueTr("%1 on %2").arg(dueRateText(item), dueSince(item));
-    if (item.by && item.value)
+    if (item.other && item.value)
         text += dueTr("; may reach %1 about %2, a planning guess")
-                    .arg(sharpFigure(*item.value), shortDayText(*item.by));
+                    .arg(sharpFigure(*item.value), dueDay(item, *item.other));
     return text + QLatin1Char('.');
 }
 
 QString sampleWhy(const DueItem& item) {
+    if (item.perDay)
+        return boardFallText(item) + dueTr("; it lay too short or too long ago to act on.");
     if (!item.rate) return dueTr("Last sample %1.").arg(dueSince(item));
     if (item.rate->per100 > 0)
         return dueTr("%1 on %2: too old to say anything of today.")
@@ -196,9 +245,9 @@ QString sampleWhy(const DueItem& item) {
 QString openedWhy(const DueItem& item) {
     if (!item.other) return dueTr("Never opened by what is written down.");
     return item.count ? dueTr("Last opened %1, %2 days ago.")
-                            .arg(shortDayText(*item.other))
+                            .arg(dueDay(item, *item.other))
                             .arg(*item.count)
-                      : dueTr("Last opened %1.").arg(shortDayText(*item.other));
+                      : dueTr("Last opened %1.").arg(dueDay(item, *item.other));
 }
 
 QString queenWhy(const DueItem& item) {
@@ -309,6 +358,9 @@ QString ruleText(DueRule rule) {
 QString dueDoText(const DueItem& item) {
     switch (item.rule) {
         case DueRule::Look:
+            if (isQuarantine(item))
+                return item.about == "contact" ? dueTr("leave it as it is: in contact with disease")
+                                               : dueTr("leave it as it is: report");
             return dueTr("look into it");
         case DueRule::Swarm:
             return dueTr("look for swarm cells");
@@ -317,7 +369,7 @@ QString dueDoText(const DueItem& item) {
         case DueRule::TestFrame:
             return dueTr("give a frame with eggs");
         case DueRule::Sample:
-            return dueTr("take a mite sample");
+            return item.perDay ? dueTr("take a wash now") : dueTr("take a mite sample");
         case DueRule::SampleAgain:
             return dueTr("sample again");
         case DueRule::Treat:
@@ -326,7 +378,8 @@ QString dueDoText(const DueItem& item) {
             return item.about.empty() ? dueTr("take the treatment out")
                                       : dueTr("%1 out").arg(fromUtf8(item.about));
         case DueRule::SupersBack:
-            return dueTr("supers may go on again");
+            return superTooEarly(item) ? dueTr("%1 off, or held back").arg(fromUtf8(item.about))
+                                       : dueTr("supers may go on again");
         case DueRule::Feed:
             return item.mass ? dueTr("feed %1").arg(
                                    massText(static_cast<double>(item.mass->grams()), How::Assumed))
@@ -361,7 +414,7 @@ QString dueDoText(const DueItem& item) {
 QString dueWhyText(const DueItem& item) {
     switch (item.rule) {
         case DueRule::Look:
-            return openedWhy(item);
+            return isQuarantine(item) ? quarantineWhy(item) : openedWhy(item);
         case DueRule::Swarm:
             return openedWhy(item);
         case DueRule::Queen:
@@ -379,6 +432,7 @@ QString dueWhyText(const DueItem& item) {
                                  .arg(dueSince(item), shortDayText(*item.by))
                            : dueTr("In since %1; your label says until when.").arg(dueSince(item));
         case DueRule::SupersBack:
+            if (superTooEarly(item)) return tooEarlyWhy(item);
             return dueTr("Medicine out %1; from %2 on, if your label says no longer.")
                 .arg(dueSince(item), shortDayText(item.from));
         case DueRule::Feed:

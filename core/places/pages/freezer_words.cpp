@@ -172,9 +172,14 @@ QString wetsStayText(const WetBox& box) {
         case WetsBar::Disease:
             return coldSay("stays closed where it is: disease is not ruled out where it came from");
         case WetsBar::BoxHeld:
-            return coldSay("held back: its own hive and no other may have it");
+            return coldSay(
+                "held back: no hive is named for it, and no other than its own may have it");
         case WetsBar::HiveHeld:
             return coldSay("its hive is held back");
+        case WetsBar::Medicine:
+            return coldSay(
+                "a medicine keeps supers off its hive: give it back when the label lets them on "
+                "again, or dry it in the air");
         case WetsBar::NoColony:
             return coldSay("nobody lives in its hive, and no other of its yard may have it");
         case WetsBar::Nucleus:

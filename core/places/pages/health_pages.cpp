@@ -58,11 +58,37 @@ TableBlock mitesTable(const std::vector<HiveMites>& hives, const QString& yard) 
             each.standing == HiveMites::Standing::Over || each.standing == HiveMites::Standing::At;
         row.cells = {healthCell(fromUtf8(each.hive.mark.text()), {}, true),
                      healthCell(shown ? dayText(shown->finding.on) : healthPage("never")), found,
-                     healthCell(miteStandingText(each), {}, over),
+                     healthCell(miteStandingText(each), {}, over || each.board),
                      healthCell(miteForecastText(each))};
         table.rows.push_back(std::move(row));
     }
     return table;
+}
+
+/// What the table of one row a hive has no room for.
+QStringList alsoFound(const HiveMites& mites) {
+    QStringList parts;
+    for (const MiteSample& each : mites.alsoSeen) {
+        const bool shown = !mites.sample && !mites.samples.empty() &&
+                           mites.samples.front().finding.id == each.finding.id;
+        if (!shown) parts << miteSampleText(each) + QStringLiteral(", ") + dayText(each.finding.on);
+    }
+    for (const Finding& each : mites.otherPests) parts << otherPestText(each);
+    return parts;
+}
+
+TextBlock alsoBlock(const std::vector<HiveMites>& hives, const QString& yard) {
+    QStringList lines;
+    for (const HiveMites& each : hives) {
+        const QStringList parts = alsoFound(each);
+        if (fromUtf8(each.yard.name.text()) == yard && !parts.isEmpty())
+            lines << fromUtf8(each.hive.mark.text()) + QStringLiteral(": ") +
+                         parts.join(QStringLiteral("; "));
+    }
+    TextBlock block;
+    block.title = healthPage("Also found");
+    block.text = lines.join(QLatin1Char('\n'));
+    return block;
 }
 
 TableBlock stockTable(const std::vector<MedicineStock>& stocks, std::optional<double> warmthC) {
@@ -100,9 +126,9 @@ TableBlock stockTable(const std::vector<MedicineStock>& stocks, std::optional<do
     return table;
 }
 
-TableBlock runningTable(const std::vector<TreatmentLine>& lines, Day on) {
+TableBlock runningTable(const std::vector<TreatmentLine>& lines, Day on, const QString& title) {
     TableBlock table;
-    table.title = healthPage("In the hives");
+    table.title = title;
     table.columns = {{healthPage("yard"), 1.0, false},      {healthPage("hive"), 0.6, false},
                      {healthPage("medicine"), 1.6, false},  {healthPage("since"), 1.0, false},
                      {healthPage("comes out"), 2.2, false}, {healthPage("supers"), 1.6, false}};
@@ -168,6 +194,8 @@ Page mitesPage(const Read& file, const std::vector<HiveMites>& hives, Day on) {
     if (yards.isEmpty()) page.blocks.push_back(healthNote(healthPage("No hive stands there.")));
     for (const QString& yard : yards) {
         page.blocks.push_back(mitesTable(hives, yard));
+        if (TextBlock also = alsoBlock(hives, yard); !also.text.isEmpty())
+            page.blocks.push_back(std::move(also));
         for (const HiveMites& each : hives)
             if (fromUtf8(each.yard.name.text()) == yard) {
                 page.blocks.push_back(healthNote(miteLineText(each.line, true)));
@@ -193,7 +221,17 @@ Page treatmentsPage(const Read& file, std::optional<Id<Yard>> yard, Day on,
         page.blocks.push_back(healthNote(healthPage("No medicine is written down.")));
     if (!stocks.empty()) page.blocks.push_back(stockTable(stocks, warmthC));
     if (running.empty()) page.blocks.push_back(healthNote(healthPage("No medicine is in a hive.")));
-    if (!running.empty()) page.blocks.push_back(runningTable(running, on));
+    if (!running.empty())
+        page.blocks.push_back(runningTable(running, on, healthPage("In the hives")));
+    if (const auto waiting = waitingTreatments(file, yard, on); !waiting.empty())
+        page.blocks.push_back(runningTable(waiting, on, healthPage("Out, and supers wait still")));
+    if (const auto early = supersTooEarlyIn(file, yard, on); !early.empty()) {
+        QStringList lines;
+        for (const SuperTooEarly& each : early) lines << tooEarlyText(each);
+        TextBlock block = healthNote(lines.join(QLatin1Char('\n')), true);
+        block.title = healthPage("Supers on too early: their honey is not for people");
+        page.blocks.push_back(std::move(block));
+    }
     if (!treated.empty()) page.blocks.push_back(treatedText(treated));
     return page;
 }

@@ -109,11 +109,20 @@ QString miteLineText(const std::optional<MiteLineInForce>& line, bool withSource
 }
 
 QString miteStandingText(const HiveMites& mites) {
-    const QString then = mites.old ? healthSay("then ") : QString();
-    return then + standingAlone(mites);
+    QString text = (mites.old ? healthSay("then ") : QString()) + standingAlone(mites);
+    if (mites.old && mites.standsBy)
+        text +=
+            healthSay(", %1 in 100 in the %2 phase")
+                .arg(plainNumber(mites.standsBy->per100), phaseText(mites.standsBy->phase.phase));
+    if (!mites.board) return text;
+    const QString board =
+        (mites.boardOld ? healthSay("then by the board: %1") : healthSay("by the board: %1"))
+            .arg(fallVerdictText(*mites.board));
+    return mites.sample ? board + QStringLiteral("; ") + text : board;
 }
 
 QString miteForecastText(const HiveMites& mites) {
+    if (mites.board) return healthSay("A fall is no rate on bees: a wash now says more.");
     if (mites.treatedSince)
         return mites.medicineIn
                    ? healthSay("%1 is in since %2: what was counted before says nothing of now.")
@@ -313,9 +322,38 @@ QString comesOutText(const TreatmentLine& line, Day on) {
 
 QString supersBackText(const TreatmentLine& line) {
     if (line.supersMayStay) return healthSay("supers may stay");
-    if (!line.treatment.out) return healthSay("no super until it is out");
+    if (!line.treatment.out) {
+        if (!line.supersEarliest || !line.medicine.waitDays)
+            return healthSay("no super until it is out");
+        return line.medicine.waitDays->value() == 0
+                   ? healthSay("no super until it is out; from %1 at the earliest")
+                         .arg(dayText(*line.supersEarliest))
+                   : healthSay("supers from %1 at the earliest, %2 after it is out")
+                         .arg(dayText(*line.supersEarliest),
+                              spanText(line.medicine.waitDays, line.medicine.waitDays));
+    }
     if (!line.supersBack) return healthSay("how long to wait with supers is not written down");
     return healthSay("supers from %1").arg(dayText(*line.supersBack));
+}
+
+QString tooEarlyText(const SuperTooEarly& early) {
+    const TreatmentLine& line = early.back.line;
+    const QString box = fromUtf8(early.name);
+    const QString hive = fromUtf8(line.hive.mark.text());
+    const QString medicine = fromUtf8(line.medicine.name.text());
+    return (early.back.from
+                ? healthSay("%1 went on %2 %3, before %4, the first day after %5")
+                      .arg(box, hive, dayText(early.wentOn), dayText(*early.back.from), medicine)
+                : healthSay("%1 went on %2 %3, when %4 kept supers off")
+                      .arg(box, hive, dayText(early.wentOn), medicine)) +
+           healthSay(": take it off or hold it back");
+}
+
+QString otherPestText(const Finding& finding) {
+    QStringList parts{fromUtf8(word(finding.what))};
+    if (finding.level) parts << fromUtf8(word(*finding.level));
+    parts << dayText(finding.on);
+    return parts.join(QStringLiteral(", "));
 }
 
 QString treatedBoxText(const TreatedBox& box) {

@@ -57,6 +57,10 @@ QString publishedText(const MedicineStock& stock);
 QString comesOutText(const TreatmentLine& line, Day on);
 /// "supers from 24 Apr", "supers off until it is out", "how long to wait is not written down".
 QString supersBackText(const TreatmentLine& line);
+/// "M01 went on H1 Tue 13 Apr 2027, before Sat 24 Apr 2027: take it off or hold it back."
+QString tooEarlyText(const SuperTooEarly& early);
+/// A pest other than mites: "small hive beetle, many, Sat 10 Jul 2027".
+QString otherPestText(const Finding& finding);
 /// "M07: amitraz strips in H1 since 10 Aug; now in the storeroom".
 QString treatedBoxText(const TreatedBox& box);
 

@@ -281,9 +281,10 @@ Page feedingSheetPage(const Read& file, const Stores& stores) {
         table.rowMm = 10;
         for (const HiveStores& row : rows) {
             if (!row.lives) continue;
-            QString give = row.give   ? toGiveText(*row.give)
-                           : row.gapG ? storesSay("enough")
-                                      : storesSay("weigh or look first");
+            QString give = row.give                      ? toGiveText(*row.give)
+                           : row.gapTo == GapTo::Nothing ? storesSay("nothing in the flow")
+                           : row.gapG                    ? storesSay("enough")
+                                                         : storesSay("weigh or look first");
             if (row.supers + row.toPull > 0 && row.give) give += storesSay("; supers are on");
             TableRow line;
             line.cells = {storesCell(fromUtf8(row.hive.mark.text()), true),

@@ -6,17 +6,13 @@
 #include "core/storage/queries/yards.h"
 
 namespace combwright {
-namespace {
 
-/// The supers at the end of a day, by what stood there then.
-std::vector<Box> supersAtEndOf(const Read& file, const Hive& hive, Day on) {
+std::vector<Box> supersStanding(const Read& file, const Hive& hive, Day on) {
     const Standing standing = standingOn(file, hive, on);
     Hive then = hive;
     then.excluderAbove = standing.excluderAbove;
     return supersOn(then, standing.boxes);
 }
-
-}  // namespace
 
 std::vector<Treatment> treatmentsOf(const Read& file, Id<Hive> hive) {
     auto all = file.where<Treatment>({is("hive", hive)});
@@ -33,11 +29,11 @@ std::vector<SuperWhileIn> supersWhileIn(const Read& file, const Treatment& treat
     const auto add = [&](const Box& box, Day from) {
         if (met.insert(box.id.number).second) supers.push_back({box.id, from});
     };
-    for (const Box& box : supersAtEndOf(file, *hive, treatment.on)) add(box, treatment.on);
+    for (const Box& box : supersStanding(file, *hive, treatment.on)) add(box, treatment.on);
     for (const BoxMove& move : file.where<BoxMove>({is("to_hive", hive->id)})) {
         if (move.on <= treatment.on || (treatment.out && move.on >= *treatment.out)) continue;
         if (met.contains(move.box.number)) continue;
-        for (const Box& box : supersAtEndOf(file, *hive, move.on))
+        for (const Box& box : supersStanding(file, *hive, move.on))
             if (box.id == move.box) add(box, move.on);
     }
     return supers;
@@ -47,7 +43,7 @@ std::optional<bool> supersStood(const Read& file, Id<Hive> id, Day on) {
     const auto hive = file.find(id);
     if (!hive) return std::nullopt;
     if (standingOn(file, *hive, on).boxes.empty()) return std::nullopt;
-    return !supersAtEndOf(file, *hive, on).empty();
+    return !supersStanding(file, *hive, on).empty();
 }
 
 std::optional<bool> livedIn(const Read& file, Id<Hive> hive, Day on) {

@@ -26,6 +26,9 @@ struct SuperWhileIn {
 /// Those standing at the end of the day it was given, and those put on before it was out.
 std::vector<SuperWhileIn> supersWhileIn(const Read& file, const Treatment& treatment);
 
+/// The supers at the end of a day, by what stood there then.
+std::vector<Box> supersStanding(const Read& file, const Hive& hive, Day on);
+
 /// Whether supers were on at the end of a day; nothing where nobody wrote down what stands there.
 std::optional<bool> supersStood(const Read& file, Id<Hive> hive, Day on);
 

@@ -8,6 +8,7 @@
 
 #include "core/places/due/due_mites.h"
 #include "core/places/due/due_treatments.h"
+#include "core/places/pages/due_words.h"
 #include "core/places/pages/health_pages.h"
 #include "core/places/pages/health_words.h"
 #include "core/places/pages/page_text.h"
@@ -146,6 +147,73 @@ TEST_F(MitesOf, ABoardIsHeldAgainstTheSeason) {
         EXPECT_FALSE(sample.rate) << "a fall is no rate on bees";
         EXPECT_EQ(hive.standing, Standing::NoSample);
     }
+}
+
+TEST_F(MitesOf, AFallThatAsksForActingIsSaidAndDue) {
+    found(R"("method":"board","days_on_board":5,"mites":155)", "2027-07-10");
+    EXPECT_EQ(miteStandingText(at("2027-07-15")), QStringLiteral("by the board: act now"));
+    auto items = due("2027-07-15");
+    ASSERT_EQ(items.size(), 1U);
+    EXPECT_EQ(items[0].rule, DueRule::Treat);
+    EXPECT_EQ(items[0].perDay, 31.0);
+    EXPECT_FALSE(items[0].rate) << "a fall is no rate on bees";
+    const QString why = dueWhyText(items[0]);
+    for (const char* part : {"31.0 mites a day", "act now", "Dutch centre", "no rate on bees"})
+        EXPECT_TRUE(why.contains(QLatin1String(part))) << why.toStdString();
+    // Long ago it asks for a wash; a wash that was taken since is what counts.
+    EXPECT_EQ(due("2027-09-20")[0].rule, DueRule::Sample);
+    EXPECT_EQ(dueDoText(due("2027-09-20")[0]), QStringLiteral("take a wash now"));
+    found(R"("method":"wash","mites":1,"bees":300)", "2027-07-16");
+    EXPECT_FALSE(at("2027-07-17").board);
+    EXPECT_EQ(due("2027-07-17")[0].rule, DueRule::SampleAgain);
+    // A medicine answers it.
+    found(R"("method":"board","days_on_board":5,"mites":155)", "2027-07-20");
+    ASSERT_TRUE(at("2027-07-20").board);
+    done(R"({"do":"treat","on":"2027-07-21","medicine":"Strips","hives":"H1","amount":2})");
+    EXPECT_FALSE(at("2027-07-22").board);
+    EXPECT_TRUE(due("2027-07-22").empty());
+}
+
+TEST_F(MitesOf, AShortBoardAsksForAWash) {
+    found(R"("method":"board","days_on_board":2,"mites":80)", "2027-07-10");
+    const auto items = due("2027-07-12");
+    ASSERT_EQ(items.size(), 1U);
+    EXPECT_EQ(items[0].rule, DueRule::Sample);
+}
+
+TEST_F(MitesOf, BeetlesAndDroneBroodAreListed) {
+    found(R"("method":"wash","mites":6,"bees":300)", "2027-07-10");
+    found(R"("method":"drone brood","mites":40,"cells":100)", "2027-07-09");
+    done(
+        R"({"do":"record-finding","on":"2027-07-10","hive":"H2","what":"small hive beetle","method":"seen","level":"many"})");
+    const Day on = test::day("2027-07-15");
+    const QString text = pageText(mitesPage(file(), mites(file(), {}, on), on));
+    for (const char* part : {"Also found", "40.0 in 100 cells", "small hive beetle, many"})
+        EXPECT_TRUE(text.contains(QLatin1String(part))) << part << '\n' << text.toStdString();
+}
+
+TEST_F(MitesOf, WhatItWasThenIsHeldAgainstTheLineOfThen) {
+    // 2.3 on 100 at the peak, where the line is 3; in the decrease it is lower.
+    found(R"("method":"wash","mites":7,"bees":300)", "2027-07-01");
+    const HiveMites later = at("2027-10-01");
+    ASSERT_TRUE(later.old && later.standsBy && later.line);
+    ASSERT_LT(later.line->per100, 2.3);
+    EXPECT_EQ(later.standsBy->per100, 3);
+    EXPECT_EQ(later.standing, Standing::Under);
+    EXPECT_TRUE(miteStandingText(later).contains(QStringLiteral("3 in 100 in the peak phase")))
+        << miteStandingText(later).toStdString();
+    EXPECT_EQ(due("2027-10-01")[0].rule, DueRule::Sample);
+}
+
+TEST_F(MitesOf, ADayOfAnotherYearCarriesItsYear) {
+    found(R"("method":"wash","mites":0,"bees":300)", "2027-10-01");
+    auto items = due("2028-04-01");
+    ASSERT_EQ(items.size(), 1U);
+    items[0].asked = test::day("2028-04-01");
+    EXPECT_TRUE(dueWhyText(items[0]).contains(QStringLiteral("Fri 1 Oct 2027")))
+        << dueWhyText(items[0]).toStdString();
+    items[0].asked = test::day("2027-12-01");
+    EXPECT_FALSE(dueWhyText(items[0]).contains(QStringLiteral("2027")));
 }
 
 TEST_F(MitesOf, DroneBroodIsAShareOfCells) {

@@ -219,6 +219,36 @@ TEST_F(HivesStores, EnoughLastsToTheFirstFlow) {
     EXPECT_EQ(of("H2", "2028-02-29").firstFlow, test::day("2029-02-28"));
 }
 
+TEST_F(HivesStores, TheGapIsToWinterThenToTheFlowThenNothing) {
+    EXPECT_EQ(gapToOn(file(), Id<Yard>{1}, test::day("2027-10-31")), GapTo::Winter);
+    EXPECT_EQ(gapToOn(file(), Id<Yard>{1}, test::day("2027-11-01")), GapTo::FirstFlow);
+    EXPECT_EQ(gapToOn(file(), Id<Yard>{1}, test::day("2028-04-14")), GapTo::FirstFlow);
+    EXPECT_EQ(gapToOn(file(), Id<Yard>{1}, test::day("2028-04-15")), GapTo::Nothing);
+    EXPECT_EQ(gapToOn(file(), Id<Yard>{1}, test::day("2028-07-31")), GapTo::Nothing);
+    done(R"({"do":"weigh-hive","on":"2027-10-01","hive":"H2","whole_g":31000,"without_g":14000})");
+    HiveStores row = of("H2", "2028-01-15");
+    EXPECT_EQ(row.lasts, true);
+    EXPECT_EQ(row.gapG, 0) << "it lasts to the first flow";
+    EXPECT_FALSE(row.give);
+    EXPECT_EQ(all("2028-01-15").sugarG, 0);
+    // The list and what is due reckon alike.
+    done(R"({"do":"weigh-hive","on":"2028-01-15","hive":"H2","whole_g":22000,"without_g":14000})");
+    row = of("H2", "2028-01-15");
+    ASSERT_EQ(row.lasts, false);
+    ASSERT_TRUE(row.give);
+    const auto items = due("2028-01-15");
+    ASSERT_EQ(items.size(), 1U);
+    EXPECT_EQ(items[0].take.front().mass, Mass::roundedGrams(row.give->sugarG));
+    EXPECT_LT(*row.gapG, row.needG - 8'000) << "to the flow, not a whole winter";
+    // In the flow nothing is asked for.
+    done(R"({"do":"weigh-hive","on":"2028-05-10","hive":"H2","whole_g":22000,"without_g":14000})");
+    row = of("H2", "2028-05-10");
+    EXPECT_TRUE(row.nowG);
+    EXPECT_FALSE(row.gapG);
+    EXPECT_EQ(all("2028-05-10").sugarG, 0);
+    EXPECT_TRUE(due("2028-05-10").empty());
+}
+
 TEST_F(HivesStores, BetweenSpringAndAutumnNobodyKnowsTheUse) {
     done(R"({"do":"weigh-hive","on":"2027-05-20","hive":"H2","whole_g":20000,"without_g":14000})");
     HiveStores row = of("H2", "2027-06-10");

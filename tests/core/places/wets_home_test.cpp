@@ -113,6 +113,36 @@ TEST_F(WetsHomeTest, NothingOfAHeldHiveGoesToAnother) {
     EXPECT_EQ(ways(home(season)), "M1 H1, M3 H3, M5 C1");
 }
 
+TEST_F(WetsHomeTest, NoBoxGoesWhereAMedicineKeepsSupersOff) {
+    Season season = run();
+    playAll(
+        season,
+        R"({"do":"buy-medicine","on":"2027-04-01","name":"Strips","supers":"off","in_hive_from_days":42,"in_hive_to_days":56,"wait_days":14}
+{"do":"treat","on":"2027-08-04","medicine":"Strips","hives":"H1"})");
+    // Its own hive may not have it; another of its yard may.
+    EXPECT_EQ(ways(home(season)), "M2 H2, M1 H2, M3 H3, M5 C1");
+    playAll(season, R"({"do":"treat","on":"2027-08-04","medicine":"Strips","hives":"H2, H3"})");
+    EXPECT_EQ(ways(home(season)), "M5 C1");
+    EXPECT_EQ(barOf(home(season), "M1"), WetsBar::Medicine);
+}
+
+TEST_F(WetsHomeTest, ABoxTreatedWhileOnStaysHeld) {
+    Season season = run();
+    // M1 was on H1 with strips in, and came off H2 later.
+    playAll(
+        season,
+        R"({"do":"buy-medicine","on":"2027-04-01","name":"Strips","supers":"off","in_hive_from_days":42,"in_hive_to_days":56,"wait_days":14}
+{"do":"treat","on":"2027-05-01","medicine":"Strips","hives":"H1","out_day":"2027-06-20"}
+{"do":"add-boxes","on":"2027-04-10","kind":"medium","first_mark":"Z1","contents":"9 drawn"}
+{"do":"move-box","on":"2027-05-10","box":"Z1","to":"on hive","hive":"H2"}
+{"do":"move-box","on":"2027-08-03","box":"Z1","to":"wet"})");
+    EXPECT_EQ(barOf(home(season), "M1"), WetsBar::BoxHeld);
+    EXPECT_EQ(refused(season, R"({"do":"send-wets-home","on":"2027-08-04","boxes":"M1 H2"})")
+                  .value("bar"),
+              "box held");
+    EXPECT_THAT(ways(home(season)), testing::HasSubstr("Z1 H2"));
+}
+
 TEST_F(WetsHomeTest, WhereDiseaseIsNotRuledOutNothingMoves) {
     Season season = run();
     playAll(season,
