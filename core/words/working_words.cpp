@@ -185,6 +185,7 @@ constexpr StepLabel stepLabels[] = {
     {"kit_there", QT_TRANSLATE_NOOP("working", "there and whole")},
     {"kit_usable", QT_TRANSLATE_NOOP("working", "usable")},
     {"kit_wanted", QT_TRANSLATE_NOOP("working", "wanted by colonies and splits")},
+    {"lacks_to_first_flow", QT_TRANSLATE_NOOP("working", "lacks to the first flow")},
     {"last_load_ends", QT_TRANSLATE_NOOP("working", "last load ends")},
     {"lasts_by_own_days", QT_TRANSLATE_NOOP("working", "lasts by its own scale")},
     {"lasts_by_table_days", QT_TRANSLATE_NOOP("working", "lasts by the months")},
