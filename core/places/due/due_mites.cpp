@@ -20,7 +20,7 @@ class DueMites {
         : m_file(file), m_today(today), m_due(due) {}
 
     void add(const HiveMites& mites) {
-        if (mites.medicineIn || mites.hive.closed) return;
+        if (mites.medicineIn) return;
         if (mites.treatedSince) return afterMedicine(mites);
         if (!mites.sample || !mites.line) return;
         const auto age = (m_today - mites.sample->finding.on).count();

@@ -159,16 +159,6 @@ TableBlock colonyTable(const InspectedYard& yard) {
     return table;
 }
 
-QString signsSeen(const FieldSigns& signs) {
-    QStringList seen;
-    for (const FieldInfo& field : FieldSigns::fields()) {
-        const Value value = field.valueIn(&signs);
-        if (const auto* flag = std::get_if<std::int64_t>(&value))
-            seen << (*flag ? word(field.name) : recordSay("not: %1").arg(word(field.name)));
-    }
-    return seen.join(QStringLiteral(", "));
-}
-
 TableBlock findingTable(const std::vector<InspectedFinding>& findings) {
     TableBlock table;
     table.title = recordSay("Pests and signs met or looked for");
@@ -184,7 +174,7 @@ TableBlock findingTable(const std::vector<InspectedFinding>& findings) {
             found << miteSampleText(each.sample);
         else if (each.finding.level)
             found << fromUtf8(word(*each.finding.level));
-        found << signsSeen(each.finding.signs) << fromUtf8(each.finding.note);
+        found << signsText(each.finding.signs) << fromUtf8(each.finding.note);
         found.removeAll(QString());
         TableRow row;
         row.cells = {recordCell(dayText(each.finding.on)), recordCell(fromUtf8(each.yard)),
