@@ -90,6 +90,7 @@ Followed followBox(const Read& file, Id<Box> id, Day until) {
     followed.name = box->mark;
     if (const auto kind = file.find(box->kind)) followed.kind = kind->name.text();
     addBoxWay(file, id, std::nullopt, until, followed.way);
+    inDayOrder(followed.way);
     return followed;
 }
 

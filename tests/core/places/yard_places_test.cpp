@@ -126,7 +126,7 @@ TEST_F(YardAnswers, TheStoryTellsMedicinesFindingsScaleAndFeed) {
 {"do":"treat","on":"2027-07-02","medicine":"Strips","hives":"ML3","amount":2,"given_by":"Ann"}
 {"do":"take-out-medicine","on":"2027-07-20","hives":"ML3"}
 {"do":"record-finding","on":"2027-07-21","hive":"ML3","what":"varroa","method":"wash","mites":6,"bees":300}
-{"do":"record-finding","on":"2027-07-22","hive":"ML3","what":"nosema","level":"some","note":"soiled front"}
+{"do":"record-finding","on":"2027-07-22","hive":"ML3","what":"nosema","method":"seen","level":"some","note":"soiled front"}
 {"do":"weigh-hive","on":"2027-07-23","hive":"ML3","left_g":20000,"right_g":21000}
 {"do":"feed","on":"2027-07-24","hives":"ML3","given_g":6000,"kind":"syrup 2:1"})");
     const QStringList told = storyOf("ML3");
