@@ -20,10 +20,40 @@ void placeOn(const Read& file, std::optional<Id<Hive>> id, Day on, WayStep& step
     step.yard = nameOf(file, Yard::table, then.yard.number);
 }
 
+/// What became of a hive from one day until another, which is no part of it, while the thing stood
+/// there: it goes along when the hive is moved or called anew.
+void addHiveWay(const Read& file, Id<Hive> hive, Day from, Day to, const std::string& box,
+                std::vector<WayStep>& way) {
+    for (const HiveMove& move : file.where<HiveMove>({is("hive", hive)})) {
+        if (move.on <= from || move.on >= to) continue;
+        WayStep step{WayWhat::WithHive, move.on};
+        step.box = box;
+        step.yard = nameOf(file, Yard::table, move.toYard.number);
+        step.hive = move.toMark.text();
+        if (move.fromYard != move.toYard) {
+            step.fromYard = nameOf(file, Yard::table, move.fromYard.number);
+            way.push_back(step);
+        }
+        if (move.fromMark == move.toMark) continue;
+        step.what = WayWhat::Renamed;
+        step.fromYard.clear();
+        step.fromHive = move.fromMark.text();
+        way.push_back(std::move(step));
+    }
+}
+
 /// A box's moves after one day up to another; the first of all counts as its coming.
 void addBoxWay(const Read& file, Id<Box> box, std::optional<Day> after, Day until,
                std::vector<WayStep>& way) {
-    for (const BoxMove& move : file.where<BoxMove>({is("box", box)})) {
+    const auto moves = file.where<BoxMove>({is("box", box)});
+    for (std::size_t i = 0; i < moves.size(); ++i) {
+        const BoxMove& move = moves[i];
+        if (move.toPlace == BoxPlace::OnHive && move.toHive) {
+            const Day gone = i + 1 < moves.size() ? moves[i + 1].on : until + days(1);
+            const Day here = after ? std::max(move.on, *after - days(1)) : move.on;
+            addHiveWay(file, *move.toHive, here, std::min(gone, until + days(1)),
+                       nameOf(file, Box::table, box.number), way);
+        }
         if (move.on > until || (after && move.on < *after)) continue;
         // Up or down on its own hive is no way.
         if (move.toPlace == BoxPlace::OnHive && move.fromHive == move.toHive) continue;
@@ -60,6 +90,7 @@ Followed followBox(const Read& file, Id<Box> id, Day until) {
     followed.name = box->mark;
     if (const auto kind = file.find(box->kind)) followed.kind = kind->name.text();
     addBoxWay(file, id, std::nullopt, until, followed.way);
+    inDayOrder(followed.way);
     return followed;
 }
 
@@ -125,6 +156,8 @@ Followed followQueen(const Read& file, Id<Queen> id, Day until) {
         step.hive = at.hive;
         step.yard = at.yard;
         followed.way.push_back(step);
+        const Day end = std::min(at.to.value_or(until + days(1)), until + days(1));
+        addHiveWay(file, at.stand, at.from, end, {}, followed.way);
         if (!at.to || at.to != at.stay.until) continue;
         WayStep left{WayWhat::Left, *at.to};
         left.hive = at.hive;

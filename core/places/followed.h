@@ -26,11 +26,14 @@ struct WayStep {
         Headed,      ///< a queen came to head the colony of `hive`
         Left,        ///< and left it, as `left` says
         WithColony,  ///< her colony went to live on `hive`
+        WithHive,    ///< the hive it stood on came to `yard` from `fromYard`
+        Renamed,     ///< the hive it stood on was `fromHive` and is called `hive` since
     } what;
     Day on;
     std::string hive = {};  ///< as it was called that day
     std::string yard = {};
     std::string fromHive = {};
+    std::string fromYard = {};
     std::string box = {};
     std::string stack = {};
     std::optional<BoxPlace> place = {};

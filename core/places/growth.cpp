@@ -6,6 +6,7 @@
 
 #include "core/places/treatments.h"
 #include "core/storage/queries/constants.h"
+#include "core/storage/queries/hive_days.h"
 #include "core/storage/queries/holds.h"
 #include "core/storage/queries/runs.h"
 
@@ -165,8 +166,7 @@ HiveGrowth GrowthReader::read(const YardSheetRow& row) const {
     HiveGrowth hive;
     hive.hive = row.hive;
     std::optional<Day> livesSince;
-    for (const Colony& each : m_file.where<Colony>({is("hive", row.hive.id)}))
-        if (each.since <= m_on && (!each.ended || m_on < *each.ended)) livesSince = each.since;
+    if (const auto living = colonyLivingOn(m_file, row.hive.id, m_on)) livesSince = living->from;
     hive.lives = livesSince.has_value();
     for (const DatedInspection& each : inspectionsOf(m_file, row.hive.id, m_on + days(1))) {
         if (each.inspection.seen.looked == Looked::Opened) {

@@ -5,9 +5,9 @@
 
 #include "core/catalogue/colony_tables.h"
 #include "core/storage/queries/constants.h"
+#include "core/storage/queries/hive_days.h"
 #include "core/storage/queries/holds.h"
 #include "core/storage/queries/treatments.h"
-#include "core/storage/queries/yards.h"
 
 namespace combwright {
 namespace {
@@ -201,17 +201,19 @@ MiteSample sampleOf(const Read& file, const Finding& finding) {
 
 std::optional<HiveMites> mitesOf(const Read& file, Id<Hive> id, Day on) {
     const auto hive = file.find(id);
-    const auto yard = hive ? file.find(hive->yard) : std::nullopt;
+    if (!hive) return std::nullopt;
+    const Hive then = asItWas(file, *hive, on);
+    const auto yard = file.find(then.yard);
     if (!yard) return std::nullopt;
-    return hiveMites(file, *hive, *yard, on);
+    return hiveMites(file, then, *yard, on);
 }
 
 std::vector<HiveMites> mites(const Read& file, std::optional<Id<Yard>> only, Day on) {
     std::vector<HiveMites> all;
-    for (const Yard& yard : openYards(file)) {
+    for (const Yard& yard : yardsOn(file, on)) {
         if (only && yard.id != *only) continue;
-        for (const Hive& hive : openHives(file, yard.id))
-            if (hive.since <= on) all.push_back(hiveMites(file, hive, yard, on));
+        for (const Hive& hive : hivesOn(file, yard.id, on))
+            all.push_back(hiveMites(file, hive, yard, on));
     }
     return all;
 }

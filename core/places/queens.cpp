@@ -182,7 +182,8 @@ std::vector<QueenAt> wayOfQueen(const Read& file, Id<Queen> queen, Day until) {
             if (!hive) continue;
             const Hive then = asItWas(file, *hive, from);
             const auto yard = file.find(then.yard);
-            way.push_back({stay, then.mark.text(), yard ? yard->name.text() : std::string(), from,
+            way.push_back({stay, lived.hive, then.mark.text(),
+                           yard ? yard->name.text() : std::string(), from,
                            to && *to <= until ? to : std::nullopt});
         }
     }

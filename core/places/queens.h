@@ -39,6 +39,7 @@ std::string colourOf(const Read& file, const Queen& queen, Day on);
 /// A stay of a queen, and the stands her colony was on meanwhile, as they were called then.
 struct QueenAt {
     QueenStay stay;
+    Id<Hive> stand;
     std::string hive;  ///< where it began
     std::string yard;
     Day from;

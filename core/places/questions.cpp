@@ -18,6 +18,7 @@
 #include "core/places/gate_minder.h"
 #include "core/places/health_questions.h"
 #include "core/places/held_questions.h"
+#include "core/places/line_revisions.h"
 #include "core/places/run_balance.h"
 #include "core/places/run_questions.h"
 #include "core/places/stores_questions.h"
@@ -89,6 +90,7 @@ constexpr std::array askedKeys{
     std::pair{Asked::SuperTooEarly, std::string_view("super_too_early")},
     std::pair{Asked::SignsToReport, std::string_view("signs_to_report")},
     std::pair{Asked::TreatedHoney, std::string_view("treated_honey")},
+    std::pair{Asked::LineReplaced, std::string_view("line_replaced")},
 };
 
 constexpr double broodJumpFrames = 5.0;
@@ -148,6 +150,7 @@ class Questions {
         for (const Question& each : freezerQuestions(m_file, row)) put(each.asked, each.says);
         for (const Question& each : storesQuestions(m_file, row, m_step))
             put(each.asked, each.says);
+        for (const Question& each : lineQuestions(m_file, row, m_step)) put(each.asked, each.says);
         for (const Question& each : healthQuestions(m_file, row, m_today))
             put(each.asked, each.says);
         if (row.table != BoxReview::table) return;

@@ -65,6 +65,7 @@ enum class Asked {
     SuperTooEarly,          ///< a super put on while a medicine is in, or not long enough out
     SignsToReport,          ///< signs of brood disease ticked under another name
     TreatedHoney,           ///< a box treated while on is in a run
+    LineReplaced,           ///< a second line of a hive and day leaves out what the first said
 };
 
 /// The question's name in JSON: "not_come_yet".

@@ -10,6 +10,7 @@
 #include "core/places/growth.h"
 #include "core/places/pull_input.h"
 #include "core/storage/queries/constants.h"
+#include "core/storage/queries/hive_days.h"
 #include "core/storage/queries/yards.h"
 #include "core/trade/colony/sugar.h"
 
@@ -27,12 +28,6 @@ constexpr int weighedWithinDays = 300;
 constexpr int flowFromDays = 3;
 constexpr int flowToDays = 10;
 
-const Colony* livingThen(const std::vector<Colony>& colonies, Day on) {
-    for (const Colony& each : colonies)
-        if (each.since <= on && (!each.ended || on < *each.ended)) return &each;
-    return nullptr;
-}
-
 /// The day the table begins to tell; the day itself where it never does soon enough.
 Day tableTellsFrom(const MonthlyUse& table, Day day) {
     for (int later = 0; later < levelBeforeTableDays; ++later)
@@ -49,6 +44,8 @@ class StoresReader {
         asked.yards = {yard.id};
         asked.forDay = on;
         asked.limits = startingLimits(file, on);
+        const auto need = yard.winterNeed ? yard.winterNeed : asked.limits.winterNeed;
+        if (need) m_needG = static_cast<double>(need->grams());
         for (PullYardRow& row : pullInput(file, on, asked).yards)
             for (PullHiveRow& hive : row.hives) m_pull.push_back(std::move(hive));
         if (const auto kept = keptPull(file, on))
@@ -71,6 +68,7 @@ class StoresReader {
     const Yard& m_yard;
     Day m_on;
     MonthlyUse m_table;
+    double m_needG = 0;
     std::vector<PullHiveRow> m_pull;
     std::set<std::int64_t> m_taken;
 };
@@ -132,6 +130,19 @@ void StoresReader::readLooks(HiveStores& row, Day since) const {
 }
 
 void StoresReader::readSupers(HiveStores& row) const {
+    const bool asked = std::any_of(m_pull.begin(), m_pull.end(), [&](const PullHiveRow& pull) {
+        return pull.hive.id == row.hive.id;
+    });
+    if (!asked) {
+        // Of a hive that is elsewhere or gone today nobody plans a pull: what stood there counts.
+        row.needG = m_needG;
+        const Standing standing = standingOn(m_file, row.hive, m_on);
+        Hive then = row.hive;
+        then.excluderAbove = standing.excluderAbove;
+        row.supers = static_cast<int>(supersOn(then, standing.boxes).size());
+        row.supersNotSeen = row.supers;
+        return;
+    }
     for (const PullHiveRow& pull : m_pull) {
         if (pull.hive.id != row.hive.id) continue;
         row.needG = pull.needG;
@@ -219,16 +230,15 @@ HiveStores StoresReader::read(const Hive& hive) const {
     HiveStores row;
     row.hive = hive;
     row.firstFlow = nextFirstFlow(m_file, m_yard.id, m_on);
-    const auto colonies = m_file.where<Colony>({is("hive", hive.id)});
-    const Colony* colony = livingThen(colonies, m_on);
-    row.lives = colony != nullptr;
+    const auto living = colonyLivingOn(m_file, hive.id, m_on);
+    row.lives = living.has_value();
     readSupers(row);
-    if (!colony) return row;
-    const Day since = std::max(colony->since, m_on - days(weighedWithinDays));
+    if (!living) return row;
+    const Day since = std::max(living->from, m_on - days(weighedWithinDays));
     const auto readings = scaleReadings(m_file, hive, since, m_on);
     const auto left = boxesLeftOn(m_file, hive.id);
     readScaleOf(row, readings, left);
-    readLooks(row, colony->since);
+    readLooks(row, living->from);
     row.own = ownUse(m_file, hive, readings, left);
     if (row.own) {
         const auto apart = (row.own->to - row.own->from).count();
@@ -344,8 +354,7 @@ ToGive toGive(const Read& file, Id<Yard> yard, Day on, double gapG, Working* wor
 std::vector<HiveStores> storesInYard(const Read& file, const Yard& yard, Day on) {
     std::vector<HiveStores> rows;
     const StoresReader reader(file, yard, on);
-    for (const Hive& hive : openHives(file, yard.id))
-        if (hive.since <= on) rows.push_back(reader.read(hive));
+    for (const Hive& hive : hivesOn(file, yard.id, on)) rows.push_back(reader.read(hive));
     return rows;
 }
 

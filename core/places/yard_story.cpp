@@ -6,12 +6,14 @@
 
 #include "core/model/honey/pull.h"
 #include "core/model/storeroom/dead_out.h"
+#include "core/places/line_revisions.h"
 #include "core/places/queens.h"
 #include "core/places/run_balance.h"
 #include "core/storage/queries/hive_days.h"
 #include "core/storage/queries/names.h"
 #include "core/storage/queries/queens.h"
 #include "core/storage/queries/runs.h"
+#include "core/storage/queries/treatments.h"
 #include "core/storage/queries/yards.h"
 #include "core/words/shorthand.h"
 
@@ -48,6 +50,10 @@ int rankOf(What what) {
         case What::BoxCounted:
             return 5;
         case What::Fed:
+        case What::Weighed:
+        case What::Found:
+        case What::MedicineOut:
+        case What::MedicineIn:
             return 6;
         case What::HeldBack:
             return 7;
@@ -96,6 +102,9 @@ class StoryTeller {
         tellPlans();
         tellRuns();
         tellFeedings();
+        tellWeighings();
+        tellFindings();
+        tellTreatments();
         tellHolds();
         tellColonies();
         tellStands();
@@ -136,9 +145,11 @@ class StoryTeller {
     bool stoodHere(Id<Box> box, Day on) const { return hiveThatFilled(m_file, box, on) == m_hive; }
 
     void tellLooks() {
+        auto anew = linesWrittenAnew(m_file, m_hive);
         for (const DatedInspection& each : inspectionsOf(m_file, m_hive)) {
             const auto visit = m_file.find(each.inspection.visit);
             StoryEntry& entry = add(What::Look, each.on);
+            entry.was = std::move(anew[each.inspection.id.number]);
             entry.line = readShorthand(visit ? visit->all : std::string(), each.inspection.line);
             entry.line.seen = each.inspection.seen;
             entry.looked = each.inspection.seen.looked;
@@ -251,7 +262,36 @@ class StoryTeller {
             if (feeding.inspection) continue;
             StoryEntry& entry = add(What::Fed, feeding.on);
             entry.fed = feeding.given;
+            entry.fedAs = feeding.kind;
+            entry.packs = feeding.packs;
             entry.note = feeding.note;
+        }
+    }
+
+    void tellWeighings() {
+        for (const HiveWeighing& weighing : m_file.where<HiveWeighing>({is("hive", m_hive)}))
+            if (!weighing.inspection) add(What::Weighed, weighing.on).weighing = weighing;
+    }
+
+    void tellFindings() {
+        for (const Finding& finding : m_file.where<Finding>({is("hive", m_hive)})) {
+            if (finding.inspection) continue;
+            StoryEntry& entry = add(What::Found, finding.on);
+            entry.sample = sampleOf(m_file, finding);
+            if (finding.box) entry.boxes.push_back(named(*finding.box));
+        }
+    }
+
+    void tellTreatments() {
+        for (const Treatment& treatment : treatmentsOf(m_file, m_hive)) {
+            const auto medicine = m_file.find(treatment.medicine);
+            const auto tell = [&](What what, Day on) {
+                StoryEntry& entry = add(what, on);
+                entry.treatment = treatment;
+                entry.medicine = medicine;
+            };
+            tell(What::MedicineIn, treatment.on);
+            if (treatment.out) tell(What::MedicineOut, *treatment.out);
         }
     }
 

@@ -7,9 +7,13 @@
 #include <vector>
 
 #include "core/model/frames/frame.h"
+#include "core/model/health/medicine.h"
 #include "core/model/season_info.h"
 #include "core/model/yard/queen.h"
 #include "core/model/yard/sheet_line.h"
+#include "core/model/yard/weighing.h"
+#include "core/places/line_revisions.h"
+#include "core/places/mites.h"
 #include "core/storage/rows.h"
 
 namespace combwright {
@@ -32,6 +36,10 @@ struct StoryEntry {
         Planned,  ///< a pull plan: `boxes` to take, `left` to leave
         Honey,    ///< taken in a run
         Fed,
+        Weighed,
+        Found,       ///< a pest or sign looked for or met, other than in a line
+        MedicineIn,  ///< given
+        MedicineOut,
         HeldBack,
         HoldLifted,
         ColonyCame,   ///< began here, or came from `otherHive` to live here
@@ -72,6 +80,13 @@ struct StoryEntry {
     std::string colour = {};  ///< she wears, or her year's
     std::optional<QueenLeft> queenLeft = {};
     std::optional<QueenStep> step = {};
+    std::optional<FeedKind> fedAs = {};
+    std::optional<Count> packs = {};  ///< of feed given
+    std::optional<HiveWeighing> weighing = {};
+    std::optional<MiteSample> sample = {};  ///< of a finding; judged where it is of mites
+    std::optional<Treatment> treatment = {};
+    std::optional<Medicine> medicine = {};
+    std::vector<LineWas> was = {};  ///< of a look, oldest first
 };
 
 /// Of one hive up to a day, newest first.

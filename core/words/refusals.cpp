@@ -83,6 +83,11 @@ const char* refusalText(const Refusal& refusal) {
                     "How warm and damp the room is, is kept with what is extracted in it, and on "
                     "{day} no run was there. Open one first (open 27-2 Hill), or leave both empty. "
                     "Nothing was kept yet.");
+            if (refusal.field == "frames" && has("hive"))
+                return QT_TRANSLATE_NOOP(
+                    "refusals",
+                    "Nobody counted the frames in the box of {hive} they are taken from. Leave the "
+                    "frames out, or count that box first.");
             if (refusal.field == "freezer")
                 return QT_TRANSLATE_NOOP(
                     "refusals",
@@ -242,6 +247,10 @@ const char* refusalText(const Refusal& refusal) {
                 return QT_TRANSLATE_NOOP(
                     "refusals",
                     "{frames_of}: there are not so many frames; at most {most} can go in.");
+            if (has("off_of"))
+                return QT_TRANSLATE_NOOP("refusals",
+                                         "{off_of} has not so many boxes of that kind to take off: "
+                                         "{most}. Nothing of the line was kept.");
             return QT_TRANSLATE_NOOP("refusals", "%1: more than there are or fit; at most {most}.");
         case Code::SecondUnknown:
             return QT_TRANSLATE_NOOP("refusals",

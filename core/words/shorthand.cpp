@@ -1,8 +1,11 @@
 #include "core/words/shorthand.h"
 
+#include <array>
 #include <charconv>
 #include <cmath>
 #include <utility>
+
+#include "core/words/shorthand_phrases.h"
 
 namespace combwright {
 namespace {
@@ -305,27 +308,6 @@ bool takeMark(SheetLine& line, std::string_view word) {
     return false;
 }
 
-/// Keepers write marks in capitals too ("LIGHT", "+1S"); only the letters of marks are folded, the
-/// note keeps its own.
-std::string folded(std::string_view word) {
-    std::string lower(word);
-    for (char& c : lower)
-        if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-    // "+S" and "+2S" say super where we write +1 and +2; a typographic minus is a minus.
-    if (lower.starts_with("\xe2\x88\x92")) lower.replace(0, 3, "-");
-    if ((lower.starts_with('+') || lower.starts_with('-')) && lower.ends_with('s')) {
-        lower.pop_back();
-        if (lower.size() == 1) lower += '1';
-    }
-    return lower;
-}
-
-/// A comma after a mark parts it from the next, as on paper.
-std::string_view withoutComma(std::string_view word) {
-    if (word.size() > 1 && (word.ends_with(',') || word.ends_with(';'))) word.remove_suffix(1);
-    return word;
-}
-
 /// Takes a word that is a mark where it stands: "lid" opens the line of a hive whose lid alone was
 /// lifted; later it is a word ("new lid").
 bool takeWord(SheetLine& line, std::string_view word, bool first) {
@@ -333,26 +315,26 @@ bool takeWord(SheetLine& line, std::string_view word, bool first) {
     return (first || mark != "lid") && takeMark(line, mark);
 }
 
-/// "some brood": looked and saw some, nobody counted.
-const char* someOf(std::string_view what) {
-    return what == "brood" ? "b~" : what == "stores" ? "s~" : what == "bees" ? "n~" : nullptr;
+/// Takes the mark, or the words that stand for one, at a place of the line; how many words it took.
+std::size_t takeAt(SheetLine& line, const std::vector<std::string_view>& words, std::size_t at) {
+    if (takeWord(line, words[at], at == 0)) return 1;
+    const Phrase phrase = phraseAt(words, at);
+    // "wash it": begins like a phrase, and is none.
+    for (const std::string& mark : phrase.marks)
+        if (!takeMark(line, mark)) return 0;
+    return phrase.words;
 }
 
 void takeLine(SheetLine& line, std::string_view text) {
     std::string note;
-    bool first = true;
     const auto words = wordsOf(text);
-    for (std::size_t i = 0; i < words.size(); ++i) {
-        const std::string_view word = words[i];
-        if (i + 1 < words.size() && folded(word) == "some")
-            if (const char* mark = someOf(folded(withoutComma(words[i + 1])))) {
-                takeMark(line, mark);
-                first = false;
-                ++i;
-                continue;
-            }
-        if (takeWord(line, word, std::exchange(first, false))) continue;
-        note += (note.empty() ? "" : " ") + std::string(word);
+    std::size_t at = 0;
+    while (at < words.size()) {
+        if (const std::size_t taken = takeAt(line, words, at)) {
+            at += taken;
+            continue;
+        }
+        note += (note.empty() ? "" : " ") + std::string(words[at++]);
     }
     if (note.empty()) return;
     line.seen.note += (line.seen.note.empty() ? "" : " ") + note;
@@ -391,10 +373,21 @@ bool contradict(const SheetLine& a, const SheetLine& b) {
 
 std::optional<TwoMarks> contradictionIn(std::string_view text) {
     std::vector<std::pair<std::string_view, SheetLine>> marks;
-    bool first = true;
-    for (const std::string_view word : wordsOf(text)) {
+    const auto words = wordsOf(text);
+    std::size_t at = 0;
+    while (at < words.size()) {
         SheetLine alone;
-        if (!takeWord(alone, word, std::exchange(first, false))) continue;
+        const std::size_t taken = takeAt(alone, words, at);
+        if (taken == 0) {
+            ++at;
+            continue;
+        }
+        // As it was typed, from its first word to its last.
+        const std::string_view last = words[at + taken - 1];
+        const std::string_view word(
+            words[at].data(),
+            static_cast<std::size_t>(last.data() + last.size() - words[at].data()));
+        at += taken;
         for (const auto& [earlier, said] : marks)
             if (contradict(said, alone))
                 return TwoMarks{std::string(withoutComma(earlier)),

@@ -109,8 +109,11 @@ Result<void> takeOff(Write& file, std::optional<Id<BoxKind>> kind, Count boxes, 
         const auto found = std::find_if(standing.rbegin(), standing.rend(),
                                         [&](const Box& box) { return !kind || box.kind == *kind; });
         if (found == standing.rend())
-            return Refusal{
-                Code::TooMany, "line", {{"name", hive.mark.text()}, {"most", std::to_string(n)}}};
+            return Refusal{Code::TooMany,
+                           "line",
+                           {{"name", hive.mark.text()},
+                            {"off_of", hive.mark.text()},
+                            {"most", std::to_string(n)}}};
         if (auto moved = moveBoxTo(file, found->id, BoxSpot{}, on, inspection); !moved)
             return moved;
     }
@@ -275,6 +278,11 @@ Result<Id<Inspection>> WriteLine::perform(Write& file) const {
     if (!stand) return stand.error();
     if (auto ok = demandOneMeaning(line, "line"); !ok) return ok.error();
     const Visit visit = visitFor(file, yardOn(file, *stand, on), on);
+    // Nothing said is no look; but a hive that got what all got may have nothing of its own, and a
+    // line that was there may be emptied.
+    if (visit.all.empty() && !inspectionOf(file, visit.id, stand->id) &&
+        line.find_first_not_of(" \t") == std::string::npos)
+        return Refusal{Code::Missing, "line", {}};
     return keepLine(file, *stand, visit, readShorthand(visit.all, line), line);
 }
 

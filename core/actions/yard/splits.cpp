@@ -51,6 +51,9 @@ Result<void> carryFrames(Write& file, const SplitColony& split, Id<Hive> stand) 
         return Refusal{Code::Contradiction, "from_box", {{"other", "hive"}}};
     if (!standsOn(*carry.toBox, stand))
         return Refusal{Code::Contradiction, "to_box", {{"other", "onto"}}};
+    // Frames nobody counted cannot be named; that is no reason to keep the split from being kept.
+    if (file.where<Frame>({is("box", *carry.fromBox), isUnknown("retired")}).empty())
+        return Refusal{Code::Missing, "frames", {{"hive", file.find(split.hive)->mark.text()}}};
     if (auto carried = carry.perform(file); !carried) {
         Refusal refusal = carried.error();
         if (refusal.field == "how_many") refusal.field = "frames";

@@ -5,7 +5,7 @@
 
 #include "core/places/growth.h"
 #include "core/storage/queries/constants.h"
-#include "core/storage/queries/yards.h"
+#include "core/storage/queries/hive_days.h"
 
 namespace combwright {
 namespace {
@@ -99,7 +99,7 @@ class GrowthDue {
 void addDueGrowth(const Read& file, Day today, std::optional<Id<Yard>> only,
                   std::vector<DueItem>& due) {
     const auto mine = static_cast<std::ptrdiff_t>(due.size());
-    for (const Yard& yard : openYards(file)) {
+    for (const Yard& yard : yardsOn(file, today)) {
         if (only && yard.id != *only) continue;
         const GrowthDue rules(file, yard, today);
         const Growth all = growth(file, yard.id, today);

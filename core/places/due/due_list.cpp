@@ -14,6 +14,7 @@
 #include "core/places/due/due_tasks.h"
 #include "core/places/due/due_treatments.h"
 #include "core/places/due/due_visits.h"
+#include "core/storage/queries/hive_days.h"
 #include "core/storage/queries/names.h"
 #include "core/storage/queries/yards.h"
 #include "core/words/words.h"
@@ -96,13 +97,17 @@ bool quiets(const Quiet& quiet, const DueItem& item) {
 
 /// Ids and places of hives and yards, read once.
 struct DueNames {
-    explicit DueNames(const Read& file) {
+    DueNames(const Read& file, Day today) {
         for (const Yard& yard : file.all<Yard>()) {
             yards[yard.id.number] = yard.name.text();
             walk[yard.id.number] = yard.walkOrder.value();
         }
+        const auto moves = hiveMovesByHive(file);
         for (const Hive& hive : file.all<Hive>()) {
-            hives[hive.id.number] = hive.mark.text();
+            const auto own = moves.find(hive.id.number);
+            hives[hive.id.number] = own == moves.end()
+                                        ? hive.mark.text()
+                                        : asItWas(hive, own->second, today).mark.text();
             stand[hive.id.number] = hive.standOrder.value();
         }
     }
@@ -347,7 +352,7 @@ std::optional<VisitPace> visitPace(const Read& file, Id<Yard> yard, Day today) {
 DueList dueList(const Read& file, Day today, std::optional<Id<Yard>> yard) {
     DueList list;
     list.on = today;
-    const DueNames names(file);
+    const DueNames names(file, today);
     std::vector<DueItem> due;
     for (const AddDue add : dueSources) add(file, today, yard, due);
     leaveQuarantined(file, today, due);

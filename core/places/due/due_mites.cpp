@@ -20,7 +20,7 @@ class DueMites {
         : m_file(file), m_today(today), m_due(due) {}
 
     void add(const HiveMites& mites) {
-        if (mites.medicineIn || mites.hive.closed) return;
+        if (mites.medicineIn) return;
         if (mites.board && (m_today - mites.board->finding.on).count() <= overStands)
             return byBoard(mites);
         if (mites.treatedSince) return afterMedicine(mites);

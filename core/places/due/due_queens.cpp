@@ -3,7 +3,7 @@
 #include <algorithm>
 
 #include "core/places/queens.h"
-#include "core/storage/queries/yards.h"
+#include "core/storage/queries/hive_days.h"
 
 namespace combwright {
 namespace {
@@ -37,9 +37,9 @@ DueItem dueOf(const Hive& hive, const WaitingQueen& waiting, Day today) {
 
 void addDueQueens(const Read& file, Day today, std::optional<Id<Yard>> yard,
                   std::vector<DueItem>& due) {
-    for (const Yard& each : openYards(file)) {
+    for (const Yard& each : yardsOn(file, today)) {
         if (yard && each.id != *yard) continue;
-        for (const Hive& hive : openHives(file, each.id)) {
+        for (const Hive& hive : hivesOn(file, each.id, today)) {
             const auto waiting = waitingFor(file, hive, today);
             if (!waiting) continue;
             DueItem item = dueOf(hive, *waiting, today);

@@ -7,7 +7,7 @@
 #include "core/places/growth.h"
 #include "core/places/stores.h"
 #include "core/storage/queries/constants.h"
-#include "core/storage/queries/yards.h"
+#include "core/storage/queries/hive_days.h"
 
 namespace combwright {
 namespace {
@@ -104,7 +104,7 @@ class StoresDue {
 
 void addDueStores(const Read& file, Day today, std::optional<Id<Yard>> only,
                   std::vector<DueItem>& due) {
-    for (const Yard& yard : openYards(file)) {
+    for (const Yard& yard : yardsOn(file, today)) {
         if (only && yard.id != *only) continue;
         const StoresDue rules(file, yard, today);
         for (const HiveStores& row : storesInYard(file, yard, today)) rules.about(row, due);

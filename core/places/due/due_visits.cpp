@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <set>
 
-#include "core/storage/queries/yards.h"
+#include "core/storage/queries/hive_days.h"
 
 namespace combwright {
 namespace {
@@ -26,14 +26,14 @@ std::vector<std::string> OpenVisit::missing() const {
 
 std::vector<OpenVisit> openVisits(const Read& file, Day today) {
     std::vector<OpenVisit> open;
-    for (const Yard& yard : openYards(file)) {
+    for (const Yard& yard : yardsOn(file, today)) {
         const auto visit = newestVisit(file, yard.id, today);
         if (!visit || visit->on < today - days(visitRememberedDays)) continue;
         std::set<std::int64_t> seen;
         for (const Inspection& each : file.where<Inspection>({is("visit", visit->id)}))
             seen.insert(each.hive.number);
         OpenVisit made{*visit, yard.name.text(), {}, {}};
-        for (const Hive& hive : openHives(file, yard.id)) {
+        for (const Hive& hive : hivesOn(file, yard.id, today)) {
             if (hive.since > visit->on) continue;
             made.hives.push_back(hive.mark.text());
             made.written.push_back(seen.contains(hive.id.number));

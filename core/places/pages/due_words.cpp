@@ -244,10 +244,11 @@ QString sampleWhy(const DueItem& item) {
 
 QString openedWhy(const DueItem& item) {
     if (!item.other) return dueTr("Never opened by what is written down.");
-    return item.count ? dueTr("Last opened %1, %2 days ago.")
-                            .arg(dueDay(item, *item.other))
-                            .arg(*item.count)
-                      : dueTr("Last opened %1.").arg(dueDay(item, *item.other));
+    const QString opened = dueDay(item, *item.other);
+    if (!item.count) return dueTr("Last opened %1.").arg(opened);
+    if (*item.count == 0) return dueTr("Last opened %1, today.").arg(opened);
+    if (*item.count == 1) return dueTr("Last opened %1, yesterday.").arg(opened);
+    return dueTr("Last opened %1, %2 days ago.").arg(opened).arg(*item.count);
 }
 
 QString queenWhy(const DueItem& item) {
@@ -267,12 +268,13 @@ QString testFrameWhy(const DueItem& item) {
 }
 
 QString addBoxWhy(const DueItem& item) {
-    const QString many = QString::number(item.count.value_or(0));
+    const QString many = dueCounted(item.count.value_or(0), QT_TRANSLATE_NOOP("due", "1 frame"),
+                                    QT_TRANSLATE_NOOP("due", "%1 frames"));
     QString text = item.about == "supers_filled"
-                       ? dueTr("%1 frames of its super filled on %2").arg(many, dueSince(item))
+                       ? dueTr("%1 of its super filled on %2").arg(many, dueSince(item))
                    : item.about == "nest_covered"
-                       ? dueTr("bees on %1 frames of the nest on %2").arg(many, dueSince(item))
-                       : dueTr("%1 frames of the nest filled on %2").arg(many, dueSince(item));
+                       ? dueTr("bees on %1 of the nest on %2").arg(many, dueSince(item))
+                       : dueTr("%1 of the nest filled on %2").arg(many, dueSince(item));
     if (item.value)
         text += dueTr("; from %1 on it wants room").arg(QLocale().toString(*item.value));
     text[0] = text.at(0).toUpper();
@@ -544,6 +546,8 @@ QString kitText(const DueKit& kit) {
         {"frame with eggs", QT_TRANSLATE_NOOP("due", "frames with eggs")},
     };
     const QString one = QCoreApplication::translate("due", kit.item.c_str());
+    if (kit.count == 1 && kit.item == "fondant") return dueTr("1 pack of fondant");
+    if (kit.item == "feed") return one;
     if (kit.count == 1) return QStringLiteral("1 ") + one;
     for (const Things& each : odd)
         if (each.item == kit.item)

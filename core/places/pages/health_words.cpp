@@ -75,7 +75,8 @@ QString miteSampleText(const MiteSample& sample) {
             .arg(method, countedText(*finding.mites), QString::number(sample.bees),
                  miteRateText(*sample.rate));
     if (sample.perDay)
-        return healthSay("%1, %2 in %3 days: %4 a day, %5")
+        return (finding.daysOnBoard->value() == 1 ? healthSay("%1, %2 in %3 day: %4 a day, %5")
+                                                  : healthSay("%1, %2 in %3 days: %4 a day, %5"))
             .arg(method, countedText(*finding.mites))
             .arg(finding.daysOnBoard->value())
             .arg(oneDecimal(*sample.perDay), fallVerdictText(sample));
@@ -90,6 +91,16 @@ QString miteSampleText(const MiteSample& sample) {
     if (finding.level)
         return healthSay("%1, by eye: %2").arg(method, fromUtf8(word(*finding.level)));
     return healthSay("%1, nothing counted").arg(method);
+}
+
+QString signsText(const FieldSigns& signs) {
+    QStringList seen;
+    for (const FieldInfo& field : FieldSigns::fields()) {
+        const Value value = field.valueIn(&signs);
+        if (const auto* flag = std::get_if<std::int64_t>(&value))
+            seen << (*flag ? word(field.name) : healthSay("not: %1").arg(word(field.name)));
+    }
+    return seen.join(QStringLiteral(", "));
 }
 
 QString correctedText(const MiteSample& sample) {

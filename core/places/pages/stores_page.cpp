@@ -206,7 +206,7 @@ QString feedShelfText(const FeedShelfRow& row) {
     const QString kind = word(Choices<FeedKind>::words[static_cast<std::size_t>(row.kind)]);
     if (row.leftG() < 0)
         return storesSay("Of %1 more was given than is written down: count it.").arg(kind);
-    const QString left = massKnown(row.leftG(), row.how());
+    const QString left = massText(row.leftG(), row.how());
     QString text =
         row.counted
             ? storesSay("On the shelf %1 of %2, counted %3.")

@@ -131,6 +131,12 @@ QString wayText(const WayStep& step, Followed::Thing thing) {
         case WayStep::What::Left:
             return wayTr("In %1 she %2.")
                 .arg(atHive(step), queenLeftText(step.left.value_or(QueenLeft::NotKnown)));
+        case WayStep::What::WithHive:
+            return wayTr("With hive %1 from %2 to %3.")
+                .arg(fromUtf8(step.hive), fromUtf8(step.fromYard), fromUtf8(step.yard));
+        case WayStep::What::Renamed:
+            return wayTr("Its hive %1 is called %2 since.")
+                .arg(fromUtf8(step.fromHive), fromUtf8(step.hive));
         case WayStep::What::WithColony:
             return wayTr("With her colony to %1.").arg(atHive(step));
     }

@@ -4,6 +4,7 @@
 #include <QLocale>
 #include <QStringList>
 
+#include "core/places/pages/health_words.h"
 #include "core/places/pages/queen_words.h"
 #include "core/places/pages/yard_sheet_page.h"
 #include "core/words/figures.h"
@@ -66,7 +67,13 @@ QString lookSentence(const StoryEntry& entry) {
     if (const QString said = readBack(entry.line); !said.isEmpty()) parts << said;
     if (!entry.boxes.empty()) parts << tale("On: %1.").arg(storyBoxNames(entry.boxes));
     if (!entry.left.empty()) parts << tale("Off: %1.").arg(storyBoxNames(entry.left));
-    return parts.isEmpty() ? tale("Opened; nothing written down.") : parts.join(QLatin1Char(' '));
+    if (parts.isEmpty()) parts << tale("Opened; nothing written down.");
+    for (const LineWas& each : entry.was) {
+        parts << (each.why.empty() ? tale("Written anew; it was: “%1”.").arg(fromUtf8(each.line))
+                                   : tale("Written anew, because: %1; it was: “%2”.")
+                                         .arg(fromUtf8(each.why), fromUtf8(each.line)));
+    }
+    return parts.join(QLatin1Char(' '));
 }
 
 QString planSentence(const StoryEntry& entry) {
@@ -122,8 +129,57 @@ QString fedSentence(const StoryEntry& entry) {
     if (entry.fed && entry.fed->value)
         text = tale("Fed %1").arg(
             massText(static_cast<double>(entry.fed->value->grams()), entry.fed->how));
+    if (entry.fedAs) {
+        // What counts of syrup and fondant is the sugar in it, and that is what was weighed.
+        const bool sugar = *entry.fedAs != FeedKind::Comb && *entry.fedAs != FeedKind::Dry;
+        const bool amount = entry.fed && entry.fed->value;
+        text += (amount && sugar ? tale(" of sugar as %1") : tale(" as %1"))
+                    .arg(fromUtf8(word(*entry.fedAs)));
+    }
+    if (entry.packs)
+        text += (entry.packs->value() == 1 ? tale(", %1 pack") : tale(", %1 packs"))
+                    .arg(entry.packs->value());
     if (!entry.note.empty()) text += QStringLiteral("; ") + fromUtf8(entry.note);
     return text + QLatin1Char('.');
+}
+
+QString weighedSentence(const HiveWeighing& weighing) {
+    const auto shown = [](const Known<Mass>& mass) {
+        return mass.value ? massText(static_cast<double>(mass.value->grams()), mass.how)
+                          : tale("not known");
+    };
+    QStringList parts;
+    if (weighing.whole) parts << tale("weighed: %1").arg(shown(*weighing.whole));
+    if (weighing.left) parts << tale("weighed at one side: %1").arg(shown(*weighing.left));
+    if (weighing.right) parts << tale("at the other: %1").arg(shown(*weighing.right));
+    if (parts.isEmpty()) parts << tale("on the scale; no weight written down");
+    if (!weighing.note.empty()) parts << fromUtf8(weighing.note);
+    return parts.join(QStringLiteral("; ")) + QLatin1Char('.');
+}
+
+QString foundSentence(const StoryEntry& entry) {
+    const Finding& finding = entry.sample->finding;
+    QStringList parts{fromUtf8(word(finding.what))};
+    if (finding.what == Pest::Varroa)
+        parts << miteSampleText(*entry.sample);
+    else if (finding.level)
+        parts << fromUtf8(word(*finding.level));
+    if (const QString signs = signsText(finding.signs); !signs.isEmpty()) parts << signs;
+    if (!entry.boxes.empty()) parts << tale("in %1").arg(storyBoxNames(entry.boxes));
+    if (!finding.note.empty()) parts << fromUtf8(finding.note);
+    return parts.join(QStringLiteral("; ")) + QLatin1Char('.');
+}
+
+QString medicineSentence(const StoryEntry& entry) {
+    const Treatment& given = *entry.treatment;
+    const QString name = entry.medicine ? fromUtf8(entry.medicine->name.text()) : tale("Medicine");
+    if (entry.what == StoryEntry::What::MedicineOut) return tale("%1 out.").arg(name);
+    QStringList parts{tale("%1 in").arg(name)};
+    if (given.amount && entry.medicine) parts << amountText(given.amount->value(), *entry.medicine);
+    if (!given.by.empty()) parts << tale("by %1").arg(fromUtf8(given.by));
+    if (given.supersOn) parts << (*given.supersOn ? tale("with supers on") : tale("no supers on"));
+    if (!given.note.empty()) parts << fromUtf8(given.note);
+    return parts.join(QStringLiteral("; ")) + QLatin1Char('.');
 }
 
 }  // namespace
@@ -144,7 +200,9 @@ QString boxCountsText(const std::vector<BoxCount>& counts) {
 
 QString boxLookSentence(const BoxLook& look) {
     QStringList parts;
-    if (look.frames) parts << tale("%1 frames").arg(look.frames->value());
+    if (look.frames)
+        parts << (look.frames->value() == 1 ? tale("%1 frame") : tale("%1 frames"))
+                     .arg(look.frames->value());
     if (look.cappedFrames) parts << tale("%1 capped").arg(framesText(*look.cappedFrames));
     if (look.filled && look.filled->value)
         parts
@@ -184,6 +242,13 @@ QString uncapitalised(const StoryEntry& entry) {
             return honeySentence(entry);
         case StoryEntry::What::Fed:
             return fedSentence(entry);
+        case StoryEntry::What::Weighed:
+            return weighedSentence(*entry.weighing);
+        case StoryEntry::What::Found:
+            return foundSentence(entry);
+        case StoryEntry::What::MedicineIn:
+        case StoryEntry::What::MedicineOut:
+            return medicineSentence(entry);
         case StoryEntry::What::HeldBack:
         case StoryEntry::What::HoldLifted:
             return holdSentence(entry);
@@ -252,6 +317,13 @@ QString storyKind(const StoryEntry& entry) {
             return tale("honey");
         case StoryEntry::What::Fed:
             return tale("fed");
+        case StoryEntry::What::Weighed:
+            return tale("scale");
+        case StoryEntry::What::Found:
+            return tale("found");
+        case StoryEntry::What::MedicineIn:
+        case StoryEntry::What::MedicineOut:
+            return tale("medicine");
         case StoryEntry::What::HeldBack:
         case StoryEntry::What::HoldLifted:
             return tale("hold");

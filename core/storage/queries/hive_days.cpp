@@ -45,6 +45,14 @@ std::string calledOn(const Read& file, Id<Hive> id, Day on) {
     return hive ? asItWas(file, *hive, on).mark.text() : "#" + std::to_string(id.number);
 }
 
+std::vector<Yard> yardsOn(const Read& file, Day on) {
+    auto yards = file.all<Yard>();
+    std::erase_if(yards, [on](const Yard& yard) { return yard.closed && *yard.closed <= on; });
+    std::stable_sort(yards.begin(), yards.end(),
+                     [](const Yard& a, const Yard& b) { return a.walkOrder < b.walkOrder; });
+    return yards;
+}
+
 std::vector<Hive> hivesOn(const Read& file, Id<Yard> yard, Day on) {
     // Those of the yard now, and those that ever left it.
     std::vector<Hive> hives = file.where<Hive>({is("yard", yard)});

@@ -23,6 +23,9 @@ Hive asItWas(const Read& file, Hive hive, Day on);
 /// What a hive was called at the end of a day; "#12" where there is no such hive.
 std::string calledOn(const Read& file, Id<Hive> hive, Day on);
 
+/// The yards that were open at the end of a day, in walking order; one closed since among them.
+std::vector<Yard> yardsOn(const Read& file, Day on);
+
 /// The hives that stood in a yard at the end of a day, as they were called then, in walking order
 /// as far as it is known: those that went elsewhere since come last.
 std::vector<Hive> hivesOn(const Read& file, Id<Yard> yard, Day on);

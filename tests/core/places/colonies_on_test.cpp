@@ -76,13 +76,14 @@ TEST_F(ColonyYears, ASplitIsRequeenedAndPromotedAndItsStoryTellsIt) {
     EXPECT_FALSE(hiveHead(file(), hive("N1", "2026-06-25"), test::day("2026-07-02")).colony);
     const Id<Queen> seven{*findNamed(file(), Queen::table, NameQuery{.name = "7", .on = {}})};
     const Followed queen = followQueen(file(), seven, test::day("2026-08-01"));
-    ASSERT_EQ(queen.way.size(), 2u);
+    ASSERT_EQ(queen.way.size(), 3u);
     EXPECT_EQ(wayText(queen.way[0], queen.thing), "Heads the colony of N1 in Hill.");
     EXPECT_EQ(wayText(queen.way[1], queen.thing), "With her colony to C2 in Creek.");
+    EXPECT_EQ(wayText(queen.way[2], queen.thing), "Its hive C2 is called C9 since.");
     ASSERT_EQ(queen.mothers.size(), 1u);
     EXPECT_EQ(queen.mothers.front().number, "42");
     const Followed box = followBox(file(), this->box("N1").id, test::day("2026-08-01"));
-    ASSERT_EQ(box.way.size(), 2u);
+    ASSERT_EQ(box.way.size(), 3u);
     EXPECT_EQ(wayText(box.way[1], box.thing), "Onto C2 in Creek, place 2 from the floor; from N1.");
     expectClean();
 }

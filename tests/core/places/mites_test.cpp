@@ -224,6 +224,21 @@ TEST_F(MitesOf, DroneBroodIsAShareOfCells) {
     EXPECT_FALSE(hive.sample);
 }
 
+TEST_F(MitesOf, OnAPastDayItIsTheHivesOfThatDay) {
+    found(R"("method":"wash","mites":12,"bees":300)");
+    done(R"({"do":"add-yard","on":"2027-04-01","yard_name":"Creek"}
+{"do":"move-hive","on":"2027-07-01","hive":"H1","yard":"Creek"}
+{"do":"relabel-hive","on":"2027-07-01","hive":"H1","mark":"C1"})");
+    const auto marks = [&](const char* on) {
+        std::string all;
+        for (const HiveMites& each : mites(file(), {}, test::day(on)))
+            all += each.yard.name.text() + " " + each.hive.mark.text() + "; ";
+        return all;
+    };
+    EXPECT_EQ(marks("2027-06-15"), "Hill H2; Hill H1; ");
+    EXPECT_EQ(marks("2027-07-15"), "Hill H2; Creek C1; ");
+}
+
 TEST_F(MitesOf, OnlyTheColonysOwnSamplesCount) {
     found(R"("method":"wash","mites":15,"bees":300)");
     EXPECT_EQ(at("2027-06-09").standing, Standing::Over);

@@ -50,6 +50,21 @@ TEST_F(QuestionsTest, FramesTheBoxesCannotHoldAreAskedAbout) {
                 ElementsAre("more_frames_than_fit"));
 }
 
+TEST_F(QuestionsTest, ALineThatLeavesOutWhatTheFirstSaidIsAskedAbout) {
+    done(R"({"do":"add-boxes","on":"2027-05-01","kind":"medium","first_mark":"S1","count":3}
+{"do":"write-line","on":"2027-06-01","hive":"H1","line":"e b7 +1"})");
+    EXPECT_THAT(after(R"({"do":"write-line","on":"2027-06-01","hive":"H1","line":"e b7 s3 +1"})"),
+                IsEmpty())
+        << "more of it";
+    EXPECT_THAT(after(R"({"do":"write-line","on":"2027-06-01","hive":"H1","line":"e b6 s3 +1"})"),
+                IsEmpty())
+        << "put right";
+    EXPECT_THAT(after(R"({"do":"write-line","on":"2027-06-01","hive":"H1","line":"e b6"})"),
+                ElementsAre("line_replaced"));
+    EXPECT_TRUE(asked.front().says.contains(QStringLiteral("H1 had a line that day: “e b6 s3 +1”")))
+        << asked.front().says.toStdString();
+}
+
 TEST_F(QuestionsTest, BroodThatJumpsIsAskedAboutWithinAFortnightOnly) {
     done(R"({"do":"write-line","on":"2027-05-01","hive":"H1","line":"b2"})");
     EXPECT_THAT(after(R"({"do":"write-line","on":"2027-05-09","hive":"H1","line":"b9"})"),

@@ -119,6 +119,43 @@ TEST_F(YardAnswers, TheStoryTellsWhatWasDoneWithBoxes) {
     EXPECT_EQ(storyOf("ML3", "2027-06-08").size(), 3) << "nothing of later days";
 }
 
+TEST_F(YardAnswers, TheStoryTellsMedicinesFindingsScaleAndFeed) {
+    playAll(
+        *season,
+        R"({"do":"buy-medicine","on":"2027-07-01","name":"Strips","quantity":10,"unit":"strips","supers":"may stay"}
+{"do":"treat","on":"2027-07-02","medicine":"Strips","hives":"ML3","amount":2,"given_by":"Ann"}
+{"do":"take-out-medicine","on":"2027-07-20","hives":"ML3"}
+{"do":"record-finding","on":"2027-07-21","hive":"ML3","what":"varroa","method":"wash","mites":6,"bees":300}
+{"do":"record-finding","on":"2027-07-22","hive":"ML3","what":"nosema","method":"seen","level":"some","note":"soiled front"}
+{"do":"weigh-hive","on":"2027-07-23","hive":"ML3","left_g":20000,"right_g":21000}
+{"do":"feed","on":"2027-07-24","hives":"ML3","given_g":6000,"kind":"syrup 2:1"})");
+    const QStringList told = storyOf("ML3");
+    EXPECT_EQ(told.value(0), QStringLiteral("fed: Fed 6.0 kg of sugar as syrup 2:1."));
+    EXPECT_EQ(told.value(1),
+              QStringLiteral("scale: Weighed at one side: 20.0 kg; at the other: 21.0 kg."));
+    EXPECT_EQ(told.value(2), QStringLiteral("found: Nosema; some; soiled front."));
+    EXPECT_TRUE(
+        told.value(3).startsWith(QStringLiteral("found: Varroa; wash, 6 of 300: 2.0 in 100 bees")))
+        << told.value(3).toStdString();
+    EXPECT_EQ(told.value(4), QStringLiteral("medicine: Strips out."));
+    EXPECT_TRUE(told.value(5).startsWith(QStringLiteral("medicine: Strips in; 2 strips; by Ann")))
+        << told.value(5).toStdString();
+}
+
+TEST_F(YardAnswers, ALineWrittenAnewSaysWhatItWas) {
+    playAll(*season,
+            R"({"do":"write-line","on":"2027-06-20","hive":"ML3","line":"e b7 +1"}
+{"do":"write-line","on":"2027-06-20","hive":"ML3","line":"e b8","why":"miscounted"}
+{"do":"write-line","on":"2027-06-21","hive":"ML3","line":"e b8"})");
+    const QStringList told = storyOf("ML3");
+    EXPECT_EQ(told.value(0), QStringLiteral("opened: Eggs. 8 brood."));
+    EXPECT_EQ(told.value(1), QStringLiteral("opened: Eggs. 8 brood. Written anew, because: "
+                                            "miscounted; it was: “e b7 +1”."));
+    ASSERT_TRUE(season->undo());
+    ASSERT_TRUE(season->undo());
+    EXPECT_FALSE(storyOf("ML3").value(0).contains(QStringLiteral("Written anew")));
+}
+
 TEST_F(YardAnswers, WithinADayTheNewestIsToldFirst) {
     playAll(*season,
             R"({"do":"hold-back","on":"2027-06-22","hive":"ML3","reason":"other","note":"first"}

@@ -58,7 +58,20 @@ INSTANTIATE_TEST_SUITE_P(
         Typed{"some brood, some stores", "Some brood, some stores."},
         Typed{"e Some Bees in the box", "Eggs. Some seams of bees. “in the box”"},
         Typed{"b~ s5", "Some brood, 5 stores."}, Typed{"some moss", "“some moss”"},
-        Typed{"supered", "1 super on."}, Typed{"b-3", "“b-3”"}, Typed{"b7-5", "“b7-5”"}));
+        // As it is said rather than marked.
+        Typed{"rain, not opened", "Not opened. “rain,”"}, Typed{"Not opened", "Not opened."},
+        Typed{"top super not opened", "“top super not opened”"},
+        Typed{"box 2 not opened", "“box 2 not opened”"},
+        Typed{"no eggs, queen not seen", "Looked for eggs, none. Queen looked for, not seen."},
+        Typed{"QNS", "Queen looked for, not seen."}, Typed{"QS b7", "Queen seen. 7 brood."},
+        Typed{"BIAS, calm", "Eggs. Open brood. Capped brood. “calm”"},
+        Typed{"wash 11/300", "Wash: 11 in 300."}, Typed{"roll 6/300", "Sugar roll: 6 in 300."},
+        Typed{"board 20/5, +1", "1 super on. Board: 20 mites in 5 days."},
+        Typed{"wash it", "“wash it”"}, Typed{"2 sealed qc", "2 capped queen cells."},
+        Typed{"1 open queen cell left1", "1 open queen cells, 1 left."},
+        Typed{"2 sealed boxes", "“2 sealed boxes”"},
+        Typed{"no queen cells", "Looked for queen cells, none."}, Typed{"supered", "1 super on."},
+        Typed{"b-3", "“b-3”"}, Typed{"b7-5", "“b7-5”"}));
 
 TEST(Shorthand, LaterMarksOverruleEarlierOnes) {
     EXPECT_EQ(readShorthand("b7 b8").seen.brood->value, Frames::whole(8));
@@ -120,6 +133,8 @@ TEST(Shorthand, TwoMarksThatCannotBothHoldAreFound) {
                              Case{"bd20/5 bd20/4", "bd20/5", "bd20/4"},
                              Case{"kg20+21 kg41", "kg20+21", "kg41"},
                              Case{"fo1 f1", "fo1", "f1"},
+                             Case{"e b7 no eggs", "e", "no eggs"},
+                             Case{"wash 4/300 w5/300", "wash 4/300", "w5/300"},
                              Case{"shb shb0", "shb", "shb0"}}) {
         const auto two = contradictionIn(each.line);
         ASSERT_TRUE(two) << each.line;

@@ -52,6 +52,15 @@ TEST_F(SheetLines, ThatContradictThemselvesAreNotKept) {
     EXPECT_EQ(seen("H1").eggs, true) << "what was kept before stays";
 }
 
+TEST_F(SheetLines, ThatSayNothingAreNoLook) {
+    EXPECT_EQ(outcome(line("H1", "")), "missing line");
+    EXPECT_EQ(outcome(line("H1", "  ")), "missing line");
+    done(line("H1", "e b7"));
+    EXPECT_EQ(outcome(line("H1", "")), "kept") << "a line that was there may be emptied";
+    done(forAll("e +1", "2027-06-08"));
+    EXPECT_EQ(outcome(line("H1", "", "2027-06-08")), "kept") << "it got what all got";
+}
+
 TEST_F(SheetLines, OfAWholeYardReachHivesWithoutAWordOfTheirOwn) {
     done(line("H2", "e b4"));
     done(forAll("all supered, 2 light"));

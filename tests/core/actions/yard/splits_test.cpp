@@ -70,6 +70,14 @@ TEST_F(Splits, TheQueenGoesAlongAndTheMotherWaits) {
     expectClean();
 }
 
+TEST_F(Splits, FramesNobodyCountedCannotBeCarried) {
+    const char* line =
+        R"({"do":"split-colony","on":"2027-05-01","hive":"H2","mark":"N1","new_boxes":"deep N1","frames":5,"queen_goes":false,"step":"queen lost"})";
+    EXPECT_EQ(outcome(line), "missing frames");
+    EXPECT_TRUE(told(line).contains(QStringLiteral("Nobody counted the frames in the box of H2")))
+        << told(line).toStdString();
+}
+
 TEST_F(Splits, WhatCannotBeIsRefused) {
     const std::string head = R"({"do":"split-colony","on":"2027-05-01","hive":"H1",)";
     EXPECT_EQ(outcome(head + R"("onto":"H2"})"), "taken onto");
