@@ -202,16 +202,6 @@ QString fallVerdictText(const MiteSample& sample) {
     return text;
 }
 
-QString signsText(const FieldSigns& signs) {
-    QStringList seen;
-    for (const FieldInfo& field : FieldSigns::fields()) {
-        const Value value = field.valueIn(&signs);
-        if (const auto* flag = std::get_if<std::int64_t>(&value))
-            seen << (*flag ? word(field.name) : healthSay("not: %1").arg(word(field.name)));
-    }
-    return seen.join(QStringLiteral(", "));
-}
-
 QString phaseText(SeasonPhase phase) {
     switch (phase) {
         case SeasonPhase::Dormant:

@@ -17,8 +17,6 @@ QString rateText(const MiteRate& rate);
 /// "wash, 6 of 300: 2.0 in 100 bees (between 0.7 and 4.3)"; of a board a day, of drone brood in 100
 /// cells, else what was graded.
 QString miteSampleText(const MiteSample& sample);
-/// "spotty brood, not: ropes": what was looked for; empty where nothing was ticked.
-QString signsText(const FieldSigns& signs);
 /// "corrected for a sugar roll that finds 0.93 of them: 2.2 (between 0.8 and 4.6)"; empty where
 /// there is none.
 QString correctedText(const MiteSample& sample);
