@@ -168,7 +168,7 @@ HiveGrowth GrowthReader::read(const YardSheetRow& row) const {
     std::optional<Day> livesSince;
     if (const auto living = colonyLivingOn(m_file, row.hive.id, m_on)) livesSince = living->from;
     hive.lives = livesSince.has_value();
-    for (const DatedInspection& each : inspectionsOf(m_file, row.hive.id, m_on + days(1))) {
+    for (const DatedInspection& each : looksAtColonyIn(m_file, row.hive.id, m_on)) {
         if (each.inspection.seen.looked == Looked::Opened) {
             hive.opened = each.on;
             break;

@@ -53,16 +53,12 @@ void judgeBoard(const Finding& finding, MiteSample& sample) {
         }
 }
 
-/// Findings of the colony that lives there: those of one that lived there before say nothing.
+/// Findings of the colony that lives there, on whatever stand it was: those of one that lived there
+/// before say nothing.
 std::vector<MiteSample> samplesOf(const Read& file, const Hive& hive, Day on) {
-    const auto colony = lastColonyIn(file, hive.id, on);
-    if (colony && colony->ended && *colony->ended <= on) return {};
     std::vector<MiteSample> samples;
-    for (const Finding& each : file.where<Finding>({is("hive", hive.id)})) {
-        if (each.what != Pest::Varroa || each.on > on || (colony && each.on < colony->since))
-            continue;
-        samples.push_back(sampleOf(file, each));
-    }
+    for (const Finding& each : ofColonyIn<Finding>(file, hive.id, on))
+        if (each.what == Pest::Varroa) samples.push_back(sampleOf(file, each));
     // Of one day the one written down last comes first.
     std::reverse(samples.begin(), samples.end());
     std::stable_sort(samples.begin(), samples.end(), [](const MiteSample& a, const MiteSample& b) {
@@ -80,7 +76,7 @@ HiveMites::Standing standingOf(const MiteRate& rate, double line) {
 }
 
 bool treatedFrom(const Read& file, Id<Hive> hive, Day from, Day on) {
-    const auto all = treatmentsOf(file, hive);
+    const auto all = treatmentsIn(file, hive, on);
     return std::any_of(all.begin(), all.end(), [&](const Treatment& each) {
         return each.on <= on && (each.on >= from || !each.out || *each.out > from);
     });
@@ -107,10 +103,12 @@ void readBoards(const Read& file, HiveMites& mites, Day on, double oldAfterDays)
 /// Beetles, moths and what else was met in the hive; suspected disease has a list of its own.
 std::vector<Finding> otherPestsOf(const Read& file, const Hive& hive, Day on) {
     std::vector<Finding> newest;
-    const auto colony = lastColonyIn(file, hive.id, on);
-    for (Finding& each : file.where<Finding>({is("hive", hive.id)})) {
+    const auto dead = colonyLivingOn(file, hive.id, on) ? std::optional<Colony>()
+                                                        : lastColonyIn(file, hive.id, on);
+    for (Finding& each : dead ? file.where<Finding>({is("hive", hive.id)})
+                              : ofColonyIn<Finding>(file, hive.id, on)) {
         if (each.what == Pest::Varroa || each.on > on || each.on + days(365) < on ||
-            (colony && each.on < colony->since))
+            (dead && each.on < dead->since))
             continue;
         const auto same = std::find_if(newest.begin(), newest.end(), [&](const Finding& other) {
             return other.what == each.what;
@@ -135,7 +133,7 @@ HiveMites hiveMites(const Read& file, const Hive& hive, const Yard& yard, Day on
     const auto newest = std::find_if(mites.samples.begin(), mites.samples.end(),
                                      [](const MiteSample& each) { return each.rate.has_value(); });
     if (newest != mites.samples.end()) mites.sample = *newest;
-    for (const Treatment& each : treatmentsOf(file, hive.id)) {
+    for (const Treatment& each : treatmentsIn(file, hive.id, on)) {
         if (each.on > on || each.on < on - days(365)) continue;
         const bool since = !mites.sample || each.on >= mites.sample->finding.on || !each.out ||
                            *each.out > mites.sample->finding.on;

@@ -81,10 +81,7 @@ std::optional<Mind> medicineMind(const Read& file, Id<Hive> hive, Day on) {
         mind.from = back->from;
         return mind;
     }
-    const auto hiveNow = file.find(hive);
-    for (const TreatmentLine& line :
-         runningTreatments(file, hiveNow ? std::optional(hiveNow->yard) : std::nullopt, on)) {
-        if (line.hive.id != hive) continue;
+    for (const TreatmentLine& line : runningIn(file, hive, on)) {
         Mind mind{MindKind::MedicineIn, line.treatment.on};
         mind.about = line.medicine.name.text();
         if (line.dueOut) {
@@ -105,7 +102,8 @@ std::vector<DatedInspection> linesSinceOpened(const Read& file, const YardSheetR
         return !lines.empty() && lines.back().inspection.seen.looked == Looked::Opened;
     };
     if (opened()) return lines;
-    for (DatedInspection& each : inspectionsOf(file, row.hive.id, on)) {
+    for (DatedInspection& each : looksAtColonyIn(file, row.hive.id, on)) {
+        if (each.on == on) continue;  // that is the row's own line
         lines.push_back(std::move(each));
         if (opened()) break;
     }
@@ -195,7 +193,11 @@ YardSheetRow rowOf(const Read& file, const Queens& living, const Hive& hive,
     for (DatedInspection& each : inspectionsOf(file, hive.id, on)) {
         const auto away = [yearAgo](Day day) { return std::abs((day - yearAgo).count()); };
         if (away(each.on) <= aboutNow && (!row.lastYear || away(each.on) < away(row.lastYear->on)))
-            row.lastYear = each;
+            row.lastYear = std::move(each);
+    }
+    // What was seen last goes with the colony; another's before it on this stand says nothing.
+    for (DatedInspection& each : looksAtColonyIn(file, hive.id, on)) {
+        if (each.on == on) continue;
         if (each.inspection.seen.looked != Looked::Opened) continue;
         keepNewest(row.lastEggs, each.inspection.seen.eggs, each.on);
         keepNewest(row.lastBrood, each.inspection.seen.brood, each.on);

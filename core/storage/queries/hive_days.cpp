@@ -115,6 +115,49 @@ std::optional<ColonyStay> colonyLivingOn(const Read& file, Id<Hive> hive, Day on
     return living;
 }
 
+std::optional<Colony> colonyMetIn(const Read& file, Id<Hive> hive, Day on) {
+    if (auto living = colonyLivingOn(file, hive, on)) return std::move(living->colony);
+    std::optional<Colony> gone;
+    for (ColonyStay& stay : colonyStaysIn(file, hive))
+        if (stay.to == on) gone = std::move(stay.colony);
+    return gone;
+}
+
+bool speaksOf(const Read& file, const std::vector<ColonyStay>& stays, Id<Hive> hive, Day on) {
+    for (const ColonyStay& stay : stays) {
+        if (stay.hive != hive) continue;
+        if (stay.holds(on)) return true;
+        // On the day it left the stand was still its own, unless another came at once.
+        if (stay.to == on && !colonyLivingOn(file, hive, on)) return true;
+    }
+    return false;
+}
+
+bool wentWithColony(const Read& file, const BoxMove& move) {
+    if (!move.fromHive || !move.toHive) return false;
+    return file
+        .first<ColonyMove>(
+            {is("from_hive", *move.fromHive), is("to_hive", *move.toHive), is("on_day", move.on)})
+        .has_value();
+}
+
+std::vector<DatedInspection> looksAtColonyIn(const Read& file, Id<Hive> hive, Day on) {
+    const auto living = colonyLivingOn(file, hive, on);
+    if (!living) return inspectionsOf(file, hive, on + days(1));
+    const auto stays = colonyStaysOf(file, living->colony);
+    std::vector<DatedInspection> looks;
+    std::set<std::int64_t> asked;
+    for (const ColonyStay& stay : stays) {
+        if (!asked.insert(stay.hive.number).second) continue;
+        for (DatedInspection& each : inspectionsOf(file, stay.hive, on + days(1)))
+            if (speaksOf(file, stays, stay.hive, each.on)) looks.push_back(std::move(each));
+    }
+    std::stable_sort(
+        looks.begin(), looks.end(),
+        [](const DatedInspection& a, const DatedInspection& b) { return a.on > b.on; });
+    return looks;
+}
+
 Id<Hive> hiveOfColony(const Read& file, const Colony& colony, Day on) {
     const auto stays = colonyStaysOf(file, colony);
     Id<Hive> hive = stays.front().hive;

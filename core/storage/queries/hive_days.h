@@ -5,9 +5,11 @@
 
 #include <map>
 #include <optional>
+#include <set>
 #include <vector>
 
 #include "core/model/yard/moves.h"
+#include "core/storage/queries/yards.h"
 #include "core/storage/rows.h"
 
 namespace combwright {
@@ -48,6 +50,42 @@ std::vector<ColonyStay> colonyStaysIn(const Read& file, Id<Hive> hive);
 std::vector<ColonyStay> allColonyStays(const Read& file);
 /// The colony that lived in a hive at the end of a day.
 std::optional<ColonyStay> colonyLivingOn(const Read& file, Id<Hive> hive, Day on);
+/// The colony a record of a hive and a day speaks of: that which lived there at the end of the day,
+/// else the one that left or ended there that day.
+std::optional<Colony> colonyMetIn(const Read& file, Id<Hive> hive, Day on);
+/// Whether something seen or given in a hive on a day was of the colony of these stays.
+bool speaksOf(const Read& file, const std::vector<ColonyStay>& stays, Id<Hive> hive, Day on);
+
+/// Records with a hive and a day, up to one day, of the colony that lives in a hive then, on
+/// whatever stand it was; nothing of who lived there before. Empty where nobody lives there any
+/// more; all of the hive where nobody ever wrote down who did.
+template <class Record>
+std::vector<Record> ofColonyIn(const Read& file, Id<Hive> hive, Day on) {
+    std::vector<Record> records;
+    const auto living = colonyLivingOn(file, hive, on);
+    if (!living) {
+        if (!colonyStaysIn(file, hive).empty()) return records;
+        for (Record& each : file.where<Record>({is("hive", hive)}))
+            if (each.on <= on) records.push_back(std::move(each));
+        return records;
+    }
+    const auto stays = colonyStaysOf(file, living->colony);
+    std::set<std::int64_t> asked;
+    for (const ColonyStay& stay : stays) {
+        if (!asked.insert(stay.hive.number).second) continue;
+        for (Record& each : file.where<Record>({is("hive", stay.hive)}))
+            if (each.on <= on && speaksOf(file, stays, stay.hive, each.on))
+                records.push_back(std::move(each));
+    }
+    return records;
+}
+
+/// Whether a box was carried along when its colony moved to another stand.
+bool wentWithColony(const Read& file, const BoxMove& move);
+/// Looks at the colony that lives in a hive on a day, up to that day, newest first, on whatever
+/// stand it was; all of the hive where nobody lives.
+std::vector<DatedInspection> looksAtColonyIn(const Read& file, Id<Hive> hive, Day on);
+
 /// The hive a colony lived in at the end of a day, or ended in before.
 Id<Hive> hiveOfColony(const Read& file, const Colony& colony, Day on);
 

@@ -17,6 +17,10 @@ inline bool isIn(const Treatment& treatment, Day on) {
 
 /// Of one hive, by the day they were given.
 std::vector<Treatment> treatmentsOf(const Read& file, Id<Hive> hive);
+/// Of the colony that lives in a hive on a day, on whatever stand it was when they were given, by
+/// that day; what the colony before it had is none of its. Of the hive where nobody lives: strips
+/// may hang there still.
+std::vector<Treatment> treatmentsIn(const Read& file, Id<Hive> hive, Day on);
 
 /// A super that stood on the hive while the medicine was in, and since when it did.
 struct SuperWhileIn {
