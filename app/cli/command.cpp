@@ -191,7 +191,8 @@ const std::vector<Command>& commands() {
         for (const auto& group :
              {seasonCommands(), journalCommands(), placeCommands(), storeroomCommands(),
               healthCommands(), colonyCommands(), freezerCommands(), waitingCommands(),
-              storesCommands(), dueCommands(), treatmentCommands(), computeCommands()})
+              storesCommands(), dueCommands(), treatmentCommands(), constantCommands(),
+              computeCommands()})
             list.insert(list.end(), group.begin(), group.end());
         return list;
     }();

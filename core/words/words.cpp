@@ -485,6 +485,7 @@ constexpr Label labels[] = {
     {"unite-colonies", QT_TRANSLATE_NOOP("words", "colonies united")},
     {"united_into", QT_TRANSLATE_NOOP("words", "united with")},
     {"unripe", QT_TRANSLATE_NOOP("words", "unripe")},
+    {"unset-constant", QT_TRANSLATE_NOOP("words", "an own rate given up")},
     {"until", QT_TRANSLATE_NOOP("words", "until")},
     {"usual_super", QT_TRANSLATE_NOOP("words", "usual super")},
     {"value", QT_TRANSLATE_NOOP("words", "value")},

@@ -9,7 +9,8 @@ std::optional<ConstantInForce> constantInForce(const Read& file, std::string_vie
     std::optional<Constant> own;
     // Later ones overrule earlier ones of the same day; the yard's own overrules the file's.
     for (Constant& each : file.where<Constant>({{"name", std::string(name)}})) {
-        if (each.since > on || (each.yard && each.yard != yard)) continue;
+        if (each.since > on || (each.until && *each.until <= on)) continue;
+        if (each.yard && each.yard != yard) continue;
         const bool nearer =
             !own || (each.yard && !own->yard) ||
             (each.yard.has_value() == own->yard.has_value() && each.since >= own->since);
