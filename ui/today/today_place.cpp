@@ -96,16 +96,8 @@ TodayPlace::TodayPlace(Session& session, QWidget* parent) : Place(session, paren
     whole->addWidget(m_scroll);
 
     connect(m_due, &DueView::chosen, this, &TodayPlace::headChanged);
-    connect(m_due, &DueView::moved, this, [this] {
-        const QRect at = m_due->currentRect().translated(m_due->mapTo(m_content, QPoint()));
-        m_scroll->ensureVisible(at.center().x(), at.bottom(), 0, this->look().space(16));
-        m_scroll->ensureVisible(at.center().x(), at.top(), 0, this->look().space(16));
-    });
-    connect(m_half, &HalfDoneView::moved, this, [this] {
-        const QRect at = m_half->currentRect().translated(m_half->mapTo(m_content, QPoint()));
-        m_scroll->ensureVisible(at.center().x(), at.bottom(), 0, this->look().space(16));
-        m_scroll->ensureVisible(at.center().x(), at.top(), 0, this->look().space(16));
-    });
+    for (LineList* list : std::initializer_list<LineList*>{m_due, m_half})
+        connect(list, &LineList::moved, this, [this, list] { bringIntoSight(*list); });
     connect(m_due, &DueView::done, this, &TodayPlace::doLine);
     connect(m_half, &HalfDoneView::done, this, &TodayPlace::carryOn);
     connect(m_begin, &QPushButton::clicked, this, [this] {
@@ -135,6 +127,13 @@ void TodayPlace::fitColumns() {
         head->setPalette(palette);
         head->setContentsMargins(0, 0, 0, look.space(4));
     }
+}
+
+void TodayPlace::bringIntoSight(const LineList& list) {
+    const QRect at = list.currentRect().translated(list.mapTo(m_content, QPoint()));
+    const int air = look().space(16);
+    m_scroll->ensureVisible(at.center().x(), at.bottom(), 0, air);
+    m_scroll->ensureVisible(at.center().x(), at.top(), 0, air);
 }
 
 void TodayPlace::resizeEvent(QResizeEvent* event) {

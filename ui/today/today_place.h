@@ -42,6 +42,7 @@ class TodayPlace : public Place {
 
   private:
     void fitColumns();
+    void bringIntoSight(const LineList& list);
     void doLine(const DueLine& line);
     void carryOn(const HalfDone& half);
     void quietLine();
