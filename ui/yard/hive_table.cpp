@@ -239,7 +239,6 @@ void HiveTable::tick(Id<Hive> hive, bool on) {
         item(r, 0)->setData(Qt::AccessibleTextRole, spokenRow(row));
     }
     m_filling = false;
-    Q_EMIT ticksChanged();
 }
 
 void HiveTable::tickAll() {

@@ -48,13 +48,10 @@ class HiveTable : public QTableWidget {
     void tickAll();
     const HiveTableRow* current() const;
     void choose(Id<Hive> hive);
-    /// So narrow that cells stand below each other.
-    bool isNarrow() const { return m_narrow; }
     /// Height of all rows and the head, px.
     int fullHeight() const;
 
   Q_SIGNALS:
-    void ticksChanged();
     void hiveActivated();
     void fitted();
 
@@ -73,7 +70,7 @@ class HiveTable : public QTableWidget {
     std::vector<HiveColumn> m_columns;
     std::vector<HiveTableRow> m_rows;
     std::set<std::int64_t> m_ticked;
-    bool m_narrow = false;
+    bool m_narrow = false;  ///< cells stand below each other
     bool m_filling = false;
 };
 

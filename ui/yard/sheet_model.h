@@ -52,7 +52,6 @@ class SheetModel : public QAbstractTableModel {
     QString saidBack(int row) const;
     /// Why lines written on an earlier day are changed; kept beside the old line. May be empty.
     void setWhy(const QString& why) { m_why = why.trimmed(); }
-    bool isTyping() const { return !m_typing.empty(); }
 
     int rowCount(const QModelIndex& parent = {}) const override;
     int columnCount(const QModelIndex& parent = {}) const override;
