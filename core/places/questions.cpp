@@ -243,11 +243,11 @@ class Questions {
                 ask("%1: %2 frames of brood and stores, but its boxes hold %3. Is a number a slip?")
                     .arg(mark, framesFigure(seen), framesFigure(*room)));
         if (!brood) return;
-        for (const DatedInspection& before : inspectionsOf(m_file, hive->id, visit->on)) {
+        for (const DatedInspection& before : inspectionsBetween(
+                 m_file, hive->id, visit->on - days(broodJumpDays), visit->on - days(1))) {
             const auto was = middle(before.inspection.seen.brood, 10);
             if (!was) continue;
-            if (visit->on - before.on <= days(broodJumpDays) &&
-                std::abs(*brood - *was) > broodJumpFrames)
+            if (std::abs(*brood - *was) > broodJumpFrames)
                 put(Asked::BroodJumped,
                     ask("%1: %2 frames of brood, %3 on %4. So much in so few days is rare.")
                         .arg(mark, framesFigure(*brood), framesFigure(*was),

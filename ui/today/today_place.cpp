@@ -103,7 +103,9 @@ TodayPlace::TodayPlace(Session& session, QWidget* parent) : Place(session, paren
     connect(m_begin, &QPushButton::clicked, this, [this] {
         Q_EMIT goAsked({DueWhere::Yard, {}, {}, {}, false});
     });
+    connect(&session, &Session::seasonChanged, this, [this] { m_waiting.reset(); });
     connect(&session, &Session::changed, this, [this] {
+        m_waiting.reset();
         // Another place in front has its own work; this one reads when one comes to it.
         if (isVisible()) reload();
     });
@@ -146,6 +148,7 @@ void TodayPlace::readAnew() {
     const Read& file = session().read();
     const Day today = session().clock().today();
     m_list = dueList(file, today);
+    m_waiting = {today, m_list.today()};
     const bool noYard = openYards(file).empty();
     m_ribbon->show(yearRibbon(file, today, m_list));
     m_due->show(m_list);
@@ -217,7 +220,12 @@ std::vector<PrintSheet> TodayPlace::sheets() const {
 std::vector<Explained> TodayPlace::explained() const { return explainDue(m_list); }
 
 int TodayPlace::waiting() const {
-    return session().hasSeason() ? dueList(session().read(), session().clock().today()).today() : 0;
+    if (!session().hasSeason()) return 0;
+    const Day today = session().clock().today();
+    // Asked whenever one goes to a place; reckoned again only when something was written since.
+    if (!m_waiting || m_waiting->first != today)
+        m_waiting = {today, dueList(session().read(), today).today()};
+    return m_waiting->second;
 }
 
 QString TodayPlace::help() const {

@@ -60,6 +60,8 @@ class TodayPlace : public Place {
     DueView* m_due;
     HalfDoneView* m_half;
     DueList m_list;
+    /// What is due and on which day that was reckoned; nothing when something was written since.
+    mutable std::optional<std::pair<Day, int>> m_waiting;
 };
 
 }  // namespace combwright

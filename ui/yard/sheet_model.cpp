@@ -37,15 +37,37 @@ void SheetModel::reload() {
     if (!m_session.hasSeason()) return;
     YardSheet fresh;
     if (!m_session.reading([&] { fresh = yardSheet(m_session.read(), m_yard, m_on); })) return;
+    ++m_reloads;
     const bool sameRows = fresh.rows.size() == m_sheet.rows.size();
     // While a row is kept the editor stands on it; a reset would take it away under the hands.
-    if (!sameRows) beginResetModel();
-    m_sheet = std::move(fresh);
-    if (!sameRows)
+    if (!sameRows) {
+        beginResetModel();
+        m_sheet = std::move(fresh);
         endResetModel();
-    else if (rowCount() > 0)
-        Q_EMIT dataChanged(index(0, 0), index(rowCount() - 1, ColumnCount - 1));
+    } else {
+        // Only what reads differently is measured and painted anew.
+        const auto before = shownRows();
+        m_sheet = std::move(fresh);
+        const auto after = shownRows();
+        for (int row = 0; row < rowCount(); ++row)
+            if (before[static_cast<std::size_t>(row)] != after[static_cast<std::size_t>(row)])
+                rowChanged(row);
+    }
     Q_EMIT sheetChanged();
+}
+
+std::vector<SheetModel::ShownRow> SheetModel::shownRows() const {
+    std::vector<ShownRow> rows(static_cast<std::size_t>(rowCount()));
+    for (int row = 0; row < rowCount(); ++row)
+        for (int column = 0; column < ColumnCount; ++column) {
+            const QModelIndex at = index(row, column);
+            rows[static_cast<std::size_t>(row)].push_back({textOf(at), toneOf(at), isOlder(at)});
+        }
+    return rows;
+}
+
+void SheetModel::rowChanged(int row) {
+    Q_EMIT dataChanged(index(row, 0), index(row, ColumnCount - 1));
 }
 
 int SheetModel::rowCount(const QModelIndex& parent) const {
@@ -81,7 +103,7 @@ bool SheetModel::takeDraft(int row) {
 void SheetModel::discard(int row) {
     m_typing.erase(row);
     m_drafts.drop(draftKey(row));
-    Q_EMIT dataChanged(index(row, 0), index(row, ColumnCount - 1));
+    rowChanged(row);
 }
 
 QString SheetModel::keptLineOf(int row) const {
@@ -110,6 +132,7 @@ bool SheetModel::keep(int row) {
     const StepNote note{wasThere ? m_why.toStdString() : std::string(),
                         "visit " + m_sheet.yard.name.text() + " " + isoText(m_on)};
     bool kept = true;
+    const int reloads = m_reloads;
     if (row == 0) {
         const bool same = m_sheet.visit ? text.toStdString() == m_sheet.visit->all : text.isEmpty();
         if (!same) {
@@ -137,7 +160,12 @@ bool SheetModel::keep(int row) {
     m_typing.erase(row);
     // A line left empty does not take away what is offered in it.
     if (!text.isEmpty() || wasThere) m_drafts.drop(draftKey(row));
-    reload();
+    // Whoever listens to the season has read the sheet by now; then only this row, which was still
+    // being typed in, reads differently.
+    if (m_reloads == reloads)
+        reload();
+    else
+        rowChanged(row);
     return true;
 }
 

@@ -4,6 +4,8 @@
 
 #include <QAbstractTableModel>
 #include <map>
+#include <tuple>
+#include <vector>
 
 #include "core/places/yard_sheet.h"
 #include "ui/shell/session.h"
@@ -63,6 +65,10 @@ class SheetModel : public QAbstractTableModel {
     void sheetChanged();
 
   private:
+    /// What a cell shows: its words, their tone, whether they are older than the last look.
+    using ShownRow = std::vector<std::tuple<QString, Tone, bool>>;
+    std::vector<ShownRow> shownRows() const;
+    void rowChanged(int row);
     QString draftText(const QString& draft) const;
     /// "7", or "7 · 20 Aug" where the last look did not say.
     QString withOwnDay(const QString& value, Day on, const YardSheetRow& row) const;
@@ -84,7 +90,7 @@ class SheetModel : public QAbstractTableModel {
     QString m_why;
     std::map<int, QString> m_typing;
     SheetDrafts m_drafts;
-    bool m_keeping = false;
+    int m_reloads = 0;
 };
 
 }  // namespace combwright

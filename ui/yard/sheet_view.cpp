@@ -135,10 +135,14 @@ SheetTable::SheetTable(SheetModel& model, Session& session, QWidget* parent)
         verticalHeader()->setDefaultSectionSize(m_session.look().space(32));
         verticalHeader()->setMinimumSectionSize(m_session.look().space(32));
         layOutColumns();
+        fitRows(0, this->model()->rowCount() - 1);
     };
     connect(&session, &Session::lookChanged, this, sizes);
     // A row is as high as what is read back and to mind, and as the cells of the row one types in.
-    verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    // Each is measured when it changes: to measure all of them with every letter held up the hand.
+    verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+    connect(&model, &QAbstractItemModel::modelReset, this,
+            [this] { fitRows(0, this->model()->rowCount() - 1); });
     sizes();
 }
 
@@ -181,6 +185,18 @@ void SheetTable::fitRow() {
     updateEditorGeometries();
 }
 
+void SheetTable::fitRows(int from, int to) {
+    const int least = verticalHeader()->minimumSectionSize();
+    for (int row = from; row <= to; ++row)
+        verticalHeader()->resizeSection(row, std::max(sizeHintForRow(row), least));
+}
+
+void SheetTable::dataChanged(const QModelIndex& from, const QModelIndex& to,
+                             const QList<int>& roles) {
+    QTableView::dataChanged(from, to, roles);
+    fitRows(from.row(), to.row());
+}
+
 void SheetTable::layOutColumns() {
     const Look& look = m_session.look();
     // What must be read or typed keeps its room; of what was seen last as much stays as fits.
@@ -209,6 +225,7 @@ void SheetTable::layOutColumns() {
 void SheetTable::resizeEvent(QResizeEvent* event) {
     QTableView::resizeEvent(event);
     layOutColumns();
+    if (event->size().width() != event->oldSize().width()) fitRows(0, model()->rowCount() - 1);
     if (m_asCells) fitRow();
 }
 
@@ -296,6 +313,7 @@ bool SheetTable::eventFilter(QObject* watched, QEvent* event) {
             QWidget* editor = cells() ? static_cast<QWidget*>(cells()) : edit;
             setFocus();
             closeEditor(editor, QAbstractItemDelegate::NoHint);
+            fitRows(currentIndex().row(), currentIndex().row());
             focusNextPrevChild(!back);
             m_leaving = false;
             return true;

@@ -11,6 +11,8 @@
 #include <QTest>
 #include <QTimer>
 
+#include "core/actions/yard/tasks.h"
+#include "core/places/due/due_list.h"
 #include "core/places/pages/due_words.h"
 #include "tests/support/in_window.h"
 #include "tests/support/mill_lane.h"
@@ -176,6 +178,20 @@ TEST_F(TodayInWindow, WhatWasLeftHalfDoneIsCarriedOn) {
     ASSERT_NE(yard, nullptr);
     EXPECT_TRUE(yard->sheetIsOpen());
     EXPECT_EQ(yard->day(), test::day("2027-06-16"));
+}
+
+TEST_F(TodayInWindow, CountsAnewWhatIsDueWheneverSomethingWasWritten) {
+    const int before = today->waiting();
+    EXPECT_EQ(before, dueList(session.read(), clock.today()).today());
+    window->goTo(1);
+    session.run(NoteTask{.on = clock.today(), .text = *Name::of("call"), .due = clock.today()});
+    EXPECT_EQ(today->waiting(), before + 1);
+    session.undo();
+    EXPECT_EQ(today->waiting(), before);
+    clock.set("2027-06-30");
+    EXPECT_EQ(today->waiting(), dueList(session.read(), clock.today()).today()) << "another day";
+    session.close();
+    EXPECT_EQ(today->waiting(), 0);
 }
 
 TEST_F(TodayInWindow, GoesIntoACalendar) {
