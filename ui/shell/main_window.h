@@ -51,7 +51,7 @@ class MainWindow : public QMainWindow {
     void countWaiting();
     void showSeason();
     /// Today, unless something half typed waits elsewhere.
-    int firstPlace() const;
+    void goFirst();
     void goFor(const GoTo& where);
     void showTitle();
     void keepTyped();

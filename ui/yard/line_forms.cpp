@@ -47,6 +47,7 @@ bool askForMiteLine(QWidget* parent, Session& session, const Yard& yard, Day on)
     auto* source =
         form.line(lineWord("Where you have it from"), "source", lineWord("may stay empty"));
     form.beginIn(phase);
+    form.keepDraft(QStringLiteral("mite-line %1 %2").arg(yard.id.number).arg(dayText(on)));
     form.onAccept([&] {
         SetMiteLine deed;
         deed.on = on;
@@ -80,6 +81,7 @@ bool askForPhaseDay(QWidget* parent, Session& session, const Yard& yard, Day on)
     auto* source =
         form.line(lineWord("Where you have it from"), "source", lineWord("may stay empty"));
     form.beginIn(phase);
+    form.keepDraft(QStringLiteral("phase-day %1 %2").arg(yard.id.number).arg(dayText(on)));
     form.onAccept([&] {
         SetPhaseDay deed;
         deed.on = on;
@@ -128,6 +130,7 @@ bool askForTables(QWidget* parent, Session& session, Day on) {
     form.fitWith(lines, regions);
     form.caution(labelIsLaw() + QLatin1Char(' ') +
                  lineWord("Your own line or day always comes before a table."));
+    form.keepDraft(QStringLiteral("tables %1").arg(dayText(on)));
     form.onAccept([&] {
         ChooseTables deed;
         deed.on = on;

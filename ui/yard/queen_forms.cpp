@@ -8,6 +8,7 @@
 #include "core/places/yard_story.h"
 #include "core/storage/queries/hive_days.h"
 #include "core/words/words.h"
+#include "ui/drawing/queen_dot.h"
 #include "ui/yard/form_fields.h"
 #include "ui/yard/letter_chooser.h"
 
@@ -19,14 +20,17 @@ QString queenWord(const char* text) { return QCoreApplication::translate("queen_
 /// Under the fields: which colour a year's queens are marked with, by its word.
 void sayColourOfYear(SmallForm& form, const Session& session, QLineEdit* year, Day on) {
     auto* words = form.say({});
+    words->setTextFormat(Qt::RichText);
+    words->setObjectName(QStringLiteral("colour_of_year"));
     const auto fit = [&form, &session, year, words, on] {
         bool whole = false;
         const int typed = year->text().trimmed().toInt(&whole);
-        form.sayAgain(words, whole && typed >= 1000 && typed <= 9999
-                                 ? queenWord("Queens of %1 are marked %2.")
-                                       .arg(typed)
-                                       .arg(fromUtf8(marksQueensOf(session.read(), typed, on)))
-                                 : QString());
+        if (!whole || typed < 1000 || typed > 9999) return form.sayAgain(words, {});
+        const QString colour = fromUtf8(marksQueensOf(session.read(), typed, on));
+        form.sayAgain(
+            words,
+            queenDotHtml(colour, TextSize::Body, session.look()) +
+                queenWord("Queens of %1 are marked %2.").arg(typed).arg(colour.toHtmlEscaped()));
     };
     QObject::connect(year, &QLineEdit::textChanged, &form, fit);
     fit();
@@ -110,9 +114,13 @@ bool askToPutQueen(QWidget* parent, Session& session, const Hive& hive, Day on) 
 bool askToMarkQueen(QWidget* parent, Session& session, const Hive& hive, Day on) {
     SmallForm form(parent, session, queenWord("The queen of %1").arg(markOf(hive)));
     const HiveHead head = hiveHead(session.read(), hive.id, on);
-    form.say(head.queen
-                 ? queenHeadText(*head.queen, head.colour) + QLatin1Char('.')
-                 : queenWord("Nobody wrote her down yet; what you write here begins her page."));
+    auto* who = form.say(
+        head.queen ? queenHeadText(*head.queen, head.colour).toHtmlEscaped() + QLatin1Char('.')
+                   : queenWord("Nobody wrote her down yet; what you write here begins her page."));
+    who->setTextFormat(Qt::RichText);
+    if (head.queen && head.queen->marked == true)
+        who->setText(queenDotHtml(fromUtf8(head.colour), TextSize::Body, session.look()) +
+                     who->text());
     const MarkFields mark = addMarkFields(form);
     auto* year = form.line(queenWord("Year"), "reared", queenWord("where it was not known"));
     form.say(queenWord("What stays empty stays as it is."));

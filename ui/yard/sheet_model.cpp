@@ -5,6 +5,7 @@
 #include "core/words/read_back.h"
 #include "core/words/shorthand.h"
 #include "core/words/words.h"
+#include "ui/yard/mind_tone.h"
 
 namespace combwright {
 
@@ -277,13 +278,17 @@ Tone SheetModel::toneOf(const QModelIndex& index) const {
     if (index.row() == 0) return Tone::Muted;
     if (index.column() == ReadBackColumn && !draftOf(index.row()).isEmpty()) return Tone::Muted;
     if (index.column() != MindColumn) return Tone::Ink;
-    for (const Mind& mind : rowAt(index.row()).minds) {
-        if (mind.kind == MindKind::MitesOver) return Tone::Bad;
-        if (mind.kind == MindKind::QueenWait || mind.kind == MindKind::CellsSeen ||
-            mind.kind == MindKind::Light || mind.kind == MindKind::NoEggs)
-            return Tone::Warn;
-    }
+    for (const Mind& mind : rowAt(index.row()).minds)
+        if (const Tone tone = mindTone(mind.kind); tone != Tone::Ink) return tone;
     return Tone::Ink;
+}
+
+QString SheetModel::queenColourOf(int row) const {
+    if (row < 1 || row > static_cast<int>(m_sheet.rows.size())) return {};
+    const auto& lives = rowAt(row).lives;
+    // A colour that is only her year's is on no queen.
+    return lives && lives->queen && lives->queen->marked == true ? fromUtf8(lives->colour)
+                                                                 : QString();
 }
 
 QVariant SheetModel::data(const QModelIndex& index, int role) const {
@@ -294,7 +299,12 @@ QVariant SheetModel::data(const QModelIndex& index, int role) const {
             return textOf(index);
         case Qt::EditRole:
             return index.column() == LineColumn ? lineOf(index.row()) : QString();
+        case queenColourRole:
+            return index.column() == HiveColumn ? queenColourOf(index.row()) : QString();
         case Qt::AccessibleTextRole:
+            if (const QString colour = queenColourOf(index.row());
+                index.column() == HiveColumn && !colour.isEmpty())
+                return tr("Hive: %1, queen marked %2").arg(textOf(index), colour);
             return QStringLiteral("%1: %2").arg(
                 headerData(index.column(), Qt::Horizontal, Qt::DisplayRole).toString(),
                 textOf(index));

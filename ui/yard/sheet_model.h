@@ -31,6 +31,9 @@ class SheetModel : public QAbstractTableModel {
         ColumnCount
     };
 
+    /// Of the hive's column: the colour its marked queen wears, by its word; empty for none.
+    static constexpr int queenColourRole = Qt::UserRole + 1;
+
     explicit SheetModel(Session& session, QObject* parent = nullptr);
 
     void show(Id<Yard> yard, Day on);
@@ -75,6 +78,7 @@ class SheetModel : public QAbstractTableModel {
     bool isOlder(const QModelIndex& index) const;
     QString textOf(const QModelIndex& index) const;
     QString mindTextOf(const YardSheetRow& row) const;
+    QString queenColourOf(int row) const;
     Tone toneOf(const QModelIndex& index) const;
     const YardSheetRow& rowAt(int row) const {
         return m_sheet.rows[static_cast<std::size_t>(row - 1)];

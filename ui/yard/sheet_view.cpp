@@ -1,5 +1,6 @@
 #include "ui/yard/sheet_view.h"
 
+#include <QApplication>
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QKeyEvent>
@@ -14,6 +15,8 @@
 #include "core/places/pages/yard_sheet_page.h"
 #include "core/words/shorthand.h"
 #include "core/words/words.h"
+#include "ui/drawing/lettering.h"
+#include "ui/drawing/queen_dot.h"
 #include "ui/yard/cells_editor.h"
 
 namespace combwright {
@@ -58,6 +61,8 @@ class LineDelegate : public QStyledItemDelegate {
     }
     void paint(QPainter* painter, const QStyleOptionViewItem& option,
                const QModelIndex& index) const override {
+        const QString colour = index.data(SheetModel::queenColourRole).toString();
+        if (!colour.isEmpty()) return paintMarked(*painter, option, index, colour);
         QStyledItemDelegate::paint(painter, option, index);
         // The rule between what was seen last and what is seen now.
         if (index.column() != SheetModel::LineColumn) return;
@@ -81,6 +86,11 @@ class LineDelegate : public QStyledItemDelegate {
         if (cells && index.column() == SheetModel::LineColumn &&
             index.row() == m_table.currentIndex().row())
             size.setHeight(cells->heightFor(cells->width()));
+        if (!index.data(SheetModel::queenColourRole).toString().isEmpty()) {
+            const double lines = lineStep(m_session.look().font(TextSize::Body)) +
+                                 lineStep(m_session.look().font(TextSize::Note));
+            size.setHeight(std::max(size.height(), static_cast<int>(lines)));
+        }
         // The hint of the style forgets the padding beside the text, and wraps a line too late.
         const QString text = index.data(Qt::DisplayRole).toString();
         const Look& look = m_session.look();
@@ -95,6 +105,36 @@ class LineDelegate : public QStyledItemDelegate {
     }
 
   private:
+    /// The mark of the hive, and under it what its queen wears: the dot and the word for it.
+    void paintMarked(QPainter& painter, const QStyleOptionViewItem& option,
+                     const QModelIndex& index, const QString& colour) const {
+        QStyleOptionViewItem ground = option;
+        initStyleOption(&ground, index);
+        const QString mark = std::exchange(ground.text, QString());
+        const QStyle* style = ground.widget ? ground.widget->style() : QApplication::style();
+        style->drawControl(QStyle::CE_ItemViewItem, &ground, &painter, ground.widget);
+        const Look& look = m_session.look();
+        const QFont bold = look.font(TextSize::Body, true);
+        const QFont note = look.font(TextSize::Note);
+        const double above = lineStep(bold);
+        const double below = lineStep(note);
+        const double left = option.rect.left() + look.px(8);
+        const double right = option.rect.right() - look.px(2);
+        const double top = option.rect.center().y() - (above + below) / 2.0;
+        const auto clip = fitted(mark, bold, right - left);
+        paintText(painter, {left, top + QFontMetricsF(bold).ascent()}, clip, bold,
+                  look.tone(Tone::Ink));
+        double x = left;
+        const double base = top + above + QFontMetricsF(note).ascent();
+        if (const auto paint = queenPaint(colour)) {
+            const double size = queenDotSize(TextSize::Note, look);
+            paintQueenDot(painter, {x + size / 2.0, base - capHeight(note) / 2.0}, size, *paint,
+                          look);
+            x += size + look.px(3);
+        }
+        paintText(painter, {x, base}, fitted(colour, note, right - x), note,
+                  look.tone(Tone::Muted));
+    }
     QWidget* createCells(QWidget* parent, const QModelIndex& index) const {
         auto* cells = new CellsEditor(
             m_session, index.siblingAtColumn(SheetModel::HiveColumn).data().toString(), &m_table,
