@@ -102,8 +102,9 @@ FlowingWords HiveTable::wordsInOne(const HiveTableRow& row) const {
         };
         if (cell.text.isEmpty() && cell.note.isEmpty()) continue;
         if (!words.empty())
-            words.push_back({QStringLiteral(" \u00B7 "), TextSize::Note, Tone::Muted});
-        words.push_back({m_columns[c].head + QStringLiteral(": "), TextSize::Note, Tone::Muted});
+            words.push_back({QStringLiteral("\u00A0\u00B7 "), TextSize::Note, Tone::Muted});
+        words.push_back(
+            {m_columns[c].head + QStringLiteral(": "), TextSize::Note, Tone::Muted, true});
         if (!cell.text.isEmpty())
             words.push_back({inOne(cell.text), TextSize::Note, cell.tone, cell.strong});
         addHow(words, cell.how, TextSize::Note);
@@ -183,15 +184,29 @@ void HiveTable::fit() {
     if (m_narrow) {
         setColumnWidth(1, room);
     } else {
+        // A column nobody has anything in keeps the room of its head; the others take the rest.
+        const QFontMetrics heads(look.font(TextSize::Note));
+        std::vector<int> wide(m_columns.size(), 0);
         double shares = 0;
-        for (const HiveColumn& column : m_columns) shares += column.share;
+        int shared = room;
+        for (std::size_t c = 0; c < m_columns.size(); ++c) {
+            const bool empty = std::all_of(m_rows.begin(), m_rows.end(), [&](const auto& row) {
+                return c >= row.cells.size() ||
+                       (row.cells[c].text.isEmpty() && row.cells[c].note.isEmpty());
+            });
+            if (empty)
+                wide[c] = heads.horizontalAdvance(m_columns[c].head) + look.space(16);
+            else
+                shares += m_columns[c].share;
+            shared -= wide[c];
+        }
         int left = room;
         for (std::size_t c = 0; c < m_columns.size(); ++c) {
-            const bool last = c + 1 == m_columns.size();
-            const int wide =
-                last ? left : static_cast<int>(std::floor(room * m_columns[c].share / shares));
-            setColumnWidth(static_cast<int>(c) + 1, wide);
-            left -= wide;
+            if (wide[c] == 0)
+                wide[c] = static_cast<int>(std::floor(shared * m_columns[c].share / shares));
+            if (c + 1 == m_columns.size()) wide[c] = std::max(left, 1);
+            setColumnWidth(static_cast<int>(c) + 1, wide[c]);
+            left -= wide[c];
         }
     }
     const auto* words = static_cast<const HiveCellDelegate*>(itemDelegate());

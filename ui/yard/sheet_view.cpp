@@ -87,9 +87,10 @@ class LineDelegate : public QStyledItemDelegate {
             index.row() == m_table.currentIndex().row())
             size.setHeight(cells->heightFor(cells->width()));
         if (!index.data(SheetModel::queenColourRole).toString().isEmpty()) {
-            const double lines = lineStep(m_session.look().font(TextSize::Body)) +
-                                 lineStep(m_session.look().font(TextSize::Note));
-            size.setHeight(std::max(size.height(), static_cast<int>(lines)));
+            const Look& look = m_session.look();
+            const double lines =
+                lineStep(look.font(TextSize::Body)) + lineStep(look.font(TextSize::Note));
+            size.setHeight(std::max(size.height(), static_cast<int>(lines) + look.space(4)));
         }
         // The hint of the style forgets the padding beside the text, and wraps a line too late.
         const QString text = index.data(Qt::DisplayRole).toString();
@@ -118,7 +119,10 @@ class LineDelegate : public QStyledItemDelegate {
         const QFont note = look.font(TextSize::Note);
         const double above = lineStep(bold);
         const double below = lineStep(note);
-        const double left = option.rect.left() + look.px(8);
+        const QRect words =
+            style->subElementRect(QStyle::SE_ItemViewItemText, &ground, ground.widget);
+        const double left =
+            words.left() + style->pixelMetric(QStyle::PM_FocusFrameHMargin, &ground) + 1;
         const double right = option.rect.right() - look.px(2);
         const double top = option.rect.center().y() - (above + below) / 2.0;
         const auto clip = fitted(mark, bold, right - left);
