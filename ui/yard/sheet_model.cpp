@@ -192,7 +192,9 @@ QString SheetModel::saidBack(int row) const {
     return readBackTyped(all, lineOf(row).toStdString());
 }
 
-QString SheetModel::draftText(const QString& draft) const {
+QString SheetModel::offerOf(int row) const {
+    const QString draft = draftOf(row);
+    if (draft.isEmpty()) return {};
     return tr("%1   typed before and not kept: → takes it, Esc drops it").arg(draft);
 }
 
@@ -209,7 +211,7 @@ QString SheetModel::textOf(const QModelIndex& index) const {
             case LineColumn:
                 return lineOf(0);
             case ReadBackColumn: {
-                if (const QString draft = draftOf(0); !draft.isEmpty()) return draftText(draft);
+                if (const QString offer = offerOf(0); !offer.isEmpty()) return offer;
                 const QString said = saidBack(0);
                 return said.isEmpty() ? tr("Touches only hives marked opened. Then put right the "
                                            "few that differ.")
@@ -249,7 +251,7 @@ QString SheetModel::textOf(const QModelIndex& index) const {
         case LineColumn:
             return lineOf(row);
         case ReadBackColumn:
-            if (const QString draft = draftOf(row); !draft.isEmpty()) return draftText(draft);
+            if (const QString offer = offerOf(row); !offer.isEmpty()) return offer;
             return lineOf(row).isEmpty() ? QString() : saidBack(row);
         case SupersColumn:
             return hive.supersNow == hive.supersBefore

@@ -49,6 +49,8 @@ class SheetModel : public QAbstractTableModel {
     QString lineOf(int row) const;
     /// What was typed in a row before a crash and never kept; empty when nothing.
     QString draftOf(int row) const;
+    /// That said in words, with the keys that take and drop it; empty when nothing.
+    QString offerOf(int row) const;
     /// Puts that into the row as if it were typed; false where there is none.
     bool takeDraft(int row);
     /// Forgets what was typed or offered in a row; what was kept stands there again.

@@ -46,6 +46,7 @@ class LineDelegate : public QStyledItemDelegate {
     void setEditorData(QWidget* editor, const QModelIndex& index) const override {
         if (auto* cells = qobject_cast<CellsEditor*>(editor)) {
             cells->setLine(m_model.lineOf(index.row()));
+            cells->setOffer(m_model.offerOf(index.row()));
             return;
         }
         auto* edit = static_cast<QLineEdit*>(editor);
@@ -364,13 +365,17 @@ bool SheetTable::eventFilter(QObject* watched, QEvent* event) {
         }
         case Qt::Key_Right:
             // At the end of a line there is nowhere to go but into what was typed before.
-            if (cells() || edit->cursorPosition() < edit->text().size()) return false;
+            if (edit->cursorPosition() < edit->text().size()) return false;
             if (!m_model.takeDraft(currentIndex().row())) return false;
-            edit->setText(m_model.lineOf(currentIndex().row()));
+            if (cells())
+                cells()->reset(m_model.lineOf(currentIndex().row()));
+            else
+                edit->setText(m_model.lineOf(currentIndex().row()));
             return true;
         case Qt::Key_Escape:
             m_model.discard(currentIndex().row());
             if (cells()) {
+                cells()->setOffer({});
                 cells()->reset(m_model.lineOf(currentIndex().row()));
             } else {
                 edit->setText(m_model.lineOf(currentIndex().row()));
