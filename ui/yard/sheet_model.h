@@ -74,7 +74,6 @@ class SheetModel : public QAbstractTableModel {
     using ShownRow = std::vector<std::tuple<QString, Tone, bool>>;
     std::vector<ShownRow> shownRows() const;
     void rowChanged(int row);
-    QString draftText(const QString& draft) const;
     /// "7", or "7 · 20 Aug" where the last look did not say.
     QString withOwnDay(const QString& value, Day on, const YardSheetRow& row) const;
     bool isOlder(const QModelIndex& index) const;
