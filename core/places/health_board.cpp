@@ -6,8 +6,6 @@
 #include "core/storage/queries/treatments.h"
 
 namespace combwright {
-namespace {}  // namespace
-
 HealthBoard healthBoard(const Read& file, const Yard& yard, Day on) {
     HealthBoard board;
     board.yard = yard;
@@ -50,9 +48,8 @@ TreatOutlook treatOutlook(const Read& file, const Medicine& medicine,
     for (const Hive& hive : hives) {
         if (supersStood(file, hive.id, on) == true) outlook.supersOn.push_back(hive.mark.text());
         const auto given = treatmentsIn(file, hive.id, on);
-        if (std::any_of(given.begin(), given.end(), [&](const Treatment& each) {
-                return each.medicine == medicine.id && isIn(each, on);
-            }))
+        if (std::any_of(given.begin(), given.end(),
+                        [&](const Treatment& each) { return each.medicine == medicine.id; }))
             outlook.hasItIn.push_back(hive.mark.text());
     }
     return outlook;

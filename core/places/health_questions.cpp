@@ -95,7 +95,7 @@ class HealthQuestions {
                 askHealth("%1: no colony lives there by what is written down. Did one move in?")
                     .arg(mark));
         for (const Treatment& each : treatmentsIn(m_file, hive->id, given.on))
-            if (each.id != given.id && each.medicine == given.medicine && isIn(each, given.on))
+            if (each.id != given.id && each.medicine == given.medicine)
                 put(Asked::AlreadyTreated,
                     askHealth("%1 has had %2 in since %3. Write down when that came out.")
                         .arg(mark, name, dayText(each.on)));

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
+#include <utility>
 
 #include "core/catalogue/colony_tables.h"
 #include "core/storage/queries/constants.h"
@@ -20,13 +22,25 @@ std::int64_t middleOf(const Known<Count>& counted) {
     return static_cast<std::int64_t>(std::llround(*counted.middle()));
 }
 
+/// The exact interval is dear, and the same few counts come again in every hive and year. It
+/// depends on them alone, so what was reckoned once is remembered.
+std::optional<MiteRate> exactRate(std::int64_t mites, std::int64_t of) {
+    constexpr std::size_t mostRemembered = 4096;
+    thread_local std::map<std::pair<std::int64_t, std::int64_t>, std::optional<MiteRate>> known;
+    if (const auto found = known.find({mites, of}); found != known.end()) return found->second;
+    if (known.size() >= mostRemembered) known.clear();
+    const auto rate = miteRate(mites, of);
+    return known.emplace(std::pair(mites, of), rate ? std::optional(*rate) : std::nullopt)
+        .first->second;
+}
+
 /// The rate of the middle, with the interval of the whole range. Nothing where more were found than
 /// looked at: one of the two is a slip.
 std::optional<MiteRate> rateOf(const Known<Count>& mites, std::int64_t of) {
-    const auto middle = miteRate(middleOf(mites), of);
-    const auto low = miteRate(lowEnd(mites), of);
-    const auto high = miteRate(highEnd(mites), of);
-    if (!middle || !low || !high) return std::nullopt;
+    const auto middle = exactRate(middleOf(mites), of);
+    const auto low = exactRate(lowEnd(mites), of);
+    const auto high = exactRate(highEnd(mites), of);
+    if (!low || !high) return std::nullopt;
     return MiteRate{middle->per100, low->low, high->high};
 }
 
@@ -53,12 +67,64 @@ void judgeBoard(const Finding& finding, MiteSample& sample) {
         }
 }
 
+/// Reads the samples of a hive, each by what its yard's rates were that day.
+class SampleReader {
+  public:
+    SampleReader(const Read& file, Id<Hive> id)
+        : SampleReader(file, [&]() -> std::optional<Id<Yard>> {
+              const auto hive = file.find(id);
+              return hive ? std::optional(hive->yard) : std::nullopt;
+          }()) {}
+    MiteSample read(const Finding& finding) const;
+
+  private:
+    SampleReader(const Read& file, std::optional<Id<Yard>> yard)
+        : m_bees(file, "bees_in_sample", yard),
+          m_washed(file, "wash_recovery", yard),
+          m_rolled(file, "sugar_roll_recovery", yard) {}
+
+    ConstantOverDays m_bees, m_washed, m_rolled;
+};
+
+MiteSample SampleReader::read(const Finding& finding) const {
+    MiteSample sample;
+    sample.finding = finding;
+    if (!finding.mites || !finding.mites->value) return sample;
+    const bool onBees =
+        finding.method == FindingMethod::Wash || finding.method == FindingMethod::SugarRoll;
+    if (finding.method == FindingMethod::Board) judgeBoard(finding, sample);
+    if (finding.method == FindingMethod::DroneBrood && finding.cells && finding.cells->value) {
+        sample.cellShare = rateOf(*finding.mites, middleOf(*finding.cells));
+        sample.how = weaker(finding.mites->how, finding.cells->how);
+    }
+    if (!onBees) return sample;
+    if (finding.bees && finding.bees->value) {
+        sample.bees = middleOf(*finding.bees);
+        sample.how = weaker(finding.mites->how, finding.bees->how);
+    } else {
+        sample.bees = static_cast<std::int64_t>(std::llround(m_bees.onOr(finding.on, 300)));
+        sample.beesAssumed = true;
+        sample.how = weaker(finding.mites->how, How::Assumed);
+    }
+    sample.rate = rateOf(*finding.mites, sample.bees);
+    const ConstantOverDays& recovery =
+        finding.method == FindingMethod::SugarRoll ? m_rolled : m_washed;
+    sample.recovery = recovery.onOr(finding.on, 1);
+    if (sample.rate && sample.recovery < 1)
+        if (const auto corrected = correctedForRecovery(*sample.rate, sample.recovery))
+            sample.corrected = *corrected;
+    return sample;
+}
+
 /// Findings of the colony that lives there, on whatever stand it was: those of one that lived there
 /// before say nothing.
 std::vector<MiteSample> samplesOf(const Read& file, const Hive& hive, Day on) {
     std::vector<MiteSample> samples;
-    for (const Finding& each : ofColonyIn<Finding>(file, hive.id, on))
-        if (each.what == Pest::Varroa) samples.push_back(sampleOf(file, each));
+    std::map<std::int64_t, SampleReader> readers;
+    for (const Finding& each : ofColonyIn<Finding>(file, hive.id, std::nullopt, on))
+        if (each.what == Pest::Varroa)
+            samples.push_back(
+                readers.try_emplace(each.hive.number, file, each.hive).first->second.read(each));
     // Of one day the one written down last comes first.
     std::reverse(samples.begin(), samples.end());
     std::stable_sort(samples.begin(), samples.end(), [](const MiteSample& a, const MiteSample& b) {
@@ -76,9 +142,9 @@ HiveMites::Standing standingOf(const MiteRate& rate, double line) {
 }
 
 bool treatedFrom(const Read& file, Id<Hive> hive, Day from, Day on) {
-    const auto all = treatmentsIn(file, hive, on);
+    const auto all = treatmentsTouching(file, hive, from, on);
     return std::any_of(all.begin(), all.end(), [&](const Treatment& each) {
-        return each.on <= on && (each.on >= from || !each.out || *each.out > from);
+        return each.on >= from || !each.out || *each.out > from;
     });
 }
 
@@ -100,16 +166,21 @@ void readBoards(const Read& file, HiveMites& mites, Day on, double oldAfterDays)
     }
 }
 
+/// Of the colony that lives there, or that died there last: what it had its combs have.
+std::vector<Finding> otherFindings(const Read& file, Id<Hive> hive, Day from, Day on) {
+    if (!colonyLivingOn(file, hive, on))
+        if (const auto dead = lastColonyIn(file, hive, on))
+            return file.where<Finding>({is("hive", hive),
+                                        isFrom("on_day", std::max(dead->since, from)),
+                                        isUpTo("on_day", on)});
+    return ofColonyIn<Finding>(file, hive, from, on);
+}
+
 /// Beetles, moths and what else was met in the hive; suspected disease has a list of its own.
 std::vector<Finding> otherPestsOf(const Read& file, const Hive& hive, Day on) {
     std::vector<Finding> newest;
-    const auto dead = colonyLivingOn(file, hive.id, on) ? std::optional<Colony>()
-                                                        : lastColonyIn(file, hive.id, on);
-    for (Finding& each : dead ? file.where<Finding>({is("hive", hive.id)})
-                              : ofColonyIn<Finding>(file, hive.id, on)) {
-        if (each.what == Pest::Varroa || each.on > on || each.on + days(365) < on ||
-            (dead && each.on < dead->since))
-            continue;
+    for (Finding& each : otherFindings(file, hive.id, on - days(365), on)) {
+        if (each.what == Pest::Varroa) continue;
         const auto same = std::find_if(newest.begin(), newest.end(), [&](const Finding& other) {
             return other.what == each.what;
         });
@@ -133,8 +204,7 @@ HiveMites hiveMites(const Read& file, const Hive& hive, const Yard& yard, Day on
     const auto newest = std::find_if(mites.samples.begin(), mites.samples.end(),
                                      [](const MiteSample& each) { return each.rate.has_value(); });
     if (newest != mites.samples.end()) mites.sample = *newest;
-    for (const Treatment& each : treatmentsIn(file, hive.id, on)) {
-        if (each.on > on || each.on < on - days(365)) continue;
+    for (const Treatment& each : treatmentsGiven(file, hive.id, on - days(365), on)) {
         const bool since = !mites.sample || each.on >= mites.sample->finding.on || !each.out ||
                            *each.out > mites.sample->finding.on;
         if (since) mites.treatedSince = each;
@@ -165,36 +235,7 @@ HiveMites hiveMites(const Read& file, const Hive& hive, const Yard& yard, Day on
 }  // namespace
 
 MiteSample sampleOf(const Read& file, const Finding& finding) {
-    MiteSample sample;
-    sample.finding = finding;
-    if (!finding.mites || !finding.mites->value) return sample;
-    const auto hive = file.find(finding.hive);
-    const auto yard = hive ? std::optional(hive->yard) : std::nullopt;
-    const bool onBees =
-        finding.method == FindingMethod::Wash || finding.method == FindingMethod::SugarRoll;
-    if (finding.method == FindingMethod::Board) judgeBoard(finding, sample);
-    if (finding.method == FindingMethod::DroneBrood && finding.cells && finding.cells->value) {
-        sample.cellShare = rateOf(*finding.mites, middleOf(*finding.cells));
-        sample.how = weaker(finding.mites->how, finding.cells->how);
-    }
-    if (!onBees) return sample;
-    if (finding.bees && finding.bees->value) {
-        sample.bees = middleOf(*finding.bees);
-        sample.how = weaker(finding.mites->how, finding.bees->how);
-    } else {
-        sample.bees = static_cast<std::int64_t>(
-            std::llround(constantOr(file, "bees_in_sample", yard, finding.on, 300)));
-        sample.beesAssumed = true;
-        sample.how = weaker(finding.mites->how, How::Assumed);
-    }
-    sample.rate = rateOf(*finding.mites, sample.bees);
-    const char* recovery =
-        finding.method == FindingMethod::SugarRoll ? "sugar_roll_recovery" : "wash_recovery";
-    sample.recovery = constantOr(file, recovery, yard, finding.on, 1);
-    if (sample.rate && sample.recovery < 1)
-        if (const auto corrected = correctedForRecovery(*sample.rate, sample.recovery))
-            sample.corrected = *corrected;
-    return sample;
+    return SampleReader(file, finding.hive).read(finding);
 }
 
 std::optional<HiveMites> mitesOf(const Read& file, Id<Hive> id, Day on) {
@@ -207,6 +248,7 @@ std::optional<HiveMites> mitesOf(const Read& file, Id<Hive> id, Day on) {
 }
 
 std::vector<HiveMites> mites(const Read& file, std::optional<Id<Yard>> only, Day on) {
+    const OneState still(file);
     std::vector<HiveMites> all;
     for (const Yard& yard : yardsOn(file, on)) {
         if (only && yard.id != *only) continue;

@@ -148,13 +148,15 @@ class QueenQuestions {
         if (entry && entry->info.line.find("\"left_how\"") != std::string::npos)
             return std::nullopt;
         const Id<Hive> hive = hiveOfColony(m_file, colony, stay.since);
-        for (const DatedInspection& each : looksAtColonyIn(m_file, hive, stay.since)) {
-            if (each.on + days(seenLatelyDays) < stay.since) break;
+        std::optional<Day> laying;
+        lookBackAtColony(m_file, hive, stay.since, [&](const DatedInspection& each) {
+            if (each.on + days(seenLatelyDays) < stay.since) return false;
             const Seen& seen = each.inspection.seen;
-            if (seen.queenSeen == false || seen.eggs == false) return std::nullopt;
-            if (seen.queenSeen == true || seen.eggs == true) return each.on;
-        }
-        return std::nullopt;
+            if (seen.queenSeen == false || seen.eggs == false) return false;
+            if (seen.queenSeen == true || seen.eggs == true) laying = each.on;
+            return !laying.has_value();
+        });
+        return laying;
     }
 
     const Read& m_file;

@@ -96,8 +96,7 @@ std::vector<MedicineStock> medicinesOn(const Read& file, Day on) {
 std::vector<TreatmentLine> treatmentList(const Read& file, std::optional<Id<Yard>> yard, Day from,
                                          Day to) {
     std::vector<TreatmentLine> lines;
-    for (const Treatment& each : file.all<Treatment>()) {
-        if (!touches(each, from, to)) continue;
+    for (const Treatment& each : treatmentsTouching(file, from, to)) {
         auto line = lineOf(file, each, to);
         if (line && (!yard || line->yard.id == *yard)) lines.push_back(*std::move(line));
     }
@@ -115,8 +114,7 @@ std::vector<TreatmentLine> runningTreatments(const Read& file, std::optional<Id<
 std::vector<TreatmentLine> runningIn(const Read& file, Id<Hive> hive, Day on) {
     std::vector<TreatmentLine> lines;
     for (const Treatment& each : treatmentsIn(file, hive, on))
-        if (isIn(each, on))
-            if (auto line = lineOf(file, each, on)) lines.push_back(*std::move(line));
+        if (auto line = lineOf(file, each, on)) lines.push_back(*std::move(line));
     return lines;
 }
 
@@ -137,8 +135,7 @@ std::optional<SupersBack> supersBackOf(const Read& file, Id<Hive> hive, Day on) 
         // One that is in, or of which nobody knows, keeps them off longest.
         return !b.from ? false : !a.from || *a.from > *b.from;
     };
-    for (const Treatment& each : treatmentsIn(file, hive, on)) {
-        if (each.on > on) continue;
+    for (const Treatment& each : treatmentsHoldingSupers(file, hive, on, unknownWaitDays)) {
         auto line = lineOf(file, each, on);
         if (!line || line->supersMayStay) continue;
         SupersBack back{*line, line->supersBack};
@@ -153,7 +150,7 @@ std::optional<SupersBack> supersBackOf(const Read& file, Id<Hive> hive, Day on) 
 
 std::vector<SuperTooEarly> supersTooEarly(const Read& file, Id<Hive> id, Day on) {
     const auto hive = file.find(id);
-    if (!hive || treatmentsIn(file, id, on).empty()) return {};
+    if (!hive) return {};
     std::vector<SuperTooEarly> early;
     for (const Box& box : supersStanding(file, *hive, on)) {
         std::optional<Day> wentOn;

@@ -51,6 +51,8 @@ std::vector<TreatmentLine> treatmentList(const Read& file, std::optional<Id<Yard
 /// Those that are in on a day; the one that went in first comes first.
 std::vector<TreatmentLine> runningTreatments(const Read& file, std::optional<Id<Yard>> yard,
                                              Day on);
+/// The same of one hive.
+std::vector<TreatmentLine> runningIn(const Read& file, Id<Hive> hive, Day on);
 
 /// Those that are in the colony of one hive, or hang in a hive nobody lives in.
 std::vector<TreatmentLine> runningIn(const Read& file, Id<Hive> hive, Day on);

@@ -52,7 +52,7 @@ Result<std::vector<Treatment>> comingOut(const Read& file, const TakeOutMedicine
     if (!hives) return hives.error();
     for (const Hive& hive : *hives) {
         bool found = false;
-        for (const Treatment& each : treatmentsIn(file, hive.id, asked.on)) {
+        for (const Treatment& each : treatmentsOfColonyIn(file, hive.id, asked.on)) {
             if (!fits(each)) continue;
             if (each.on > asked.on)
                 return Refusal{Code::BeforeItBegan,

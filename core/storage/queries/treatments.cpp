@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <set>
+#include <tuple>
 
 #include "core/storage/queries/hive_days.h"
 #include "core/storage/queries/yards.h"
@@ -51,29 +52,104 @@ std::vector<Treatment> treatmentsOf(const Read& file, Id<Hive> hive) {
     return all;
 }
 
-std::vector<Treatment> treatmentsIn(const Read& file, Id<Hive> hive, Day on) {
+namespace {
+
+std::vector<Treatment> holdingSupersOf(const Read& file, Id<Hive> hive, Day on, int atLeast) {
+    const std::string day = isoText(on);
+    // Too many rather than too few: what a label says is reckoned by who asks.
+    Statement& statement = file.prepared(
+        "SELECT treatment.id FROM treatment JOIN medicine ON medicine.id = treatment.medicine_id "
+        "WHERE treatment.hive_id = ? AND treatment.on_day <= ? AND medicine.supers IS NOT ? AND "
+        "(treatment.out_day IS NULL OR treatment.out_day > ? OR treatment.supers_back > ? OR "
+        "coalesce(date(treatment.out_day, '+' || (max(coalesce(medicine.wait_days, 0), ?) + 2) || "
+        "' days'), '~') > ?) ORDER BY treatment.on_day, treatment.id");
+    statement.bind(hive.number)
+        .bind(std::string_view(day))
+        .bind(Codec<LabelSupers>::pack(LabelSupers::MayStay))
+        .bind(std::string_view(day))
+        .bind(std::string_view(day))
+        .bind(std::int64_t{atLeast})
+        .bind(std::string_view(day))
+        .run();
+    std::vector<Id<Treatment>> found;
+    while (statement.next()) found.push_back(Id<Treatment>{statement.number(0)});
+    std::vector<Treatment> holding;
+    for (const Id<Treatment> id : found)
+        if (auto treatment = file.find(id)) holding.push_back(*std::move(treatment));
+    return holding;
+}
+
+/// What `ask` finds of each hive the colony that lives in a hive on a day was in, as far as it is
+/// its own; of the hive alone where nobody lives, but not what went away with its colony.
+template <class Ask>
+std::vector<Treatment> askedOfColonyIn(const Read& file, Id<Hive> hive, Day on, const Ask& ask) {
     const auto living = colonyLivingOn(file, hive, on);
+    std::vector<Treatment> all;
     if (!living) {
-        // What hangs there still, and not what went away with its colony.
-        auto left = treatmentsOf(file, hive);
-        std::erase_if(left, [&](const Treatment& each) {
+        all = ask(hive);
+        std::erase_if(all, [&](const Treatment& each) {
             const auto colony = file.find(each.colony);
             return colony && hiveOfColony(file, *colony, std::max(on, each.on)) != hive;
         });
-        return left;
+    } else {
+        const auto stays = colonyStaysOf(file, living->colony);
+        std::set<std::int64_t> asked;
+        for (const ColonyStay& stay : stays) {
+            if (!asked.insert(stay.hive.number).second) continue;
+            for (Treatment& each : ask(stay.hive))
+                if (each.colony ? each.colony == living->colony.id
+                                : speaksOf(file, stays, stay.hive, each.on))
+                    all.push_back(std::move(each));
+        }
     }
-    const auto stays = colonyStaysOf(file, living->colony);
-    std::vector<Treatment> all;
-    std::set<std::int64_t> asked;
-    for (const ColonyStay& stay : stays) {
-        if (!asked.insert(stay.hive.number).second) continue;
-        for (Treatment& each : file.where<Treatment>({is("hive", stay.hive)}))
-            if (each.colony ? each.colony == living->colony.id
-                            : speaksOf(file, stays, stay.hive, each.on))
-                all.push_back(std::move(each));
-    }
-    std::stable_sort(all.begin(), all.end(),
-                     [](const Treatment& a, const Treatment& b) { return a.on < b.on; });
+    std::sort(all.begin(), all.end(), [](const Treatment& a, const Treatment& b) {
+        return std::tuple(a.on, a.id) < std::tuple(b.on, b.id);
+    });
+    return all;
+}
+
+}  // namespace
+
+std::vector<Treatment> treatmentsOfColonyIn(const Read& file, Id<Hive> hive, Day on) {
+    return askedOfColonyIn(file, hive, on, [&](Id<Hive> of) { return treatmentsOf(file, of); });
+}
+
+std::vector<Treatment> treatmentsGiven(const Read& file, Id<Hive> hive, Day from, Day to) {
+    return askedOfColonyIn(file, hive, to, [&](Id<Hive> of) {
+        return file.where<Treatment>(
+            {is("hive", of), isFrom("on_day", from), isUpTo("on_day", to)});
+    });
+}
+
+std::vector<Treatment> treatmentsTouching(const Read& file, Id<Hive> hive, Day from, Day to) {
+    return askedOfColonyIn(file, hive, to, [&](Id<Hive> of) {
+        auto all =
+            file.where<Treatment>({is("hive", of), isUnknown("out_day"), isUpTo("on_day", to)});
+        for (Treatment& each :
+             file.where<Treatment>({is("hive", of), isFrom("out_day", from), isUpTo("on_day", to)}))
+            all.push_back(std::move(each));
+        return all;
+    });
+}
+
+std::vector<Treatment> treatmentsIn(const Read& file, Id<Hive> hive, Day on) {
+    auto in = treatmentsTouching(file, hive, on, on);
+    std::erase_if(in, [on](const Treatment& each) { return !isIn(each, on); });
+    return in;
+}
+
+std::vector<Treatment> treatmentsHoldingSupers(const Read& file, Id<Hive> hive, Day on,
+                                               int atLeast) {
+    return askedOfColonyIn(file, hive, on,
+                           [&](Id<Hive> of) { return holdingSupersOf(file, of, on, atLeast); });
+}
+
+std::vector<Treatment> treatmentsTouching(const Read& file, Day from, Day to) {
+    auto all = file.where<Treatment>({isUnknown("out_day"), isUpTo("on_day", to)});
+    for (Treatment& each : file.where<Treatment>({isFrom("out_day", from), isUpTo("on_day", to)}))
+        all.push_back(std::move(each));
+    std::sort(all.begin(), all.end(),
+              [](const Treatment& a, const Treatment& b) { return a.id < b.id; });
     return all;
 }
 
@@ -85,8 +161,9 @@ std::vector<SuperWhileIn> supersWhileIn(const Read& file, const Treatment& treat
     };
     for (const Exposed& in : exposedBy(file, treatment)) {
         for (const Box& box : supersStanding(file, in.hive, in.from)) add(box, in.from);
-        for (const BoxMove& move : file.where<BoxMove>({is("to_hive", in.hive.id)})) {
-            if (move.on <= in.from || (in.to && move.on >= *in.to)) continue;
+        for (const BoxMove& move :
+             file.where<BoxMove>({is("to_hive", in.hive.id), isAfter("on_day", in.from)})) {
+            if (in.to && move.on >= *in.to) continue;
             if (met.contains(move.box.number)) continue;
             for (const Box& box : supersStanding(file, in.hive, move.on))
                 if (box.id == move.box) add(box, move.on);
