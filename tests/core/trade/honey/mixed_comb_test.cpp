@@ -8,7 +8,9 @@ namespace {
 TEST(MixedComb, LiesBetweenTheTwo) {
     EXPECT_DOUBLE_EQ(*mixedCombWater(1, 17.6, 20.5), 17.6);
     EXPECT_DOUBLE_EQ(*mixedCombWater(0, 17.6, 20.5), 20.5);
-    for (double share = 0.1; share < 1; share += 0.1) {
+    // Counted in tenths: nine sums of 0.1 and one more stop just short of 1.
+    for (int tenths = 1; tenths < 10; ++tenths) {
+        const double share = tenths / 10.0;
         EXPECT_GT(*mixedCombWater(share, 17.6, 20.5), 17.6);
         EXPECT_LT(*mixedCombWater(share, 17.6, 20.5), 20.5);
     }
