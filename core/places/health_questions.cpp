@@ -7,6 +7,7 @@
 
 #include "core/model/honey/extraction.h"
 #include "core/places/treatments.h"
+#include "core/storage/queries/hive_days.h"
 #include "core/storage/queries/names.h"
 #include "core/storage/queries/runs.h"
 #include "core/storage/queries/yards.h"
@@ -93,8 +94,8 @@ class HealthQuestions {
             put(Asked::NobodyLives,
                 askHealth("%1: no colony lives there by what is written down. Did one move in?")
                     .arg(mark));
-        for (const Treatment& each : treatmentsOf(m_file, hive->id))
-            if (each.id != given.id && each.medicine == given.medicine && isIn(each, given.on))
+        for (const Treatment& each : treatmentsIn(m_file, hive->id, given.on))
+            if (each.id != given.id && each.medicine == given.medicine)
                 put(Asked::AlreadyTreated,
                     askHealth("%1 has had %2 in since %3. Write down when that came out.")
                         .arg(mark, name, dayText(each.on)));
@@ -141,6 +142,7 @@ class HealthQuestions {
     void aboutSuper(const BoxMove& move) {
         if (!move.toHive || move.fromHive == move.toHive || move.toPlace != BoxPlace::OnHive)
             return;
+        if (wentWithColony(m_file, move)) return;
         const auto back = supersBackOf(m_file, *move.toHive, move.on);
         const auto hive = m_file.find(*move.toHive);
         if (!back || !hive) return;

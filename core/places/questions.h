@@ -66,6 +66,11 @@ enum class Asked {
     SignsToReport,          ///< signs of brood disease ticked under another name
     TreatedHoney,           ///< a box treated while on is in a run
     LineReplaced,           ///< a second line of a hive and day leaves out what the first said
+    ColourOfAnotherYear,    ///< a queen marked in another colour than that of her year
+    SeenAfterLost,          ///< a queen was seen where the last one is written down as gone
+    TwoQueens,              ///< a queen of her own moved in where another is written down
+    EggsWithoutQueen,       ///< eggs long after the queen went, and no other written down
+    QueenOverQueen,         ///< a queen put in where one was seen, or laying, within days
 };
 
 /// The question's name in JSON: "not_come_yet".
@@ -77,8 +82,9 @@ struct Question {
     bool operator==(const Question&) const = default;
 };
 
-/// The questions the rows of a step raise, in the order of the rows. The limits are common practice
-/// without a source but for the water: 13 to 21 % is the range of the published density table.
+/// The questions the rows of a step raise, in the order of the rows; of a deed done to many hives
+/// at once in walking order. The limits are common practice without a source but for the water: 13
+/// to 21 % is the range of the published density table.
 std::vector<Question> questionsAfter(const Read& file, const Change& change, Day today);
 
 }  // namespace combwright

@@ -102,7 +102,8 @@ std::vector<DatedInspection> linesSinceOpened(const Read& file, const YardSheetR
         return !lines.empty() && lines.back().inspection.seen.looked == Looked::Opened;
     };
     if (opened()) return lines;
-    lookBack(file, row.hive.id, on, [&](DatedInspection& each) {
+    lookBackAtColony(file, row.hive.id, on, [&](DatedInspection& each) {
+        if (each.on == on) return true;  // that is the row's own line
         lines.push_back(std::move(each));
         return !opened();
     });
@@ -194,8 +195,9 @@ YardSheetRow rowOf(const Read& file, const Queens& living, const Hive& hive,
     for (DatedInspection& each :
          inspectionsBetween(file, hive.id, yearAgo - days(aboutNow), yearAgo + days(aboutNow)))
         if (!row.lastYear || away(each.on) < away(row.lastYear->on)) row.lastYear = std::move(each);
-    lookBack(file, hive.id, on, [&row](DatedInspection& each) {
-        if (each.inspection.seen.looked != Looked::Opened) return true;
+    // What was seen last goes with the colony; another's before it on this stand says nothing.
+    lookBackAtColony(file, hive.id, on, [&row, on](DatedInspection& each) {
+        if (each.on == on || each.inspection.seen.looked != Looked::Opened) return true;
         keepNewest(row.lastEggs, each.inspection.seen.eggs, each.on);
         keepNewest(row.lastBrood, each.inspection.seen.brood, each.on);
         keepNewest(row.lastStores, each.inspection.seen.stores, each.on);

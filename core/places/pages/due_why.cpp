@@ -215,8 +215,11 @@ QString dueWhyText(const DueItem& item) {
                               : dueTr("In since %1; through on %2.")
                                     .arg(dueSince(item), shortDayText(item.from));
         case DueRule::DeadOut:
-            return dueTr("Dead since %1; %2 held until foulbrood is ruled out.")
-                .arg(dueSince(item), dueFrames(item));
+            return item.count.value_or(0) > 0
+                       ? dueTr("Dead since %1; %2 held until foulbrood is ruled out.")
+                             .arg(dueSince(item), dueFrames(item))
+                       : dueTr("Dead since %1; no comb of it is held any more.")
+                             .arg(dueSince(item));
         case DueRule::Visit:
             return dueTr("No line yet for %1.").arg(fromUtf8(item.about));
         case DueRule::Task:
