@@ -19,6 +19,7 @@
 #include "core/places/health_questions.h"
 #include "core/places/held_questions.h"
 #include "core/places/line_revisions.h"
+#include "core/places/move_questions.h"
 #include "core/places/run_balance.h"
 #include "core/places/run_questions.h"
 #include "core/places/stores_questions.h"
@@ -90,6 +91,9 @@ constexpr std::array askedKeys{
     std::pair{Asked::SuperTooEarly, std::string_view("super_too_early")},
     std::pair{Asked::SignsToReport, std::string_view("signs_to_report")},
     std::pair{Asked::TreatedHoney, std::string_view("treated_honey")},
+    std::pair{Asked::OutTooEarly, std::string_view("out_too_early")},
+    std::pair{Asked::LeftUntreated, std::string_view("left_untreated")},
+    std::pair{Asked::ClosedSince, std::string_view("closed_since")},
     std::pair{Asked::LineReplaced, std::string_view("line_replaced")},
 };
 
@@ -134,7 +138,7 @@ class Questions {
         aboutRow<Inspection>(row, &Questions::aboutInspection);
         aboutRow<Finding>(row, &Questions::aboutFinding);
         aboutRow<Feeding>(row, &Questions::aboutFeeding);
-        aboutRow<BoxMove>(row, &Questions::aboutMove);
+        for (const Question& each : moveQuestions(m_file, row)) put(each.asked, each.says);
         aboutRow<BoxLook>(row, &Questions::aboutLook);
         aboutRow<ExtractionBox>(row, &Questions::aboutBox);
         aboutRow<Bucket>(row, &Questions::aboutBucket);
@@ -151,7 +155,7 @@ class Questions {
         for (const Question& each : storesQuestions(m_file, row, m_step))
             put(each.asked, each.says);
         for (const Question& each : lineQuestions(m_file, row, m_step)) put(each.asked, each.says);
-        for (const Question& each : healthQuestions(m_file, row, m_today))
+        for (const Question& each : healthQuestions(m_file, row, m_step, m_today))
             put(each.asked, each.says);
         if (row.table != BoxReview::table) return;
         if (const auto review = m_file.find(Id<BoxReview>{row.id}))
@@ -326,22 +330,6 @@ class Questions {
         if (feeding.given && feeding.given->value && gramsOf(*feeding.given) > mostFedG)
             put(Asked::MuchFed, ask("%1 fed to one hive at once is much. A slip of the pen?")
                                     .arg(massText(gramsOf(*feeding.given), How::Weighed)));
-    }
-
-    void aboutMove(const BoxMove& move) {
-        // Only a line of the sheet brings a box into the world without being told of it.
-        if (!move.inspection || move.fromPlace) return;
-        const auto hive = m_file.find(move.toHive);
-        if (!hive) return;
-        const auto supers = supersOn(*hive, boxesOn(m_file, hive->id));
-        const bool super = std::any_of(supers.begin(), supers.end(),
-                                       [&](const Box& box) { return box.id == move.box; });
-        put(Asked::BoxFromNowhere,
-            (super ? ask("%1: no super was left in the storeroom; it is written down as one "
-                         "without a mark.")
-                   : ask("%1: no such box was left in the storeroom; it is written down as one "
-                         "without a mark."))
-                .arg(fromUtf8(hive->mark.text())));
     }
 
     void aboutLook(const BoxLook& look) {

@@ -212,6 +212,15 @@ QString fedCell(const Known<Mass>& fed) {
     return (fed.how == How::ByEye ? QStringLiteral("~") : QString()) + massTyped(*fed.value);
 }
 
+/// Blank where the other cells say how far it was opened.
+QString openedCell(const SheetLine& line) {
+    const Looked looked = line.seen.looked;
+    if (looked == plainlyLooked(line)) return {};
+    return looked == Looked::NotOpened ? QStringLiteral("x")
+           : looked == Looked::LidOnly ? QStringLiteral("lid")
+                                       : QStringLiteral("o");
+}
+
 QString weightCell(const SheetLine& line) {
     if (line.whole) return fedCell(*line.whole);
     if (!line.left || !line.right) return {};
@@ -283,7 +292,7 @@ QString cellExample(SheetCell cell) {
     if (yesNoOf(cell)) return cellWord("y or n");
     switch (cell) {
         case SheetCell::Opened:
-            return cellWord("x for not opened, lid for lid only");
+            return cellWord("x for not opened, lid for lid only, o for opened");
         case SheetCell::QueenCells:
             return cellWord("2, 2c for capped, 3o for open, 0 or ?");
         case SheetCell::Boxes:
@@ -323,7 +332,8 @@ QString cellText(const SheetLine& line, SheetCell cell) {
                         : QString();
     if (cell == SheetCell::Weight) return weightCell(line);
     if (cell == SheetCell::Note) return fromUtf8(line.seen.note);
-    const QString text = fromUtf8(writeShorthand(onlyCell(line, cell)));
+    if (cell == SheetCell::Opened) return openedCell(line);
+    const QString text = fromUtf8(writeShorthand(onlyCell(line, cell), SayLooked::WhereNotPlain));
     if (const YesNo* flag = yesNoOf(cell)) {
         if (text.isEmpty()) return {};
         return text == QLatin1String(flag->yes) ? QStringLiteral("y") : QStringLiteral("n");
@@ -336,15 +346,22 @@ std::optional<SheetLine> withCell(const SheetLine& line, SheetCell cell, const Q
     const QString text = typed.simplified();
     SheetLine changed = line;
     copyCell(SheetLine{}, changed, cell);
-    if (cell == SheetCell::Note) {
+    const bool blank = text.isEmpty();
+    // What nobody said goes by what was seen and done.
+    const bool plain = cell == SheetCell::Opened ? blank : line.seen.looked == plainlyLooked(line);
+    if (cell == SheetCell::Opened && text.toLower() == QLatin1String("o")) {
+        changed.seen.looked = Looked::Opened;
+    } else if (cell == SheetCell::Note) {
         changed.seen.note = text.toStdString();
-    } else if (!text.isEmpty()) {
-        const SheetLine read = readShorthand(asShorthand(cell, text).toStdString());
+    } else if (!blank) {
+        SheetLine read = readShorthand(asShorthand(cell, text).toStdString());
+        if (cell != SheetCell::Opened) read.seen.looked = Looked::Opened;
         // Only this cell may be filled: "b7" in the cell of stores is no stores.
         const SheetLine only = onlyCell(read, cell);
         if (read != only || only == SheetLine{}) return std::nullopt;
         copyCell(read, changed, cell);
     }
+    if (plain) changed.seen.looked = plainlyLooked(changed);
     // A note that holds a mark would be read as the mark when the line is read again.
     if (readShorthand(writeShorthand(changed)) != changed) return std::nullopt;
     return changed;

@@ -1,5 +1,6 @@
 #include "core/words/shorthand.h"
 
+#include <algorithm>
 #include <array>
 #include <charconv>
 #include <cmath>
@@ -106,6 +107,9 @@ struct LeadingMark {
     TakeRest take;
 };
 
+/// Marks that say how far a hive was opened.
+bool saysLooked(std::string_view word) { return word == "x" || word == "lid" || word == "o"; }
+
 constexpr auto wholeMarks = std::to_array<WholeMark>({
     {"e", [](SheetLine& line) { line.seen.eggs = true; }},
     {"e0", [](SheetLine& line) { line.seen.eggs = false; }},
@@ -119,6 +123,7 @@ constexpr auto wholeMarks = std::to_array<WholeMark>({
     {"q0", [](SheetLine& line) { line.seen.queenSeen = false; }},
     {"x", [](SheetLine& line) { line.seen.looked = Looked::NotOpened; }},
     {"lid", [](SheetLine& line) { line.seen.looked = Looked::LidOnly; }},
+    {"o", [](SheetLine& line) { line.seen.looked = Looked::Opened; }},
     {"light", [](SheetLine& line) { line.seen.heft = Heft::Light; }},
     {"heavy", [](SheetLine& line) { line.seen.heft = Heft::Heavy; }},
     {"!", [](SheetLine& line) { line.seen.comeBack = true; }},
@@ -325,19 +330,30 @@ std::size_t takeAt(SheetLine& line, const std::vector<std::string_view>& words, 
     return phrase.words;
 }
 
-void takeLine(SheetLine& line, std::string_view text) {
+/// Whether the mark, or the words for one, at a place of the line say how far it was opened.
+bool saysLookedAt(const std::vector<std::string_view>& words, std::size_t at) {
+    const std::string mark = folded(withoutComma(words[at]));
+    if (saysLooked(mark)) return at == 0 || mark != "lid";
+    const Phrase phrase = phraseAt(words, at);
+    return std::any_of(phrase.marks.begin(), phrase.marks.end(), saysLooked);
+}
+
+/// Takes a line; says whether it says itself how far the hive was opened.
+bool takeLine(SheetLine& line, std::string_view text) {
     std::string note;
+    bool said = false;
     const auto words = wordsOf(text);
     std::size_t at = 0;
     while (at < words.size()) {
         if (const std::size_t taken = takeAt(line, words, at)) {
+            said = said || saysLookedAt(words, at);
             at += taken;
             continue;
         }
         note += (note.empty() ? "" : " ") + std::string(words[at++]);
     }
-    if (note.empty()) return;
-    line.seen.note += (line.seen.note.empty() ? "" : " ") + note;
+    if (!note.empty()) line.seen.note += (line.seen.note.empty() ? "" : " ") + note;
+    return said;
 }
 
 /// Whether two marks say two different things of one.
@@ -397,18 +413,35 @@ std::optional<TwoMarks> contradictionIn(std::string_view text) {
     return std::nullopt;
 }
 
+Looked plainlyLooked(const SheetLine& line) {
+    const Seen& seen = line.seen;
+    const bool inside = seen.eggs || seen.openBrood || seen.cappedBrood || seen.queenSeen ||
+                        seen.brood || seen.stores || seen.seams || seen.queenCells ||
+                        seen.cellsLeft || line.mites || line.droneMites || line.moths ||
+                        line.chalk || line.deepsOff;
+    if (inside) return Looked::Opened;
+    const bool onTop =
+        line.supersOn || line.supersOff || line.deepsOn || line.fed || line.beetles || seen.temper;
+    if (onTop) return Looked::LidOnly;
+    const bool outside = line.boardMites || line.whole || line.left || seen.heft || seen.comeBack ||
+                         !seen.note.empty();
+    return outside ? Looked::NotOpened : Looked::Opened;
+}
+
 SheetLine readShorthand(std::string_view text) {
     SheetLine line;
-    takeLine(line, text);
+    if (!takeLine(line, text)) line.seen.looked = plainlyLooked(line);
     return line;
 }
 
 SheetLine readShorthand(std::string_view all, std::string_view own) {
-    SheetLine ownLine = readShorthand(own);
-    if (ownLine.seen.looked != Looked::Opened) return ownLine;
+    SheetLine ownLine;
+    const bool saidSo = takeLine(ownLine, own);
+    if (saidSo && ownLine.seen.looked != Looked::Opened) return ownLine;
     SheetLine line;
-    takeLine(line, all);
+    const bool allSay = takeLine(line, all);
     takeLine(line, own);
+    if (!saidSo && !allSay) line.seen.looked = plainlyLooked(line);
     return line;
 }
 
@@ -435,8 +468,10 @@ std::optional<YardLine> readYardLine(std::string_view text) {
     return yard;
 }
 
-std::string writeShorthand(const SheetLine& line) {
+std::string writeShorthand(const SheetLine& line, SayLooked say) {
     const Seen& seen = line.seen;
+    const Looked plain = plainlyLooked(line);
+    const bool sayIt = say == SayLooked::Always || seen.looked != plain;
     std::string text;
     const auto add = [&text](const std::string& word) {
         if (!word.empty()) text += (text.empty() ? "" : " ") + word;
@@ -444,8 +479,9 @@ std::string writeShorthand(const SheetLine& line) {
     const auto yesNo = [&](const std::optional<bool>& flag, const char* yes, const char* no) {
         if (flag) add(*flag ? yes : no);
     };
-    if (seen.looked == Looked::NotOpened) add("x");
-    if (seen.looked == Looked::LidOnly) add("lid");
+    if (seen.looked == Looked::NotOpened && sayIt) add("x");
+    if (seen.looked == Looked::LidOnly && sayIt) add("lid");
+    if (seen.looked == Looked::Opened && plain != Looked::Opened) add("o");
     yesNo(seen.eggs, "e", "e0");
     yesNo(seen.openBrood, "l", "l0");
     yesNo(seen.cappedBrood, "c", "c0");
@@ -505,15 +541,25 @@ std::string writeShorthand(const SheetLine& line) {
 
 const std::vector<ShorthandMark>& shorthandMarks() {
     static const std::vector<ShorthandMark> marks{
-        {"e e0", "mark_eggs"},           {"l c", "mark_brood_stages"},
-        {"b7 s3", "mark_frames"},        {"n8", "mark_seams"},
-        {"q q?", "mark_queen"},          {"qc0 qc2c qc3o", "mark_cells"},
-        {"left1", "mark_left"},          {"+1 -1 +1d", "mark_boxes"},
-        {"w4/300 sr4/300", "mark_wash"}, {"bd20/5", "mark_board"},
-        {"dr6/100", "mark_drones"},      {"f2.5 fo1 fd1", "mark_fed"},
-        {"kg20+21", "mark_weight"},      {"shb2 wm cb0", "mark_pests"},
-        {"t3", "mark_temper"},           {"light heavy", "mark_heft"},
-        {"x", "mark_not_opened"},        {"lid", "mark_lid"},
+        {"e e0", "mark_eggs"},
+        {"l c", "mark_brood_stages"},
+        {"b7 s3", "mark_frames"},
+        {"n8", "mark_seams"},
+        {"q q?", "mark_queen"},
+        {"qc0 qc2c qc3o", "mark_cells"},
+        {"left1", "mark_left"},
+        {"+1 -1 +1d", "mark_boxes"},
+        {"w4/300 sr4/300", "mark_wash"},
+        {"bd20/5", "mark_board"},
+        {"dr6/100", "mark_drones"},
+        {"f2.5 fo1 fd1", "mark_fed"},
+        {"kg20+21", "mark_weight"},
+        {"shb2 wm cb0", "mark_pests"},
+        {"t3", "mark_temper"},
+        {"light heavy", "mark_heft"},
+        {"x", "mark_not_opened"},
+        {"lid", "mark_lid"},
+        {"o", "mark_opened"},
         {"!", "mark_come_back"},
     };
     return marks;

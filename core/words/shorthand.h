@@ -15,7 +15,14 @@
 
 namespace combwright {
 
-/// Reads a line. Later marks overrule earlier ones; words that are no marks become the note, in
+/// How far a hive was opened by what was done and seen, where the line does not say it: seen
+/// inside, or a deep taken off, is opened; a super, a deep on top, feed, beetles or a temper take
+/// the lid off; a weight, a board under it, a heft or a bare note need not even that. Nothing at
+/// all is a hive that was opened and in which nothing was noted. Common practice, no source.
+Looked plainlyLooked(const SheetLine& line);
+
+/// Reads a line. Where none of "x", "lid" and "o" is in it, it is opened as plainlyLooked says.
+/// Later marks overrule earlier ones; words that are no marks become the note, in
 /// their order. A mark with a number that cannot be (b99999) is taken for a word.
 SheetLine readShorthand(std::string_view line);
 
@@ -44,8 +51,12 @@ struct TwoMarks {
 /// heavy". The same value twice is no contradiction. A line with one is not kept.
 std::optional<TwoMarks> contradictionIn(std::string_view line);
 
+/// Whether "x" and "lid" are written where the other marks say as much already. A line that has
+/// them takes nothing from the line for all.
+enum class SayLooked { Always, WhereNotPlain };
+
 /// The shortest line that says the same: readShorthand(writeShorthand(x)) == x.
-std::string writeShorthand(const SheetLine& line);
+std::string writeShorthand(const SheetLine& line, SayLooked say = SayLooked::WhereNotPlain);
 
 /// One mark for the help under the sheet and on paper: what is typed and the key of its word.
 struct ShorthandMark {
