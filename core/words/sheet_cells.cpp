@@ -5,6 +5,7 @@
 
 #include "core/words/figures.h"
 #include "core/words/shorthand.h"
+#include "core/words/shorthand_phrases.h"
 #include "core/words/units.h"
 #include "core/words/words.h"
 
@@ -152,6 +153,40 @@ bool isOneOf(const QString& typed, std::initializer_list<const char*> words) {
     return false;
 }
 
+/// What is fed in another shape than syrup: how it is said in the cell and its mark, "fo" or "fd".
+struct FedShape {
+    FeedKind as;
+    const char* said;
+    const char* mark;
+};
+constexpr FedShape fedShapes[] = {{FeedKind::Fondant, "fondant", "fo"},
+                                  {FeedKind::Dry, "dry", "fd"}};
+
+/// "2.5", "2.5 kg", "1 fondant", "fo1": the mark of what is fed, and the amount behind it.
+QString fedAsShorthand(const QString& lower) {
+    QString bare = lower;
+    bare.remove(QLatin1Char(' '));
+    QString mark = QStringLiteral("f");
+    for (const FedShape& shape : fedShapes) {
+        const QLatin1String said(shape.said);
+        const QLatin1String marked(shape.mark);
+        if (bare.endsWith(said))
+            bare.chop(said.size());
+        else if (bare.startsWith(said))
+            bare.remove(0, said.size());
+        else if (bare.startsWith(marked))
+            bare.remove(0, marked.size());
+        else
+            continue;
+        mark = marked;
+        break;
+    }
+    const bool hasUnit = bare.endsWith(QLatin1String("kg")) || bare.endsWith(QLatin1String("lb"));
+    const bool noFigure = bare == QLatin1String("?") || bare == QLatin1String("~");
+    const bool pounds = !hasUnit && !noFigure && shownUnits() == Units::UsCustomary;
+    return mark + bare + (pounds ? QStringLiteral("lb") : QString());
+}
+
 /// What is typed in a cell as the shorthand has it; other words come back as they are and will not
 /// be understood.
 QString asShorthand(SheetCell cell, const QString& typed) {
@@ -176,14 +211,8 @@ QString asShorthand(SheetCell cell, const QString& typed) {
                 if (mark.front().isDigit()) mark.prepend(QLatin1Char('+'));
             return marks.join(QLatin1Char(' '));
         }
-        case SheetCell::Fed: {
-            const bool hasUnit = lower.endsWith(QLatin1String("kg")) ||
-                                 lower.endsWith(QLatin1String("lb")) || lower == QLatin1String("?");
-            const bool pounds = !hasUnit && shownUnits() == Units::UsCustomary;
-            QString bare = lower;
-            bare.remove(QLatin1Char(' '));
-            return markOf(cell) + bare + (pounds ? QStringLiteral("lb") : QString());
-        }
+        case SheetCell::Fed:
+            return fedAsShorthand(lower);
         case SheetCell::Weight: {
             const bool hasUnit =
                 lower.startsWith(QLatin1String("kg")) || lower.startsWith(QLatin1String("lb"));
@@ -206,8 +235,14 @@ QString asShorthand(SheetCell cell, const QString& typed) {
     }
 }
 
+QString fedShapeText(std::optional<FeedKind> as) {
+    for (const FedShape& shape : fedShapes)
+        if (as == shape.as) return QLatin1Char(' ') + QLatin1String(shape.said);
+    return {};
+}
+
 QString fedCell(const Known<Mass>& fed) {
-    if (!fed.value) return QStringLiteral("?");
+    if (!fed.value) return fed.how == How::ByEye ? QStringLiteral("~") : QStringLiteral("?");
     if (fed.to) return massTyped(*fed.value) + QLatin1Char('-') + massTyped(*fed.to);
     return (fed.how == How::ByEye ? QStringLiteral("~") : QString()) + massTyped(*fed.value);
 }
@@ -308,8 +343,8 @@ QString cellExample(SheetCell cell) {
         case SheetCell::Weight:
             return cellWord("20+21 lifted at each side, or 41");
         case SheetCell::Fed:
-            return shownUnits() == Units::UsCustomary ? cellWord("5.5 or 2.5 kg")
-                                                      : cellWord("2.5 or 5.5 lb");
+            return shownUnits() == Units::UsCustomary ? cellWord("5.5 or 2.5 kg; 2 fondant, 2 dry")
+                                                      : cellWord("2.5 or 5.5 lb; 1 fondant, 1 dry");
         case SheetCell::Temper:
             return cellWord("1 calm to 5 fierce");
         case SheetCell::Heft:
@@ -325,15 +360,13 @@ QString cellExample(SheetCell cell) {
 
 QString cellText(const SheetLine& line, SheetCell cell) {
     if (cell == SheetCell::Fed)
-        return line.fed ? (line.fedAs == FeedKind::Fondant ? QStringLiteral("o")
-                           : line.fedAs == FeedKind::Dry   ? QStringLiteral("d")
-                                                           : QString()) +
-                              fedCell(*line.fed)
-                        : QString();
+        return line.fed ? fedCell(*line.fed) + fedShapeText(line.fedAs) : QString();
     if (cell == SheetCell::Weight) return weightCell(line);
     if (cell == SheetCell::Note) return fromUtf8(line.seen.note);
     if (cell == SheetCell::Opened) return openedCell(line);
-    const QString text = fromUtf8(writeShorthand(onlyCell(line, cell), SayLooked::WhereNotPlain));
+    SheetLine only = onlyCell(line, cell);
+    only.seen.looked = plainlyLooked(only);
+    const QString text = fromUtf8(writeShorthand(only));
     if (const YesNo* flag = yesNoOf(cell)) {
         if (text.isEmpty()) return {};
         return text == QLatin1String(flag->yes) ? QStringLiteral("y") : QStringLiteral("n");
@@ -352,7 +385,7 @@ std::optional<SheetLine> withCell(const SheetLine& line, SheetCell cell, const Q
     if (cell == SheetCell::Opened && text.toLower() == QLatin1String("o")) {
         changed.seen.looked = Looked::Opened;
     } else if (cell == SheetCell::Note) {
-        changed.seen.note = text.toStdString();
+        changed.seen.note = std::string(withoutComma(text.toStdString()));
     } else if (!blank) {
         SheetLine read = readShorthand(asShorthand(cell, text).toStdString());
         if (cell != SheetCell::Opened) read.seen.looked = Looked::Opened;

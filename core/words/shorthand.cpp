@@ -352,6 +352,8 @@ bool takeLine(SheetLine& line, std::string_view text) {
         }
         note += (note.empty() ? "" : " ") + std::string(words[at++]);
     }
+    // "rain, not opened": the comma parted the note from a mark.
+    note = std::string(withoutComma(note));
     if (!note.empty()) line.seen.note += (line.seen.note.empty() ? "" : " ") + note;
     return said;
 }
@@ -423,8 +425,7 @@ Looked plainlyLooked(const SheetLine& line) {
     const bool onTop =
         line.supersOn || line.supersOff || line.deepsOn || line.fed || line.beetles || seen.temper;
     if (onTop) return Looked::LidOnly;
-    const bool outside = line.boardMites || line.whole || line.left || seen.heft || seen.comeBack ||
-                         !seen.note.empty();
+    const bool outside = line.boardMites || line.whole || line.left || seen.heft;
     return outside ? Looked::NotOpened : Looked::Opened;
 }
 

@@ -17,8 +17,8 @@ namespace combwright {
 
 /// How far a hive was opened by what was done and seen, where the line does not say it: seen
 /// inside, or a deep taken off, is opened; a super, a deep on top, feed, beetles or a temper take
-/// the lid off; a weight, a board under it, a heft or a bare note need not even that. Nothing at
-/// all is a hive that was opened and in which nothing was noted. Common practice, no source.
+/// the lid off; a weight, a board under it or a heft need not even that. Nothing at all, or a note
+/// alone, is a hive that was opened and in which nothing was counted. Common practice, no source.
 Looked plainlyLooked(const SheetLine& line);
 
 /// Reads a line. Where none of "x", "lid" and "o" is in it, it is opened as plainlyLooked says.

@@ -1,5 +1,6 @@
 #include "ui/yard/sheet_view.h"
 
+#include <QApplication>
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QKeyEvent>
@@ -14,6 +15,8 @@
 #include "core/places/pages/yard_sheet_page.h"
 #include "core/words/shorthand.h"
 #include "core/words/words.h"
+#include "ui/drawing/lettering.h"
+#include "ui/drawing/queen_dot.h"
 #include "ui/yard/cells_editor.h"
 
 namespace combwright {
@@ -43,6 +46,7 @@ class LineDelegate : public QStyledItemDelegate {
     void setEditorData(QWidget* editor, const QModelIndex& index) const override {
         if (auto* cells = qobject_cast<CellsEditor*>(editor)) {
             cells->setLine(m_model.lineOf(index.row()));
+            cells->setOffer(m_model.offerOf(index.row()));
             return;
         }
         auto* edit = static_cast<QLineEdit*>(editor);
@@ -58,6 +62,8 @@ class LineDelegate : public QStyledItemDelegate {
     }
     void paint(QPainter* painter, const QStyleOptionViewItem& option,
                const QModelIndex& index) const override {
+        const QString colour = index.data(SheetModel::queenColourRole).toString();
+        if (!colour.isEmpty()) return paintMarked(*painter, option, index, colour);
         QStyledItemDelegate::paint(painter, option, index);
         // The rule between what was seen last and what is seen now.
         if (index.column() != SheetModel::LineColumn) return;
@@ -81,6 +87,12 @@ class LineDelegate : public QStyledItemDelegate {
         if (cells && index.column() == SheetModel::LineColumn &&
             index.row() == m_table.currentIndex().row())
             size.setHeight(cells->heightFor(cells->width()));
+        if (!index.data(SheetModel::queenColourRole).toString().isEmpty()) {
+            const Look& look = m_session.look();
+            const double lines =
+                lineStep(look.font(TextSize::Body)) + lineStep(look.font(TextSize::Note));
+            size.setHeight(std::max(size.height(), static_cast<int>(lines) + look.space(4)));
+        }
         // The hint of the style forgets the padding beside the text, and wraps a line too late.
         const QString text = index.data(Qt::DisplayRole).toString();
         const Look& look = m_session.look();
@@ -95,6 +107,39 @@ class LineDelegate : public QStyledItemDelegate {
     }
 
   private:
+    /// The mark of the hive, and under it what its queen wears: the dot and the word for it.
+    void paintMarked(QPainter& painter, const QStyleOptionViewItem& option,
+                     const QModelIndex& index, const QString& colour) const {
+        QStyleOptionViewItem ground = option;
+        initStyleOption(&ground, index);
+        const QString mark = std::exchange(ground.text, QString());
+        const QStyle* style = ground.widget ? ground.widget->style() : QApplication::style();
+        style->drawControl(QStyle::CE_ItemViewItem, &ground, &painter, ground.widget);
+        const Look& look = m_session.look();
+        const QFont bold = look.font(TextSize::Body, true);
+        const QFont note = look.font(TextSize::Note);
+        const double above = lineStep(bold);
+        const double below = lineStep(note);
+        const QRect words =
+            style->subElementRect(QStyle::SE_ItemViewItemText, &ground, ground.widget);
+        const double left =
+            words.left() + style->pixelMetric(QStyle::PM_FocusFrameHMargin, &ground) + 1;
+        const double right = option.rect.right() - look.px(2);
+        const double top = option.rect.center().y() - (above + below) / 2.0;
+        const auto clip = fitted(mark, bold, right - left);
+        paintText(painter, {left, top + QFontMetricsF(bold).ascent()}, clip, bold,
+                  look.tone(Tone::Ink));
+        double x = left;
+        const double base = top + above + QFontMetricsF(note).ascent();
+        if (const auto paint = queenPaint(colour)) {
+            const double size = queenDotSize(TextSize::Note, look);
+            paintQueenDot(painter, {x + size / 2.0, base - capHeight(note) / 2.0}, size, *paint,
+                          look);
+            x += size + look.px(3);
+        }
+        paintText(painter, {x, base}, fitted(colour, note, right - x), note,
+                  look.tone(Tone::Muted));
+    }
     QWidget* createCells(QWidget* parent, const QModelIndex& index) const {
         auto* cells = new CellsEditor(
             m_session, index.siblingAtColumn(SheetModel::HiveColumn).data().toString(), &m_table,
@@ -135,10 +180,14 @@ SheetTable::SheetTable(SheetModel& model, Session& session, QWidget* parent)
         verticalHeader()->setDefaultSectionSize(m_session.look().space(32));
         verticalHeader()->setMinimumSectionSize(m_session.look().space(32));
         layOutColumns();
+        fitRows(0, this->model()->rowCount() - 1);
     };
     connect(&session, &Session::lookChanged, this, sizes);
     // A row is as high as what is read back and to mind, and as the cells of the row one types in.
-    verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    // Each is measured when it changes: to measure all of them with every letter held up the hand.
+    verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+    connect(&model, &QAbstractItemModel::modelReset, this,
+            [this] { fitRows(0, this->model()->rowCount() - 1); });
     sizes();
 }
 
@@ -181,6 +230,18 @@ void SheetTable::fitRow() {
     updateEditorGeometries();
 }
 
+void SheetTable::fitRows(int from, int to) {
+    const int least = verticalHeader()->minimumSectionSize();
+    for (int row = from; row <= to; ++row)
+        verticalHeader()->resizeSection(row, std::max(sizeHintForRow(row), least));
+}
+
+void SheetTable::dataChanged(const QModelIndex& from, const QModelIndex& to,
+                             const QList<int>& roles) {
+    QTableView::dataChanged(from, to, roles);
+    fitRows(from.row(), to.row());
+}
+
 void SheetTable::layOutColumns() {
     const Look& look = m_session.look();
     // What must be read or typed keeps its room; of what was seen last as much stays as fits.
@@ -209,6 +270,7 @@ void SheetTable::layOutColumns() {
 void SheetTable::resizeEvent(QResizeEvent* event) {
     QTableView::resizeEvent(event);
     layOutColumns();
+    if (event->size().width() != event->oldSize().width()) fitRows(0, model()->rowCount() - 1);
     if (m_asCells) fitRow();
 }
 
@@ -296,19 +358,24 @@ bool SheetTable::eventFilter(QObject* watched, QEvent* event) {
             QWidget* editor = cells() ? static_cast<QWidget*>(cells()) : edit;
             setFocus();
             closeEditor(editor, QAbstractItemDelegate::NoHint);
+            fitRows(currentIndex().row(), currentIndex().row());
             focusNextPrevChild(!back);
             m_leaving = false;
             return true;
         }
         case Qt::Key_Right:
             // At the end of a line there is nowhere to go but into what was typed before.
-            if (cells() || edit->cursorPosition() < edit->text().size()) return false;
+            if (edit->cursorPosition() < edit->text().size()) return false;
             if (!m_model.takeDraft(currentIndex().row())) return false;
-            edit->setText(m_model.lineOf(currentIndex().row()));
+            if (cells())
+                cells()->reset(m_model.lineOf(currentIndex().row()));
+            else
+                edit->setText(m_model.lineOf(currentIndex().row()));
             return true;
         case Qt::Key_Escape:
             m_model.discard(currentIndex().row());
             if (cells()) {
+                cells()->setOffer({});
                 cells()->reset(m_model.lineOf(currentIndex().row()));
             } else {
                 edit->setText(m_model.lineOf(currentIndex().row()));

@@ -41,6 +41,8 @@ class SheetTable : public QTableView {
   protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
+    void dataChanged(const QModelIndex& from, const QModelIndex& to,
+                     const QList<int>& roles = QList<int>()) override;
     void focusInEvent(QFocusEvent* event) override;
     void currentChanged(const QModelIndex& current, const QModelIndex& previous) override;
 
@@ -50,6 +52,8 @@ class SheetTable : public QTableView {
     void leaveRow(int step);
     bool cellsAreMeant();
     void fitRow();
+    /// Makes rows as high as what stands in them.
+    void fitRows(int from, int to);
 
     SheetModel& m_model;
     Session& m_session;

@@ -169,7 +169,7 @@ TEST_F(LateLines, AHeldBoxIsNotTakenUnasked) {
 TEST_F(LateLines, OnlyWhatWasSeenInsideIsAnOpening) {
     done(line("H1", "e b7", "2027-05-20"));
     done(line("H1", "+2 f1.5", "2027-05-30"));
-    done(line("H2", "treated oxalic", "2027-05-30"));
+    done(line("H2", "heavy", "2027-05-30"));
     const YardSheet on = sheet("2027-05-30");
     EXPECT_EQ(on.opened, 0);
     EXPECT_EQ(on.notOpened, 2);
