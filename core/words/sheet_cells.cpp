@@ -19,6 +19,7 @@ void copyCell(const SheetLine& from, SheetLine& to, SheetCell cell) {
     switch (cell) {
         case SheetCell::Opened:
             to.seen.looked = from.seen.looked;
+            to.lookSaid = from.lookSaid;
             return;
         case SheetCell::Eggs:
             to.seen.eggs = from.seen.eggs;
@@ -198,7 +199,9 @@ QString asShorthand(SheetCell cell, const QString& typed) {
     }
     switch (cell) {
         case SheetCell::Opened:
-            return isOneOf(lower, {"n", "no", "0"}) ? QStringLiteral("x") : lower;
+            return isOneOf(lower, {"n", "no", "0"})    ? QStringLiteral("x")
+                   : isOneOf(lower, {"y", "yes", "1"}) ? QStringLiteral("o")
+                                                       : lower;
         case SheetCell::Heft:
             return lower == QLatin1String("l")   ? QStringLiteral("light")
                    : lower == QLatin1String("h") ? QStringLiteral("heavy")
@@ -247,10 +250,10 @@ QString fedCell(const Known<Mass>& fed) {
     return (fed.how == How::ByEye ? QStringLiteral("~") : QString()) + massTyped(*fed.value);
 }
 
-/// Blank where the other cells say how far it was opened.
+/// Blank where nobody said it and the other cells tell how far it was opened.
 QString openedCell(const SheetLine& line) {
     const Looked looked = line.seen.looked;
-    if (looked == plainlyLooked(line)) return {};
+    if (!line.lookSaid && looked == plainlyLooked(line)) return {};
     return looked == Looked::NotOpened ? QStringLiteral("x")
            : looked == Looked::LidOnly ? QStringLiteral("lid")
                                        : QStringLiteral("o");
@@ -379,22 +382,18 @@ std::optional<SheetLine> withCell(const SheetLine& line, SheetCell cell, const Q
     const QString text = typed.simplified();
     SheetLine changed = line;
     copyCell(SheetLine{}, changed, cell);
-    const bool blank = text.isEmpty();
-    // What nobody said goes by what was seen and done.
-    const bool plain = cell == SheetCell::Opened ? blank : line.seen.looked == plainlyLooked(line);
-    if (cell == SheetCell::Opened && text.toLower() == QLatin1String("o")) {
-        changed.seen.looked = Looked::Opened;
-    } else if (cell == SheetCell::Note) {
+    if (cell == SheetCell::Note) {
         changed.seen.note = std::string(withoutComma(text.toStdString()));
-    } else if (!blank) {
+    } else if (!text.isEmpty()) {
         SheetLine read = readShorthand(asShorthand(cell, text).toStdString());
-        if (cell != SheetCell::Opened) read.seen.looked = Looked::Opened;
+        if (!read.lookSaid) read.seen.looked = Looked::Opened;
         // Only this cell may be filled: "b7" in the cell of stores is no stores.
         const SheetLine only = onlyCell(read, cell);
         if (read != only || only == SheetLine{}) return std::nullopt;
         copyCell(read, changed, cell);
     }
-    if (plain) changed.seen.looked = plainlyLooked(changed);
+    // What nobody said goes by what was seen and done.
+    if (!changed.lookSaid) changed.seen.looked = plainlyLooked(changed);
     // A note that holds a mark would be read as the mark when the line is read again.
     if (readShorthand(writeShorthand(changed)) != changed) return std::nullopt;
     return changed;

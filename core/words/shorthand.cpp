@@ -1,6 +1,5 @@
 #include "core/words/shorthand.h"
 
-#include <algorithm>
 #include <array>
 #include <charconv>
 #include <cmath>
@@ -107,8 +106,10 @@ struct LeadingMark {
     TakeRest take;
 };
 
-/// Marks that say how far a hive was opened.
-bool saysLooked(std::string_view word) { return word == "x" || word == "lid" || word == "o"; }
+void sayLooked(SheetLine& line, Looked looked) {
+    line.seen.looked = looked;
+    line.lookSaid = true;
+}
 
 constexpr auto wholeMarks = std::to_array<WholeMark>({
     {"e", [](SheetLine& line) { line.seen.eggs = true; }},
@@ -121,9 +122,9 @@ constexpr auto wholeMarks = std::to_array<WholeMark>({
     {"q?", [](SheetLine& line) { line.seen.queenSeen = false; }},
     // Who writes e0, l0 and c0 writes this too.
     {"q0", [](SheetLine& line) { line.seen.queenSeen = false; }},
-    {"x", [](SheetLine& line) { line.seen.looked = Looked::NotOpened; }},
-    {"lid", [](SheetLine& line) { line.seen.looked = Looked::LidOnly; }},
-    {"o", [](SheetLine& line) { line.seen.looked = Looked::Opened; }},
+    {"x", [](SheetLine& line) { sayLooked(line, Looked::NotOpened); }},
+    {"lid", [](SheetLine& line) { sayLooked(line, Looked::LidOnly); }},
+    {"o", [](SheetLine& line) { sayLooked(line, Looked::Opened); }},
     {"light", [](SheetLine& line) { line.seen.heft = Heft::Light; }},
     {"heavy", [](SheetLine& line) { line.seen.heft = Heft::Heavy; }},
     {"!", [](SheetLine& line) { line.seen.comeBack = true; }},
@@ -330,23 +331,12 @@ std::size_t takeAt(SheetLine& line, const std::vector<std::string_view>& words, 
     return phrase.words;
 }
 
-/// Whether the mark, or the words for one, at a place of the line say how far it was opened.
-bool saysLookedAt(const std::vector<std::string_view>& words, std::size_t at) {
-    const std::string mark = folded(withoutComma(words[at]));
-    if (saysLooked(mark)) return at == 0 || mark != "lid";
-    const Phrase phrase = phraseAt(words, at);
-    return std::any_of(phrase.marks.begin(), phrase.marks.end(), saysLooked);
-}
-
-/// Takes a line; says whether it says itself how far the hive was opened.
-bool takeLine(SheetLine& line, std::string_view text) {
+void takeLine(SheetLine& line, std::string_view text) {
     std::string note;
-    bool said = false;
     const auto words = wordsOf(text);
     std::size_t at = 0;
     while (at < words.size()) {
         if (const std::size_t taken = takeAt(line, words, at)) {
-            said = said || saysLookedAt(words, at);
             at += taken;
             continue;
         }
@@ -355,7 +345,6 @@ bool takeLine(SheetLine& line, std::string_view text) {
     // "rain, not opened": the comma parted the note from a mark.
     note = std::string(withoutComma(note));
     if (!note.empty()) line.seen.note += (line.seen.note.empty() ? "" : " ") + note;
-    return said;
 }
 
 /// Whether two marks say two different things of one.
@@ -374,8 +363,7 @@ bool contradict(const SheetLine& a, const SheetLine& b) {
                          (a.whole != b.whole || a.left != b.left || a.right != b.right);
     const bool pests =
         differ(a.beetles, b.beetles) || differ(a.moths, b.moths) || differ(a.chalk, b.chalk);
-    const bool opened =
-        x.looked != Looked::Opened && y.looked != Looked::Opened && x.looked != y.looked;
+    const bool opened = a.lookSaid && b.lookSaid && x.looked != y.looked;
     return cells || bees || board || drones || weights || pests || opened ||
            differ(x.eggs, y.eggs) || differ(x.openBrood, y.openBrood) ||
            differ(x.cappedBrood, y.cappedBrood) || differ(x.queenSeen, y.queenSeen) ||
@@ -429,20 +417,16 @@ Looked plainlyLooked(const SheetLine& line) {
     return outside ? Looked::NotOpened : Looked::Opened;
 }
 
-SheetLine readShorthand(std::string_view text) {
-    SheetLine line;
-    if (!takeLine(line, text)) line.seen.looked = plainlyLooked(line);
-    return line;
-}
+SheetLine readShorthand(std::string_view text) { return readShorthand({}, text); }
 
 SheetLine readShorthand(std::string_view all, std::string_view own) {
     SheetLine ownLine;
-    const bool saidSo = takeLine(ownLine, own);
-    if (saidSo && ownLine.seen.looked != Looked::Opened) return ownLine;
+    takeLine(ownLine, own);
+    if (ownLine.lookSaid && ownLine.seen.looked != Looked::Opened) return ownLine;
     SheetLine line;
-    const bool allSay = takeLine(line, all);
+    takeLine(line, all);
     takeLine(line, own);
-    if (!saidSo && !allSay) line.seen.looked = plainlyLooked(line);
+    if (!line.lookSaid) line.seen.looked = plainlyLooked(line);
     return line;
 }
 
@@ -452,7 +436,7 @@ std::optional<YardLine> readYardLine(std::string_view text) {
     const std::string opens = folded(withoutComma(words.front()));
     if (opens != "all" && opens != "x" && opens != "lid") return std::nullopt;
     YardLine yard;
-    yard.each.seen.looked = opens == "lid" ? Looked::LidOnly : Looked::NotOpened;
+    sayLooked(yard.each, opens == "lid" ? Looked::LidOnly : Looked::NotOpened);
     const auto note = [&yard](std::string_view word) {
         yard.note += (yard.note.empty() ? "" : " ") + std::string(word);
     };
@@ -469,10 +453,9 @@ std::optional<YardLine> readYardLine(std::string_view text) {
     return yard;
 }
 
-std::string writeShorthand(const SheetLine& line, SayLooked say) {
+std::string writeShorthand(const SheetLine& line) {
     const Seen& seen = line.seen;
-    const Looked plain = plainlyLooked(line);
-    const bool sayIt = say == SayLooked::Always || seen.looked != plain;
+    const bool saysLooked = line.lookSaid || seen.looked != plainlyLooked(line);
     std::string text;
     const auto add = [&text](const std::string& word) {
         if (!word.empty()) text += (text.empty() ? "" : " ") + word;
@@ -480,9 +463,8 @@ std::string writeShorthand(const SheetLine& line, SayLooked say) {
     const auto yesNo = [&](const std::optional<bool>& flag, const char* yes, const char* no) {
         if (flag) add(*flag ? yes : no);
     };
-    if (seen.looked == Looked::NotOpened && sayIt) add("x");
-    if (seen.looked == Looked::LidOnly && sayIt) add("lid");
-    if (seen.looked == Looked::Opened && plain != Looked::Opened) add("o");
+    if (saysLooked)
+        add(seen.looked == Looked::NotOpened ? "x" : seen.looked == Looked::LidOnly ? "lid" : "o");
     yesNo(seen.eggs, "e", "e0");
     yesNo(seen.openBrood, "l", "l0");
     yesNo(seen.cappedBrood, "c", "c0");

@@ -51,12 +51,9 @@ struct TwoMarks {
 /// heavy". The same value twice is no contradiction. A line with one is not kept.
 std::optional<TwoMarks> contradictionIn(std::string_view line);
 
-/// Whether "x" and "lid" are written where the other marks say as much already. A line that has
-/// them takes nothing from the line for all.
-enum class SayLooked { Always, WhereNotPlain };
-
-/// The shortest line that says the same: readShorthand(writeShorthand(x)) == x.
-std::string writeShorthand(const SheetLine& line, SayLooked say = SayLooked::WhereNotPlain);
+/// The shortest line that says the same: readShorthand(writeShorthand(x)) == x. "x", "lid" or "o"
+/// is in it where that was said, or is not as plainlyLooked has it.
+std::string writeShorthand(const SheetLine& line);
 
 /// One mark for the help under the sheet and on paper: what is typed and the key of its word.
 struct ShorthandMark {

@@ -244,6 +244,7 @@ Result<void> settleVisit(Write& file, const Visit& before, Visit& after) {
 /// What was done at the hive besides looking.
 SheetLine deedsOf(SheetLine line) {
     line.seen = {};
+    line.lookSaid = false;
     return line;
 }
 
@@ -293,7 +294,8 @@ Result<void> settleInspection(Write& file, const Inspection& before, Inspection&
     const bool opened = after.seen.looked == Looked::Opened;
     const SheetLine all = opened ? readShorthand(visit->all) : SheetLine{};
     own.seen = withoutWhatAllSays(after.seen, all.seen);
-    after.line = writeShorthand(own, SayLooked::Always);
+    own.lookSaid = !opened;
+    after.line = writeShorthand(own);
     const SheetLine again = readShorthand(visit->all, after.line);
     // Taking the lid off, or leaving it on, takes back what else was done: that is a new line.
     if (deedsOf(again) != deedsOf(typed) ||

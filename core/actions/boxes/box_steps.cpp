@@ -85,7 +85,7 @@ void enterNest(Write& file, Id<Hive> id, Count level, std::optional<bool> under)
 /// Where on a hive a box is put: counted from the floor as the stack stood that day, and whether it
 /// goes under the excluder.
 struct Landing {
-    std::vector<BoxMove> before;  ///< moves of the hive so far
+    std::vector<BoxMove> before;  ///< moves of the hive so far; none unless late
     bool late = false;            ///< moves of later days are written down already
     std::optional<Count> level;
     std::optional<bool> under;
@@ -94,7 +94,7 @@ struct Landing {
 Landing landingOn(const Read& file, const BoxSpot& spot, std::optional<Count> level, Day on) {
     Landing landing{{}, false, level, spot.under};
     if (!spot.hive || spot.place != BoxPlace::OnHive) return landing;
-    landing.before = movesAt(file, *spot.hive);
+    landing.before = lateMovesAt(file, *spot.hive, on);
     landing.late = anyAfter(landing.before, on);
     if (!landing.late) return landing;
     const Standing then = standingOn(file, *file.find(*spot.hive), on);
@@ -243,7 +243,7 @@ Result<void> shiftBox(Write& file, Id<Box> id, const BoxSpot& spot, Day on,
     }
 
     const auto left = before.place == BoxPlace::OnHive ? before.hive : std::nullopt;
-    const auto movesLeft = left ? movesAt(file, *left) : std::vector<BoxMove>{};
+    const auto movesLeft = left ? lateMovesAt(file, *left, on) : std::vector<BoxMove>{};
     const Landing landing = landingOn(file, spot, level, on);
     // Off first, so that moving within one hive counts levels without the box itself.
     box->place = spot.place;

@@ -52,6 +52,12 @@ std::vector<BoxMove> movesAt(const Read& file, Id<Hive> hive) {
     return moves;
 }
 
+std::vector<BoxMove> lateMovesAt(const Read& file, Id<Hive> hive, Day on) {
+    const bool late = file.first<BoxMove>({is("to_hive", hive), isAfter("on_day", on)}) ||
+                      file.first<BoxMove>({is("from_hive", hive), isAfter("on_day", on)});
+    return late ? movesAt(file, hive) : std::vector<BoxMove>{};
+}
+
 bool anyAfter(const std::vector<BoxMove>& moves, Day on) {
     return !moves.empty() && moves.back().on > on;
 }

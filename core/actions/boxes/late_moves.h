@@ -16,6 +16,10 @@ namespace combwright {
 /// Moves onto and off a hive, in the order of their days, those of one day as they were written.
 std::vector<BoxMove> movesAt(const Read& file, Id<Hive> hive);
 
+/// The same where one of them is of a later day than `on`; none where nothing is later, which is
+/// soon known.
+std::vector<BoxMove> lateMovesAt(const Read& file, Id<Hive> hive, Day on);
+
 /// Whether one of them is of a later day.
 bool anyAfter(const std::vector<BoxMove>& moves, Day on);
 

@@ -48,7 +48,7 @@ Result<void> takeBackDeeds(Write& file, const Inspection& inspection, Day on) {
     std::map<std::int64_t, std::vector<BoxMove>> before;
     for (const BoxMove& move : moves)
         for (const auto& at : {move.fromHive, move.toHive})
-            if (at) before.emplace(at->number, movesAt(file, *at));
+            if (at) before.emplace(at->number, lateMovesAt(file, *at, on));
     for (const BoxMove& move : moves) {
         const auto box = file.find(move.box);
         if (!box) continue;
@@ -83,55 +83,56 @@ std::optional<Id<BoxKind>> usualSuper(const Read& file, const Yard& yard) {
     return std::nullopt;
 }
 
-/// Boxes of a kind that stood ready in the storeroom that day and do until now: one that was moved
-/// since stood elsewhere on some day from then on.
-std::vector<Box> readySince(const Read& file, Id<BoxKind> kind, Day on) {
-    auto ready = boxesReady(file, kind);
-    std::erase_if(ready, [&](const Box& box) {
-        return on < box.since || !demandNotMovedSince(file, box, on, "line");
-    });
-    return ready;
-}
-
 /// What is held that day or now.
 class HeldThenOrNow {
   public:
-    HeldThenOrNow(const Read& file, Day on) {
-        if (file.all<Hold>().empty()) return;
-        for (const Day day : {on, *parseDay("9999-12-31")}) m_held.push_back(heldThings(file, day));
-    }
-    std::optional<Hold> of(const Box& box) const {
+    HeldThenOrNow(const Read& file, Day on) : m_file(file), m_on(on) {}
+    std::optional<Hold> of(const Box& box) {
+        if (!m_read) {
+            for (const Day day : {m_on, *parseDay("9999-12-31")})
+                m_held.push_back(heldThings(m_file, day));
+            m_read = true;
+        }
         for (const HeldThings& held : m_held)
             if (const auto holds = held.of(box.id); !holds.empty()) return holds.front();
         return std::nullopt;
     }
 
   private:
+    const Read& m_file;
+    Day m_on;
+    bool m_read = false;
     std::vector<HeldThings> m_held;
 };
 
 Result<void> putOn(Write& file, Id<BoxKind> kind, Count boxes, const Hive& hive, Day on,
                    Id<Inspection> inspection) {
     const BoxSpot top{BoxPlace::OnHive, hive.id, std::nullopt, {}, {}};
-    auto ready = readySince(file, kind, on);
-    // Nobody named a box: one that holds held combs is left standing.
-    std::erase_if(ready,
-                  [&](const Box& box) { return !demandMayMove(file, box, top, on).has_value(); });
-    // So is one that is held for another reason, while others are there.
-    const HeldThenOrNow holds(file, on);
-    const auto held = std::stable_partition(
-        ready.begin(), ready.end(), [&](const Box& box) { return !holds.of(box).has_value(); });
+    const auto ready = boxesReady(file, kind);
+    HeldThenOrNow holds(file, on);
+    std::vector<Box> held;
+    const auto isFree = [&](const Box& box) {
+        // One that was moved since stood elsewhere on some day from then on.
+        if (on < box.since || !demandNotMovedSince(file, box, on, "line")) return false;
+        // Nobody named a box: one that holds held combs is left standing.
+        if (!demandMayMove(file, box, top, on)) return false;
+        // So is one that is held for another reason, while others are there.
+        if (!holds.of(box)) return true;
+        held.push_back(box);
+        return false;
+    };
     auto next = ready.begin();
     for (std::int64_t n = 0; n < boxes.value(); ++n) {
-        if (next != held) {
+        next = std::find_if(next, ready.end(), isFree);
+        if (next != ready.end()) {
             if (auto moved = moveBoxTo(file, (next++)->id, top, on, inspection); !moved)
                 return moved;
             continue;
         }
-        if (held != ready.end()) {
-            Refusal refusal =
-                heldBack("line", nameOf(file, Box::table, held->id.number), *holds.of(*held));
-            refusal.values.emplace_back("left", std::to_string(ready.end() - held));
+        if (!held.empty()) {
+            Refusal refusal = heldBack("line", nameOf(file, Box::table, held.front().id.number),
+                                       *holds.of(held.front()));
+            refusal.values.emplace_back("left", std::to_string(held.size()));
             return refusal;
         }
         // None is written down as being in the storeroom, yet it was put on: it is a box we had not
@@ -352,7 +353,10 @@ Result<Id<Inspection>> LookInto::perform(Write& file) const {
     if (!stand) return stand.error();
     if (auto ok = demandSeen(seen.seen); !ok) return ok.error();
     const Visit visit = visitFor(file, yardOn(file, *stand, on), on);
-    return keepLine(file, *stand, visit, seen, writeShorthand(seen, SayLooked::Always));
+    SheetLine said = seen;
+    // A hive that was not opened takes nothing from the line for all: that is said by its mark.
+    said.lookSaid = seen.seen.looked != Looked::Opened;
+    return keepLine(file, *stand, visit, seen, writeShorthand(said));
 }
 
 const Fields& RecordVisit::fields() {
@@ -383,8 +387,7 @@ Result<Id<Visit>> RecordVisit::perform(Write& file) const {
         // Those that stood there that day; one closed or moved since among them.
         for (const Hive& each : hivesOn(file, yard, on)) {
             if (inspectionOf(file, visit.id, each.id)) continue;
-            auto kept = keepLine(file, each, visit, yardLine->each,
-                                 writeShorthand(yardLine->each, SayLooked::Always));
+            auto kept = keepLine(file, each, visit, yardLine->each, writeShorthand(yardLine->each));
             if (!kept) return kept.error();
         }
         return visit.id;

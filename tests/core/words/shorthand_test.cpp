@@ -43,9 +43,8 @@ INSTANTIATE_TEST_SUITE_P(
         Typed{"lid", "Lid only."}, Typed{"w0/300", "Wash: 0 in 300."},
         Typed{"w7", "Wash: 7 mites, bees not counted."},
         // What is no mark is the note, never an error and never half understood.
-        Typed{"b99999", "“b99999”"}, Typed{"t9", "Not opened. “t9”"},
-        Typed{"bees calm", "“bees calm”"}, Typed{"+0", "Not opened. “+0”"},
-        Typed{"b7.55", "“b7.55”"}, Typed{"w4/", "Not opened. “w4/”"}, Typed{"qc", "“qc”"},
+        Typed{"b99999", "“b99999”"}, Typed{"t9", "“t9”"}, Typed{"bees calm", "“bees calm”"},
+        Typed{"+0", "“+0”"}, Typed{"b7.55", "“b7.55”"}, Typed{"w4/", "“w4/”"}, Typed{"qc", "“qc”"},
         Typed{"sr6/300", "Sugar roll: 6 in 300."},
         Typed{"sr6", "Sugar roll: 6 mites, bees not counted."},
         Typed{"bd20/5", "Not opened. Board: 20 mites in 5 days."},
@@ -145,6 +144,7 @@ TEST(Shorthand, TwoMarksThatCannotBothHoldAreFound) {
                              Case{"f2 f2.5", "f2", "f2.5"},
                              Case{"t1 t2", "t1", "t2"},
                              Case{"lid x", "lid", "x"},
+                             Case{"o b7 not opened", "o", "not opened"},
                              Case{"n8 n7 s1", "n8", "n7"},
                              Case{"w4/300 sr4/300", "w4/300", "sr4/300"},
                              Case{"bd20/5 bd20/4", "bd20/5", "bd20/4"},
@@ -195,7 +195,8 @@ TEST(Shorthand, BlankIsNotZero) {
 TEST(Shorthand, WritesWhatItReads) {
     for (const char* typed :
          {"e b7 s3 +1", "e0 q? qc2c left1", "x rain", "lid", "b~6 s5-7 n8", "b? qc? left2",
-          "w11/300 f2.5 t3 light !", "-1 +1d -2d", "l c0 heavy a note, with a comma", "w? qc3o"}) {
+          "w11/300 f2.5 t3 light !", "o +1", "x light", "lid +1 f2", "o e b7", "x b7", "+1",
+          "light", "-1 +1d -2d", "l c0 heavy a note, with a comma", "w? qc3o"}) {
         const SheetLine line = readShorthand(typed);
         EXPECT_EQ(readShorthand(writeShorthand(line)), line)
             << typed << " → " << writeShorthand(line);
