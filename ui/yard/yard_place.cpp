@@ -224,7 +224,11 @@ void YardPlace::resume(const QString& sheet, const QString&) {
     const auto on = parseDay(sheet.section(QLatin1Char(' '), 2, 2).toStdString());
     if (!on || !session().read().find(typedIn)) return;
     choose(typedIn, *on);
-    if (m_yard == typedIn) openSheet();
+    if (m_yard != typedIn) return;
+    openSheet();
+    const SheetModel& lines = m_sheet->model();
+    for (int row = 0; row < lines.rowCount(); ++row)
+        if (!lines.draftOf(row).isEmpty()) return m_sheet->table().editRow(row);
 }
 
 void YardPlace::takeDay() {
