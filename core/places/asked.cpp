@@ -68,6 +68,9 @@ constexpr std::array askedKeys{
     std::pair{Asked::TwoQueens, std::string_view("two_queens")},
     std::pair{Asked::EggsWithoutQueen, std::string_view("eggs_without_queen")},
     std::pair{Asked::QueenOverQueen, std::string_view("queen_over_queen")},
+    std::pair{Asked::OutTooEarly, std::string_view("out_too_early")},
+    std::pair{Asked::LeftUntreated, std::string_view("left_untreated")},
+    std::pair{Asked::ClosedSince, std::string_view("closed_since")},
 };
 
 }  // namespace

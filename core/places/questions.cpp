@@ -14,6 +14,7 @@
 #include "core/places/held_questions.h"
 #include "core/places/honey_questions.h"
 #include "core/places/line_revisions.h"
+#include "core/places/move_questions.h"
 #include "core/places/question_order.h"
 #include "core/places/questions_queens.h"
 #include "core/places/run_questions.h"
@@ -62,7 +63,7 @@ class Questions {
         aboutRow<Inspection>(row, &Questions::aboutInspection);
         aboutRow<Finding>(row, &Questions::aboutFinding);
         aboutRow<Feeding>(row, &Questions::aboutFeeding);
-        aboutRow<BoxMove>(row, &Questions::aboutMove);
+        for (const Question& each : moveQuestions(m_file, row)) put(each.asked, each.says);
         aboutRow<SetOut>(row, &Questions::aboutSetOut);
         aboutRow<Colony>(row, &Questions::aboutColony);
         for (const Question& each : honeyQuestions(m_file, row, m_step, m_today))
@@ -73,7 +74,7 @@ class Questions {
         for (const Question& each : storesQuestions(m_file, row, m_step))
             put(each.asked, each.says);
         for (const Question& each : lineQuestions(m_file, row, m_step)) put(each.asked, each.says);
-        for (const Question& each : healthQuestions(m_file, row, m_today))
+        for (const Question& each : healthQuestions(m_file, row, m_step, m_today))
             put(each.asked, each.says);
         for (const Question& each : queenQuestions(m_file, row, m_step)) put(each.asked, each.says);
         for (const Question& each : m_bench.about(row)) put(each.asked, each.says);
@@ -219,22 +220,6 @@ class Questions {
         if (feeding.given && feeding.given->value && gramsOf(*feeding.given) > mostFedG)
             put(Asked::MuchFed, ask("%1 fed to one hive at once is much. A slip of the pen?")
                                     .arg(massText(gramsOf(*feeding.given), How::Weighed)));
-    }
-
-    void aboutMove(const BoxMove& move) {
-        // Only a line of the sheet brings a box into the world without being told of it.
-        if (!move.inspection || move.fromPlace) return;
-        const auto hive = m_file.find(move.toHive);
-        if (!hive) return;
-        const auto supers = supersOn(*hive, boxesOn(m_file, hive->id));
-        const bool super = std::any_of(supers.begin(), supers.end(),
-                                       [&](const Box& box) { return box.id == move.box; });
-        put(Asked::BoxFromNowhere,
-            (super ? ask("%1: no super was left in the storeroom; it is written down as one "
-                         "without a mark.")
-                   : ask("%1: no such box was left in the storeroom; it is written down as one "
-                         "without a mark."))
-                .arg(fromUtf8(hive->mark.text())));
     }
 
     const Read& m_file;

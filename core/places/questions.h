@@ -65,6 +65,9 @@ enum class Asked {
     SuperTooEarly,          ///< a super put on while a medicine is in, or not long enough out
     SignsToReport,          ///< signs of brood disease ticked under another name
     TreatedHoney,           ///< a box treated while on is in a run
+    OutTooEarly,            ///< a medicine taken out before the days its label says
+    LeftUntreated,          ///< all of a yard treated, but for hives in which nobody lives
+    ClosedSince,            ///< a box put on late stood there until the hive was closed
     LineReplaced,           ///< a second line of a hive and day leaves out what the first said
     ColourOfAnotherYear,    ///< a queen marked in another colour than that of her year
     SeenAfterLost,          ///< a queen was seen where the last one is written down as gone

@@ -137,13 +137,15 @@ std::vector<Mind> mindsOf(const Read& file, const YardSheetRow& row, Day on) {
     });
     if (back != lines.end()) minds.push_back({MindKind::ComeBack, back->on});
     if (const auto mind = medicineMind(file, row.hive.id, on)) minds.push_back(*mind);
-    if (!openedToday && row.last) {
-        const SheetLine lastLine = readShorthand(row.last->inspection.line);
-        if (lastLine.supersOn) {
-            Mind mind{MindKind::SuperOn, row.last->on};
-            mind.count = static_cast<int>(lastLine.supersOn->value());
-            minds.push_back(mind);
-        }
+    // Supers go on with the hive unopened too.
+    for (const DatedInspection& each : lines) {
+        if (openedToday || each.on == on) continue;
+        const SheetLine then = readShorthand(each.inspection.line);
+        if (!then.supersOn) continue;
+        Mind mind{MindKind::SuperOn, each.on};
+        mind.count = static_cast<int>(then.supersOn->value());
+        minds.push_back(mind);
+        break;
     }
     return minds;
 }
@@ -250,6 +252,20 @@ void countRow(YardSheet& sheet, const YardSheetRow& row) {
     addTo(sheet.stores, seen.stores);
 }
 
+/// Boxes of a kind left at the end of the day. One that was put on without its mark, because all
+/// that stood there are elsewhere by now, was one of them.
+std::int64_t leftInStore(const Read& file, Id<BoxKind> kind, const std::optional<Visit>& visit,
+                         Day on) {
+    auto left = static_cast<std::int64_t>(boxesReadyOn(file, kind, on).size());
+    if (!visit) return left;
+    for (const Inspection& each : file.where<Inspection>({is("visit", visit->id)}))
+        for (const BoxMove& move : file.where<BoxMove>({is("inspection", each.id)})) {
+            const auto box = file.find(move.box);
+            if (!move.fromPlace && box && box->kind == kind) --left;
+        }
+    return std::max<std::int64_t>(left, 0);
+}
+
 /// What a wait for a young queen asks for next time: leave shut, or a frame with eggs.
 std::optional<TakeAlong::What> askedByQueen(const QueenDates& dates, Day on) {
     if (on <= dates.doNotOpenUntil) return TakeAlong::What::LeaveShut;
@@ -344,7 +360,7 @@ YardSheet yardSheet(const Read& file, Id<Yard> id, Day on) {
     for (std::optional<MeanOf>* mean : {&sheet.brood, &sheet.stores})
         if (*mean) (*mean)->value /= (*mean)->n;
     if (const auto kind = file.find(yard->usualSuper)) {
-        sheet.supersInStore = static_cast<std::int64_t>(boxesReadyOn(file, kind->id, on).size());
+        sheet.supersInStore = leftInStore(file, kind->id, sheet.visit, on);
         sheet.superName = kind->name.text();
     }
     sheet.takeAlong = takeAlongOf(sheet.rows, on);

@@ -54,7 +54,8 @@ class LineDelegate : public QStyledItemDelegate {
         if (edit->text() != text) edit->setText(text);
     }
     void setModelData(QWidget*, QAbstractItemModel*, const QModelIndex& index) const override {
-        m_model.keep(index.row());
+        // On the way to the reason the line waits: both are kept in one step.
+        if (!m_table.goesToReason()) m_model.keep(index.row());
     }
     bool eventFilter(QObject* editor, QEvent* event) override {
         // The keys are the table's own: here Escape would close the line and leave what was typed.
@@ -240,6 +241,10 @@ void SheetTable::dataChanged(const QModelIndex& from, const QModelIndex& to,
                              const QList<int>& roles) {
     QTableView::dataChanged(from, to, roles);
     fitRows(from.row(), to.row());
+    // A row that grew below the edge is typed in blindly.
+    if (state() == EditingState && from.row() <= currentIndex().row() &&
+        currentIndex().row() <= to.row())
+        scrollTo(currentIndex());
 }
 
 void SheetTable::layOutColumns() {
@@ -276,8 +281,15 @@ void SheetTable::resizeEvent(QResizeEvent* event) {
 
 void SheetTable::focusInEvent(QFocusEvent* event) {
     QTableView::focusInEvent(event);
-    if (CellsEditor* editor = m_leaving ? nullptr : cells())
+    if (m_leaving) return;
+    if (CellsEditor* editor = cells())
         (editor->firstBad() ? static_cast<QWidget*>(editor->firstBad()) : editor)->setFocus();
+    else if (event->reason() == Qt::TabFocusReason || event->reason() == Qt::BacktabFocusReason)
+        editRow(currentIndex().row());
+}
+
+bool SheetTable::goesToReason() const {
+    return m_reason && QApplication::focusWidget() == m_reason;
 }
 
 void SheetTable::editRow(int row) {
@@ -285,10 +297,8 @@ void SheetTable::editRow(int row) {
     if (!at.isValid()) return;
     setCurrentIndex(at);
     if (state() != EditingState) edit(at);
-    if (m_asCells) {
-        fitRow();
-        scrollTo(at);
-    }
+    if (m_asCells) fitRow();
+    scrollTo(at);
 }
 
 void SheetTable::currentChanged(const QModelIndex& current, const QModelIndex& previous) {
@@ -345,7 +355,7 @@ bool SheetTable::eventFilter(QObject* watched, QEvent* event) {
         case Qt::Key_Backtab: {
             const bool back = key->key() == Qt::Key_Backtab;
             if (cells() && cells()->step(!back)) return true;
-            m_model.keep(currentIndex().row());
+            if (back || !m_reason || !m_reason->isVisible()) m_model.keep(currentIndex().row());
             // A cell that cannot be meant keeps its text and its place, but never the keyboard.
             if (cells() && cells()->firstBad()) {
                 m_session.tell(cells()->badWhy(), true);
@@ -412,6 +422,8 @@ SheetView::SheetView(Session& session, QWidget* parent)
     whyLine->addWidget(whyHead);
     whyLine->addWidget(m_why, 1);
     connect(m_why, &QLineEdit::textChanged, &m_model, &SheetModel::setWhy);
+    connect(m_why, &QLineEdit::returnPressed, this, &SheetView::keepWithReason);
+    m_table->setReasonField(m_why);
     connect(m_table, &SheetTable::strikeAsked, this, &SheetView::strikeVisit);
     m_kept = label("kept");
     m_lookAt = label("look_at");
@@ -477,6 +489,12 @@ void SheetView::shareHeight() {
     m_below->setFixedHeight(std::clamp(wanted, 0, most));
     // What does not fit is scrolled by keyboard too.
     m_below->setFocusPolicy(wanted > most ? Qt::StrongFocus : Qt::NoFocus);
+}
+
+void SheetView::keepWithReason() {
+    if (!m_model.keepAll()) return;
+    m_table->setFocus();
+    m_table->editRow(std::max(m_table->currentIndex().row(), 1));
 }
 
 void SheetView::strikeVisit() {

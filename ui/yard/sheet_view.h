@@ -28,6 +28,8 @@ class SheetTable : public QTableView {
     int keystrokes() const { return m_keystrokes; }
     /// Whether the row one types in is taken apart into cells.
     bool asCells() const { return m_asCells; }
+    /// Where is written why a line is changed; a line left for it is kept together with it.
+    void setReasonField(QLineEdit* field) { m_reason = field; }
     /// The cells one types in now; none where it is one line.
     CellsEditor* cells() const;
     /// F6: from the one line to cells and back, with what is typed.
@@ -51,6 +53,7 @@ class SheetTable : public QTableView {
     void layOutColumns();
     void leaveRow(int step);
     bool cellsAreMeant();
+    bool goesToReason() const;
     void fitRow();
     /// Makes rows as high as what stands in them.
     void fitRows(int from, int to);
@@ -60,6 +63,7 @@ class SheetTable : public QTableView {
     int m_keystrokes = 0;
     bool m_asCells = false;
     bool m_leaving = false;  ///< by Tab, out of the table
+    QLineEdit* m_reason = nullptr;
 };
 
 class SheetView : public QWidget {
@@ -77,6 +81,7 @@ class SheetView : public QWidget {
 
   private:
     void shareHeight();
+    void keepWithReason();
     QString keptText() const;
     QString lookAtText() const;
     QString takeText() const;

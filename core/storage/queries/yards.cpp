@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <map>
+#include <tuple>
 
 #include "core/storage/queries/holds.h"
 
@@ -49,8 +50,10 @@ Standing standingOn(const Read& file, const Hive& hive, Day day) {
     auto later = file.where<BoxMove>({is("to_hive", hive.id), isAfter("on_day", day)});
     for (BoxMove& move : file.where<BoxMove>({is("from_hive", hive.id), isAfter("on_day", day)}))
         if (move.toHive != hive.id) later.push_back(std::move(move));
-    std::sort(later.begin(), later.end(),
-              [](const BoxMove& a, const BoxMove& b) { return a.id.number > b.id.number; });
+    // By their days: one written down late comes before those of the days after it.
+    std::sort(later.begin(), later.end(), [](const BoxMove& a, const BoxMove& b) {
+        return std::tuple(a.on, a.id.number) > std::tuple(b.on, b.id.number);
+    });
     auto& boxes = standing.boxes;
     auto& nest = standing.excluderAbove;
     for (const BoxMove& move : later) {
@@ -98,7 +101,8 @@ void sortByMark(std::vector<Box>& boxes) {
 /// the world yet.
 std::map<std::int64_t, std::optional<BoxPlace>> placesBeforeMoves(const Read& file, Day day) {
     Statement statement = file.database().prepare(
-        "SELECT box_id, from_place FROM box_move WHERE on_day > ? ORDER BY id DESC");
+        "SELECT box_id, from_place FROM box_move WHERE on_day > ? ORDER BY on_day DESC, id "
+        "DESC");
     statement.bind(std::string_view(isoText(day))).run();
     std::map<std::int64_t, std::optional<BoxPlace>> places;
     // The earliest of those moves comes last and counts.
