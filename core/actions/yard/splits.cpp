@@ -26,13 +26,15 @@ Result<Id<Colony>> startOn(Write& file, Id<Hive> stand, Day on, Origin origin,
     return start.perform(file);
 }
 
-/// Frames nobody counted cannot be named, yet they were carried: so many of them are known now.
-void meetUncounted(Write& file, Id<Box> id, Count wanted) {
+/// Frames nobody counted cannot be named, yet they were carried: so many of them are known now,
+/// though no more than fit.
+Result<void> meetUncounted(Write& file, Id<Box> id, Count wanted) {
     const auto box = file.find(id);
     const auto kind = box ? file.find(box->kind) : std::nullopt;
     const auto most = kind ? mostFrames(*kind) : std::nullopt;
-    if (!kind || !kind->takes || (most && wanted > *most)) return;
-    if (file.first<BoxCount>({is("box", id)})) return;
+    if (!kind || !kind->takes || file.first<BoxCount>({is("box", id)})) return {};
+    if (most && wanted > *most)
+        return Refusal{Code::TooMany, "frames", {{"most", std::to_string(most->value())}}};
     const auto known = file.where<Frame>({is("box", id), isUnknown("retired")}).size();
     for (auto n = static_cast<std::int64_t>(known); n < wanted.value(); ++n) {
         Frame frame;
@@ -40,6 +42,7 @@ void meetUncounted(Write& file, Id<Box> id, Count wanted) {
         frame.box = id;
         file.add(frame);
     }
+    return {};
 }
 
 /// So many frames out of a box of the mother into one of the new stand.
@@ -71,7 +74,7 @@ Result<void> carryFrames(Write& file, const SplitColony& split, Id<Hive> stand) 
         return Refusal{Code::Contradiction, "from_box", {{"other", "hive"}}};
     if (!standsOn(*carry.toBox, stand))
         return Refusal{Code::Contradiction, "to_box", {{"other", "onto"}}};
-    meetUncounted(file, *carry.fromBox, *split.frames);
+    if (auto met = meetUncounted(file, *carry.fromBox, *split.frames); !met) return met;
     if (auto carried = carry.perform(file); !carried) {
         Refusal refusal = carried.error();
         if (refusal.field == "how_many") refusal.field = "frames";

@@ -144,7 +144,7 @@ TEST(Shorthand, TwoMarksThatCannotBothHoldAreFound) {
                              Case{"f2 f2.5", "f2", "f2.5"},
                              Case{"t1 t2", "t1", "t2"},
                              Case{"lid x", "lid", "x"},
-                             Case{"o b7 not opened", "o", "not opened"},
+                             Case{"o b7 x", "o", "x"},
                              Case{"n8 n7 s1", "n8", "n7"},
                              Case{"w4/300 sr4/300", "w4/300", "sr4/300"},
                              Case{"bd20/5 bd20/4", "bd20/5", "bd20/4"},
