@@ -57,6 +57,7 @@ void judgeBoard(const Finding& finding, MiteSample& sample) {
 std::vector<MiteSample> samplesOf(const Read& file, const Hive& hive, Day on) {
     const auto colony = lastColonyIn(file, hive.id, on);
     if (colony && colony->ended && *colony->ended <= on) return {};
+    if (foundDeadOn(file, hive.id, on)) return {};
     std::vector<MiteSample> samples;
     for (const Finding& each : file.where<Finding>({is("hive", hive.id)})) {
         if (each.what != Pest::Varroa || each.on > on || (colony && each.on < colony->since))
@@ -166,6 +167,13 @@ HiveMites hiveMites(const Read& file, const Hive& hive, const Yard& yard, Day on
 
 }  // namespace
 
+bool lacksItsBees(const Finding& finding) {
+    const bool onBees =
+        finding.method == FindingMethod::Wash || finding.method == FindingMethod::SugarRoll;
+    return onBees && finding.mites && finding.mites->value &&
+           !(finding.bees && finding.bees->value);
+}
+
 MiteSample sampleOf(const Read& file, const Finding& finding) {
     MiteSample sample;
     sample.finding = finding;
@@ -180,15 +188,10 @@ MiteSample sampleOf(const Read& file, const Finding& finding) {
         sample.how = weaker(finding.mites->how, finding.cells->how);
     }
     if (!onBees) return sample;
-    if (finding.bees && finding.bees->value) {
-        sample.bees = middleOf(*finding.bees);
-        sample.how = weaker(finding.mites->how, finding.bees->how);
-    } else {
-        sample.bees = static_cast<std::int64_t>(
-            std::llround(constantOr(file, "bees_in_sample", yard, finding.on, 300)));
-        sample.beesAssumed = true;
-        sample.how = weaker(finding.mites->how, How::Assumed);
-    }
+    sample.how = finding.mites->how;
+    if (lacksItsBees(finding)) return sample;
+    sample.bees = middleOf(*finding.bees);
+    sample.how = weaker(finding.mites->how, finding.bees->how);
     sample.rate = rateOf(*finding.mites, sample.bees);
     const char* recovery =
         finding.method == FindingMethod::SugarRoll ? "sugar_roll_recovery" : "wash_recovery";

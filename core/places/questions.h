@@ -66,6 +66,8 @@ enum class Asked {
     SignsToReport,          ///< signs of brood disease ticked under another name
     TreatedHoney,           ///< a box treated while on is in a run
     LineReplaced,           ///< a second line of a hive and day leaves out what the first said
+    FoundDead,              ///< and its colony still lives by what is written down
+    BeesNotSaid,            ///< mites in nobody knows how many bees
 };
 
 /// The question's name in JSON: "not_come_yet".

@@ -152,6 +152,9 @@ bool isOneOf(const QString& typed, std::initializer_list<const char*> words) {
     return false;
 }
 
+/// "45 lb", "900g": what is typed says its own unit.
+bool endsWithUnit(const QString& typed) { return !typed.isEmpty() && typed.back().isLetter(); }
+
 /// What is typed in a cell as the shorthand has it; other words come back as they are and will not
 /// be understood.
 QString asShorthand(SheetCell cell, const QString& typed) {
@@ -177,8 +180,7 @@ QString asShorthand(SheetCell cell, const QString& typed) {
             return marks.join(QLatin1Char(' '));
         }
         case SheetCell::Fed: {
-            const bool hasUnit = lower.endsWith(QLatin1String("kg")) ||
-                                 lower.endsWith(QLatin1String("lb")) || lower == QLatin1String("?");
+            const bool hasUnit = endsWithUnit(lower) || lower == QLatin1String("?");
             const bool pounds = !hasUnit && shownUnits() == Units::UsCustomary;
             QString bare = lower;
             bare.remove(QLatin1Char(' '));
@@ -283,7 +285,7 @@ QString cellExample(SheetCell cell) {
     if (yesNoOf(cell)) return cellWord("y or n");
     switch (cell) {
         case SheetCell::Opened:
-            return cellWord("x for not opened, lid for lid only");
+            return cellWord("x for not opened, lid for lid only, dead");
         case SheetCell::QueenCells:
             return cellWord("2, 2c for capped, 3o for open, 0 or ?");
         case SheetCell::Boxes:

@@ -262,6 +262,7 @@ constexpr Label labels[] = {
     {"mark_heft", QT_TRANSLATE_NOOP("words", "as hefted")},
     {"mark_left", QT_TRANSLATE_NOOP("words", "cells left")},
     {"mark_lid", QT_TRANSLATE_NOOP("words", "lid only")},
+    {"mark_dead", QT_TRANSLATE_NOOP("words", "found dead")},
     {"mark_not_opened", QT_TRANSLATE_NOOP("words", "not opened")},
     {"mark_pests", QT_TRANSLATE_NOOP("words", "beetles, moths, chalkbrood: 0 none to 3 many")},
     {"mark_queen", QT_TRANSLATE_NOOP("words", "queen seen, looked: not seen")},

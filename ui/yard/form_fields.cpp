@@ -90,9 +90,7 @@ bool dayTyped(Session& session, const QLineEdit* edit, std::optional<Day>& day) 
     if (typed.isEmpty()) return true;
     day = dayInWords(typed.toStdString(), session.clock().today());
     if (day) return true;
-    session.tell(
-        fieldWord("%1 is no day. Write today, yesterday, sat, 9 jun or 2027-06-09.").arg(typed),
-        true);
+    session.tell(noDayText(typed), true);
     return false;
 }
 

@@ -203,6 +203,8 @@ QString SheetModel::textOf(const QModelIndex& index) const {
                     return tr("lid");
                 case Looked::NotOpened:
                     return tr("no");
+                case Looked::FoundDead:
+                    return tr("dead");
             }
             return {};
         case EggsColumn:
@@ -250,7 +252,7 @@ Tone SheetModel::toneOf(const QModelIndex& index) const {
     if (index.column() == ReadBackColumn && !draftOf(index.row()).isEmpty()) return Tone::Muted;
     if (index.column() != MindColumn) return Tone::Ink;
     for (const Mind& mind : rowAt(index.row()).minds) {
-        if (mind.kind == MindKind::MitesOver) return Tone::Bad;
+        if (mind.kind == MindKind::MitesOver || mind.kind == MindKind::FoundDead) return Tone::Bad;
         if (mind.kind == MindKind::QueenWait || mind.kind == MindKind::CellsSeen ||
             mind.kind == MindKind::Light || mind.kind == MindKind::NoEggs)
             return Tone::Warn;

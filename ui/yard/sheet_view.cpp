@@ -493,10 +493,10 @@ QString SheetView::lookAtText() const {
     QStringList lines;
     for (const YardSheetRow& row : sheet.rows)
         for (const Mind& mind : row.minds) {
-            const bool urgent = mind.kind == MindKind::MitesOver ||
-                                mind.kind == MindKind::QueenWait ||
-                                mind.kind == MindKind::CellsSeen || mind.kind == MindKind::NoEggs ||
-                                mind.kind == MindKind::NotOpened;
+            const bool urgent =
+                mind.kind == MindKind::MitesOver || mind.kind == MindKind::QueenWait ||
+                mind.kind == MindKind::CellsSeen || mind.kind == MindKind::NoEggs ||
+                mind.kind == MindKind::NotOpened || mind.kind == MindKind::FoundDead;
             if (urgent)
                 lines << QStringLiteral("<b>%1</b> %2")
                              .arg(fromUtf8(row.hive.mark.text()).toHtmlEscaped(),

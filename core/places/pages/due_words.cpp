@@ -8,7 +8,9 @@
 #include <cmath>
 
 #include "core/places/due/due_quarantine.h"
+#include "core/places/pages/due_look_words.h"
 #include "core/places/pages/health_words.h"
+#include "core/places/pages/queen_words.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
 
@@ -58,12 +60,18 @@ DueKind dueKindOf(const DueItem& item) {
             return {QT_TRANSLATE_NOOP("due", "1 to look at"),
                     QT_TRANSLATE_NOOP("due", "%1 to look at")};
         case DueRule::Swarm:
+            if (!item.about.empty())
+                return {QT_TRANSLATE_NOOP("due", "1 whose queen cells to check"),
+                        QT_TRANSLATE_NOOP("due", "%1 whose queen cells to check")};
             return {QT_TRANSLATE_NOOP("due", "1 to look through for swarm cells"),
                     QT_TRANSLATE_NOOP("due", "%1 to look through for swarm cells")};
         case DueRule::Queen:
             return {QT_TRANSLATE_NOOP("due", "1 young queen"),
                     QT_TRANSLATE_NOOP("due", "%1 young queens")};
         case DueRule::TestFrame:
+            if (!item.about.empty())
+                return {QT_TRANSLATE_NOOP("due", "1 without eggs"),
+                        QT_TRANSLATE_NOOP("due", "%1 without eggs")};
             return {QT_TRANSLATE_NOOP("due", "1 test frame"),
                     QT_TRANSLATE_NOOP("due", "%1 test frames")};
         case DueRule::Sample:
@@ -122,6 +130,9 @@ DueKind dueKindOf(const DueItem& item) {
             return {QT_TRANSLATE_NOOP("due", "1 frame for the freezer"),
                     QT_TRANSLATE_NOOP("due", "%1 frames for the freezer")};
         case DueRule::DeadOut:
+            if (!item.about.empty())
+                return {QT_TRANSLATE_NOOP("due", "1 found dead, its end to write down"),
+                        QT_TRANSLATE_NOOP("due", "%1 found dead, their end to write down")};
             return {QT_TRANSLATE_NOOP("due", "1 dead-out"),
                     QT_TRANSLATE_NOOP("due", "%1 dead-outs")};
     }
@@ -148,6 +159,7 @@ QString aloneText(const DueTrip& trip) {
             return dueGoesIn(item) ? dueTr("%1 into the freezer").arg(dueFrames(item))
                                    : dueTr("%1 out of the freezer").arg(dueFrames(item));
         case DueRule::DeadOut:
+            if (!item.about.empty()) break;
             return dueTr("Say what %1 died of").arg(fromUtf8(trip.hives.front().mark));
         case DueRule::Wets:
             if (item.where == DueWhere::Storeroom)
@@ -166,12 +178,6 @@ QString aloneText(const DueTrip& trip) {
     return mark.isEmpty() ? yard + QStringLiteral(": ") + works.join(QStringLiteral(", "))
                           : mark + QStringLiteral(": ") + works.join(QStringLiteral(", "));
 }
-
-/// A day of another year than the one asked in carries its year.
-QString dueDay(const DueItem& item, Day day) {
-    return item.asked ? shortDayText(day, *item.asked) : shortDayText(day);
-}
-QString dueSince(const DueItem& item) { return dueDay(item, item.since); }
 
 QString boardFallText(const DueItem& item) {
     QString text = dueTr("Board, %1 mites a day on %2: %3")
@@ -234,6 +240,10 @@ QString sampleAgainWhy(const DueItem& item) {
 QString sampleWhy(const DueItem& item) {
     if (item.perDay)
         return boardFallText(item) + dueTr("; it lay too short or too long ago to act on.");
+    if (item.about == "bees")
+        return dueTr("%1 mites on %2 in nobody knows how many bees: no rate without the bees.")
+            .arg(dueCountOf(item))
+            .arg(dueSince(item));
     if (!item.rate) return dueTr("Last sample %1.").arg(dueSince(item));
     if (item.rate->per100 > 0)
         return dueTr("%1 on %2: too old to say anything of today.")
@@ -242,19 +252,9 @@ QString sampleWhy(const DueItem& item) {
         .arg(dueSince(item), sharpFigure(item.rate->high));
 }
 
-QString openedWhy(const DueItem& item) {
-    if (!item.other) return dueTr("Never opened by what is written down.");
-    const QString opened = dueDay(item, *item.other);
-    if (!item.count) return dueTr("Last opened %1.").arg(opened);
-    if (*item.count == 0) return dueTr("Last opened %1, today.").arg(opened);
-    if (*item.count == 1) return dueTr("Last opened %1, yesterday.").arg(opened);
-    return dueTr("Last opened %1, %2 days ago.").arg(opened).arg(*item.count);
-}
-
 QString queenWhy(const DueItem& item) {
     QString text = dueTr("Waiting for a young queen since %1").arg(dueSince(item));
-    if (item.leaveShut)
-        text += dueTr("; leave it shut until %1").arg(shortDayText(item.from - days(1)));
+    if (item.leaveShut) text += QStringLiteral("; ") + leaveShutText(item.from - days(1));
     if (item.other) text += dueTr("; act by %1").arg(shortDayText(*item.other));
     return text + QLatin1Char('.');
 }
@@ -264,20 +264,6 @@ QString testFrameWhy(const DueItem& item) {
                               : dueTr("No eggs seen since %1").arg(dueSince(item));
     text += dueTr("; a frame with eggs shows whether there is a queen");
     if (item.by) text += dueTr("; unite or requeen by %1").arg(shortDayText(*item.by));
-    return text + QLatin1Char('.');
-}
-
-QString addBoxWhy(const DueItem& item) {
-    const QString many = dueCounted(item.count.value_or(0), QT_TRANSLATE_NOOP("due", "1 frame"),
-                                    QT_TRANSLATE_NOOP("due", "%1 frames"));
-    QString text = item.about == "supers_filled"
-                       ? dueTr("%1 of its super filled on %2").arg(many, dueSince(item))
-                   : item.about == "nest_covered"
-                       ? dueTr("bees on %1 of the nest on %2").arg(many, dueSince(item))
-                       : dueTr("%1 of the nest filled on %2").arg(many, dueSince(item));
-    if (item.value)
-        text += dueTr("; from %1 on it wants room").arg(QLocale().toString(*item.value));
-    text[0] = text.at(0).toUpper();
     return text + QLatin1Char('.');
 }
 
@@ -365,12 +351,14 @@ QString dueDoText(const DueItem& item) {
                                                : dueTr("leave it as it is: report");
             return dueTr("look into it");
         case DueRule::Swarm:
-            return dueTr("look for swarm cells");
+            return checksCells(item) ? checkCellsText(item) : dueTr("look for swarm cells");
         case DueRule::Queen:
             return dueTr("look for eggs of the young queen");
         case DueRule::TestFrame:
-            return dueTr("give a frame with eggs");
+            return withoutEggs(item) ? dueTr("look for a queen, or give a frame with eggs")
+                                     : dueTr("give a frame with eggs");
         case DueRule::Sample:
+            if (item.about == "bees") return dueTr("say how many bees, or sample again");
             return item.perDay ? dueTr("take a wash now") : dueTr("take a mite sample");
         case DueRule::SampleAgain:
             return dueTr("sample again");
@@ -404,7 +392,8 @@ QString dueDoText(const DueItem& item) {
             return dueGoesIn(item) ? dueTr("%1 into the freezer").arg(dueFrames(item))
                                    : dueTr("%1 out of the freezer").arg(dueFrames(item));
         case DueRule::DeadOut:
-            return dueTr("say what it died of");
+            return foundDead(item) ? dueTr("write down that its colony ended")
+                                   : dueTr("say what it died of");
         case DueRule::Visit:
             return dueTr("write the rest of %1").arg(dueSince(item));
         case DueRule::Task:
@@ -418,11 +407,11 @@ QString dueWhyText(const DueItem& item) {
         case DueRule::Look:
             return isQuarantine(item) ? quarantineWhy(item) : openedWhy(item);
         case DueRule::Swarm:
-            return openedWhy(item);
+            return checksCells(item) ? checkCellsWhy(item) : openedWhy(item);
         case DueRule::Queen:
             return queenWhy(item);
         case DueRule::TestFrame:
-            return testFrameWhy(item);
+            return withoutEggs(item) ? withoutEggsWhy(item) : testFrameWhy(item);
         case DueRule::Sample:
             return sampleWhy(item);
         case DueRule::SampleAgain:
@@ -464,6 +453,7 @@ QString dueWhyText(const DueItem& item) {
                               : dueTr("In since %1; through on %2.")
                                     .arg(dueSince(item), shortDayText(item.from));
         case DueRule::DeadOut:
+            if (foundDead(item)) return foundDeadWhy(item);
             return dueTr("Dead since %1; %2 held until foulbrood is ruled out.")
                 .arg(dueSince(item), dueFrames(item));
         case DueRule::Visit:
@@ -492,8 +482,8 @@ QString tripWorkText(const DueTrip& trip) {
         }
     for (const auto& [kind, many] : kinds) parts << dueCounted(many, kind.one, kind.several);
     for (const DueHive& row : trip.shut)
-        parts << dueTr("%1 not before %2")
-                     .arg(fromUtf8(row.mark), dayAndMonth(row.items.front().from));
+        parts << QStringLiteral("%1 %2").arg(fromUtf8(row.mark),
+                                             leaveShutText(row.items.front().from - days(1)));
     return parts.join(QStringLiteral(", "));
 }
 

@@ -5,6 +5,8 @@
 #include <tuple>
 #include <utility>
 
+#include "core/storage/queries/yards.h"
+
 namespace combwright {
 namespace {
 
@@ -113,6 +115,25 @@ std::optional<ColonyStay> colonyLivingOn(const Read& file, Id<Hive> hive, Day on
     for (ColonyStay& stay : colonyStaysIn(file, hive))
         if (stay.holds(on)) living = std::move(stay);
     return living;
+}
+
+std::optional<Day> foundDeadOn(const Read& file, Id<Hive> hive, Day on) {
+    const auto living = colonyLivingOn(file, hive, on);
+    if (!living) return std::nullopt;
+    for (const DatedInspection& each : inspectionsBetween(file, hive, living->from, on)) {
+        const Looked looked = each.inspection.seen.looked;
+        if (looked == Looked::FoundDead) return each.on;
+        if (looked == Looked::Opened) return std::nullopt;
+    }
+    return std::nullopt;
+}
+
+std::int64_t coloniesAliveOn(const Read& file, Day on) {
+    std::int64_t alive = 0;
+    for (const Colony& colony : file.all<Colony>())
+        alive += colony.since <= on && (!colony.ended || on < *colony.ended) &&
+                 !foundDeadOn(file, hiveOfColony(file, colony, on), on);
+    return alive;
 }
 
 Id<Hive> hiveOfColony(const Read& file, const Colony& colony, Day on) {
