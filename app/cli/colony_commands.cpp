@@ -3,7 +3,9 @@
 #include <QJsonObject>
 
 #include "app/cli/groups.h"
+#include "app/cli/season_asked.h"
 #include "app/cli/why.h"
+#include "core/exchange/or_null.h"
 #include "core/places/colonies_on.h"
 #include "core/places/followed.h"
 #include "core/places/pages/colonies_page.h"
@@ -20,38 +22,13 @@ namespace combwright::cli {
 namespace {
 
 QJsonValue iso(Day day) { return fromUtf8(isoText(day)); }
-QJsonValue colonyDay(const std::optional<Day>& day) { return day ? iso(*day) : QJsonValue(); }
-QJsonValue saidOrNull(const std::string& text) {
-    return text.empty() ? QJsonValue() : QJsonValue(fromUtf8(text));
-}
-template <class Choice>
-QJsonValue wordOrNull(const std::optional<Choice>& choice) {
-    return choice ? QJsonValue(fromUtf8(word(*choice))) : QJsonValue();
-}
-QJsonValue yearOrNull(const std::optional<Count>& count) {
-    return count ? QJsonValue(static_cast<qint64>(count->value())) : QJsonValue();
-}
-QJsonValue flagOrNull(const std::optional<bool>& flag) {
-    return flag ? QJsonValue(*flag) : QJsonValue();
-}
-
-/// The yard named by --yard, where it is.
-Result<std::optional<Id<Yard>>> yardAsked(const Context& context, const Read& file, Day today) {
-    const auto name = context.arguments.value("yard");
-    if (!name) return std::optional<Id<Yard>>();
-    const auto found =
-        findNamed(file, Yard::table, NameQuery{.name = name->toStdString(), .on = today});
-    if (!found) return found.error();
-    return std::optional(Id<Yard>{*found});
-}
-
 QJsonObject yardObject(const YardColonies& yard) {
     QJsonArray colonies;
     for (const ColonyThere& there : yard.colonies)
         colonies.append(QJsonObject{{QStringLiteral("hive"), fromUtf8(there.hive.mark.text())},
                                     {QStringLiteral("since"), iso(there.colony.since)},
                                     {QStringLiteral("origin"), fromUtf8(word(there.colony.origin))},
-                                    {QStringLiteral("mother"), saidOrNull(there.mother)}});
+                                    {QStringLiteral("mother"), orNull(there.mother)}});
     QJsonObject origins;
     for (const auto& [origin, count] : yard.origins) origins.insert(fromUtf8(word(origin)), count);
     QJsonArray ended;
@@ -59,11 +36,11 @@ QJsonObject yardObject(const YardColonies& yard) {
         ended.append(QJsonObject{{QStringLiteral("hive"), fromUtf8(gone.hive.mark.text())},
                                  {QStringLiteral("since"), iso(gone.colony.since)},
                                  {QStringLiteral("ended"), iso(*gone.colony.ended)},
-                                 {QStringLiteral("ending"), wordOrNull(gone.colony.ending)},
-                                 {QStringLiteral("united_into"), saidOrNull(gone.into)},
-                                 {QStringLiteral("cause"), saidOrNull(gone.cause)}});
+                                 {QStringLiteral("ending"), orNull(gone.colony.ending)},
+                                 {QStringLiteral("united_into"), orNull(gone.into)},
+                                 {QStringLiteral("cause"), orNull(gone.cause)}});
     return {{QStringLiteral("yard"), fromUtf8(yard.yard.name.text())},
-            {QStringLiteral("registration"), saidOrNull(yard.yard.registration)},
+            {QStringLiteral("registration"), orNull(yard.yard.registration)},
             {QStringLiteral("stands"), yard.hives},
             {QStringLiteral("count"), static_cast<qint64>(yard.colonies.size())},
             {QStringLiteral("origins"), origins},
@@ -91,11 +68,10 @@ QJsonObject winterObject(const WinterLoss& winter) {
 }
 
 int runColonies(Context& context) {
-    const Season season = Season::open(context.arguments.positional.front().toStdString(),
-                                       context.clock, Database::Mode::ReadOnly);
+    const Season season = seasonToRead(context);
     const Read& file = season.read();
     const Day today = context.clock.today();
-    const auto yard = yardAsked(context, file, today);
+    const auto yard = yardNamed(context, file);
     if (!yard) return refuse(context, yard.error());
     std::optional<Day> since;
     if (const auto text = context.arguments.value("since")) {
@@ -131,13 +107,13 @@ int runColonies(Context& context) {
 QJsonValue queenObject(const std::optional<Queen>& queen, const std::string& colour) {
     if (!queen) return {};
     return QJsonObject{{QStringLiteral("queen"), QStringLiteral("#%1").arg(queen->id.number)},
-                       {QStringLiteral("reared"), yearOrNull(queen->reared)},
+                       {QStringLiteral("reared"), orNull(queen->reared)},
                        {QStringLiteral("origin"), fromUtf8(word(queen->from))},
-                       {QStringLiteral("marked"), flagOrNull(queen->marked)},
-                       {QStringLiteral("colour"), saidOrNull(colour)},
-                       {QStringLiteral("number"), saidOrNull(queen->number)},
-                       {QStringLiteral("clipped"), flagOrNull(queen->clipped)},
-                       {QStringLiteral("note"), saidOrNull(queen->note)}};
+                       {QStringLiteral("marked"), orNull(queen->marked)},
+                       {QStringLiteral("colour"), orNull(colour)},
+                       {QStringLiteral("number"), orNull(queen->number)},
+                       {QStringLiteral("clipped"), orNull(queen->clipped)},
+                       {QStringLiteral("note"), orNull(queen->note)}};
 }
 
 QJsonArray queenArray(const std::vector<Queen>& queens) {
@@ -145,8 +121,8 @@ QJsonArray queenArray(const std::vector<Queen>& queens) {
     for (const Queen& queen : queens)
         array.append(
             QJsonObject{{QStringLiteral("queen"), QStringLiteral("#%1").arg(queen.id.number)},
-                        {QStringLiteral("number"), saidOrNull(queen.number)},
-                        {QStringLiteral("reared"), yearOrNull(queen.reared)}});
+                        {QStringLiteral("number"), orNull(queen.number)},
+                        {QStringLiteral("reared"), orNull(queen.reared)}});
     return array;
 }
 
@@ -155,7 +131,7 @@ QJsonValue youngQueenObject(const std::optional<WaitingQueen>& waiting, Day toda
     const QueenDates& dates = waiting->dates;
     return QJsonObject{{QStringLiteral("since"), iso(waiting->since)},
                        {QStringLiteral("step"), fromUtf8(word(waiting->step))},
-                       {QStringLiteral("not_seen_on"), colonyDay(waiting->notSeenOn)},
+                       {QStringLiteral("not_seen_on"), orNull(waiting->notSeenOn)},
                        {QStringLiteral("by_look"), !waiting->record},
                        {QStringLiteral("emerges_from"), iso(dates.emergesFrom)},
                        {QStringLiteral("emerges_to"), iso(dates.emergesTo)},
@@ -163,16 +139,15 @@ QJsonValue youngQueenObject(const std::optional<WaitingQueen>& waiting, Day toda
                        {QStringLiteral("look_from"), iso(dates.lookFrom)},
                        {QStringLiteral("test_frame_from"), iso(dates.testFrameFrom)},
                        {QStringLiteral("act_by"), iso(dates.actBy)},
-                       {QStringLiteral("looked_in_vain"), colonyDay(waiting->lookedInVain)},
+                       {QStringLiteral("looked_in_vain"), orNull(waiting->lookedInVain)},
                        {QStringLiteral("leave_shut"), today < dates.lookFrom}};
 }
 
 int runQueens(Context& context) {
-    const Season season = Season::open(context.arguments.positional.front().toStdString(),
-                                       context.clock, Database::Mode::ReadOnly);
+    const Season season = seasonToRead(context);
     const Read& file = season.read();
     const Day today = context.clock.today();
-    const auto yard = yardAsked(context, file, today);
+    const auto yard = yardNamed(context, file);
     if (!yard) return refuse(context, yard.error());
     const Queens queens = queensOn(file, today, *yard);
     if (!context.json()) {
@@ -186,11 +161,11 @@ int runQueens(Context& context) {
             {QStringLiteral("yard"), fromUtf8(each.yard.name.text())},
             {QStringLiteral("queen"), queenObject(each.queen, each.colour)},
             {QStringLiteral("since"), each.stay ? QJsonValue(iso(each.stay->since)) : QJsonValue()},
-            {QStringLiteral("last_seen"), colonyDay(each.seen)},
+            {QStringLiteral("last_seen"), orNull(each.seen)},
             {QStringLiteral("last_left"),
              each.lastLeft
-                 ? QJsonValue(QJsonObject{{QStringLiteral("on"), colonyDay(each.lastLeft->until)},
-                                          {QStringLiteral("how"), wordOrNull(each.lastLeft->left)}})
+                 ? QJsonValue(QJsonObject{{QStringLiteral("on"), orNull(each.lastLeft->until)},
+                                          {QStringLiteral("how"), orNull(each.lastLeft->left)}})
                  : QJsonValue()},
             {QStringLiteral("mothers"), queenArray(each.mothers)},
             {QStringLiteral("daughters"), queenArray(each.daughters)},
@@ -201,8 +176,7 @@ int runQueens(Context& context) {
 }
 
 int runStory(Context& context) {
-    const Season season = Season::open(context.arguments.positional.front().toStdString(),
-                                       context.clock, Database::Mode::ReadOnly);
+    const Season season = seasonToRead(context);
     const Read& file = season.read();
     const Day today = context.clock.today();
     NameQuery query{.name = context.arguments.positional.at(1).toStdString(), .on = today};
@@ -225,15 +199,15 @@ int runStory(Context& context) {
     if (head.colony)
         colony = QJsonObject{{QStringLiteral("since"), iso(head.colony->since)},
                              {QStringLiteral("origin"), fromUtf8(word(head.colony->origin))},
-                             {QStringLiteral("mother"), saidOrNull(head.mother)}};
+                             {QStringLiteral("mother"), orNull(head.mother)}};
     printJson(context, QJsonObject{{QStringLiteral("as_of"), iso(today)},
                                    {QStringLiteral("hive"), fromUtf8(then.mark.text())},
                                    {QStringLiteral("yard"),
                                     fromUtf8(nameOf(file, Yard::table, then.yard.number))},
                                    {QStringLiteral("colony"), colony},
                                    {QStringLiteral("queen"), queenObject(head.queen, head.colour)},
-                                   {QStringLiteral("queen_seen"), colonyDay(head.queenSeen)},
-                                   {QStringLiteral("look_from"), colonyDay(head.lookFrom)},
+                                   {QStringLiteral("queen_seen"), orNull(head.queenSeen)},
+                                   {QStringLiteral("look_from"), orNull(head.lookFrom)},
                                    {QStringLiteral("story"), entries}});
     return Done;
 }
@@ -256,8 +230,7 @@ Result<std::int64_t> thingNamed(const Read& file, std::string_view table, NameQu
 }
 
 int runFollow(Context& context) {
-    const Season season = Season::open(context.arguments.positional.front().toStdString(),
-                                       context.clock, Database::Mode::ReadOnly);
+    const Season season = seasonToRead(context);
     const Read& file = season.read();
     const Day today = context.clock.today();
     const QString thing = context.arguments.positional.at(1);
@@ -281,16 +254,16 @@ int runFollow(Context& context) {
     QJsonArray way;
     for (const WayStep& step : followed.way)
         way.append(QJsonObject{{QStringLiteral("on"), iso(step.on)},
-                               {QStringLiteral("hive"), saidOrNull(step.hive)},
-                               {QStringLiteral("yard"), saidOrNull(step.yard)},
-                               {QStringLiteral("box"), saidOrNull(step.box)},
-                               {QStringLiteral("place"), wordOrNull(step.place)},
-                               {QStringLiteral("left"), wordOrNull(step.left)},
+                               {QStringLiteral("hive"), orNull(step.hive)},
+                               {QStringLiteral("yard"), orNull(step.yard)},
+                               {QStringLiteral("box"), orNull(step.box)},
+                               {QStringLiteral("place"), orNull(step.place)},
+                               {QStringLiteral("left"), orNull(step.left)},
                                {QStringLiteral("what"), wayText(step, followed.thing)}});
     QJsonObject object{{QStringLiteral("as_of"), iso(today)},
                        {QStringLiteral("thing"), thing},
                        {QStringLiteral("id"), QStringLiteral("#%1").arg(*found)},
-                       {QStringLiteral("name"), saidOrNull(followed.name)},
+                       {QStringLiteral("name"), orNull(followed.name)},
                        {QStringLiteral("way"), way}};
     if (followed.queen) {
         object.insert(QStringLiteral("queen"), queenObject(followed.queen, followed.colour));

@@ -6,6 +6,7 @@
 #include <QJsonObject>
 
 #include "app/cli/groups.h"
+#include "core/exchange/or_null.h"
 #include "core/storage/migrations.h"
 #include "core/storage/sqlite/storage_error.h"
 #include "core/support/version.h"
@@ -108,7 +109,7 @@ void printCommandHelp(const Command& command, QTextStream& out) {
 QJsonObject refusedObject(const std::string_view code, const std::string& field,
                           const QString& says) {
     return {{QStringLiteral("code"), fromUtf8(code)},
-            {QStringLiteral("field"), field.empty() ? QJsonValue() : QJsonValue(fromUtf8(field))},
+            {QStringLiteral("field"), orNull(field)},
             {QStringLiteral("says"), says}};
 }
 
@@ -189,9 +190,10 @@ const std::vector<Command>& commands() {
     static const std::vector<Command> all = [] {
         std::vector<Command> list;
         for (const auto& group :
-             {seasonCommands(), journalCommands(), placeCommands(), storeroomCommands(),
-              healthCommands(), colonyCommands(), freezerCommands(), waitingCommands(),
-              storesCommands(), dueCommands(), treatmentCommands(), computeCommands()})
+             {seasonCommands(), journalCommands(), pullCommands(), loadCommands(), yieldCommands(),
+              storeroomCommands(), healthCommands(), colonyCommands(), freezerCommands(),
+              waitingCommands(), storesCommands(), dueCommands(), treatmentCommands(),
+              computeCommands()})
             list.insert(list.end(), group.begin(), group.end());
         return list;
     }();

@@ -2,26 +2,19 @@
 #include <QJsonObject>
 
 #include "app/cli/groups.h"
+#include "app/cli/season_asked.h"
 #include "app/cli/why.h"
+#include "core/exchange/or_null.h"
 #include "core/model/season_info.h"
 #include "core/places/pages/due_calendar.h"
 #include "core/places/pages/due_page.h"
 #include "core/places/pages/due_words.h"
 #include "core/places/pages/page_text.h"
-#include "core/storage/queries/names.h"
 #include "core/storage/season.h"
 #include "core/words/words.h"
 
 namespace combwright::cli {
 namespace {
-
-QJsonValue dueDay(const std::optional<Day>& day) {
-    return day ? QJsonValue(fromUtf8(isoText(*day))) : QJsonValue();
-}
-
-QJsonValue dueMark(const std::string& text) {
-    return text.empty() ? QJsonValue() : QJsonValue(fromUtf8(text));
-}
 
 const char* groupKey(DueGroup group) {
     switch (group) {
@@ -65,27 +58,26 @@ QJsonArray kitArray(const std::vector<DueKit>& kit) {
 }
 
 QJsonObject dueObject(const DueItem& item, const std::string& hive) {
-    QJsonObject object{
-        {QStringLiteral("id"), fromUtf8(item.id)},
-        {QStringLiteral("rule"),
-         fromUtf8(Choices<DueRule>::words[static_cast<std::size_t>(item.rule)])},
-        {QStringLiteral("hive"), dueMark(hive)},
-        {QStringLiteral("since"), dueDay(item.since)},
-        {QStringLiteral("from"), dueDay(item.from)},
-        {QStringLiteral("by"), dueDay(item.by)},
-        {QStringLiteral("leave_shut"), item.leaveShut},
-        {QStringLiteral("about"), dueMark(item.about)},
-        {QStringLiteral("do"), dueDoText(item)},
-        {QStringLiteral("why"), dueWhyText(item)},
-        {QStringLiteral("take"), kitArray(item.take)},
-        {QStringLiteral("minutes"), item.minutes ? QJsonValue(*item.minutes) : QJsonValue()}};
+    QJsonObject object{{QStringLiteral("id"), fromUtf8(item.id)},
+                       {QStringLiteral("rule"),
+                        fromUtf8(Choices<DueRule>::words[static_cast<std::size_t>(item.rule)])},
+                       {QStringLiteral("hive"), orNull(hive)},
+                       {QStringLiteral("since"), orNull(item.since)},
+                       {QStringLiteral("from"), orNull(item.from)},
+                       {QStringLiteral("by"), orNull(item.by)},
+                       {QStringLiteral("leave_shut"), item.leaveShut},
+                       {QStringLiteral("about"), orNull(item.about)},
+                       {QStringLiteral("do"), dueDoText(item)},
+                       {QStringLiteral("why"), dueWhyText(item)},
+                       {QStringLiteral("take"), kitArray(item.take)},
+                       {QStringLiteral("minutes"), orNull(item.minutes)}};
     // The count of a note is the number it has in the file.
     if (item.count)
         object.insert(item.rule == DueRule::Task ? QStringLiteral("task") : QStringLiteral("count"),
                       static_cast<qint64>(*item.count));
     if (item.value) object.insert(QStringLiteral("value"), *item.value);
     if (item.mass) object.insert(QStringLiteral("mass_g"), static_cast<qint64>(item.mass->grams()));
-    if (item.other) object.insert(QStringLiteral("other_day"), dueDay(item.other));
+    if (item.other) object.insert(QStringLiteral("other_day"), orNull(item.other));
     if (item.perDay) object.insert(QStringLiteral("per_day"), *item.perDay);
     if (!item.source.empty()) object.insert(QStringLiteral("source"), fromUtf8(item.source));
     if (item.rate) {
@@ -106,27 +98,26 @@ QJsonArray hivesArray(const std::vector<DueHive>& rows) {
 QJsonObject dueListObject(const DueList& list) {
     QJsonArray trips;
     for (const DueTrip& trip : list.trips)
-        trips.append(QJsonObject{
-            {QStringLiteral("id"), fromUtf8(trip.id())},
-            {QStringLiteral("group"), QLatin1String(groupKey(trip.group))},
-            {QStringLiteral("where"), QLatin1String(whereKey(trip.where))},
-            {QStringLiteral("yard"), dueMark(trip.yardName)},
-            {QStringLiteral("day"), dueDay(trip.day)},
-            {QStringLiteral("may_be_before"), trip.by},
-            {QStringLiteral("says"), tripText(trip)},
-            {QStringLiteral("minutes"), trip.minutes ? QJsonValue(*trip.minutes) : QJsonValue()},
-            {QStringLiteral("take"), kitArray(trip.take)},
-            {QStringLiteral("items"), hivesArray(trip.hives)},
-            {QStringLiteral("not_to_open"), hivesArray(trip.shut)}});
+        trips.append(QJsonObject{{QStringLiteral("id"), fromUtf8(trip.id())},
+                                 {QStringLiteral("group"), QLatin1String(groupKey(trip.group))},
+                                 {QStringLiteral("where"), QLatin1String(whereKey(trip.where))},
+                                 {QStringLiteral("yard"), orNull(trip.yardName)},
+                                 {QStringLiteral("day"), orNull(trip.day)},
+                                 {QStringLiteral("may_be_before"), trip.by},
+                                 {QStringLiteral("says"), tripText(trip)},
+                                 {QStringLiteral("minutes"), orNull(trip.minutes)},
+                                 {QStringLiteral("take"), kitArray(trip.take)},
+                                 {QStringLiteral("items"), hivesArray(trip.hives)},
+                                 {QStringLiteral("not_to_open"), hivesArray(trip.shut)}});
     QJsonArray quieted;
     for (const Quieted& each : list.quieted) {
         QJsonObject object = dueObject(each.item, each.hive);
         object.insert(QStringLiteral("quiet"), static_cast<qint64>(each.quiet.id.number));
         object.insert(QStringLiteral("reason"), fromUtf8(each.quiet.reason.text()));
-        object.insert(QStringLiteral("until"), dueDay(each.quiet.until));
+        object.insert(QStringLiteral("until"), orNull(each.quiet.until));
         quieted.append(object);
     }
-    return {{QStringLiteral("as_of"), dueDay(list.on)},
+    return {{QStringLiteral("as_of"), orNull(list.on)},
             {QStringLiteral("due_today"), list.today()},
             {QStringLiteral("late"), list.late()},
             {QStringLiteral("trips"), trips},
@@ -143,18 +134,12 @@ int runDue(Context& context) {
         if (!context.arguments.has("calendar"))
             return misused(context, QStringLiteral("--alarm goes with --calendar"));
     }
-    const Season season = Season::open(context.arguments.positional.front().toStdString(),
-                                       context.clock, Database::Mode::ReadOnly);
+    const Season season = seasonToRead(context);
     const Read& file = season.read();
     const Day today = context.clock.today();
-    std::optional<Id<Yard>> yard;
-    if (const auto name = context.arguments.value("yard")) {
-        const auto found =
-            findNamed(file, Yard::table, NameQuery{.name = name->toStdString(), .on = today});
-        if (!found) return refuse(context, found.error());
-        yard = Id<Yard>{*found};
-    }
-    const DueList list = dueList(file, today, yard);
+    const auto yard = yardNamed(context, file);
+    if (!yard) return refuse(context, yard.error());
+    const DueList list = dueList(file, today, *yard);
     if (const auto path = context.arguments.value("calendar")) {
         const auto entries = dueCalendar(list);
         const auto info = file.first<SeasonInfo>({});

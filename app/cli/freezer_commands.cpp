@@ -2,7 +2,9 @@
 #include <QJsonObject>
 
 #include "app/cli/groups.h"
+#include "app/cli/season_asked.h"
 #include "app/cli/why.h"
+#include "core/exchange/or_null.h"
 #include "core/places/explain_storeroom.h"
 #include "core/places/pages/freezer_words.h"
 #include "core/places/pages/page_text.h"
@@ -12,18 +14,6 @@
 
 namespace combwright::cli {
 namespace {
-
-QJsonValue coldDayOrNull(const std::optional<Day>& day) {
-    return day ? QJsonValue(fromUtf8(isoText(*day))) : QJsonValue();
-}
-
-QJsonValue markOrNull(const std::string& text) {
-    return text.empty() ? QJsonValue() : QJsonValue(fromUtf8(text));
-}
-
-QJsonValue hoursOrNull(const std::optional<double>& figure) {
-    return figure ? QJsonValue(*figure) : QJsonValue();
-}
 
 const char* foodKey(MothFood food) {
     switch (food) {
@@ -117,8 +107,8 @@ QJsonArray freezerLoadsArray(const std::vector<FreezerFrames>& loads) {
             {QStringLiteral("kind"), fromUtf8(each.kindName)},
             {QStringLiteral("frames"), static_cast<qint64>(each.frames)},
             {QStringLiteral("moth_food"), QLatin1String(foodKey(each.food))},
-            {QStringLiteral("stale"), coldDayOrNull(each.stale)},
-            {QStringLiteral("stale_why"), markOrNull(each.staleWhy)}});
+            {QStringLiteral("stale"), orNull(each.stale)},
+            {QStringLiteral("stale_why"), orNull(each.staleWhy)}});
     return array;
 }
 
@@ -129,8 +119,7 @@ QJsonObject freezerPlanObject(const FreezerPlan& plan) {
                                   {QStringLiteral("out"), fromUtf8(isoText(each.out))},
                                   {QStringLiteral("frames"), static_cast<qint64>(each.frames())},
                                   {QStringLiteral("loads"), freezerLoadsArray(each.loads)}});
-    return {{QStringLiteral("rounds"), rounds},
-            {QStringLiteral("last_out"), coldDayOrNull(plan.lastOut)}};
+    return {{QStringLiteral("rounds"), rounds}, {QStringLiteral("last_out"), orNull(plan.lastOut)}};
 }
 
 QJsonArray freezerRoundsArray(const std::vector<FreezerRoundRow>& rows) {
@@ -138,15 +127,15 @@ QJsonArray freezerRoundsArray(const std::vector<FreezerRoundRow>& rows) {
     for (const FreezerRoundRow& row : rows)
         array.append(
             QJsonObject{{QStringLiteral("round"), QStringLiteral("#%1").arg(row.round.id.number)},
-                        {QStringLiteral("freezer"), markOrNull(row.freezer)},
+                        {QStringLiteral("freezer"), orNull(row.freezer)},
                         {QStringLiteral("in"), fromUtf8(isoText(row.round.in))},
-                        {QStringLiteral("out"), coldDayOrNull(row.round.out)},
-                        {QStringLiteral("due"), coldDayOrNull(row.due)},
+                        {QStringLiteral("out"), orNull(row.round.out)},
+                        {QStringLiteral("due"), orNull(row.due)},
                         {QStringLiteral("frames"), static_cast<qint64>(row.frames)},
                         {QStringLiteral("temperature_c"), row.proof.temperatureC},
                         {QStringLiteral("temperature_assumed"), row.proof.assumed},
-                        {QStringLiteral("hours_inside"), hoursOrNull(row.proof.stayedHours)},
-                        {QStringLiteral("hours_needed"), hoursOrNull(row.proof.neededHours())},
+                        {QStringLiteral("hours_inside"), orNull(row.proof.stayedHours)},
+                        {QStringLiteral("hours_needed"), orNull(row.proof.neededHours())},
                         {QStringLiteral("enough"), row.proof.enough()},
                         {QStringLiteral("doubt"), QLatin1String(doubtKey(row.proof.doubt))},
                         {QStringLiteral("loads"), freezerLoadsArray(row.loads)}});
@@ -159,11 +148,11 @@ QJsonArray dangersArray(const std::vector<ShelfDanger>& dangers) {
         array.append(
             QJsonObject{{QStringLiteral("box"),
                          each.box.box ? QJsonValue(fromUtf8(each.box.name)) : QJsonValue()},
-                        {QStringLiteral("stack"), markOrNull(each.box.stack)},
+                        {QStringLiteral("stack"), orNull(each.box.stack)},
                         {QStringLiteral("frames"), static_cast<qint64>(each.frames)},
                         {QStringLiteral("moth_food"), QLatin1String(foodKey(each.food))},
                         {QStringLiteral("no_longer_frozen_since"),
-                         coldDayOrNull(each.spoilt ? each.spoilt : each.undone)},
+                         orNull(each.spoilt ? each.spoilt : each.undone)},
                         {QStringLiteral("advice"), QLatin1String(adviceKey(each.advice))},
                         {QStringLiteral("says"), shelfDangerText(each)}});
     return array;
@@ -177,30 +166,28 @@ QJsonObject laneObject(const FreezerLane& lane, const std::vector<ShelfDanger>& 
                                  {QStringLiteral("counted"), room.counted}});
     QJsonArray noRoom;
     for (const std::string& kind : lane.noRoomKnown) noRoom.append(fromUtf8(kind));
-    return {
-        {QStringLiteral("as_of"), fromUtf8(isoText(lane.on))},
-        {QStringLiteral("freezer"), lane.freezer ? markOrNull(lane.freezer->name) : QJsonValue()},
-        {QStringLiteral("freezers"), static_cast<qint64>(lane.freezers.size())},
-        {QStringLiteral("round_hours"), lane.hours},
-        {QStringLiteral("rooms"), rooms},
-        {QStringLiteral("holds_unknown"), noRoom},
-        {QStringLiteral("waiting"), freezerLoadsArray(lane.waiting)},
-        {QStringLiteral("waiting_frames"), static_cast<qint64>(lane.waitingFrames())},
-        {QStringLiteral("dry_first"), freezerLoadsArray(lane.dryFirst)},
-        {QStringLiteral("held"), freezerLoadsArray(lane.held)},
-        {QStringLiteral("super_combs"), static_cast<qint64>(lane.superCombs)},
-        {QStringLiteral("frozen_combs"), static_cast<qint64>(lane.frozenCombs)},
-        {QStringLiteral("in"), freezerRoundsArray(lane.in)},
-        {QStringLiteral("done"), freezerRoundsArray(lane.done)},
-        {QStringLiteral("next"), freezerPlanObject(lane.next)},
-        {QStringLiteral("shared"),
-         lane.shared ? QJsonValue(freezerPlanObject(*lane.shared)) : QJsonValue()},
-        {QStringLiteral("danger"), dangersArray(dangers)}};
+    return {{QStringLiteral("as_of"), fromUtf8(isoText(lane.on))},
+            {QStringLiteral("freezer"), lane.freezer ? orNull(lane.freezer->name) : QJsonValue()},
+            {QStringLiteral("freezers"), static_cast<qint64>(lane.freezers.size())},
+            {QStringLiteral("round_hours"), lane.hours},
+            {QStringLiteral("rooms"), rooms},
+            {QStringLiteral("holds_unknown"), noRoom},
+            {QStringLiteral("waiting"), freezerLoadsArray(lane.waiting)},
+            {QStringLiteral("waiting_frames"), static_cast<qint64>(lane.waitingFrames())},
+            {QStringLiteral("dry_first"), freezerLoadsArray(lane.dryFirst)},
+            {QStringLiteral("held"), freezerLoadsArray(lane.held)},
+            {QStringLiteral("super_combs"), static_cast<qint64>(lane.superCombs)},
+            {QStringLiteral("frozen_combs"), static_cast<qint64>(lane.frozenCombs)},
+            {QStringLiteral("in"), freezerRoundsArray(lane.in)},
+            {QStringLiteral("done"), freezerRoundsArray(lane.done)},
+            {QStringLiteral("next"), freezerPlanObject(lane.next)},
+            {QStringLiteral("shared"),
+             lane.shared ? QJsonValue(freezerPlanObject(*lane.shared)) : QJsonValue()},
+            {QStringLiteral("danger"), dangersArray(dangers)}};
 }
 
 int runFreezer(Context& context) {
-    const Season season = Season::open(context.arguments.positional.front().toStdString(),
-                                       context.clock, Database::Mode::ReadOnly);
+    const Season season = seasonToRead(context);
     const Day today = context.clock.today();
     const FreezerLane lane = freezerLane(season.read(), today);
     const auto dangers = shelfDangers(season.read(), today);
@@ -223,14 +210,14 @@ QJsonObject wetsObject(const WetsHome& home) {
     QJsonArray go;
     for (const WetBox& box : home.go)
         go.append(QJsonObject{{QStringLiteral("box"), fromUtf8(box.box.name)},
-                              {QStringLiteral("came_off"), markOrNull(box.cameOff)},
+                              {QStringLiteral("came_off"), orNull(box.cameOff)},
                               {QStringLiteral("hive"), fromUtf8(box.hive)},
                               {QStringLiteral("yard"), fromUtf8(box.yard)},
                               {QStringLiteral("own_hive"), box.ownHive}});
     QJsonArray stay;
     for (const WetBox& box : home.stay)
         stay.append(QJsonObject{{QStringLiteral("box"), fromUtf8(box.box.name)},
-                                {QStringLiteral("came_off"), markOrNull(box.cameOff)},
+                                {QStringLiteral("came_off"), orNull(box.cameOff)},
                                 {QStringLiteral("why"), QLatin1String(barKeyOf(box.why))},
                                 {QStringLiteral("says"), wetsStayText(box)}});
     QJsonArray out;
@@ -247,8 +234,8 @@ QJsonObject wetsObject(const WetsHome& home) {
         left.append(QJsonObject{{QStringLiteral("box"), fromUtf8(each.box.name)},
                                 {QStringLiteral("frames"), static_cast<qint64>(each.frames)},
                                 {QStringLiteral("granulated"), each.granulated},
-                                {QStringLiteral("came_off"), markOrNull(each.cameOff)},
-                                {QStringLiteral("clean_look"), coldDayOrNull(each.cleanLook)},
+                                {QStringLiteral("came_off"), orNull(each.cameOff)},
+                                {QStringLiteral("clean_look"), orNull(each.cleanLook)},
                                 {QStringLiteral("do"), QLatin1String(wayKey(each.way))},
                                 {QStringLiteral("says"), leftOverText(each)}});
     return {{QStringLiteral("as_of"), fromUtf8(isoText(home.on))},
@@ -262,8 +249,7 @@ QJsonObject wetsObject(const WetsHome& home) {
 }
 
 int runWets(Context& context) {
-    const Season season = Season::open(context.arguments.positional.front().toStdString(),
-                                       context.clock, Database::Mode::ReadOnly);
+    const Season season = seasonToRead(context);
     const WetsHome home = wetsHome(season.read(), context.clock.today());
     if (context.json())
         printJson(context, wetsObject(home));

@@ -7,9 +7,11 @@
 
 namespace combwright::cli {
 
-std::vector<Command> seasonCommands();     ///< new, check, backup, export
+std::vector<Command> seasonCommands();     ///< new, demo, check, backup, export
 std::vector<Command> journalCommands();    ///< play, actions, history, undo, redo
-std::vector<Command> placeCommands();      ///< pull
+std::vector<Command> pullCommands();       ///< pull
+std::vector<Command> loadCommands();       ///< loads
+std::vector<Command> yieldCommands();      ///< yields
 std::vector<Command> storeroomCommands();  ///< stock, needs
 std::vector<Command> computeCommands();    ///< compute, codes
 std::vector<Command> healthCommands();     ///< dead-outs, contacts

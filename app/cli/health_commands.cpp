@@ -3,6 +3,8 @@
 #include <QJsonObject>
 
 #include "app/cli/groups.h"
+#include "app/cli/season_asked.h"
+#include "core/exchange/or_null.h"
 #include "core/places/pages/dead_out_pages.h"
 #include "core/places/pages/page_text.h"
 #include "core/storage/queries/names.h"
@@ -13,33 +15,20 @@
 namespace combwright::cli {
 namespace {
 
-QJsonValue answerOrNull(const std::optional<bool>& flag) {
-    return flag ? QJsonValue(*flag) : QJsonValue();
-}
-
-template <class Choice>
-QJsonValue chosenOrNull(const std::optional<Choice>& choice) {
-    return choice ? QJsonValue(fromUtf8(word(*choice))) : QJsonValue();
-}
-
-QJsonValue writtenOrNull(const std::string& text) {
-    return text.empty() ? QJsonValue() : QJsonValue(fromUtf8(text));
-}
-
 QJsonObject answersObject(const DeadOut& said) {
-    return {{QStringLiteral("cluster"), chosenOrNull(said.cluster)},
-            {QStringLiteral("stores_near"), chosenOrNull(said.stores)},
-            {QStringLiteral("brood_seen"), chosenOrNull(said.brood)},
-            {QStringLiteral("frass"), answerOrNull(said.frass)},
-            {QStringLiteral("wet"), answerOrNull(said.wet)},
-            {QStringLiteral("queen"), answerOrNull(said.queen)},
-            {QStringLiteral("droppings"), answerOrNull(said.droppings)},
-            {QStringLiteral("mouse"), answerOrNull(said.mouse)},
-            {QStringLiteral("ropy"), answerOrNull(said.ropy)},
-            {QStringLiteral("scale"), answerOrNull(said.scale)},
-            {QStringLiteral("sample_kept"), answerOrNull(said.sampleKept)},
-            {QStringLiteral("cause"), writtenOrNull(said.cause)},
-            {QStringLiteral("by"), writtenOrNull(said.by)}};
+    return {{QStringLiteral("cluster"), orNull(said.cluster)},
+            {QStringLiteral("stores_near"), orNull(said.stores)},
+            {QStringLiteral("brood_seen"), orNull(said.brood)},
+            {QStringLiteral("frass"), orNull(said.frass)},
+            {QStringLiteral("wet"), orNull(said.wet)},
+            {QStringLiteral("queen"), orNull(said.queen)},
+            {QStringLiteral("droppings"), orNull(said.droppings)},
+            {QStringLiteral("mouse"), orNull(said.mouse)},
+            {QStringLiteral("ropy"), orNull(said.ropy)},
+            {QStringLiteral("scale"), orNull(said.scale)},
+            {QStringLiteral("sample_kept"), orNull(said.sampleKept)},
+            {QStringLiteral("cause"), orNull(said.cause)},
+            {QStringLiteral("by"), orNull(said.by)}};
 }
 
 const char* useKey(FrameUse use) {
@@ -72,7 +61,7 @@ QJsonObject cardObject(const DeadOutCard& card) {
     QJsonArray boxes;
     for (const HeldBox& each : card.boxes)
         boxes.append(QJsonObject{
-            {QStringLiteral("box"), writtenOrNull(each.box.mark)},
+            {QStringLiteral("box"), orNull(each.box.mark)},
             {QStringLiteral("kind"), fromUtf8(each.kind)},
             {QStringLiteral("place"), fromUtf8(word(each.box.place))},
             {QStringLiteral("frames"),
@@ -83,7 +72,7 @@ QJsonObject cardObject(const DeadOutCard& card) {
     return {{QStringLiteral("hive"), fromUtf8(card.hive.mark.text())},
             {QStringLiteral("yard"), fromUtf8(card.yard.name.text())},
             {QStringLiteral("ended"), fromUtf8(isoText(*card.colony.ended))},
-            {QStringLiteral("ending"), chosenOrNull(card.colony.ending)},
+            {QStringLiteral("ending"), orNull(card.colony.ending)},
             {QStringLiteral("answered_on"),
              card.given.empty() ? QJsonValue() : QJsonValue(fromUtf8(isoText(card.answers.on)))},
             {QStringLiteral("answers"), answersObject(card.answers)},
@@ -105,8 +94,7 @@ QJsonObject cardObject(const DeadOutCard& card) {
 }
 
 int runDeadOuts(Context& context) {
-    const Season season = Season::open(context.arguments.positional.front().toStdString(),
-                                       context.clock, Database::Mode::ReadOnly);
+    const Season season = seasonToRead(context);
     const Day today = context.clock.today();
     auto cards = deadOuts(season.read(), today);
     if (!context.arguments.has("all"))
@@ -155,8 +143,7 @@ QJsonObject contactObject(const Read& file, const Contact& contact) {
 }
 
 int runContacts(Context& context) {
-    const Season season = Season::open(context.arguments.positional.front().toStdString(),
-                                       context.clock, Database::Mode::ReadOnly);
+    const Season season = seasonToRead(context);
     const Read& file = season.read();
     const Day today = context.clock.today();
     const auto name = context.arguments.value("hive");
@@ -176,16 +163,13 @@ int runContacts(Context& context) {
     }
     QJsonArray contacts;
     for (const Contact& contact : trace->contacts) contacts.append(contactObject(file, contact));
-    printJson(context,
-              QJsonObject{{QStringLiteral("hive"), fromUtf8(trace->hive.mark.text())},
-                          {QStringLiteral("suspected"), trace->suspicion.has_value()},
-                          {QStringLiteral("found"), fromUtf8(isoText(trace->found))},
-                          {QStringLiteral("clean_look"),
-                           trace->cleanLook ? QJsonValue(fromUtf8(isoText(*trace->cleanLook)))
-                                            : QJsonValue()},
-                          {QStringLiteral("from"), fromUtf8(isoText(trace->from))},
-                          {QStringLiteral("all_held"), trace->allHeld()},
-                          {QStringLiteral("contacts"), contacts}});
+    printJson(context, QJsonObject{{QStringLiteral("hive"), fromUtf8(trace->hive.mark.text())},
+                                   {QStringLiteral("suspected"), trace->suspicion.has_value()},
+                                   {QStringLiteral("found"), fromUtf8(isoText(trace->found))},
+                                   {QStringLiteral("clean_look"), orNull(trace->cleanLook)},
+                                   {QStringLiteral("from"), fromUtf8(isoText(trace->from))},
+                                   {QStringLiteral("all_held"), trace->allHeld()},
+                                   {QStringLiteral("contacts"), contacts}});
     return Done;
 }
 

@@ -5,9 +5,11 @@
 #include <map>
 
 #include "app/cli/groups.h"
+#include "app/cli/season_asked.h"
 #include "core/actions/amend/amend.h"
 #include "core/actions/play.h"
 #include "core/exchange/described_json.h"
+#include "core/exchange/or_null.h"
 #include "core/places/questions.h"
 #include "core/storage/queries/names.h"
 #include "core/storage/sqlite/storage_error.h"
@@ -16,8 +18,9 @@
 namespace combwright::cli {
 namespace {
 
-Season openSeason(Context& context, Database::Mode mode = Database::Mode::ReadWrite) {
-    return Season::open(context.arguments.positional.front().toStdString(), context.clock, mode);
+Season seasonToWrite(const Context& context) {
+    return Season::open(context.arguments.positional.front().toStdString(), context.clock,
+                        Database::Mode::ReadWrite);
 }
 
 QJsonObject madeObject(const Made& made) {
@@ -82,7 +85,7 @@ int runPlay(Context& context) {
     } else {
         script = allOf(context.streams.in);
     }
-    Season season = openSeason(context);
+    Season season = seasonToWrite(context);
     if (each) sayEach(season, context.streams.out);
     std::map<std::int64_t, std::vector<Question>> questions;
     season.onChange([&](const Change& change) {
@@ -184,10 +187,6 @@ QString kindWord(StepKind kind) {
                                     : QStringLiteral("redo");
 }
 
-QJsonValue textOrNull(const std::string& text) {
-    return text.empty() ? QJsonValue() : QJsonValue(fromUtf8(text));
-}
-
 QString shownValue(const FieldInfo& field, const Value& value) {
     const QByteArray text =
         QJsonDocument(QJsonArray{toJson(field, value)}).toJson(QJsonDocument::Compact);
@@ -204,7 +203,7 @@ int runHistory(Context& context) {
     if (context.arguments.has("script") && context.json())
         return misused(context,
                        QStringLiteral("--script writes lines for play; take it or --json"));
-    const Season season = openSeason(context, Database::Mode::ReadOnly);
+    const Season season = seasonToRead(context);
     if (context.arguments.has("script")) {
         context.streams.out << fromUtf8(scriptOf(season));
         return Done;
@@ -234,9 +233,9 @@ int runHistory(Context& context) {
                            {QStringLiteral("at"), fromUtf8(entry.at)},
                            {QStringLiteral("kind"), kindWord(entry.kind)},
                            {QStringLiteral("action"), fromUtf8(entry.info.action)},
-                           {QStringLiteral("line"), textOrNull(entry.info.line)},
-                           {QStringLiteral("why"), textOrNull(entry.info.why)},
-                           {QStringLiteral("sheet"), textOrNull(entry.info.sheet)},
+                           {QStringLiteral("line"), orNull(entry.info.line)},
+                           {QStringLiteral("why"), orNull(entry.info.why)},
+                           {QStringLiteral("sheet"), orNull(entry.info.sheet)},
                            {QStringLiteral("stands"), entry.stands}};
         object.insert(QStringLiteral("of"),
                       entry.of ? QJsonValue(static_cast<qint64>(*entry.of)) : QJsonValue());
@@ -274,12 +273,12 @@ int runUndo(Context& context) {
         expected = text->toLongLong(&isNumber);
         if (!isNumber) return misused(context, QStringLiteral("--step needs a number"));
     }
-    Season season = openSeason(context);
+    Season season = seasonToWrite(context);
     return printTurn(context, season.undo(expected));
 }
 
 int runRedo(Context& context) {
-    Season season = openSeason(context);
+    Season season = seasonToWrite(context);
     return printTurn(context, season.redo());
 }
 

@@ -1,23 +1,12 @@
 #include "app/cli/room_json.h"
 
+#include "core/exchange/or_null.h"
 #include "core/words/words.h"
 
 namespace combwright::cli {
 namespace {
 
-QJsonValue orNull(const std::optional<double>& number) {
-    return number ? QJsonValue(*number) : QJsonValue();
-}
-
-QJsonValue orNull(const std::optional<std::int64_t>& number) {
-    return number ? QJsonValue(static_cast<qint64>(*number)) : QJsonValue();
-}
-
 QJsonValue ifKnown(bool known, double number) { return known ? QJsonValue(number) : QJsonValue(); }
-
-QJsonValue nameOrNull(const std::string& name) {
-    return name.empty() ? QJsonValue() : QJsonValue(fromUtf8(name));
-}
 
 QJsonObject whatIfObject(const WhatIf& what) {
     return {{QStringLiteral("last_load_ends_min"), what.lastLoadEndsMin},
@@ -82,16 +71,16 @@ QJsonObject gateObject(const std::string& run, const GateMinder& minder) {
                        {QStringLiteral("loads_since_open"), static_cast<qint64>(minder.loadsSince)},
                        {QStringLiteral("open_before_load"), orNull(minder.openBefore)},
                        {QStringLiteral("open_now"), minder.now},
-                       {QStringLiteral("bucket"), nameOrNull(minder.bucket)},
+                       {QStringLiteral("bucket"), orNull(minder.bucket)},
                        {QStringLiteral("bucket_takes_g"), orNull(minder.takesG)},
                        {QStringLiteral("bucket_nearly_full"), minder.bucketNearlyFull},
-                       {QStringLiteral("next_bucket"), nameOrNull(minder.nextBucket)},
+                       {QStringLiteral("next_bucket"), orNull(minder.nextBucket)},
                        {QStringLiteral("to_strain_g"), orNull(minder.toStrainG)},
                        {QStringLiteral("strain_min"), minder.strainMin},
                        {QStringLiteral("strainer_behind"), minder.strainerBehind},
-                       {QStringLiteral("run_empty_of"), nameOrNull(minder.emptyOf)},
+                       {QStringLiteral("run_empty_of"), orNull(minder.emptyOf)},
                        {QStringLiteral("lots_run_together"), minder.ranTogether},
-                       {QStringLiteral("run_empty_for"), nameOrNull(minder.emptyFor)}};
+                       {QStringLiteral("run_empty_for"), orNull(minder.emptyFor)}};
     if (minder.strainer) {
         object.insert(QStringLiteral("too_cold_to_strain"), minder.strainer->atMost);
         object.insert(QStringLiteral("strain_kg_per_h"), minder.strainer->kgPerH);

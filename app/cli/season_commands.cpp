@@ -2,6 +2,7 @@
 #include <QJsonObject>
 
 #include "app/cli/groups.h"
+#include "app/cli/season_asked.h"
 #include "core/actions/demo_season.h"
 #include "core/exchange/export.h"
 #include "core/storage/audit.h"
@@ -44,7 +45,7 @@ int runDemo(Context& context) {
 }
 
 int runCheck(Context& context) {
-    const Season season = Season::open(filePath(context), context.clock, Database::Mode::ReadOnly);
+    const Season season = seasonToRead(context);
     const auto findings = audit(season.read());
     QJsonArray list;
     for (const AuditFinding& finding : findings) {
@@ -92,7 +93,7 @@ int runBackup(Context& context) {
 }
 
 int runExport(Context& context) {
-    const Season season = Season::open(filePath(context), context.clock, Database::Mode::ReadOnly);
+    const Season season = seasonToRead(context);
     const auto written = exportSeason(season.read(), context.arguments.positional[1].toStdString());
     if (!written) return refuse(context, written.error());
     QJsonArray list;

@@ -3,7 +3,9 @@
 #include <cmath>
 
 #include "app/cli/groups.h"
+#include "app/cli/season_asked.h"
 #include "app/cli/why.h"
+#include "core/exchange/or_null.h"
 #include "core/places/explain_storeroom.h"
 #include "core/places/pages/order_list_page.h"
 #include "core/places/pages/page_text.h"
@@ -29,13 +31,6 @@ QJsonValue count(const std::optional<std::int64_t>& number) {
 QJsonValue count(const std::optional<Count>& number) {
     return number ? count(number->value()) : QJsonValue();
 }
-QJsonValue isoOrNull(const std::optional<Day>& day) {
-    return day ? QJsonValue(fromUtf8(isoText(*day))) : QJsonValue();
-}
-QJsonValue shownOrNull(const std::string& text) {
-    return text.empty() ? QJsonValue() : QJsonValue(fromUtf8(text));
-}
-
 constexpr std::pair<FrameUse, const char*> useKeys[] = {
     {FrameUse::Drawn, "drawn"},    {FrameUse::Foundation, "foundation"},
     {FrameUse::Bare, "bare"},      {FrameUse::Repairable, "repairable"},
@@ -107,12 +102,12 @@ QJsonArray holdings(const Read& file, const Equipment& machine) {
 QJsonObject kindObject(const Read& file, const Equipment& kind, const std::optional<Day>& counted) {
     const auto frame = file.find(kind.frameKind);
     return {
-        {QStringLiteral("name"), shownOrNull(kind.name)},
+        {QStringLiteral("name"), orNull(kind.name)},
         {QStringLiteral("frame"), frame ? QJsonValue(fromUtf8(frame->code.text())) : QJsonValue()},
         {QStringLiteral("on_hand"), count(kind.onHand)},
         {QStringLiteral("in_repair"), count(kind.inRepair)},
         {QStringLiteral("lent"), count(kind.lent)},
-        {QStringLiteral("counted"), isoOrNull(counted)},
+        {QStringLiteral("counted"), orNull(counted)},
         {QStringLiteral("litres"), count(kind.litres)},
         {QStringLiteral("coldest_c"),
          kind.coldest ? QJsonValue(kind.coldest->celsius()) : QJsonValue()},
@@ -120,9 +115,8 @@ QJsonObject kindObject(const Read& file, const Equipment& kind, const std::optio
         {QStringLiteral("holdings"), holdings(file, kind)},
         {QStringLiteral("radius_mm"), kind.radius ? QJsonValue(kind.radius->mm()) : QJsonValue()},
         {QStringLiteral("rpm"), count(kind.rpm)},
-        {QStringLiteral("capacity_g"),
-         kind.capacity ? QJsonValue(static_cast<qint64>(kind.capacity->grams())) : QJsonValue()},
-        {QStringLiteral("note"), shownOrNull(kind.note)}};
+        {QStringLiteral("capacity_g"), orNull(kind.capacity)},
+        {QStringLiteral("note"), orNull(kind.note)}};
 }
 
 QJsonObject equipmentObject(const Read& file, const EquipmentStock& each) {
@@ -136,7 +130,7 @@ QJsonObject equipmentObject(const Read& file, const EquipmentStock& each) {
             {QStringLiteral("held"), count(each.held)},
             {QStringLiteral("in_repair"), count(each.inRepair)},
             {QStringLiteral("lent"), count(each.lent)},
-            {QStringLiteral("counted"), isoOrNull(each.counted)},
+            {QStringLiteral("counted"), orNull(each.counted)},
             {QStringLiteral("kinds"), kinds}};
 }
 
@@ -171,7 +165,7 @@ QJsonObject stackObject(const BoxStack& stack) {
     const QString caution = stackCaution(stack);
     return {
         {QStringLiteral("place"), choiceKey(stack.place)},
-        {QStringLiteral("stack"), shownOrNull(stack.stack)},
+        {QStringLiteral("stack"), orNull(stack.stack)},
         {QStringLiteral("boxes"), count(boxes)},
         {QStringLiteral("height_mm"), measured ? QJsonValue(stack.load.heightMm) : QJsonValue()},
         {QStringLiteral("litres"), measured ? QJsonValue(stack.load.litres) : QJsonValue()},
@@ -207,8 +201,8 @@ QJsonArray todoBoxes(const std::vector<TodoBox>& boxes) {
     for (const TodoBox& each : boxes)
         array.append(QJsonObject{{QStringLiteral("box"), fromUtf8(each.name)},
                                  {QStringLiteral("kind"), fromUtf8(each.kind)},
-                                 {QStringLiteral("stack"), shownOrNull(each.stack)},
-                                 {QStringLiteral("wood"), shownOrNull(each.wood)},
+                                 {QStringLiteral("stack"), orNull(each.stack)},
+                                 {QStringLiteral("wood"), orNull(each.wood)},
                                  {QStringLiteral("held"), each.held}});
     return array;
 }
@@ -220,7 +214,7 @@ QJsonArray todoFrames(const std::vector<TodoFrames>& frames) {
         for (const TodoPart& part : each.parts)
             parts.append(QJsonObject{
                 {QStringLiteral("box"), part.box ? QJsonValue(fromUtf8(part.name)) : QJsonValue()},
-                {QStringLiteral("stack"), part.box ? QJsonValue() : shownOrNull(part.name)},
+                {QStringLiteral("stack"), part.box ? QJsonValue() : orNull(part.name)},
                 {QStringLiteral("frames"), count(part.frames)}});
         array.append(QJsonObject{{QStringLiteral("frame"), fromUtf8(each.kind.code.text())},
                                  {QStringLiteral("verdict"), choiceKey(each.verdict)},
@@ -253,11 +247,11 @@ QJsonArray todoStacks(const std::vector<TodoStack>& stacks) {
         }
         QJsonObject loose;
         insertUses(loose, stack.loose);
-        array.append(QJsonObject{{QStringLiteral("stack"), shownOrNull(stack.stack)},
+        array.append(QJsonObject{{QStringLiteral("stack"), orNull(stack.stack)},
                                  {QStringLiteral("boxes"), boxes},
                                  {QStringLiteral("loose"), loose},
-                                 {QStringLiteral("frozen"), isoOrNull(stack.frozen)},
-                                 {QStringLiteral("last_look"), isoOrNull(stack.lastLook)},
+                                 {QStringLiteral("frozen"), orNull(stack.frozen)},
+                                 {QStringLiteral("last_look"), orNull(stack.lastLook)},
                                  {QStringLiteral("never_looked"), count(stack.neverLooked)}});
     }
     return array;
@@ -278,11 +272,11 @@ QJsonObject todoObject(const WinterTodo& todo) {
     QJsonArray held;
     for (const TodoHold& each : todo.held)
         held.append(QJsonObject{
-            {QStringLiteral("what"), shownOrNull(each.what)},
+            {QStringLiteral("what"), orNull(each.what)},
             {QStringLiteral("frames"), count(each.frames)},
             {QStringLiteral("why"), each.why ? QJsonValue(choiceKey(*each.why)) : QJsonValue()},
-            {QStringLiteral("since"), isoOrNull(each.since)},
-            {QStringLiteral("note"), shownOrNull(each.note)}});
+            {QStringLiteral("since"), orNull(each.since)},
+            {QStringLiteral("note"), orNull(each.note)}});
     return {{QStringLiteral("as_of"), fromUtf8(isoText(todo.on))},
             {QStringLiteral("boxes_to_scrape"), todoBoxes(todo.scrape)},
             {QStringLiteral("boxes_to_repair"), todoBoxes(todo.repair)},
@@ -351,8 +345,7 @@ QJsonObject itemNeedObject(const ItemNeed& each) {
 QJsonObject cullObject(const CombCull& cull) {
     QJsonArray years;
     for (const CullYear& each : cull.years)
-        years.append(QJsonObject{{QStringLiteral("drawn_year"),
-                                  each.drawnYear ? QJsonValue(*each.drawnYear) : QJsonValue()},
+        years.append(QJsonObject{{QStringLiteral("drawn_year"), orNull(each.drawnYear)},
                                  {QStringLiteral("combs"), count(each.combs)},
                                  {QStringLiteral("take_out"), count(each.takeOut)}});
     return {{QStringLiteral("frame"), fromUtf8(cull.kind.code.text())},
@@ -398,8 +391,7 @@ QJsonObject needsObject(const NextSeason& next) {
 }
 
 int runStock(Context& context) {
-    const Season season = Season::open(context.arguments.positional.front().toStdString(),
-                                       context.clock, Database::Mode::ReadOnly);
+    const Season season = seasonToRead(context);
     const Read& file = season.read();
     const Day today = context.clock.today();
     const bool sheet = context.arguments.has("sheet");
@@ -430,8 +422,7 @@ int runStock(Context& context) {
 }
 
 int runNeeds(Context& context) {
-    const Season season = Season::open(context.arguments.positional.front().toStdString(),
-                                       context.clock, Database::Mode::ReadOnly);
+    const Season season = seasonToRead(context);
     const Read& file = season.read();
     const Day today = context.clock.today();
     int year = plannedYear(file, today);

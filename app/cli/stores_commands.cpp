@@ -2,13 +2,14 @@
 #include <QJsonObject>
 
 #include "app/cli/groups.h"
+#include "app/cli/season_asked.h"
 #include "app/cli/why.h"
+#include "core/exchange/or_null.h"
 #include "core/places/growth.h"
 #include "core/places/kit_list.h"
 #include "core/places/pages/kit_list_page.h"
 #include "core/places/pages/page_text.h"
 #include "core/places/pages/stores_page.h"
-#include "core/storage/queries/names.h"
 #include "core/storage/queries/yards.h"
 #include "core/storage/season.h"
 #include "core/words/words.h"
@@ -16,50 +17,31 @@
 namespace combwright::cli {
 namespace {
 
-QJsonValue figureOrNull(const std::optional<double>& figure) {
-    return figure ? QJsonValue(*figure) : QJsonValue();
-}
-
-QJsonValue onOrNull(const std::optional<Day>& day) {
-    return day ? QJsonValue(fromUtf8(isoText(*day))) : QJsonValue();
-}
-
-QJsonValue packsOrNull(const std::optional<std::int64_t>& packs) {
-    return packs ? QJsonValue(static_cast<qint64>(*packs)) : QJsonValue();
-}
-
 QString wordIn(std::string_view text) { return fromUtf8(text); }
-
-template <class Choice>
-QJsonValue choiceOrNull(const std::optional<Choice>& choice) {
-    return choice ? QJsonValue(fromUtf8(Choices<Choice>::words[static_cast<std::size_t>(*choice)]))
-                  : QJsonValue();
-}
 
 QJsonObject giveObject(const ToGive& give) {
     return {{QStringLiteral("sugar_g"), give.sugarG},
             {QStringLiteral("fondant"), give.fondant},
             {QStringLiteral("water_ml"), give.fondant ? QJsonValue() : QJsonValue(give.waterMl)},
-            {QStringLiteral("litres"), figureOrNull(give.litres)},
-            {QStringLiteral("packs"), packsOrNull(give.packs)},
-            {QStringLiteral("pack_g"),
-             give.pack ? QJsonValue(static_cast<qint64>(give.pack->grams())) : QJsonValue()}};
+            {QStringLiteral("litres"), orNull(give.litres)},
+            {QStringLiteral("packs"), orNull(give.packs)},
+            {QStringLiteral("pack_g"), orNull(give.pack)}};
 }
 
 QJsonObject hiveStoresObject(const HiveStores& row) {
     QJsonObject object{
         {QStringLiteral("hive"), fromUtf8(row.hive.mark.text())},
         {QStringLiteral("from"), wordIn(key(row.from))},
-        {QStringLiteral("known_on"), onOrNull(row.known)},
-        {QStringLiteral("stores_g"), figureOrNull(row.grams)},
+        {QStringLiteral("known_on"), orNull(row.known)},
+        {QStringLiteral("stores_g"), orNull(row.grams)},
         {QStringLiteral("how"), row.grams ? QJsonValue(wordIn(word(row.how))) : QJsonValue()},
-        {QStringLiteral("now_g"), figureOrNull(row.nowG)},
-        {QStringLiteral("frames_of_stores"), figureOrNull(row.framesOfStores)},
-        {QStringLiteral("heft"), choiceOrNull(row.heft)},
-        {QStringLiteral("heft_on"), onOrNull(row.heftOn)},
+        {QStringLiteral("now_g"), orNull(row.nowG)},
+        {QStringLiteral("frames_of_stores"), orNull(row.framesOfStores)},
+        {QStringLiteral("heft"), orNull(row.heft)},
+        {QStringLiteral("heft_on"), orNull(row.heftOn)},
         {QStringLiteral("tare_wrong"), row.tareWrong},
         {QStringLiteral("one_side"), row.oneSide},
-        {QStringLiteral("with_supers_g"), figureOrNull(row.withSupersG)},
+        {QStringLiteral("with_supers_g"), orNull(row.withSupersG)},
         {QStringLiteral("weighed_in_supers_g"),
          row.withSupersG && !row.supersHide ? QJsonValue(row.scaledSupersG) : QJsonValue()},
         {QStringLiteral("boxes_taken_since"), row.takenSince},
@@ -69,23 +51,23 @@ QJsonObject hiveStoresObject(const HiveStores& row) {
         {QStringLiteral("use_g_per_day"), row.own ? QJsonValue(row.own->gPerDay) : QJsonValue()},
         {QStringLiteral("floor_g"), row.floorG},
         {QStringLiteral("first_flow"), fromUtf8(isoText(row.firstFlow))},
-        {QStringLiteral("runs_out_on"), onOrNull(row.runsOut)},
-        {QStringLiteral("runs_out_by_own"), onOrNull(row.byOwn)},
-        {QStringLiteral("runs_out_by_months"), onOrNull(row.byTable)},
-        {QStringLiteral("lasts"), row.lasts ? QJsonValue(*row.lasts) : QJsonValue()},
+        {QStringLiteral("runs_out_on"), orNull(row.runsOut)},
+        {QStringLiteral("runs_out_by_own"), orNull(row.byOwn)},
+        {QStringLiteral("runs_out_by_months"), orNull(row.byTable)},
+        {QStringLiteral("lasts"), orNull(row.lasts)},
         {QStringLiteral("winter_need_g"), row.needG},
         {QStringLiteral("supers"), row.supers},
         {QStringLiteral("supers_not_seen"), row.supersNotSeen},
         {QStringLiteral("supers_g"), row.supersG},
         {QStringLiteral("to_pull"), row.toPull},
         {QStringLiteral("to_pull_g"), row.pulledG},
-        {QStringLiteral("for_winter_g"), figureOrNull(row.forWinterG)},
+        {QStringLiteral("for_winter_g"), orNull(row.forWinterG)},
         {QStringLiteral("lacks_to"), wordIn(key(row.gapTo))},
-        {QStringLiteral("lacks_g"), figureOrNull(row.gapG)},
+        {QStringLiteral("lacks_g"), orNull(row.gapG)},
         {QStringLiteral("give"), row.give ? QJsonValue(giveObject(*row.give)) : QJsonValue()},
         {QStringLiteral("flow"), row.flow ? QJsonValue(wordIn(key(*row.flow))) : QJsonValue()}};
     if (row.scale) {
-        object.insert(QStringLiteral("gross_g"), figureOrNull(row.scale->grossG));
+        object.insert(QStringLiteral("gross_g"), orNull(row.scale->grossG));
         object.insert(QStringLiteral("tare_from"), wordIn(key(row.scale->tare.from)));
         object.insert(QStringLiteral("tare_g"),
                       row.scale->tare.known() ? QJsonValue(row.scale->tare.grams()) : QJsonValue());
@@ -94,20 +76,19 @@ QJsonObject hiveStoresObject(const HiveStores& row) {
 }
 
 QJsonObject growthObject(const HiveGrowth& hive) {
-    QJsonObject object{
-        {QStringLiteral("hive"), fromUtf8(hive.hive.mark.text())},
-        {QStringLiteral("opened"), onOrNull(hive.opened)},
-        {QStringLiteral("days_since"), hive.daysSince ? QJsonValue(*hive.daysSince) : QJsonValue()},
-        {QStringLiteral("passed_by"), onOrNull(hive.passedBy)},
-        {QStringLiteral("shut_until"), onOrNull(hive.shutUntil)},
-        {QStringLiteral("look_from"), onOrNull(hive.lookFrom)},
-        {QStringLiteral("come_back"), onOrNull(hive.comeBack)},
-        {QStringLiteral("supers"), hive.supers},
-        {QStringLiteral("supers_not_seen"), hive.supersNotSeen},
-        {QStringLiteral("room_frames"), figureOrNull(hive.roomFrames)},
-        {QStringLiteral("swarm_look_from"), onOrNull(hive.swarmFrom)},
-        {QStringLiteral("swarm_look_by"), onOrNull(hive.swarmBy)},
-        {QStringLiteral("add_box"), QJsonValue()}};
+    QJsonObject object{{QStringLiteral("hive"), fromUtf8(hive.hive.mark.text())},
+                       {QStringLiteral("opened"), orNull(hive.opened)},
+                       {QStringLiteral("days_since"), orNull(hive.daysSince)},
+                       {QStringLiteral("passed_by"), orNull(hive.passedBy)},
+                       {QStringLiteral("shut_until"), orNull(hive.shutUntil)},
+                       {QStringLiteral("look_from"), orNull(hive.lookFrom)},
+                       {QStringLiteral("come_back"), orNull(hive.comeBack)},
+                       {QStringLiteral("supers"), hive.supers},
+                       {QStringLiteral("supers_not_seen"), hive.supersNotSeen},
+                       {QStringLiteral("room_frames"), orNull(hive.roomFrames)},
+                       {QStringLiteral("swarm_look_from"), orNull(hive.swarmFrom)},
+                       {QStringLiteral("swarm_look_by"), orNull(hive.swarmBy)},
+                       {QStringLiteral("add_box"), QJsonValue()}};
     if (hive.addBox)
         object.insert(
             QStringLiteral("add_box"),
@@ -122,14 +103,12 @@ QJsonObject growthObject(const HiveGrowth& hive) {
 QJsonArray shelfArray(const std::vector<FeedShelfRow>& shelf) {
     QJsonArray array;
     for (const FeedShelfRow& each : shelf)
-        array.append(QJsonObject{
-            {QStringLiteral("kind"), choiceOrNull(std::optional(each.kind))},
-            {QStringLiteral("sugar_g"), each.leftG()},
-            {QStringLiteral("counted_on"), onOrNull(each.counted)},
-            {QStringLiteral("given_g"), each.givenG},
-            {QStringLiteral("given_unknown"), each.givenUnknown},
-            {QStringLiteral("pack_g"),
-             each.pack ? QJsonValue(static_cast<qint64>(each.pack->grams())) : QJsonValue()}});
+        array.append(QJsonObject{{QStringLiteral("kind"), orNull(std::optional(each.kind))},
+                                 {QStringLiteral("sugar_g"), each.leftG()},
+                                 {QStringLiteral("counted_on"), orNull(each.counted)},
+                                 {QStringLiteral("given_g"), each.givenG},
+                                 {QStringLiteral("given_unknown"), each.givenUnknown},
+                                 {QStringLiteral("pack_g"), orNull(each.pack)}});
     return array;
 }
 
@@ -157,7 +136,7 @@ QJsonObject storesObject(const Read& file, const Stores& all) {
                                 {QStringLiteral("pairs"), each.pairs},
                                 {QStringLiteral("hives"), each.hives},
                                 {QStringLiteral("years"), each.years},
-                                {QStringLiteral("spread_g_per_day"), figureOrNull(each.spreadG)}});
+                                {QStringLiteral("spread_g_per_day"), orNull(each.spreadG)}});
     return {{QStringLiteral("as_of"), fromUtf8(isoText(all.on))},
             {QStringLiteral("stores_per_sugar"), all.storesPerSugar},
             {QStringLiteral("sugar_to_water"), all.sugarToWater},
@@ -169,19 +148,8 @@ QJsonObject storesObject(const Read& file, const Stores& all) {
             {QStringLiteral("yards"), yards}};
 }
 
-/// The yard named with --yard.
-Result<std::optional<Id<Yard>>> yardMeant(const Context& context, const Read& file, Day on) {
-    const auto name = context.arguments.value("yard");
-    if (!name) return std::optional<Id<Yard>>();
-    const auto found =
-        findNamed(file, Yard::table, NameQuery{.name = name->toStdString(), .on = on});
-    if (!found) return found.error();
-    return std::optional(Id<Yard>{*found});
-}
-
 int runStores(Context& context) {
-    const Season season = Season::open(context.arguments.positional.front().toStdString(),
-                                       context.clock, Database::Mode::ReadOnly);
+    const Season season = seasonToRead(context);
     const Read& file = season.read();
     const Day today = context.clock.today();
     const auto print = context.arguments.value("print");
@@ -190,7 +158,7 @@ int runStores(Context& context) {
                       Refusal{Code::NoSuchCommand,
                               "print",
                               {{"name", print->toStdString()}, {"choices", "feeding-sheet"}}});
-    const auto yard = yardMeant(context, file, today);
+    const auto yard = yardNamed(context, file);
     if (!yard) return refuse(context, yard.error());
     std::vector<Id<Yard>> yards;
     if (*yard)
@@ -216,23 +184,21 @@ QJsonArray kitArray(const std::vector<KitLine>& lines) {
     for (const KitLine& each : lines) {
         QJsonArray hives;
         for (const std::string& hive : each.hives) hives.append(fromUtf8(hive));
-        array.append(QJsonObject{
-            {QStringLiteral("item"), fromUtf8(each.item)},
-            {QStringLiteral("count"),
-             each.counted ? QJsonValue(static_cast<qint64>(each.count)) : QJsonValue()},
-            {QStringLiteral("sugar_g"),
-             each.mass ? QJsonValue(static_cast<qint64>(each.mass->grams())) : QJsonValue()},
-            {QStringLiteral("hives"), hives}});
+        array.append(
+            QJsonObject{{QStringLiteral("item"), fromUtf8(each.item)},
+                        {QStringLiteral("count"),
+                         each.counted ? QJsonValue(static_cast<qint64>(each.count)) : QJsonValue()},
+                        {QStringLiteral("sugar_g"), orNull(each.mass)},
+                        {QStringLiteral("hives"), hives}});
     }
     return array;
 }
 
 int runKit(Context& context) {
-    const Season season = Season::open(context.arguments.positional.front().toStdString(),
-                                       context.clock, Database::Mode::ReadOnly);
+    const Season season = seasonToRead(context);
     const Read& file = season.read();
     const Day on = context.clock.today();
-    const auto yard = yardMeant(context, file, on);
+    const auto yard = yardNamed(context, file);
     if (!yard) return refuse(context, yard.error());
     if (!*yard) return refuse(context, Refusal{Code::Missing, "yard", {}});
     const KitList kit = kitList(file, **yard, on);

@@ -3,7 +3,9 @@
 #include <QJsonObject>
 
 #include "app/cli/groups.h"
+#include "app/cli/season_asked.h"
 #include "app/cli/why.h"
+#include "core/exchange/or_null.h"
 #include "core/places/pages/health_pages.h"
 #include "core/places/pages/health_words.h"
 #include "core/places/pages/page_text.h"
@@ -15,36 +17,6 @@
 namespace combwright::cli {
 namespace {
 
-QJsonValue knownDay(const std::optional<Day>& day) {
-    return day ? QJsonValue(fromUtf8(isoText(*day))) : QJsonValue();
-}
-
-QJsonValue knownFigure(const std::optional<double>& figure) {
-    return figure ? QJsonValue(*figure) : QJsonValue();
-}
-
-QJsonValue knownCount(const std::optional<Count>& count) {
-    return count ? QJsonValue(static_cast<qint64>(count->value())) : QJsonValue();
-}
-
-QJsonValue knownText(const std::string& text) {
-    return text.empty() ? QJsonValue() : QJsonValue(fromUtf8(text));
-}
-
-QJsonValue knownFlag(const std::optional<bool>& flag) {
-    return flag ? QJsonValue(*flag) : QJsonValue();
-}
-
-/// The yard named with --yard, none where it was not.
-Result<std::optional<Id<Yard>>> yardNamed(const Context& context, const Read& file) {
-    const auto name = context.arguments.value("yard");
-    if (!name) return std::optional<Id<Yard>>();
-    const auto found = findNamed(
-        file, Yard::table, NameQuery{.name = name->toStdString(), .on = context.clock.today()});
-    if (!found) return found.error();
-    return std::optional(Id<Yard>{*found});
-}
-
 QJsonObject rateObject(const MiteRate& rate) {
     return {{QStringLiteral("per_100"), rate.per100},
             {QStringLiteral("low"), rate.low},
@@ -54,7 +26,7 @@ QJsonObject rateObject(const MiteRate& rate) {
 QJsonObject miteSampleObject(const MiteSample& sample) {
     const Finding& finding = sample.finding;
     const auto value = [](const std::optional<Known<Count>>& counted) {
-        return counted ? knownCount(counted->value) : QJsonValue();
+        return counted ? orNull(counted->value) : QJsonValue();
     };
     QJsonObject object{{QStringLiteral("on"), fromUtf8(isoText(finding.on))},
                        {QStringLiteral("method"), fromUtf8(word(finding.method))},
@@ -73,11 +45,11 @@ QJsonObject miteSampleObject(const MiteSample& sample) {
         object.insert(QStringLiteral("corrected"), rateObject(*sample.corrected));
     }
     if (finding.method == FindingMethod::Board) {
-        object.insert(QStringLiteral("days_on_board"), knownCount(finding.daysOnBoard));
-        object.insert(QStringLiteral("per_day"), knownFigure(sample.perDay));
+        object.insert(QStringLiteral("days_on_board"), orNull(finding.daysOnBoard));
+        object.insert(QStringLiteral("per_day"), orNull(sample.perDay));
         object.insert(QStringLiteral("verdict"),
                       sample.verdict ? QJsonValue(fromUtf8(key(*sample.verdict))) : QJsonValue());
-        object.insert(QStringLiteral("source"), knownText(sample.fallSource));
+        object.insert(QStringLiteral("source"), orNull(sample.fallSource));
     }
     if (sample.cellShare) {
         object.insert(QStringLiteral("cells"), value(finding.cells));
@@ -91,10 +63,10 @@ QJsonValue miteLineObject(const std::optional<MiteLineInForce>& line) {
     return QJsonObject{{QStringLiteral("per_100"), line->per100},
                        {QStringLiteral("from"), fromUtf8(key(line->from))},
                        {QStringLiteral("phase"), fromUtf8(key(line->phase.phase))},
-                       {QStringLiteral("edition"), knownText(line->edition)},
-                       {QStringLiteral("region"), knownText(line->region)},
-                       {QStringLiteral("since"), knownDay(line->since)},
-                       {QStringLiteral("source"), knownText(line->source)}};
+                       {QStringLiteral("edition"), orNull(line->edition)},
+                       {QStringLiteral("region"), orNull(line->region)},
+                       {QStringLiteral("since"), orNull(line->since)},
+                       {QStringLiteral("source"), orNull(line->source)}};
 }
 
 QJsonObject hiveMitesObject(const HiveMites& mites) {
@@ -102,16 +74,14 @@ QJsonObject hiveMitesObject(const HiveMites& mites) {
     for (const MiteSample& each : mites.samples) samples.append(miteSampleObject(each));
     QJsonArray pests;
     for (const Finding& each : mites.otherPests)
-        pests.append(
-            QJsonObject{{QStringLiteral("what"), fromUtf8(word(each.what))},
-                        {QStringLiteral("on"), fromUtf8(isoText(each.on))},
-                        {QStringLiteral("level"),
-                         each.level ? QJsonValue(fromUtf8(word(*each.level))) : QJsonValue()}});
+        pests.append(QJsonObject{{QStringLiteral("what"), fromUtf8(word(each.what))},
+                                 {QStringLiteral("on"), fromUtf8(isoText(each.on))},
+                                 {QStringLiteral("level"), orNull(each.level)}});
     QJsonValue forecast;
     if (mites.forecast)
-        forecast = QJsonObject{{QStringLiteral("earliest"), knownDay(mites.forecast->earliest)},
-                               {QStringLiteral("likely"), knownDay(mites.forecast->likely)},
-                               {QStringLiteral("latest"), knownDay(mites.forecast->latest)},
+        forecast = QJsonObject{{QStringLiteral("earliest"), orNull(mites.forecast->earliest)},
+                               {QStringLiteral("likely"), orNull(mites.forecast->likely)},
+                               {QStringLiteral("latest"), orNull(mites.forecast->latest)},
                                {QStringLiteral("doubling_days"), mites.doublingDays}};
     return {
         {QStringLiteral("hive"), fromUtf8(mites.hive.mark.text())},
@@ -132,8 +102,7 @@ QJsonObject hiveMitesObject(const HiveMites& mites) {
 }
 
 int runMites(Context& context) {
-    const Season season = Season::open(context.arguments.positional.front().toStdString(),
-                                       context.clock, Database::Mode::ReadOnly);
+    const Season season = seasonToRead(context);
     const Read& file = season.read();
     const Day today = context.clock.today();
     const auto yard = yardNamed(context, file);
@@ -162,13 +131,13 @@ QJsonValue publishedObject(const MedicineStock& stock) {
                          : row.supers == PublishedSupers::MayStay ? "may stay"
                                                                   : "see label";
     return QJsonObject{{QStringLiteral("edition"), fromUtf8(row.edition)},
-                       {QStringLiteral("region"), knownText(row.region)},
+                       {QStringLiteral("region"), orNull(row.region)},
                        {QStringLiteral("supers"), QLatin1String(supers)},
-                       {QStringLiteral("in_hive_from_days"), knownCount(row.inHiveFromDays)},
-                       {QStringLiteral("in_hive_to_days"), knownCount(row.inHiveToDays)},
-                       {QStringLiteral("wait_days"), knownCount(row.waitDays)},
-                       {QStringLiteral("warm_from_c"), knownFigure(row.fromC)},
-                       {QStringLiteral("warm_to_c"), knownFigure(row.toC)},
+                       {QStringLiteral("in_hive_from_days"), orNull(row.inHiveFromDays)},
+                       {QStringLiteral("in_hive_to_days"), orNull(row.inHiveToDays)},
+                       {QStringLiteral("wait_days"), orNull(row.waitDays)},
+                       {QStringLiteral("warm_from_c"), orNull(row.fromC)},
+                       {QStringLiteral("warm_to_c"), orNull(row.toC)},
                        {QStringLiteral("source"), fromUtf8(row.source)}};
 }
 
@@ -191,24 +160,23 @@ QJsonObject medicineObject(const MedicineStock& stock, std::optional<double> war
     };
     QJsonObject object{
         {QStringLiteral("medicine"), fromUtf8(medicine.name.text())},
-        {QStringLiteral("active"), knownText(medicine.active)},
-        {QStringLiteral("batch"), knownText(medicine.batch)},
-        {QStringLiteral("expires"), knownDay(medicine.expires)},
+        {QStringLiteral("active"), orNull(medicine.active)},
+        {QStringLiteral("batch"), orNull(medicine.batch)},
+        {QStringLiteral("expires"), orNull(medicine.expires)},
         {QStringLiteral("expired"), stock.expired},
-        {QStringLiteral("bought_on"), knownDay(medicine.boughtOn)},
-        {QStringLiteral("bought"), knownFigure(stock.use.bought)},
+        {QStringLiteral("bought_on"), orNull(medicine.boughtOn)},
+        {QStringLiteral("bought"), orNull(stock.use.bought)},
         {QStringLiteral("used"), stock.use.unknown ? QJsonValue() : QJsonValue(stock.use.used)},
         {QStringLiteral("disposed"),
          stock.use.unknown ? QJsonValue() : QJsonValue(stock.use.disposed)},
-        {QStringLiteral("left"), knownFigure(stock.use.left())},
-        {QStringLiteral("unit"), knownText(medicine.unit)},
+        {QStringLiteral("left"), orNull(stock.use.left())},
+        {QStringLiteral("unit"), orNull(medicine.unit)},
         {QStringLiteral("hives"), static_cast<qint64>(stock.use.hives)},
-        {QStringLiteral("withdrawal"), knownText(medicine.withdrawal)},
-        {QStringLiteral("supers"),
-         medicine.supers ? QJsonValue(fromUtf8(word(*medicine.supers))) : QJsonValue()},
-        {QStringLiteral("in_hive_from_days"), knownCount(medicine.inHiveFrom)},
-        {QStringLiteral("in_hive_to_days"), knownCount(medicine.inHiveTo)},
-        {QStringLiteral("wait_days"), knownCount(medicine.waitDays)},
+        {QStringLiteral("withdrawal"), orNull(medicine.withdrawal)},
+        {QStringLiteral("supers"), orNull(medicine.supers)},
+        {QStringLiteral("in_hive_from_days"), orNull(medicine.inHiveFrom)},
+        {QStringLiteral("in_hive_to_days"), orNull(medicine.inHiveTo)},
+        {QStringLiteral("wait_days"), orNull(medicine.waitDays)},
         {QStringLiteral("warm_from_c"), celsius(medicine.warmFrom)},
         {QStringLiteral("warm_to_c"), celsius(medicine.warmTo)},
         {QStringLiteral("published"), publishedObject(stock)}};
@@ -228,13 +196,13 @@ QJsonObject treatmentObject(const TreatmentLine& line) {
         {QStringLiteral("medicine"), fromUtf8(line.medicine.name.text())},
         {QStringLiteral("on"), fromUtf8(isoText(given.on))},
         {QStringLiteral("amount"), given.amount ? QJsonValue(given.amount->value()) : QJsonValue()},
-        {QStringLiteral("out"), knownDay(given.out)},
-        {QStringLiteral("out_from"), line.dueOut ? knownDay(line.dueOut->from) : QJsonValue()},
-        {QStringLiteral("out_by"), line.dueOut ? knownDay(line.dueOut->to) : QJsonValue()},
-        {QStringLiteral("supers_on"), knownFlag(given.supersOn)},
+        {QStringLiteral("out"), orNull(given.out)},
+        {QStringLiteral("out_from"), line.dueOut ? orNull(line.dueOut->from) : QJsonValue()},
+        {QStringLiteral("out_by"), line.dueOut ? orNull(line.dueOut->to) : QJsonValue()},
+        {QStringLiteral("supers_on"), orNull(given.supersOn)},
         {QStringLiteral("supers_may_stay"), line.supersMayStay},
-        {QStringLiteral("supers_back_from"), knownDay(line.supersBack)},
-        {QStringLiteral("supers_earliest"), knownDay(line.supersEarliest)}};
+        {QStringLiteral("supers_back_from"), orNull(line.supersBack)},
+        {QStringLiteral("supers_earliest"), orNull(line.supersEarliest)}};
 }
 
 QJsonObject treatedBoxObject(const TreatedBox& box) {
@@ -275,8 +243,7 @@ int runLot(Context& context, const Read& file, const QString& name) {
 }
 
 int runMedicines(Context& context) {
-    const Season season = Season::open(context.arguments.positional.front().toStdString(),
-                                       context.clock, Database::Mode::ReadOnly);
+    const Season season = seasonToRead(context);
     const Read& file = season.read();
     const Day today = context.clock.today();
     if (const auto run = context.arguments.value("run")) return runLot(context, file, *run);
@@ -310,7 +277,7 @@ int runMedicines(Context& context) {
                 {QStringLiteral("hive"), fromUtf8(each.back.line.hive.mark.text())},
                 {QStringLiteral("medicine"), fromUtf8(each.back.line.medicine.name.text())},
                 {QStringLiteral("went_on"), fromUtf8(isoText(each.wentOn))},
-                {QStringLiteral("not_before"), knownDay(each.back.from)}});
+                {QStringLiteral("not_before"), orNull(each.back.from)}});
         QJsonArray boxes;
         for (const TreatedBox& each : treatedBoxes(file, today))
             boxes.append(treatedBoxObject(each));

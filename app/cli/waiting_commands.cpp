@@ -2,7 +2,9 @@
 #include <QJsonObject>
 
 #include "app/cli/groups.h"
+#include "app/cli/season_asked.h"
 #include "app/cli/why.h"
+#include "core/exchange/or_null.h"
 #include "core/places/clearers.h"
 #include "core/places/pages/clearers_page.h"
 #include "core/places/pages/page_text.h"
@@ -13,18 +15,6 @@
 
 namespace combwright::cli {
 namespace {
-
-QJsonValue dayOrNone(const std::optional<Day>& day) {
-    return day ? QJsonValue(fromUtf8(isoText(*day))) : QJsonValue();
-}
-
-QJsonValue countOrNone(const std::optional<std::int64_t>& count) {
-    return count ? QJsonValue(static_cast<qint64>(*count)) : QJsonValue();
-}
-
-QJsonValue textOrNone(const std::string& text) {
-    return text.empty() ? QJsonValue() : QJsonValue(fromUtf8(text));
-}
 
 const char* boardStateKey(ClearerIn::State state) {
     switch (state) {
@@ -64,8 +54,8 @@ QJsonObject clearersObject(const Clearers& boards, Day on) {
     return {{QStringLiteral("as_of"), fromUtf8(isoText(on))},
             {QStringLiteral("plan_for_day"),
              boards.plan ? QJsonValue(fromUtf8(isoText(boards.plan->forDay))) : QJsonValue()},
-            {QStringLiteral("boards"), countOrNone(boards.owned)},
-            {QStringLiteral("free"), countOrNone(boards.free())},
+            {QStringLiteral("boards"), orNull(boards.owned)},
+            {QStringLiteral("free"), orNull(boards.free())},
             {QStringLiteral("out_within_days"), static_cast<qint64>(boards.outByDays)},
             {QStringLiteral("in"), in},
             {QStringLiteral("need"), need},
@@ -73,8 +63,7 @@ QJsonObject clearersObject(const Clearers& boards, Day on) {
 }
 
 int runClearers(Context& context) {
-    const Season season = Season::open(context.arguments.positional.front().toStdString(),
-                                       context.clock, Database::Mode::ReadOnly);
+    const Season season = seasonToRead(context);
     const Day today = context.clock.today();
     const Clearers boards = clearers(season.read(), today);
     const auto why = context.arguments.has("why") ? explainClearers(season.read(), boards, today)
@@ -108,34 +97,28 @@ const char* limitKey(ExtractLimit::Why why) {
 
 QJsonObject waitingObject(const Read& file, const RoomBox& box, Day today) {
     return {{QStringLiteral("box"), fromUtf8(box.mark)},
-            {QStringLiteral("peg"), countOrNone(box.peg)},
-            {QStringLiteral("hive"), textOrNone(box.hive)},
+            {QStringLiteral("peg"), orNull(box.peg)},
+            {QStringLiteral("hive"), orNull(box.hive)},
             {QStringLiteral("yard"),
              box.yard ? QJsonValue(fromUtf8(nameOf(file, Yard::table, box.yard->number)))
                       : QJsonValue()},
             {QStringLiteral("in_run"), box.entry.has_value()},
-            {QStringLiteral("frames_left"), countOrNone(box.left())},
-            {QStringLiteral("waits_since"), dayOrNone(box.off)},
-            {QStringLiteral("extract_by"), dayOrNone(box.extractBy)},
+            {QStringLiteral("frames_left"), orNull(box.left())},
+            {QStringLiteral("waits_since"), orNull(box.off)},
+            {QStringLiteral("extract_by"), orNull(box.extractBy)},
             {QStringLiteral("limit"), QLatin1String(limitKey(box.limit.why))},
-            {QStringLiteral("limit_days"), countOrNone(box.limit.days)},
+            {QStringLiteral("limit_days"), orNull(box.limit.days)},
             {QStringLiteral("overdue"), box.late(today)},
-            {QStringLiteral("planned_for"), dayOrNone(box.plannedFor)}};
+            {QStringLiteral("planned_for"), orNull(box.plannedFor)}};
 }
 
 int runWaiting(Context& context) {
-    const Season season = Season::open(context.arguments.positional.front().toStdString(),
-                                       context.clock, Database::Mode::ReadOnly);
+    const Season season = seasonToRead(context);
     const Read& file = season.read();
     const Day today = context.clock.today();
-    std::optional<Id<Extraction>> run;
-    if (const auto name = context.arguments.value("run")) {
-        const auto found =
-            findNamed(file, Extraction::table, NameQuery{.name = name->toStdString(), .on = today});
-        if (!found) return refuse(context, found.error());
-        run = Id<Extraction>{*found};
-    }
-    const RoomBoxes room = run ? roomBoxes(file, run, today) : allWaiting(file, today);
+    const auto run = runNamed(context, file);
+    if (!run) return refuse(context, run.error());
+    const RoomBoxes room = *run ? roomBoxes(file, *run, today) : allWaiting(file, today);
     const auto why =
         context.arguments.has("why") ? explainWaiting(room, today) : std::vector<Explained>();
     if (context.json()) {
@@ -143,10 +126,10 @@ int runWaiting(Context& context) {
         for (const RoomBox& box : room.waiting) boxes.append(waitingObject(file, box, today));
         QJsonObject object{
             {QStringLiteral("as_of"), fromUtf8(isoText(today))},
-            {QStringLiteral("told_by_days_up_to"), dayOrNone(toldByLaterDays(file, today))},
+            {QStringLiteral("told_by_days_up_to"), orNull(toldByLaterDays(file, today))},
             {QStringLiteral("waiting"), boxes},
             {QStringLiteral("overdue"), room.late},
-            {QStringLiteral("extract_by"), dayOrNone(room.extractBy)},
+            {QStringLiteral("extract_by"), orNull(room.extractBy)},
             {QStringLiteral("frames_left"), static_cast<qint64>(room.framesLeft)}};
         if (context.arguments.has("why")) object.insert(QStringLiteral("why"), whyArray(why));
         printJson(context, object);

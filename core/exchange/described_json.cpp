@@ -106,6 +106,8 @@ bool fits(const FieldInfo& field, const Value& value) {
             return Codec<Temperature>::unpack(value).has_value();
         case Kind::Minutes:
             return Codec<Minutes>::unpack(value).has_value();
+        case Kind::Money:
+            return Codec<Money>::unpack(value).has_value();
         case Kind::Flag:
             return Codec<bool>::unpack(value).has_value();
         case Kind::Changes:

@@ -17,6 +17,7 @@
 #include "core/units/length.h"
 #include "core/units/mass.h"
 #include "core/units/minutes.h"
+#include "core/units/money.h"
 #include "core/units/number.h"
 #include "core/units/share.h"
 #include "core/units/temperature.h"
@@ -74,6 +75,8 @@ template <>
 struct Codec<Temperature> : AmountCodec<Temperature, Kind::Temperature, -1'000, 3'000> {};
 template <>
 struct Codec<Minutes> : AmountCodec<Minutes, Kind::Minutes, 0, 1'000'000> {};
+template <>
+struct Codec<Money> : AmountCodec<Money, Kind::Money, 0, billion> {};
 
 template <class Record>
 struct Codec<Id<Record>> {

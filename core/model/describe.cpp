@@ -18,6 +18,7 @@ constexpr std::array spellings{
     KindSpelling{Kind::Percent, "percent", "_bp", "_percent", 2, false},
     KindSpelling{Kind::Temperature, "temperature", "_tenth_c", "_c", 1, false},
     KindSpelling{Kind::Minutes, "minutes", "_min", "_min", 0, false},
+    KindSpelling{Kind::Money, "money", "_hundredths", "", 2, false},
     KindSpelling{Kind::Day, "day", "", "", 0, true},
     KindSpelling{Kind::Instant, "instant", "", "", 0, true},
     KindSpelling{Kind::Changes, "fields to change", "", "", 0, true},

@@ -30,6 +30,7 @@ enum class Kind {
     Percent,
     Temperature,
     Minutes,
+    Money,
     Day,
     Instant,
     Changes,

@@ -2,8 +2,10 @@
 
 #include "core/model/health/medicine.h"
 #include "core/model/health/tables.h"
+#include "core/model/honey/going_out.h"
 #include "core/model/honey/pull.h"
 #include "core/model/honey/room.h"
+#include "core/model/honey/telling.h"
 #include "core/model/season_info.h"
 #include "core/model/storeroom/dead_out.h"
 #include "core/model/storeroom/review.h"
@@ -25,15 +27,16 @@ std::vector<RecordType> typesOf() {
 }  // namespace
 
 const std::vector<RecordType>& recordTypes() {
-    static const std::vector<RecordType> all =
-        typesOf<SeasonInfo, FrameKind, BoxKind, Yard, Hive, Colony, Visit, Inspection, Finding,
-                Feeding, Box, BoxMove, BoxLook, Frame, BoxCount, FrameCheck, Constant, PullPlan,
-                PullLine, CropNote, Extraction, ExtractionBox, SpinLoad, LoadBox, Bucket,
-                ClosingShare, Hold, BoxReview, RawWax, Equipment, EquipmentCount, FreezerRound,
-                FreezerLoad, DeadOut, SetOut, SeasonPlan, PlanItem, FrameMove, Peg, SlotFrame,
-                SetAside, GateOpening, ClearerBoard, RoomDay, Queen, QueenStay, QueenWait,
-                QueenColour, HiveMove, ColonyMove, HiveWeighing, FeedStock, Task, Quiet, TruckItem,
-                Medicine, Treatment, MedicineDisposal, MiteLine, PhaseDay, TableChoice>();
+    static const std::vector<RecordType> all = typesOf<
+        SeasonInfo, FrameKind, BoxKind, Yard, Hive, Colony, Visit, Inspection, Finding, Feeding,
+        Box, BoxMove, BoxLook, Frame, BoxCount, FrameCheck, Constant, PullPlan, PullLine, CropNote,
+        Extraction, ExtractionBox, SpinLoad, LoadBox, Bucket, ClosingShare, Hold, BoxReview, RawWax,
+        Equipment, EquipmentCount, FreezerRound, FreezerLoad, DeadOut, SetOut, SeasonPlan, PlanItem,
+        FrameMove, Peg, SlotFrame, SetAside, GateOpening, ClearerBoard, RoomDay, Queen, QueenStay,
+        QueenWait, QueenColour, HiveMove, ColonyMove, HiveWeighing, FeedStock, Task, Quiet,
+        TruckItem, Medicine, Treatment, MedicineDisposal, MiteLine, PhaseDay, TableChoice, Lot,
+        LotPart, WaterReading, HoneyStep, HoneyLeft, GoodsKind, PackingStock, GoodsCount, Bottling,
+        BottledJars, Complaint, GoingOut, Fair, FairLine, LabelText, LabelOffset, KeptSheet>();
     return all;
 }
 

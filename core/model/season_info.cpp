@@ -4,7 +4,8 @@ namespace combwright {
 
 const Fields& SeasonInfo::fields() {
     static const Fields all = describe(ownId<&SeasonInfo::id>(), field<&SeasonInfo::name>("name"),
-                                       field<&SeasonInfo::invented>("invented"));
+                                       field<&SeasonInfo::invented>("invented"),
+                                       field<&SeasonInfo::currency>("currency"));
     return all;
 }
 
@@ -23,7 +24,8 @@ const Fields& Hold::fields() {
                  field<&Hold::why>("why"), field<&Hold::since>("since"),
                  field<&Hold::lifted>("lifted"), field<&Hold::liftedBy>("lifted_by"),
                  field<&Hold::grounds>("grounds"), field<&Hold::note>("note"),
-                 field<&Hold::because>("because"), field<&Hold::treatment>("treatment"));
+                 field<&Hold::because>("because"), field<&Hold::treatment>("treatment"),
+                 field<&Hold::lot>("lot"), field<&Hold::bottling>("bottling"));
     return all;
 }
 

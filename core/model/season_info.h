@@ -5,6 +5,7 @@
 #include "core/model/describe.h"
 #include "core/model/frames/frame.h"
 #include "core/model/health/medicine.h"
+#include "core/model/honey/bottling.h"
 #include "core/model/honey/extraction.h"
 
 namespace combwright {
@@ -15,6 +16,7 @@ struct SeasonInfo {
     Id<SeasonInfo> id;
     Name name;
     std::optional<bool> invented;  ///< a sample: said on every page and print
+    std::string currency;          ///< the word or sign behind prices
     static const Fields& fields();
 };
 
@@ -62,6 +64,8 @@ struct Hold {
     std::string note;
     std::optional<Id<Hold>> because;  ///< of a contact: the suspicion it stands in contact with
     std::optional<Id<Treatment>> treatment;  ///< of a box treated while on: the treatment
+    std::optional<Id<Lot>> lot;
+    std::optional<Id<Bottling>> bottling;
     static const Fields& fields();
 };
 

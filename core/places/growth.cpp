@@ -9,6 +9,7 @@
 #include "core/storage/queries/hive_days.h"
 #include "core/storage/queries/holds.h"
 #include "core/storage/queries/runs.h"
+#include "core/storage/queries/stays.h"
 
 namespace combwright {
 namespace {
@@ -24,12 +25,11 @@ std::int64_t hangingIn(const Read& file, const Box& box) {
 
 /// The newest look into a box since it came to this hive.
 std::optional<BoxLook> lookInto(const Read& file, const Box& box, Day on) {
-    Day since = box.since;
-    for (const BoxMove& move : file.where<BoxMove>({is("box", box.id)}))
-        if (move.on <= on) since = std::max(since, move.on);
+    const Day since = std::max(
+        {box.since, lastMoved(file, box.id, on).value_or(box.since), on - days(growthLookHolds)});
     std::optional<BoxLook> newest;
-    for (BoxLook& look : file.where<BoxLook>({is("box", box.id)})) {
-        if (look.on > on || look.on < since || look.on + days(growthLookHolds) < on) continue;
+    for (BoxLook& look :
+         file.where<BoxLook>({is("box", box.id), isFrom("on_day", since), isUpTo("on_day", on)})) {
         if (!newest || look.on >= newest->on) newest = std::move(look);
     }
     return newest;
@@ -76,6 +76,11 @@ class GrowthReader {
     bool inMonths(const char* from, double fromMonth, const char* to, double toMonth) const {
         return monthWithin(m_on, month(from, fromMonth), month(to, toMonth));
     }
+    /// Read once, and only where a hive asks for it.
+    const HeldThings& held() const {
+        if (!m_held) m_held = heldThings(m_file, m_on);
+        return *m_held;
+    }
     void readSupers(HiveGrowth& hive, const YardSheetRow& row) const;
     void readNest(HiveGrowth& hive, const YardSheetRow& row) const;
     void readSwarm(HiveGrowth& hive, Day colonySince) const;
@@ -87,6 +92,7 @@ class GrowthReader {
     bool m_swarm = false;
     bool m_grows = false;
     std::optional<Day> m_seasonFrom;
+    mutable std::optional<HeldThings> m_held;
 };
 
 void GrowthReader::readSupers(HiveGrowth& hive, const YardSheetRow& row) const {
@@ -128,10 +134,9 @@ void GrowthReader::readNest(HiveGrowth& hive, const YardSheetRow& row) const {
     for (const Box& box : row.boxes) {
         frames += hangingIn(m_file, box);
         // A box that came since has changed what the look said.
-        for (const BoxMove& move : m_file.where<BoxMove>({is("box", box.id)}))
-            if (move.toHive == hive.hive.id && move.on >= on && move.on <= m_on &&
-                move.on > hive.hive.since)
-                return;
+        for (const BoxMove& move : m_file.where<BoxMove>(
+                 {is("box", box.id), isFrom("on_day", on), isUpTo("on_day", m_on)}))
+            if (move.toHive == hive.hive.id && move.on > hive.hive.since) return;
     }
     if (frames == 0) return;
     const std::int64_t enough = framesForBox(frames, m_share);
@@ -169,13 +174,14 @@ HiveGrowth GrowthReader::read(const YardSheetRow& row) const {
     if (const auto living = colonyLivingOn(m_file, row.hive.id, m_on)) livesSince = living->from;
     hive.foundDead = row.foundDead;
     hive.lives = livesSince.has_value() && !hive.foundDead;
-    for (const DatedInspection& each : inspectionsOf(m_file, row.hive.id, m_on + days(1))) {
-        if (each.inspection.seen.looked == Looked::Opened) {
+    lookBack(m_file, row.hive.id, m_on + days(1), [&hive](const DatedInspection& each) {
+        const bool opened = each.inspection.seen.looked == Looked::Opened;
+        if (opened)
             hive.opened = each.on;
-            break;
-        }
-        if (!hive.passedBy) hive.passedBy = each.on;
-    }
+        else if (!hive.passedBy)
+            hive.passedBy = each.on;
+        return !opened;
+    });
     if (hive.opened) hive.daysSince = static_cast<int>((m_on - *hive.opened).count());
     if (!hive.lives) return hive;
     bool waited = false;
@@ -196,7 +202,7 @@ HiveGrowth GrowthReader::read(const YardSheetRow& row) const {
     readSupers(hive, row);
     readNest(hive, row);
     if (hive.addBox && (supersBackOf(m_file, row.hive.id, m_on) ||
-                        quarantineOn(m_file, heldThings(m_file, m_on), row.hive.id, m_on)))
+                        quarantineOn(m_file, held(), row.hive.id, m_on)))
         hive.addBox.reset();
     readSwarm(hive, *livesSince);
     return hive;

@@ -146,6 +146,7 @@ void addHeldHalf(const Read& file, Day today, std::vector<HalfDone>& list) {
 }  // namespace
 
 std::vector<HalfDone> halfDone(const Read& file, Day today) {
+    const OneState still(file);
     std::vector<HalfDone> list;
     addRunsHalf(file, today, list);
     addVisitsHalf(file, today, list);

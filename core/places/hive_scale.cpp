@@ -120,16 +120,18 @@ ScaleReading readScale(const Read& file, const Hive& hive, const HiveWeighing& w
 
 std::vector<ScaleReading> scaleReadings(const Read& file, const Hive& hive, Day from, Day to) {
     std::vector<ScaleReading> readings;
-    for (const HiveWeighing& each : file.where<HiveWeighing>({is("hive", hive.id)}))
-        if (from <= each.on && each.on <= to) readings.push_back(readScale(file, hive, each));
+    for (const HiveWeighing& each : file.where<HiveWeighing>(
+             {is("hive", hive.id), isFrom("on_day", from), isUpTo("on_day", to)}))
+        readings.push_back(readScale(file, hive, each));
     std::stable_sort(readings.begin(), readings.end(),
                      [](const auto& a, const auto& b) { return a.weighing.on < b.weighing.on; });
     return readings;
 }
 
-std::vector<Day> boxesLeftOn(const Read& file, Id<Hive> hive) {
+std::vector<Day> boxesLeftOn(const Read& file, Id<Hive> hive, Day after) {
     std::vector<Day> left;
-    for (const BoxMove& move : file.where<BoxMove>({is("from_hive", hive)}))
+    for (const BoxMove& move :
+         file.where<BoxMove>({is("from_hive", hive), isAfter("on_day", after)}))
         if (move.toHive != hive || move.toPlace != BoxPlace::OnHive) left.push_back(move.on);
     std::sort(left.begin(), left.end());
     return left;
@@ -142,8 +144,8 @@ bool boxLeftBetween(const std::vector<Day>& left, Day after, Day by) {
 FedBetween fedBetween(const Read& file, const Hive& hive, Day from, Day before) {
     FedBetween fed;
     const double perSugar = constantOr(file, "stores_per_sugar", hive.yard, from, 1.0);
-    for (const Feeding& each : file.where<Feeding>({is("hive", hive.id)})) {
-        if (each.on < from || each.on >= before) continue;
+    for (const Feeding& each : file.where<Feeding>(
+             {is("hive", hive.id), isFrom("on_day", from), isBefore("on_day", before)})) {
         const auto given = each.given ? each.given->middle() : std::nullopt;
         if (!given) {
             ++fed.unknown;

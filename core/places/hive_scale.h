@@ -49,8 +49,8 @@ ScaleReading readScale(const Read& file, const Hive& hive, const HiveWeighing& w
 /// Weighings of a hive from a day to another, oldest first.
 std::vector<ScaleReading> scaleReadings(const Read& file, const Hive& hive, Day from, Day to);
 
-/// The days on which a box was carried off the hive, oldest first.
-std::vector<Day> boxesLeftOn(const Read& file, Id<Hive> hive);
+/// The days later than `after` on which a box was carried off the hive, oldest first.
+std::vector<Day> boxesLeftOn(const Read& file, Id<Hive> hive, Day after);
 /// Whether one was carried off after a day and by another.
 bool boxLeftBetween(const std::vector<Day>& left, Day after, Day by);
 

@@ -57,17 +57,20 @@ std::map<std::int64_t, std::vector<LineWas>> linesWrittenAnew(const Read& file, 
         marks.insert({move.fromMark.text(), move.toMark.text()});
     const Journal journal(file.database());
     std::map<std::string, std::vector<JournalEntry>, std::less<>> byDay;
-    for (JournalEntry& entry : journal.entries(0)) {
-        if (entry.kind != StepKind::Do || !entry.stands || !writesLine(entry.info.action)) continue;
-        const std::string_view line = entry.info.line;
-        // A hive written by its number may be any.
-        const std::string_view mark = saidAt(line, "\"hive\":\"");
-        if (!mark.starts_with('#') && !marks.contains(mark)) continue;
-        byDay[std::string(saidAt(line, "\"on\":\""))].push_back(std::move(entry));
-    }
+    // A hive written by its number may be any.
+    std::erase_if(marks, [](const std::string& mark) { return mark.starts_with('#'); });
+    marks.emplace(Journal::anyNumber);
+    for (const std::string& mark : marks)
+        for (JournalEntry& entry : journal.linesSaidOf(mark)) {
+            const std::string_view line = entry.info.line;
+            const std::string_view said = saidAt(line, "\"hive\":\"");
+            if (said == mark || (mark == Journal::anyNumber && said.starts_with('#')))
+                byDay[std::string(saidAt(line, "\"on\":\""))].push_back(std::move(entry));
+        }
     for (auto& [day, entries] : byDay) {
         if (entries.size() < 2) continue;
-        std::reverse(entries.begin(), entries.end());
+        std::sort(entries.begin(), entries.end(),
+                  [](const JournalEntry& a, const JournalEntry& b) { return a.seq < b.seq; });
         for (const JournalEntry& entry : entries)
             for (const Revised& each : revisedBy(file, entry.seq)) {
                 const auto* was = std::get_if<std::string>(&each.was);

@@ -7,6 +7,7 @@
 #include <string>
 #include <vector>
 
+#include "core/model/yard/yard.h"
 #include "core/places/questions.h"
 #include "core/storage/rows.h"
 

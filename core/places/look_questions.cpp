@@ -136,11 +136,11 @@ class LookQuestions {
                     .arg(mark));
         askOfFrames(*hive, visit->on, mark, brood.value_or(0), stores.value_or(0));
         if (!brood) return;
-        for (const DatedInspection& before : inspectionsOf(m_file, hive->id, visit->on)) {
+        for (const DatedInspection& before : inspectionsBetween(
+                 m_file, hive->id, visit->on - days(broodJumpDays), visit->on - days(1))) {
             const auto was = framesIn(before.inspection.seen.brood);
             if (!was) continue;
-            if (visit->on - before.on <= days(broodJumpDays) &&
-                std::abs(*brood - *was) > broodJumpFrames)
+            if (std::abs(*brood - *was) > broodJumpFrames)
                 put(Asked::BroodJumped,
                     askOfLook("%1: %2 frames of brood, %3 on %4. So much in so few days is rare.")
                         .arg(mark, lookFigure(*brood), lookFigure(*was), dayAndMonth(before.on)));

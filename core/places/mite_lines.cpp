@@ -4,18 +4,14 @@
 
 #include "core/catalogue/colony_tables.h"
 #include "core/storage/queries/constants.h"
+#include "core/trade/colony/phase_starts.h"
 
 namespace combwright {
 namespace {
 
-/// The same four, in the same order.
-YearPhase yearPhaseOf(SeasonPhase phase) {
-    return static_cast<YearPhase>(static_cast<std::size_t>(phase));
-}
-
 /// The record of the keeper's own that counts: the yard's before that for all, the later one.
 template <class Own>
-std::optional<Own> nearest(const Read& file, YearPhase phase, std::optional<Id<Yard>> yard,
+std::optional<Own> nearest(const Read& file, SeasonPhase phase, std::optional<Id<Yard>> yard,
                            Day on) {
     std::optional<Own> nearest;
     for (Own& each : file.where<Own>({is("phase", phase)})) {
@@ -69,7 +65,7 @@ PhaseInForce phaseOn(const Read& file, std::optional<Id<Yard>> yard, Day on) {
         if (!phase) continue;
         tableStarts.push_back({*phase, each.fromMonth, each.fromDayOfMonth});
         starts.push_back(tableStarts.back());
-        if (auto day = nearest<PhaseDay>(file, yearPhaseOf(*phase), yard, on)) {
+        if (auto day = nearest<PhaseDay>(file, *phase, yard, on)) {
             starts.back().month = static_cast<unsigned>(day->month.value());
             starts.back().dayOfMonth = static_cast<unsigned>(day->dayOfMonth.value());
             own.emplace(*phase, *std::move(day));
@@ -101,7 +97,7 @@ std::optional<MiteLineInForce> miteLineOn(const Read& file, std::optional<Id<Yar
     using From = MiteLineInForce::From;
     MiteLineInForce line;
     line.phase = phaseOn(file, yard, on);
-    if (const auto own = nearest<MiteLine>(file, yearPhaseOf(line.phase.phase), yard, on)) {
+    if (const auto own = nearest<MiteLine>(file, line.phase.phase, yard, on)) {
         line.per100 = own->per100.value();
         line.from = own->yard ? From::OwnOfYard : From::Own;
         line.source = own->source;

@@ -7,7 +7,7 @@
 
 #include "core/model/health/tables.h"
 #include "core/storage/rows.h"
-#include "core/trade/colony/season_phase.h"
+#include "core/units/season_phase.h"
 
 namespace combwright {
 

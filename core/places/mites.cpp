@@ -2,6 +2,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
+#include <utility>
 
 #include "core/catalogue/colony_tables.h"
 #include "core/storage/queries/constants.h"
@@ -20,13 +22,25 @@ std::int64_t middleOf(const Known<Count>& counted) {
     return static_cast<std::int64_t>(std::llround(*counted.middle()));
 }
 
+/// The exact interval is dear, and the same few counts come again in every hive and year. It
+/// depends on them alone, so what was reckoned once is remembered.
+std::optional<MiteRate> exactRate(std::int64_t mites, std::int64_t of) {
+    constexpr std::size_t mostRemembered = 4096;
+    thread_local std::map<std::pair<std::int64_t, std::int64_t>, std::optional<MiteRate>> known;
+    if (const auto found = known.find({mites, of}); found != known.end()) return found->second;
+    if (known.size() >= mostRemembered) known.clear();
+    const auto rate = miteRate(mites, of);
+    return known.emplace(std::pair(mites, of), rate ? std::optional(*rate) : std::nullopt)
+        .first->second;
+}
+
 /// The rate of the middle, with the interval of the whole range. Nothing where more were found than
 /// looked at: one of the two is a slip.
 std::optional<MiteRate> rateOf(const Known<Count>& mites, std::int64_t of) {
-    const auto middle = miteRate(middleOf(mites), of);
-    const auto low = miteRate(lowEnd(mites), of);
-    const auto high = miteRate(highEnd(mites), of);
-    if (!middle || !low || !high) return std::nullopt;
+    const auto middle = exactRate(middleOf(mites), of);
+    const auto low = exactRate(lowEnd(mites), of);
+    const auto high = exactRate(highEnd(mites), of);
+    if (!low || !high) return std::nullopt;
     return MiteRate{middle->per100, low->low, high->high};
 }
 
@@ -53,17 +67,68 @@ void judgeBoard(const Finding& finding, MiteSample& sample) {
         }
 }
 
+/// Reads the samples of a hive, each by what its yard's rates were that day.
+class SampleReader {
+  public:
+    SampleReader(const Read& file, Id<Hive> id)
+        : SampleReader(file, [&]() -> std::optional<Id<Yard>> {
+              const auto hive = file.find(id);
+              return hive ? std::optional(hive->yard) : std::nullopt;
+          }()) {}
+    MiteSample read(const Finding& finding) const;
+
+  private:
+    SampleReader(const Read& file, std::optional<Id<Yard>> yard)
+        : m_washed(file, "wash_recovery", yard), m_rolled(file, "sugar_roll_recovery", yard) {}
+
+    ConstantOverDays m_washed, m_rolled;
+};
+
+MiteSample SampleReader::read(const Finding& finding) const {
+    MiteSample sample;
+    sample.finding = finding;
+    if (!finding.mites || !finding.mites->value) return sample;
+    const bool onBees =
+        finding.method == FindingMethod::Wash || finding.method == FindingMethod::SugarRoll;
+    if (finding.method == FindingMethod::Board) judgeBoard(finding, sample);
+    if (finding.method == FindingMethod::DroneBrood && finding.cells && finding.cells->value) {
+        sample.cellShare = rateOf(*finding.mites, middleOf(*finding.cells));
+        sample.how = weaker(finding.mites->how, finding.cells->how);
+    }
+    if (!onBees) return sample;
+    sample.how = finding.mites->how;
+    if (lacksItsBees(finding)) return sample;
+    sample.bees = middleOf(*finding.bees);
+    sample.how = weaker(finding.mites->how, finding.bees->how);
+    sample.rate = rateOf(*finding.mites, sample.bees);
+    const ConstantOverDays& recovery =
+        finding.method == FindingMethod::SugarRoll ? m_rolled : m_washed;
+    sample.recovery = recovery.onOr(finding.on, 1);
+    if (sample.rate && sample.recovery < 1)
+        if (const auto corrected = correctedForRecovery(*sample.rate, sample.recovery))
+            sample.corrected = *corrected;
+    return sample;
+}
+
+/// In the order they were written down.
+std::vector<Finding> findingsBetween(const Read& file, Id<Hive> hive, Day since, Day on) {
+    // No day is written down before the calendar's first.
+    if (since == Day::min()) return file.where<Finding>({is("hive", hive), isUpTo("on_day", on)});
+    return file.where<Finding>({is("hive", hive), isFrom("on_day", since), isUpTo("on_day", on)});
+}
+
 /// Findings of the colony that lives there: those of one that lived there before say nothing.
 std::vector<MiteSample> samplesOf(const Read& file, const Hive& hive, Day on) {
     const auto colony = lastColonyIn(file, hive.id, on);
     if (colony && colony->ended && *colony->ended <= on) return {};
     if (foundDeadOn(file, hive.id, on)) return {};
     std::vector<MiteSample> samples;
-    for (const Finding& each : file.where<Finding>({is("hive", hive.id)})) {
-        if (each.what != Pest::Varroa || each.on > on || (colony && each.on < colony->since))
-            continue;
-        samples.push_back(sampleOf(file, each));
-    }
+    const Day since = colony ? colony->since : Day::min();
+    const auto findings = findingsBetween(file, hive.id, since, on);
+    if (findings.empty()) return samples;
+    const SampleReader reader(file, hive.id);
+    for (const Finding& each : findings)
+        if (each.what == Pest::Varroa) samples.push_back(reader.read(each));
     // Of one day the one written down last comes first.
     std::reverse(samples.begin(), samples.end());
     std::stable_sort(samples.begin(), samples.end(), [](const MiteSample& a, const MiteSample& b) {
@@ -109,10 +174,9 @@ void readBoards(const Read& file, HiveMites& mites, Day on, double oldAfterDays)
 std::vector<Finding> otherPestsOf(const Read& file, const Hive& hive, Day on) {
     std::vector<Finding> newest;
     const auto colony = lastColonyIn(file, hive.id, on);
-    for (Finding& each : file.where<Finding>({is("hive", hive.id)})) {
-        if (each.what == Pest::Varroa || each.on > on || each.on + days(365) < on ||
-            (colony && each.on < colony->since))
-            continue;
+    const Day since = std::max(colony ? colony->since : Day::min(), on - days(365));
+    for (Finding& each : findingsBetween(file, hive.id, since, on)) {
+        if (each.what == Pest::Varroa) continue;
         const auto same = std::find_if(newest.begin(), newest.end(), [&](const Finding& other) {
             return other.what == each.what;
         });
@@ -136,8 +200,7 @@ HiveMites hiveMites(const Read& file, const Hive& hive, const Yard& yard, Day on
     const auto newest = std::find_if(mites.samples.begin(), mites.samples.end(),
                                      [](const MiteSample& each) { return each.rate.has_value(); });
     if (newest != mites.samples.end()) mites.sample = *newest;
-    for (const Treatment& each : treatmentsOf(file, hive.id)) {
-        if (each.on > on || each.on < on - days(365)) continue;
+    for (const Treatment& each : treatmentsGiven(file, hive.id, on - days(365), on)) {
         const bool since = !mites.sample || each.on >= mites.sample->finding.on || !each.out ||
                            *each.out > mites.sample->finding.on;
         if (since) mites.treatedSince = each;
@@ -175,31 +238,7 @@ bool lacksItsBees(const Finding& finding) {
 }
 
 MiteSample sampleOf(const Read& file, const Finding& finding) {
-    MiteSample sample;
-    sample.finding = finding;
-    if (!finding.mites || !finding.mites->value) return sample;
-    const auto hive = file.find(finding.hive);
-    const auto yard = hive ? std::optional(hive->yard) : std::nullopt;
-    const bool onBees =
-        finding.method == FindingMethod::Wash || finding.method == FindingMethod::SugarRoll;
-    if (finding.method == FindingMethod::Board) judgeBoard(finding, sample);
-    if (finding.method == FindingMethod::DroneBrood && finding.cells && finding.cells->value) {
-        sample.cellShare = rateOf(*finding.mites, middleOf(*finding.cells));
-        sample.how = weaker(finding.mites->how, finding.cells->how);
-    }
-    if (!onBees) return sample;
-    sample.how = finding.mites->how;
-    if (lacksItsBees(finding)) return sample;
-    sample.bees = middleOf(*finding.bees);
-    sample.how = weaker(finding.mites->how, finding.bees->how);
-    sample.rate = rateOf(*finding.mites, sample.bees);
-    const char* recovery =
-        finding.method == FindingMethod::SugarRoll ? "sugar_roll_recovery" : "wash_recovery";
-    sample.recovery = constantOr(file, recovery, yard, finding.on, 1);
-    if (sample.rate && sample.recovery < 1)
-        if (const auto corrected = correctedForRecovery(*sample.rate, sample.recovery))
-            sample.corrected = *corrected;
-    return sample;
+    return SampleReader(file, finding.hive).read(finding);
 }
 
 std::optional<HiveMites> mitesOf(const Read& file, Id<Hive> id, Day on) {
@@ -212,6 +251,7 @@ std::optional<HiveMites> mitesOf(const Read& file, Id<Hive> id, Day on) {
 }
 
 std::vector<HiveMites> mites(const Read& file, std::optional<Id<Yard>> only, Day on) {
+    const OneState still(file);
     std::vector<HiveMites> all;
     for (const Yard& yard : yardsOn(file, on)) {
         if (only && yard.id != *only) continue;

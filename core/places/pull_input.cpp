@@ -9,6 +9,7 @@
 #include "core/storage/queries/constants.h"
 #include "core/storage/queries/holds.h"
 #include "core/storage/queries/runs.h"
+#include "core/storage/queries/stays.h"
 #include "core/trade/frames/frame_honey.h"
 
 namespace combwright {
@@ -23,9 +24,7 @@ struct LookedInto {
 };
 
 LookedInto looksAt(const Read& file, const Box& box, Day on) {
-    Day since = box.since;
-    for (const BoxMove& move : file.where<BoxMove>({is("box", box.id)}))
-        if (move.on <= on) since = std::max(since, move.on);
+    const Day since = std::max(box.since, lastMoved(file, box.id, on).value_or(box.since));
     LookedInto looked;
     for (BoxLook& look : file.where<BoxLook>({is("box", box.id)})) {
         if (look.on > on) continue;
@@ -155,10 +154,10 @@ std::optional<Reckoned> PullReader::nestStores(const Hive& hive,
     const auto full =
         frame ? pullFullFrame(m_file, m_on, m_asked, m_constants, *frame, hive.yard) : std::nullopt;
     if (!full) return std::nullopt;
-    for (const DatedInspection& each : inspectionsOf(m_file, hive.id, m_on + days(1))) {
+    for (const DatedInspection& each :
+         inspectionsBetween(m_file, hive.id, m_on - days(lookHoldsDays), m_on)) {
         const auto& stores = each.inspection.seen.stores;
         if (!stores || !stores->middle()) continue;
-        if (each.on + days(lookHoldsDays) < m_on) return std::nullopt;
         const double frames = *stores->middle() / 10.0;
         const auto one = frameHoney({*full, 1.0, 1.0, std::nullopt});
         if (!one) return std::nullopt;

@@ -153,12 +153,11 @@ Queens queensOn(const Read& file, Day on, std::optional<Id<Yard>> yard) {
             }
             const Day since =
                 std::max(living->from, headed.stay ? headed.stay->since : living->from);
-            for (const DatedInspection& look : inspectionsOf(file, hive.id, on + days(1))) {
-                if (look.on < since) break;
-                if (look.inspection.seen.queenSeen != true) continue;
-                headed.seen = look.on;
-                break;
-            }
+            lookBack(file, hive.id, on + days(1), [&](const DatedInspection& look) {
+                if (look.on < since) return false;
+                if (look.inspection.seen.queenSeen == true) headed.seen = look.on;
+                return !headed.seen.has_value();
+            });
             headed.waiting = waitingFor(file, hive, on);
             queens.colonies.push_back(std::move(headed));
         }

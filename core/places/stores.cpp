@@ -135,8 +135,8 @@ std::optional<double> StoresReader::honeyIn(Id<Box> box) const {
 void StoresReader::readLooks(HiveStores& row, Day since) const {
     std::optional<double> frames;
     std::optional<Day> framesOn;
-    for (const DatedInspection& each : inspectionsOf(m_file, row.hive.id, m_on + days(1))) {
-        if (each.on < since || each.on + days(weighedWithinDays) < m_on) break;
+    const Day first = std::max(since, m_on - days(weighedWithinDays));
+    for (const DatedInspection& each : inspectionsBetween(m_file, row.hive.id, first, m_on)) {
         const Seen& seen = each.inspection.seen;
         if (!row.heft && seen.heft) {
             row.heft = seen.heft;
@@ -274,7 +274,7 @@ HiveStores StoresReader::read(const Hive& hive) const {
     if (!row.lives) return row;
     const Day since = std::max(living->from, m_on - days(weighedWithinDays));
     const auto readings = scaleReadings(m_file, hive, since, m_on);
-    const auto left = boxesLeftOn(m_file, hive.id);
+    const auto left = boxesLeftOn(m_file, hive.id, since);
     readScaleOf(row, readings, left);
     readLooks(row, living->from);
     row.own = ownUse(m_file, hive, readings, left);
@@ -390,6 +390,7 @@ ToGive toGive(const Read& file, Id<Yard> yard, Day on, double gapG, Working* wor
 }
 
 std::vector<HiveStores> storesInYard(const Read& file, const Yard& yard, Day on) {
+    const OneState still(file);
     std::vector<HiveStores> rows;
     const StoresReader reader(file, yard, on);
     for (const Hive& hive : hivesOn(file, yard.id, on)) rows.push_back(reader.read(hive));

@@ -20,7 +20,7 @@ struct MonthPairs {
 };
 
 void addPairs(const Read& file, const Hive& hive, Day before, std::map<unsigned, MonthPairs>& all) {
-    const auto left = boxesLeftOn(file, hive.id);
+    const auto left = boxesLeftOn(file, hive.id, hive.since);
     const auto readings = scaleReadings(file, hive, hive.since, before);
     const ScaleReading* earlier = nullptr;
     for (const ScaleReading& each : readings) {

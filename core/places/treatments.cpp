@@ -90,8 +90,7 @@ std::vector<MedicineStock> medicinesOn(const Read& file, Day on) {
 std::vector<TreatmentLine> treatmentList(const Read& file, std::optional<Id<Yard>> yard, Day from,
                                          Day to) {
     std::vector<TreatmentLine> lines;
-    for (const Treatment& each : file.all<Treatment>()) {
-        if (!touches(each, from, to)) continue;
+    for (const Treatment& each : treatmentsTouching(file, from, to)) {
         auto line = lineOf(file, each);
         if (line && (!yard || line->yard.id == *yard)) lines.push_back(*std::move(line));
     }
@@ -103,6 +102,13 @@ std::vector<TreatmentLine> runningTreatments(const Read& file, std::optional<Id<
                                              Day on) {
     auto lines = treatmentList(file, yard, on, on);
     std::erase_if(lines, [on](const TreatmentLine& line) { return !isIn(line.treatment, on); });
+    return lines;
+}
+
+std::vector<TreatmentLine> runningIn(const Read& file, Id<Hive> hive, Day on) {
+    std::vector<TreatmentLine> lines;
+    for (const Treatment& each : treatmentsIn(file, hive, on))
+        if (auto line = lineOf(file, each)) lines.push_back(*std::move(line));
     return lines;
 }
 
@@ -123,8 +129,7 @@ std::optional<SupersBack> supersBackOf(const Read& file, Id<Hive> hive, Day on) 
         // One that is in, or of which nobody knows, keeps them off longest.
         return !b.from ? false : !a.from || *a.from > *b.from;
     };
-    for (const Treatment& each : treatmentsOf(file, hive)) {
-        if (each.on > on) continue;
+    for (const Treatment& each : treatmentsHoldingSupers(file, hive, on, unknownWaitDays)) {
         auto line = lineOf(file, each);
         if (!line || line->supersMayStay) continue;
         SupersBack back{*line, line->supersBack};
@@ -139,7 +144,7 @@ std::optional<SupersBack> supersBackOf(const Read& file, Id<Hive> hive, Day on) 
 
 std::vector<SuperTooEarly> supersTooEarly(const Read& file, Id<Hive> id, Day on) {
     const auto hive = file.find(id);
-    if (!hive || treatmentsOf(file, id).empty()) return {};
+    if (!hive) return {};
     std::vector<SuperTooEarly> early;
     for (const Box& box : supersStanding(file, *hive, on)) {
         std::optional<Day> wentOn;

@@ -50,6 +50,8 @@ std::vector<TreatmentLine> treatmentList(const Read& file, std::optional<Id<Yard
 /// Those that are in on a day; the one that went in first comes first.
 std::vector<TreatmentLine> runningTreatments(const Read& file, std::optional<Id<Yard>> yard,
                                              Day on);
+/// The same of one hive.
+std::vector<TreatmentLine> runningIn(const Read& file, Id<Hive> hive, Day on);
 
 /// Those that are out and keep supers off on a day still; where nobody wrote down how long to wait,
 /// for `unknownWaitDays`.

@@ -53,12 +53,11 @@ bool hasStores(const Frame& frame) {
 
 /// The newest look into a hive's colony since a day that shows no disease.
 std::optional<Day> cleanLookSince(const Read& file, Id<Hive> hive, Day since, Day on) {
-    for (const Finding& finding : file.where<Finding>({is("hive", hive)}))
+    for (const Finding& finding : file.where<Finding>({is("hive", hive), isFrom("on_day", since)}))
         if (finding.what == Pest::BroodDiseaseSuspected && finding.on >= since && finding.on <= on)
             return std::nullopt;
-    for (const DatedInspection& each : inspectionsOf(file, hive))
-        if (each.inspection.seen.looked == Looked::Opened && each.on <= on)
-            return each.on >= since ? std::optional(each.on) : std::nullopt;
+    for (const DatedInspection& each : inspectionsBetween(file, hive, since, on))
+        if (each.inspection.seen.looked == Looked::Opened) return each.on;
     return std::nullopt;
 }
 

@@ -164,10 +164,7 @@ std::optional<Mind> medicineMind(const Read& file, Id<Hive> hive, Day on) {
         mind.from = back->from;
         return mind;
     }
-    const auto hiveNow = file.find(hive);
-    for (const TreatmentLine& line :
-         runningTreatments(file, hiveNow ? std::optional(hiveNow->yard) : std::nullopt, on)) {
-        if (line.hive.id != hive) continue;
+    for (const TreatmentLine& line : runningIn(file, hive, on)) {
         Mind mind{MindKind::MedicineIn, line.treatment.on};
         mind.about = line.medicine.name.text();
         if (line.dueOut) {
@@ -188,19 +185,24 @@ std::vector<DatedInspection> linesSinceOpened(const Read& file, const YardSheetR
         return !lines.empty() && lines.back().inspection.seen.looked == Looked::Opened;
     };
     if (opened()) return lines;
-    for (DatedInspection& each : inspectionsOf(file, row.hive.id, on)) {
+    lookBack(file, row.hive.id, on, [&](DatedInspection& each) {
         lines.push_back(std::move(each));
-        if (opened()) break;
-    }
+        return !opened();
+    });
     return lines;
 }
 
-/// The looks that opened the hive since the colony that lives there came, newest first.
+/// The looks that opened the hive since the colony that lives there came, newest first: the newest,
+/// and those before it that may still hold.
 std::vector<DatedInspection> looksOfColony(const Read& file, const YardSheetRow& row, Day on) {
     const auto living = colonyLivingOn(file, row.hive.id, on);
-    auto looks = inspectionsBetween(file, row.hive.id, living ? living->from : row.hive.since, on);
-    std::erase_if(looks, [](const DatedInspection& each) {
-        return each.inspection.seen.looked != Looked::Opened;
+    const Day since = living ? living->from : row.hive.since;
+    std::vector<DatedInspection> looks;
+    lookBack(file, row.hive.id, on + days(1), [&](DatedInspection& each) {
+        const bool tooOld = each.on + days(std::max(cellsStandDays, noEggsStandDays)) < on;
+        if (each.on < since || (tooOld && !looks.empty())) return false;
+        if (each.inspection.seen.looked == Looked::Opened) looks.push_back(std::move(each));
+        return true;
     });
     return looks;
 }
@@ -250,10 +252,11 @@ std::vector<Mind> mindsOf(const Read& file, const YardSheetRow& row, Day on) {
 
 /// Whether a box came to a hive on a day; the boxes a hive is set up with are not put on.
 bool putOnThatDay(const Read& file, const Box& box, const Hive& hive, Day on) {
-    const auto moves = file.where<BoxMove>({is("box", box.id), is("to_hive", hive.id)});
+    const auto moves =
+        file.where<BoxMove>({is("box", box.id), is("to_hive", hive.id), is("on_day", on)});
     return std::any_of(moves.begin(), moves.end(), [&](const BoxMove& move) {
         const bool setUp = !move.fromPlace && !move.inspection && move.on == hive.since;
-        return move.on == on && move.fromHive != hive.id && !setUp;
+        return move.fromHive != hive.id && !setUp;
     });
 }
 
@@ -290,16 +293,18 @@ YardSheetRow rowOf(const Read& file, const Queens& living, const Hive& hive,
         return putOnThatDay(file, box, hive, on);
     });
     const Day yearAgo = on - days(365);
-    for (DatedInspection& each : inspectionsOf(file, hive.id, on)) {
-        const auto away = [yearAgo](Day day) { return std::abs((day - yearAgo).count()); };
-        if (away(each.on) <= aboutNow && (!row.lastYear || away(each.on) < away(row.lastYear->on)))
-            row.lastYear = each;
-        if (each.inspection.seen.looked != Looked::Opened) continue;
+    const auto away = [yearAgo](Day day) { return std::abs((day - yearAgo).count()); };
+    for (DatedInspection& each :
+         inspectionsBetween(file, hive.id, yearAgo - days(aboutNow), yearAgo + days(aboutNow)))
+        if (!row.lastYear || away(each.on) < away(row.lastYear->on)) row.lastYear = std::move(each);
+    lookBack(file, hive.id, on, [&row](DatedInspection& each) {
+        if (each.inspection.seen.looked != Looked::Opened) return true;
         keepNewest(row.lastEggs, each.inspection.seen.eggs, each.on);
         keepNewest(row.lastBrood, each.inspection.seen.brood, each.on);
         keepNewest(row.lastStores, each.inspection.seen.stores, each.on);
         if (!row.last) row.last = std::move(each);
-    }
+        return !row.lastEggs || !row.lastBrood || !row.lastStores;
+    });
     if (visit) row.today = inspectionOf(file, visit->id, hive.id);
     if (row.today) {
         row.line = readShorthand(visit->all, row.today->line);
@@ -425,15 +430,14 @@ QueenPatience patienceOn(const Read& file, Id<Yard> yard, Day on) {
 }
 
 YardSheet yardSheet(const Read& file, Id<Yard> id, Day on) {
+    const OneState still(file);
     YardSheet sheet;
     sheet.on = on;
     const auto yard = file.find(id);
     if (!yard) return sheet;
     sheet.yard = *yard;
     sheet.visit = visitOn(file, id, on);
-    for (const Visit& visit : file.where<Visit>({is("yard", id)}))
-        if (visit.on < on && (!sheet.lastVisit || visit.on > *sheet.lastVisit))
-            sheet.lastVisit = visit.on;
+    if (const auto before = newestVisit(file, id, on - days(1))) sheet.lastVisit = before->on;
     // On a day before it was set up there is no stand to draw, not an empty one.
     for (const Hive& hive : openHives(file, id))
         if (on < hive.since) ++sheet.youngerHives;

@@ -435,6 +435,7 @@ class StoryTeller {
 }  // namespace
 
 std::vector<StoryEntry> hiveStory(const Read& file, Id<Hive> hive, Day until) {
+    const OneState still(file);
     return StoryTeller(file, hive, until).told();
 }
 
@@ -465,11 +466,11 @@ HiveHead hiveHead(const Read& file, Id<Hive> hive, Day on) {
                 known = std::max(known, *left.until);
             }
     }
-    for (const DatedInspection& each : inspectionsOf(file, hive, on + days(1)))
-        if (each.inspection.seen.queenSeen == true && each.on >= known) {
-            head.queenSeen = each.on;
-            break;
-        }
+    lookBack(file, hive, on + days(1), [&](const DatedInspection& each) {
+        if (each.on < known) return false;
+        if (each.inspection.seen.queenSeen == true) head.queenSeen = each.on;
+        return !head.queenSeen.has_value();
+    });
     if (const auto stand = file.find(hive))
         if (const auto waiting = waitingFor(file, *stand, on))
             head.lookFrom = waiting->dates.lookFrom;

@@ -10,6 +10,7 @@
 #include "core/model/storeroom/review.h"
 #include "core/places/run_balance.h"
 #include "core/storage/queries/hive_days.h"
+#include "core/storage/queries/treatments.h"
 #include "core/storage/queries/yards.h"
 
 namespace combwright {
@@ -65,11 +66,14 @@ RibbonWork laneOf(const DueItem& item) {
     }
 }
 
+Day firstDayOfYear(Day day) { return *makeDay(yearOf(day), 1, 1); }
+
 /// Boxes that came onto a hive or left it; not those a hive is set up with.
-void addBoxDays(const Read& file, LaneDays& lane) {
+void addBoxDays(const Read& file, Day first, Day last, LaneDays& lane) {
     std::set<std::pair<std::int64_t, Day>> begun;
     for (const Hive& hive : file.all<Hive>()) begun.insert({hive.id.number, hive.since});
-    for (const BoxMove& move : file.all<BoxMove>()) {
+    for (const BoxMove& move :
+         file.where<BoxMove>({isFrom("on_day", first), isUpTo("on_day", last)})) {
         const bool setUp =
             move.toHive && !move.fromPlace && begun.contains({move.toHive->number, move.on});
         if (!setUp && move.toHive != move.fromHive) lane.done(move.on);
@@ -82,9 +86,12 @@ void addRoomDays(const Read& file, LaneDays& lane) {
     for (const RoomDay& day : file.all<RoomDay>()) lane.done(day.on);
 }
 
-void addFeedDays(const Read& file, LaneDays& lane) {
-    for (const Feeding& feeding : file.all<Feeding>()) lane.done(feeding.on);
-    for (const Treatment& treatment : file.all<Treatment>()) lane.done(treatment.on, treatment.out);
+void addFeedDays(const Read& file, Day first, Day last, LaneDays& lane) {
+    for (const Feeding& feeding :
+         file.where<Feeding>({isFrom("on_day", first), isUpTo("on_day", last)}))
+        lane.done(feeding.on);
+    for (const Treatment& treatment : treatmentsTouching(file, first, last))
+        lane.done(treatment.on, treatment.out);
 }
 
 void addStoreDays(const Read& file, Day today, LaneDays& lane) {
@@ -97,6 +104,7 @@ void addStoreDays(const Read& file, Day today, LaneDays& lane) {
 }  // namespace
 
 YearRibbon yearRibbon(const Read& file, Day today, const DueList& due) {
+    const OneState still(file);
     YearRibbon ribbon;
     ribbon.year = yearOf(today);
     ribbon.today = today;
@@ -104,9 +112,11 @@ YearRibbon yearRibbon(const Read& file, Day today, const DueList& due) {
     const auto lane = [&](RibbonWork work) -> LaneDays& {
         return lanes[static_cast<std::size_t>(work)];
     };
-    for (const Visit& visit : file.all<Visit>()) lane(RibbonWork::YardVisits).done(visit.on);
-    addBoxDays(file, lane(RibbonWork::Supers));
-    addFeedDays(file, lane(RibbonWork::FeedAndTreat));
+    const Day first = firstDayOfYear(today);
+    for (const Visit& visit : file.where<Visit>({isFrom("on_day", first), isUpTo("on_day", today)}))
+        lane(RibbonWork::YardVisits).done(visit.on);
+    addBoxDays(file, first, today, lane(RibbonWork::Supers));
+    addFeedDays(file, first, today, lane(RibbonWork::FeedAndTreat));
     addRoomDays(file, lane(RibbonWork::HoneyRoom));
     addStoreDays(file, today, lane(RibbonWork::Storeroom));
     for (const DueTrip& trip : due.trips)
@@ -137,10 +147,13 @@ SoFar soFar(const Read& file, Day today) {
         so.honeyHow = so.honey ? weaker(so.honeyHow, sum.how) : sum.how;
         so.honey = so.honey.value_or(Mass()) + sum.mass;
     }
-    for (const Visit& visit : file.all<Visit>()) so.visits += thisYear(visit.on);
-    const auto begin = makeDay(year, 1, 1);
-    for (const Colony& colony : file.all<Colony>()) {
-        if (colony.since > today || (colony.ended && *colony.ended < *begin)) continue;
+    const Day begin = firstDayOfYear(today);
+    so.visits = static_cast<std::int64_t>(
+        file.where<Visit>({isFrom("on_day", begin), isUpTo("on_day", today)}).size());
+    auto colonies = file.where<Colony>({isUnknown("ended"), isUpTo("since", today)});
+    for (Colony& ended : file.where<Colony>({isFrom("ended", begin), isUpTo("since", today)}))
+        colonies.push_back(std::move(ended));
+    for (const Colony& colony : colonies) {
         // A colony that was united or sold is not lost; it lives on elsewhere.
         const bool gone = colony.ended && *colony.ended <= today;
         if (gone && !leftDeadCombs(colony)) continue;

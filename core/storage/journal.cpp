@@ -135,6 +135,25 @@ std::vector<JournalEntry> Journal::entries(std::size_t most) const {
     return entries;
 }
 
+std::vector<JournalEntry> Journal::linesSaidOf(std::string_view hive) const {
+    // The words of the index, so that it is used: a book of many years has a hundred thousand
+    // lines.
+    const std::string said = "substr(line, instr(line, '\"hive\":\"') + 8, 32)";
+    Statement statement = m_database->prepare(
+        "SELECT " + entryColumns +
+        " FROM journal WHERE kind = 'do' AND action IN ('write-line', 'look-into') AND " + said +
+        " >= ? AND " + said + " < ? AND +stands = 1 ORDER BY seq DESC");
+    // The mark up to its closing quote, or as much of it as the index holds.
+    constexpr std::size_t held = 32;
+    std::string from(hive.substr(0, held - 1));
+    if (hive != anyNumber && hive.size() < held - 1) from += '"';
+    const std::string to = from + '\xff';
+    statement.bind(std::string_view(from)).bind(std::string_view(to)).run();
+    std::vector<JournalEntry> entries;
+    while (statement.next()) entries.push_back(entryAt(statement));
+    return entries;
+}
+
 std::optional<std::int64_t> Journal::firstBroken() const {
     Statement statement = m_database->prepare("SELECT " + entryColumns +
                                               ", changes, digest FROM journal ORDER BY seq");

@@ -75,6 +75,7 @@ const std::vector<Migration>& migrations() {
          resourceText(QStringLiteral(":/combwright/migrations/0003_honey_room.sql")), 1},
         {4, "colonies", resourceText(QStringLiteral(":/combwright/migrations/0004_colonies.sql")),
          1},
+        {5, "honey", resourceText(QStringLiteral(":/combwright/migrations/0005_honey.sql")), 1},
     };
     return all;
 }

@@ -1,6 +1,9 @@
 #include "core/storage/rows.h"
 
+#include <sqlite3.h>
+
 #include <cassert>
+#include <cstdint>
 
 #include "core/storage/sqlite/storage_error.h"
 
@@ -19,22 +22,66 @@ std::string columnList(const Fields& fields, bool withId) {
     return list;
 }
 
+constexpr std::string_view comparison(Match::By by) {
+    switch (by) {
+        case Match::By::Equal:
+            return " = ?";
+        case Match::By::From:
+            return " >= ?";
+        case Match::By::After:
+            return " > ?";
+        case Match::By::UpTo:
+            return " <= ?";
+        case Match::By::Before:
+            return " < ?";
+    }
+    return " = ?";
+}
+
 }  // namespace
 
-std::vector<Row> Read::rows(std::string_view table, const Fields& fields,
-                            std::initializer_list<Match> matches) const {
+OneState::OneState(const Read& file) : m_database(file.database()) {
+    if (sqlite3_get_autocommit(m_database.handle()) == 0) return;
+    m_database.run("BEGIN");
+    m_begun = true;
+}
+
+OneState::~OneState() {
+    // Nothing was written, so there is nothing that could fail to be kept.
+    if (m_begun) sqlite3_exec(m_database.handle(), "COMMIT", nullptr, nullptr, nullptr);
+}
+
+Statement& Read::asking(std::string_view table, const Fields& fields,
+                        std::initializer_list<Match> matches) const {
+    // The same few questions come thousands of times: a short name of each leads to its statement,
+    // whose text is put together once.
+    std::string asked(table);
+    asked += '#' + std::to_string(reinterpret_cast<std::uintptr_t>(&fields));
+    for (const Match& match : matches) {
+        asked += '&';
+        asked += match.field;
+        const bool unknown = std::holds_alternative<std::monostate>(match.value);
+        asked += unknown ? '0' : static_cast<char>('1' + static_cast<int>(match.by));
+    }
+    if (const auto found = m_asked.find(asked); found != m_asked.end()) return *found->second;
+
     std::string sql = "SELECT " + columnList(fields, true) + " FROM " + quotedName(table);
     std::string_view glue = " WHERE ";
     for (const Match& match : matches) {
         const FieldInfo* info = fields.find(match.field);
         assert(info && "a match names a field of the record");
         const bool unknown = std::holds_alternative<std::monostate>(match.value);
-        sql += std::string(glue) + quotedName(info->column()) + (unknown ? " IS NULL" : " = ?");
+        sql += std::string(glue) + quotedName(info->column());
+        sql += unknown ? " IS NULL" : comparison(match.by);
         glue = " AND ";
     }
     sql += " ORDER BY id";
+    return *m_asked.emplace(std::move(asked), &prepared(sql)).first->second;
+}
 
-    Statement& statement = prepared(sql);
+std::vector<Row> Read::rows(std::string_view table, const Fields& fields,
+                            std::initializer_list<Match> matches) const {
+    Statement& statement = asking(table, fields, matches);
     for (const Match& match : matches)
         if (!std::holds_alternative<std::monostate>(match.value)) statement.bind(match.value);
     statement.run();

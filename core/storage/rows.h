@@ -2,7 +2,9 @@
 // through Read and the queries beside it: the words SELECT and INSERT stay in core/storage.
 #pragma once
 
+#include <functional>
 #include <initializer_list>
+#include <map>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -14,10 +16,13 @@
 
 namespace combwright {
 
-/// A field must equal a value; an empty value asks for rows where it is unknown.
+/// A field must equal a value; an empty value asks for rows where it is unknown. A day may also
+/// have to lie on one side of another: then rows where it is unknown do not match.
 struct Match {
+    enum class By { Equal, From, After, UpTo, Before };
     std::string_view field;  ///< base name
     Value value;
+    By by = By::Equal;
 };
 
 template <class T>
@@ -25,6 +30,18 @@ Match is(std::string_view field, const T& value) {
     return {field, Codec<T>::pack(value)};
 }
 inline Match isUnknown(std::string_view field) { return {field, {}}; }
+inline Match isFrom(std::string_view field, Day day) {
+    return {field, Codec<Day>::pack(day), Match::By::From};
+}
+inline Match isAfter(std::string_view field, Day day) {
+    return {field, Codec<Day>::pack(day), Match::By::After};
+}
+inline Match isUpTo(std::string_view field, Day day) {
+    return {field, Codec<Day>::pack(day), Match::By::UpTo};
+}
+inline Match isBefore(std::string_view field, Day day) {
+    return {field, Codec<Day>::pack(day), Match::By::Before};
+}
 
 class Read {
   public:
@@ -71,15 +88,36 @@ class Read {
 
     /// For the hand-written queries of core/storage/queries.
     const Database& database() const { return *m_database; }
+    /// The same, kept ready; read to its end before anything else is asked.
+    Statement& prepared(std::string_view sql) const { return m_prepared(sql); }
 
   protected:
-    Statement& prepared(std::string_view sql) const { return m_prepared(sql); }
     [[noreturn]] void unreadable(std::string_view table, const Row& row) const;
 
     const Database* m_database;
 
   private:
+    Statement& asking(std::string_view table, const Fields& fields,
+                      std::initializer_list<Match> matches) const;
+
     mutable Prepared m_prepared;
+    mutable std::map<std::string, Statement*, std::less<>>
+        m_asked;  ///< of `rows`, by what is asked
+};
+
+/// Holds the file as it is while many questions are asked of it that belong together: they see one
+/// state, and SQLite need not look at the file's head for each. Within a transaction it does
+/// nothing. Nothing may be written while it stands.
+class OneState {
+  public:
+    explicit OneState(const Read& file);
+    ~OneState();
+    OneState(const OneState&) = delete;
+    OneState& operator=(const OneState&) = delete;
+
+  private:
+    const Database& m_database;
+    bool m_begun = false;
 };
 
 /// What an action may do to the file. Only Season makes one, inside a transaction.

@@ -5,6 +5,7 @@
 
 #include "core/words/figures.h"
 #include "core/words/shorthand.h"
+#include "core/words/shorthand_phrases.h"
 #include "core/words/units.h"
 #include "core/words/words.h"
 
@@ -155,6 +156,40 @@ bool isOneOf(const QString& typed, std::initializer_list<const char*> words) {
 /// "45 lb", "900g": what is typed says its own unit.
 bool endsWithUnit(const QString& typed) { return !typed.isEmpty() && typed.back().isLetter(); }
 
+/// What is fed in another shape than syrup: how it is said in the cell and its mark, "fo" or "fd".
+struct FedShape {
+    FeedKind as;
+    const char* said;
+    const char* mark;
+};
+constexpr FedShape fedShapes[] = {{FeedKind::Fondant, "fondant", "fo"},
+                                  {FeedKind::Dry, "dry", "fd"}};
+
+/// "2.5", "2.5 kg", "1 fondant", "fo1": the mark of what is fed, and the amount behind it.
+QString fedAsShorthand(const QString& lower) {
+    QString bare = lower;
+    bare.remove(QLatin1Char(' '));
+    QString mark = QStringLiteral("f");
+    for (const FedShape& shape : fedShapes) {
+        const QLatin1String said(shape.said);
+        const QLatin1String marked(shape.mark);
+        if (bare.endsWith(said))
+            bare.chop(said.size());
+        else if (bare.startsWith(said))
+            bare.remove(0, said.size());
+        else if (bare.startsWith(marked))
+            bare.remove(0, marked.size());
+        else
+            continue;
+        mark = marked;
+        break;
+    }
+    const bool hasUnit = endsWithUnit(bare);
+    const bool noFigure = bare == QLatin1String("?") || bare == QLatin1String("~");
+    const bool pounds = !hasUnit && !noFigure && shownUnits() == Units::UsCustomary;
+    return mark + bare + (pounds ? QStringLiteral("lb") : QString());
+}
+
 /// What is typed in a cell as the shorthand has it; other words come back as they are and will not
 /// be understood.
 QString asShorthand(SheetCell cell, const QString& typed) {
@@ -179,13 +214,8 @@ QString asShorthand(SheetCell cell, const QString& typed) {
                 if (mark.front().isDigit()) mark.prepend(QLatin1Char('+'));
             return marks.join(QLatin1Char(' '));
         }
-        case SheetCell::Fed: {
-            const bool hasUnit = endsWithUnit(lower) || lower == QLatin1String("?");
-            const bool pounds = !hasUnit && shownUnits() == Units::UsCustomary;
-            QString bare = lower;
-            bare.remove(QLatin1Char(' '));
-            return markOf(cell) + bare + (pounds ? QStringLiteral("lb") : QString());
-        }
+        case SheetCell::Fed:
+            return fedAsShorthand(lower);
         case SheetCell::Weight: {
             const bool hasUnit =
                 lower.startsWith(QLatin1String("kg")) || lower.startsWith(QLatin1String("lb"));
@@ -208,8 +238,14 @@ QString asShorthand(SheetCell cell, const QString& typed) {
     }
 }
 
+QString fedShapeText(std::optional<FeedKind> as) {
+    for (const FedShape& shape : fedShapes)
+        if (as == shape.as) return QLatin1Char(' ') + QLatin1String(shape.said);
+    return {};
+}
+
 QString fedCell(const Known<Mass>& fed) {
-    if (!fed.value) return QStringLiteral("?");
+    if (!fed.value) return fed.how == How::ByEye ? QStringLiteral("~") : QStringLiteral("?");
     if (fed.to) return massTyped(*fed.value) + QLatin1Char('-') + massTyped(*fed.to);
     return (fed.how == How::ByEye ? QStringLiteral("~") : QString()) + massTyped(*fed.value);
 }
@@ -301,8 +337,8 @@ QString cellExample(SheetCell cell) {
         case SheetCell::Weight:
             return cellWord("20+21 lifted at each side, or 41");
         case SheetCell::Fed:
-            return shownUnits() == Units::UsCustomary ? cellWord("5.5 or 2.5 kg")
-                                                      : cellWord("2.5 or 5.5 lb");
+            return shownUnits() == Units::UsCustomary ? cellWord("5.5 or 2.5 kg; 2 fondant, 2 dry")
+                                                      : cellWord("2.5 or 5.5 lb; 1 fondant, 1 dry");
         case SheetCell::Temper:
             return cellWord("1 calm to 5 fierce");
         case SheetCell::Heft:
@@ -318,11 +354,7 @@ QString cellExample(SheetCell cell) {
 
 QString cellText(const SheetLine& line, SheetCell cell) {
     if (cell == SheetCell::Fed)
-        return line.fed ? (line.fedAs == FeedKind::Fondant ? QStringLiteral("o")
-                           : line.fedAs == FeedKind::Dry   ? QStringLiteral("d")
-                                                           : QString()) +
-                              fedCell(*line.fed)
-                        : QString();
+        return line.fed ? fedCell(*line.fed) + fedShapeText(line.fedAs) : QString();
     if (cell == SheetCell::Weight) return weightCell(line);
     if (cell == SheetCell::Note) return fromUtf8(line.seen.note);
     const QString text = fromUtf8(writeShorthand(onlyCell(line, cell)));
@@ -339,7 +371,7 @@ std::optional<SheetLine> withCell(const SheetLine& line, SheetCell cell, const Q
     SheetLine changed = line;
     copyCell(SheetLine{}, changed, cell);
     if (cell == SheetCell::Note) {
-        changed.seen.note = text.toStdString();
+        changed.seen.note = std::string(withoutComma(text.toStdString()));
     } else if (!text.isEmpty()) {
         const SheetLine read = readShorthand(asShorthand(cell, text).toStdString());
         // Only this cell may be filled: "b7" in the cell of stores is no stores.

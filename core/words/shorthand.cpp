@@ -380,6 +380,8 @@ void takeLine(SheetLine& line, std::string_view text) {
         note += (note.empty() ? "" : " ") + std::string(words[at++]);
     }
     if (note.empty()) return;
+    // "rain, not opened": the comma parted the note from a mark.
+    note = std::string(withoutComma(note));
     line.seen.note += (line.seen.note.empty() ? "" : " ") + note;
 }
 

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <initializer_list>
 
 namespace combwright {
 
@@ -52,7 +53,7 @@ constexpr auto phrases = std::to_array<SaidTogether>({
 /// A word before what was counted or weighed, "wash 11/300", and the mark it stands for.
 struct SpelledMark {
     std::string_view word;
-    std::string_view mark;
+    const char* mark;
 };
 constexpr auto spelledMarks =
     std::to_array<SpelledMark>({{"wash", "w"}, {"roll", "sr"}, {"board", "bd"}});
@@ -105,6 +106,65 @@ Phrase spelledCells(const std::vector<std::string_view>& words, std::size_t at) 
     return {n, {"qc" + std::string(words[at]) + (open ? "o" : "c")}};
 }
 
+bool isOneOf(const std::string& word, std::initializer_list<std::string_view> words) {
+    return std::find(words.begin(), words.end(), word) != words.end();
+}
+
+/// What is counted behind "wash", "roll" or "board" as it is said: "4 mites/300 bees",
+/// "11 in 300", "20 mites in 5 days"; the figures alone, "4/300", and how many words they took.
+/// Nothing behind a first figure that is no number.
+Phrase spelledSample(const std::vector<std::string_view>& words, std::size_t at, const char* mark) {
+    const auto plain = [&](std::size_t n) {
+        return n < words.size() ? folded(withoutComma(words[n])) : std::string();
+    };
+    // A comma ends what belongs together.
+    const auto goesOn = [&](std::size_t n) {
+        return n < words.size() && !words[n].ends_with(',') && !words[n].ends_with(';');
+    };
+    Phrase found{1, {mark + plain(at)}};
+    if (plain(at).find('/') != std::string::npos) {
+        if (goesOn(at) && isOneOf(plain(at + 1), {"bees", "days"})) ++found.words;
+        return found;
+    }
+    if (!goesOn(at)) return found;
+    std::size_t next = at + 1;
+    const std::string counted = plain(next);
+    std::string of;
+    if (counted.starts_with("mites/") || counted.starts_with("mite/")) {
+        of = counted.substr(counted.find('/') + 1);
+    } else {
+        if (isOneOf(counted, {"mites", "mite"})) {
+            found.words = 2;
+            if (!goesOn(next)) return found;
+            ++next;
+        }
+        if (!isOneOf(plain(next), {"in", "of", "/", "on"}) || !goesOn(next)) return found;
+        of = plain(++next);
+    }
+    if (of.empty() || of.find_first_not_of("0123456789~?-") != std::string::npos) return found;
+    found.marks.front() += '/' + of;
+    found.words = next - at + 1;
+    if (goesOn(next) && isOneOf(plain(next + 1), {"bees", "days", "day"})) ++found.words;
+    return found;
+}
+
+/// "left 1" once queen cells were told of in the line; "left 1 frame" is something else.
+Phrase spelledLeft(const std::vector<std::string_view>& words, std::size_t at) {
+    if (at + 1 >= words.size() || folded(words[at]) != "left") return {};
+    const std::string many = folded(withoutComma(words[at + 1]));
+    const bool cells = std::any_of(
+        words.begin(), words.begin() + static_cast<std::ptrdiff_t>(at), [](std::string_view word) {
+            const std::string said = folded(withoutComma(word));
+            return said.starts_with("qc") || isOneOf(said, {"cell", "cells"});
+        });
+    if (!cells || many.find_first_not_of("0123456789") != std::string::npos) return {};
+    const bool ends = at + 2 == words.size() || words[at + 1] != withoutComma(words[at + 1]);
+    if (ends) return {2, {"left" + many}};
+    return isOneOf(folded(withoutComma(words[at + 2])), {"cell", "cells", "qc"})
+               ? Phrase{3, {"left" + many}}
+               : Phrase{};
+}
+
 }  // namespace
 
 Phrase phraseAt(const std::vector<std::string_view>& words, std::size_t at) {
@@ -121,10 +181,14 @@ Phrase phraseAt(const std::vector<std::string_view>& words, std::size_t at) {
         return found;
     }
     for (const SpelledMark& spelled : spelledMarks)
-        if (at + 1 < words.size() && folded(words[at]) == spelled.word)
-            return {2, {std::string(spelled.mark) + folded(withoutComma(words[at + 1]))}};
+        if (at + 1 < words.size() && folded(words[at]) == spelled.word) {
+            Phrase sample = spelledSample(words, at + 1, spelled.mark);
+            ++sample.words;
+            return sample;
+        }
     if (Phrase dead = deadColony(words, at); dead.words > 0) return dead;
-    return spelledCells(words, at);
+    const Phrase left = spelledLeft(words, at);
+    return left.words > 0 ? left : spelledCells(words, at);
 }
 
 }  // namespace combwright

@@ -17,6 +17,7 @@ int main(int argc, char** argv) {
     addWindowBenches();
     addBoardBenches();
     addRoomBenches();
+    addColoniesBenches();
     benchmark::Initialize(&argc, argv);
     if (benchmark::ReportUnrecognizedArguments(argc, argv)) return 2;
     benchmark::RunSpecifiedBenchmarks();

@@ -10,5 +10,6 @@ void addCommitBenches();
 void addWindowBenches();
 void addBoardBenches();
 void addRoomBenches();
+void addColoniesBenches();
 
 }  // namespace combwright::bench

@@ -1,7 +1,6 @@
 // What keeping a deed costs over what the disk takes for one row: an action with its journal row,
 // its digest and its look at the file, against one insertion into a bare file opened the same way.
 #include <benchmark/benchmark.h>
-#include <sqlite3.h>
 
 #include <QTemporaryDir>
 #include <array>
@@ -11,8 +10,8 @@
 #include "core/actions/honey_room/runs.h"
 #include "core/actions/yard/sheet.h"
 #include "core/storage/queries/yards.h"
-#include "core/storage/sqlite/database.h"
 #include "core/storage/sqlite/storage_error.h"
+#include "tests/bench/bare_file.h"
 #include "tests/bench/benches.h"
 #include "tests/bench/ratio_table.h"
 #include "tests/bench/stopwatch.h"
@@ -28,35 +27,6 @@ class StandingClock : public Clock {
     Day today() const override { return *parseDay("2028-05-01"); }
     Instant now() const override { return Instant(today()) + std::chrono::hours(14); }
     std::int64_t steadyMs() const override { return 0; }
-};
-
-/// A file of one table, its one insertion prepared: the least a commit can be.
-class BareFile {
-  public:
-    explicit BareFile(const std::string& path)
-        : m_database(Database::open(path, Database::Mode::ReadWrite, true)) {
-        m_database.run("CREATE TABLE note (id INTEGER PRIMARY KEY, line TEXT NOT NULL) STRICT");
-        m_database.check(
-            sqlite3_prepare_v2(m_database.handle(), "INSERT INTO note (line) VALUES ('e b7 s3')",
-                               -1, &m_insertion, nullptr),
-            "bare insertion");
-    }
-    ~BareFile() { sqlite3_finalize(m_insertion); }
-    BareFile(const BareFile&) = delete;
-    BareFile& operator=(const BareFile&) = delete;
-
-    double insertedMs() {
-        const Stopwatch watch;
-        const int code = sqlite3_step(m_insertion);
-        const double took = watch.ms();
-        if (code != SQLITE_DONE) m_database.fail("bare insertion");
-        sqlite3_reset(m_insertion);
-        return took;
-    }
-
-  private:
-    Database m_database;
-    sqlite3_stmt* m_insertion = nullptr;
 };
 
 /// The invented season, and the deeds a keeper does most.

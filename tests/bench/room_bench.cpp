@@ -4,12 +4,12 @@
 
 #include <QApplication>
 #include <QElapsedTimer>
-#include <QKeyEvent>
 #include <QTemporaryDir>
 #include <algorithm>
 
 #include "core/actions/play.h"
 #include "tests/bench/benches.h"
+#include "tests/bench/pressed.h"
 #include "tests/bench/ratio_table.h"
 #include "tests/bench/stopwatch.h"
 #include "tests/support/hill_and_creek.h"
@@ -43,13 +43,6 @@ std::string creekWeighed() {
                   std::string(each.box) + R"(","gross_g":)" +
                   std::to_string(each.gross ? each.gross : 20500) + "}\n";
     return script;
-}
-
-void pressed(QWidget* at, const QString& text) {
-    QKeyEvent press(QEvent::KeyPress, 0, Qt::NoModifier, text);
-    QApplication::sendEvent(at, &press);
-    QKeyEvent release(QEvent::KeyRelease, 0, Qt::NoModifier, text);
-    QApplication::sendEvent(at, &release);
 }
 
 void lettersTyped(benchmark::State& state) {

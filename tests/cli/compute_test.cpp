@@ -70,6 +70,58 @@ TEST_F(ComputeCommand, ARefusalNamesItsKeyAndPrintsNothing) {
     }
 }
 
+// What a keeper types for the water of a bucket when a finger slips, and what a script gets wrong.
+TEST_F(ComputeCommand, TheBucketRoomRefusesWithExitOneAndNothingOnStdout) {
+    struct Slip {
+        const char* name;
+        const char* input;
+        const char* code;
+        const char* field;
+    };
+    for (const Slip& slip : {
+             Slip{"ferment-risk", R"({"water_percent":174})", "out_of_range", "water_percent"},
+             Slip{"ferment-risk", R"({"water_percent":"17,4"})", "wrong_type", "water_percent"},
+             Slip{"settling",
+                  R"({"water_percent":12,"temperature_c":30,"depth_mm":500,"bubble_um":200})",
+                  "out_of_range", "water_percent"},
+             Slip{"settling",
+                  R"({"water_percent":17,"temperature_c":30,"depth_mm":500,"bubble_um":0})",
+                  "out_of_range", "bubble_um"},
+             Slip{"heat-damage", R"({"temperature_c":95,"hours":1})", "out_of_range",
+                  "temperature_c"},
+             Slip{"blend",
+                  R"({"target_percent":18,"buckets":[{"id":"B1","mass_g":1,"water_percent":17},)"
+                  R"({"id":"B1","mass_g":1,"water_percent":17}]})",
+                  "duplicate", "buckets[1].id"},
+             Slip{"blend",
+                  R"({"target_percent":18,"buckets":[{"id":"B1","mass_g":-5,"water_percent":17}]})",
+                  "negative", "buckets[0].mass_g"},
+             Slip{"drying", R"({"mass_g":1000,"water_percent":20})", "missing", "target_percent"},
+             Slip{"jars", R"({"honey_g":1000,"net_g":0,"loss_share":0})", "out_of_range", "net_g"},
+             Slip{"colour-class", R"({"pfund_mm":-1})", "negative", "pfund_mm"},
+         }) {
+        const CliAnswer answer = compute(slip.name, slip.input);
+        EXPECT_EQ(answer.exit, cli::Refused) << slip.input;
+        EXPECT_TRUE(answer.out.isEmpty()) << slip.input;
+        EXPECT_EQ(answer.code(), slip.code) << slip.input << '\n' << answer;
+        EXPECT_EQ(answer.field(), slip.field) << slip.input;
+        const QString says = answer.refused()[QLatin1String("says")].toString();
+        EXPECT_FALSE(says.isEmpty() || says.contains(QLatin1Char('{'))) << answer;
+    }
+}
+
+TEST_F(ComputeCommand, ABlendComesBackInWholeGrams) {
+    const CliAnswer answer =
+        compute("blend", R"({"target_percent":17.8,"buckets":[)"
+                         R"({"id":"B4","mass_g":13600,"water_percent":18.9},)"
+                         R"({"id":"B1","mass_g":13600,"water_percent":17.1}]})");
+    ASSERT_EQ(answer.exit, cli::Done) << answer;
+    // 13600 · 0.7 ÷ 1.1 = 8654.5: 8654 g, and at 17.8 % the next gram would be over.
+    EXPECT_THAT(answer.out.toStdString(), HasSubstr(R"("mass_g":8654)"));
+    EXPECT_EQ(answer.object()[QLatin1String("mass_g")].toInteger(), 22254);
+    EXPECT_LE(answer.object()[QLatin1String("water_percent")].toDouble(), 17.8);
+}
+
 TEST_F(ComputeCommand, AnUnknownNameIsWrongUsage) {
     const CliAnswer answer = compute("honey-taste", "{}");
     EXPECT_EQ(answer.exit, cli::WrongUsage);

@@ -29,6 +29,18 @@ TEST(MoistureReference, TheTableAgreesWithWedmoresFormula) {
     EXPECT_GT(worst, 0.0);
 }
 
+// As reprinted, with the bar over the 1 of 1.73190 lost, the formula gives 910 % at 18 %, and 1089
+// with the natural logarithm: no honey of ours is that wet, whatever instrument says so.
+TEST(MoistureReference, TheFormulaWithoutItsBarIsNotOurs) {
+    const double asPrinted = (1.73190 - std::log10(1.4915 - 1.0)) / 0.002243;
+    EXPECT_NEAR(asPrinted, 910, 1);
+    EXPECT_NEAR((1.73190 - std::log(1.4915 - 1.0)) / 0.002243, 1089, 1);
+    EXPECT_NEAR(moistureFromIndex(1.4915, 20)->waterPercent, 18.0, 0.01);
+    for (const TablePoint& row : refractiveIndexTable)
+        EXPECT_LT(moistureFromIndex(row.at, 20)->waterPercent, 25.0 + 1e-9);
+    EXPECT_FALSE(indexForWater(asPrinted));
+}
+
 TEST(MoistureReference, IndexReadings) {
     struct Known {
         double index;

@@ -16,8 +16,6 @@ class FigureDelegate : public QStyledItemDelegate {
   public:
     explicit FigureDelegate(const Look& look, QObject* parent = nullptr);
 
-    /// The edges of a column, from every number that may stand in it.
-    void setColumns(const FigureColumns& columns) { m_columns = columns; }
     void setStyle(const FigureStyle& style) { m_style = style; }
     void setLook(const Look& look) { m_look = look; }
     const FigureColumns& columns() const { return m_columns; }

@@ -91,7 +91,6 @@ class HoneyRoomPlace : public Place {
     void showTable(bool shown);
     void takeOut();
     void connectPad();
-    void connectSpin();
     std::optional<HeldLoad> loadShown() const;
     QString turningWords(const SpinShown& shown) const;
     void startOrQuiet();

@@ -47,7 +47,9 @@ constexpr PaintRow paintTable[] = {
     {Paint::PollenDark, 0xA85A2A, 0x7C7C7C},    {Paint::Crystal, 0xFFF6DE, 0xFFFFFF},
     {Paint::Edge, 0x33302B, 0x222222},          {Paint::Lettering, 0x22262A, 0x111111},
     {Paint::LetteringPale, 0xFFFFFF, 0xFFFFFF}, {Paint::Chalk, 0xFFFFFF, 0xFFFFFF},
-    {Paint::ChalkShadow, 0x4A3820, 0x333333},
+    {Paint::ChalkShadow, 0x4A3820, 0x333333},   {Paint::QueenWhite, 0xFFFFFF, 0xFFFFFF},
+    {Paint::QueenYellow, 0xF0BE12, 0xDCDCDC},   {Paint::QueenRed, 0xD0402F, 0x6E6E6E},
+    {Paint::QueenGreen, 0x2F9A4C, 0x8C8C8C},    {Paint::QueenBlue, 0x3F7FDB, 0x505050},
 };
 
 double basePixels(const QFont& font) {

@@ -57,6 +57,11 @@ enum class Paint {
     LetteringPale,  ///< text on brood and old comb
     Chalk,
     ChalkShadow,
+    QueenWhite,  ///< the five colours queens are marked with; outlined, always with their word
+    QueenYellow,
+    QueenRed,
+    QueenGreen,
+    QueenBlue,
 };
 
 /// Sizes of type as ratios of the desktop's own.

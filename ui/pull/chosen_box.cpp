@@ -10,7 +10,7 @@
 #include "core/places/pages/pull_words.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
-#include "ui/common/flat_frames.h"
+#include "ui/common/flat_row.h"
 #include "ui/drawing/lettering.h"
 #include "ui/drawing/strokes.h"
 

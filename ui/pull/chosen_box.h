@@ -61,7 +61,6 @@ class ChosenBox : public QFrame {
     /// Asks for the number of the peg that is clipped to it; what was typed of it already, else the
     /// next free one stands there to be taken by Enter.
     void askPeg(const QString& typed = {});
-    bool askingPeg() const { return m_pegAsk->isVisible(); }
 
   Q_SIGNALS:
     void decided(std::int64_t box, combwright::PullVerdict verdict, const QString& reason);

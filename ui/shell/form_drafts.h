@@ -1,6 +1,6 @@
-// What is half typed in one of the long forms stays when the form is closed or the program is
-// ended: held like every line that is typed and not kept, put back when the form is next opened,
-// gone when it is kept or the person begins afresh. Short forms do without.
+// What is half typed in a form stays when it is closed or the program is ended: held like every
+// line that is typed and not kept, put back when the form is next opened, gone when it is kept or
+// the person begins afresh. A form of one name and Enter does without.
 #pragma once
 
 #include <QComboBox>

@@ -256,14 +256,18 @@ void MainWindow::showSeason() {
         return;
     }
     m_stack->setCurrentWidget(m_places.front());
-    goTo(firstPlace());
+    goFirst();
 }
 
-int MainWindow::firstPlace() const {
+void MainWindow::goFirst() {
     for (const auto& [sheet, row] : m_session.drafts().rows())
-        for (std::size_t i = 0; i < m_places.size(); ++i)
-            if (m_places[i]->resumes(sheet, row)) return static_cast<int>(i);
-    return 0;
+        for (std::size_t i = 0; i < m_places.size(); ++i) {
+            if (!m_places[i]->resumes(sheet, row)) continue;
+            goTo(static_cast<int>(i));
+            m_places[i]->resume(sheet, row);
+            return;
+        }
+    goTo(0);
 }
 
 void MainWindow::goFor(const GoTo& where) {

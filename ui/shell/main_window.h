@@ -29,8 +29,6 @@ class MainWindow : public QMainWindow {
     const std::vector<Place*>& places() const { return m_places; }
     Place* current() const;
     void goTo(int index);
-    /// Every action of the window with its key, for the shortcut sheet and the tests.
-    QList<QAction*> windowActions() const { return actions(); }
     FileWays& files() { return *m_files; }
     /// Keeps what is half typed and the copy, as closing does, but asks nothing: the machine is
     /// going down.
@@ -53,7 +51,7 @@ class MainWindow : public QMainWindow {
     void countWaiting();
     void showSeason();
     /// Today, unless something half typed waits elsewhere.
-    int firstPlace() const;
+    void goFirst();
     void goFor(const GoTo& where);
     void showTitle();
     void keepTyped();

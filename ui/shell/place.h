@@ -39,11 +39,15 @@ struct PrintSheet {
 
 /// Where a thing is done, for a place that sends one there.
 struct GoTo {
+    /// Of the yard: its stacks, what follows of mites and medicines, what it has to live on, or a
+    /// hive's story, where its queen and what is waited for stand.
+    enum class Page { Board, Health, Stores, Story };
     DueWhere where = DueWhere::Yard;
     std::optional<Id<Yard>> yard = std::nullopt;
     std::optional<Id<Hive>> hive = std::nullopt;
     std::optional<Day> on = std::nullopt;  ///< today, when left out
     bool sheet = false;                    ///< of the yard, its sheet
+    Page page = Page::Board;
 };
 
 class Place : public QWidget {
@@ -78,6 +82,8 @@ class Place : public QWidget {
     virtual void keepTyped() {}
     /// Whether a half-typed line of that sheet and row is this place's: the window opens with it.
     virtual bool resumes(const QString& /*sheet*/, const QString& /*row*/) const { return false; }
+    /// The window opens with a half-typed line of this place: shows what it was typed about.
+    virtual void resume(const QString& /*sheet*/, const QString& /*row*/) {}
     /// Shows what one was sent here for.
     virtual void goFor(const GoTo& /*where*/) {}
     /// The place of such work.

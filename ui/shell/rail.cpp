@@ -29,14 +29,9 @@ void RailItem::setWaiting(int waiting) {
     update();
 }
 
-void RailItem::setThisMonth(bool thisMonth) {
-    m_thisMonth = thisMonth;
-    updateGeometry();
-}
-
 QSize RailItem::sizeHint() const {
     const Look& look = m_session.look();
-    return {look.space(168), look.space(m_thisMonth && isChecked() ? 48 : 36)};
+    return {look.space(168), look.space(36)};
 }
 
 void RailItem::paintEvent(QPaintEvent*) {

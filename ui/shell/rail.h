@@ -16,7 +16,6 @@ class RailItem : public QAbstractButton {
     RailItem(int number, const QString& text, Session& session, QWidget* parent);
     void setWaiting(int waiting);
     int waiting() const { return m_waiting; }
-    void setThisMonth(bool thisMonth);
     QSize sizeHint() const override;
 
   protected:
@@ -26,7 +25,6 @@ class RailItem : public QAbstractButton {
     Session& m_session;
     int m_number;
     int m_waiting = 0;
-    bool m_thisMonth = false;
 };
 
 /// The whole rail: the season's name above, the places, three keys below.

@@ -48,6 +48,11 @@ void SmallForm::enter(QWidget* field) {
     m_fields.push_back(field);
 }
 
+void SmallForm::fitWith(QComboBox* choice, const std::function<void()>& fit) {
+    connect(choice, &QComboBox::currentIndexChanged, this, fit);
+    fit();
+}
+
 void SmallForm::scrollFields() {
     auto* column = static_cast<QVBoxLayout*>(layout());
     m_scroll = new QScrollArea(this);

@@ -35,6 +35,8 @@ class SmallForm : public QDialog {
     void sayAgain(QLabel* words, const QString& text);
     /// A field that says nothing here is not shown, nor its label.
     void showField(QWidget* field, bool shown);
+    /// Done at once, and again whenever another answer is chosen there.
+    void fitWith(QComboBox* choice, const std::function<void()>& fit);
     /// Where the cursor begins; else in the first choice or empty line.
     void beginIn(QWidget* field) { m_first = field; }
     /// Of many fields: they scroll where the screen is too low for them. Before the first field.

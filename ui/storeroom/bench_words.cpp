@@ -8,7 +8,7 @@
 #include "core/places/verdicts.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
-#include "ui/common/flat_frames.h"
+#include "ui/common/flat_row.h"
 
 namespace combwright {
 namespace {

@@ -27,8 +27,6 @@ class BoardFilterRow : public QWidget {
     const BoardFilter& filter() const { return m_filter; }
     /// Shows everything again; the group stays.
     void clear();
-    /// Ctrl+Backspace in the window this row is shown in.
-    QAction* clearAction() const { return m_clear; }
     QString shownLine() const;
     /// The key that comes here from the board, as it is written on keys.
     QString enterKey() const;

@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "ui/common/flat_frames.h"
+#include "ui/common/flat_row.h"
 #include "ui/drawing/lettering.h"
 
 namespace combwright {

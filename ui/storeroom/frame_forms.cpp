@@ -178,8 +178,7 @@ bool askToWorkFrames(QWidget* parent, Session& session, FrameWork work, const QS
         form.showField(comb, now == FrameWork::Repaired || now == FrameWork::Refitted);
         form.showField(clean, now == FrameWork::Melted);
     };
-    QObject::connect(done, &QComboBox::currentIndexChanged, &form, fit);
-    fit();
+    form.fitWith(done, fit);
     form.onAccept([&] {
         WorkFrames deed{.on = on,
                         .work = chosenWork(),

@@ -9,7 +9,7 @@
 #include "core/words/figures.h"
 #include "core/words/kind_words.h"
 #include "core/words/words.h"
-#include "ui/common/flat_frames.h"
+#include "ui/common/flat_row.h"
 #include "ui/drawing/lettering.h"
 #include "ui/drawing/strokes.h"
 

@@ -2,6 +2,7 @@
 // wet boxes, dead colonies, the stock-take, the plan, what fits what.
 #include <QMenu>
 #include <QTimer>
+#include <utility>
 
 #include "core/places/freezer.h"
 #include "core/places/pages/wets_home_page.h"
@@ -33,119 +34,103 @@ void openOnFirst(QMenu* menu) {
 
 }  // namespace
 
-QPushButton* StoreroomPlace::addButton(const QString& text, const char* name,
-                                       std::function<void()> deed) {
+QPushButton* StoreroomPlace::addButton(const QString& text, const char* name) {
     auto* button = new QPushButton(text, m_buttons);
     button->setObjectName(QLatin1String(name));
     button->setProperty("small", true);
     m_buttons->layout()->addWidget(button);
-    connect(button, &QPushButton::clicked, this, std::move(deed));
     return button;
+}
+
+QPushButton* StoreroomPlace::addButton(const QString& text, const char* name, Deed deed) {
+    auto* button = addButton(text, name);
+    connect(button, &QPushButton::clicked, this, [this, deed = std::move(deed)] { doIt(deed); });
+    return button;
+}
+
+void StoreroomPlace::addMenu(const QString& text, const char* name,
+                             const std::vector<MenuLine>& lines) {
+    auto* button = addButton(text, name);
+    auto* menu = new QMenu(button);
+    for (const auto& [words, deed] : lines)
+        if (deed)
+            menu->addAction(words, this, [this, deed = deed] { doIt(deed); });
+        else
+            menu->addSeparator();
+    openOnFirst(menu);
+    button->setMenu(menu);
+}
+
+void StoreroomPlace::doIt(const Deed& deed) {
+    deed(session().clock().today());
+    m_board->setFocus();
 }
 
 void StoreroomPlace::addButtons() {
     m_buttons->setLayout(new FlowRow(m_buttons, 6));
-    const auto today = [this] { return session().clock().today(); };
-    const auto back = [this] { m_board->setFocus(); };
-    auto* work = addButton(tr("&Work done"), "open_work", [] {});
-    auto* works = new QMenu(work);
-    for (const FrameWork each : {FrameWork::Repaired, FrameWork::Refitted, FrameWork::Scraped,
-                                 FrameWork::Melted, FrameWork::Burnt, FrameWork::Sold})
-        works->addAction(fromUtf8(word(each)), this, [this, each, today, back] {
-            askToWorkFrames(this, session(), each, typedBoxes(), today());
-            back();
-        });
-    works->addSeparator();
-    works->addAction(tr("boxes mended or painted"), this, [this, today, back] {
-        askToMendBoxes(this, session(), typedBoxes(), today());
-        back();
-    });
-    openOnFirst(works);
-    work->setMenu(works);
-    auto* frames = addButton(tr("Fra&mes"), "open_frames", [] {});
-    auto* moves = new QMenu(frames);
-    moves->addAction(tr("judge many"), this, [this, today, back] {
-        askToJudge(this, session(), Verdict::Keep, typedBoxes(), today());
-        back();
-    });
-    moves->addAction(tr("add frames"), this, [this, today, back] {
-        askToAddFrames(this, session(), typedBoxes(), today());
-        back();
-    });
-    moves->addAction(tr("move frames"), this, [this, today, back] {
-        askToMoveFrames(this, session(), typedBoxes(), today());
-        back();
-    });
-    moves->addSeparator();
-    moves->addAction(tr("set out in the open"), this, [this, today, back] {
-        askToSetOut(this, session(), typedBoxes(), today());
-        back();
-    });
-    moves->addAction(tr("measure a home-made box"), this, [this, today, back] {
-        askToMeasureBox(this, session(), today());
-        back();
-    });
-    moves->addAction(tr("measure a home-made frame"), this, [this, today, back] {
-        askToMeasureFrame(this, session(), today());
-        back();
-    });
-    openOnFirst(moves);
-    frames->setMenu(moves);
-    auto* freezer = addButton(tr("Free&zer"), "open_freezer", [] {});
-    auto* rounds = new QMenu(freezer);
-    rounds->addAction(tr("put a round in"), this, [this, today, back] {
-        askToFreeze(this, session(), today());
-        back();
-    });
-    rounds->addAction(tr("take a round out"), this, [this, today, back] {
-        askToTakeOut(this, session(), today());
-        back();
-    });
-    rounds->addAction(tr("opened or left warm"), this, [this, today, back] {
-        askToSpoil(this, session(), typedBoxes(), today());
-        back();
-    });
-    rounds->addAction(tr("what the freezer is like"), this, [this, today, back] {
-        askToDescribeFreezer(this, session(), freezerLane(session().read(), today()).freezer,
-                             today());
-        back();
-    });
-    openOnFirst(rounds);
-    freezer->setMenu(rounds);
-    addButton(tr("We&ts home…"), "open_wets", [this, today, back] {
-        WetsDialog dialog(session(), today(), this);
+    addMenus();
+    addButton(tr("We&ts home…"), "open_wets", [this](Day today) {
+        WetsDialog dialog(session(), today, this);
         connect(&dialog, &WetsDialog::printAsked, this, [this, today] {
             printWithPreview(
-                this, wetsHomePage(session().read(), wetsHome(session().read(), today())), look());
+                this, wetsHomePage(session().read(), wetsHome(session().read(), today)), look());
         });
         dialog.exec();
-        back();
     });
-    addButton(tr("&Dead-outs…"), "open_dead_outs", [this, today, back] {
-        askAboutDeadOuts(this, session(), today());
-        back();
-    });
-    m_contacts = addButton(tr("&Contacts…"), "open_contacts", [this, today, back] {
+    addButton(tr("&Dead-outs…"), "open_dead_outs",
+              [this](Day today) { askAboutDeadOuts(this, session(), today); });
+    m_contacts = addButton(tr("&Contacts…"), "open_contacts", [this](Day today) {
         const BoardRow* row = m_board->currentRow();
         std::optional<Id<Hive>> hive;
         if (m_box && m_box->underSuspicion() && row && row->cameOff) hive = row->cameOff->hive;
-        showContacts(this, session(), today(), hive);
-        back();
+        showContacts(this, session(), today, hive);
     });
     m_contacts->hide();
-    addButton(tr("Stoc&k-take…"), "open_stock_take", [this, today, back] {
-        askToTakeStock(this, session(), today());
-        back();
+    addButton(tr("Stoc&k-take…"), "open_stock_take",
+              [this](Day today) { askToTakeStock(this, session(), today); });
+    addButton(tr("&Plan…"), "open_plan", [this](Day today) {
+        askToPlanSeason(this, session(), plannedYear(session().read(), today), today);
     });
-    addButton(tr("&Plan…"), "open_plan", [this, today, back] {
-        askToPlanSeason(this, session(), plannedYear(session().read(), today()), today());
-        back();
-    });
-    addButton(tr("F&it…"), "open_fit", [this, back] {
-        FitDialog dialog(session(), this);
-        dialog.exec();
-        back();
-    });
+    addButton(tr("F&it…"), "open_fit", [this](Day) { FitDialog(session(), this).exec(); });
+}
+
+/// Deeds that go together behind one button, for there are more than fit in a row.
+void StoreroomPlace::addMenus() {
+    const MenuLine line{};  // between groups
+    std::vector<MenuLine> work;
+    for (const FrameWork each : {FrameWork::Repaired, FrameWork::Refitted, FrameWork::Scraped,
+                                 FrameWork::Melted, FrameWork::Burnt, FrameWork::Sold})
+        work.emplace_back(fromUtf8(word(each)), [this, each](Day today) {
+            askToWorkFrames(this, session(), each, typedBoxes(), today);
+        });
+    work.push_back(line);
+    work.emplace_back(tr("boxes mended or painted"),
+                      [this](Day today) { askToMendBoxes(this, session(), typedBoxes(), today); });
+    addMenu(tr("&Work done"), "open_work", work);
+    addMenu(
+        tr("Fra&mes"), "open_frames",
+        {{tr("judge many"),
+          [this](Day today) { askToJudge(this, session(), Verdict::Keep, typedBoxes(), today); }},
+         {tr("add frames"),
+          [this](Day today) { askToAddFrames(this, session(), typedBoxes(), today); }},
+         {tr("move frames"),
+          [this](Day today) { askToMoveFrames(this, session(), typedBoxes(), today); }},
+         line,
+         {tr("set out in the open"),
+          [this](Day today) { askToSetOut(this, session(), typedBoxes(), today); }},
+         {tr("measure a home-made box"),
+          [this](Day today) { askToMeasureBox(this, session(), today); }},
+         {tr("measure a home-made frame"),
+          [this](Day today) { askToMeasureFrame(this, session(), today); }}});
+    addMenu(tr("Free&zer"), "open_freezer",
+            {{tr("put a round in"), [this](Day today) { askToFreeze(this, session(), today); }},
+             {tr("take a round out"), [this](Day today) { askToTakeOut(this, session(), today); }},
+             {tr("opened or left warm"),
+              [this](Day today) { askToSpoil(this, session(), typedBoxes(), today); }},
+             {tr("what the freezer is like"), [this](Day today) {
+                  askToDescribeFreezer(this, session(),
+                                       freezerLane(session().read(), today).freezer, today);
+              }}});
 }
 
 QString StoreroomPlace::typedBoxes() const {

@@ -10,6 +10,8 @@
 #include <QPushButton>
 #include <QScrollArea>
 #include <functional>
+#include <utility>
+#include <vector>
 
 #include "core/places/bench.h"
 #include "core/places/frame_board.h"
@@ -61,8 +63,15 @@ class StoreroomPlace : public Place {
     bool eventFilter(QObject* watched, QEvent* event) override;
 
   private:
-    QPushButton* addButton(const QString& text, const char* name, std::function<void()> deed);
+    /// What a button or a line of its menu opens, on the day; behind it the board has the cursor.
+    using Deed = std::function<void(Day)>;
+    using MenuLine = std::pair<QString, Deed>;
+    QPushButton* addButton(const QString& text, const char* name);
+    QPushButton* addButton(const QString& text, const char* name, Deed deed);
+    void addMenu(const QString& text, const char* name, const std::vector<MenuLine>& lines);
+    void doIt(const Deed& deed);
     void addButtons();
+    void addMenus();
     void listen();
     void arrange();
     void applyFilter(const BoardFilter& filter);

@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "core/places/pages/due_words.h"
+#include "core/places/pages/queen_words.h"
 #include "core/words/words.h"
 #include "ui/drawing/lettering.h"
 #include "ui/drawing/strokes.h"
@@ -81,17 +82,9 @@ QString dueAction(const DueList& list, const DueLine& line) {
     return whereText(trip.where);
 }
 
-DueView::DueView(Session& session, QWidget* parent) : QWidget(parent), m_session(session) {
-    setFocusPolicy(Qt::StrongFocus);
-    setObjectName(QStringLiteral("due"));
+DueView::DueView(Session& session, QWidget* parent)
+    : LineList(session, QStringLiteral("due"), parent) {
     setAccessibleName(tr("Due"));
-    QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Minimum);
-    policy.setHeightForWidth(true);
-    setSizePolicy(policy);
-    connect(&session, &Session::lookChanged, this, [this] {
-        updateGeometry();
-        update();
-    });
 }
 
 QString DueView::keyOf(const DueLine& line) const {
@@ -110,7 +103,7 @@ bool DueView::opens(const DueLine& line) const {
 void DueView::show(const DueList& list) {
     const DueLine* before = current();
     const QString key = before ? keyOf(*before) : QString();
-    const int row = m_row;
+    int row = currentRow();
     m_list = list;
     if (!m_touched) {
         // The trip of the day stands open; what comes later is one line each.
@@ -127,12 +120,9 @@ void DueView::show(const DueList& list) {
     if (!sameThere && !key.isEmpty()) {
         const auto same = std::find_if(m_lines.begin(), m_lines.end(),
                                        [&](const DueLine& line) { return keyOf(line) == key; });
-        if (same != m_lines.end()) m_row = static_cast<int>(same - m_lines.begin());
+        if (same != m_lines.end()) row = static_cast<int>(same - m_lines.begin());
     }
-    m_row = std::clamp(m_row, 0, std::max(0, static_cast<int>(m_lines.size()) - 1));
-    updateGeometry();
-    speak();
-    update();
+    linesChanged(row);
 }
 
 void DueView::makeLines() {
@@ -154,15 +144,8 @@ void DueView::makeLines() {
 }
 
 const DueLine* DueView::current() const {
-    return m_row < static_cast<int>(m_lines.size()) ? &m_lines[static_cast<std::size_t>(m_row)]
-                                                    : nullptr;
-}
-
-void DueView::choose(int row) {
-    m_row = std::clamp(row, 0, std::max(0, static_cast<int>(m_lines.size()) - 1));
-    speak();
-    update();
-    Q_EMIT chosen();
+    const auto row = static_cast<std::size_t>(currentRow());
+    return row < m_lines.size() ? &m_lines[row] : nullptr;
 }
 
 void DueView::open(bool opened) {
@@ -173,7 +156,7 @@ void DueView::open(bool opened) {
         const bool inside = line->what == LineWhat::Hive || line->what == LineWhat::Shut ||
                             line->what == LineWhat::Quiet;
         if (opened || !inside) return;
-        int row = m_row;
+        int row = currentRow();
         while (row > 0 && !opens(m_lines[static_cast<std::size_t>(row)])) --row;
         choose(row);
         Q_EMIT moved();
@@ -187,7 +170,7 @@ void DueView::open(bool opened) {
         m_opened.erase(key);
     makeLines();
     updateGeometry();
-    choose(m_row);
+    choose(currentRow());
     Q_EMIT moved();
 }
 
@@ -214,7 +197,7 @@ DueView::Laid DueView::linePlan(const DueLine& line) const {
             const DueHive& row = (shut ? trip.shut : trip.hives)[line.row];
             const QString mark = fromUtf8(row.mark);
             const QString work =
-                shut ? tr("not before %1").arg(shortDayText(row.items.front().from)) : worksAt(row);
+                shut ? leaveShutText(row.items.front().from - days(1)) : worksAt(row);
             laid.title.text = mark.isEmpty() ? work : mark + QStringLiteral("  ") + work;
             laid.title.bold = mark.size();
             laid.note.text = whysAt(row);
@@ -242,7 +225,7 @@ DueView::Laid DueView::linePlan(const DueLine& line) const {
 }
 
 std::vector<DueView::Laid> DueView::layOut(double width, double* height) const {
-    const Look& look = m_session.look();
+    const Look& look = this->look();
     const double left = groupRoom(look);
     const double button = buttonWidth(look);
     const double pad = look.px(6);
@@ -286,21 +269,20 @@ int DueView::heightForWidth(int width) const {
 }
 
 QSize DueView::sizeHint() const {
-    const int width = m_session.look().space(480);
+    const int width = look().space(480);
     return {width, heightForWidth(width)};
 }
 
 QRect DueView::currentRect() const {
     const auto all = layOut(width());
-    return m_row < static_cast<int>(all.size())
-               ? all[static_cast<std::size_t>(m_row)].row.toAlignedRect()
-               : QRect();
+    const auto row = static_cast<std::size_t>(currentRow());
+    return row < all.size() ? all[row].row.toAlignedRect() : QRect();
 }
 
 void DueView::paintLine(QPainter& painter, std::size_t index, const Laid& laid) const {
-    const Look& look = m_session.look();
+    const Look& look = this->look();
     const DueLine& line = m_lines[index];
-    const bool isCurrent = static_cast<int>(index) == m_row;
+    const bool isCurrent = static_cast<int>(index) == currentRow();
     if (isCurrent) {
         painter.setPen(hasFocus() ? QPen(look.tone(Tone::Accent), look.px(1.8))
                                   : QPen(look.tone(Tone::Line), look.px(1)));
@@ -321,17 +303,13 @@ void DueView::paintLine(QPainter& painter, std::size_t index, const Laid& laid) 
         paintText(painter, {laid.whenX, laid.titleAt.y() + QFontMetricsF(bold).ascent()}, laid.when,
                   bold, look.tone(late ? Tone::Warn : Tone::Ink), Qt::AlignRight);
     if (laid.button.isEmpty()) return;
-    painter.setPen(QPen(look.tone(Tone::Line), look.px(1)));
-    painter.setBrush(look.tone(Tone::Surface));
-    painter.drawRoundedRect(laid.button, look.corner(), look.corner());
-    paintTextIn(painter, laid.button, dueAction(m_list, line), look.font(TextSize::Note),
-                look.tone(Tone::Ink));
+    paintButton(painter, laid.button, dueAction(m_list, line));
 }
 
 void DueView::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
-    const Look& look = m_session.look();
+    const Look& look = this->look();
     const auto all = layOut(width());
     std::optional<DueGroup> group;
     for (std::size_t i = 0; i < all.size(); ++i) {
@@ -373,37 +351,20 @@ void DueView::speak() {
     setAccessibleDescription(said.join(QStringLiteral(". ")));
 }
 
+void DueView::doCurrent() {
+    const DueLine* line = current();
+    if (!line) return;
+    if (line->what == LineWhat::Quieted)
+        open(!m_opened.contains(QStringLiteral("quieted")));
+    else
+        Q_EMIT done(DueLine(*line));
+}
+
 void DueView::keyPressEvent(QKeyEvent* event) {
-    if (event->modifiers() & ~Qt::KeypadModifier) return QWidget::keyPressEvent(event);
-    const auto go = [this](int row) {
-        choose(row);
-        Q_EMIT moved();
-    };
-    switch (event->key()) {
-        case Qt::Key_Up:
-            return go(m_row - 1);
-        case Qt::Key_Down:
-            return go(m_row + 1);
-        case Qt::Key_Home:
-            return go(0);
-        case Qt::Key_End:
-            return go(static_cast<int>(m_lines.size()) - 1);
-        case Qt::Key_Right:
-            return open(true);
-        case Qt::Key_Left:
-            return open(false);
-        case Qt::Key_Return:
-        case Qt::Key_Enter:
-            if (const DueLine* line = current()) {
-                if (line->what == LineWhat::Quieted)
-                    open(!m_opened.contains(QStringLiteral("quieted")));
-                else
-                    Q_EMIT done(DueLine(*line));
-            }
-            return;
-        default:
-            QWidget::keyPressEvent(event);
-    }
+    const bool plain = !(event->modifiers() & ~Qt::KeypadModifier);
+    if (plain && event->key() == Qt::Key_Right) return open(true);
+    if (plain && event->key() == Qt::Key_Left) return open(false);
+    LineList::keyPressEvent(event);
 }
 
 void DueView::mousePressEvent(QMouseEvent* event) {

@@ -2,12 +2,11 @@
 // Enter does what it says, the arrows walk and open.
 #pragma once
 
-#include <QWidget>
 #include <set>
 #include <vector>
 
 #include "core/places/due/due_list.h"
-#include "ui/shell/session.h"
+#include "ui/today/line_list.h"
 #include "ui/today/wrapped.h"
 
 namespace combwright {
@@ -23,7 +22,7 @@ struct DueLine {
 /// What Enter does with a line, in words for its button.
 QString dueAction(const DueList& list, const DueLine& line);
 
-class DueView : public QWidget {
+class DueView : public LineList {
     Q_OBJECT
 
   public:
@@ -33,30 +32,24 @@ class DueView : public QWidget {
     const DueList& list() const { return m_list; }
     const std::vector<DueLine>& lines() const { return m_lines; }
     const DueLine* current() const;
-    int currentRow() const { return m_row; }
-    QRect currentRect() const;
-    void choose(int row);
+    QRect currentRect() const override;
     /// Opens or closes the trip, or the quieted ones, of the line.
     void open(bool opened);
 
-    bool hasHeightForWidth() const override { return true; }
     int heightForWidth(int width) const override;
     QSize sizeHint() const override;
-    QSize minimumSizeHint() const override { return {1, 1}; }
 
   Q_SIGNALS:
-    void chosen();
-    void moved();  ///< by hand: the line is to be in sight
     void done(const combwright::DueLine& line);
 
   protected:
+    int rowCount() const override { return static_cast<int>(m_lines.size()); }
+    void doCurrent() override;
+    void speak() override;
     void paintEvent(QPaintEvent*) override;
     void keyPressEvent(QKeyEvent* event) override;
     void mousePressEvent(QMouseEvent* event) override;
     void mouseDoubleClickEvent(QMouseEvent* event) override;
-    void resizeEvent(QResizeEvent*) override { updateGeometry(); }
-    void focusInEvent(QFocusEvent*) override { update(); }
-    void focusOutEvent(QFocusEvent*) override { update(); }
 
   private:
     struct Laid {
@@ -73,14 +66,11 @@ class DueView : public QWidget {
     bool opens(const DueLine& line) const;
     QString keyOf(const DueLine& line) const;
     void paintLine(QPainter& painter, std::size_t index, const Laid& laid) const;
-    void speak();
 
-    Session& m_session;
     DueList m_list;
     std::vector<DueLine> m_lines;
     std::set<QString> m_opened;
     bool m_touched = false;  ///< the person opened or closed one; else today's trips stand open
-    int m_row = 0;
 };
 
 }  // namespace combwright

@@ -1,6 +1,5 @@
 #include "ui/today/half_done_view.h"
 
-#include <QKeyEvent>
 #include <QLocale>
 #include <QMouseEvent>
 #include <algorithm>
@@ -51,38 +50,26 @@ double hiveStep(const Look& look) { return look.px(16); }
 }  // namespace
 
 HalfDoneView::HalfDoneView(Session& session, QWidget* parent)
-    : QWidget(parent), m_session(session) {
-    setFocusPolicy(Qt::StrongFocus);
-    setObjectName(QStringLiteral("half_done"));
+    : LineList(session, QStringLiteral("half_done"), parent) {
     setAccessibleName(tr("Left half done"));
-    QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Minimum);
-    policy.setHeightForWidth(true);
-    setSizePolicy(policy);
-    connect(&session, &Session::lookChanged, this, [this] {
-        updateGeometry();
-        update();
-    });
 }
 
 void HalfDoneView::show(const std::vector<HalfDone>& list, const SoFar& so, Day today) {
     m_list = list;
     m_so = so;
     m_today = today;
-    m_row = std::clamp(m_row, 0, std::max(0, static_cast<int>(m_list.size()) - 1));
     // An empty list is nothing to stop at.
     setFocusPolicy(m_list.empty() ? Qt::NoFocus : Qt::StrongFocus);
-    updateGeometry();
-    speak();
-    update();
+    linesChanged(currentRow());
 }
 
 const HalfDone* HalfDoneView::current() const {
-    return m_row < static_cast<int>(m_list.size()) ? &m_list[static_cast<std::size_t>(m_row)]
-                                                   : nullptr;
+    const auto row = static_cast<std::size_t>(currentRow());
+    return row < m_list.size() ? &m_list[row] : nullptr;
 }
 
 double HalfDoneView::drawingHeight(const HalfDone& half, double width) const {
-    const Look& look = m_session.look();
+    const Look& look = this->look();
     if (drawsStack(half)) return stackHeight(stackOfHalf(half), look.px(halfPxPerMm), look);
     if (half.what == HalfKind::Visit) {
         const auto across = std::max(1.0, std::floor(width / hiveStep(look)));
@@ -94,7 +81,7 @@ double HalfDoneView::drawingHeight(const HalfDone& half, double width) const {
 }
 
 HalfDoneView::LaidOut HalfDoneView::layOut(double width) const {
-    const Look& look = m_session.look();
+    const Look& look = this->look();
     const double pad = look.px(9);
     const double gap = look.px(10);
     const double drawing = look.px(104);
@@ -141,19 +128,18 @@ int HalfDoneView::heightForWidth(int width) const {
 }
 
 QSize HalfDoneView::sizeHint() const {
-    const int width = m_session.look().space(360);
+    const int width = look().space(360);
     return {width, heightForWidth(width)};
 }
 
 QRect HalfDoneView::currentRect() const {
     const auto laid = layOut(width());
-    return m_row < static_cast<int>(laid.rows.size())
-               ? laid.rows[static_cast<std::size_t>(m_row)].row.toAlignedRect()
-               : QRect();
+    const auto row = static_cast<std::size_t>(currentRow());
+    return row < laid.rows.size() ? laid.rows[row].row.toAlignedRect() : QRect();
 }
 
 void HalfDoneView::paintHives(QPainter& painter, const HalfDone& half, const QRectF& box) const {
-    const Look& look = m_session.look();
+    const Look& look = this->look();
     const double step = hiveStep(look);
     const auto across =
         std::max<std::size_t>(1, static_cast<std::size_t>(std::floor(box.width() / step)));
@@ -169,7 +155,7 @@ void HalfDoneView::paintHives(QPainter& painter, const HalfDone& half, const QRe
 }
 
 void HalfDoneView::paintDrawing(QPainter& painter, const HalfDone& half, const QRectF& box) const {
-    const Look& look = m_session.look();
+    const Look& look = this->look();
     if (drawsStack(half))
         return paintStack(painter, box, stackOfHalf(half), look, look.px(halfPxPerMm));
     if (half.what == HalfKind::Visit) return paintHives(painter, half, box);
@@ -193,7 +179,7 @@ void HalfDoneView::paintDrawing(QPainter& painter, const HalfDone& half, const Q
 }
 
 void HalfDoneView::paintSoFar(QPainter& painter, double y) const {
-    const Look& look = m_session.look();
+    const Look& look = this->look();
     painter.setPen(plainPen(look.tone(Tone::Line), look.px(1.3)));
     painter.drawLine(QPointF(0, y), QPointF(width(), y));
     const QFont head = look.font(TextSize::Body, true);
@@ -229,7 +215,7 @@ void HalfDoneView::paintSoFar(QPainter& painter, double y) const {
 void HalfDoneView::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
-    const Look& look = m_session.look();
+    const Look& look = this->look();
     const LaidOut out = layOut(width());
     for (std::size_t i = 0; i < out.rows.size(); ++i) {
         const Laid& laid = out.rows[i];
@@ -237,7 +223,7 @@ void HalfDoneView::paintEvent(QPaintEvent*) {
             painter.setPen(plainPen(look.tone(Tone::Hairline), look.px(1)));
             painter.drawLine(laid.row.topLeft(), laid.row.topRight());
         }
-        if (static_cast<int>(i) == m_row && hasFocus()) {
+        if (static_cast<int>(i) == currentRow() && hasFocus()) {
             painter.setPen(QPen(look.tone(Tone::Accent), look.px(1.8)));
             painter.setBrush(look.tone(Tone::Selection));
             painter.drawRoundedRect(laid.row.adjusted(1, 1, -1, -1), look.corner(), look.corner());
@@ -250,23 +236,12 @@ void HalfDoneView::paintEvent(QPaintEvent*) {
         y += paintWrapped(painter, {laid.words.x(), y}, laid.title, laid.words.width(), look);
         for (const WrappedText& line : laid.lines)
             y += paintWrapped(painter, {laid.words.x(), y}, line, laid.words.width(), look);
-        painter.setPen(QPen(look.tone(Tone::Line), look.px(1)));
-        painter.setBrush(look.tone(Tone::Surface));
-        painter.drawRoundedRect(laid.button, look.corner(), look.corner());
-        paintTextIn(painter, laid.button, halfDoneAction(m_list[i]), look.font(TextSize::Note),
-                    look.tone(Tone::Ink));
+        paintButton(painter, laid.button, halfDoneAction(m_list[i]));
     }
     if (m_list.empty())
         paintText(painter, {0, look.px(9) + QFontMetricsF(look.font(TextSize::Body)).ascent()},
                   tr("Nothing."), look.font(TextSize::Body), look.tone(Tone::Muted));
     paintSoFar(painter, out.soFarY);
-}
-
-void HalfDoneView::choose(int row) {
-    m_row = std::clamp(row, 0, std::max(0, static_cast<int>(m_list.size()) - 1));
-    speak();
-    update();
-    Q_EMIT chosen();
 }
 
 void HalfDoneView::speak() {
@@ -277,28 +252,8 @@ void HalfDoneView::speak() {
     setAccessibleDescription(said.join(QStringLiteral(". ")));
 }
 
-void HalfDoneView::keyPressEvent(QKeyEvent* event) {
-    if (event->modifiers() & ~Qt::KeypadModifier) return QWidget::keyPressEvent(event);
-    const auto go = [this](int row) {
-        choose(row);
-        Q_EMIT moved();
-    };
-    switch (event->key()) {
-        case Qt::Key_Up:
-            return go(m_row - 1);
-        case Qt::Key_Down:
-            return go(m_row + 1);
-        case Qt::Key_Home:
-            return go(0);
-        case Qt::Key_End:
-            return go(static_cast<int>(m_list.size()) - 1);
-        case Qt::Key_Return:
-        case Qt::Key_Enter:
-            if (const HalfDone* half = current()) Q_EMIT done(HalfDone(*half));
-            return;
-        default:
-            QWidget::keyPressEvent(event);
-    }
+void HalfDoneView::doCurrent() {
+    if (const HalfDone* half = current()) Q_EMIT done(HalfDone(*half));
 }
 
 void HalfDoneView::mousePressEvent(QMouseEvent* event) {

@@ -2,17 +2,16 @@
 // hives written and not, the box without a tag, the bucket. Enter carries the chosen one on.
 #pragma once
 
-#include <QWidget>
 #include <vector>
 
 #include "core/places/half_done.h"
 #include "core/places/year_ribbon.h"
-#include "ui/shell/session.h"
+#include "ui/today/line_list.h"
 #include "ui/today/wrapped.h"
 
 namespace combwright {
 
-class HalfDoneView : public QWidget {
+class HalfDoneView : public LineList {
     Q_OBJECT
 
   public:
@@ -21,25 +20,20 @@ class HalfDoneView : public QWidget {
     void show(const std::vector<HalfDone>& list, const SoFar& so, Day today);
     const std::vector<HalfDone>& list() const { return m_list; }
     const HalfDone* current() const;
-    QRect currentRect() const;
+    QRect currentRect() const override;
 
-    bool hasHeightForWidth() const override { return true; }
     int heightForWidth(int width) const override;
     QSize sizeHint() const override;
-    QSize minimumSizeHint() const override { return {1, 1}; }
 
   Q_SIGNALS:
-    void chosen();
-    void moved();
     void done(const combwright::HalfDone& half);
 
   protected:
+    int rowCount() const override { return static_cast<int>(m_list.size()); }
+    void doCurrent() override;
+    void speak() override;
     void paintEvent(QPaintEvent*) override;
-    void keyPressEvent(QKeyEvent* event) override;
     void mousePressEvent(QMouseEvent* event) override;
-    void resizeEvent(QResizeEvent*) override { updateGeometry(); }
-    void focusInEvent(QFocusEvent*) override { update(); }
-    void focusOutEvent(QFocusEvent*) override { update(); }
 
   private:
     struct Laid {
@@ -58,14 +52,10 @@ class HalfDoneView : public QWidget {
     void paintDrawing(QPainter& painter, const HalfDone& half, const QRectF& box) const;
     void paintHives(QPainter& painter, const HalfDone& half, const QRectF& box) const;
     void paintSoFar(QPainter& painter, double y) const;
-    void choose(int row);
-    void speak();
 
-    Session& m_session;
     std::vector<HalfDone> m_list;
     SoFar m_so;
     Day m_today;
-    int m_row = 0;
 };
 
 }  // namespace combwright

@@ -4,10 +4,12 @@
 #include <QKeyEvent>
 #include <QPainter>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "core/actions/honey_room/clearers.h"
 #include "core/actions/yard/tasks.h"
 #include "core/model/season_info.h"
+#include "core/places/due/due_quarantine.h"
 #include "core/places/due/due_tasks.h"
 #include "core/places/pages/due_calendar.h"
 #include "core/places/pages/due_page.h"
@@ -21,6 +23,61 @@ namespace combwright {
 namespace {
 
 using TodayLine = DueLine::What;
+
+/// The page of a yard where such work is read and written down.
+GoTo::Page pageOf(const DueItem& item) {
+    if (isQuarantine(item)) return GoTo::Page::Health;
+    switch (item.rule) {
+        case DueRule::Sample:
+        case DueRule::SampleAgain:
+        case DueRule::Treat:
+        case DueRule::TakeOut:
+        case DueRule::SupersBack:
+            return GoTo::Page::Health;
+        case DueRule::Feed:
+        case DueRule::Stores:
+            return GoTo::Page::Stores;
+        case DueRule::Queen:
+        case DueRule::TestFrame:
+            return GoTo::Page::Story;
+        case DueRule::Look:
+        case DueRule::Swarm:
+        case DueRule::AddBox:
+        case DueRule::ComeBack:
+        case DueRule::Extract:
+        case DueRule::Clearers:
+        case DueRule::Wets:
+        case DueRule::Freezer:
+        case DueRule::DeadOut:
+        case DueRule::Visit:
+        case DueRule::Task:
+            break;
+    }
+    return GoTo::Page::Board;
+}
+
+/// Where a line leads: of one hive to the page of what is said first, of a whole trip to the one
+/// page all its work is on, else to the hives. Clearer boards go in from the pull's own list.
+GoTo wayOf(const DueList& list, const DueLine& line) {
+    const DueTrip& trip = list.trips[line.trip];
+    const bool inside = line.what != TodayLine::Trip;
+    const DueHive& row =
+        (line.what == TodayLine::Shut ? trip.shut : trip.hives)[inside ? line.row : 0];
+    GoTo way{trip.where, trip.yard, {}, {}, false, pageOf(row.items.front())};
+    if (inside || trip.hives.size() == 1) way.hive = row.hive;
+    const auto all = [&](const auto& holds) {
+        if (inside) return holds(row.items.front());
+        return std::all_of(trip.hives.begin(), trip.hives.end(), [&](const DueHive& each) {
+            return std::all_of(each.items.begin(), each.items.end(), holds);
+        });
+    };
+    if (!way.hive && !all([&](const DueItem& item) { return pageOf(item) == way.page; }))
+        way.page = GoTo::Page::Board;
+    const bool boardsIn = all(
+        [](const DueItem& item) { return item.rule == DueRule::Clearers && item.about == "in"; });
+    if (boardsIn) way.where = DueWhere::Pull;
+    return way;
+}
 
 /// The head of a column over the rule that opens it.
 class ColumnHead : public QLabel {
@@ -96,22 +153,16 @@ TodayPlace::TodayPlace(Session& session, QWidget* parent) : Place(session, paren
     whole->addWidget(m_scroll);
 
     connect(m_due, &DueView::chosen, this, &TodayPlace::headChanged);
-    connect(m_due, &DueView::moved, this, [this] {
-        const QRect at = m_due->currentRect().translated(m_due->mapTo(m_content, QPoint()));
-        m_scroll->ensureVisible(at.center().x(), at.bottom(), 0, this->look().space(16));
-        m_scroll->ensureVisible(at.center().x(), at.top(), 0, this->look().space(16));
-    });
-    connect(m_half, &HalfDoneView::moved, this, [this] {
-        const QRect at = m_half->currentRect().translated(m_half->mapTo(m_content, QPoint()));
-        m_scroll->ensureVisible(at.center().x(), at.bottom(), 0, this->look().space(16));
-        m_scroll->ensureVisible(at.center().x(), at.top(), 0, this->look().space(16));
-    });
+    for (LineList* list : std::initializer_list<LineList*>{m_due, m_half})
+        connect(list, &LineList::moved, this, [this, list] { bringIntoSight(*list); });
     connect(m_due, &DueView::done, this, &TodayPlace::doLine);
     connect(m_half, &HalfDoneView::done, this, &TodayPlace::carryOn);
     connect(m_begin, &QPushButton::clicked, this, [this] {
         Q_EMIT goAsked({DueWhere::Yard, {}, {}, {}, false});
     });
+    connect(&session, &Session::seasonChanged, this, [this] { m_waiting.reset(); });
     connect(&session, &Session::changed, this, [this] {
+        m_waiting.reset();
         // Another place in front has its own work; this one reads when one comes to it.
         if (isVisible()) reload();
     });
@@ -137,6 +188,13 @@ void TodayPlace::fitColumns() {
     }
 }
 
+void TodayPlace::bringIntoSight(const LineList& list) {
+    const QRect at = list.currentRect().translated(list.mapTo(m_content, QPoint()));
+    const int air = look().space(16);
+    m_scroll->ensureVisible(at.center().x(), at.bottom(), 0, air);
+    m_scroll->ensureVisible(at.center().x(), at.top(), 0, air);
+}
+
 void TodayPlace::resizeEvent(QResizeEvent* event) {
     Place::resizeEvent(event);
     fitColumns();
@@ -147,6 +205,7 @@ void TodayPlace::readAnew() {
     const Read& file = session().read();
     const Day today = session().clock().today();
     m_list = dueList(file, today);
+    m_waiting = {today, m_list.today()};
     const bool noYard = openYards(file).empty();
     m_ribbon->show(yearRibbon(file, today, m_list));
     m_due->show(m_list);
@@ -181,10 +240,18 @@ PlaceHead TodayPlace::head() const {
     head.action = dueAction(m_list, *line);
     if (line->what == TodayLine::Trip || line->what == TodayLine::Hive) {
         const DueTrip& trip = m_list.trips[line->trip];
-        if (trip.where != DueWhere::Yard)
-            head.action = tr("Open %1").arg(whereText(trip.where));
-        else if (dueAction(m_list, *line) == DueView::tr("Go there") && !trip.yardName.empty())
-            head.action = tr("Go to %1").arg(fromUtf8(trip.yardName));
+        const bool goes = dueAction(m_list, *line) == DueView::tr("Go there");
+        const GoTo way = wayOf(m_list, *line);
+        const DueHive& row = trip.hives[line->what == TodayLine::Hive ? line->row : 0];
+        const QString of = fromUtf8(way.hive ? row.mark : trip.yardName);
+        if (trip.where != DueWhere::Yard || (goes && way.where != DueWhere::Yard))
+            head.action = tr("Open %1").arg(whereText(way.where));
+        else if (goes && !trip.yardName.empty())
+            head.action = way.page == GoTo::Page::Health   ? tr("Health of %1").arg(of)
+                          : way.page == GoTo::Page::Stores ? tr("Stores of %1").arg(of)
+                          : way.page == GoTo::Page::Story
+                              ? tr("Story of %1").arg(of)
+                              : tr("Go to %1").arg(fromUtf8(trip.yardName));
     }
     if (!head.action.isEmpty()) head.actionKey = QStringLiteral("↵");
     return head;
@@ -218,7 +285,12 @@ std::vector<PrintSheet> TodayPlace::sheets() const {
 std::vector<Explained> TodayPlace::explained() const { return explainDue(m_list); }
 
 int TodayPlace::waiting() const {
-    return session().hasSeason() ? dueList(session().read(), session().clock().today()).today() : 0;
+    if (!session().hasSeason()) return 0;
+    const Day today = session().clock().today();
+    // Asked whenever one goes to a place; reckoned again only when something was written since.
+    if (!m_waiting || m_waiting->first != today)
+        m_waiting = {today, dueList(session().read(), today).today()};
+    return m_waiting->second;
 }
 
 QString TodayPlace::help() const {
@@ -228,8 +300,10 @@ QString TodayPlace::help() const {
               "visits and what to take along.") +
            QStringLiteral("\n\n") +
            tr("Up and Down go from line to line, Right opens a trip to its hives with why, Left "
-              "closes it. Enter goes where the work is done, or ticks it off: a note of your own, "
-              "a clearer board that came out. Ctrl+P prints the list as one drives it.") +
+              "closes it. Enter goes where the work is done, to the hive and the page it is about, "
+              "or "
+              "ticks it off: a note of your own, a clearer board that came out. Ctrl+P prints the "
+              "list as one drives it.") +
            QStringLiteral("\n\n") +
            tr("Q quiets a rule for the hive or the yard, with the reason and until when; it stays "
               "listed below as quieted, and Enter there hears it again. N notes something of your "
@@ -272,8 +346,7 @@ void TodayPlace::doLine(const DueLine& line) {
         Q_EMIT goAsked({DueWhere::Yard, item.yard, {}, item.since, true});
         return;
     }
-    const bool oneHive = inside || trip.hives.size() == 1;
-    Q_EMIT goAsked({trip.where, trip.yard, oneHive ? row.hive : std::nullopt, {}, false});
+    Q_EMIT goAsked(wayOf(m_list, line));
 }
 
 void TodayPlace::carryOn(const HalfDone& half) {

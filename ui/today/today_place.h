@@ -42,6 +42,7 @@ class TodayPlace : public Place {
 
   private:
     void fitColumns();
+    void bringIntoSight(const LineList& list);
     void doLine(const DueLine& line);
     void carryOn(const HalfDone& half);
     void quietLine();
@@ -59,6 +60,8 @@ class TodayPlace : public Place {
     DueView* m_due;
     HalfDoneView* m_half;
     DueList m_list;
+    /// What is due and on which day that was reckoned; nothing when something was written since.
+    mutable std::optional<std::pair<Day, int>> m_waiting;
 };
 
 }  // namespace combwright

@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <QLocale>
 #include <algorithm>
+#include <iterator>
 
 #include "core/places/pages/queen_words.h"
 #include "core/places/pages/yard_sheet_page.h"
@@ -180,32 +181,41 @@ QString dayUnder(const YardSheetRow& row) {
 /// A hive of a keeper who writes no colonies down is not called empty.
 bool everLived(const Read& file, Id<Hive> hive) { return !colonyStaysIn(file, hive).empty(); }
 
+/// Lines under a hive by their weight: what is wrong, what is to be done, what the day brought,
+/// what is only good to know.
 std::vector<WordsUnder> wordsUnder(const Read& file, const YardSheetRow& row, Day on) {
-    std::vector<WordsUnder> words;
+    std::vector<WordsUnder> wrong, toDo, day, known;
+    const auto sorted = [&](WordsUnder words) {
+        const Tone tone = words.ways.front().front().tone;
+        (tone == Tone::Bad ? wrong : tone == Tone::Warn ? toDo : known).push_back(std::move(words));
+    };
+    if (!row.lives && everLived(file, row.hive.id))
+        wrong.push_back(oneWay(boardWord("nobody lives here")));
+    if (row.queenless) sorted(oneWay(boardWord("queenless"), Tone::Bad));
+    if (!holdsOn(file, row.hive.id, on).empty()) sorted(oneWay(boardWord("held back"), Tone::Warn));
+    for (const Mind& mind : row.minds)
+        if (auto under = mindUnder(mind, on)) sorted(*std::move(under));
     if (row.today && row.today->seen.looked == Looked::NotOpened) {
         const QString why = fromUtf8(row.today->seen.note);
-        words.push_back(
-            oneWay(why.isEmpty() ? boardWord("not opened") : boardWord("%1, not opened").arg(why)));
+        // That it was left out of the visit is no mere news.
+        toDo.insert(toDo.begin(), oneWay(why.isEmpty() ? boardWord("not opened")
+                                                       : boardWord("%1, not opened").arg(why)));
         if (row.last)
-            words.push_back(oneWay(boardWord("last seen %1").arg(dayAndMonth(row.last->on))));
-    } else if (const QString day = dayUnder(row); !day.isEmpty()) {
-        words.push_back(oneWay(day));
+            day.push_back(oneWay(boardWord("last seen %1").arg(dayAndMonth(row.last->on))));
+    } else if (const QString news = dayUnder(row); !news.isEmpty()) {
+        day.push_back(oneWay(news));
     }
-    if (!row.lives && everLived(file, row.hive.id))
-        words.insert(words.begin(), oneWay(boardWord("nobody lives here")));
-    if (!holdsOn(file, row.hive.id, on).empty())
-        words.push_back(oneWay(boardWord("held back"), Tone::Warn));
-    // The weightiest comes first in the sheet; it must not be crowded out by the day's news.
-    std::vector<WordsUnder> minds;
-    if (row.queenless) minds.push_back(oneWay(boardWord("queenless"), Tone::Bad));
-    for (const Mind& mind : row.minds)
-        if (auto under = mindUnder(mind, on)) minds.push_back(*std::move(under));
-    if (!minds.empty() && words.size() >= 2) words.resize(1);
-    for (WordsUnder& each : minds) words.push_back(std::move(each));
+    std::vector<WordsUnder> words;
+    for (auto* each : {&wrong, &toDo, &day, &known})
+        std::move(each->begin(), each->end(), std::back_inserter(words));
     if (words.size() < 2 && row.today && row.today->seen.looked == Looked::Opened &&
         !row.today->seen.note.empty())
         words.push_back(oneWay(fromUtf8(row.today->seen.note)));
-    if (words.size() > 2) words.resize(2);
+    if (words.size() > mostWordsUnder) {
+        const auto more = words.size() - mostWordsUnder + 1;
+        words.resize(mostWordsUnder - 1);
+        words.push_back(oneWay(boardWord("and %1 more").arg(static_cast<qlonglong>(more))));
+    }
     return words;
 }
 

@@ -32,7 +32,7 @@ BoardPage::BoardPage(Session& session, QWidget* parent)
       m_board(new YardBoard(session)),
       m_scroll(new QScrollArea(this)),
       m_content(new QWidget),
-      m_flat(new FramesFlat(session, this)),
+      m_flat(new BoxLaidFlat(session, this)),
       m_line(new BoardLine(session, this)),
       m_totals(new TotalsLine(session, this)),
       m_card(new StoryCard(session, this)) {

@@ -10,7 +10,7 @@
 
 #include "ui/yard/board_deeds.h"
 #include "ui/yard/board_line.h"
-#include "ui/yard/frames_flat.h"
+#include "ui/yard/box_laid_flat.h"
 #include "ui/yard/story_card.h"
 #include "ui/yard/totals_line.h"
 #include "ui/yard/yard_board.h"
@@ -32,7 +32,7 @@ class BoardPage : public QWidget {
     YardBoard& board() { return *m_board; }
     StoryCard& card() { return *m_card; }
     BoardLine& line() { return *m_line; }
-    FramesFlat& flat() { return *m_flat; }
+    BoxLaidFlat& flat() { return *m_flat; }
     TotalsLine& totals() { return *m_totals; }
     bool hasBox() const { return m_board->currentBox().has_value(); }
 
@@ -83,7 +83,7 @@ class BoardPage : public QWidget {
     QBoxLayout* m_contentColumn;
     QBoxLayout* m_column;
     QBoxLayout* m_across;
-    FramesFlat* m_flat;
+    BoxLaidFlat* m_flat;
     BoardLine* m_line;
     TotalsLine* m_totals;
     StoryCard* m_card;

@@ -46,8 +46,18 @@ void CellsEditor::setLine(const QString& line) {
         field.edit->setText(cellText(m_line, field.cell));
         field.bad = false;
     }
-    m_back->setText(readBack(m_line));
+    sayBack();
     update();
+}
+
+void CellsEditor::setOffer(const QString& offer) {
+    m_offer = offer;
+    sayBack();
+}
+
+void CellsEditor::sayBack() {
+    const bool offers = !m_edited && m_line == SheetLine{} && !m_offer.isEmpty();
+    m_back->setText(firstBad() ? badWhy() : offers ? m_offer : readBack(m_line));
 }
 
 void CellsEditor::reset(const QString& line) {
@@ -62,7 +72,7 @@ void CellsEditor::typed(Field& field) {
     const auto changed = withCell(m_line, field.cell, field.edit->text());
     field.bad = !changed;
     if (changed) m_line = *changed;
-    m_back->setText(field.bad ? badWhy() : readBack(m_line));
+    sayBack();
     update();
     Q_EMIT edited();
 }

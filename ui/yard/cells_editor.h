@@ -23,6 +23,8 @@ class CellsEditor : public QWidget {
     void setLine(const QString& line);
     /// The same, and what is half typed is gone.
     void reset(const QString& line);
+    /// What was typed before and not kept, said below while the cells are empty.
+    void setOffer(const QString& offer);
     /// The line the cells give; cells that cannot be meant are left as the line had them.
     QString line() const;
     /// The cell that cannot be meant, if there is one.
@@ -48,6 +50,7 @@ class CellsEditor : public QWidget {
         bool bad = false;
     };
     void typed(Field& field);
+    void sayBack();
     int layOut(int width, bool move) const;
     int widthOf(const Field& field) const;
 
@@ -55,6 +58,7 @@ class CellsEditor : public QWidget {
     std::vector<Field> m_fields;
     SheetLine m_line;
     QLabel* m_back;
+    QString m_offer;
     bool m_edited = false;
 };
 

@@ -57,9 +57,7 @@ class StandField {
         fit();
     }
     QLineEdit* line() const { return m_stand; }
-    std::string boxes() const {
-        return isNew() ? m_boxes->text().simplified().toStdString() : std::string();
-    }
+    std::string boxes() const { return isNew() ? typedWords(m_boxes) : std::string(); }
     /// What is meant; nothing where that was told.
     std::optional<StandTyped> stand() const {
         if (m_stand->text().trimmed().isEmpty()) {
@@ -91,8 +89,6 @@ class StandField {
     QLineEdit* m_boxes;
 };
 
-QString markOf(const Hive& hive) { return fromUtf8(hive.mark.text()); }
-
 bool livesThere(const Session& session, const Hive& hive, Day on) {
     return colonyLivingOn(session.read(), hive.id, on).has_value();
 }
@@ -102,13 +98,7 @@ void showWhereKnown(SmallForm& form, QComboBox* queen, QComboBox* step) {
     const auto fit = [&form, queen, step] {
         form.showField(step, yesNoOffered(queen).has_value());
     };
-    QObject::connect(queen, &QComboBox::currentIndexChanged, &form, fit);
-    fit();
-}
-
-bool tellMissingHive(Session& session) {
-    session.tell(colonyWord("Choose a hive."), true);
-    return false;
+    form.fitWith(queen, fit);
 }
 
 }  // namespace
@@ -139,10 +129,10 @@ bool askToSplit(QWidget* parent, Session& session, const Hive& hive, Day on) {
             split.mark = stand->mark;
         }
         split.newBoxes = onto.boxes();
-        split.boxes = boxes->text().simplified().toStdString();
-        if (!numberTyped(session, frames, split.frames)) return false;
+        split.boxes = typedWords(boxes);
+        if (!readField(session, frames, split.frames)) return false;
         split.queenGoes = yesNoOffered(queen);
-        if (split.queenGoes) split.step = stepOffered(step);
+        if (split.queenGoes) split.step = chosen<QueenStep>(step);
         split.reason = reasonTyped(reason);
         return session.run(split).has_value();
     });
@@ -161,19 +151,18 @@ bool askToUnite(QWidget* parent, Session& session, const Hive& hive, Day on) {
     boxes->addItem(colonyWord("stay where they are"), -1);
     boxes->addItem(colonyWord("go on top of the other hive"), static_cast<int>(BoxPlace::OnHive));
     boxes->addItem(colonyWord("go to the storeroom"), static_cast<int>(BoxPlace::Storeroom));
-    auto* shelf = form.line(colonyWord("Shelf"), "stack", colonyWord("may stay empty"));
+    auto* shelf = openLine(form, colonyWord("Shelf"), "stack");
     const auto fit = [&] {
         form.showField(shelf,
                        boxes->currentData().toInt() == static_cast<int>(BoxPlace::Storeroom));
     };
-    QObject::connect(boxes, &QComboBox::currentIndexChanged, &form, fit);
-    fit();
+    form.fitWith(boxes, fit);
     auto* reason = reasonLine(form, session, on);
     form.say(colonyWord("The colony of %1 ends here; its bees live on in the other hive.")
                  .arg(markOf(hive)));
     form.onAccept([&] {
-        const auto host = hiveOffered(into);
-        if (!host) return tellMissingHive(session);
+        const auto host = hiveDemanded(session, into);
+        if (!host) return false;
         UniteColonies unite;
         unite.on = on;
         unite.hive = hive.id;
@@ -181,8 +170,7 @@ bool askToUnite(QWidget* parent, Session& session, const Hive& hive, Day on) {
         unite.queenKept = static_cast<QueenKept>(queen->currentData().toInt());
         if (const int to = boxes->currentData().toInt(); to >= 0)
             unite.boxesTo = static_cast<BoxPlace>(to);
-        if (unite.boxesTo == BoxPlace::Storeroom)
-            unite.stack = shelf->text().simplified().toStdString();
+        if (unite.boxesTo == BoxPlace::Storeroom) unite.stack = typedWords(shelf);
         unite.reason = reasonTyped(reason);
         return session.run(unite).has_value();
     });
@@ -204,11 +192,10 @@ bool askToHiveSwarm(QWidget* parent, Session& session, const Hive& hive, Day on)
     auto* step = form.choice(colonyWord("The hive it left waits by"), "step");
     offerSteps(step);
     const auto fit = [&] {
-        form.showField(queen, hiveOffered(from).has_value());
-        form.showField(step, hiveOffered(from).has_value());
+        form.showField(queen, chosenId<Hive>(from).has_value());
+        form.showField(step, chosenId<Hive>(from).has_value());
     };
-    QObject::connect(from, &QComboBox::currentIndexChanged, &form, fit);
-    fit();
+    form.fitWith(from, fit);
     auto* reason = reasonLine(form, session, on);
     form.onAccept([&] {
         const auto stand = onto.stand();
@@ -221,10 +208,10 @@ bool askToHiveSwarm(QWidget* parent, Session& session, const Hive& hive, Day on)
             swarm.mark = stand->mark;
         }
         swarm.newBoxes = onto.boxes();
-        swarm.from = hiveOffered(from);
+        swarm.from = chosenId<Hive>(from);
         if (swarm.from) {
             swarm.queenGoes = yesNoOffered(queen);
-            swarm.step = stepOffered(step);
+            swarm.step = chosen<QueenStep>(step);
         }
         swarm.reason = reasonTyped(reason);
         return session.run(swarm).has_value();
@@ -245,7 +232,7 @@ bool askSwarmed(QWidget* parent, Session& session, const Hive& hive, Day on) {
         swarmed.on = on;
         swarmed.hive = hive.id;
         swarmed.queenGoes = yesNoOffered(queen);
-        swarmed.step = stepOffered(step);
+        swarmed.step = chosen<QueenStep>(step);
         return session.run(swarmed).has_value();
     });
     return form.exec() == QDialog::Accepted;
@@ -258,23 +245,22 @@ bool askToMoveColony(QWidget* parent, Session& session, const Hive& hive, Day on
     auto* boxes = form.line(colonyWord("Boxes it takes along"), "boxes",
                             colonyWord("all; D31, M31; none where it stays empty"));
     const auto fit = [&] {
-        const auto stand = hiveOffered(to);
+        const auto stand = chosenId<Hive>(to);
         const bool bare = stand && boxesOn(session.read(), *stand).empty();
         boxes->setText(bare ? QStringLiteral("all") : QString());
     };
-    QObject::connect(to, &QComboBox::currentIndexChanged, &form, fit);
-    fit();
+    form.fitWith(to, fit);
     auto* reason = reasonLine(form, session, on);
     if (to->count() == 0)
         form.say(colonyWord("No hive stands empty that day. H at the board adds one."));
     form.onAccept([&] {
-        const auto stand = hiveOffered(to);
-        if (!stand) return tellMissingHive(session);
+        const auto stand = hiveDemanded(session, to);
+        if (!stand) return false;
         MoveColony move;
         move.on = on;
         move.hive = hive.id;
         move.to = *stand;
-        move.boxes = boxes->text().simplified().toStdString();
+        move.boxes = typedWords(boxes);
         move.reason = reasonTyped(reason);
         return session.run(move).has_value();
     });
@@ -301,17 +287,16 @@ bool askToStartColony(QWidget* parent, Session& session, const Hive& hive, Day o
         return now == Origin::Split || now == Origin::Swarm;
     };
     const auto fit = [&] { form.showField(mother, mayHaveMother()); };
-    QObject::connect(origin, &QComboBox::currentIndexChanged, &form, fit);
-    fit();
-    auto* note = form.line(colonyWord("Note"), "note", colonyWord("may stay empty"));
+    form.fitWith(origin, fit);
+    auto* note = openLine(form, colonyWord("Note"), "note");
     auto* reason = reasonLine(form, session, on);
     form.onAccept([&] {
         StartColony start;
         start.on = on;
         start.hive = hive.id;
         start.origin = static_cast<Origin>(origin->currentData().toInt());
-        if (mayHaveMother()) start.mother = hiveOffered(mother);
-        start.note = note->text().simplified().toStdString();
+        if (mayHaveMother()) start.mother = chosenId<Hive>(mother);
+        start.note = typedWords(note);
         start.reason = reasonTyped(reason);
         return session.run(start).has_value();
     });
@@ -327,7 +312,7 @@ bool askToEndColony(QWidget* parent, Session& session, const Hive& hive, Day on)
     auto* into = form.choice(colonyWord("With the hive"), "into");
     into->addItem(colonyWord("not known"), 0);
     offerHives(into, session.read(), HiveOffered::WithColony, hive.yard, hive.id, on);
-    auto* note = form.line(colonyWord("What you found"), "note", colonyWord("may stay empty"));
+    auto* note = openLine(form, colonyWord("What you found"), "note");
     auto* words = form.caution({});
     const auto fit = [&] {
         const int how = ending->currentData().toInt();
@@ -338,8 +323,7 @@ bool askToEndColony(QWidget* parent, Session& session, const Hive& hive, Day on)
                                    : colonyWord("Its combs are held back until it is explained: "
                                                 "what killed it may be in them."));
     };
-    QObject::connect(ending, &QComboBox::currentIndexChanged, &form, fit);
-    fit();
+    form.fitWith(ending, fit);
     form.say(colonyWord("Stand and boxes stay as they are."));
     form.onAccept([&] {
         EndColony end;
@@ -347,8 +331,8 @@ bool askToEndColony(QWidget* parent, Session& session, const Hive& hive, Day on)
         end.hive = hive.id;
         if (const int how = ending->currentData().toInt(); how >= 0)
             end.ending = static_cast<Ending>(how);
-        if (end.ending == Ending::United) end.into = hiveOffered(into);
-        end.note = note->text().simplified().toStdString();
+        if (end.ending == Ending::United) end.into = chosenId<Hive>(into);
+        end.note = typedWords(note);
         return session.run(end).has_value();
     });
     return form.exec() == QDialog::Accepted;

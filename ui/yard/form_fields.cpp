@@ -6,7 +6,6 @@
 #include "core/storage/queries/hive_days.h"
 #include "core/storage/queries/holds.h"
 #include "core/storage/queries/yards.h"
-#include "core/words/day_words.h"
 #include "core/words/words.h"
 
 namespace combwright {
@@ -34,11 +33,13 @@ void offerHives(QComboBox* box, const Read& file, HiveOffered which, Id<Yard> ne
         }
 }
 
-std::optional<Id<Hive>> hiveOffered(const QComboBox* box) {
-    const qlonglong number = box ? box->currentData().toLongLong() : 0;
-    if (number <= 0) return std::nullopt;
-    return Id<Hive>{number};
+std::optional<Id<Hive>> hiveDemanded(Session& session, const QComboBox* box) {
+    const auto hive = chosenId<Hive>(box);
+    if (!hive) session.tell(fieldWord("Choose a hive."), true);
+    return hive;
 }
+
+QString markOf(const Hive& hive) { return fromUtf8(hive.mark.text()); }
 
 void offerSteps(QComboBox* box, bool mayBeNone) {
     if (mayBeNone) box->addItem(fieldWord("nothing is waited for"), -1);
@@ -49,12 +50,6 @@ void offerSteps(QComboBox* box, bool mayBeNone) {
     offer(QueenStep::CellOpen, fieldWord("an open queen cell"));
     offer(QueenStep::QueenLost, fieldWord("its own eggs, the queen gone"));
     offer(QueenStep::LarvaMoved, fieldWord("a larva moved into a cell"));
-}
-
-std::optional<QueenStep> stepOffered(const QComboBox* box) {
-    const int step = box->currentData().toInt();
-    if (step < 0) return std::nullopt;
-    return static_cast<QueenStep>(step);
 }
 
 void offerYesNo(QComboBox* box, const QString& notKnown, const QString& yes, const QString& no) {
@@ -69,29 +64,8 @@ std::optional<bool> yesNoOffered(const QComboBox* box) {
     return answer == 1;
 }
 
-bool numberTyped(Session& session, const QLineEdit* edit, std::optional<Count>& number) {
-    const QString typed = edit->text().trimmed();
-    number.reset();
-    if (typed.isEmpty()) return true;
-    bool whole = false;
-    const qlonglong value = typed.toLongLong(&whole);
-    if (!whole || value < 0) {
-        session.tell(
-            fieldWord("\"%1\" is no whole number. Write one, or leave it empty.").arg(typed), true);
-        return false;
-    }
-    number = Count(value);
-    return true;
-}
-
-bool dayTyped(Session& session, const QLineEdit* edit, std::optional<Day>& day) {
-    const QString typed = edit->text().trimmed();
-    day.reset();
-    if (typed.isEmpty()) return true;
-    day = dayInWords(typed.toStdString(), session.clock().today());
-    if (day) return true;
-    session.tell(noDayText(typed), true);
-    return false;
+QLineEdit* openLine(SmallForm& form, const QString& label, const char* name) {
+    return form.line(label, name, fieldWord("may stay empty"));
 }
 
 QLineEdit* reasonLine(SmallForm& form, const Session& session, Day on) {
@@ -100,8 +74,6 @@ QLineEdit* reasonLine(SmallForm& form, const Session& session, Day on) {
                      fieldWord("only where something is held back"));
 }
 
-std::string reasonTyped(const QLineEdit* edit) {
-    return edit ? edit->text().simplified().toStdString() : std::string();
-}
+std::string reasonTyped(const QLineEdit* edit) { return edit ? typedWords(edit) : std::string(); }
 
 }  // namespace combwright

@@ -206,6 +206,7 @@ bool askToTakeOutMedicine(QWidget* parent, Session& session, const Yard& yard, c
     form.caution(
         healWord("From now the days to wait for supers count. Used strips are waste as "
                  "the label says."));
+    form.keepDraft(QStringLiteral("take-out %1 %2").arg(yard.id.number).arg(dayText(on)));
     form.onAccept([&] {
         TakeOutMedicine deed;
         deed.on = on;
@@ -232,6 +233,7 @@ bool askToDisposeMedicine(QWidget* parent, Session& session, Day on) {
     form.caution(
         healWord("It is kept for the medicine record. Not into the household waste or "
                  "the drain unless the label says so."));
+    form.keepDraft(QStringLiteral("dispose-medicine %1").arg(dayText(on)));
     form.onAccept([&] {
         DisposeMedicine deed;
         deed.on = on;

@@ -16,15 +16,19 @@ std::vector<HiveColumn> healthColumns() {
             {HealthPage::tr("held, signs"), 1.2}};
 }
 
-HiveCell mitesCell(const HealthRow& row) {
+/// A day of another year is said with it.
+QString dayOf(Day day, Day on) {
+    return yearOf(day) == yearOf(on) ? shortDayText(day) : dayText(day);
+}
+
+HiveCell mitesCell(const HealthRow& row, Day on) {
     HiveCell cell;
     QStringList notes;
     if (const auto& sample = row.mites.sample) {
-        cell.text = QStringLiteral("%1 %2")
-                        .arg(rateText(*sample->rate))
-                        .arg(QLatin1Char(letter(sample->how)));
+        cell.text = rateText(*sample->rate);
+        cell.how = letter(sample->how);
         notes << HealthPage::tr("%1 %2, %3 of %4")
-                     .arg(fromUtf8(word(sample->finding.method)), shortDayText(sample->finding.on))
+                     .arg(fromUtf8(word(sample->finding.method)), dayOf(sample->finding.on, on))
                      .arg(sample->finding.mites->value->value())
                      .arg(sample->bees);
         if (const QString corrected = correctedText(*sample); !corrected.isEmpty())
@@ -40,7 +44,7 @@ HiveCell mitesCell(const HealthRow& row) {
         notes << HealthPage::tr("%1: %2").arg(shortDayText(row.droneBrood->finding.on),
                                               miteSampleText(*row.droneBrood));
     if (row.board)
-        notes << HealthPage::tr("%1: %2").arg(shortDayText(row.board->finding.on),
+        notes << HealthPage::tr("%1: %2").arg(dayOf(row.board->finding.on, on),
                                               miteSampleText(*row.board));
     cell.note = notes.join(QLatin1Char('\n'));
     return cell;
@@ -84,7 +88,7 @@ HiveCell medicineCell(const HealthRow& row, Day on) {
     return cell;
 }
 
-HiveCell heldCell(const HealthRow& row) {
+HiveCell heldCell(const HealthRow& row, Day on) {
     HiveCell cell;
     QStringList said;
     for (const Hold& each : row.holds)
@@ -93,7 +97,7 @@ HiveCell heldCell(const HealthRow& row) {
         QStringList parts{fromUtf8(word(row.other->what))};
         if (row.other->level) parts << fromUtf8(word(*row.other->level));
         if (const QString signs = signsText(row.other->signs); !signs.isEmpty()) parts << signs;
-        cell.note = HealthPage::tr("%1: %2").arg(dayAndMonth(row.other->on),
+        cell.note = HealthPage::tr("%1: %2").arg(dayOf(row.other->on, on),
                                                  parts.join(QStringLiteral(", ")));
     }
     cell.text = said.join(QLatin1Char('\n'));
@@ -160,8 +164,8 @@ void HealthPage::fill() {
         HiveCell follows;
         follows.text = miteForecastShort(row.mites);
         if (!row.lives) follows = {tr("no colony"), {}, Tone::Muted};
-        line.cells = {mitesCell(row), lineCell(row), follows, medicineCell(row, on()),
-                      heldCell(row)};
+        line.cells = {mitesCell(row, on()), lineCell(row), follows, medicineCell(row, on()),
+                      heldCell(row, on())};
         rows.push_back(std::move(line));
     }
     table().show(std::move(rows));

@@ -80,8 +80,7 @@ bool askToCloseHive(QWidget* parent, Session& session, const Hive& hive, Day on)
             onto->setEnabled(isHive);
             shelf->setEnabled(!isHive);
         };
-        QObject::connect(to, &QComboBox::currentIndexChanged, &form, fit);
-        fit();
+        form.fitWith(to, fit);
     }
     form.say(handWord("The mark may be used again. Ctrl+Z opens the hive again, boxes and all."));
     form.onAccept([&] {

@@ -6,21 +6,13 @@
 #include <algorithm>
 #include <cmath>
 
+#include "ui/drawing/figure.h"
+
 namespace combwright {
 namespace {
 
-constexpr int hiveNoteRole = Qt::UserRole + 1;
-constexpr int hiveToneRole = Qt::UserRole + 2;
-constexpr int hiveStrongRole = Qt::UserRole + 3;
-/// At the base font, px: below that cells stand below each other.
+/// At the base font, px: below that cells follow each other in one.
 constexpr int narrowBelow = 560;
-
-int wrappedHeight(const QString& text, const QFont& font, int width) {
-    if (text.isEmpty()) return 0;
-    return QFontMetrics(font)
-        .boundingRect(QRect(0, 0, std::max(width, 1), 100'000), Qt::TextWordWrap, text)
-        .height();
-}
 
 }  // namespace
 
@@ -34,26 +26,15 @@ void HiveCellDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opti
                                             ground.widget);
     const Look& look = m_session.look();
     // As far in as the words of the head.
-    QRect room = option.rect.adjusted(look.space(4), look.space(4), -look.space(8), -look.space(4));
-    painter->save();
-    painter->setFont(look.font(TextSize::Body, index.data(hiveStrongRole).toBool()));
-    painter->setPen(look.tone(static_cast<Tone>(index.data(hiveToneRole).toInt())));
-    const QString text = index.data(Qt::DisplayRole).toString();
-    painter->drawText(room, Qt::TextWordWrap, text);
-    room.setTop(room.top() + wrappedHeight(text, painter->font(), room.width()));
-    painter->setFont(look.font(TextSize::Note));
-    painter->setPen(look.tone(Tone::Muted));
-    painter->drawText(room, Qt::TextWordWrap, index.data(hiveNoteRole).toString());
-    painter->restore();
+    const QRect room =
+        option.rect.adjusted(look.space(4), look.space(4), -look.space(8), -look.space(4));
+    paintFlowing(*painter, room, m_words(index.row(), index.column()), look);
 }
 
-int HiveCellDelegate::heightFor(const QModelIndex& index, int width) const {
+int HiveCellDelegate::heightFor(const FlowingWords& words, int width) const {
     const Look& look = m_session.look();
     const int room = width - look.space(4) - look.space(8);
-    return 2 * look.space(4) + 2 +
-           wrappedHeight(index.data(Qt::DisplayRole).toString(),
-                         look.font(TextSize::Body, index.data(hiveStrongRole).toBool()), room) +
-           wrappedHeight(index.data(hiveNoteRole).toString(), look.font(TextSize::Note), room);
+    return 2 * look.space(4) + 2 + static_cast<int>(std::ceil(flowingHeight(words, room, look)));
 }
 
 HiveTable::HiveTable(Session& session, std::vector<HiveColumn> columns, QWidget* parent)
@@ -69,7 +50,9 @@ HiveTable::HiveTable(Session& session, std::vector<HiveColumn> columns, QWidget*
     horizontalHeader()->setHighlightSections(false);
     horizontalHeader()->setSectionsClickable(false);
     horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
-    setItemDelegate(new HiveCellDelegate(session, this));
+    auto* words = new HiveCellDelegate(session, this);
+    words->setWords([this](int row, int column) { return wordsOf(row, column); });
+    setItemDelegate(words);
     // The mark has the tick beside it as every list has.
     setItemDelegateForColumn(0, new QStyledItemDelegate(this));
     connect(this, &QTableWidget::itemChanged, this, [this](QTableWidgetItem* item) {
@@ -87,9 +70,50 @@ QString HiveTable::spokenRow(const HiveTableRow& row) const {
     for (std::size_t c = 0; c < row.cells.size(); ++c) {
         if (row.cells[c].text.isEmpty()) continue;
         said << QStringLiteral("%1: %2").arg(m_columns[c].head, row.cells[c].text);
+        if (row.cells[c].how != 0) said.back() += QLatin1Char(' ') + howWord(row.cells[c].how);
         if (!row.cells[c].note.isEmpty()) said << row.cells[c].note;
     }
     return said.join(QStringLiteral(". "));
+}
+
+FlowingWords HiveTable::wordsOf(int row, int column) const {
+    if (row < 0 || row >= static_cast<int>(m_rows.size())) return {};
+    const HiveTableRow& hive = m_rows[static_cast<std::size_t>(row)];
+    if (m_narrow) return wordsInOne(hive);
+    const auto at = static_cast<std::size_t>(column - 1);
+    if (column < 1 || at >= hive.cells.size()) return {};
+    const HiveCell& cell = hive.cells[at];
+    FlowingWords words;
+    if (!cell.text.isEmpty()) words.push_back({cell.text, TextSize::Body, cell.tone, cell.strong});
+    addHow(words, cell.how);
+    const QString note = cell.text.isEmpty() ? cell.note : QLatin1Char('\n') + cell.note;
+    if (!cell.note.isEmpty()) words.push_back({note, TextSize::Note, Tone::Muted});
+    return words;
+}
+
+// A line a cell would make a row half a page of large type; what is said of a hive then runs on,
+// each with the word of its column before it.
+FlowingWords HiveTable::wordsInOne(const HiveTableRow& row) const {
+    FlowingWords words;
+    for (std::size_t c = 0; c < row.cells.size(); ++c) {
+        const HiveCell& cell = row.cells[c];
+        const auto inOne = [](QString text) {
+            return text.replace(QLatin1Char('\n'), QLatin1String("; "));
+        };
+        if (cell.text.isEmpty() && cell.note.isEmpty()) continue;
+        if (!words.empty())
+            words.push_back({QStringLiteral("\u00A0\u00B7 "), TextSize::Note, Tone::Muted});
+        words.push_back(
+            {m_columns[c].head + QStringLiteral(": "), TextSize::Note, Tone::Muted, true});
+        if (!cell.text.isEmpty())
+            words.push_back({inOne(cell.text), TextSize::Note, cell.tone, cell.strong});
+        addHow(words, cell.how, TextSize::Note);
+        if (cell.note.isEmpty()) continue;
+        const QString note =
+            cell.text.isEmpty() ? inOne(cell.note) : QStringLiteral(" (%1)").arg(inOne(cell.note));
+        words.push_back({note, TextSize::Note, Tone::Muted});
+    }
+    return words;
 }
 
 void HiveTable::show(std::vector<HiveTableRow> rows) {
@@ -126,31 +150,13 @@ void HiveTable::fill() {
         mark->setFont(look.font(TextSize::Body, true));
         mark->setData(Qt::AccessibleTextRole, spokenRow(row));
         setItem(r, 0, mark);
-        HiveCell below;
-        QStringList said;
-        QStringList notes;
-        for (std::size_t c = 0; c < row.cells.size(); ++c) {
-            const HiveCell& cell = row.cells[c];
-            if (m_narrow) {
-                if (!cell.text.isEmpty())
-                    said << QStringLiteral("%1: %2").arg(m_columns[c].head, cell.text);
-                if (!cell.note.isEmpty()) notes << cell.note;
-                if (cell.strong && cell.tone != Tone::Ink) below.tone = cell.tone;
-                continue;
-            }
-            auto* item = new QTableWidgetItem(cell.text);
+        for (int c = 1; c < columnCount(); ++c) {
+            QStringList said;
+            for (const FlowingRun& run : wordsOf(r, c)) said << run.text;
+            auto* item = new QTableWidgetItem(said.join(QString()));
             item->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable);
-            item->setData(hiveNoteRole, cell.note);
-            item->setData(hiveToneRole, static_cast<int>(cell.tone));
-            item->setData(hiveStrongRole, cell.strong);
-            setItem(r, static_cast<int>(c) + 1, item);
+            setItem(r, c, item);
         }
-        if (!m_narrow) continue;
-        auto* item = new QTableWidgetItem(said.join(QLatin1Char('\n')));
-        item->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable);
-        item->setData(hiveNoteRole, notes.join(QLatin1Char('\n')));
-        item->setData(hiveToneRole, static_cast<int>(below.tone));
-        setItem(r, 1, item);
     }
     m_filling = false;
     if (was) choose(*was);
@@ -178,15 +184,29 @@ void HiveTable::fit() {
     if (m_narrow) {
         setColumnWidth(1, room);
     } else {
+        // A column nobody has anything in keeps the room of its head; the others take the rest.
+        const QFontMetrics heads(look.font(TextSize::Note));
+        std::vector<int> wide(m_columns.size(), 0);
         double shares = 0;
-        for (const HiveColumn& column : m_columns) shares += column.share;
+        int shared = room;
+        for (std::size_t c = 0; c < m_columns.size(); ++c) {
+            const bool empty = std::all_of(m_rows.begin(), m_rows.end(), [&](const auto& row) {
+                return c >= row.cells.size() ||
+                       (row.cells[c].text.isEmpty() && row.cells[c].note.isEmpty());
+            });
+            if (empty)
+                wide[c] = heads.horizontalAdvance(m_columns[c].head) + look.space(16);
+            else
+                shares += m_columns[c].share;
+            shared -= wide[c];
+        }
         int left = room;
         for (std::size_t c = 0; c < m_columns.size(); ++c) {
-            const bool last = c + 1 == m_columns.size();
-            const int wide =
-                last ? left : static_cast<int>(std::floor(room * m_columns[c].share / shares));
-            setColumnWidth(static_cast<int>(c) + 1, wide);
-            left -= wide;
+            if (wide[c] == 0)
+                wide[c] = static_cast<int>(std::floor(shared * m_columns[c].share / shares));
+            if (c + 1 == m_columns.size()) wide[c] = std::max(left, 1);
+            setColumnWidth(static_cast<int>(c) + 1, wide[c]);
+            left -= wide[c];
         }
     }
     const auto* words = static_cast<const HiveCellDelegate*>(itemDelegate());
@@ -194,7 +214,7 @@ void HiveTable::fit() {
     for (int r = 0; r < rowCount(); ++r) {
         int high = look.target() + look.space(4);
         for (int c = 1; c < columnCount(); ++c)
-            high = std::max(high, words->heightFor(model()->index(r, c), columnWidth(c)));
+            high = std::max(high, words->heightFor(wordsOf(r, c), columnWidth(c)));
         setRowHeight(r, high);
     }
     Q_EMIT fitted();
@@ -239,7 +259,6 @@ void HiveTable::tick(Id<Hive> hive, bool on) {
         item(r, 0)->setData(Qt::AccessibleTextRole, spokenRow(row));
     }
     m_filling = false;
-    Q_EMIT ticksChanged();
 }
 
 void HiveTable::tickAll() {

@@ -39,7 +39,7 @@ bool askForMiteLine(QWidget* parent, Session& session, const Yard& yard, Day on)
     const auto now = miteLineOn(session.read(), yard.id, on);
     form.say(lineWord("In force now: %1.").arg(miteLineText(now, true)));
     auto* phase = form.choice(lineWord("Phase of the year"), "phase");
-    addChoices<YearPhase>(phase, QString());
+    addChoices<SeasonPhase>(phase, QString());
     const auto inForce = phaseOn(session.read(), yard.id, on).phase;
     phase->setCurrentIndex(phase->findData(static_cast<int>(inForce)));
     auto* line = form.line(lineWord("Act at, in 100 bees"), "per_100", lineWord("2"));
@@ -47,10 +47,11 @@ bool askForMiteLine(QWidget* parent, Session& session, const Yard& yard, Day on)
     auto* source =
         form.line(lineWord("Where you have it from"), "source", lineWord("may stay empty"));
     form.beginIn(phase);
+    form.keepDraft(QStringLiteral("mite-line %1 %2").arg(yard.id.number).arg(dayText(on)));
     form.onAccept([&] {
         SetMiteLine deed;
         deed.on = on;
-        deed.phase = chosen<YearPhase>(phase).value_or(YearPhase::Peak);
+        deed.phase = chosen<SeasonPhase>(phase).value_or(SeasonPhase::Peak);
         std::optional<Number> per100;
         if (!readField(session, line, per100)) return false;
         if (!per100) {
@@ -74,16 +75,17 @@ bool askForPhaseDay(QWidget* parent, Session& session, const Yard& yard, Day on)
                   : lineWord("Now: %1 phase, by the table (%2, %3).")
                         .arg(phaseText(now.phase), fromUtf8(now.edition), fromUtf8(now.region))));
     auto* phase = form.choice(lineWord("Phase of the year"), "phase");
-    addChoices<YearPhase>(phase, QString());
+    addChoices<SeasonPhase>(phase, QString());
     auto* day = form.line(lineWord("Begins each year on"), "day", lineWord("15 aug"));
     auto* where = whereChoice(form, yard);
     auto* source =
         form.line(lineWord("Where you have it from"), "source", lineWord("may stay empty"));
     form.beginIn(phase);
+    form.keepDraft(QStringLiteral("phase-day %1 %2").arg(yard.id.number).arg(dayText(on)));
     form.onAccept([&] {
         SetPhaseDay deed;
         deed.on = on;
-        deed.phase = chosen<YearPhase>(phase).value_or(YearPhase::Peak);
+        deed.phase = chosen<SeasonPhase>(phase).value_or(SeasonPhase::Peak);
         std::optional<Day> begins;
         if (!readDayField(session, day, false, begins)) return false;
         if (!begins) {
@@ -125,10 +127,10 @@ bool askForTables(QWidget* parent, Session& session, Day on) {
         if (const int at = region->findText(fromUtf8(now.linesRegion)); at >= 0)
             region->setCurrentIndex(at);
     };
-    QObject::connect(lines, &QComboBox::currentIndexChanged, &form, regions);
-    regions();
+    form.fitWith(lines, regions);
     form.caution(labelIsLaw() + QLatin1Char(' ') +
                  lineWord("Your own line or day always comes before a table."));
+    form.keepDraft(QStringLiteral("tables %1").arg(dayText(on)));
     form.onAccept([&] {
         ChooseTables deed;
         deed.on = on;

@@ -8,6 +8,7 @@
 #include "core/places/yard_story.h"
 #include "core/storage/queries/hive_days.h"
 #include "core/words/words.h"
+#include "ui/drawing/queen_dot.h"
 #include "ui/yard/form_fields.h"
 #include "ui/yard/letter_chooser.h"
 
@@ -16,19 +17,20 @@ namespace {
 
 QString queenWord(const char* text) { return QCoreApplication::translate("queen_forms", text); }
 
-QString hiveMark(const Hive& hive) { return fromUtf8(hive.mark.text()); }
-
 /// Under the fields: which colour a year's queens are marked with, by its word.
 void sayColourOfYear(SmallForm& form, const Session& session, QLineEdit* year, Day on) {
     auto* words = form.say({});
+    words->setTextFormat(Qt::RichText);
+    words->setObjectName(QStringLiteral("colour_of_year"));
     const auto fit = [&form, &session, year, words, on] {
         bool whole = false;
         const int typed = year->text().trimmed().toInt(&whole);
-        form.sayAgain(words, whole && typed >= 1000 && typed <= 9999
-                                 ? queenWord("Queens of %1 are marked %2.")
-                                       .arg(typed)
-                                       .arg(fromUtf8(marksQueensOf(session.read(), typed, on)))
-                                 : QString());
+        if (!whole || typed < 1000 || typed > 9999) return form.sayAgain(words, {});
+        const QString colour = fromUtf8(marksQueensOf(session.read(), typed, on));
+        form.sayAgain(
+            words,
+            queenDotHtml(colour, TextSize::Body, session.look()) +
+                queenWord("Queens of %1 are marked %2.").arg(typed).arg(colour.toHtmlEscaped()));
     };
     QObject::connect(year, &QLineEdit::textChanged, &form, fit);
     fit();
@@ -48,7 +50,7 @@ MarkFields addMarkFields(SmallForm& form) {
                queenWord("not marked"));
     fields.colour =
         form.line(queenWord("Colour"), "colour", queenWord("empty: the colour of her year"));
-    fields.number = form.line(queenWord("Number on her"), "number", queenWord("may stay empty"));
+    fields.number = openLine(form, queenWord("Number on her"), "number");
     fields.clipped = form.choice(queenWord("Wing"), "clipped");
     offerYesNo(fields.clipped, queenWord("nobody said"), queenWord("clipped"),
                queenWord("not clipped"));
@@ -69,14 +71,14 @@ void offerMothers(QComboBox* box, const Read& file, Day on) {
     for (const HeadedColony& each : queensOn(file, on, std::nullopt).colonies)
         if (each.queen)
             box->addItem(
-                queenWord("queen %1, in %2").arg(queenShortText(*each.queen), hiveMark(each.hive)),
+                queenWord("queen %1, in %2").arg(queenShortText(*each.queen), markOf(each.hive)),
                 static_cast<qlonglong>(each.queen->id.number));
 }
 
 }  // namespace
 
 bool askToPutQueen(QWidget* parent, Session& session, const Hive& hive, Day on) {
-    SmallForm form(parent, session, queenWord("A queen for %1").arg(hiveMark(hive)));
+    SmallForm form(parent, session, queenWord("A queen for %1").arg(markOf(hive)));
     auto* year = form.line(queenWord("Year"), "reared", QString::number(yearOf(on)));
     auto* from = form.choice(queenWord("She came from"), "origin");
     from->addItem(queenWord("not known"), static_cast<int>(QueenFrom::NotKnown));
@@ -95,13 +97,13 @@ bool askToPutQueen(QWidget* parent, Session& session, const Hive& hive, Day on) 
         PutQueen put;
         put.on = on;
         put.hive = hive.id;
-        if (!numberTyped(session, year, put.reared)) return false;
+        if (!readField(session, year, put.reared)) return false;
         put.from = static_cast<QueenFrom>(from->currentData().toInt());
         if (const qlonglong number = mother->currentData().toLongLong(); number > 0)
             put.mother = Id<Queen>{number};
         put.marked = yesNoOffered(mark.marked);
-        put.colour = mark.colour->text().simplified().toStdString();
-        put.number = mark.number->text().simplified().toStdString();
+        put.colour = typedWords(mark.colour);
+        put.number = typedWords(mark.number);
         put.clipped = yesNoOffered(mark.clipped);
         put.left = leftOffered(left);
         return session.run(put).has_value();
@@ -110,11 +112,15 @@ bool askToPutQueen(QWidget* parent, Session& session, const Hive& hive, Day on) 
 }
 
 bool askToMarkQueen(QWidget* parent, Session& session, const Hive& hive, Day on) {
-    SmallForm form(parent, session, queenWord("The queen of %1").arg(hiveMark(hive)));
+    SmallForm form(parent, session, queenWord("The queen of %1").arg(markOf(hive)));
     const HiveHead head = hiveHead(session.read(), hive.id, on);
-    form.say(head.queen
-                 ? queenHeadText(*head.queen, head.colour) + QLatin1Char('.')
-                 : queenWord("Nobody wrote her down yet; what you write here begins her page."));
+    auto* who = form.say(
+        head.queen ? queenHeadText(*head.queen, head.colour).toHtmlEscaped() + QLatin1Char('.')
+                   : queenWord("Nobody wrote her down yet; what you write here begins her page."));
+    who->setTextFormat(Qt::RichText);
+    if (head.queen && head.queen->marked == true)
+        who->setText(queenDotHtml(fromUtf8(head.colour), TextSize::Body, session.look()) +
+                     who->text());
     const MarkFields mark = addMarkFields(form);
     auto* year = form.line(queenWord("Year"), "reared", queenWord("where it was not known"));
     form.say(queenWord("What stays empty stays as it is."));
@@ -125,29 +131,29 @@ bool askToMarkQueen(QWidget* parent, Session& session, const Hive& hive, Day on)
         change.on = on;
         change.hive = hive.id;
         change.marked = yesNoOffered(mark.marked);
-        change.colour = mark.colour->text().simplified().toStdString();
-        change.number = mark.number->text().simplified().toStdString();
+        change.colour = typedWords(mark.colour);
+        change.number = typedWords(mark.number);
         change.clipped = yesNoOffered(mark.clipped);
-        return numberTyped(session, year, change.reared) && session.run(change).has_value();
+        return readField(session, year, change.reared) && session.run(change).has_value();
     });
     return form.exec() == QDialog::Accepted;
 }
 
 bool askToLoseQueen(QWidget* parent, Session& session, const Hive& hive, Day on) {
-    SmallForm form(parent, session, queenWord("The queen of %1 is gone").arg(hiveMark(hive)));
+    SmallForm form(parent, session, queenWord("The queen of %1 is gone").arg(markOf(hive)));
     auto* left = form.choice(queenWord("She"), "left_how");
     offerLeft(left,
               {QueenLeft::Lost, QueenLeft::Superseded, QueenLeft::Replaced, QueenLeft::NotKnown});
     auto* step = form.choice(queenWord("The colony waits by"), "step");
     offerSteps(step);
-    auto* note = form.line(queenWord("Note"), "note", queenWord("may stay empty"));
+    auto* note = openLine(form, queenWord("Note"), "note");
     form.onAccept([&] {
         LoseQueen lose;
         lose.on = on;
         lose.hive = hive.id;
         lose.left = leftOffered(left);
-        lose.step = stepOffered(step);
-        lose.note = note->text().simplified().toStdString();
+        lose.step = chosen<QueenStep>(step);
+        lose.note = typedWords(note);
         return session.run(lose).has_value();
     });
     return form.exec() == QDialog::Accepted;
@@ -155,38 +161,35 @@ bool askToLoseQueen(QWidget* parent, Session& session, const Hive& hive, Day on)
 
 bool askToMoveQueen(QWidget* parent, Session& session, const Hive& hive, Day on) {
     SmallForm form(parent, session,
-                   queenWord("The queen of %1 goes to another hive").arg(hiveMark(hive)));
+                   queenWord("The queen of %1 goes to another hive").arg(markOf(hive)));
     auto* to = form.choice(queenWord("To the hive"), "to_hive");
     offerHives(to, session.read(), HiveOffered::WithColony, hive.yard, hive.id, on);
     auto* left = form.choice(queenWord("The queen there"), "left_how");
     offerLeft(left,
               {QueenLeft::Replaced, QueenLeft::Lost, QueenLeft::Superseded, QueenLeft::NotKnown});
-    auto* step = form.choice(queenWord("%1 waits by").arg(hiveMark(hive)), "step");
+    auto* step = form.choice(queenWord("%1 waits by").arg(markOf(hive)), "step");
     offerSteps(step);
     form.onAccept([&] {
-        const auto stand = hiveOffered(to);
-        if (!stand) {
-            session.tell(queenWord("Choose a hive."), true);
-            return false;
-        }
+        const auto stand = hiveDemanded(session, to);
+        if (!stand) return false;
         MoveQueen move;
         move.on = on;
         move.hive = hive.id;
         move.to = *stand;
         move.left = leftOffered(left);
-        move.step = stepOffered(step);
+        move.step = chosen<QueenStep>(step);
         return session.run(move).has_value();
     });
     return form.exec() == QDialog::Accepted;
 }
 
 bool askToWaitForQueen(QWidget* parent, Session& session, const Hive& hive, Day on) {
-    SmallForm form(parent, session, queenWord("%1 waits for a young queen").arg(hiveMark(hive)));
+    SmallForm form(parent, session, queenWord("%1 waits for a young queen").arg(markOf(hive)));
     auto* step = form.choice(queenWord("By"), "step");
     offerSteps(step, false);
     auto* notSeen = form.line(queenWord("Not there yet on"), "not_seen_on",
                               queenWord("2 jun, where you looked in vain"));
-    auto* note = form.line(queenWord("Note"), "note", queenWord("may stay empty"));
+    auto* note = openLine(form, queenWord("Note"), "note");
     form.say(
         queenWord("Leave it shut while she comes out, flies and mates; the card says to "
                   "which day. Eggs you see end the wait by themselves."));
@@ -194,23 +197,21 @@ bool askToWaitForQueen(QWidget* parent, Session& session, const Hive& hive, Day 
         WaitForQueen wait;
         wait.on = on;
         wait.hive = hive.id;
-        wait.step = stepOffered(step).value_or(QueenStep::CellSealed);
-        if (!dayTyped(session, notSeen, wait.notSeenOn)) return false;
-        wait.note = note->text().simplified().toStdString();
+        wait.step = chosen<QueenStep>(step).value_or(QueenStep::CellSealed);
+        if (!readDayField(session, notSeen, false, wait.notSeenOn)) return false;
+        wait.note = typedWords(note);
         return session.run(wait).has_value();
     });
     return form.exec() == QDialog::Accepted;
 }
 
 bool askToEndQueenWait(QWidget* parent, Session& session, const Hive& hive, Day on) {
-    SmallForm form(parent, session, queenWord("%1 no longer waits").arg(hiveMark(hive)));
+    SmallForm form(parent, session, queenWord("%1 no longer waits").arg(markOf(hive)));
     if (const auto waiting = waitingFor(session.read(), hive, on))
         form.say(waitingText(*waiting, on));
-    auto* note = form.line(queenWord("What came of it"), "note", queenWord("may stay empty"));
+    auto* note = openLine(form, queenWord("What came of it"), "note");
     form.onAccept([&] {
-        return session
-            .run(EndQueenWait{
-                .on = on, .hive = hive.id, .note = note->text().simplified().toStdString()})
+        return session.run(EndQueenWait{.on = on, .hive = hive.id, .note = typedWords(note)})
             .has_value();
     });
     return form.exec() == QDialog::Accepted;
@@ -225,7 +226,7 @@ bool askForQueenColour(QWidget* parent, Session& session, Day on) {
                   "her colour was written down."));
     form.onAccept([&] {
         std::optional<Count> typed;
-        if (!numberTyped(session, digit, typed)) return false;
+        if (!readField(session, digit, typed)) return false;
         const auto name = Name::of(colour->text().toStdString());
         if (!typed || !name) {
             session.tell(queenWord("Write the last digit of the year, and a colour."), true);
@@ -244,7 +245,7 @@ bool askForQueen(QWidget* parent, Session& session, const Hive& hive, Day on) {
                            : waitingFor(file, hive, on) ? QString()
                                                         : queenWord("nothing is waited for");
     const auto letter = askByLetter(
-        parent, session, queenWord("The queen of %1").arg(hiveMark(hive)),
+        parent, session, queenWord("The queen of %1").arg(markOf(hive)),
         {{QLatin1Char('P'), queenWord("put in, or a young one met"), nobody},
          {QLatin1Char('M'), queenWord("marked, numbered, clipped, her year"), nobody},
          {QLatin1Char('L'), queenWord("lost or gone"), nobody},

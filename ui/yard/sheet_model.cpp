@@ -5,6 +5,7 @@
 #include "core/words/read_back.h"
 #include "core/words/shorthand.h"
 #include "core/words/words.h"
+#include "ui/yard/mind_tone.h"
 
 namespace combwright {
 
@@ -37,15 +38,37 @@ void SheetModel::reload() {
     if (!m_session.hasSeason()) return;
     YardSheet fresh;
     if (!m_session.reading([&] { fresh = yardSheet(m_session.read(), m_yard, m_on); })) return;
+    ++m_reloads;
     const bool sameRows = fresh.rows.size() == m_sheet.rows.size();
     // While a row is kept the editor stands on it; a reset would take it away under the hands.
-    if (!sameRows) beginResetModel();
-    m_sheet = std::move(fresh);
-    if (!sameRows)
+    if (!sameRows) {
+        beginResetModel();
+        m_sheet = std::move(fresh);
         endResetModel();
-    else if (rowCount() > 0)
-        Q_EMIT dataChanged(index(0, 0), index(rowCount() - 1, ColumnCount - 1));
+    } else {
+        // Only what reads differently is measured and painted anew.
+        const auto before = shownRows();
+        m_sheet = std::move(fresh);
+        const auto after = shownRows();
+        for (int row = 0; row < rowCount(); ++row)
+            if (before[static_cast<std::size_t>(row)] != after[static_cast<std::size_t>(row)])
+                rowChanged(row);
+    }
     Q_EMIT sheetChanged();
+}
+
+std::vector<SheetModel::ShownRow> SheetModel::shownRows() const {
+    std::vector<ShownRow> rows(static_cast<std::size_t>(rowCount()));
+    for (int row = 0; row < rowCount(); ++row)
+        for (int column = 0; column < ColumnCount; ++column) {
+            const QModelIndex at = index(row, column);
+            rows[static_cast<std::size_t>(row)].push_back({textOf(at), toneOf(at), isOlder(at)});
+        }
+    return rows;
+}
+
+void SheetModel::rowChanged(int row) {
+    Q_EMIT dataChanged(index(row, 0), index(row, ColumnCount - 1));
 }
 
 int SheetModel::rowCount(const QModelIndex& parent) const {
@@ -81,7 +104,7 @@ bool SheetModel::takeDraft(int row) {
 void SheetModel::discard(int row) {
     m_typing.erase(row);
     m_drafts.drop(draftKey(row));
-    Q_EMIT dataChanged(index(row, 0), index(row, ColumnCount - 1));
+    rowChanged(row);
 }
 
 QString SheetModel::keptLineOf(int row) const {
@@ -110,6 +133,7 @@ bool SheetModel::keep(int row) {
     const StepNote note{wasThere ? m_why.toStdString() : std::string(),
                         "visit " + m_sheet.yard.name.text() + " " + isoText(m_on)};
     bool kept = true;
+    const int reloads = m_reloads;
     if (row == 0) {
         const bool same = m_sheet.visit ? text.toStdString() == m_sheet.visit->all : text.isEmpty();
         if (!same) {
@@ -137,7 +161,12 @@ bool SheetModel::keep(int row) {
     m_typing.erase(row);
     // A line left empty does not take away what is offered in it.
     if (!text.isEmpty() || wasThere) m_drafts.drop(draftKey(row));
-    reload();
+    // Whoever listens to the season has read the sheet by now; then only this row, which was still
+    // being typed in, reads differently.
+    if (m_reloads == reloads)
+        reload();
+    else
+        rowChanged(row);
     return true;
 }
 
@@ -163,7 +192,9 @@ QString SheetModel::saidBack(int row) const {
     return readBackTyped(all, lineOf(row).toStdString());
 }
 
-QString SheetModel::draftText(const QString& draft) const {
+QString SheetModel::offerOf(int row) const {
+    const QString draft = draftOf(row);
+    if (draft.isEmpty()) return {};
     return tr("%1   typed before and not kept: → takes it, Esc drops it").arg(draft);
 }
 
@@ -180,7 +211,7 @@ QString SheetModel::textOf(const QModelIndex& index) const {
             case LineColumn:
                 return lineOf(0);
             case ReadBackColumn: {
-                if (const QString draft = draftOf(0); !draft.isEmpty()) return draftText(draft);
+                if (const QString offer = offerOf(0); !offer.isEmpty()) return offer;
                 const QString said = saidBack(0);
                 return said.isEmpty() ? tr("Touches only hives marked opened. Then put right the "
                                            "few that differ.")
@@ -222,7 +253,7 @@ QString SheetModel::textOf(const QModelIndex& index) const {
         case LineColumn:
             return lineOf(row);
         case ReadBackColumn:
-            if (const QString draft = draftOf(row); !draft.isEmpty()) return draftText(draft);
+            if (const QString offer = offerOf(row); !offer.isEmpty()) return offer;
             return lineOf(row).isEmpty() ? QString() : saidBack(row);
         case SupersColumn:
             return hive.supersNow == hive.supersBefore
@@ -251,13 +282,17 @@ Tone SheetModel::toneOf(const QModelIndex& index) const {
     if (index.row() == 0) return Tone::Muted;
     if (index.column() == ReadBackColumn && !draftOf(index.row()).isEmpty()) return Tone::Muted;
     if (index.column() != MindColumn) return Tone::Ink;
-    for (const Mind& mind : rowAt(index.row()).minds) {
-        if (mind.kind == MindKind::MitesOver || mind.kind == MindKind::FoundDead) return Tone::Bad;
-        if (mind.kind == MindKind::QueenWait || mind.kind == MindKind::CellsSeen ||
-            mind.kind == MindKind::Light || mind.kind == MindKind::NoEggs)
-            return Tone::Warn;
-    }
+    for (const Mind& mind : rowAt(index.row()).minds)
+        if (const Tone tone = mindTone(mind.kind); tone != Tone::Ink) return tone;
     return Tone::Ink;
+}
+
+QString SheetModel::queenColourOf(int row) const {
+    if (row < 1 || row > static_cast<int>(m_sheet.rows.size())) return {};
+    const auto& lives = rowAt(row).lives;
+    // A colour that is only her year's is on no queen.
+    return lives && lives->queen && lives->queen->marked == true ? fromUtf8(lives->colour)
+                                                                 : QString();
 }
 
 QVariant SheetModel::data(const QModelIndex& index, int role) const {
@@ -268,7 +303,12 @@ QVariant SheetModel::data(const QModelIndex& index, int role) const {
             return textOf(index);
         case Qt::EditRole:
             return index.column() == LineColumn ? lineOf(index.row()) : QString();
+        case queenColourRole:
+            return index.column() == HiveColumn ? queenColourOf(index.row()) : QString();
         case Qt::AccessibleTextRole:
+            if (const QString colour = queenColourOf(index.row());
+                index.column() == HiveColumn && !colour.isEmpty())
+                return tr("Hive: %1, queen marked %2").arg(textOf(index), colour);
             return QStringLiteral("%1: %2").arg(
                 headerData(index.column(), Qt::Horizontal, Qt::DisplayRole).toString(),
                 textOf(index));

@@ -4,6 +4,8 @@
 
 #include <QAbstractTableModel>
 #include <map>
+#include <tuple>
+#include <vector>
 
 #include "core/places/yard_sheet.h"
 #include "ui/shell/session.h"
@@ -29,6 +31,9 @@ class SheetModel : public QAbstractTableModel {
         ColumnCount
     };
 
+    /// Of the hive's column: the colour its marked queen wears, by its word; empty for none.
+    static constexpr int queenColourRole = Qt::UserRole + 1;
+
     explicit SheetModel(Session& session, QObject* parent = nullptr);
 
     void show(Id<Yard> yard, Day on);
@@ -44,6 +49,8 @@ class SheetModel : public QAbstractTableModel {
     QString lineOf(int row) const;
     /// What was typed in a row before a crash and never kept; empty when nothing.
     QString draftOf(int row) const;
+    /// That said in words, with the keys that take and drop it; empty when nothing.
+    QString offerOf(int row) const;
     /// Puts that into the row as if it were typed; false where there is none.
     bool takeDraft(int row);
     /// Forgets what was typed or offered in a row; what was kept stands there again.
@@ -52,7 +59,6 @@ class SheetModel : public QAbstractTableModel {
     QString saidBack(int row) const;
     /// Why lines written on an earlier day are changed; kept beside the old line. May be empty.
     void setWhy(const QString& why) { m_why = why.trimmed(); }
-    bool isTyping() const { return !m_typing.empty(); }
 
     int rowCount(const QModelIndex& parent = {}) const override;
     int columnCount(const QModelIndex& parent = {}) const override;
@@ -64,12 +70,16 @@ class SheetModel : public QAbstractTableModel {
     void sheetChanged();
 
   private:
-    QString draftText(const QString& draft) const;
+    /// What a cell shows: its words, their tone, whether they are older than the last look.
+    using ShownRow = std::vector<std::tuple<QString, Tone, bool>>;
+    std::vector<ShownRow> shownRows() const;
+    void rowChanged(int row);
     /// "7", or "7 · 20 Aug" where the last look did not say.
     QString withOwnDay(const QString& value, Day on, const YardSheetRow& row) const;
     bool isOlder(const QModelIndex& index) const;
     QString textOf(const QModelIndex& index) const;
     QString mindTextOf(const YardSheetRow& row) const;
+    QString queenColourOf(int row) const;
     Tone toneOf(const QModelIndex& index) const;
     const YardSheetRow& rowAt(int row) const {
         return m_sheet.rows[static_cast<std::size_t>(row - 1)];
@@ -85,7 +95,7 @@ class SheetModel : public QAbstractTableModel {
     QString m_why;
     std::map<int, QString> m_typing;
     SheetDrafts m_drafts;
-    bool m_keeping = false;
+    int m_reloads = 0;
 };
 
 }  // namespace combwright

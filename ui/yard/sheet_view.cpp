@@ -1,5 +1,6 @@
 #include "ui/yard/sheet_view.h"
 
+#include <QApplication>
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QKeyEvent>
@@ -14,6 +15,8 @@
 #include "core/places/pages/yard_sheet_page.h"
 #include "core/words/shorthand.h"
 #include "core/words/words.h"
+#include "ui/drawing/lettering.h"
+#include "ui/drawing/queen_dot.h"
 #include "ui/yard/cells_editor.h"
 
 namespace combwright {
@@ -43,6 +46,7 @@ class LineDelegate : public QStyledItemDelegate {
     void setEditorData(QWidget* editor, const QModelIndex& index) const override {
         if (auto* cells = qobject_cast<CellsEditor*>(editor)) {
             cells->setLine(m_model.lineOf(index.row()));
+            cells->setOffer(m_model.offerOf(index.row()));
             return;
         }
         auto* edit = static_cast<QLineEdit*>(editor);
@@ -50,7 +54,8 @@ class LineDelegate : public QStyledItemDelegate {
         if (edit->text() != text) edit->setText(text);
     }
     void setModelData(QWidget*, QAbstractItemModel*, const QModelIndex& index) const override {
-        m_model.keep(index.row());
+        // On the way to the reason the line waits: both are kept in one step.
+        if (!m_table.goesToReason()) m_model.keep(index.row());
     }
     bool eventFilter(QObject* editor, QEvent* event) override {
         // The keys are the table's own: here Escape would close the line and leave what was typed.
@@ -58,6 +63,8 @@ class LineDelegate : public QStyledItemDelegate {
     }
     void paint(QPainter* painter, const QStyleOptionViewItem& option,
                const QModelIndex& index) const override {
+        const QString colour = index.data(SheetModel::queenColourRole).toString();
+        if (!colour.isEmpty()) return paintMarked(*painter, option, index, colour);
         QStyledItemDelegate::paint(painter, option, index);
         // The rule between what was seen last and what is seen now.
         if (index.column() != SheetModel::LineColumn) return;
@@ -81,6 +88,12 @@ class LineDelegate : public QStyledItemDelegate {
         if (cells && index.column() == SheetModel::LineColumn &&
             index.row() == m_table.currentIndex().row())
             size.setHeight(cells->heightFor(cells->width()));
+        if (!index.data(SheetModel::queenColourRole).toString().isEmpty()) {
+            const Look& look = m_session.look();
+            const double lines =
+                lineStep(look.font(TextSize::Body)) + lineStep(look.font(TextSize::Note));
+            size.setHeight(std::max(size.height(), static_cast<int>(lines) + look.space(4)));
+        }
         // The hint of the style forgets the padding beside the text, and wraps a line too late.
         const QString text = index.data(Qt::DisplayRole).toString();
         const Look& look = m_session.look();
@@ -95,6 +108,39 @@ class LineDelegate : public QStyledItemDelegate {
     }
 
   private:
+    /// The mark of the hive, and under it what its queen wears: the dot and the word for it.
+    void paintMarked(QPainter& painter, const QStyleOptionViewItem& option,
+                     const QModelIndex& index, const QString& colour) const {
+        QStyleOptionViewItem ground = option;
+        initStyleOption(&ground, index);
+        const QString mark = std::exchange(ground.text, QString());
+        const QStyle* style = ground.widget ? ground.widget->style() : QApplication::style();
+        style->drawControl(QStyle::CE_ItemViewItem, &ground, &painter, ground.widget);
+        const Look& look = m_session.look();
+        const QFont bold = look.font(TextSize::Body, true);
+        const QFont note = look.font(TextSize::Note);
+        const double above = lineStep(bold);
+        const double below = lineStep(note);
+        const QRect words =
+            style->subElementRect(QStyle::SE_ItemViewItemText, &ground, ground.widget);
+        const double left =
+            words.left() + style->pixelMetric(QStyle::PM_FocusFrameHMargin, &ground) + 1;
+        const double right = option.rect.right() - look.px(2);
+        const double top = option.rect.center().y() - (above + below) / 2.0;
+        const auto clip = fitted(mark, bold, right - left);
+        paintText(painter, {left, top + QFontMetricsF(bold).ascent()}, clip, bold,
+                  look.tone(Tone::Ink));
+        double x = left;
+        const double base = top + above + QFontMetricsF(note).ascent();
+        if (const auto paint = queenPaint(colour)) {
+            const double size = queenDotSize(TextSize::Note, look);
+            paintQueenDot(painter, {x + size / 2.0, base - capHeight(note) / 2.0}, size, *paint,
+                          look);
+            x += size + look.px(3);
+        }
+        paintText(painter, {x, base}, fitted(colour, note, right - x), note,
+                  look.tone(Tone::Muted));
+    }
     QWidget* createCells(QWidget* parent, const QModelIndex& index) const {
         auto* cells = new CellsEditor(
             m_session, index.siblingAtColumn(SheetModel::HiveColumn).data().toString(), &m_table,
@@ -135,10 +181,14 @@ SheetTable::SheetTable(SheetModel& model, Session& session, QWidget* parent)
         verticalHeader()->setDefaultSectionSize(m_session.look().space(32));
         verticalHeader()->setMinimumSectionSize(m_session.look().space(32));
         layOutColumns();
+        fitRows(0, this->model()->rowCount() - 1);
     };
     connect(&session, &Session::lookChanged, this, sizes);
     // A row is as high as what is read back and to mind, and as the cells of the row one types in.
-    verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    // Each is measured when it changes: to measure all of them with every letter held up the hand.
+    verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+    connect(&model, &QAbstractItemModel::modelReset, this,
+            [this] { fitRows(0, this->model()->rowCount() - 1); });
     sizes();
 }
 
@@ -181,6 +231,18 @@ void SheetTable::fitRow() {
     updateEditorGeometries();
 }
 
+void SheetTable::fitRows(int from, int to) {
+    const int least = verticalHeader()->minimumSectionSize();
+    for (int row = from; row <= to; ++row)
+        verticalHeader()->resizeSection(row, std::max(sizeHintForRow(row), least));
+}
+
+void SheetTable::dataChanged(const QModelIndex& from, const QModelIndex& to,
+                             const QList<int>& roles) {
+    QTableView::dataChanged(from, to, roles);
+    fitRows(from.row(), to.row());
+}
+
 void SheetTable::layOutColumns() {
     const Look& look = m_session.look();
     // What must be read or typed keeps its room; of what was seen last as much stays as fits.
@@ -209,13 +271,21 @@ void SheetTable::layOutColumns() {
 void SheetTable::resizeEvent(QResizeEvent* event) {
     QTableView::resizeEvent(event);
     layOutColumns();
+    if (event->size().width() != event->oldSize().width()) fitRows(0, model()->rowCount() - 1);
     if (m_asCells) fitRow();
 }
 
 void SheetTable::focusInEvent(QFocusEvent* event) {
     QTableView::focusInEvent(event);
-    if (CellsEditor* editor = m_leaving ? nullptr : cells())
+    if (m_leaving) return;
+    if (CellsEditor* editor = cells())
         (editor->firstBad() ? static_cast<QWidget*>(editor->firstBad()) : editor)->setFocus();
+    else if (event->reason() == Qt::TabFocusReason || event->reason() == Qt::BacktabFocusReason)
+        editRow(currentIndex().row());
+}
+
+bool SheetTable::goesToReason() const {
+    return m_reason && QApplication::focusWidget() == m_reason;
 }
 
 void SheetTable::editRow(int row) {
@@ -283,7 +353,7 @@ bool SheetTable::eventFilter(QObject* watched, QEvent* event) {
         case Qt::Key_Backtab: {
             const bool back = key->key() == Qt::Key_Backtab;
             if (cells() && cells()->step(!back)) return true;
-            m_model.keep(currentIndex().row());
+            if (back || !m_reason || !m_reason->isVisible()) m_model.keep(currentIndex().row());
             // A cell that cannot be meant keeps its text and its place, but never the keyboard.
             if (cells() && cells()->firstBad()) {
                 m_session.tell(cells()->badWhy(), true);
@@ -296,19 +366,24 @@ bool SheetTable::eventFilter(QObject* watched, QEvent* event) {
             QWidget* editor = cells() ? static_cast<QWidget*>(cells()) : edit;
             setFocus();
             closeEditor(editor, QAbstractItemDelegate::NoHint);
+            fitRows(currentIndex().row(), currentIndex().row());
             focusNextPrevChild(!back);
             m_leaving = false;
             return true;
         }
         case Qt::Key_Right:
             // At the end of a line there is nowhere to go but into what was typed before.
-            if (cells() || edit->cursorPosition() < edit->text().size()) return false;
+            if (edit->cursorPosition() < edit->text().size()) return false;
             if (!m_model.takeDraft(currentIndex().row())) return false;
-            edit->setText(m_model.lineOf(currentIndex().row()));
+            if (cells())
+                cells()->reset(m_model.lineOf(currentIndex().row()));
+            else
+                edit->setText(m_model.lineOf(currentIndex().row()));
             return true;
         case Qt::Key_Escape:
             m_model.discard(currentIndex().row());
             if (cells()) {
+                cells()->setOffer({});
                 cells()->reset(m_model.lineOf(currentIndex().row()));
             } else {
                 edit->setText(m_model.lineOf(currentIndex().row()));
@@ -345,6 +420,8 @@ SheetView::SheetView(Session& session, QWidget* parent)
     whyLine->addWidget(whyHead);
     whyLine->addWidget(m_why, 1);
     connect(m_why, &QLineEdit::textChanged, &m_model, &SheetModel::setWhy);
+    connect(m_why, &QLineEdit::returnPressed, this, &SheetView::keepWithReason);
+    m_table->setReasonField(m_why);
     connect(m_table, &SheetTable::strikeAsked, this, &SheetView::strikeVisit);
     m_kept = label("kept");
     m_lookAt = label("look_at");
@@ -412,6 +489,12 @@ void SheetView::shareHeight() {
     m_below->setFocusPolicy(wanted > most ? Qt::StrongFocus : Qt::NoFocus);
 }
 
+void SheetView::keepWithReason() {
+    if (!m_model.keepAll()) return;
+    m_table->setFocus();
+    m_table->editRow(std::max(m_table->currentIndex().row(), 1));
+}
+
 void SheetView::strikeVisit() {
     const YardSheet& sheet = m_model.sheet();
     if (!sheet.visit) {
@@ -455,72 +538,6 @@ void SheetView::fillBelow() {
     m_take->setText(takeText());
     shareHeight();
     update();
-}
-
-QString SheetView::keptText() const {
-    const YardSheet& sheet = m_model.sheet();
-    const QString row =
-        QStringLiteral("<tr><td>%1 &nbsp;</td><td><b>%2</b><small> %3</small> %4</td></tr>");
-    QString text = QStringLiteral("<b>%1</b><table cellspacing='2'>").arg(tr("What was kept"));
-    text += row.arg(tr("opened"))
-                .arg(sheet.opened)
-                .arg(QLatin1Char('c'))
-                .arg(sheet.notOpened ? tr("%1 not opened").arg(sheet.notOpened) : QString());
-    if (sheet.supersInStore)
-        text += row.arg(tr("supers put on"))
-                    .arg(sheet.supersPutOn)
-                    .arg(QLatin1Char('c'))
-                    .arg(tr("%1 left in the storeroom").arg(*sheet.supersInStore));
-    else
-        text += row.arg(tr("supers put on"))
-                    .arg(sheet.supersPutOn)
-                    .arg(QLatin1Char('c'))
-                    .arg(QString());
-    const auto mean = [&](const QString& what, const std::optional<MeanOf>& value) {
-        if (!value) return;
-        text += row.arg(what, QLocale().toString(value->value, 'f', 1),
-                        QString(QLatin1Char(letter(value->how))),
-                        tr("frames, %1 of %2 hives").arg(value->n).arg(sheet.rows.size()));
-    };
-    mean(tr("brood, mean"), sheet.brood);
-    mean(tr("stores, mean"), sheet.stores);
-    return text + QStringLiteral("</table><small>%1</small>")
-                      .arg(tr("Blank is not nought. Means use only what was seen."));
-}
-
-QString SheetView::lookAtText() const {
-    const YardSheet& sheet = m_model.sheet();
-    QStringList lines;
-    for (const YardSheetRow& row : sheet.rows)
-        for (const Mind& mind : row.minds) {
-            const bool urgent =
-                mind.kind == MindKind::MitesOver || mind.kind == MindKind::QueenWait ||
-                mind.kind == MindKind::CellsSeen || mind.kind == MindKind::NoEggs ||
-                mind.kind == MindKind::NotOpened || mind.kind == MindKind::FoundDead;
-            if (urgent)
-                lines << QStringLiteral("<b>%1</b> %2")
-                             .arg(fromUtf8(row.hive.mark.text()).toHtmlEscaped(),
-                                  mindText(mind, sheet.on).toHtmlEscaped());
-        }
-    if (lines.isEmpty()) lines << tr("Nothing stands out.");
-    return QStringLiteral("<b>%1</b><br>").arg(tr("Look at these before you close")) +
-           lines.join(QStringLiteral("<br>"));
-}
-
-QString SheetView::takeText() const {
-    QStringList lines;
-    for (const TakeAlong& take : m_model.sheet().takeAlong) {
-        QStringList hives;
-        for (const std::string& hive : take.hives) hives << fromUtf8(hive);
-        const QString count = take.what == TakeAlong::What::LeaveShut ? QStringLiteral("–")
-                                                                      : QString::number(take.count);
-        lines << QStringLiteral("<b>%1</b> &nbsp;%2 &nbsp;<span>%3</span>")
-                     .arg(count, takeAlongText(take).toHtmlEscaped(),
-                          hives.join(QStringLiteral(", ")).toHtmlEscaped());
-    }
-    if (lines.isEmpty()) lines << tr("Nothing written down asks for anything.");
-    return QStringLiteral("<b>%1</b><br>").arg(tr("Take next time")) +
-           lines.join(QStringLiteral("<br>"));
 }
 
 }  // namespace combwright

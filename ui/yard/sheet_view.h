@@ -28,6 +28,8 @@ class SheetTable : public QTableView {
     int keystrokes() const { return m_keystrokes; }
     /// Whether the row one types in is taken apart into cells.
     bool asCells() const { return m_asCells; }
+    /// Where is written why a line is changed; a line left for it is kept together with it.
+    void setReasonField(QLineEdit* field) { m_reason = field; }
     /// The cells one types in now; none where it is one line.
     CellsEditor* cells() const;
     /// F6: from the one line to cells and back, with what is typed.
@@ -41,6 +43,8 @@ class SheetTable : public QTableView {
   protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
+    void dataChanged(const QModelIndex& from, const QModelIndex& to,
+                     const QList<int>& roles = QList<int>()) override;
     void focusInEvent(QFocusEvent* event) override;
     void currentChanged(const QModelIndex& current, const QModelIndex& previous) override;
 
@@ -49,13 +53,17 @@ class SheetTable : public QTableView {
     void layOutColumns();
     void leaveRow(int step);
     bool cellsAreMeant();
+    bool goesToReason() const;
     void fitRow();
+    /// Makes rows as high as what stands in them.
+    void fitRows(int from, int to);
 
     SheetModel& m_model;
     Session& m_session;
     int m_keystrokes = 0;
     bool m_asCells = false;
     bool m_leaving = false;  ///< by Tab, out of the table
+    QLineEdit* m_reason = nullptr;
 };
 
 class SheetView : public QWidget {
@@ -73,6 +81,7 @@ class SheetView : public QWidget {
 
   private:
     void shareHeight();
+    void keepWithReason();
     QString keptText() const;
     QString lookAtText() const;
     QString takeText() const;

@@ -168,6 +168,7 @@ bool askForTare(QWidget* parent, Session& session, const Hive& hive, Day on) {
     auto* tare = form.line(feedWord("Empty weight, %1").arg(massUnit()), "tare", feedWord("14.5"));
     if (hive.tare && hive.tare->value) tare->setText(massTyped(*hive.tare->value));
     form.beginIn(tare);
+    form.keepDraft(QStringLiteral("tare %1 %2").arg(hive.id.number).arg(dayText(on)));
     form.onAccept([&] {
         SetTare deed;
         deed.on = on;
@@ -277,6 +278,7 @@ bool askForTruck(QWidget* parent, Session& session, const Yard& yard, Day on) {
         form.line(feedWord("Put in"), "put_in", feedWord("smoker, 2 hive tool, matches"), 34);
     auto* out = form.line(feedWord("Take off the list"), "take_off", feedWord("may stay empty"));
     form.beginIn(in);
+    form.keepDraft(QStringLiteral("truck"));
     form.onAccept([&] {
         if (typedWords(in).empty() && typedWords(out).empty()) {
             session.tell(feedWord("Nothing was typed, so nothing was kept."), true);

@@ -24,7 +24,8 @@ std::vector<HiveColumn> storesColumns() {
 HiveCell storesCellOf(const HiveStores& row) {
     HiveCell cell;
     if (row.nowG) {
-        cell.text = massKnown(*row.nowG, row.how);
+        cell.text = massText(*row.nowG, row.how);
+        cell.how = letter(row.how);
     } else {
         cell.text =
             row.from == StoresFrom::Heft ? fromUtf8(word(*row.heft)) : StoresPage::tr("not known");

@@ -7,8 +7,11 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "core/places/pages/yard_sheet_page.h"
 #include "core/places/pages/yard_story_text.h"
 #include "core/words/words.h"
+#include "ui/drawing/queen_dot.h"
+#include "ui/yard/mind_tone.h"
 
 namespace combwright {
 namespace {
@@ -54,6 +57,7 @@ StoryCard::StoryCard(Session& session, QWidget* parent)
     : QFrame(parent),
       m_session(session),
       m_head(new QLabel(this)),
+      m_minds(new QLabel(this)),
       m_waitTitle(new QLabel(this)),
       m_wait(new QueenWaitLine(session, this)),
       m_waitWords(new QLabel(this)),
@@ -72,7 +76,9 @@ StoryCard::StoryCard(Session& session, QWidget* parent)
     m_scroll->installEventFilter(this);
     m_storyLabel->setObjectName(QStringLiteral("story"));
     m_more->setObjectName(QStringLiteral("story_more"));
-    for (QLabel* label : {m_head, m_waitTitle, m_waitWords, m_storyLabel, m_more}) {
+    m_minds->setObjectName(QStringLiteral("story_minds"));
+    m_minds->hide();
+    for (QLabel* label : {m_head, m_minds, m_waitTitle, m_waitWords, m_storyLabel, m_more}) {
         label->setTextFormat(Qt::RichText);
         label->setWordWrap(true);
         label->setAlignment(Qt::AlignTop | Qt::AlignLeft);
@@ -81,7 +87,8 @@ StoryCard::StoryCard(Session& session, QWidget* parent)
     // The card's own ground shows through.
     m_scroll->viewport()->setAutoFillBackground(false);
     m_storyLabel->setAutoFillBackground(false);
-    for (QWidget* each : std::initializer_list<QWidget*>{m_head, m_waitTitle, m_wait, m_waitWords})
+    for (QWidget* each :
+         std::initializer_list<QWidget*>{m_head, m_minds, m_waitTitle, m_wait, m_waitWords})
         column->addWidget(each);
     column->addWidget(m_scroll, 1);
     column->addWidget(m_more);
@@ -117,7 +124,9 @@ void StoryCard::clear() {
     m_story.clear();
     m_open = false;
     m_shown = 0;
-    for (QLabel* label : {m_head, m_waitTitle, m_waitWords, m_storyLabel, m_more}) label->clear();
+    for (QLabel* label : {m_head, m_minds, m_waitTitle, m_waitWords, m_storyLabel, m_more})
+        label->clear();
+    m_minds->hide();
     m_wait->hide();
 }
 
@@ -132,9 +141,13 @@ void StoryCard::fill() {
                         .arg(look.font(TextSize::Title).pixelSize())
                         .arg(mark.toHtmlEscaped(), muted,
                              tr("hive %1 of %2").arg(m_place).arg(m_of),
-                             hiveHeadText(m_hiveHead)
-                                 .toHtmlEscaped()
-                                 .replace(QLatin1Char('\n'), QStringLiteral("<br>"))));
+                             dotOf(m_hiveHead.queen, m_hiveHead.colour, TextSize::Note) +
+                                 hiveHeadText(m_hiveHead)
+                                     .toHtmlEscaped()
+                                     .replace(QLatin1Char('\n'), QStringLiteral("<br>"))));
+    m_minds->setFont(look.font(TextSize::Note));
+    m_minds->setText(mindsHtml());
+    m_minds->setVisible(!m_minds->text().isEmpty());
     const Mind* wait = queenWaitOf(m_row);
     for (QWidget* each : std::initializer_list<QWidget*>{m_waitTitle, m_wait, m_waitWords})
         each->setVisible(wait != nullptr);
@@ -152,6 +165,25 @@ void StoryCard::fill() {
     m_storyLabel->setAccessibleName(tr("Story of %1").arg(mark));
     layout()->activate();
     fillStory();
+}
+
+/// What she wears; a colour that is only her year's is on no queen.
+QString StoryCard::dotOf(const std::optional<Queen>& queen, const std::string& colour,
+                         TextSize size) const {
+    return queen && queen->marked == true ? queenDotHtml(fromUtf8(colour), size, m_session.look())
+                                          : QString();
+}
+
+/// All there is to mind, whole: under the hive there is room for the weightiest only.
+QString StoryCard::mindsHtml() const {
+    QStringList lines;
+    for (const Mind& mind : m_row.minds) {
+        if (&mind == queenWaitOf(m_row) || mind.kind == MindKind::NotOpened) continue;
+        lines << QStringLiteral("<span style='color:%1'>%2</span>")
+                     .arg(m_session.look().tone(mindTone(mind.kind)).name(),
+                          mindText(mind, m_today).toHtmlEscaped());
+    }
+    return lines.join(QStringLiteral("<br>"));
 }
 
 QString StoryCard::waitHtml(const Mind& mind, Day today) const {
@@ -185,7 +217,10 @@ QString StoryCard::storyHtml(int entries) const {
                     "<td align='right'><small style='color:%3'>%4</small></td></tr></table>%5")
                     .arg(look.tone(Tone::Hairline).name(), day.toHtmlEscaped(),
                          look.tone(Tone::Muted).name(), storyKind(entry).toHtmlEscaped(),
-                         storySentence(entry).toHtmlEscaped());
+                         (entry.what == StoryEntry::What::QueenCame
+                              ? dotOf(entry.queen, entry.colour, TextSize::Body)
+                              : QString()) +
+                             storySentence(entry).toHtmlEscaped());
     }
     return html;
 }

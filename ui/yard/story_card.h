@@ -64,6 +64,9 @@ class StoryCard : public QFrame {
 
   private:
     QString storyHtml(int entries) const;
+    QString dotOf(const std::optional<Queen>& queen, const std::string& colour,
+                  TextSize size) const;
+    QString mindsHtml() const;
     QString waitHtml(const Mind& mind, Day today) const;
     void fill();
     void fillStory();
@@ -71,6 +74,7 @@ class StoryCard : public QFrame {
 
     Session& m_session;
     QLabel* m_head;
+    QLabel* m_minds;
     QLabel* m_waitTitle;
     QueenWaitLine* m_wait;
     QLabel* m_waitWords;

@@ -11,7 +11,8 @@ namespace {
 
 constexpr double boardPxPerMm = 0.255;  // a box 105 px wide at the base font, as marks still read
 constexpr int cellWidth = 136;
-constexpr int wordsHeight = 58;
+constexpr int wordsHeight = 58;  // a mark and two lines …
+constexpr int thirdLine = 16;    // … and one more in a row that needs it
 
 }  // namespace
 
@@ -130,6 +131,13 @@ double YardBoard::rowStackHeight(std::size_t first, int perRow) const {
     return tallest;
 }
 
+int YardBoard::rowWordsHeight(std::size_t first, int perRow) const {
+    const std::size_t end = std::min(m_hives.size(), first + static_cast<std::size_t>(perRow));
+    bool third = false;
+    for (std::size_t i = first; i < end; ++i) third = third || m_hives[i].words.size() > 2;
+    return m_session.look().space(third ? wordsHeight + thirdLine : wordsHeight);
+}
+
 std::vector<YardBoard::Slot> YardBoard::slotsFor(int width) const {
     const Look& look = m_session.look();
     const int perRow = hivesPerRow(width);
@@ -138,13 +146,13 @@ std::vector<YardBoard::Slot> YardBoard::slotsFor(int width) const {
     double y = look.space(8);
     for (std::size_t first = 0; first < m_hives.size(); first += static_cast<std::size_t>(perRow)) {
         const double high = rowStackHeight(first, perRow);
+        const int under = rowWordsHeight(first, perRow);
         const std::size_t end = std::min(m_hives.size(), first + static_cast<std::size_t>(perRow));
         for (std::size_t i = first; i < end; ++i) {
             const double x = cell * static_cast<double>(i - first);
-            found.push_back(
-                {QRectF(x, y, cell, high + look.space(wordsHeight)), QRectF(x, y, cell, high)});
+            found.push_back({QRectF(x, y, cell, high + under), QRectF(x, y, cell, high)});
         }
-        y += high + look.space(wordsHeight + 8);
+        y += high + under + look.space(8);
     }
     return found;
 }

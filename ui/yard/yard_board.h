@@ -19,13 +19,16 @@ struct WordsUnder {
     std::vector<TextLine> ways;
 };
 
+/// Lines under a hive; what has no room there the card beside the board says.
+inline constexpr std::size_t mostWordsUnder = 3;
+
 /// One hive ready to be drawn.
 struct HiveOnBoard {
     Id<Hive> id;
     std::vector<Id<Box>> boxes;  ///< from the floor up
     StackView stack;
     QString mark;
-    std::vector<WordsUnder> words;  ///< two lines at most
+    std::vector<WordsUnder> words;  ///< the weightiest first, `mostWordsUnder` at most
 };
 
 class YardBoard : public QWidget {
@@ -71,6 +74,7 @@ class YardBoard : public QWidget {
     int hivesPerRow(int width) const;
     std::vector<Slot> slotsFor(int width) const;
     double rowStackHeight(std::size_t first, int perRow) const;
+    int rowWordsHeight(std::size_t first, int perRow) const;
     QRectF stackRect(const Slot& slot, const HiveOnBoard& hive) const;
     void paintHive(QPainter& painter, std::size_t index, const Slot& slot);
     void paintWords(QPainter& painter, const HiveOnBoard& hive, const Slot& slot);

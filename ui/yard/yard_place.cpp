@@ -24,7 +24,7 @@ YardPlace::YardPlace(Session& session, QWidget* parent) : Place(session, parent)
     auto* controls = new QHBoxLayout(m_controls);
     controls->setContentsMargins(0, 0, 0, 0);
     controls->setSpacing(8);
-    m_yards = new QComboBox(m_controls);
+    m_yards = new YardChoice(session, m_controls);
     m_yards->setObjectName(QStringLiteral("yard"));
     m_yards->setAccessibleName(tr("Yard"));
     m_day = new QLineEdit(m_controls);
@@ -65,7 +65,7 @@ YardPlace::YardPlace(Session& session, QWidget* parent) : Place(session, parent)
 
     connect(addYardButton, &QPushButton::clicked, this, &YardPlace::addYard);
     connect(addHiveButton, &QPushButton::clicked, this, &YardPlace::addHive);
-    connect(m_yards, &QComboBox::activated, this, [this](int index) {
+    connect(m_yards, &YardChoice::activated, this, [this](int index) {
         keepTyped();
         choose(Id<Yard>{m_yards->itemData(index).toLongLong()}, m_on);
     });
@@ -125,6 +125,7 @@ void YardPlace::fillYards() {
     }
     if (!stillThere) m_yard = yards.empty() ? std::nullopt : std::optional(yards.front().id);
     if (m_yard) m_yards->setCurrentIndex(m_yards->findData(static_cast<qlonglong>(m_yard->number)));
+    m_yards->fit();
     m_controls->setVisible(!yards.empty());
     m_day->setText(dayText(m_on));
     fitDay();
@@ -198,14 +199,36 @@ void YardPlace::goFor(const GoTo& where) {
     if (workPage()) openPage(Qt::Key_Escape);
     if (where.yard) choose(*where.yard, where.on.value_or(session().clock().today()));
     if (where.hive && m_pages->currentWidget() == m_board) m_board->board().choose(*where.hive);
-    if (where.sheet)
-        openSheet();
-    else
-        setFocus();
+    if (where.sheet) return openSheet();
+    switch (where.page) {
+        case GoTo::Page::Health:
+            return openPage(Qt::Key_V);
+        case GoTo::Page::Stores:
+            return openPage(Qt::Key_F);
+        case GoTo::Page::Story:
+            setFocus();
+            if (where.hive && m_pages->currentWidget() == m_board) m_board->card().openAll();
+            return;
+        case GoTo::Page::Board:
+            return setFocus();
+    }
 }
 
 bool YardPlace::resumes(const QString& sheet, const QString&) const {
     return sheet.startsWith(QLatin1String("yard-sheet "));
+}
+
+void YardPlace::resume(const QString& sheet, const QString&) {
+    // As the sheet names its drafts: its yard and the day of the visit.
+    const Id<Yard> typedIn{sheet.section(QLatin1Char(' '), 1, 1).toLongLong()};
+    const auto on = parseDay(sheet.section(QLatin1Char(' '), 2, 2).toStdString());
+    if (!on || !session().read().find(typedIn)) return;
+    choose(typedIn, *on);
+    if (m_yard != typedIn) return;
+    openSheet();
+    const SheetModel& lines = m_sheet->model();
+    for (int row = 0; row < lines.rowCount(); ++row)
+        if (!lines.draftOf(row).isEmpty()) return m_sheet->table().editRow(row);
 }
 
 void YardPlace::takeDay() {

@@ -3,7 +3,6 @@
 // their health and their stores.
 #pragma once
 
-#include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
 #include <QStackedWidget>
@@ -13,6 +12,7 @@
 #include "ui/yard/health_page.h"
 #include "ui/yard/sheet_view.h"
 #include "ui/yard/stores_page.h"
+#include "ui/yard/yard_choice.h"
 
 namespace combwright {
 
@@ -26,6 +26,7 @@ class YardPlace : public Place {
     std::optional<DueWhere> worksAt() const override { return DueWhere::Yard; }
     void goFor(const GoTo& where) override;
     bool resumes(const QString& sheet, const QString& row) const override;
+    void resume(const QString& sheet, const QString& row) override;
     PlaceHead head() const override;
     std::vector<KeyHint> hints() const override;
     std::vector<PrintSheet> sheets() const override;
@@ -72,7 +73,7 @@ class YardPlace : public Place {
     void showPage();
 
     QWidget* m_controls;
-    QComboBox* m_yards;
+    YardChoice* m_yards;
     QLineEdit* m_day;
     QStackedWidget* m_pages;
     QWidget* m_empty;

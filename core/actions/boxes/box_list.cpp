@@ -190,19 +190,6 @@ Result<BoxContents> parseContents(std::string_view text) {
     return contents;
 }
 
-Result<std::string> parseFaults(std::string_view text) {
-    std::string letters;
-    for (const std::string_view part : partsOf(text, ",;")) {
-        const auto tally = tallyOf(Count(1), part);
-        if (!tally || tally->comb)
-            return Refusal{Code::NotAChoice,
-                           "faults",
-                           {{"value", std::string(part)}, {"choices", faultLetters()}}};
-        letters += tally->faults;
-    }
-    return *tidyFaults(letters);
-}
-
 std::string kindWords(const Read& file) {
     std::vector<std::string> names;
     const auto add = [&names](const std::string& name) {

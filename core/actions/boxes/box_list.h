@@ -36,10 +36,6 @@ struct BoxContents {
 /// more than 100 % or 100 frames, and Contradiction where more are capped than there are.
 Result<BoxContents> parseContents(std::string_view text);
 
-/// Faults as one says them, letters ("WV") or words parted by commas ("web of moth, broken"), as
-/// their letters in order. Refused with NotAChoice for what is no fault.
-Result<std::string> parseFaults(std::string_view text);
-
 /// So many frames of the class a word stands for: "drawn", "broken", or faults by their letters;
 /// nothing where it is no class.
 std::optional<FrameTally> framesOfClass(Count frames, std::string_view word);

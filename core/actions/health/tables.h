@@ -16,7 +16,7 @@ struct SetMiteLine {
     static constexpr std::string_view name = "set-mite-line";
     using Answer = Id<MiteLine>;
     Day on;
-    YearPhase phase = YearPhase::Peak;
+    SeasonPhase phase = SeasonPhase::Peak;
     Number per100;
     std::optional<Id<Yard>> yard;
     std::string source;
@@ -33,7 +33,7 @@ struct SetPhaseDay {
     static constexpr std::string_view name = "set-phase-day";
     using Answer = Id<PhaseDay>;
     Day on;
-    YearPhase phase = YearPhase::Peak;
+    SeasonPhase phase = SeasonPhase::Peak;
     Count month;
     Count dayOfMonth;
     std::optional<Id<Yard>> yard;

@@ -5,6 +5,7 @@
 
 #include "core/exchange/compute/computations.h"
 #include "core/exchange/compute/object_reader.h"
+#include "core/exchange/or_null.h"
 #include "core/trade/colony/loss.h"
 #include "core/trade/colony/mite_forecast.h"
 #include "core/trade/colony/mite_rate.h"
@@ -17,10 +18,6 @@ namespace {
 
 // A million tonnes: no gap is larger, and nothing divided by a small ratio runs out of numbers.
 constexpr Range colonyMass{0, 1e12};
-
-QJsonValue dayOrNull(const std::optional<Day>& day) {
-    return day ? QJsonValue(QString::fromStdString(isoText(*day))) : QJsonValue();
-}
 
 Result<QJsonObject> computeMiteRate(const QJsonObject& input) {
     ObjectReader in(input);
@@ -44,7 +41,7 @@ Result<QJsonObject> computeMiteForecast(const QJsonObject& input) {
 
     const auto reaches = miteForecast(per100, threshold, doubling, day);
     if (!reaches) return reaches.error();
-    return QJsonObject{{"reaches_on", dayOrNull(*reaches)}};
+    return QJsonObject{{"reaches_on", orNull(*reaches)}};
 }
 
 Result<QJsonObject> computeRunOut(const QJsonObject& input) {
@@ -57,7 +54,7 @@ Result<QJsonObject> computeRunOut(const QJsonObject& input) {
 
     const auto out = runOut(stores_g, floor_g, use_g, day);
     if (!out) return out.error();
-    return QJsonObject{{"runs_out_on", dayOrNull(*out)}};
+    return QJsonObject{{"runs_out_on", orNull(*out)}};
 }
 
 Result<QJsonObject> computeSugar(const QJsonObject& input) {
@@ -103,12 +100,12 @@ Result<QJsonObject> computeQueenDates(const QJsonObject& input) {
 
     const auto dates = queenDates(event, day, notSeenOn, patience);
     if (!dates) return dates.error();
-    return QJsonObject{{"emerges_from", dayOrNull(dates->emergesFrom)},
-                       {"emerges_to", dayOrNull(dates->emergesTo)},
-                       {"do_not_open_until", dayOrNull(dates->doNotOpenUntil)},
-                       {"look_from", dayOrNull(dates->lookFrom)},
-                       {"test_frame_from", dayOrNull(dates->testFrameFrom)},
-                       {"act_by", dayOrNull(dates->actBy)}};
+    return QJsonObject{{"emerges_from", orNull(dates->emergesFrom)},
+                       {"emerges_to", orNull(dates->emergesTo)},
+                       {"do_not_open_until", orNull(dates->doNotOpenUntil)},
+                       {"look_from", orNull(dates->lookFrom)},
+                       {"test_frame_from", orNull(dates->testFrameFrom)},
+                       {"act_by", orNull(dates->actBy)}};
 }
 
 Result<QJsonObject> computeLoss(const QJsonObject& input) {

@@ -7,6 +7,7 @@
 #include "core/catalogue/catalogue.h"
 #include "core/exchange/compute/computations.h"
 #include "core/exchange/compute/object_reader.h"
+#include "core/exchange/or_null.h"
 #include "core/trade/storeroom/cold.h"
 #include "core/trade/storeroom/fit.h"
 #include "core/trade/storeroom/frame_needs.h"
@@ -25,10 +26,6 @@ constexpr Range boxPlacesAtLeastOne{1, 1000};
 
 QString storeText(std::string_view text) {
     return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
-}
-
-QJsonValue numberOrNull(const std::optional<double>& number) {
-    return number ? QJsonValue(*number) : QJsonValue();
 }
 
 std::optional<double> mmOf(const std::optional<Length>& length) {
@@ -82,14 +79,13 @@ Result<QJsonObject> computeBeeSpace(const QJsonObject& input) {
                                                                       : boxId);
         return refusal;
     }
-    QJsonObject answer{{"gap_mm", numberOrNull(fit->gapMm)},
-                       {"verdict", storeText(key(fit->verdict))}};
+    QJsonObject answer{{"gap_mm", orNull(fit->gapMm)}, {"verdict", storeText(key(fit->verdict))}};
     if (fit->endVerdict) {
-        answer.insert("end_gap_mm", numberOrNull(fit->endGapMm));
+        answer.insert("end_gap_mm", orNull(fit->endGapMm));
         answer.insert("end_verdict", storeText(key(*fit->endVerdict)));
     }
     if (fit->sideVerdict) {
-        answer.insert("side_gap_mm", numberOrNull(fit->sideGapMm));
+        answer.insert("side_gap_mm", orNull(fit->sideGapMm));
         answer.insert("side_verdict", storeText(key(*fit->sideVerdict)));
     }
     return answer;

@@ -4,22 +4,20 @@
 
 #include "core/model/describe.h"
 #include "core/model/yard/yard.h"
+#include "core/units/season_phase.h"
 
 namespace combwright {
 
-/// Where in its year a colony stands.
-enum class YearPhase { Dormant, Increase, Peak, Decrease };
 template <>
-struct Choices<YearPhase> {
-    static constexpr auto words =
-        std::to_array<std::string_view>({"dormant", "increase", "peak", "decrease"});
+struct Choices<SeasonPhase> {
+    static constexpr auto words = seasonPhaseKeys;
 };
 
 /// The keeper's own line for mites in a phase, instead of the table's.
 struct MiteLine {
     static constexpr std::string_view table = "mite_line";
     Id<MiteLine> id;
-    YearPhase phase = YearPhase::Peak;
+    SeasonPhase phase = SeasonPhase::Peak;
     std::optional<Id<Yard>> yard;  ///< only for that yard
     Day since;
     Number per100;  ///< mites on 100 bees at which to act
@@ -31,7 +29,7 @@ struct MiteLine {
 struct PhaseDay {
     static constexpr std::string_view table = "phase_day";
     Id<PhaseDay> id;
-    YearPhase phase = YearPhase::Peak;
+    SeasonPhase phase = SeasonPhase::Peak;
     std::optional<Id<Yard>> yard;  ///< only for that yard
     Day since;                     ///< in force from then on
     Count month;                   ///< 1 to 12

@@ -44,11 +44,20 @@ const Fields& LoadBox::fields() {
     return all;
 }
 
+const Fields& HoneyTraits::fields() {
+    static const Fields all =
+        describe(field<&HoneyTraits::strainer>("strainer"), field<&HoneyTraits::colour>("colour"),
+                 field<&HoneyTraits::pfund>("pfund"), field<&HoneyTraits::place>("place"),
+                 field<&HoneyTraits::taste>("taste"));
+    return all;
+}
+
 const Fields& Bucket::fields() {
     static const Fields all = describe(
         ownId<&Bucket::id>(), field<&Bucket::extraction>("extraction"),
         field<&Bucket::mark>("mark"), known<&Bucket::net>("net"), field<&Bucket::water>("water"),
-        field<&Bucket::lidded>("lidded"), field<&Bucket::note>("note"));
+        field<&Bucket::lidded>("lidded"), field<&Bucket::note>("note"), part<&Bucket::traits>(),
+        field<&Bucket::kind>("kind"));
     return all;
 }
 

@@ -75,6 +75,16 @@ struct LoadBox {
     static const Fields& fields();
 };
 
+/// What is told of honey beside its mass and water.
+struct HoneyTraits {
+    std::string strainer;  ///< what it ran through: "double sieve", "200 µm cloth"
+    std::string colour;
+    std::optional<Length> pfund;  ///< measured on the Pfund scale, mm
+    std::string place;            ///< where it stands
+    std::string taste;            ///< a word for it; never a claim of flowers
+    static const Fields& fields();
+};
+
 struct Bucket {
     static constexpr std::string_view table = "bucket";
     Id<Bucket> id;
@@ -84,6 +94,8 @@ struct Bucket {
     std::optional<WaterContent> water;
     std::optional<bool> lidded;
     std::string note;
+    HoneyTraits traits;
+    std::optional<Id<Equipment>> kind;  ///< which sort of bucket: what it holds
     static const Fields& fields();
 };
 

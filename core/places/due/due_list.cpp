@@ -323,20 +323,17 @@ std::vector<const DueItem*> DueList::items() const {
     return all;
 }
 
-std::optional<VisitPace> visitPace(const Read& file, Id<Yard> yard, Day today) {
+namespace {
+
+std::optional<VisitPace> paceOf(const std::vector<TimedVisit>& visits, Id<Yard> yard) {
     VisitPace own, all;
     double ownMin = 0, allMin = 0;
-    for (const Visit& visit : file.all<Visit>()) {
-        if (!visit.begun || !visit.ended || visit.on > today || *visit.ended <= *visit.begun)
-            continue;
-        int opened = 0;
-        for (const Inspection& each : file.where<Inspection>({is("visit", visit.id)}))
-            opened += each.seen.looked == Looked::Opened;
-        if (opened == 0) continue;
-        const double minutes = static_cast<double>((*visit.ended - *visit.begun).count()) / 60.0;
+    for (const TimedVisit& visit : visits) {
+        if (visit.ended <= visit.begun) continue;
+        const double minutes = static_cast<double>((visit.ended - visit.begun).count()) / 60.0;
         const auto add = [&](VisitPace& pace, double& sum) {
             ++pace.visits;
-            pace.hives += opened;
+            pace.hives += visit.opened;
             sum += minutes;
         };
         add(all, allMin);
@@ -349,7 +346,14 @@ std::optional<VisitPace> visitPace(const Read& file, Id<Yard> yard, Day today) {
     return pace;
 }
 
+}  // namespace
+
+std::optional<VisitPace> visitPace(const Read& file, Id<Yard> yard, Day today) {
+    return paceOf(timedVisits(file, today), yard);
+}
+
 DueList dueList(const Read& file, Day today, std::optional<Id<Yard>> yard) {
+    const OneState still(file);
     DueList list;
     list.on = today;
     const DueNames names(file, today);
@@ -386,9 +390,10 @@ DueList dueList(const Read& file, Day today, std::optional<Id<Yard>> yard) {
         return std::tuple(a.group, a.day, atYard(a), yardWalk(a), a.walk) <
                std::tuple(b.group, b.day, atYard(b), yardWalk(b), b.walk);
     });
+    const auto visits = timedVisits(file, today);
     for (const Placed& each : placed)
         if (atYard(each) && !list.paces.contains(each.item.yard->number))
-            if (const auto pace = visitPace(file, *each.item.yard, today))
+            if (const auto pace = paceOf(visits, *each.item.yard))
                 list.paces[each.item.yard->number] = *pace;
     list.trips = gatherTrips(placed, names, today);
     for (DueTrip& trip : list.trips) reckonMinutes(trip, list.paces);

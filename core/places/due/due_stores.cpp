@@ -34,8 +34,7 @@ void takeFeed(DueItem& item, const ToGive& give) {
 }
 
 bool fedSince(const Read& file, const HiveStores& row, Day day) {
-    const auto fed = file.where<Feeding>({is("hive", row.hive.id)});
-    return std::any_of(fed.begin(), fed.end(), [&](const Feeding& each) { return each.on >= day; });
+    return !file.where<Feeding>({is("hive", row.hive.id), isFrom("on_day", day)}).empty();
 }
 
 /// The last day of the month feeding in autumn ends with.

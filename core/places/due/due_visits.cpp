@@ -4,19 +4,9 @@
 #include <set>
 
 #include "core/storage/queries/hive_days.h"
+#include "core/storage/queries/yards.h"
 
 namespace combwright {
-namespace {
-
-std::optional<Visit> newestVisit(const Read& file, Id<Yard> yard, Day today) {
-    std::optional<Visit> newest;
-    for (Visit& visit : file.where<Visit>({is("yard", yard)}))
-        if (visit.on <= today && (!newest || visit.on > newest->on)) newest = std::move(visit);
-    return newest;
-}
-
-}  // namespace
-
 std::vector<std::string> OpenVisit::missing() const {
     std::vector<std::string> marks;
     for (std::size_t i = 0; i < hives.size(); ++i)

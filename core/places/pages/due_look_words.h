@@ -8,10 +8,6 @@
 
 namespace combwright {
 
-/// A day of another year than the one asked in carries its year.
-QString dueDay(const DueItem& item, Day day);
-QString dueSince(const DueItem& item);
-
 /// Cells that were seen, and nobody said whether one was left: `about` is "open", "capped"
 /// or "seen" where that was not said either.
 bool checksCells(const DueItem& item);

@@ -68,13 +68,6 @@ QString mothFoodText(MothFood food) {
     return {};
 }
 
-QString freezerFramesText(const FreezerFrames& frames) {
-    return coldSay("%1: %2 × %3, %4")
-        .arg(nameOrLoose(frames.name, frames.box))
-        .arg(frames.frames)
-        .arg(shortKind(frames.kindName), mothFoodText(frames.food));
-}
-
 QString freezerLoadsText(const std::vector<FreezerFrames>& loads) {
     QStringList all;
     for (const FreezerFrames& each : loads) {

@@ -12,8 +12,6 @@ namespace combwright {
 
 /// "brood comb", "a deep, taken for brood comb" …; for white comb that the bench chose it.
 QString mothFoodText(MothFood food);
-/// "M01 9 medium" with the reason behind it: "M01: 9 medium, brood comb".
-QString freezerFramesText(const FreezerFrames& frames);
 /// All of them on one line: "D1 10, D2 6, M03 4".
 QString freezerLoadsText(const std::vector<FreezerFrames>& loads);
 /// How far a round is: "in until Thu 12 Jan", "frozen 12 Jan: 48 h at −18 °C, 7 needed", and that

@@ -255,3 +255,44 @@ CREATE INDEX colony_move_from_hive ON colony_move (from_hive_id);
 CREATE INDEX colony_mother ON colony (mother_id);
 -- next
 CREATE INDEX colony_united_into ON colony (united_into_id);
+-- next
+CREATE INDEX treatment_hive ON treatment (hive_id);
+-- next
+CREATE INDEX treatment_out_day ON treatment (out_day);
+-- next
+CREATE INDEX treatment_medicine ON treatment (medicine_id);
+-- next
+CREATE INDEX hive_weighing_hive ON hive_weighing (hive_id);
+-- next
+CREATE INDEX hive_weighing_inspection ON hive_weighing (inspection_id);
+-- next
+CREATE INDEX visit_on_day ON visit (on_day);
+-- next
+CREATE INDEX inspection_hive_visit ON inspection (hive_id, visit_id);
+-- next
+CREATE INDEX hold_treatment ON hold (treatment_id);
+-- next
+CREATE INDEX hold_why ON hold (why);
+-- next
+CREATE INDEX box_kind_place ON box (kind_id, place);
+-- next
+CREATE INDEX medicine_disposal_medicine ON medicine_disposal (medicine_id);
+-- next
+CREATE INDEX box_move_to_hive_day ON box_move (to_hive_id, on_day);
+-- next
+CREATE INDEX box_move_day ON box_move (on_day);
+-- next
+CREATE INDEX feeding_day ON feeding (on_day);
+-- next
+CREATE INDEX visit_yard_day ON visit (yard_id, on_day);
+-- next
+CREATE INDEX inspection_visit_looked ON inspection (visit_id, looked);
+-- next
+CREATE INDEX box_move_from_hive_day ON box_move (from_hive_id, on_day);
+-- next
+CREATE INDEX finding_hive_day ON finding (hive_id, on_day);
+-- next
+CREATE INDEX box_mark ON box (mark);
+-- next
+CREATE INDEX journal_line_hive ON journal (substr(line, instr(line, '"hive":"') + 8, 32))
+WHERE kind = 'do' AND action IN ('write-line', 'look-into')

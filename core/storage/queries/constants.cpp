@@ -4,25 +4,34 @@
 
 namespace combwright {
 
-std::optional<ConstantInForce> constantInForce(const Read& file, std::string_view name,
-                                               std::optional<Id<Yard>> yard, Day on) {
-    std::optional<Constant> own;
+ConstantOverDays::ConstantOverDays(const Read& file, std::string_view name,
+                                   std::optional<Id<Yard>> yard)
+    : m_name(name), m_yard(yard), m_own(file.where<Constant>({{"name", m_name}})) {}
+
+std::optional<ConstantInForce> ConstantOverDays::on(Day day) const {
+    const Constant* own = nullptr;
     // Later ones overrule earlier ones of the same day; the yard's own overrules the file's.
-    for (Constant& each : file.where<Constant>({{"name", std::string(name)}})) {
-        if (each.since > on || (each.yard && each.yard != yard)) continue;
+    for (const Constant& each : m_own) {
+        if (each.since > day || (each.yard && each.yard != m_yard)) continue;
         const bool nearer =
             !own || (each.yard && !own->yard) ||
             (each.yard.has_value() == own->yard.has_value() && each.since >= own->since);
-        if (nearer) own = std::move(each);
+        if (nearer) own = &each;
     }
-    if (own) {
-        const double value = own->value.value();
-        std::string source = own->source;
-        return ConstantInForce{value, std::move(own), std::move(source)};
-    }
-    const auto* published = findPublishedConstant(name);
+    if (own) return ConstantInForce{own->value.value(), *own, own->source};
+    const auto* published = findPublishedConstant(m_name);
     if (!published) return std::nullopt;
     return ConstantInForce{published->value, std::nullopt, published->source};
+}
+
+double ConstantOverDays::onOr(Day day, double fallback) const {
+    const auto found = on(day);
+    return found ? found->value : fallback;
+}
+
+std::optional<ConstantInForce> constantInForce(const Read& file, std::string_view name,
+                                               std::optional<Id<Yard>> yard, Day on) {
+    return ConstantOverDays(file, name, yard).on(on);
 }
 
 std::string constantSource(const ConstantInForce& constant) {
@@ -34,8 +43,7 @@ std::string constantSource(const ConstantInForce& constant) {
 
 double constantOr(const Read& file, std::string_view name, std::optional<Id<Yard>> yard, Day on,
                   double fallback) {
-    const auto found = constantInForce(file, name, yard, on);
-    return found ? found->value : fallback;
+    return ConstantOverDays(file, name, yard).onOr(on, fallback);
 }
 
 }  // namespace combwright

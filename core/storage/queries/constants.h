@@ -3,7 +3,9 @@
 #pragma once
 
 #include <optional>
+#include <string>
 #include <string_view>
+#include <vector>
 
 #include "core/model/season_info.h"
 #include "core/storage/rows.h"
@@ -18,6 +20,21 @@ struct ConstantInForce {
 
 /// The source as it is shown: a keeper's own says so and since when.
 std::string constantSource(const ConstantInForce& constant);
+/// One rate in one yard, asked for many days: the file is read once.
+class ConstantOverDays {
+  public:
+    ConstantOverDays(const Read& file, std::string_view name, std::optional<Id<Yard>> yard);
+    /// Nothing where neither the keeper nor the catalogue knows the name.
+    std::optional<ConstantInForce> on(Day day) const;
+    /// The value alone, or `fallback` where nobody knows it.
+    double onOr(Day day, double fallback) const;
+
+  private:
+    std::string m_name;
+    std::optional<Id<Yard>> m_yard;
+    std::vector<Constant> m_own;
+};
+
 /// Nothing where neither the keeper nor the catalogue knows the name.
 std::optional<ConstantInForce> constantInForce(const Read& file, std::string_view name,
                                                std::optional<Id<Yard>> yard, Day on);

@@ -120,12 +120,14 @@ std::optional<ColonyStay> colonyLivingOn(const Read& file, Id<Hive> hive, Day on
 std::optional<Day> foundDeadOn(const Read& file, Id<Hive> hive, Day on) {
     const auto living = colonyLivingOn(file, hive, on);
     if (!living) return std::nullopt;
-    for (const DatedInspection& each : inspectionsBetween(file, hive, living->from, on)) {
+    std::optional<Day> dead;
+    lookBack(file, hive, on + days(1), [&](const DatedInspection& each) {
+        if (each.on < living->from) return false;
         const Looked looked = each.inspection.seen.looked;
-        if (looked == Looked::FoundDead) return each.on;
-        if (looked == Looked::Opened) return std::nullopt;
-    }
-    return std::nullopt;
+        if (looked == Looked::FoundDead) dead = each.on;
+        return looked == Looked::LidOnly || looked == Looked::NotOpened;
+    });
+    return dead;
 }
 
 std::int64_t coloniesAliveOn(const Read& file, Day on) {

@@ -16,6 +16,7 @@
 #include "core/model/yard/queen.h"
 #include "core/model/yard/weighing.h"
 #include "core/storage/queries/hive_days.h"
+#include "core/storage/queries/honey_names.h"
 #include "core/storage/queries/machines.h"
 #include "core/storage/queries/pegs.h"
 #include "core/storage/queries/queens.h"
@@ -358,6 +359,7 @@ Result<std::int64_t> findNamed(const Read& file, std::string_view table, const N
             return isNamed(file, each, query.name);
         });
     }
+    if (isHoneyNamed(table)) return onlyOne(honeyNamed(file, table, query), table, query.name);
     if (table == SeasonPlan::table) {
         const auto plans = file.all<SeasonPlan>();
         std::vector<std::int64_t> found;
@@ -423,6 +425,7 @@ std::string boxByPlace(const std::string& hive, Count level) {
 
 std::string nameOf(const Read& file, std::string_view table, std::int64_t id) {
     const std::string number = "#" + std::to_string(id);
+    if (isHoneyNamed(table)) return honeyNameOf(file, table, id).value_or(number);
     if (table == Yard::table) {
         const auto yard = file.find(Id<Yard>{id});
         return yard ? yard->name.text() : number;

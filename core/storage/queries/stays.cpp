@@ -63,6 +63,16 @@ std::vector<std::pair<Id<Hive>, BoxStay>> staysOf(const Read& file, Id<Box> box)
     return all;
 }
 
+std::optional<Day> lastMoved(const Read& file, Id<Box> box, Day upTo) {
+    Statement& statement =
+        file.prepared("SELECT max(on_day) FROM box_move WHERE box_id = ? AND on_day <= ?");
+    const std::string last = isoText(upTo);
+    statement.bind(box.number).bind(std::string_view(last)).run();
+    std::optional<Day> moved;
+    while (statement.next()) moved = parseDay(statement.text(0));
+    return moved;
+}
+
 std::optional<Id<Hive>> hiveUnder(const Read& file, Id<Box> box, Day on) {
     std::optional<Id<Hive>> hive;
     for (const BoxMove& move : file.where<BoxMove>({is("box", box)}))

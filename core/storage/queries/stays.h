@@ -26,6 +26,8 @@ struct BoxStay {
 std::vector<BoxStay> staysOn(const Read& file, Id<Hive> hive);
 /// Every stay of one box on any hive, with the hive, in the order of its coming.
 std::vector<std::pair<Id<Hive>, BoxStay>> staysOf(const Read& file, Id<Box> box);
+/// The newest day up to `upTo` on which a box was moved.
+std::optional<Day> lastMoved(const Read& file, Id<Box> box, Day upTo);
 /// The hive a box was on at the end of a day.
 std::optional<Id<Hive>> hiveUnder(const Read& file, Id<Box> box, Day on);
 

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <set>
+#include <tuple>
 
 #include "core/storage/queries/yards.h"
 
@@ -19,6 +20,60 @@ std::vector<Treatment> treatmentsOf(const Read& file, Id<Hive> hive) {
     std::stable_sort(all.begin(), all.end(),
                      [](const Treatment& a, const Treatment& b) { return a.on < b.on; });
     return all;
+}
+
+std::vector<Treatment> treatmentsGiven(const Read& file, Id<Hive> hive, Day from, Day to) {
+    auto all =
+        file.where<Treatment>({is("hive", hive), isFrom("on_day", from), isUpTo("on_day", to)});
+    std::stable_sort(all.begin(), all.end(),
+                     [](const Treatment& a, const Treatment& b) { return a.on < b.on; });
+    return all;
+}
+
+std::vector<Treatment> treatmentsIn(const Read& file, Id<Hive> hive, Day on) {
+    auto in = file.where<Treatment>({is("hive", hive), isUnknown("out_day"), isUpTo("on_day", on)});
+    for (Treatment& each :
+         file.where<Treatment>({is("hive", hive), isAfter("out_day", on), isUpTo("on_day", on)}))
+        in.push_back(std::move(each));
+    std::sort(in.begin(), in.end(), [](const Treatment& a, const Treatment& b) {
+        return std::tuple(a.on, a.id) < std::tuple(b.on, b.id);
+    });
+    return in;
+}
+
+std::vector<Treatment> treatmentsTouching(const Read& file, Day from, Day to) {
+    auto all = file.where<Treatment>({isUnknown("out_day"), isUpTo("on_day", to)});
+    for (Treatment& each : file.where<Treatment>({isFrom("out_day", from), isUpTo("on_day", to)}))
+        all.push_back(std::move(each));
+    std::sort(all.begin(), all.end(),
+              [](const Treatment& a, const Treatment& b) { return a.id < b.id; });
+    return all;
+}
+
+std::vector<Treatment> treatmentsHoldingSupers(const Read& file, Id<Hive> hive, Day on,
+                                               int atLeast) {
+    const std::string day = isoText(on);
+    // Too many rather than too few: what a label says is reckoned by who asks.
+    Statement& statement = file.prepared(
+        "SELECT treatment.id FROM treatment JOIN medicine ON medicine.id = treatment.medicine_id "
+        "WHERE treatment.hive_id = ? AND treatment.on_day <= ? AND medicine.supers IS NOT ? AND "
+        "(treatment.out_day IS NULL OR treatment.out_day > ? OR treatment.supers_back > ? OR "
+        "coalesce(date(treatment.out_day, '+' || (max(coalesce(medicine.wait_days, 0), ?) + 2) || "
+        "' days'), '~') > ?) ORDER BY treatment.on_day, treatment.id");
+    statement.bind(hive.number)
+        .bind(std::string_view(day))
+        .bind(Codec<LabelSupers>::pack(LabelSupers::MayStay))
+        .bind(std::string_view(day))
+        .bind(std::string_view(day))
+        .bind(std::int64_t{atLeast})
+        .bind(std::string_view(day))
+        .run();
+    std::vector<Id<Treatment>> found;
+    while (statement.next()) found.push_back(Id<Treatment>{statement.number(0)});
+    std::vector<Treatment> holding;
+    for (const Id<Treatment> id : found)
+        if (auto treatment = file.find(id)) holding.push_back(*std::move(treatment));
+    return holding;
 }
 
 std::vector<SuperWhileIn> supersWhileIn(const Read& file, const Treatment& treatment) {

@@ -17,6 +17,17 @@ inline bool isIn(const Treatment& treatment, Day on) {
 
 /// Of one hive, by the day they were given.
 std::vector<Treatment> treatmentsOf(const Read& file, Id<Hive> hive);
+/// The same given from one day to another, both counted.
+std::vector<Treatment> treatmentsGiven(const Read& file, Id<Hive> hive, Day from, Day to);
+/// Those of one hive that are in on a day, by the day they were given.
+std::vector<Treatment> treatmentsIn(const Read& file, Id<Hive> hive, Day on);
+/// All that were in some hive on some day from `from` to `to`, in the order they were written down.
+std::vector<Treatment> treatmentsTouching(const Read& file, Day from, Day to);
+/// Those of one hive that may keep supers off it on a day, by the day they were given: what is in,
+/// what the label or the keeper lets wait, and whatever has been out for less than `atLeast` days.
+/// What the label lets stay on does not.
+std::vector<Treatment> treatmentsHoldingSupers(const Read& file, Id<Hive> hive, Day on,
+                                               int atLeast);
 
 /// A super that stood on the hive while the medicine was in, and since when it did.
 struct SuperWhileIn {

@@ -46,10 +46,9 @@ std::vector<Box> boxesOn(const Read& file, Id<Hive> hive) {
 
 Standing standingOn(const Read& file, const Hive& hive, Day day) {
     Standing standing{boxesOn(file, hive.id), hive.excluderAbove};
-    std::vector<BoxMove> later = file.where<BoxMove>({is("to_hive", hive.id)});
-    for (BoxMove& move : file.where<BoxMove>({is("from_hive", hive.id)}))
+    auto later = file.where<BoxMove>({is("to_hive", hive.id), isAfter("on_day", day)});
+    for (BoxMove& move : file.where<BoxMove>({is("from_hive", hive.id), isAfter("on_day", day)}))
         if (move.toHive != hive.id) later.push_back(std::move(move));
-    std::erase_if(later, [&](const BoxMove& move) { return move.on <= day; });
     std::sort(later.begin(), later.end(),
               [](const BoxMove& a, const BoxMove& b) { return a.id.number > b.id.number; });
     auto& boxes = standing.boxes;
@@ -135,8 +134,76 @@ std::vector<Box> boxesReadyOn(const Read& file, Id<BoxKind> kind, Day day) {
     return boxes;
 }
 
+namespace {
+
+using LineOn = std::pair<Day, Id<Inspection>>;
+
+std::vector<LineOn> linesFound(Statement& statement, const std::string& from,
+                               const std::string& before, Id<Hive> hive) {
+    statement.bind(std::string_view(from)).bind(std::string_view(before)).bind(hive.number).run();
+    std::vector<LineOn> lines;
+    while (statement.next())
+        lines.emplace_back(*parseDay(statement.text(1)), Id<Inspection>{statement.number(0)});
+    return lines;
+}
+
+/// The lines of a hive from a day on and before another, newest first; those of one day in the
+/// order they were written down. By the visits: a year of all yards has fewer than a hive has
+/// lines.
+std::vector<LineOn> linesOfDays(const Read& file, Id<Hive> hive, Day from, Day before) {
+    return linesFound(
+        file.prepared("SELECT inspection.id, visit.on_day FROM visit CROSS JOIN inspection ON "
+                      "inspection.visit_id = visit.id WHERE visit.on_day >= ? AND visit.on_day < ? "
+                      "AND inspection.hive_id = ? ORDER BY visit.on_day DESC, inspection.id"),
+        isoText(from), isoText(before), hive);
+}
+
+/// All of them before a day, in the same order; by the hive.
+std::vector<LineOn> linesBefore(const Read& file, Id<Hive> hive, std::optional<Day> before) {
+    return linesFound(
+        file.prepared("SELECT inspection.id, visit.on_day FROM inspection CROSS JOIN visit ON "
+                      "visit.id = inspection.visit_id WHERE visit.on_day >= ? AND visit.on_day < ? "
+                      "AND inspection.hive_id = ? ORDER BY visit.on_day DESC, inspection.id"),
+        // Before the first day there can be, and after the last.
+        std::string(), before ? isoText(*before) : std::string("~"), hive);
+}
+
+/// So far back most who look back find what they want.
+constexpr int lookedBackDays = 400;
+
+}  // namespace
+
 std::optional<Visit> visitOn(const Read& file, Id<Yard> yard, Day day) {
     return file.first<Visit>({is("yard", yard), is("on_day", day)});
+}
+
+std::optional<Visit> newestVisit(const Read& file, Id<Yard> yard, Day upTo) {
+    Statement& statement = file.prepared(
+        "SELECT id FROM visit WHERE yard_id = ? AND on_day <= ? ORDER BY on_day DESC, id LIMIT 1");
+    const std::string last = isoText(upTo);
+    statement.bind(yard.number).bind(std::string_view(last)).run();
+    std::optional<Id<Visit>> newest;
+    while (statement.next()) newest = Id<Visit>{statement.number(0)};
+    return file.find(newest);
+}
+
+std::vector<TimedVisit> timedVisits(const Read& file, Day upTo) {
+    Statement& statement = file.prepared(
+        "SELECT visit.yard_id, visit.begun, visit.ended, count(*) FROM visit CROSS JOIN inspection "
+        "ON "
+        "inspection.visit_id = visit.id WHERE visit.begun IS NOT NULL AND visit.ended IS NOT NULL "
+        "AND visit.on_day <= ? AND inspection.looked = ? GROUP BY visit.id ORDER BY visit.id");
+    const std::string last = isoText(upTo);
+    statement.bind(std::string_view(last)).bind(Codec<Looked>::pack(Looked::Opened)).run();
+    std::vector<TimedVisit> visits;
+    while (statement.next()) {
+        const auto begun = Codec<Instant>::unpack(statement.value(1));
+        const auto ended = Codec<Instant>::unpack(statement.value(2));
+        if (begun && ended)
+            visits.push_back({Id<Yard>{statement.number(0)}, *begun, *ended,
+                              static_cast<int>(statement.number(3))});
+    }
+    return visits;
 }
 
 std::optional<Inspection> inspectionOf(const Read& file, Id<Visit> visit, Id<Hive> hive) {
@@ -145,30 +212,41 @@ std::optional<Inspection> inspectionOf(const Read& file, Id<Visit> visit, Id<Hiv
 
 std::vector<DatedInspection> inspectionsOf(const Read& file, Id<Hive> hive,
                                            std::optional<Day> before) {
+    const auto found = linesBefore(file, hive, before);
+    std::map<std::int64_t, Inspection> lines;
+    // All of a hive's at once: one by one they take longer by far.
+    for (Inspection& each : file.where<Inspection>({is("hive", hive)}))
+        lines.emplace(each.id.number, std::move(each));
     std::vector<DatedInspection> dated;
-    for (Inspection& inspection : file.where<Inspection>({is("hive", hive)})) {
-        const auto visit = file.find(inspection.visit);
-        if (!visit || (before && visit->on >= *before)) continue;
-        dated.push_back({visit->on, std::move(inspection)});
-    }
-    std::stable_sort(dated.begin(), dated.end(),
-                     [](const auto& a, const auto& b) { return a.on > b.on; });
+    dated.reserve(found.size());
+    for (const auto& [on, id] : found)
+        if (const auto line = lines.find(id.number); line != lines.end())
+            dated.push_back({on, std::move(line->second)});
     return dated;
 }
 
+void lookBack(const Read& file, Id<Hive> hive, std::optional<Day> before,
+              const std::function<bool(DatedInspection& each)>& more) {
+    const auto wantsMore = [&](const std::vector<LineOn>& lines) {
+        for (const auto& [on, id] : lines) {
+            auto inspection = file.find(id);
+            if (!inspection) continue;
+            DatedInspection each{on, *std::move(inspection)};
+            if (!more(each)) return false;
+        }
+        return true;
+    };
+    if (before) {
+        const Day first = *before - days(lookedBackDays);
+        if (!wantsMore(linesOfDays(file, hive, first, *before))) return;
+        before = first;
+    }
+    wantsMore(linesBefore(file, hive, before));
+}
+
 std::vector<DatedInspection> inspectionsBetween(const Read& file, Id<Hive> hive, Day from, Day to) {
-    Statement statement = file.database().prepare(
-        "SELECT inspection.id, visit.on_day FROM inspection JOIN visit ON visit.id = "
-        "inspection.visit_id WHERE inspection.hive_id = ? AND visit.on_day BETWEEN ? AND ? "
-        "ORDER BY visit.on_day DESC, inspection.id");
-    const std::string first = isoText(from);
-    const std::string last = isoText(to);
-    statement.bind(hive.number).bind(std::string_view(first)).bind(std::string_view(last)).run();
-    std::vector<std::pair<Day, Id<Inspection>>> found;
-    while (statement.next())
-        found.emplace_back(*parseDay(statement.text(1)), Id<Inspection>{statement.number(0)});
     std::vector<DatedInspection> dated;
-    for (const auto& [on, id] : found)
+    for (const auto& [on, id] : linesOfDays(file, hive, from, to + days(1)))
         if (auto inspection = file.find(id)) dated.push_back({on, *std::move(inspection)});
     return dated;
 }

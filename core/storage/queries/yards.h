@@ -1,6 +1,7 @@
 // What stands where: the yards' hives, their boxes and who lives in them.
 #pragma once
 
+#include <functional>
 #include <optional>
 #include <vector>
 
@@ -37,6 +38,18 @@ std::vector<Box> boxesReady(const Read& file, Id<BoxKind> kind);
 std::vector<Box> boxesReadyOn(const Read& file, Id<BoxKind> kind, Day day);
 
 std::optional<Visit> visitOn(const Read& file, Id<Yard> yard, Day day);
+/// The newest up to a day; of several that day the one written down first.
+std::optional<Visit> newestVisit(const Read& file, Id<Yard> yard, Day upTo);
+/// A visit that was begun and ended, and how many hives were opened on it.
+struct TimedVisit {
+    Id<Yard> yard;
+    Instant begun;
+    Instant ended;
+    int opened = 0;
+};
+/// Of all yards up to a day, on which at least one hive was opened, in the order they were written
+/// down.
+std::vector<TimedVisit> timedVisits(const Read& file, Day upTo);
 std::optional<Inspection> inspectionOf(const Read& file, Id<Visit> visit, Id<Hive> hive);
 
 /// An inspection with the day of its visit.
@@ -47,6 +60,10 @@ struct DatedInspection {
 /// Of one hive, newest first, all of them or those before a day.
 std::vector<DatedInspection> inspectionsOf(const Read& file, Id<Hive> hive,
                                            std::optional<Day> before = std::nullopt);
+/// The same looked through from the newest on, only as far back as `more` says: it is handed each
+/// and answers whether the one before it is wanted too.
+void lookBack(const Read& file, Id<Hive> hive, std::optional<Day> before,
+              const std::function<bool(DatedInspection& each)>& more);
 /// The same from one day to another, both counted: of a hive with many years behind it only these
 /// are read.
 std::vector<DatedInspection> inspectionsBetween(const Read& file, Id<Hive> hive, Day from, Day to);

@@ -5,10 +5,9 @@
 #include <QSqlDatabase>
 #include <QSqlDriver>
 #include <QSqlError>
-#include <QSqlQuery>
-#include <QSqlRecord>
 #include <QVariant>
 #include <atomic>
+#include <utility>
 
 #include "core/storage/sqlite/storage_error.h"
 
@@ -89,12 +88,39 @@ struct Database::Inner {
     Mode mode = Mode::ReadWrite;
 };
 
+/// Spoken to SQLite directly: Qt's own query describes every column anew each time it is run, and
+/// takes every text through UTF-16, which costs more than the small questions asked here.
 struct Statement::Inner {
-    QSqlQuery query;
+    Inner(const Database::Inner& of, std::string_view text) : database(&of), sql(text) {}
+    ~Inner() { sqlite3_finalize(handle); }
+    Inner(const Inner&) = delete;
+    Inner& operator=(const Inner&) = delete;
+
+    /// Values are changed only of a statement that does not run.
+    void beforeBinding() {
+        if (bound > 0) return;
+        sqlite3_reset(handle);
+        hasRow = isUnread = false;
+    }
+    /// Whether there is a row; throws what SQLite reports.
+    bool step() {
+        const int code = sqlite3_step(handle);
+        if (code == SQLITE_ROW) return true;
+        std::string said;
+        if (code != SQLITE_DONE) said = sqlite3_errmsg(database->handle);
+        const int extended = sqlite3_extended_errcode(database->handle);
+        // Read to its end it no longer holds the file.
+        sqlite3_reset(handle);
+        if (code == SQLITE_DONE) return false;
+        throw StorageError(troubleOf(extended), database->path, said + " · " + sql, extended);
+    }
+
     const Database::Inner* database;
     std::string sql;
+    sqlite3_stmt* handle = nullptr;
     int bound = 0;
-    bool atFirst = false;
+    bool hasRow = false;    ///< what was stepped to last is a row
+    bool isUnread = false;  ///< and nobody has asked for it yet
 };
 
 // Statement -----------------------------------------------------------------------------------
@@ -105,69 +131,85 @@ Statement::Statement(Statement&&) noexcept = default;
 Statement& Statement::operator=(Statement&&) noexcept = default;
 
 Statement& Statement::bind(const Value& value) {
-    QVariant variant;
-    if (const auto* number = std::get_if<std::int64_t>(&value))
-        variant = static_cast<qlonglong>(*number);
-    else if (const auto* text = std::get_if<std::string>(&value))
-        variant = asQString(*text);
-    m_inner->query.bindValue(m_inner->bound++, variant);
+    if (const auto* text = std::get_if<std::string>(&value)) return bind(std::string_view(*text));
+    if (const auto* number = std::get_if<std::int64_t>(&value)) return bind(*number);
+    m_inner->beforeBinding();
+    sqlite3_bind_null(m_inner->handle, ++m_inner->bound);
     return *this;
 }
 
-Statement& Statement::bind(std::string_view text) { return bind(Value(std::string(text))); }
-Statement& Statement::bind(std::int64_t number) { return bind(Value(number)); }
+Statement& Statement::bind(std::string_view text) {
+    m_inner->beforeBinding();
+    // No text is still a text; only nothing at all is NULL.
+    sqlite3_bind_text(m_inner->handle, ++m_inner->bound, text.empty() ? "" : text.data(),
+                      static_cast<int>(text.size()), SQLITE_TRANSIENT);
+    return *this;
+}
+
+Statement& Statement::bind(std::int64_t number) {
+    m_inner->beforeBinding();
+    sqlite3_bind_int64(m_inner->handle, ++m_inner->bound, number);
+    return *this;
+}
 
 Statement& Statement::bindBlob(const Bytes& bytes) {
-    const QByteArray copy(reinterpret_cast<const char*>(bytes.data()),
-                          static_cast<qsizetype>(bytes.size()));
-    m_inner->query.bindValue(m_inner->bound++, copy, QSql::In | QSql::Binary);
+    m_inner->beforeBinding();
+    static constexpr std::uint8_t none = 0;
+    sqlite3_bind_blob64(m_inner->handle, ++m_inner->bound, bytes.empty() ? &none : bytes.data(),
+                        bytes.size(), SQLITE_TRANSIENT);
     return *this;
 }
 
 Statement& Statement::run() {
     m_inner->bound = 0;
-    if (!m_inner->query.exec()) {
-        const int code = sqlite3_extended_errcode(m_inner->database->handle);
-        throw StorageError(troubleOf(code), m_inner->database->path,
-                           m_inner->query.lastError().text().toStdString() + " · " + m_inner->sql,
-                           code);
-    }
+    sqlite3_reset(m_inner->handle);
+    m_inner->hasRow = m_inner->isUnread = false;
+    m_inner->hasRow = m_inner->isUnread = m_inner->step();
     return *this;
 }
 
 bool Statement::next() {
-    if (m_inner->query.next()) return true;
-    const QSqlError error = m_inner->query.lastError();
-    if (error.isValid()) {
-        const int code = sqlite3_extended_errcode(m_inner->database->handle);
-        throw StorageError(troubleOf(code), m_inner->database->path,
-                           error.text().toStdString() + " · " + m_inner->sql, code);
-    }
-    return false;
+    if (std::exchange(m_inner->isUnread, false)) return true;
+    if (!m_inner->hasRow) return false;
+    m_inner->hasRow = false;
+    m_inner->hasRow = m_inner->step();
+    return m_inner->hasRow;
 }
 
 Value Statement::value(int column) const {
-    const QVariant variant = m_inner->query.value(column);
-    if (variant.isNull()) return {};
-    if (variant.typeId() == QMetaType::LongLong || variant.typeId() == QMetaType::Int)
-        return static_cast<std::int64_t>(variant.toLongLong());
-    return variant.toString().toStdString();
+    switch (sqlite3_column_type(m_inner->handle, column)) {
+        case SQLITE_NULL:
+            return {};
+        case SQLITE_INTEGER:
+            return std::int64_t{sqlite3_column_int64(m_inner->handle, column)};
+        default:
+            return text(column);
+    }
 }
 
 std::int64_t Statement::number(int column) const {
-    return m_inner->query.value(column).toLongLong();
+    return sqlite3_column_int64(m_inner->handle, column);
 }
+
 std::string Statement::text(int column) const {
-    return m_inner->query.value(column).toString().toStdString();
+    const unsigned char* text = sqlite3_column_text(m_inner->handle, column);
+    if (!text) return {};
+    return {reinterpret_cast<const char*>(text),
+            static_cast<std::size_t>(sqlite3_column_bytes(m_inner->handle, column))};
 }
-bool Statement::isNull(int column) const { return m_inner->query.isNull(column); }
+
+bool Statement::isNull(int column) const {
+    return sqlite3_column_type(m_inner->handle, column) == SQLITE_NULL;
+}
 
 Bytes Statement::blob(int column) const {
-    const QByteArray bytes = m_inner->query.value(column).toByteArray();
-    return Bytes(bytes.begin(), bytes.end());
+    const auto* bytes =
+        static_cast<const std::uint8_t*>(sqlite3_column_blob(m_inner->handle, column));
+    if (!bytes) return {};
+    return {bytes, bytes + sqlite3_column_bytes(m_inner->handle, column)};
 }
 
-int Statement::columns() const { return m_inner->query.record().count(); }
+int Statement::columns() const { return sqlite3_column_count(m_inner->handle); }
 
 // Database ------------------------------------------------------------------------------------
 
@@ -228,10 +270,10 @@ Database Database::open(const std::string& path, Mode mode, bool create) {
 }
 
 Statement Database::prepare(std::string_view sql) const {
-    auto inner = std::make_unique<Statement::Inner>(
-        Statement::Inner{QSqlQuery(m_inner->connection), m_inner.get(), std::string(sql)});
-    inner->query.setForwardOnly(true);
-    if (!inner->query.prepare(asQString(sql))) fail(sql);
+    auto inner = std::make_unique<Statement::Inner>(*m_inner, sql);
+    if (sqlite3_prepare_v2(handle(), sql.data(), static_cast<int>(sql.size()), &inner->handle,
+                           nullptr) != SQLITE_OK)
+        fail(sql);
     return Statement(std::move(inner));
 }
 

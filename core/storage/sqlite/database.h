@@ -1,6 +1,7 @@
-// A thin wrapper over Qt Sql: a connection with every pragma set, prepared statements, transactions
-// that begin IMMEDIATE and roll back unless committed. Errors are thrown as StorageError, so that
-// hundreds of queries stay readable. The live file is never touched but through SQLite.
+// A thin wrapper over Qt Sql: a connection with every pragma set; its prepared statements are run
+// by SQLite itself, for Qt's way to each row takes longer than the row; transactions that begin
+// IMMEDIATE and roll back unless committed. Errors are thrown as StorageError, so that hundreds of
+// queries stay readable. The live file is never touched but through SQLite.
 #pragma once
 
 #include <cstdint>

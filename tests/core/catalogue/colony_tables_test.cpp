@@ -8,8 +8,8 @@
 
 #include "core/catalogue/constants.h"
 #include "core/trade/colony/board_fall.h"
+#include "core/trade/colony/phase_starts.h"
 #include "core/trade/colony/run_out.h"
-#include "core/trade/colony/season_phase.h"
 #include "core/trade/colony/strength.h"
 #include "core/trade/colony/waiting_days.h"
 

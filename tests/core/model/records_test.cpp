@@ -9,8 +9,10 @@
 #include "core/exchange/described_json.h"
 #include "core/model/health/medicine.h"
 #include "core/model/health/tables.h"
+#include "core/model/honey/going_out.h"
 #include "core/model/honey/pull.h"
 #include "core/model/honey/room.h"
+#include "core/model/honey/telling.h"
 #include "core/model/season_info.h"
 #include "core/model/storeroom/dead_out.h"
 #include "core/model/storeroom/review.h"
@@ -55,7 +57,9 @@ using AllRecords = testing::Types<
     Equipment, EquipmentCount, FreezerRound, FreezerLoad, DeadOut, SetOut, SeasonPlan, PlanItem,
     FrameMove, Peg, SlotFrame, SetAside, GateOpening, ClearerBoard, RoomDay, Queen, QueenStay,
     QueenWait, QueenColour, HiveMove, ColonyMove, HiveWeighing, FeedStock, Task, Quiet, TruckItem,
-    Medicine, Treatment, MedicineDisposal, MiteLine, PhaseDay, TableChoice>;
+    Medicine, Treatment, MedicineDisposal, MiteLine, PhaseDay, TableChoice, Lot, LotPart,
+    WaterReading, HoneyStep, HoneyLeft, GoodsKind, PackingStock, GoodsCount, Bottling, BottledJars,
+    Complaint, GoingOut, Fair, FairLine, LabelText, LabelOffset, KeptSheet>;
 TYPED_TEST_SUITE(EachRecord, AllRecords);
 
 TYPED_TEST(EachRecord, DescribesEveryMember) {

@@ -30,6 +30,7 @@ TEST(SheetCells, WriteTheLineOneWouldType) {
     EXPECT_EQ(lineWith("", SheetCell::Opened, "no"), "x");
     EXPECT_EQ(lineWith("b7", SheetCell::ComeBack, "y"), "b7 !");
     EXPECT_EQ(lineWith("b7", SheetCell::Note, "cross  today"), "b7 cross today");
+    EXPECT_EQ(lineWith("b7", SheetCell::Note, "cross,"), "b7 cross");
 }
 
 TEST(SheetCells, BlankIsNeitherZeroNorNo) {
@@ -58,7 +59,8 @@ TEST(SheetCells, RefuseWhatCannotBeMeantThere) {
 
 TEST(SheetCells, ShowAnyLineAndWriteItBack) {
     for (const char* text :
-         {"e b7 s3 +1", "e0 q? qc2c left1", "x rain", "lid heavy", "e l0 c b6.5 s~2 n5-7 qc? !",
+         {"e b7 s3 +1", "e0 q? qc2c left1", "x rain", "lid heavy", "sr4/300 bd20/5 dr6/100 cb0",
+          "kg20+21 shb2 wm", "kg41.5 fo1.5", "fd~2", "f~", "fo?", "e l0 c b6.5 s~2 n5-7 qc? !",
           "w11/300 f2.5 t4 light calm", "-1 +2d", "b? w?", ""}) {
         const SheetLine line = readShorthand(text);
         SheetLine again;
@@ -74,7 +76,14 @@ TEST(SheetCells, ShowAnyLineAndWriteItBack) {
 TEST(SheetCells, FeedIsInTheUnitsShown) {
     EXPECT_EQ(lineWith("", SheetCell::Fed, "2.5"), "f2.5");
     EXPECT_EQ(lineWith("", SheetCell::Fed, "1-2 kg"), "f1-2");
+    EXPECT_EQ(lineWith("", SheetCell::Fed, "1 fondant"), "fo1");
+    EXPECT_EQ(lineWith("", SheetCell::Fed, "Dry 1.5 kg"), "fd1.5");
+    EXPECT_EQ(lineWith("", SheetCell::Fed, "fo1"), "fo1");
+    EXPECT_EQ(cellText(readShorthand("fo1"), SheetCell::Fed), QStringLiteral("1 fondant"));
+    EXPECT_EQ(lineWith("", SheetCell::Fed, "1 tea"), "refused");
     const UnitsWhile us(Units::UsCustomary);
+    EXPECT_EQ(lineWith("", SheetCell::Fed, "? fondant"), "fo?");
+    EXPECT_EQ(lineWith("", SheetCell::Fed, "5 fondant"), "fo2.268");
     EXPECT_EQ(lineWith("", SheetCell::Fed, "5"), "f2.268");
     EXPECT_EQ(lineWith("", SheetCell::Fed, "2.5 kg"), "f2.5");
     EXPECT_EQ(cellText(readShorthand("f~5lb"), SheetCell::Fed), QStringLiteral("~5"));

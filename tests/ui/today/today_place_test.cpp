@@ -11,6 +11,8 @@
 #include <QTest>
 #include <QTimer>
 
+#include "core/actions/yard/tasks.h"
+#include "core/places/due/due_list.h"
 #include "core/places/pages/due_words.h"
 #include "tests/support/in_window.h"
 #include "tests/support/mill_lane.h"
@@ -178,6 +180,20 @@ TEST_F(TodayInWindow, WhatWasLeftHalfDoneIsCarriedOn) {
     EXPECT_EQ(yard->day(), test::day("2027-06-16"));
 }
 
+TEST_F(TodayInWindow, CountsAnewWhatIsDueWheneverSomethingWasWritten) {
+    const int before = today->waiting();
+    EXPECT_EQ(before, dueList(session.read(), clock.today()).today());
+    window->goTo(1);
+    session.run(NoteTask{.on = clock.today(), .text = *Name::of("call"), .due = clock.today()});
+    EXPECT_EQ(today->waiting(), before + 1);
+    session.undo();
+    EXPECT_EQ(today->waiting(), before);
+    clock.set("2027-06-30");
+    EXPECT_EQ(today->waiting(), dueList(session.read(), clock.today()).today()) << "another day";
+    session.close();
+    EXPECT_EQ(today->waiting(), 0);
+}
+
 TEST_F(TodayInWindow, GoesIntoACalendar) {
     const QString out = QString::fromStdString(path("due.ics"));
     EXPECT_TRUE(today->writeCalendarTo(out));
@@ -219,6 +235,61 @@ TEST_F(EmptyToday, SaysWhatToDoFirst) {
     EXPECT_NE(qobject_cast<YardPlace*>(window->current()), nullptr);
 }
 
+TEST_F(TodayInWindow, ALineLeadsToThePageAndTheHiveItIsAbout) {
+    const auto ruleOf = [&](const DueLine& line) {
+        const DueTrip& trip = today->due().list().trips[line.trip];
+        const auto& row = trip.hives[line.what == DueLine::What::Hive ? line.row : 0];
+        return std::pair{row.items.front().rule, QString::fromStdString(row.mark)};
+    };
+    // Walks to a hive whose first work is of that kind, and presses Enter there.
+    const auto follow = [&](DueRule rule) {
+        comeBack();
+        press(Qt::Key_1, Qt::ControlModifier);
+        today->due().setFocus();
+        for (std::size_t n = 0; n < today->due().lines().size(); ++n) {
+            today->due().choose(static_cast<int>(n));
+            const DueLine* line = today->due().current();
+            if (line->what == DueLine::What::Trip) press(Qt::Key_Right);
+        }
+        press(Qt::Key_Home);
+        for (std::size_t n = 0; n < today->due().lines().size(); ++n) {
+            const DueLine* line = today->due().current();
+            const bool ofHive = line->what == DueLine::What::Hive ||
+                                (line->what == DueLine::What::Trip &&
+                                 today->due().list().trips[line->trip].items() == 1);
+            if (ofHive && ruleOf(*line).first == rule) {
+                const QString mark = ruleOf(*line).second;
+                press(Qt::Key_Return);
+                return mark;
+            }
+            press(Qt::Key_Down);
+        }
+        ADD_FAILURE() << "nothing of rule " << static_cast<int>(rule);
+        return QString();
+    };
+    QString mark = follow(DueRule::Treat);
+    auto* yard = qobject_cast<YardPlace*>(window->current());
+    ASSERT_NE(yard, nullptr);
+    EXPECT_EQ(yard->head().title, QStringLiteral("Health"));
+    EXPECT_EQ(focus(), &yard->health().table());
+    ASSERT_NE(yard->health().table().current(), nullptr);
+    EXPECT_EQ(yard->health().table().current()->mark, mark);
+
+    mark = follow(DueRule::Feed);
+    EXPECT_EQ(yard->head().title, QStringLiteral("Stores"));
+    ASSERT_NE(yard->storesPage().table().current(), nullptr);
+    EXPECT_EQ(yard->storesPage().table().current()->mark, mark);
+    EXPECT_EQ(mark, QStringLiteral("ML6")) << "hefted light";
+    EXPECT_EQ(focus(), &yard->storesPage().table());
+
+    mark = follow(DueRule::Queen);
+    ASSERT_NE(yard->board().currentHive(), nullptr);
+    EXPECT_EQ(yard->board().currentHive()->mark, mark);
+    EXPECT_TRUE(yard->boardPage().card().isOpen()) << "what is waited for, and her story";
+    press(Qt::Key_Escape);
+    EXPECT_EQ(focus(), &yard->board());
+}
+
 TEST_F(TodayInWindow, OpensWhereSomethingHalfTypedWaits) {
     session.drafts().hold(QStringLiteral("yard-sheet 1 2027-06-17"), QStringLiteral("1"),
                           QStringLiteral("e b7"));
@@ -227,6 +298,28 @@ TEST_F(TodayInWindow, OpensWhereSomethingHalfTypedWaits) {
     ASSERT_TRUE(session.open(file));
     EXPECT_NE(qobject_cast<YardPlace*>(window->current()), nullptr);
     session.drafts().drop(QStringLiteral("yard-sheet 1 2027-06-17"), QStringLiteral("1"));
+}
+
+TEST_F(TodayInWindow, OpensTheYardAndDayALineWasTypedFor) {
+    playAll(session.season(), R"({"do":"add-yard","on":"2027-04-01","yard_name":"Creek"}
+{"do":"add-hive","on":"2027-04-10","yard":"Creek","mark":"C1","boxes":"deep D9","origin":"nucleus"})");
+    const Hive hive = *session.read().first<Hive>({is("mark", std::string("C1"))});
+    const QString sheet = QStringLiteral("yard-sheet %1 2027-06-16").arg(hive.yard.number);
+    const QString row = QStringLiteral("hive %1").arg(hive.id.number);
+    session.drafts().hold(sheet, row, QStringLiteral("e b4 half"));
+    const QString file = session.path();
+    session.close();
+    ASSERT_TRUE(session.open(file));
+    auto* yard = qobject_cast<YardPlace*>(window->current());
+    ASSERT_NE(yard, nullptr);
+    EXPECT_EQ(yard->yard(), hive.yard) << "its own yard, not the first";
+    EXPECT_EQ(yard->day(), test::day("2027-06-16"));
+    ASSERT_TRUE(yard->sheetIsOpen());
+    EXPECT_EQ(yard->sheetView().model().draftOf(1), QStringLiteral("e b4 half"));
+    press(Qt::Key_Right);
+    EXPECT_EQ(yard->sheetView().model().lineOf(1), QStringLiteral("e b4 half"));
+    session.drafts().drop(sheet, row);
+    yard->sheetView().model().discard(1);
 }
 
 }  // namespace

@@ -43,5 +43,16 @@ TEST_F(WordsUnderHives, CountEverySuperPutOnThatDay) {
         << "the boxes it was set up with are not put on";
 }
 
+TEST_F(WordsUnderHives, SayFirstWhatMatters) {
+    done(R"({"do":"write-line","on":"2027-05-10","hive":"H1","line":"e +1 light w2/300 !"})");
+    EXPECT_THAT(under("2027-05-10"), ElementsAre("light: feed", "come back", "and 2 more"))
+        << "feeding before a super put on and mites under the line";
+    done(R"({"do":"write-line","on":"2027-05-11","hive":"H1","line":"e light w11/300"})");
+    const auto words = under("2027-05-12");
+    ASSERT_EQ(words.size(), 3U);
+    EXPECT_THAT(words[0], ::testing::HasSubstr("mites 11")) << "over the line comes before all";
+    EXPECT_EQ(words[1], "light: feed");
+}
+
 }  // namespace
 }  // namespace combwright

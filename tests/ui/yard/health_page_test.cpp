@@ -118,7 +118,8 @@ TEST_F(HealthInYard, ShowsAWashWithItsInterval) {
     });
     key(Qt::Key_L);
     ASSERT_EQ(read().all<Finding>().size(), 1U);
-    EXPECT_EQ(cell(0, 0), "2.0 (0.7 to 4.3) c");
+    EXPECT_EQ(cell(0, 0), "2.0 (0.7 to 4.3)");
+    EXPECT_EQ(place->health().table().rows()[0].cells[0].how, 'c');
     const auto& line = place->health().table().rows()[0].cells[1];
     EXPECT_THAT(line.note.toStdString(), HasSubstr("act at"));
 
@@ -200,6 +201,75 @@ TEST_F(HealthInYard, LetsTheKeyboardGoOnAndPrintsWhatItShows) {
     EXPECT_EQ(focus(), &place->storesPage().table());
     key(Qt::Key_Escape);
     EXPECT_EQ(focus(), &place->board());
+}
+
+TEST_F(HealthInYard, ASampleOfAnotherYearSaysItsYear) {
+    playAll(
+        session.season(),
+        R"({"do":"record-finding","on":"2027-09-12","hive":"H1","what":"varroa","method":"wash","mites":3,"bees":300}
+{"do":"record-finding","on":"2028-01-09","hive":"H2","what":"varroa","method":"wash","mites":1,"bees":300})");
+    place->reload();
+    const auto note = [&](std::size_t row) {
+        return place->health().table().rows()[row].cells[0].note.toStdString();
+    };
+    EXPECT_THAT(note(0), HasSubstr("12 Sep 2027"));
+    EXPECT_THAT(note(1), testing::Not(HasSubstr("2028"))) << "this year's is plain";
+    // The year is not cut off: the row is as high as its words need at that width.
+    HiveTable& table = place->health().table();
+    QApplication::processEvents();
+    FlowingWords words{{table.rows()[0].cells[0].text}};
+    addHow(words, table.rows()[0].cells[0].how);
+    words.push_back({QLatin1Char('\n') + table.rows()[0].cells[0].note, TextSize::Note});
+    EXPECT_GE(
+        table.rowHeight(0),
+        flowingHeight(words, table.columnWidth(1) - session.look().space(12), session.look()));
+}
+
+TEST_F(HealthInYard, WhatWasTypedInTheShortFormsComesBack) {
+    playAll(session.season(),
+            R"({"do":"treat","on":"2028-01-02","medicine":"formic strips","yard":"Hill"})");
+    const auto comesBack = [&](Qt::Key opens, const char* field, const char* typed) {
+        inForm([&](QDialog& form) {
+            fill(form, field, typed);
+            QTest::keyClick(&form, Qt::Key_Escape);
+        });
+        key(opens);
+        const std::size_t before = steps();
+        inForm([&](QDialog& form) {
+            EXPECT_EQ(form.findChild<QLineEdit*>(QLatin1String(field))->text(),
+                      QLatin1String(typed))
+                << field;
+            QTest::keyClick(goTo(form, "begin_afresh"), Qt::Key_Space);
+            EXPECT_NE(form.findChild<QLineEdit*>(QLatin1String(field))->text(),
+                      QLatin1String(typed));
+            QTest::keyClick(&form, Qt::Key_Escape);
+        });
+        key(opens);
+        EXPECT_EQ(steps(), before) << "nothing was kept";
+    };
+    comesBack(Qt::Key_O, "hives", "H2");
+    comesBack(Qt::Key_D, "how", "back to the vet");
+    comesBack(Qt::Key_I, "per_100", "9");
+    comesBack(Qt::Key_P, "day", "15 aug");
+
+    QString chosen;
+    inForm([&](QDialog& form) {
+        auto* lines = qobject_cast<QComboBox*>(goTo(form, "lines"));
+        ASSERT_NE(lines, nullptr);
+        const QString before = lines->currentText();
+        QTest::keyClick(lines, Qt::Key_End);
+        chosen = lines->currentText();
+        EXPECT_NE(chosen, before);
+        QTest::keyClick(&form, Qt::Key_Escape);
+    });
+    key(Qt::Key_C);
+    inForm([&](QDialog& form) {
+        EXPECT_EQ(form.findChild<QComboBox*>("lines")->currentText(), chosen);
+        QTest::keyClick(goTo(form, "begin_afresh"), Qt::Key_Space);
+        EXPECT_NE(form.findChild<QComboBox*>("lines")->currentText(), chosen);
+        QTest::keyClick(&form, Qt::Key_Escape);
+    });
+    key(Qt::Key_C);
 }
 
 }  // namespace

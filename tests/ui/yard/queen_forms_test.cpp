@@ -50,8 +50,10 @@ TEST_F(QueenForms, PutIn) {
         fill(form, "reared", "2025");
         bool said = false;
         for (const QLabel* words : form.findChildren<QLabel*>())
-            said = said || words->text() == QStringLiteral("Queens of 2025 are marked blue.");
-        EXPECT_TRUE(said) << "her colour by its word";
+            said = said ||
+                   (words->text().endsWith(QStringLiteral("Queens of 2025 are marked blue.")) &&
+                    words->text().contains(QStringLiteral("<img")));
+        EXPECT_TRUE(said) << "her colour by its word, and as the dot she wears";
         choose(form, "origin", QStringLiteral("bought"));
         choose(form, "marked", QStringLiteral("marked"));
         fill(form, "number", "42");
@@ -232,6 +234,44 @@ TEST_F(QueenForms, HelpNamesTheKeys) {
     const std::string help = place->help().toStdString();
     for (const char* each : {"X S", "X U", "X P", "X B", "Q P", "Q W", "Q O"})
         EXPECT_THAT(help, HasSubstr(std::string("<b>") + each));
+}
+
+TEST_F(QueenForms, AMarkedQueenShowsHerDotBesideTheWord) {
+    const auto marked = [&](const char* choice) {
+        inForm([choice](QDialog& form) {
+            choose(form, "marked", QString::fromLatin1(choice));
+            fill(form, "reared", "2026");
+            enter(form);
+        });
+        ASSERT_TRUE(askToMarkQueen(window.get(), session, hive("H1"), day("2027-05-02")));
+        place->reload();
+        place->board().choose(hive("H1").id);
+    };
+    marked("not marked");
+    EXPECT_THAT(card(), testing::Not(HasSubstr("<img"))) << "her year's colour is on no queen";
+    marked("marked");
+    EXPECT_THAT(card(), HasSubstr("<img"));
+    EXPECT_THAT(card(), HasSubstr("white, marked"));
+    inForm([](QDialog& form) {
+        QString said;
+        for (const QLabel* words : form.findChildren<QLabel*>()) said += words->text();
+        EXPECT_TRUE(said.contains(QStringLiteral("<img")));
+        EXPECT_TRUE(said.contains(QStringLiteral("white, marked")));
+        QTest::keyClick(&form, Qt::Key_Escape);
+    });
+    askToMarkQueen(window.get(), session, hive("H1"), on);
+
+    key(Qt::Key_S);
+    ASSERT_TRUE(place->sheetIsOpen());
+    const auto& model = place->sheetView().model();
+    const auto cell = model.index(1, SheetModel::HiveColumn);
+    EXPECT_EQ(cell.data(SheetModel::queenColourRole).toString(), QStringLiteral("white"));
+    EXPECT_THAT(cell.data(Qt::AccessibleTextRole).toString().toStdString(),
+                HasSubstr("queen marked white"));
+    EXPECT_TRUE(model.index(2, SheetModel::HiveColumn)
+                    .data(SheetModel::queenColourRole)
+                    .toString()
+                    .isEmpty());
 }
 
 }  // namespace

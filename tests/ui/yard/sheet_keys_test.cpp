@@ -1,6 +1,9 @@
 // Escape and the season's own end: what was typed in a line and not kept goes nowhere else.
 #include <gtest/gtest.h>
 
+#include <QApplication>
+#include <QSignalSpy>
+
 #include "core/places/yard_sheet.h"
 #include "tests/ui/shell/shell_season.h"
 
@@ -35,6 +38,32 @@ TEST_F(SheetKeys, EscapeBringsBackWhatWasKept) {
     key(Qt::Key_Return);
     EXPECT_EQ(sheet().rows.front().today->line, "e b7");
     EXPECT_EQ(session.season().history().size(), 4U) << "nothing was written anew";
+}
+
+TEST_F(SheetKeys, ARowGrowsWithWhatIsReadBackAndShrinksAgain) {
+    const SheetTable& table = place->sheetView().table();
+    const int row = table.currentIndex().row();
+    const int before = table.rowHeight(row);
+    const int next = table.rowHeight(row + 1);
+    type(
+        "e b7 s3 qc0 w4/300 the floor is rotten, a new one next time, and the lid wants paint; the "
+        "hive leans to the left, level the stand before the supers go on");
+    QApplication::processEvents();
+    EXPECT_GT(table.rowHeight(row), before);
+    EXPECT_EQ(table.rowHeight(row + 1), next);
+    key(Qt::Key_Escape);
+    QApplication::processEvents();
+    EXPECT_EQ(table.rowHeight(row), before);
+}
+
+TEST_F(SheetKeys, AKeptRowReadsTheSheetOnce) {
+    QSignalSpy read(&place->sheetView().model(), &SheetModel::sheetChanged);
+    type("e b7");
+    key(Qt::Key_Return);
+    EXPECT_EQ(read.count(), 1);
+    EXPECT_EQ(sheet().opened, 1);
+    const SheetModel& model = place->sheetView().model();
+    EXPECT_EQ(model.index(1, SheetModel::OpenedColumn).data().toString(), QStringLiteral("✓"));
 }
 
 TEST_F(SheetKeys, ALineThatContradictsItselfStaysTypedAndSaysWhy) {

@@ -152,5 +152,49 @@ TEST_F(StoresInYard, StacksItsCellsInLargeTypeWithoutCuttingOff) {
     session.setLook(applyLook(*qApp, false, 1.0));
 }
 
+TEST_F(StoresInYard, ARowOfLargeTypeIsAsCompactAsOneOfSmall) {
+    playAll(session.season(), R"({"do":"weigh-hive","on":"2028-01-08","readings":"H1 41, H2 35"})");
+    double small = 0;
+    for (const double factor : {1.0, 2.0}) {
+        session.setLook(applyLook(*qApp, false, factor));
+        window->resize(1280, 800);
+        place->openPage(Qt::Key_F);
+        QApplication::processEvents();
+        const HiveTable& table = place->storesPage().table();
+        EXPECT_EQ(table.isNarrow(), factor > 1);
+        ASSERT_NE(table.rows()[0].cells[0].how, 0) << "the letter is apart from the figure";
+        EXPECT_FALSE(table.rows()[0].cells[0].text.endsWith(QStringLiteral(" w")));
+        if (factor > 1)
+            EXPECT_LE(table.rowHeight(0), small * factor * 1.25)
+                << "more than the letters have grown";
+        else
+            small = table.rowHeight(0);
+    }
+    session.setLook(applyLook(*qApp, false, 1.0));
+}
+
+/// What is typed in the field and left by Escape stands there when the form is opened again, and is
+/// gone for good when one begins afresh.
+TEST_F(StoresInYard, WhatWasTypedInTheShortFormsComesBack) {
+    for (const auto& [form, field, typed] :
+         {std::tuple{Qt::Key_E, "tare", "14.5"}, std::tuple{Qt::Key_T, "put_in", "smoker"}}) {
+        inForm([&](QDialog& open) {
+            fill(open, field, typed);
+            QTest::keyClick(&open, Qt::Key_Escape);
+        });
+        key(form);
+        inForm([&](QDialog& open) {
+            EXPECT_EQ(open.findChild<QLineEdit*>(QLatin1String(field))->text(),
+                      QLatin1String(typed))
+                << field;
+            QTest::keyClick(goTo(open, "begin_afresh"), Qt::Key_Space);
+            EXPECT_TRUE(open.findChild<QLineEdit*>(QLatin1String(field))->text().isEmpty());
+            QTest::keyClick(&open, Qt::Key_Escape);
+        });
+        key(form);
+    }
+    EXPECT_FALSE(hive("H1").tare);
+}
+
 }  // namespace
 }  // namespace combwright

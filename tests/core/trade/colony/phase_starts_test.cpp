@@ -1,4 +1,4 @@
-#include "core/trade/colony/season_phase.h"
+#include "core/trade/colony/phase_starts.h"
 
 #include <gtest/gtest.h>
 
@@ -12,7 +12,7 @@ const std::vector<PhaseStart> northern{{SeasonPhase::Dormant, 11, 1},
                                        {SeasonPhase::Peak, 5, 15},
                                        {SeasonPhase::Decrease, 8, 1}};
 
-TEST(SeasonPhaseTest, TheOneBegunLastWhateverTheOrderOfTheTable) {
+TEST(PhaseStarts, TheOneBegunLastWhateverTheOrderOfTheTable) {
     struct Row {
         const char* day;
         SeasonPhase phase;
@@ -30,12 +30,12 @@ TEST(SeasonPhaseTest, TheOneBegunLastWhateverTheOrderOfTheTable) {
     }
 }
 
-TEST(SeasonPhaseTest, OnePhaseLastsTheWholeYear) {
+TEST(PhaseStarts, OnePhaseLastsTheWholeYear) {
     EXPECT_EQ(*seasonPhase(phaseDay("2027-03-03"), {{SeasonPhase::Increase, 7, 1}}),
               SeasonPhase::Increase);
 }
 
-TEST(SeasonPhaseTest, Refuses) {
+TEST(PhaseStarts, Refuses) {
     const Day day = phaseDay("2027-06-09");
     EXPECT_EQ(seasonPhase(day, {}).error(), (Refusal{Code::Missing, "phases"}));
     const auto noDay = seasonPhase(day, {{SeasonPhase::Peak, 5, 1}, {SeasonPhase::Dormant, 2, 30}});
@@ -49,7 +49,7 @@ TEST(SeasonPhaseTest, Refuses) {
     EXPECT_EQ(twice.error().field, "phases[1]");
 }
 
-TEST(SeasonPhaseTest, EachHasItsWord) {
+TEST(PhaseStarts, EachHasItsWord) {
     for (const SeasonPhase phase :
          {SeasonPhase::Dormant, SeasonPhase::Increase, SeasonPhase::Peak, SeasonPhase::Decrease})
         EXPECT_EQ(seasonPhaseOf(key(phase)), phase);
@@ -57,7 +57,7 @@ TEST(SeasonPhaseTest, EachHasItsWord) {
     EXPECT_FALSE(seasonPhaseOf(""));
 }
 
-TEST(SeasonPhaseTest, TheLineOfAPhaseIsTheLowestAndMayBeMissing) {
+TEST(PhaseStarts, TheLineOfAPhaseIsTheLowestAndMayBeMissing) {
     const std::vector<PhaseThreshold> table{{SeasonPhase::Peak, 3},
                                             {SeasonPhase::Increase, 2},
                                             {SeasonPhase::Peak, 2.5},

@@ -11,11 +11,11 @@
 
 namespace combwright {
 
-class FramesFlat : public QWidget {
+class BoxLaidFlat : public QWidget {
     Q_OBJECT
 
   public:
-    explicit FramesFlat(Session& session, QWidget* parent = nullptr);
+    explicit BoxLaidFlat(Session& session, QWidget* parent = nullptr);
     void show(const BoxInside& inside);
     const FrameRowView& row() const { return m_row; }
 

@@ -1,19 +1,11 @@
-#include "core/trade/colony/season_phase.h"
+#include "core/trade/colony/phase_starts.h"
 
 #include <algorithm>
-#include <array>
 #include <cstddef>
 #include <string>
-#include <utility>
 
 namespace combwright {
 namespace {
-
-constexpr std::array<std::pair<SeasonPhase, std::string_view>, 4> phaseKeys = {
-    {{SeasonPhase::Dormant, "dormant"},
-     {SeasonPhase::Increase, "increase"},
-     {SeasonPhase::Peak, "peak"},
-     {SeasonPhase::Decrease, "decrease"}}};
 
 /// Orders the days of a year, the 29 February between its neighbours in every year.
 constexpr unsigned inYear(unsigned month, unsigned dayOfMonth) { return month * 32 + dayOfMonth; }
@@ -21,18 +13,6 @@ constexpr unsigned inYear(unsigned month, unsigned dayOfMonth) { return month * 
 constexpr int aLeapYear = 2028;
 
 }  // namespace
-
-std::string_view key(SeasonPhase phase) {
-    for (const auto& [each, name] : phaseKeys)
-        if (each == phase) return name;
-    return {};
-}
-
-std::optional<SeasonPhase> seasonPhaseOf(std::string_view key) {
-    for (const auto& [each, name] : phaseKeys)
-        if (name == key) return each;
-    return std::nullopt;
-}
 
 Result<SeasonPhase> seasonPhase(Day day, const std::vector<PhaseStart>& starts) {
     if (starts.empty()) return Refusal{Code::Missing, "phases", {}};

@@ -1,27 +1,16 @@
-// Where in its year a colony stands. How many mites are too many depends on it: a rate borne at the
-// height of the season kills the winter bees of a shrinking colony. When each phase begins is the
-// keeper's country and weather, so the days are a table that can be changed, never code.
+// Which phase of the season a day falls in. How many mites are too many depends on it: a rate borne
+// at the height of the season kills the winter bees of a shrinking colony. When each phase begins
+// is the keeper's country and weather, so the days are a table that can be changed, never code.
 #pragma once
 
 #include <optional>
-#include <string_view>
 #include <vector>
 
 #include "core/support/result.h"
 #include "core/units/day.h"
+#include "core/units/season_phase.h"
 
 namespace combwright {
-
-enum class SeasonPhase {
-    Dormant,   ///< cluster, little brood or none
-    Increase,  ///< more bees each week
-    Peak,
-    Decrease,  ///< fewer bees; the winter bees are reared
-};
-
-/// As tables and JSON name it: "dormant", "increase", "peak", "decrease".
-std::string_view key(SeasonPhase phase);
-std::optional<SeasonPhase> seasonPhaseOf(std::string_view key);
 
 /// A phase and the day of the year it begins on. 29 February begins on 1 March in other years.
 struct PhaseStart {

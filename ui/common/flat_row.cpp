@@ -1,4 +1,4 @@
-#include "ui/common/flat_frames.h"
+#include "ui/common/flat_row.h"
 
 #include "ui/drawing/strokes.h"
 

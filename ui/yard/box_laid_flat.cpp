@@ -1,11 +1,11 @@
-#include "ui/yard/frames_flat.h"
+#include "ui/yard/box_laid_flat.h"
 
 #include <QPainter>
 #include <algorithm>
 #include <cmath>
 
 #include "core/places/pages/yard_story_text.h"
-#include "ui/common/flat_frames.h"
+#include "ui/common/flat_row.h"
 #include "ui/drawing/lettering.h"
 #include "ui/drawing/strokes.h"
 
@@ -19,12 +19,12 @@ constexpr double narrowestFrame = 18.0;
 
 }  // namespace
 
-FramesFlat::FramesFlat(Session& session, QWidget* parent) : QWidget(parent), m_session(session) {
-    setObjectName(QStringLiteral("frames_flat"));
+BoxLaidFlat::BoxLaidFlat(Session& session, QWidget* parent) : QWidget(parent), m_session(session) {
+    setObjectName(QStringLiteral("box_laid_flat"));
     connect(&session, &Session::lookChanged, this, [this] { fit(); });
 }
 
-void FramesFlat::show(const BoxInside& inside) {
+void BoxLaidFlat::show(const BoxInside& inside) {
     m_row = flatRow(QString::fromStdString(inside.box.mark), inside.frames,
                     frameShapeOf(inside.frameKind));
     m_words = boxInsideText(inside);
@@ -34,7 +34,7 @@ void FramesFlat::show(const BoxInside& inside) {
     setVisible(true);
 }
 
-double FramesFlat::headHeight() const {
+double BoxLaidFlat::headHeight() const {
     const Look& look = m_session.look();
     const QFontMetrics metrics(look.font(TextSize::Note));
     return metrics.boundingRect(QRect(0, 0, std::max(width(), 1), 10000), Qt::TextWordWrap, m_words)
@@ -42,7 +42,7 @@ double FramesFlat::headHeight() const {
            look.px(10.0);
 }
 
-void FramesFlat::fit() {
+void BoxLaidFlat::fit() {
     const Look& look = m_session.look();
     const auto frames = static_cast<double>(m_row.pointed.size() + m_row.counted.size());
     const double gaps = look.px(3.0) * frames + look.px(9.0);
@@ -53,7 +53,7 @@ void FramesFlat::fit() {
     update();
 }
 
-void FramesFlat::paintEvent(QPaintEvent*) {
+void BoxLaidFlat::paintEvent(QPaintEvent*) {
     const Look& look = m_session.look();
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
