@@ -184,6 +184,9 @@ QJsonObject medicineObject(const MedicineStock& stock, std::optional<double> war
         const auto window = suits(medicine, *warmthC);
         object.insert(QStringLiteral("warmth"),
                       window ? QJsonValue(QLatin1String(windowKey(*window))) : QJsonValue());
+        const auto published = suitsPublished(stock, *warmthC);
+        object.insert(QStringLiteral("published_warmth"),
+                      published ? QJsonValue(QLatin1String(windowKey(*published))) : QJsonValue());
     }
     return object;
 }

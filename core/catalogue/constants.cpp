@@ -1,8 +1,10 @@
 #include "core/catalogue/constants.h"
 
 #include <algorithm>
+#include <array>
 #include <stdexcept>
 
+#include "core/catalogue/colony_tables.h"
 #include "core/catalogue/resource_table.h"
 
 namespace combwright {
@@ -20,9 +22,19 @@ const std::vector<PublishedConstant>& publishedConstants() {
             list.push_back({row.text("name"), *value, row.text("unit"), row.number("published_sd"),
                             row.text("source")});
         }
+        // The table of months is a table for its sources; each month is a rate like any other.
+        for (const PublishedMonthUse& each : publishedWinterUse())
+            list.push_back({winterUseName(each.month), each.use_g, "g", std::nullopt, each.source});
         return list;
     }();
     return all;
+}
+
+std::string winterUseName(unsigned month) {
+    static constexpr std::array<const char*, 12> months{
+        "january", "february", "march",     "april",   "may",      "june",
+        "july",    "august",   "september", "october", "november", "december"};
+    return std::string("winter_use_") + months.at(month - 1) + "_g";
 }
 
 const PublishedConstant* findPublishedConstant(std::string_view name) {

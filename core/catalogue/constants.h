@@ -22,8 +22,11 @@ struct PublishedConstant {
     bool isAssumption() const;
 };
 
-/// All of them, in the order of the honey's way: comb, plan, honey room, bees, wax, storeroom.
+/// All of them, in the order of the honey's way: comb, plan, honey room, bees, wax, storeroom; last
+/// what a colony uses in each month of winter.
 const std::vector<PublishedConstant>& publishedConstants();
+/// What a colony uses in a month, 1 to 12: "winter_use_october_g". Published from October to April.
+std::string winterUseName(unsigned month);
 /// The constant of that name, or nothing.
 const PublishedConstant* findPublishedConstant(std::string_view name);
 

@@ -10,10 +10,10 @@ const Fields& SeasonInfo::fields() {
 }
 
 const Fields& Constant::fields() {
-    static const Fields all =
-        describe(ownId<&Constant::id>(), field<&Constant::name>("name"),
-                 field<&Constant::yard>("yard"), field<&Constant::since>("since"),
-                 field<&Constant::value>("value"), field<&Constant::source>("source"));
+    static const Fields all = describe(
+        ownId<&Constant::id>(), field<&Constant::name>("name"), field<&Constant::yard>("yard"),
+        field<&Constant::since>("since"), field<&Constant::value>("value"),
+        field<&Constant::source>("source"), field<&Constant::until>("until"));
     return all;
 }
 

@@ -29,6 +29,7 @@ struct Constant {
     Day since;
     Number value;
     std::string source;
+    std::optional<Day> until;  ///< from that day on the published one counts again
     static const Fields& fields();
 };
 

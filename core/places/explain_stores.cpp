@@ -20,7 +20,7 @@ void noteRate(Working* working, const Read& file, const char* name, Id<Yard> yar
 Explained storesFigure(const Read& file, const Yard& yard, const HiveStores& row, Day on) {
     Explained why;
     why.what = storesWhy("Stores of %1").arg(fromUtf8(row.hive.mark.text()));
-    why.answer = row.nowG ? massKnown(*row.nowG, row.how) : storesWhy("not known");
+    why.answer = row.nowG ? massInWords(*row.nowG, row.how) : storesWhy("not known");
     Working* working = &why.working;
     if (row.from == StoresFrom::Weighed || (row.scale && row.tareWrong)) {
         readScale(file, row.hive, row.scale->weighing, working);
@@ -45,7 +45,7 @@ Explained storesFigure(const Read& file, const Yard& yard, const HiveStores& row
                  ", feed between taken off");
     if (row.usedSinceG && row.use != UseFrom::OwnScale)
         note(working, "used_since_g", *row.usedSinceG, "g", "each day its part of its month",
-             publishedWinterUse().front().source);
+             winterUseSource(file, yard.id, on));
     if (row.nowG) note(working, "stores_now_g", *row.nowG, "g", "stores + fed − used");
     return why;
 }
@@ -66,7 +66,7 @@ Explained runOutFigure(const Read& file, const Yard& yard, const HiveStores& row
     if (row.byTable)
         note(working, "lasts_by_table_days", daysFrom(*row.byTable), "d",
              "each day its part of its month, to " + isoText(*row.byTable),
-             publishedWinterUse().front().source);
+             winterUseSource(file, yard.id, on));
     return why;
 }
 

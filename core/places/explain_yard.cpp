@@ -14,7 +14,7 @@ namespace {
 QString yardWhy(const char* text) { return QCoreApplication::translate("explain_yard", text); }
 
 QString withHow(const QString& figure, How how) {
-    return figure + QLatin1Char(' ') + QLatin1Char(letter(how));
+    return figure + QStringLiteral(", ") + howWord(how);
 }
 
 /// A rate or limit as it is in force, with whose it is.

@@ -174,7 +174,7 @@ HiveGrowth GrowthReader::read(const YardSheetRow& row) const {
     if (const auto living = colonyLivingOn(m_file, row.hive.id, m_on)) livesSince = living->from;
     hive.foundDead = row.foundDead;
     hive.lives = livesSince.has_value() && !hive.foundDead;
-    lookBack(m_file, row.hive.id, m_on + days(1), [&hive](const DatedInspection& each) {
+    lookBackAtColony(m_file, row.hive.id, m_on, [&hive](const DatedInspection& each) {
         const bool opened = each.inspection.seen.looked == Looked::Opened;
         if (opened)
             hive.opened = each.on;

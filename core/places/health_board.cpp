@@ -7,30 +7,12 @@
 #include "core/storage/queries/treatments.h"
 
 namespace combwright {
-namespace {
-
-/// Signs older than that are of another year's brood. Common practice, no source.
-constexpr int signsShownDays = 365;
-
-std::optional<Finding> newestOther(const Read& file, Id<Hive> hive, Day on) {
-    std::optional<Finding> newest;
-    for (Finding& each : file.where<Finding>({is("hive", hive)})) {
-        if (each.what == Pest::Varroa || each.on > on || each.on + days(signsShownDays) < on)
-            continue;
-        if (!newest || each.on >= newest->on) newest = std::move(each);
-    }
-    return newest;
-}
-
-}  // namespace
-
 HealthBoard healthBoard(const Read& file, const Yard& yard, Day on) {
     HealthBoard board;
     board.yard = yard;
     board.on = on;
     board.medicines = medicinesOn(file, on);
     board.treated = treatedBoxes(file, on);
-    const auto running = runningTreatments(file, yard.id, on);
     for (HiveMites& each : mites(file, yard.id, on)) {
         HealthRow row;
         const Id<Hive> hive = each.hive.id;
@@ -45,14 +27,15 @@ HealthBoard healthBoard(const Read& file, const Yard& yard, Day on) {
             washed = true;
             if (lacksItsBees(sample.finding)) row.uncounted = sample;
         }
-        row.other = newestOther(file, hive, on);
-        for (const TreatmentLine& line : running)
-            if (line.hive.id == hive) row.running.push_back(line);
+        if (!each.otherPests.empty()) row.other = each.otherPests.front();
+        row.running = runningIn(file, hive, on);
         row.supers = supersBackOf(file, hive, on);
         row.holds = holdsOn(file, hive);
         const bool reached =
             each.standing == HiveMites::Standing::At || each.standing == HiveMites::Standing::Over;
-        board.lineReached += row.lives && reached;
+        // What a sample said too long ago it says of then, not of now.
+        board.lineReached += row.lives && reached && !each.old;
+        board.sampledLongAgo += row.lives && each.sample && each.old;
         board.notSampled += row.lives && each.standing == HiveMites::Standing::NoSample;
         board.underTreatment += !row.running.empty();
         row.mites = std::move(each);
@@ -70,10 +53,9 @@ TreatOutlook treatOutlook(const Read& file, const Medicine& medicine,
     if (outlook.takes && outlook.left) outlook.leftAfter = *outlook.left - *outlook.takes;
     for (const Hive& hive : hives) {
         if (supersStood(file, hive.id, on) == true) outlook.supersOn.push_back(hive.mark.text());
-        const auto given = treatmentsOf(file, hive.id);
-        if (std::any_of(given.begin(), given.end(), [&](const Treatment& each) {
-                return each.medicine == medicine.id && isIn(each, on);
-            }))
+        const auto given = treatmentsIn(file, hive.id, on);
+        if (std::any_of(given.begin(), given.end(),
+                        [&](const Treatment& each) { return each.medicine == medicine.id; }))
             outlook.hasItIn.push_back(hive.mark.text());
     }
     return outlook;

@@ -31,7 +31,8 @@ struct HealthBoard {
     std::vector<HealthRow> rows;           ///< in walking order
     std::vector<MedicineStock> medicines;  ///< of the season file
     std::vector<TreatedBox> treated;       ///< boxes that were on meanwhile
-    int lineReached = 0;                   ///< hives at the line or over it
+    int lineReached = 0;                   ///< hives at the line or over it by a sample of now
+    int sampledLongAgo = 0;                ///< whose newest sample is too old to say how they are
     int notSampled = 0;                    ///< living hives nobody sampled
     int underTreatment = 0;
 };

@@ -7,6 +7,8 @@
 
 #include "core/model/honey/extraction.h"
 #include "core/places/treatments.h"
+#include "core/storage/journal.h"
+#include "core/storage/queries/hive_days.h"
 #include "core/storage/queries/names.h"
 #include "core/storage/queries/runs.h"
 #include "core/storage/queries/yards.h"
@@ -20,7 +22,8 @@ QString askHealth(const char* text) { return QCoreApplication::translate("questi
 
 class HealthQuestions {
   public:
-    HealthQuestions(const Read& file, Day today) : m_file(file), m_today(today) {}
+    HealthQuestions(const Read& file, std::int64_t step, Day today)
+        : m_file(file), m_step(step), m_today(today) {}
 
     void about(const RowChange& row) {
         if (row.kind == ChangeKind::Removed) return;
@@ -30,7 +33,9 @@ class HealthQuestions {
             aboutRow<MedicineDisposal>(row, &HealthQuestions::aboutDisposal);
             aboutRow<Finding>(row, &HealthQuestions::aboutSigns);
             aboutRow<BoxMove>(row, &HealthQuestions::aboutSuper);
+            aboutRow<Treatment>(row, &HealthQuestions::aboutLeftOut);
         }
+        aboutRow<Treatment>(row, &HealthQuestions::aboutOut);
         aboutRow<ExtractionBox>(row, &HealthQuestions::aboutRunBox);
         aboutRow<Bucket>(row, &HealthQuestions::aboutBucketOf);
         aboutRow<Extraction>(row, &HealthQuestions::aboutLot);
@@ -93,8 +98,8 @@ class HealthQuestions {
             put(Asked::NobodyLives,
                 askHealth("%1: no colony lives there by what is written down. Did one move in?")
                     .arg(mark));
-        for (const Treatment& each : treatmentsOf(m_file, hive->id))
-            if (each.id != given.id && each.medicine == given.medicine && isIn(each, given.on))
+        for (const Treatment& each : treatmentsIn(m_file, hive->id, given.on))
+            if (each.id != given.id && each.medicine == given.medicine)
                 put(Asked::AlreadyTreated,
                     askHealth("%1 has had %2 in since %3. Write down when that came out.")
                         .arg(mark, name, dayText(each.on)));
@@ -121,6 +126,43 @@ class HealthQuestions {
         put(Asked::SupersTreated, says.arg(mark, marks.join(QStringLiteral(", "))));
     }
 
+    /// Who was meant by "all" stands nowhere else.
+    void aboutLeftOut(const Treatment& given) {
+        const auto entry = Journal(m_file.database()).entry(m_step);
+        if (!entry || entry->kind != StepKind::Do || entry->info.action != "treat") return;
+        const std::string_view line = entry->info.line;
+        constexpr std::string_view key = "\"hives\":\"";
+        const std::size_t at = line.find(key);
+        const bool all = at == std::string_view::npos ||
+                         line.substr(at + key.size()).starts_with("all\"") ||
+                         line.substr(at + key.size()).starts_with('"');
+        const auto hive = m_file.find(given.hive);
+        if (!all || !hive) return;
+        const auto yard = asItWas(m_file, *hive, given.on).yard;
+        QStringList empty;
+        for (const Hive& each : hivesOn(m_file, yard, given.on))
+            if (!livedIn(m_file, each.id, given.on).value_or(true))
+                empty << fromUtf8(each.mark.text());
+        if (!empty.empty())
+            put(Asked::LeftUntreated,
+                askHealth("Left out: %1. No colony lives there that day by what is written down. "
+                          "Where one does, treat it by its name.")
+                    .arg(empty.join(QStringLiteral(", "))));
+    }
+
+    void aboutOut(const Treatment& treatment) {
+        const auto medicine = m_file.find(treatment.medicine);
+        if (!medicine || !treatment.out || !medicine->inHiveFrom) return;
+        const auto in = static_cast<int>((*treatment.out - treatment.on).count());
+        if (in >= medicine->inHiveFrom->value()) return;
+        put(Asked::OutTooEarly,
+            askHealth("%1: %2 was in for %3 of %4 days. Out too early it leaves mites alive that "
+                      "bear it. Is the day a slip? Your label is the law.")
+                .arg(hiveMark(treatment.hive), fromUtf8(medicine->name.text()))
+                .arg(in)
+                .arg(medicine->inHiveFrom->value()));
+    }
+
     void aboutDisposal(const MedicineDisposal& disposal) {
         if (const auto medicine = m_file.find(disposal.medicine)) aboutRest(*medicine);
     }
@@ -141,6 +183,7 @@ class HealthQuestions {
     void aboutSuper(const BoxMove& move) {
         if (!move.toHive || move.fromHive == move.toHive || move.toPlace != BoxPlace::OnHive)
             return;
+        if (wentWithColony(m_file, move)) return;
         const auto back = supersBackOf(m_file, *move.toHive, move.on);
         const auto hive = m_file.find(*move.toHive);
         if (!back || !hive) return;
@@ -195,13 +238,15 @@ class HealthQuestions {
     void aboutLot(const Extraction& run) { aboutHoneyIn(run.id); }
 
     const Read& m_file;
+    std::int64_t m_step;
     Day m_today;
 };
 
 }  // namespace
 
-std::vector<Question> healthQuestions(const Read& file, const RowChange& row, Day today) {
-    HealthQuestions questions(file, today);
+std::vector<Question> healthQuestions(const Read& file, const RowChange& row, std::int64_t step,
+                                      Day today) {
+    HealthQuestions questions(file, step, today);
     questions.about(row);
     return std::move(questions.list);
 }

@@ -7,7 +7,8 @@
 
 namespace combwright {
 
-/// The questions one row of a step raises.
-std::vector<Question> healthQuestions(const Read& file, const RowChange& row, Day today);
+/// The questions one row of a step raises; what a treatment left out is known of the whole step.
+std::vector<Question> healthQuestions(const Read& file, const RowChange& row, std::int64_t step,
+                                      Day today);
 
 }  // namespace combwright

@@ -110,25 +110,16 @@ MiteSample SampleReader::read(const Finding& finding) const {
     return sample;
 }
 
-/// In the order they were written down.
-std::vector<Finding> findingsBetween(const Read& file, Id<Hive> hive, Day since, Day on) {
-    // No day is written down before the calendar's first.
-    if (since == Day::min()) return file.where<Finding>({is("hive", hive), isUpTo("on_day", on)});
-    return file.where<Finding>({is("hive", hive), isFrom("on_day", since), isUpTo("on_day", on)});
-}
-
-/// Findings of the colony that lives there: those of one that lived there before say nothing.
+/// Findings of the colony that lives there, on whatever stand it was: those of one that lived there
+/// before say nothing.
 std::vector<MiteSample> samplesOf(const Read& file, const Hive& hive, Day on) {
-    const auto colony = lastColonyIn(file, hive.id, on);
-    if (colony && colony->ended && *colony->ended <= on) return {};
     if (foundDeadOn(file, hive.id, on)) return {};
     std::vector<MiteSample> samples;
-    const Day since = colony ? colony->since : Day::min();
-    const auto findings = findingsBetween(file, hive.id, since, on);
-    if (findings.empty()) return samples;
-    const SampleReader reader(file, hive.id);
-    for (const Finding& each : findings)
-        if (each.what == Pest::Varroa) samples.push_back(reader.read(each));
+    std::map<std::int64_t, SampleReader> readers;
+    for (const Finding& each : ofColonyIn<Finding>(file, hive.id, std::nullopt, on))
+        if (each.what == Pest::Varroa)
+            samples.push_back(
+                readers.try_emplace(each.hive.number, file, each.hive).first->second.read(each));
     // Of one day the one written down last comes first.
     std::reverse(samples.begin(), samples.end());
     std::stable_sort(samples.begin(), samples.end(), [](const MiteSample& a, const MiteSample& b) {
@@ -146,9 +137,9 @@ HiveMites::Standing standingOf(const MiteRate& rate, double line) {
 }
 
 bool treatedFrom(const Read& file, Id<Hive> hive, Day from, Day on) {
-    const auto all = treatmentsOf(file, hive);
+    const auto all = treatmentsTouching(file, hive, from, on);
     return std::any_of(all.begin(), all.end(), [&](const Treatment& each) {
-        return each.on <= on && (each.on >= from || !each.out || *each.out > from);
+        return each.on >= from || !each.out || *each.out > from;
     });
 }
 
@@ -170,12 +161,20 @@ void readBoards(const Read& file, HiveMites& mites, Day on, double oldAfterDays)
     }
 }
 
+/// Of the colony that lives there, or that died there last: what it had its combs have.
+std::vector<Finding> otherFindings(const Read& file, Id<Hive> hive, Day from, Day on) {
+    if (!colonyLivingOn(file, hive, on))
+        if (const auto dead = lastColonyIn(file, hive, on))
+            return file.where<Finding>({is("hive", hive),
+                                        isFrom("on_day", std::max(dead->since, from)),
+                                        isUpTo("on_day", on)});
+    return ofColonyIn<Finding>(file, hive, from, on);
+}
+
 /// Beetles, moths and what else was met in the hive; suspected disease has a list of its own.
 std::vector<Finding> otherPestsOf(const Read& file, const Hive& hive, Day on) {
     std::vector<Finding> newest;
-    const auto colony = lastColonyIn(file, hive.id, on);
-    const Day since = std::max(colony ? colony->since : Day::min(), on - days(365));
-    for (Finding& each : findingsBetween(file, hive.id, since, on)) {
+    for (Finding& each : otherFindings(file, hive.id, on - days(365), on)) {
         if (each.what == Pest::Varroa) continue;
         const auto same = std::find_if(newest.begin(), newest.end(), [&](const Finding& other) {
             return other.what == each.what;

@@ -15,6 +15,9 @@
 #include "core/places/honey_questions.h"
 #include "core/places/line_revisions.h"
 #include "core/places/look_questions.h"
+#include "core/places/move_questions.h"
+#include "core/places/question_order.h"
+#include "core/places/questions_queens.h"
 #include "core/places/run_questions.h"
 #include "core/places/stores_questions.h"
 #include "core/storage/queries/hive_days.h"
@@ -26,65 +29,6 @@
 
 namespace combwright {
 namespace {
-
-constexpr std::array askedKeys{
-    std::pair{Asked::NotComeYet, std::string_view("not_come_yet")},
-    std::pair{Asked::MoreFramesThanFit, std::string_view("more_frames_than_fit")},
-    std::pair{Asked::BroodJumped, std::string_view("brood_jumped")},
-    std::pair{Asked::MoreMitesThanBees, std::string_view("more_mites_than_bees")},
-    std::pair{Asked::SampleUnusual, std::string_view("sample_unusual")},
-    std::pair{Asked::MuchFed, std::string_view("much_fed")},
-    std::pair{Asked::BoxTooHeavy, std::string_view("box_too_heavy")},
-    std::pair{Asked::HardlyEmptied, std::string_view("hardly_emptied")},
-    std::pair{Asked::BucketAgain, std::string_view("bucket_again")},
-    std::pair{Asked::BucketTooHeavy, std::string_view("bucket_too_heavy")},
-    std::pair{Asked::WaterUnusual, std::string_view("water_unusual")},
-    std::pair{Asked::MarksDisagree, std::string_view("marks_disagree")},
-    std::pair{Asked::NobodyLives, std::string_view("nobody_lives")},
-    std::pair{Asked::MoreOutThanIn, std::string_view("more_out_than_in")},
-    std::pair{Asked::BoxFromNowhere, std::string_view("box_unknown_before")},
-    std::pair{Asked::SetOutInOpen, std::string_view("set_out_in_open")},
-    std::pair{Asked::HeldCombLivedIn, std::string_view("held_comb_lived_in")},
-    std::pair{Asked::TraceContacts, std::string_view("trace_contacts")},
-    std::pair{Asked::NameAlike, std::string_view("name_alike")},
-    std::pair{Asked::FramesDiffer, std::string_view("frames_differ")},
-    std::pair{Asked::ReviewOvertaken, std::string_view("review_overtaken")},
-    std::pair{Asked::ReviewedTwice, std::string_view("reviewed_twice")},
-    std::pair{Asked::FoundAgain, std::string_view("found_again")},
-    std::pair{Asked::MuchScraped, std::string_view("much_scraped")},
-    std::pair{Asked::TwoDepths, std::string_view("two_depths")},
-    std::pair{Asked::FoundationUsedUp, std::string_view("foundation_used_up")},
-    std::pair{Asked::NotColdEnough, std::string_view("not_cold_enough")},
-    std::pair{Asked::FreezerOverfull, std::string_view("freezer_overfull")},
-    std::pair{Asked::WetIntoFreezer, std::string_view("wet_into_freezer")},
-    std::pair{Asked::WetsToNucleus, std::string_view("wets_to_nucleus")},
-    std::pair{Asked::DeadOutStillHeld, std::string_view("dead_out_still_held")},
-    std::pair{Asked::StayHeld, std::string_view("stay_held")},
-    std::pair{Asked::LeftOutHeld, std::string_view("left_out_held")},
-    std::pair{Asked::LotsRunTogether, std::string_view("lots_run_together")},
-    std::pair{Asked::WetsElsewhere, std::string_view("wets_elsewhere")},
-    std::pair{Asked::NoFrames, std::string_view("no_frames")},
-    std::pair{Asked::OtherYard, std::string_view("other_yard")},
-    std::pair{Asked::SuspectedHoney, std::string_view("suspected_honey")},
-    std::pair{Asked::HiveTooHeavy, std::string_view("hive_too_heavy")},
-    std::pair{Asked::TareWrong, std::string_view("tare_wrong")},
-    std::pair{Asked::SidesDiffer, std::string_view("sides_differ")},
-    std::pair{Asked::WeighedAgain, std::string_view("weighed_again")},
-    std::pair{Asked::FedUnderSupers, std::string_view("fed_under_supers")},
-    std::pair{Asked::FedNobody, std::string_view("fed_nobody")},
-    std::pair{Asked::FeedUsedUp, std::string_view("feed_used_up")},
-    std::pair{Asked::MedicineExpired, std::string_view("medicine_expired")},
-    std::pair{Asked::BeforeBought, std::string_view("before_bought")},
-    std::pair{Asked::AlreadyTreated, std::string_view("already_treated")},
-    std::pair{Asked::MoreMedicineThanThere, std::string_view("more_medicine_than_there")},
-    std::pair{Asked::SupersTreated, std::string_view("supers_treated")},
-    std::pair{Asked::SuperTooEarly, std::string_view("super_too_early")},
-    std::pair{Asked::SignsToReport, std::string_view("signs_to_report")},
-    std::pair{Asked::TreatedHoney, std::string_view("treated_honey")},
-    std::pair{Asked::LineReplaced, std::string_view("line_replaced")},
-    std::pair{Asked::FoundDead, std::string_view("found_dead")},
-    std::pair{Asked::BeesNotSaid, std::string_view("bees_not_said")},
-};
 
 constexpr double mostFedG = 25'000;
 
@@ -103,7 +47,7 @@ class Questions {
         aboutRow<Hive>(row, &Questions::aboutHive);
         aboutRow<Visit>(row, &Questions::aboutVisit);
         aboutRow<Feeding>(row, &Questions::aboutFeeding);
-        aboutRow<BoxMove>(row, &Questions::aboutMove);
+        for (const Question& each : moveQuestions(m_file, row)) put(each.asked, each.says);
         aboutRow<SetOut>(row, &Questions::aboutSetOut);
         aboutRow<Colony>(row, &Questions::aboutColony);
         for (const Question& each : honeyQuestions(m_file, row, m_step, m_today))
@@ -115,8 +59,9 @@ class Questions {
         for (const Question& each : storesQuestions(m_file, row, m_step))
             put(each.asked, each.says);
         for (const Question& each : lineQuestions(m_file, row, m_step)) put(each.asked, each.says);
-        for (const Question& each : healthQuestions(m_file, row, m_today))
+        for (const Question& each : healthQuestions(m_file, row, m_step, m_today))
             put(each.asked, each.says);
+        for (const Question& each : queenQuestions(m_file, row, m_step)) put(each.asked, each.says);
         for (const Question& each : m_bench.about(row)) put(each.asked, each.says);
     }
 
@@ -184,22 +129,6 @@ class Questions {
                                     .arg(massText(gramsOf(*feeding.given), How::Weighed)));
     }
 
-    void aboutMove(const BoxMove& move) {
-        // Only a line of the sheet brings a box into the world without being told of it.
-        if (!move.inspection || move.fromPlace) return;
-        const auto hive = m_file.find(move.toHive);
-        if (!hive) return;
-        const auto supers = supersOn(*hive, boxesOn(m_file, hive->id));
-        const bool super = std::any_of(supers.begin(), supers.end(),
-                                       [&](const Box& box) { return box.id == move.box; });
-        put(Asked::BoxFromNowhere,
-            (super ? ask("%1: no super was left in the storeroom; it is written down as one "
-                         "without a mark.")
-                   : ask("%1: no such box was left in the storeroom; it is written down as one "
-                         "without a mark."))
-                .arg(fromUtf8(hive->mark.text())));
-    }
-
     const Read& m_file;
     std::int64_t m_step;
     Day m_today;
@@ -208,15 +137,9 @@ class Questions {
 
 }  // namespace
 
-std::string_view key(Asked asked) {
-    for (const auto& [each, text] : askedKeys)
-        if (each == asked) return text;
-    return "unknown";
-}
-
 std::vector<Question> questionsAfter(const Read& file, const Change& change, Day today) {
     Questions questions(file, change, today);
-    for (const RowChange& row : change.rows) questions.about(row);
+    for (const RowChange& row : inWalkingOrder(file, change.rows)) questions.about(row);
     return std::move(questions.list);
 }
 

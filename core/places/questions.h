@@ -65,7 +65,15 @@ enum class Asked {
     SuperTooEarly,          ///< a super put on while a medicine is in, or not long enough out
     SignsToReport,          ///< signs of brood disease ticked under another name
     TreatedHoney,           ///< a box treated while on is in a run
+    OutTooEarly,            ///< a medicine taken out before the days its label says
+    LeftUntreated,          ///< all of a yard treated, but for hives in which nobody lives
+    ClosedSince,            ///< a box put on late stood there until the hive was closed
     LineReplaced,           ///< a second line of a hive and day leaves out what the first said
+    ColourOfAnotherYear,    ///< a queen marked in another colour than that of her year
+    SeenAfterLost,          ///< a queen was seen where the last one is written down as gone
+    TwoQueens,              ///< a queen of her own moved in where another is written down
+    EggsWithoutQueen,       ///< eggs long after the queen went, and no other written down
+    QueenOverQueen,         ///< a queen put in where one was seen, or laying, within days
     FoundDead,              ///< and its colony still lives by what is written down
     BeesNotSaid,            ///< mites in nobody knows how many bees
 };
@@ -79,8 +87,9 @@ struct Question {
     bool operator==(const Question&) const = default;
 };
 
-/// The questions the rows of a step raise, in the order of the rows. The limits are common practice
-/// without a source but for the water: 13 to 21 % is the range of the published density table.
+/// The questions the rows of a step raise, in the order of the rows; of a deed done to many hives
+/// at once in walking order. The limits are common practice without a source but for the water: 13
+/// to 21 % is the range of the published density table.
 std::vector<Question> questionsAfter(const Read& file, const Change& change, Day today);
 
 }  // namespace combwright

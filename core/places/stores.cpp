@@ -6,6 +6,7 @@
 #include <set>
 
 #include "core/catalogue/colony_tables.h"
+#include "core/catalogue/constants.h"
 #include "core/places/full_frame.h"
 #include "core/places/growth.h"
 #include "core/places/pull_input.h"
@@ -39,7 +40,7 @@ Day tableTellsFrom(const MonthlyUse& table, Day day) {
 class StoresReader {
   public:
     StoresReader(const Read& file, const Yard& yard, Day on)
-        : m_file(file), m_yard(yard), m_on(on), m_table(winterUse()) {
+        : m_file(file), m_yard(yard), m_on(on), m_table(winterUse(file, yard.id, on)) {
         PullAsked asked;
         asked.yards = {yard.id};
         asked.forDay = on;
@@ -267,6 +268,7 @@ void StoresReader::fillGap(HiveStores& row) const {
 HiveStores StoresReader::read(const Hive& hive) const {
     HiveStores row;
     row.hive = hive;
+    row.byMonth = m_table;
     row.firstFlow = nextFirstFlow(m_file, m_yard.id, m_on);
     const auto living = colonyLivingOn(m_file, hive.id, m_on);
     row.lives = living.has_value() && !foundDeadOn(m_file, hive.id, m_on);
@@ -308,7 +310,7 @@ std::string_view key(UseFrom from) {
 
 std::optional<double> useADay(const HiveStores& row, Day on) {
     if (row.own) return row.own->gPerDay;
-    return row.lives ? useBetween(winterUse(), on, on + days(1)) : std::nullopt;
+    return row.lives ? useBetween(row.byMonth, on, on + days(1)) : std::nullopt;
 }
 
 std::string_view key(GapTo to) {
@@ -335,7 +337,7 @@ std::optional<double> lacksToFlow(const HiveStores& row, Day on) {
     if (*row.lasts) return 0;
     double lacks = row.nowG ? std::max(0.0, row.floorG - *row.nowG) : 0;
     if (!row.runsOut) return lacks > 0 ? std::optional(lacks) : std::nullopt;
-    if (const auto used = useBetween(winterUse(), std::max(*row.runsOut, on), row.firstFlow))
+    if (const auto used = useBetween(row.byMonth, std::max(*row.runsOut, on), row.firstFlow))
         lacks = std::max(lacks, *used);
     if (row.own && row.own->gPerDay > 0)
         lacks = std::max(
@@ -343,10 +345,19 @@ std::optional<double> lacksToFlow(const HiveStores& row, Day on) {
     return lacks;
 }
 
-MonthlyUse winterUse() {
+MonthlyUse winterUse(const Read& file, Id<Yard> yard, Day on) {
     MonthlyUse use;
-    for (const PublishedMonthUse& each : publishedWinterUse()) use[each.month - 1] = each.use_g;
+    for (const PublishedMonthUse& each : publishedWinterUse())
+        use[each.month - 1] = constantOr(file, winterUseName(each.month), yard, on, each.use_g);
     return use;
+}
+
+std::string winterUseSource(const Read& file, Id<Yard> yard, Day on) {
+    for (const PublishedMonthUse& each : publishedWinterUse())
+        if (const auto found = constantInForce(file, winterUseName(each.month), yard, on);
+            found && found->own)
+            return constantSource(*found);
+    return publishedWinterUse().front().source;
 }
 
 Day nextFirstFlow(const Read& file, Id<Yard> yard, Day on) {

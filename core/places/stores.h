@@ -66,6 +66,7 @@ struct HiveStores {
     std::optional<Day> heftOn;
     FedBetween fedSince;
 
+    MonthlyUse byMonth{};  ///< the month table in force
     UseFrom use = UseFrom::NotKnown;
     std::optional<OwnUse> own;
     std::optional<double> usedSinceG;
@@ -104,8 +105,10 @@ struct Stores {
     double sugarToWater = 2;
 };
 
-/// The month table in force: published, October to April.
-MonthlyUse winterUse();
+/// The month table in force: the keeper's own before the published, October to April.
+MonthlyUse winterUse(const Read& file, Id<Yard> yard, Day on);
+/// Whose table that is.
+std::string winterUseSource(const Read& file, Id<Yard> yard, Day on);
 /// The first flow after a day, by the yard's own day of the year, else the file's; a day that is
 /// not in the month (31 June) is its last.
 Day nextFirstFlow(const Read& file, Id<Yard> yard, Day on);

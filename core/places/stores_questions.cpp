@@ -65,7 +65,7 @@ void askOfWeighing(const Read& file, const HiveWeighing& weighing, const RowChan
              askStores("%1 weighs %2, less than it should empty, %3. It is kept; its stores are "
                        "not known until its empty weight is put right.")
                  .arg(name, massText(*reading.grossG, How::Weighed),
-                      massKnown(reading.tare.grams(), reading.tare.how))});
+                      massInWords(reading.tare.grams(), reading.tare.how))});
     const auto left = weighing.left ? weighing.left->middle() : std::nullopt;
     const auto right = weighing.right ? weighing.right->middle() : std::nullopt;
     if (left && right && std::max(*left, *right) > sidesApart * std::min(*left, *right))

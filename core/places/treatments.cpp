@@ -5,6 +5,7 @@
 #include <tuple>
 
 #include "core/places/mite_lines.h"
+#include "core/storage/queries/hive_days.h"
 #include "core/storage/queries/holds.h"
 #include "core/storage/queries/names.h"
 #include "core/storage/queries/stays.h"
@@ -29,15 +30,20 @@ std::optional<DueOut> labelOut(const Treatment& treatment, const Medicine& medic
     return due ? std::optional(*due) : std::nullopt;
 }
 
-std::optional<TreatmentLine> lineOf(const Read& file, const Treatment& treatment) {
+/// With the hive the colony lived in on the day asked, or ended in, as it was called and where it
+/// stood then.
+std::optional<TreatmentLine> lineOf(const Read& file, const Treatment& treatment, Day on) {
     const auto medicine = file.find(treatment.medicine);
-    const auto hive = file.find(treatment.hive);
-    const auto yard = hive ? file.find(hive->yard) : std::nullopt;
-    if (!medicine || !yard) return std::nullopt;
+    const auto colony = file.find(treatment.colony);
+    const auto hive = file.find(colony ? hiveOfColony(file, *colony, std::max(on, treatment.on))
+                                       : treatment.hive);
+    if (!medicine || !hive) return std::nullopt;
     TreatmentLine line;
+    line.hive = asItWas(file, *hive, on);
+    const auto yard = file.find(line.hive.yard);
+    if (!yard) return std::nullopt;
     line.treatment = treatment;
     line.medicine = *medicine;
-    line.hive = *hive;
     line.yard = *yard;
     line.dueOut = labelOut(treatment, *medicine);
     line.supersMayStay = medicine->supers == LabelSupers::MayStay;
@@ -91,7 +97,7 @@ std::vector<TreatmentLine> treatmentList(const Read& file, std::optional<Id<Yard
                                          Day to) {
     std::vector<TreatmentLine> lines;
     for (const Treatment& each : treatmentsTouching(file, from, to)) {
-        auto line = lineOf(file, each);
+        auto line = lineOf(file, each, to);
         if (line && (!yard || line->yard.id == *yard)) lines.push_back(*std::move(line));
     }
     sortLines(lines);
@@ -108,7 +114,7 @@ std::vector<TreatmentLine> runningTreatments(const Read& file, std::optional<Id<
 std::vector<TreatmentLine> runningIn(const Read& file, Id<Hive> hive, Day on) {
     std::vector<TreatmentLine> lines;
     for (const Treatment& each : treatmentsIn(file, hive, on))
-        if (auto line = lineOf(file, each)) lines.push_back(*std::move(line));
+        if (auto line = lineOf(file, each, on)) lines.push_back(*std::move(line));
     return lines;
 }
 
@@ -130,7 +136,7 @@ std::optional<SupersBack> supersBackOf(const Read& file, Id<Hive> hive, Day on) 
         return !b.from ? false : !a.from || *a.from > *b.from;
     };
     for (const Treatment& each : treatmentsHoldingSupers(file, hive, on, unknownWaitDays)) {
-        auto line = lineOf(file, each);
+        auto line = lineOf(file, each, on);
         if (!line || line->supersMayStay) continue;
         SupersBack back{*line, line->supersBack};
         if (isIn(each, on))
@@ -150,7 +156,7 @@ std::vector<SuperTooEarly> supersTooEarly(const Read& file, Id<Hive> id, Day on)
         std::optional<Day> wentOn;
         for (const BoxMove& move : file.where<BoxMove>({is("box", box.id), is("to_hive", id)}))
             if (move.fromHive != id && move.toPlace == BoxPlace::OnHive && move.on <= on &&
-                move.on > hive->since)
+                move.on > hive->since && !wentWithColony(file, move))
                 wentOn = std::max(wentOn.value_or(move.on), move.on);
         auto back = wentOn ? supersBackOf(file, id, *wentOn) : std::nullopt;
         if (!back) continue;
@@ -169,9 +175,9 @@ std::vector<SuperTooEarly> supersTooEarly(const Read& file, Id<Hive> id, Day on)
 std::vector<SuperTooEarly> supersTooEarlyIn(const Read& file, std::optional<Id<Yard>> only,
                                             Day on) {
     std::vector<SuperTooEarly> all;
-    for (const Yard& yard : openYards(file)) {
+    for (const Yard& yard : yardsOn(file, on)) {
         if (only && yard.id != *only) continue;
-        for (const Hive& hive : openHives(file, yard.id))
+        for (const Hive& hive : hivesOn(file, yard.id, on))
             for (SuperTooEarly& each : supersTooEarly(file, hive.id, on))
                 all.push_back(std::move(each));
     }
@@ -187,7 +193,7 @@ std::vector<TreatedBox> treatedBoxes(const Read& file, Day on) {
         treated.box = *box;
         treated.name = nameOf(file, Box::table, box->id.number);
         if (const auto treatment = file.find(hold.treatment))
-            treated.line = lineOf(file, *treatment);
+            treated.line = lineOf(file, *treatment, on);
         treated.hold = std::move(hold);
         all.push_back(std::move(treated));
     }
@@ -231,13 +237,19 @@ std::vector<TreatmentLine> treatmentsBehind(const Read& file, Id<Extraction> id)
     for (const std::int64_t hive : hives)
         for (const Treatment& treatment : treatmentsOf(file, Id<Hive>{hive})) {
             if (!touches(treatment, from, run->on)) continue;
-            auto line = lineOf(file, treatment);
+            auto line = lineOf(file, treatment, run->on);
             if (!line) continue;
             line->boxWasOn = wasOn.contains(treatment.id.number);
             lines.push_back(*std::move(line));
         }
     sortLines(lines);
     return lines;
+}
+
+std::optional<InWindow> suitsPublished(const MedicineStock& stock, double warmthC) {
+    const bool labelled = stock.medicine.warmFrom || stock.medicine.warmTo;
+    if (labelled || !stock.published) return std::nullopt;
+    return temperatureSuits(warmthC, stock.published->fromC, stock.published->toC);
 }
 
 std::optional<InWindow> suits(const Medicine& medicine, double warmthC) {

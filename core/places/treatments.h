@@ -28,7 +28,8 @@ struct MedicineStock {
 /// Bought by that day, the newest first.
 std::vector<MedicineStock> medicinesOn(const Read& file, Day on);
 
-/// A treatment with the names it is told by.
+/// A treatment with the names it is told by: the hive where the colony lives on the day asked, and
+/// its yard, as they were then.
 struct TreatmentLine {
     Treatment treatment;
     Medicine medicine;
@@ -44,13 +45,16 @@ struct TreatmentLine {
     bool supersMayStay = false;
     bool boxWasOn = false;  ///< of a run: a box of it stood there meanwhile
 };
-/// All that were in a hive on some day from `from` to `to`, by day and hive.
+/// All that were in a hive on some day from `from` to `to`, by day and hive, named as on `to`.
 std::vector<TreatmentLine> treatmentList(const Read& file, std::optional<Id<Yard>> yard, Day from,
                                          Day to);
 /// Those that are in on a day; the one that went in first comes first.
 std::vector<TreatmentLine> runningTreatments(const Read& file, std::optional<Id<Yard>> yard,
                                              Day on);
 /// The same of one hive.
+std::vector<TreatmentLine> runningIn(const Read& file, Id<Hive> hive, Day on);
+
+/// Those that are in the colony of one hive, or hang in a hive nobody lives in.
 std::vector<TreatmentLine> runningIn(const Read& file, Id<Hive> hive, Day on);
 
 /// Those that are out and keep supers off on a day still; where nobody wrote down how long to wait,
@@ -100,6 +104,9 @@ std::vector<TreatmentLine> treatmentsBehind(const Read& file, Id<Extraction> run
 
 /// Whether the warmth of a day suits the label; nothing where it says nothing.
 std::optional<InWindow> suits(const Medicine& medicine, double warmthC);
+/// The same by what is published for its active ingredient: only where the label of the pack was
+/// not written down.
+std::optional<InWindow> suitsPublished(const MedicineStock& stock, double warmthC);
 
 /// How what is left, when it comes out and when supers go back come about.
 std::vector<Explained> explainTreatments(const Read& file, std::optional<Id<Yard>> yard, Day on);

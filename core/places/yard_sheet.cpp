@@ -185,7 +185,8 @@ std::vector<DatedInspection> linesSinceOpened(const Read& file, const YardSheetR
         return !lines.empty() && lines.back().inspection.seen.looked == Looked::Opened;
     };
     if (opened()) return lines;
-    lookBack(file, row.hive.id, on, [&](DatedInspection& each) {
+    lookBackAtColony(file, row.hive.id, on, [&](DatedInspection& each) {
+        if (each.on == on) return true;  // that is the row's own line
         lines.push_back(std::move(each));
         return !opened();
     });
@@ -195,12 +196,10 @@ std::vector<DatedInspection> linesSinceOpened(const Read& file, const YardSheetR
 /// The looks that opened the hive since the colony that lives there came, newest first: the newest,
 /// and those before it that may still hold.
 std::vector<DatedInspection> looksOfColony(const Read& file, const YardSheetRow& row, Day on) {
-    const auto living = colonyLivingOn(file, row.hive.id, on);
-    const Day since = living ? living->from : row.hive.since;
     std::vector<DatedInspection> looks;
-    lookBack(file, row.hive.id, on + days(1), [&](DatedInspection& each) {
+    lookBackAtColony(file, row.hive.id, on, [&](DatedInspection& each) {
         const bool tooOld = each.on + days(std::max(cellsStandDays, noEggsStandDays)) < on;
-        if (each.on < since || (tooOld && !looks.empty())) return false;
+        if (tooOld && !looks.empty()) return false;
         if (each.inspection.seen.looked == Looked::Opened) looks.push_back(std::move(each));
         return true;
     });
@@ -239,13 +238,15 @@ std::vector<Mind> mindsOf(const Read& file, const YardSheetRow& row, Day on) {
     });
     if (back != lines.end()) minds.push_back({MindKind::ComeBack, back->on});
     if (const auto mind = medicineMind(file, row.hive.id, on)) minds.push_back(*mind);
-    if (!openedToday && row.last) {
-        const SheetLine lastLine = readShorthand(row.last->inspection.line);
-        if (lastLine.supersOn) {
-            Mind mind{MindKind::SuperOn, row.last->on};
-            mind.count = static_cast<int>(lastLine.supersOn->value());
-            minds.push_back(mind);
-        }
+    // Supers go on with the hive unopened too.
+    for (const DatedInspection& each : lines) {
+        if (openedToday || each.on == on) continue;
+        const SheetLine then = readShorthand(each.inspection.line);
+        if (!then.supersOn) continue;
+        Mind mind{MindKind::SuperOn, each.on};
+        mind.count = static_cast<int>(then.supersOn->value());
+        minds.push_back(mind);
+        break;
     }
     return minds;
 }
@@ -297,8 +298,9 @@ YardSheetRow rowOf(const Read& file, const Queens& living, const Hive& hive,
     for (DatedInspection& each :
          inspectionsBetween(file, hive.id, yearAgo - days(aboutNow), yearAgo + days(aboutNow)))
         if (!row.lastYear || away(each.on) < away(row.lastYear->on)) row.lastYear = std::move(each);
-    lookBack(file, hive.id, on, [&row](DatedInspection& each) {
-        if (each.inspection.seen.looked != Looked::Opened) return true;
+    // What was seen last goes with the colony; another's before it on this stand says nothing.
+    lookBackAtColony(file, hive.id, on, [&row, on](DatedInspection& each) {
+        if (each.on == on || each.inspection.seen.looked != Looked::Opened) return true;
         keepNewest(row.lastEggs, each.inspection.seen.eggs, each.on);
         keepNewest(row.lastBrood, each.inspection.seen.brood, each.on);
         keepNewest(row.lastStores, each.inspection.seen.stores, each.on);
@@ -351,6 +353,20 @@ void countRow(YardSheet& sheet, const YardSheetRow& row) {
     ++sheet.opened;
     addTo(sheet.brood, seen.brood);
     addTo(sheet.stores, seen.stores);
+}
+
+/// Boxes of a kind left at the end of the day. One that was put on without its mark, because all
+/// that stood there are elsewhere by now, was one of them.
+std::int64_t leftInStore(const Read& file, Id<BoxKind> kind, const std::optional<Visit>& visit,
+                         Day on) {
+    auto left = static_cast<std::int64_t>(boxesReadyOn(file, kind, on).size());
+    if (!visit) return left;
+    for (const Inspection& each : file.where<Inspection>({is("visit", visit->id)}))
+        for (const BoxMove& move : file.where<BoxMove>({is("inspection", each.id)})) {
+            const auto box = file.find(move.box);
+            if (!move.fromPlace && box && box->kind == kind) --left;
+        }
+    return std::max<std::int64_t>(left, 0);
 }
 
 /// What a wait for a young queen asks for next time: leave shut, or a frame with eggs.
@@ -451,7 +467,7 @@ YardSheet yardSheet(const Read& file, Id<Yard> id, Day on) {
     for (std::optional<MeanOf>* mean : {&sheet.brood, &sheet.stores})
         if (*mean) (*mean)->value /= (*mean)->n;
     if (const auto kind = file.find(yard->usualSuper)) {
-        sheet.supersInStore = static_cast<std::int64_t>(boxesReadyOn(file, kind->id, on).size());
+        sheet.supersInStore = leftInStore(file, kind->id, sheet.visit, on);
         sheet.superName = kind->name.text();
     }
     sheet.takeAlong = takeAlongOf(sheet.rows, on);

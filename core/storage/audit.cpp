@@ -118,7 +118,14 @@ void auditQueens(const Read& file, std::vector<AuditFinding>& findings) {
 
 void auditBoxes(const Read& file, std::vector<AuditFinding>& findings) {
     std::map<std::int64_t, BoxMove> last;
-    for (const BoxMove& move : file.all<BoxMove>()) last[move.box.number] = move;
+    for (const BoxMove& move : file.all<BoxMove>()) {
+        const auto before = last.find(move.box.number);
+        if (before != last.end() && move.on < before->second.on)
+            findings.push_back({"box " + nameOf(file, Box::table, move.box.number),
+                                "its moves are not in the order of their days: on " +
+                                    isoText(move.on) + " it stood in two places"});
+        last[move.box.number] = move;
+    }
     std::set<std::string> marks;
     for (const Box& box : file.all<Box>()) {
         const std::string about = "box " + nameOf(file, Box::table, box.id.number);

@@ -94,6 +94,7 @@ constexpr auto ofActions = std::to_array<Label>({
     {"take-wets-off", QT_TRANSLATE_NOOP("words", "cleaned boxes taken off")},
     {"treat", QT_TRANSLATE_NOOP("words", "hives treated")},
     {"unite-colonies", QT_TRANSLATE_NOOP("words", "colonies united")},
+    {"unset-constant", QT_TRANSLATE_NOOP("words", "an own rate given up")},
     {"wait-for-queen", QT_TRANSLATE_NOOP("words", "a young queen waited for")},
     {"weigh-box", QT_TRANSLATE_NOOP("words", "a box weighed")},
     {"weigh-cappings", QT_TRANSLATE_NOOP("words", "cappings weighed")},

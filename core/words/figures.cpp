@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "core/words/units.h"
+#include "core/words/words.h"
 
 namespace combwright {
 namespace {
@@ -123,6 +124,10 @@ QString massText(double grams, How how) {
 
 QString massKnown(double grams, How how) {
     return massText(grams, how) + QLatin1Char(' ') + QLatin1Char(letter(how));
+}
+
+QString massInWords(double grams, How how) {
+    return massText(grams, how) + QStringLiteral(", ") + howWord(how);
 }
 
 QString massRateFigure(double grams) { return fixed(inMassUnits(grams), 2); }

@@ -48,6 +48,8 @@ double gramsOfMassUnits(double shown);
 QString massFigure(double grams, How how);
 /// The same with its unit: "27.5 kg", "61 lb".
 QString massText(double grams, How how);
+/// In a sentence: "27.5 kg, weighed"; a letter that is not raised says nothing there.
+QString massInWords(double grams, How how);
 /// With the letter of how it is known: "27.5 kg w".
 QString massKnown(double grams, How how);
 /// With two decimals, for rates: 1.64 kg a frame, 3.62 lb a frame.

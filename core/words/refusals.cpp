@@ -83,11 +83,16 @@ const char* refusalText(const Refusal& refusal) {
                     "How warm and damp the room is, is kept with what is extracted in it, and on "
                     "{day} no run was there. Open one first (open 27-2 Hill), or leave both empty. "
                     "Nothing was kept yet.");
-            if (refusal.field == "frames" && has("hive"))
+            if (refusal.field == "boxes" && has("hive"))
                 return QT_TRANSLATE_NOOP(
                     "refusals",
-                    "Nobody counted the frames in the box of {hive} they are taken from. Leave the "
-                    "frames out, or count that box first.");
+                    "{hive} has no box the frames could hang in. Carry one over with them, or put "
+                    "one on first (in Yard: B).");
+            if (refusal.field == "new_boxes")
+                return QT_TRANSLATE_NOOP(
+                    "refusals",
+                    "The frames need a box to hang in. Write the new stand's own boxes: deep, or "
+                    "nuc N7; or carry a box over.");
             if (refusal.field == "freezer")
                 return QT_TRANSLATE_NOOP(
                     "refusals",
@@ -282,6 +287,13 @@ const char* refusalText(const Refusal& refusal) {
                 "%1 stays as it was recorded. Record anew what it should have been about.");
         case Code::HeldBack:
             if (has("reason")) return heldText(refusal);
+            if (has("left"))
+                return QT_TRANSLATE_NOOP(
+                    "refusals",
+                    "Only boxes that are held back are left in the storeroom ({left}; {name} is "
+                    "held since {since}: {why}). None of them is taken unasked. Put it on by its "
+                    "mark if it is meant (in Yard: B), or leave it out of the line. Nothing of the "
+                    "line was kept.");
             return refusal.value("why") == "dead-out unexplained"
                        ? QT_TRANSLATE_NOOP("refusals",
                                            "%1: {name} is held since {since}: its colony died and "
@@ -300,6 +312,12 @@ const char* refusalText(const Refusal& refusal) {
         case Code::NothingToRedo:
             return QT_TRANSLATE_NOOP("refusals", "There is nothing to do again.");
         case Code::MovedOn:
+            if (has("moved"))
+                return QT_TRANSLATE_NOOP(
+                    "refusals",
+                    "Box {box} was moved on {moved}, by what is written down, so it cannot have "
+                    "been moved on this earlier day too. Take that move back first, or name "
+                    "another box. Nothing was kept.");
             return QT_TRANSLATE_NOOP("refusals",
                                      "Later changes stand on this one. Take those back first.");
         case Code::NotThatStep:

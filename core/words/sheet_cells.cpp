@@ -19,6 +19,7 @@ void copyCell(const SheetLine& from, SheetLine& to, SheetCell cell) {
     switch (cell) {
         case SheetCell::Opened:
             to.seen.looked = from.seen.looked;
+            to.lookSaid = from.lookSaid;
             return;
         case SheetCell::Eggs:
             to.seen.eggs = from.seen.eggs;
@@ -201,7 +202,9 @@ QString asShorthand(SheetCell cell, const QString& typed) {
     }
     switch (cell) {
         case SheetCell::Opened:
-            return isOneOf(lower, {"n", "no", "0"}) ? QStringLiteral("x") : lower;
+            return isOneOf(lower, {"n", "no", "0"})    ? QStringLiteral("x")
+                   : isOneOf(lower, {"y", "yes", "1"}) ? QStringLiteral("o")
+                                                       : lower;
         case SheetCell::Heft:
             return lower == QLatin1String("l")   ? QStringLiteral("light")
                    : lower == QLatin1String("h") ? QStringLiteral("heavy")
@@ -248,6 +251,16 @@ QString fedCell(const Known<Mass>& fed) {
     if (!fed.value) return fed.how == How::ByEye ? QStringLiteral("~") : QStringLiteral("?");
     if (fed.to) return massTyped(*fed.value) + QLatin1Char('-') + massTyped(*fed.to);
     return (fed.how == How::ByEye ? QStringLiteral("~") : QString()) + massTyped(*fed.value);
+}
+
+/// Blank where nobody said it and the other cells tell how far it was opened.
+QString openedCell(const SheetLine& line) {
+    const Looked looked = line.seen.looked;
+    if (!line.lookSaid && looked == plainlyLooked(line)) return {};
+    return looked == Looked::NotOpened   ? QStringLiteral("x")
+           : looked == Looked::LidOnly   ? QStringLiteral("lid")
+           : looked == Looked::FoundDead ? QStringLiteral("dead")
+                                         : QStringLiteral("o");
 }
 
 QString weightCell(const SheetLine& line) {
@@ -321,7 +334,7 @@ QString cellExample(SheetCell cell) {
     if (yesNoOf(cell)) return cellWord("y or n");
     switch (cell) {
         case SheetCell::Opened:
-            return cellWord("x for not opened, lid for lid only, dead");
+            return cellWord("x for not opened, lid for lid only, o for opened, dead");
         case SheetCell::QueenCells:
             return cellWord("2, 2c for capped, 3o for open, 0 or ?");
         case SheetCell::Boxes:
@@ -357,7 +370,10 @@ QString cellText(const SheetLine& line, SheetCell cell) {
         return line.fed ? fedCell(*line.fed) + fedShapeText(line.fedAs) : QString();
     if (cell == SheetCell::Weight) return weightCell(line);
     if (cell == SheetCell::Note) return fromUtf8(line.seen.note);
-    const QString text = fromUtf8(writeShorthand(onlyCell(line, cell)));
+    if (cell == SheetCell::Opened) return openedCell(line);
+    SheetLine only = onlyCell(line, cell);
+    only.seen.looked = plainlyLooked(only);
+    const QString text = fromUtf8(writeShorthand(only));
     if (const YesNo* flag = yesNoOf(cell)) {
         if (text.isEmpty()) return {};
         return text == QLatin1String(flag->yes) ? QStringLiteral("y") : QStringLiteral("n");
@@ -373,12 +389,15 @@ std::optional<SheetLine> withCell(const SheetLine& line, SheetCell cell, const Q
     if (cell == SheetCell::Note) {
         changed.seen.note = std::string(withoutComma(text.toStdString()));
     } else if (!text.isEmpty()) {
-        const SheetLine read = readShorthand(asShorthand(cell, text).toStdString());
+        SheetLine read = readShorthand(asShorthand(cell, text).toStdString());
+        if (!read.lookSaid) read.seen.looked = Looked::Opened;
         // Only this cell may be filled: "b7" in the cell of stores is no stores.
         const SheetLine only = onlyCell(read, cell);
         if (read != only || only == SheetLine{}) return std::nullopt;
         copyCell(read, changed, cell);
     }
+    // What nobody said goes by what was seen and done.
+    if (!changed.lookSaid) changed.seen.looked = plainlyLooked(changed);
     // A note that holds a mark would be read as the mark when the line is read again.
     if (readShorthand(writeShorthand(changed)) != changed) return std::nullopt;
     return changed;

@@ -12,7 +12,7 @@
 namespace combwright {
 
 enum class SheetCell {
-    Opened,  ///< x not opened, lid; blank opened
+    Opened,  ///< x not opened, lid, o opened; blank: by what was seen and done
     Eggs,
     OpenBrood,
     CappedBrood,

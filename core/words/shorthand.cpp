@@ -107,6 +107,11 @@ struct LeadingMark {
     TakeRest take;
 };
 
+void sayLooked(SheetLine& line, Looked looked) {
+    line.seen.looked = looked;
+    line.lookSaid = true;
+}
+
 constexpr auto wholeMarks = std::to_array<WholeMark>({
     {"e", [](SheetLine& line) { line.seen.eggs = true; }},
     {"e0", [](SheetLine& line) { line.seen.eggs = false; }},
@@ -118,9 +123,10 @@ constexpr auto wholeMarks = std::to_array<WholeMark>({
     {"q?", [](SheetLine& line) { line.seen.queenSeen = false; }},
     // Who writes e0, l0 and c0 writes this too.
     {"q0", [](SheetLine& line) { line.seen.queenSeen = false; }},
-    {"x", [](SheetLine& line) { line.seen.looked = Looked::NotOpened; }},
-    {"lid", [](SheetLine& line) { line.seen.looked = Looked::LidOnly; }},
-    {"dead", [](SheetLine& line) { line.seen.looked = Looked::FoundDead; }},
+    {"x", [](SheetLine& line) { sayLooked(line, Looked::NotOpened); }},
+    {"lid", [](SheetLine& line) { sayLooked(line, Looked::LidOnly); }},
+    {"o", [](SheetLine& line) { sayLooked(line, Looked::Opened); }},
+    {"dead", [](SheetLine& line) { sayLooked(line, Looked::FoundDead); }},
     {"light", [](SheetLine& line) { line.seen.heft = Heft::Light; }},
     {"heavy", [](SheetLine& line) { line.seen.heft = Heft::Heavy; }},
     {"!", [](SheetLine& line) { line.seen.comeBack = true; }},
@@ -379,10 +385,9 @@ void takeLine(SheetLine& line, std::string_view text) {
         }
         note += (note.empty() ? "" : " ") + std::string(words[at++]);
     }
-    if (note.empty()) return;
     // "rain, not opened": the comma parted the note from a mark.
     note = std::string(withoutComma(note));
-    line.seen.note += (line.seen.note.empty() ? "" : " ") + note;
+    if (!note.empty()) line.seen.note += (line.seen.note.empty() ? "" : " ") + note;
 }
 
 /// Whether two marks say two different things of one.
@@ -401,8 +406,7 @@ bool contradict(const SheetLine& a, const SheetLine& b) {
                          (a.whole != b.whole || a.left != b.left || a.right != b.right);
     const bool pests =
         differ(a.beetles, b.beetles) || differ(a.moths, b.moths) || differ(a.chalk, b.chalk);
-    const bool opened =
-        x.looked != Looked::Opened && y.looked != Looked::Opened && x.looked != y.looked;
+    const bool opened = a.lookSaid && b.lookSaid && x.looked != y.looked;
     return cells || bees || board || drones || weights || pests || opened ||
            differ(x.eggs, y.eggs) || differ(x.openBrood, y.openBrood) ||
            differ(x.cappedBrood, y.cappedBrood) || differ(x.queenSeen, y.queenSeen) ||
@@ -442,18 +446,30 @@ std::optional<TwoMarks> contradictionIn(std::string_view text) {
     return std::nullopt;
 }
 
-SheetLine readShorthand(std::string_view text) {
-    SheetLine line;
-    takeLine(line, text);
-    return line;
+Looked plainlyLooked(const SheetLine& line) {
+    const Seen& seen = line.seen;
+    const bool inside = seen.eggs || seen.openBrood || seen.cappedBrood || seen.queenSeen ||
+                        seen.brood || seen.stores || seen.seams || seen.queenCells ||
+                        seen.cellsLeft || line.mites || line.droneMites || line.moths ||
+                        line.chalk || line.deepsOff;
+    if (inside) return Looked::Opened;
+    const bool onTop =
+        line.supersOn || line.supersOff || line.deepsOn || line.fed || line.beetles || seen.temper;
+    if (onTop) return Looked::LidOnly;
+    const bool outside = line.boardMites || line.whole || line.left || seen.heft;
+    return outside ? Looked::NotOpened : Looked::Opened;
 }
 
+SheetLine readShorthand(std::string_view text) { return readShorthand({}, text); }
+
 SheetLine readShorthand(std::string_view all, std::string_view own) {
-    SheetLine ownLine = readShorthand(own);
-    if (ownLine.seen.looked != Looked::Opened) return ownLine;
+    SheetLine ownLine;
+    takeLine(ownLine, own);
+    if (ownLine.lookSaid && ownLine.seen.looked != Looked::Opened) return ownLine;
     SheetLine line;
     takeLine(line, all);
     takeLine(line, own);
+    if (!line.lookSaid) line.seen.looked = plainlyLooked(line);
     return line;
 }
 
@@ -463,7 +479,7 @@ std::optional<YardLine> readYardLine(std::string_view text) {
     const std::string opens = folded(withoutComma(words.front()));
     if (opens != "all" && opens != "x" && opens != "lid") return std::nullopt;
     YardLine yard;
-    yard.each.seen.looked = opens == "lid" ? Looked::LidOnly : Looked::NotOpened;
+    sayLooked(yard.each, opens == "lid" ? Looked::LidOnly : Looked::NotOpened);
     const auto note = [&yard](std::string_view word) {
         yard.note += (yard.note.empty() ? "" : " ") + std::string(word);
     };
@@ -482,6 +498,7 @@ std::optional<YardLine> readYardLine(std::string_view text) {
 
 std::string writeShorthand(const SheetLine& line) {
     const Seen& seen = line.seen;
+    const bool saysLooked = line.lookSaid || seen.looked != plainlyLooked(line);
     std::string text;
     const auto add = [&text](const std::string& word) {
         if (!word.empty()) text += (text.empty() ? "" : " ") + word;
@@ -489,9 +506,11 @@ std::string writeShorthand(const SheetLine& line) {
     const auto yesNo = [&](const std::optional<bool>& flag, const char* yes, const char* no) {
         if (flag) add(*flag ? yes : no);
     };
-    if (seen.looked == Looked::NotOpened) add("x");
-    if (seen.looked == Looked::LidOnly) add("lid");
-    if (seen.looked == Looked::FoundDead) add("dead,");
+    if (saysLooked)
+        add(seen.looked == Looked::NotOpened   ? "x"
+            : seen.looked == Looked::LidOnly   ? "lid"
+            : seen.looked == Looked::FoundDead ? "dead,"
+                                               : "o");
     yesNo(seen.eggs, "e", "e0");
     yesNo(seen.openBrood, "l", "l0");
     yesNo(seen.cappedBrood, "c", "c0");
@@ -552,16 +571,27 @@ std::string writeShorthand(const SheetLine& line) {
 
 const std::vector<ShorthandMark>& shorthandMarks() {
     static const std::vector<ShorthandMark> marks{
-        {"e e0", "mark_eggs"},           {"l c", "mark_brood_stages"},
-        {"b7 s3", "mark_frames"},        {"n8", "mark_seams"},
-        {"q q?", "mark_queen"},          {"qc0 qc2c qc3o", "mark_cells"},
-        {"left1", "mark_left"},          {"+1 -1 +1d", "mark_boxes"},
-        {"w4/300 sr4/300", "mark_wash"}, {"bd20/5", "mark_board"},
-        {"dr6/100", "mark_drones"},      {"f2.5 fo1 fd1", "mark_fed"},
-        {"kg20+21", "mark_weight"},      {"shb2 wm cb0", "mark_pests"},
-        {"t3", "mark_temper"},           {"light heavy", "mark_heft"},
-        {"x", "mark_not_opened"},        {"lid", "mark_lid"},
-        {"dead", "mark_dead"},           {"!", "mark_come_back"},
+        {"e e0", "mark_eggs"},
+        {"l c", "mark_brood_stages"},
+        {"b7 s3", "mark_frames"},
+        {"n8", "mark_seams"},
+        {"q q?", "mark_queen"},
+        {"qc0 qc2c qc3o", "mark_cells"},
+        {"left1", "mark_left"},
+        {"+1 -1 +1d", "mark_boxes"},
+        {"w4/300 sr4/300", "mark_wash"},
+        {"bd20/5", "mark_board"},
+        {"dr6/100", "mark_drones"},
+        {"f2.5 fo1 fd1", "mark_fed"},
+        {"kg20+21", "mark_weight"},
+        {"shb2 wm cb0", "mark_pests"},
+        {"t3", "mark_temper"},
+        {"light heavy", "mark_heft"},
+        {"x", "mark_not_opened"},
+        {"lid", "mark_lid"},
+        {"o", "mark_opened"},
+        {"dead", "mark_dead"},
+        {"!", "mark_come_back"},
     };
     return marks;
 }

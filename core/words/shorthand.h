@@ -15,7 +15,14 @@
 
 namespace combwright {
 
-/// Reads a line. Later marks overrule earlier ones; words that are no marks become the note, in
+/// How far a hive was opened by what was done and seen, where the line does not say it: seen
+/// inside, or a deep taken off, is opened; a super, a deep on top, feed, beetles or a temper take
+/// the lid off; a weight, a board under it or a heft need not even that. Nothing at all, or a note
+/// alone, is a hive that was opened and in which nothing was counted. Common practice, no source.
+Looked plainlyLooked(const SheetLine& line);
+
+/// Reads a line. Where none of "x", "lid" and "o" is in it, it is opened as plainlyLooked says.
+/// Later marks overrule earlier ones; words that are no marks become the note, in
 /// their order. A mark with a number that cannot be (b99999) is taken for a word.
 SheetLine readShorthand(std::string_view line);
 
@@ -44,7 +51,8 @@ struct TwoMarks {
 /// heavy". The same value twice is no contradiction. A line with one is not kept.
 std::optional<TwoMarks> contradictionIn(std::string_view line);
 
-/// The shortest line that says the same: readShorthand(writeShorthand(x)) == x.
+/// The shortest line that says the same: readShorthand(writeShorthand(x)) == x. "x", "lid" or "o"
+/// is in it where that was said, or is not as plainlyLooked has it.
 std::string writeShorthand(const SheetLine& line);
 
 /// One mark for the help under the sheet and on paper: what is typed and the key of its word.

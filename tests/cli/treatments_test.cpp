@@ -85,5 +85,30 @@ TEST_F(MitesAndMedicines, ALotSaysWhatItsHivesWereGiven) {
     EXPECT_EQ(on("medicines", {"--run", "28-1", "--json"}).code(), "not_found");
 }
 
+TEST_F(MitesAndMedicines, WithoutALabelsWarmthThePublishedOneCautions) {
+    const CliAnswer played = on("play", {}, R"(
+{"do":"choose-tables","on":"2027-07-01","medicines_region":"US"}
+{"do":"buy-medicine","on":"2027-08-01","name":"Pads","active":"formic acid gel strips","quantity":10,"unit":"pads","supers":"may stay"}
+)");
+    ASSERT_EQ(played.exit, cli::Done) << played;
+    EXPECT_TRUE(on("medicines", {"--warm", "31"})
+                    .out.contains(
+                        QStringLiteral("too warm for it by the published table; read your label")));
+    EXPECT_TRUE(on("medicines", {"--warm", "8"})
+                    .out.contains(QStringLiteral("too cold for it by the published")));
+    EXPECT_TRUE(on("medicines", {"--warm", "20"})
+                    .out.contains(QStringLiteral("within the published warmth")));
+    const QJsonArray stock =
+        on("medicines", {"--warm", "31", "--json"}).object()["medicines"].toArray();
+    bool told = false;
+    for (const QJsonValue& each : stock)
+        if (each.toObject()["name"].toString() == QStringLiteral("Pads")) {
+            EXPECT_EQ(each.toObject()["published_warmth"].toString(), QStringLiteral("too_warm"));
+            EXPECT_TRUE(each.toObject()["warmth"].isNull()) << "the label says nothing";
+            told = true;
+        }
+    EXPECT_TRUE(told);
+}
+
 }  // namespace
 }  // namespace combwright

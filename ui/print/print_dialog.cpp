@@ -13,6 +13,7 @@
 #include <QPrintPreviewWidget>
 #include <QPrinter>
 #include <QPushButton>
+#include <QRegularExpression>
 #include <QScreen>
 #include <QToolBar>
 
@@ -29,16 +30,24 @@ QPageSize& chosenPaper() {
     return paper;
 }
 
+/// The title as a file may be called everywhere: "Yard sheet, Mill Lane.pdf".
+QString fileNameOf(QString title) {
+    title.replace(QStringLiteral(": "), QStringLiteral(", "));
+    static const QRegularExpression refused(QStringLiteral("[\\\\/:*?\"<>|]"));
+    return title.replace(refused, QStringLiteral("-")) + QStringLiteral(".pdf");
+}
+
 void savePdf(QWidget* parent, const Page& page, const Look& look) {
-    const QString path =
-        QFileDialog::getSaveFileName(parent, printWord("Save as PDF"),
-                                     page.title + QStringLiteral(".pdf"), printWord("PDF (*.pdf)"));
+    const QString path = QFileDialog::getSaveFileName(
+        parent, printWord("Save as PDF"), fileNameOf(page.title), printWord("PDF (*.pdf)"));
     if (path.isEmpty()) return;
     const QString wrong = writePdf(page, path, look.base, chosenPaper());
     if (!wrong.isEmpty())
         QMessageBox::warning(
             parent, page.title,
             printWord("%1 cannot be written: %2. Choose another place.").arg(path, wrong));
+    else
+        parent->setWindowTitle(printWord("%1, saved as %2").arg(page.title, path));
 }
 
 }  // namespace

@@ -107,9 +107,16 @@ bool askToSplit(QWidget* parent, Session& session, const Hive& hive, Day on) {
     SmallForm form(parent, session, colonyWord("Split %1").arg(markOf(hive)));
     const StandField onto(form, session, colonyWord("The part goes onto"), hive.yard, on);
     auto* boxes = form.line(colonyWord("Boxes carried over"), "boxes",
-                            colonyWord("D31, M31; may stay empty"));
+                            colonyWord("D31; or deep, second, top; may stay empty"));
     auto* frames =
-        form.line(colonyWord("Frames carried over"), "frames", colonyWord("5; may stay empty"));
+        form.line(colonyWord("Frames carried over"), "frames", colonyWord("4; may stay empty"));
+    auto* brood =
+        form.line(colonyWord("Of them with brood"), "with_brood", colonyWord("3; may stay empty"));
+    const auto fitBrood = [&form, frames, brood] {
+        form.showField(brood, !frames->text().trimmed().isEmpty());
+    };
+    QObject::connect(frames, &QLineEdit::textChanged, &form, fitBrood);
+    fitBrood();
     auto* queen = form.choice(colonyWord("The queen"), "queen");
     offerYesNo(queen, colonyWord("nobody knows where she is"), colonyWord("goes along"),
                colonyWord("stays in %1").arg(markOf(hive)));
@@ -131,6 +138,7 @@ bool askToSplit(QWidget* parent, Session& session, const Hive& hive, Day on) {
         split.newBoxes = onto.boxes();
         split.boxes = typedWords(boxes);
         if (!readField(session, frames, split.frames)) return false;
+        if (split.frames && !readField(session, brood, split.withBrood)) return false;
         split.queenGoes = yesNoOffered(queen);
         if (split.queenGoes) split.step = chosen<QueenStep>(step);
         split.reason = reasonTyped(reason);

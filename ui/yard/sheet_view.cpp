@@ -241,6 +241,10 @@ void SheetTable::dataChanged(const QModelIndex& from, const QModelIndex& to,
                              const QList<int>& roles) {
     QTableView::dataChanged(from, to, roles);
     fitRows(from.row(), to.row());
+    // A row that grew below the edge is typed in blindly.
+    if (state() == EditingState && from.row() <= currentIndex().row() &&
+        currentIndex().row() <= to.row())
+        scrollTo(currentIndex());
 }
 
 void SheetTable::layOutColumns() {
@@ -293,10 +297,8 @@ void SheetTable::editRow(int row) {
     if (!at.isValid()) return;
     setCurrentIndex(at);
     if (state() != EditingState) edit(at);
-    if (m_asCells) {
-        fitRow();
-        scrollTo(at);
-    }
+    if (m_asCells) fitRow();
+    scrollTo(at);
 }
 
 void SheetTable::currentChanged(const QModelIndex& current, const QModelIndex& previous) {

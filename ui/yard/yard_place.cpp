@@ -70,6 +70,9 @@ YardPlace::YardPlace(Session& session, QWidget* parent) : Place(session, parent)
         choose(Id<Yard>{m_yards->itemData(index).toLongLong()}, m_on);
     });
     connect(m_day, &QLineEdit::editingFinished, this, &YardPlace::takeDay);
+    // Behind takeDay: what is typed next belongs to the hives, not into the day.
+    connect(
+        m_day, &QLineEdit::returnPressed, this, [this] { leaveDay(); }, Qt::QueuedConnection);
     connect(m_board, &BoardPage::sheetAsked, this, &YardPlace::openSheet);
     connect(m_board, &BoardPage::hiveAsked, this, &YardPlace::addHive);
     connect(m_board, &BoardPage::yardAsked, this, &YardPlace::addYard);
@@ -253,6 +256,12 @@ void YardPlace::takeDay() {
                            .arg(dayText(*day)));
     keepTyped();
     if (m_yard) choose(*m_yard, *day);
+}
+
+void YardPlace::leaveDay() {
+    if (!sheetIsOpen()) return setFocus();
+    m_sheet->table().setFocus();
+    m_sheet->table().editRow(std::max(m_sheet->table().currentIndex().row(), 1));
 }
 
 PlaceHead YardPlace::head() const {

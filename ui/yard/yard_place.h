@@ -60,6 +60,7 @@ class YardPlace : public Place {
     void fillYards();
     void fitDay();
     void takeDay();
+    void leaveDay();
     void addYard();
     void addHive();
     Day nextVisitDay() const;

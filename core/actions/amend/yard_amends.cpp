@@ -208,6 +208,8 @@ Result<void> moveInspection(Write& file, const Inspection& inspection, Day from,
         file.change(feeding);
     }
     for (const BoxMove& move : file.where<BoxMove>({is("inspection", inspection.id)})) {
+        // One that went off as its hive was closed did so on that day.
+        if (move.on != from) continue;
         auto box = file.find(move.box);
         if (!move.fromPlace) {
             if (auto moved = moveComing(file, box->id, from, to, "on_day"); !moved) return moved;
@@ -242,6 +244,7 @@ Result<void> settleVisit(Write& file, const Visit& before, Visit& after) {
 /// What was done at the hive besides looking.
 SheetLine deedsOf(SheetLine line) {
     line.seen = {};
+    line.lookSaid = false;
     return line;
 }
 
@@ -291,8 +294,8 @@ Result<void> settleInspection(Write& file, const Inspection& before, Inspection&
     const bool opened = after.seen.looked == Looked::Opened;
     const SheetLine all = opened ? readShorthand(visit->all) : SheetLine{};
     own.seen = withoutWhatAllSays(after.seen, all.seen);
+    own.lookSaid = !opened;
     after.line = writeShorthand(own);
-
     const SheetLine again = readShorthand(visit->all, after.line);
     // Taking the lid off, or leaving it on, takes back what else was done: that is a new line.
     if (deedsOf(again) != deedsOf(typed) ||

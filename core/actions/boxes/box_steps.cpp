@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/actions/boxes/late_moves.h"
 #include "core/actions/storeroom/quarantine.h"
 #include "core/model/honey/pull.h"
 #include "core/model/honey/room.h"
@@ -26,7 +27,9 @@ namespace {
 Result<void> demandStands(const Read& file, Id<Hive> id, Day on) {
     const auto hive = file.find(id);
     if (!hive) return Refusal{Code::NotFound, "hive", {}};
-    if (hive->closed) return Refusal{Code::Closed, "hive", {{"name", hive->mark.text()}}};
+    // One closed later stood there on that day.
+    if (hive->closed && *hive->closed <= on)
+        return Refusal{Code::Closed, "hive", {{"name", hive->mark.text()}}};
     if (on < hive->since)
         return Refusal{Code::BeforeItBegan,
                        "on",
@@ -79,6 +82,49 @@ void enterNest(Write& file, Id<Hive> id, Count level, std::optional<bool> under)
     file.change(*hive);
 }
 
+/// Where on a hive a box is put: counted from the floor as the stack stood that day, and whether it
+/// goes under the excluder.
+struct Landing {
+    std::vector<BoxMove> before;  ///< moves of the hive so far; none unless late
+    bool late = false;            ///< moves of later days are written down already
+    std::optional<Count> level;
+    std::optional<bool> under;
+};
+
+Landing landingOn(const Read& file, const BoxSpot& spot, std::optional<Count> level, Day on) {
+    Landing landing{{}, false, level, spot.under};
+    if (!spot.hive || spot.place != BoxPlace::OnHive) return landing;
+    landing.before = lateMovesAt(file, *spot.hive, on);
+    landing.late = anyAfter(landing.before, on);
+    if (!landing.late) return landing;
+    const Standing then = standingOn(file, *file.find(*spot.hive), on);
+    const Count top(static_cast<std::int64_t>(then.boxes.size()));
+    landing.level = std::min(level.value_or(top), top);
+    if (!landing.under) landing.under = then.excluderAbove && *landing.level < *then.excluderAbove;
+    return landing;
+}
+
+/// A stand that was closed since was cleared by then: what is put on it late went to the storeroom
+/// on that day.
+void leaveClosed(Write& file, Id<Box> id, std::optional<Id<Inspection>> inspection) {
+    auto box = file.find(id);
+    const auto hive = box ? file.find(box->hive) : std::nullopt;
+    if (!hive || !hive->closed || box->place != BoxPlace::OnHive) return;
+    const auto before = movesAt(file, hive->id);
+    const auto wasUnder = leaveNest(file, hive->id, *box->level);
+    BoxMove went{{},           id,         *hive->closed,       box->place,
+                 box->hive,    box->level, BoxPlace::Storeroom, std::nullopt,
+                 std::nullopt, inspection, box->stack,          {},
+                 wasUnder};
+    box->place = BoxPlace::Storeroom;
+    box->hive.reset();
+    box->level.reset();
+    file.change(*box);
+    closeGap(file, hive->id);
+    file.add(went);
+    followLate(file, hive->id, before, went.on);
+}
+
 void addFrames(Write& file, const Box& box, const BoxKind& kind, const BoxContents& contents,
                Day on) {
     if (!kind.takes) return;
@@ -125,6 +171,7 @@ Result<Id<Box>> addBoxTo(Write& file, const ListedBox& listed, const BoxSpot& sp
     if (spot.hive && spot.reason.empty())
         if (auto free = demandHiveFree(file, *spot.hive, on, "hive"); !free) return free.error();
 
+    const Landing landing = landingOn(file, spot, spot.level, on);
     Box box;
     box.kind = listed.kind;
     box.mark = listed.mark;
@@ -133,8 +180,8 @@ Result<Id<Box>> addBoxTo(Write& file, const ListedBox& listed, const BoxSpot& sp
     box.stack = spot.stack;
     if (spot.hive) {
         box.hive = spot.hive;
-        box.level = makeRoom(file, *spot.hive, spot.level);
-        if (spot.place == BoxPlace::OnHive) enterNest(file, *spot.hive, *box.level, spot.under);
+        box.level = makeRoom(file, *spot.hive, landing.level);
+        if (spot.place == BoxPlace::OnHive) enterNest(file, *spot.hive, *box.level, landing.under);
     }
     file.add(box);
     file.add(BoxMove{{},
@@ -145,10 +192,12 @@ Result<Id<Box>> addBoxTo(Write& file, const ListedBox& listed, const BoxSpot& sp
                      std::nullopt,
                      box.place,
                      box.hive,
-                     box.level,
+                     landing.late ? landing.level : box.level,
                      std::nullopt,
                      {},
                      box.stack});
+    if (landing.late) followLate(file, *spot.hive, landing.before, on);
+    leaveClosed(file, box.id, std::nullopt);
     addFrames(file, box, *kind, listed.contents, on);
     // What is said of the honey in it is a look of that day.
     if (listed.contents.capped || listed.contents.filled) {
@@ -186,12 +235,16 @@ Result<void> shiftBox(Write& file, Id<Box> id, const BoxSpot& spot, Day on,
     const bool sameSpot =
         sameHive && (!level || level == before.level) && before.stack == spot.stack;
     if (sameSpot) return Refusal{Code::NothingToDo, "box", {{"name", before.mark}}};
+    if (auto free = demandNotMovedSince(file, before, on, "on"); !free) return free;
     if (ask == Ask::WhatIsHeld) {
         if (auto may = demandMayMove(file, before, spot, on); !may) return may;
         noteOverruled(file, id, spot, on);
         box = file.find(id);
     }
 
+    const auto left = before.place == BoxPlace::OnHive ? before.hive : std::nullopt;
+    const auto movesLeft = left ? lateMovesAt(file, *left, on) : std::vector<BoxMove>{};
+    const Landing landing = landingOn(file, spot, level, on);
     // Off first, so that moving within one hive counts levels without the box itself.
     box->place = spot.place;
     box->hive.reset();
@@ -205,11 +258,11 @@ Result<void> shiftBox(Write& file, Id<Box> id, const BoxSpot& spot, Day on,
     }
     if (spot.hive) {
         const bool stands = spot.place == BoxPlace::OnHive;
-        const Count room = stands ? makeRoom(file, *spot.hive, level) : Count();
+        const Count room = stands ? makeRoom(file, *spot.hive, landing.level) : Count();
         box->hive = spot.hive;
         if (stands) {
             box->level = room;
-            enterNest(file, *spot.hive, room, spot.under);
+            enterNest(file, *spot.hive, room, landing.under);
         }
         file.change(*box);
     }
@@ -221,11 +274,14 @@ Result<void> shiftBox(Write& file, Id<Box> id, const BoxSpot& spot, Day on,
                      before.level,
                      box->place,
                      box->hive,
-                     box->level,
+                     landing.late ? landing.level : box->level,
                      inspection,
                      before.stack,
                      box->stack,
                      wasUnder});
+    if (left && anyAfter(movesLeft, on)) followLate(file, *left, movesLeft, on);
+    if (landing.late && left != spot.hive) followLate(file, *spot.hive, landing.before, on);
+    if (ask == Ask::WhatIsHeld) leaveClosed(file, id, inspection);
     // A peg stands for a box on its way through the honey room; out of it, the number is free.
     const bool inRoom = spot.place == BoxPlace::Cleared || spot.place == BoxPlace::Waiting ||
                         spot.place == BoxPlace::Wet;

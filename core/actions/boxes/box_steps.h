@@ -39,8 +39,10 @@ Result<Id<Box>> addBoxTo(Write& file, const ListedBox& listed, const BoxSpot& sp
 /// Moves a box and writes the move down; boxes above the gap come down, boxes above the new level
 /// go up, and the excluder stays on the boxes it lay on. Refused with NotFound or Closed where the
 /// hive is unknown or closed, BeforeItBegan where it did not stand yet, NothingToDo where the box
-/// is there, Taken where it was gone and its mark is on another by now, and as demandMayMove where
-/// it is held back; what was moved on a reason all the same says so in its note.
+/// is there, Taken where it was gone and its mark is on another by now, MovedOn where it was moved
+/// on a later day already, and as demandMayMove where it is held back; what was moved on a reason
+/// all the same says so in its note. On a hive that was closed since it stood until then and went
+/// to the storeroom. Levels on days before later moves are those of that day.
 Result<void> moveBoxTo(Write& file, Id<Box> box, const BoxSpot& spot, Day on,
                        std::optional<Id<Inspection>> inspection = std::nullopt);
 

@@ -228,7 +228,29 @@ Result<Id<Constant>> SetConstant::perform(Write& file) const {
     if (!isConstant(file, constant.text()))
         return Refusal{Code::NotFound, "constant", {{"name", constant.text()}}};
     if (value < Number()) return Refusal{Code::Negative, "value", {}};
-    return file.add(Constant{{}, constant, yard, on, value, source});
+    return file.add(Constant{{}, constant, yard, on, value, source, {}});
+}
+
+const Fields& UnsetConstant::fields() {
+    static const Fields all =
+        describe(field<&UnsetConstant::on>("on"), field<&UnsetConstant::constant>("constant"),
+                 field<&UnsetConstant::yard>("yard"));
+    return all;
+}
+
+Result<Id<Constant>> UnsetConstant::perform(Write& file) const {
+    if (!isConstant(file, constant.text()))
+        return Refusal{Code::NotFound, "constant", {{"name", constant.text()}}};
+    std::optional<Id<Constant>> ended;
+    // Those before it too: else an older one would come back.
+    for (Constant& each : file.where<Constant>({is("name", constant.text())})) {
+        if (each.yard != yard || each.since > on || (each.until && *each.until <= on)) continue;
+        each.until = on;
+        file.change(each);
+        ended = each.id;
+    }
+    if (!ended) return Refusal{Code::NothingToDo, "constant", {{"name", constant.text()}}};
+    return *ended;
 }
 
 }  // namespace combwright

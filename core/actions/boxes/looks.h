@@ -87,4 +87,18 @@ struct SetConstant {
     Result<Answer> perform(Write& file) const;
 };
 
+/// The keeper's own value of a rate or limit no longer counts from that day on: the published one
+/// does again, or for a yard that for all. The reason stands in the journal. Refused with NotFound
+/// for a name the catalogue does not know, NothingToDo where no own value is in force.
+struct UnsetConstant {
+    static constexpr std::string_view name = "unset-constant";
+    static constexpr bool needsWhy = true;
+    using Answer = Id<Constant>;
+    Day on;
+    Name constant;
+    std::optional<Id<Yard>> yard;  ///< none: that for all yards
+    static const Fields& fields();
+    Result<Answer> perform(Write& file) const;
+};
+
 }  // namespace combwright

@@ -4,9 +4,9 @@
 #include <charconv>
 
 #include "core/actions/storeroom/marked_boxes.h"
+#include "core/storage/queries/hive_days.h"
 #include "core/storage/queries/names.h"
 #include "core/storage/queries/treatments.h"
-#include "core/storage/queries/yards.h"
 
 namespace combwright {
 namespace {
@@ -50,9 +50,9 @@ Result<std::vector<Hive>> meantHives(const Read& file, std::optional<Id<Yard>> y
     std::vector<Hive> hives;
     if (all) {
         if (!yard) return Refusal{Code::Missing, "hives", {}};
-        for (Hive& hive : openHives(file, yard->id))
-            if (hive.since <= on && livedIn(file, hive.id, on).value_or(true))
-                hives.push_back(std::move(hive));
+        // Those that stood there that day; one closed or moved since among them.
+        for (Hive& hive : hivesOn(file, yard->id, on))
+            if (livedIn(file, hive.id, on).value_or(true)) hives.push_back(std::move(hive));
         if (hives.empty()) return Refusal{Code::Missing, "hives", {}};
         return hives;
     }

@@ -5,6 +5,7 @@
 #include "core/actions/health/meant_hives.h"
 #include "core/actions/storeroom/marked_boxes.h"
 #include "core/model/season_info.h"
+#include "core/storage/queries/hive_days.h"
 #include "core/storage/queries/holds.h"
 #include "core/storage/queries/names.h"
 #include "core/storage/queries/treatments.h"
@@ -15,9 +16,8 @@ namespace {
 
 /// The colony that lived in a hive that day.
 std::optional<Id<Colony>> treatedColony(const Read& file, Id<Hive> hive, Day on) {
-    const auto colony = lastColonyIn(file, hive, on);
-    if (!colony || (colony->ended && *colony->ended < on)) return std::nullopt;
-    return colony->id;
+    const auto colony = colonyMetIn(file, hive, on);
+    return colony ? std::optional(colony->id) : std::nullopt;
 }
 
 Result<void> demandNotGivenTwice(const Read& file, const Treatment& treatment) {
@@ -52,7 +52,7 @@ Result<std::vector<Treatment>> comingOut(const Read& file, const TakeOutMedicine
     if (!hives) return hives.error();
     for (const Hive& hive : *hives) {
         bool found = false;
-        for (const Treatment& each : treatmentsOf(file, hive.id)) {
+        for (const Treatment& each : treatmentsOfColonyIn(file, hive.id, asked.on)) {
             if (!fits(each)) continue;
             if (each.on > asked.on)
                 return Refusal{Code::BeforeItBegan,

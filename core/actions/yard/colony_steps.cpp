@@ -1,6 +1,8 @@
 #include "core/actions/yard/colony_steps.h"
 
 #include <algorithm>
+#include <array>
+#include <cctype>
 
 #include "core/actions/boxes/box_steps.h"
 #include "core/actions/storeroom/dead_outs.h"
@@ -15,6 +17,55 @@ namespace {
 
 Refusal tooEarly(const std::string& name, Day since) {
     return {Code::BeforeItBegan, "on", {{"name", name}, {"since", isoText(since)}}};
+}
+
+/// Of the boxes of a hive the one that stands where a word says, counted from the floor.
+const Box* standsAt(const std::vector<Box>& standing, const std::string& where) {
+    constexpr auto levels =
+        std::to_array<std::string_view>({"bottom", "second", "third", "fourth"});
+    if (standing.empty()) return nullptr;
+    if (where == "top") return &standing.back();
+    const auto level =
+        static_cast<std::size_t>(std::find(levels.begin(), levels.end(), where) - levels.begin());
+    return level < levels.size() && level < standing.size() ? &standing[level] : nullptr;
+}
+
+/// A box of a hive that has no mark is known by its place or its kind.
+std::optional<Box> boxOfHive(const Read& file, const std::vector<Box>& standing,
+                             const std::vector<Box>& taken, const std::string& named) {
+    const auto isTaken = [&](const Box& box) {
+        return std::any_of(taken.begin(), taken.end(),
+                           [&](const Box& each) { return each.id == box.id; });
+    };
+    std::string lower = named;
+    std::transform(lower.begin(), lower.end(), lower.begin(),
+                   [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
+    if (const Box* box = standsAt(standing, lower)) return *box;
+    const auto kind = boxKindNamed(file, named);
+    if (!kind) return std::nullopt;
+    const auto found = std::find_if(standing.rbegin(), standing.rend(), [&](const Box& box) {
+        return box.kind == kind->id && !isTaken(box);
+    });
+    return found == standing.rend() ? std::nullopt : std::optional(*found);
+}
+
+/// The boxes meant, by their marks or as boxOfHive names them.
+Result<std::vector<Box>> boxesMeant(const Read& file, Id<Hive> hive, const std::string& typed,
+                                    Day on) {
+    const auto standing = boxesOn(file, hive);
+    std::vector<Box> meant;
+    for (const std::string& part : listedParts(typed)) {
+        auto box = markedBox(file, part, on);
+        const bool there = box && box->place == BoxPlace::OnHive && box->hive == hive;
+        const auto unmarked = there ? std::nullopt : boxOfHive(file, standing, meant, part);
+        if (!there && unmarked) box = *unmarked;
+        if (!box) return box.error();
+        for (const Box& each : meant)
+            if (each.id == box->id) return Refusal{Code::Duplicate, "boxes", {{"name", part}}};
+        meant.push_back(*std::move(box));
+    }
+    if (meant.empty()) return Refusal{Code::Missing, "boxes", {}};
+    return meant;
 }
 
 }  // namespace
@@ -97,7 +148,7 @@ Result<void> carryBoxes(Write& file, Id<Hive> from, Id<Hive> to, const std::stri
     if (boxes == "all") {
         meant = boxesOn(file, from);
     } else {
-        auto named = markedBoxes(file, boxes, on);
+        auto named = boxesMeant(file, from, boxes, on);
         if (!named) return named.error();
         meant = *std::move(named);
     }

@@ -46,7 +46,9 @@ struct StandMeant {
 Result<Id<Hive>> emptyStand(Write& file, const StandMeant& meant, Day on, const std::string& field);
 
 /// Boxes named by their marks go from one hive to the top of another, the first named lowest; "all"
-/// are all of them. Nothing where none is named. Refused under "boxes" with NotFound for one that
+/// are all of them. Of the boxes that stand there one may also be named by its kind ("deep", the
+/// topmost of several), or by where it stands: "bottom", "second", "third", "fourth" from the
+/// floor, "top". Nothing where none is named. Refused under "boxes" with NotFound for one that
 /// does not stand there, and as moveBoxTo.
 Result<void> carryBoxes(Write& file, Id<Hive> from, Id<Hive> to, const std::string& boxes, Day on,
                         const std::string& reason);

@@ -1,12 +1,16 @@
 #include "core/actions/yard/sheet.h"
 
 #include <algorithm>
+#include <map>
 
 #include "core/actions/boxes/box_list.h"
 #include "core/actions/boxes/box_steps.h"
+#include "core/actions/boxes/late_moves.h"
 #include "core/actions/storeroom/quarantine.h"
 #include "core/model/yard/weighing.h"
 #include "core/storage/queries/hive_days.h"
+#include "core/storage/queries/holds.h"
+#include "core/storage/queries/names.h"
 #include "core/storage/queries/yards.h"
 #include "core/words/shorthand.h"
 
@@ -41,6 +45,10 @@ Result<void> takeBackDeeds(Write& file, const Inspection& inspection, Day on) {
         file.remove(weighing.id);
     auto moves = file.where<BoxMove>({is("inspection", inspection.id)});
     std::reverse(moves.begin(), moves.end());
+    std::map<std::int64_t, std::vector<BoxMove>> before;
+    for (const BoxMove& move : moves)
+        for (const auto& at : {move.fromHive, move.toHive})
+            if (at) before.emplace(at->number, lateMovesAt(file, *at, on));
     for (const BoxMove& move : moves) {
         const auto box = file.find(move.box);
         if (!box) continue;
@@ -60,6 +68,8 @@ Result<void> takeBackDeeds(Write& file, const Inspection& inspection, Day on) {
         // Going back is no move of its own.
         file.remove(file.where<BoxMove>({is("box", box->id)}).back().id);
     }
+    for (const auto& [at, was] : before)
+        if (anyAfter(was, on)) followLate(file, Id<Hive>{at}, was, on);
     return {};
 }
 
@@ -73,27 +83,66 @@ std::optional<Id<BoxKind>> usualSuper(const Read& file, const Yard& yard) {
     return std::nullopt;
 }
 
+/// What is held that day or now.
+class HeldThenOrNow {
+  public:
+    HeldThenOrNow(const Read& file, Day on) : m_file(file), m_on(on) {}
+    std::optional<Hold> of(const Box& box) {
+        if (!m_read) {
+            for (const Day day : {m_on, *parseDay("9999-12-31")})
+                m_held.push_back(heldThings(m_file, day));
+            m_read = true;
+        }
+        for (const HeldThings& held : m_held)
+            if (const auto holds = held.of(box.id); !holds.empty()) return holds.front();
+        return std::nullopt;
+    }
+
+  private:
+    const Read& m_file;
+    Day m_on;
+    bool m_read = false;
+    std::vector<HeldThings> m_held;
+};
+
 Result<void> putOn(Write& file, Id<BoxKind> kind, Count boxes, const Hive& hive, Day on,
                    Id<Inspection> inspection) {
-    for (std::int64_t n = 0; n < boxes.value(); ++n) {
-        auto ready = boxesReady(file, kind);
-        std::erase_if(ready, [&](const Box& box) { return on < box.since; });
-        const BoxSpot top{BoxPlace::OnHive, hive.id, std::nullopt, {}, {}};
+    const BoxSpot top{BoxPlace::OnHive, hive.id, std::nullopt, {}, {}};
+    const auto ready = boxesReady(file, kind);
+    HeldThenOrNow holds(file, on);
+    std::vector<Box> held;
+    const auto isFree = [&](const Box& box) {
+        // One that was moved since stood elsewhere on some day from then on.
+        if (on < box.since || !demandNotMovedSince(file, box, on, "line")) return false;
         // Nobody named a box: one that holds held combs is left standing.
-        const auto free = std::find_if(ready.begin(), ready.end(), [&](const Box& box) {
-            return demandMayMove(file, box, top, on).has_value();
-        });
-        if (free != ready.end()) {
-            if (auto moved = moveBoxTo(file, free->id, top, on, inspection); !moved) return moved;
+        if (!demandMayMove(file, box, top, on)) return false;
+        // So is one that is held for another reason, while others are there.
+        if (!holds.of(box)) return true;
+        held.push_back(box);
+        return false;
+    };
+    auto next = ready.begin();
+    for (std::int64_t n = 0; n < boxes.value(); ++n) {
+        next = std::find_if(next, ready.end(), isFree);
+        if (next != ready.end()) {
+            if (auto moved = moveBoxTo(file, (next++)->id, top, on, inspection); !moved)
+                return moved;
             continue;
+        }
+        if (!held.empty()) {
+            Refusal refusal = heldBack("line", nameOf(file, Box::table, held.front().id.number),
+                                       *holds.of(held.front()));
+            refusal.values.emplace_back("left", std::to_string(held.size()));
+            return refusal;
         }
         // None is written down as being in the storeroom, yet it was put on: it is a box we had not
         // known of, without a mark.
         auto made = addBoxTo(file, ListedBox{kind, {}, {}}, top, on);
         if (!made) return made.error();
-        auto move = file.where<BoxMove>({is("box", *made)}).front();
-        move.inspection = inspection;
-        file.change(move);
+        for (BoxMove& move : file.where<BoxMove>({is("box", *made)})) {
+            move.inspection = inspection;
+            file.change(move);
+        }
     }
     return {};
 }
@@ -103,17 +152,24 @@ enum class From { Supers, Anywhere };
 Result<void> takeOff(Write& file, std::optional<Id<BoxKind>> kind, Count boxes, const Hive& hive,
                      Day on, Id<Inspection> inspection, From from) {
     for (std::int64_t n = 0; n < boxes.value(); ++n) {
-        auto standing = boxesOn(file, hive.id);
         // Read anew: the excluder follows a box of the nest that this line took off.
-        if (from == From::Supers) standing = supersOn(*file.find(hive.id), standing);
-        const auto found = std::find_if(standing.rbegin(), standing.rend(),
-                                        [&](const Box& box) { return !kind || box.kind == *kind; });
-        if (found == standing.rend())
+        Hive then = *file.find(hive.id);
+        Standing stood = standingOn(file, then, on);
+        then.excluderAbove = stood.excluderAbove;
+        if (from == From::Supers) stood.boxes = supersOn(then, stood.boxes);
+        std::erase_if(stood.boxes, [&](const Box& box) { return kind && box.kind != *kind; });
+        if (stood.boxes.empty())
             return Refusal{Code::TooMany,
                            "line",
                            {{"name", hive.mark.text()},
                             {"off_of", hive.mark.text()},
                             {"most", std::to_string(n)}}};
+        // One that was moved since went off on another day; written down is which, not why.
+        const auto found = std::find_if(
+            stood.boxes.rbegin(), stood.boxes.rend(),
+            [&](const Box& box) { return demandNotMovedSince(file, box, on, "line").has_value(); });
+        if (found == stood.boxes.rend())
+            return demandNotMovedSince(file, stood.boxes.back(), on, "line").error();
         if (auto moved = moveBoxTo(file, found->id, BoxSpot{}, on, inspection); !moved)
             return moved;
     }
@@ -297,7 +353,10 @@ Result<Id<Inspection>> LookInto::perform(Write& file) const {
     if (!stand) return stand.error();
     if (auto ok = demandSeen(seen.seen); !ok) return ok.error();
     const Visit visit = visitFor(file, yardOn(file, *stand, on), on);
-    return keepLine(file, *stand, visit, seen, writeShorthand(seen));
+    SheetLine said = seen;
+    // A hive that was not opened takes nothing from the line for all: that is said by its mark.
+    said.lookSaid = seen.seen.looked != Looked::Opened;
+    return keepLine(file, *stand, visit, seen, writeShorthand(said));
 }
 
 const Fields& RecordVisit::fields() {
@@ -325,8 +384,9 @@ Result<Id<Visit>> RecordVisit::perform(Write& file) const {
             if (!each.empty() && visit.note.find(each) == std::string::npos)
                 visit.note += (visit.note.empty() ? "" : "; ") + each;
         file.change(visit);
-        for (const Hive& each : openHives(file, yard)) {
-            if (on < each.since || inspectionOf(file, visit.id, each.id)) continue;
+        // Those that stood there that day; one closed or moved since among them.
+        for (const Hive& each : hivesOn(file, yard, on)) {
+            if (inspectionOf(file, visit.id, each.id)) continue;
             auto kept = keepLine(file, each, visit, yardLine->each, writeShorthand(yardLine->each));
             if (!kept) return kept.error();
         }

@@ -1,9 +1,11 @@
 #include "core/actions/yard/splits.h"
 
+#include "core/actions/boxes/box_steps.h"
 #include "core/actions/storeroom/frame_moves.h"
 #include "core/actions/storeroom/quarantine.h"
 #include "core/actions/yard/colonies.h"
 #include "core/actions/yard/colony_steps.h"
+#include "core/actions/yard/sheet.h"
 #include "core/storage/queries/hive_days.h"
 #include "core/storage/queries/queens.h"
 #include "core/storage/queries/yards.h"
@@ -24,6 +26,22 @@ Result<Id<Colony>> startOn(Write& file, Id<Hive> stand, Day on, Origin origin,
     return start.perform(file);
 }
 
+/// Frames nobody counted cannot be named, yet they were carried: so many of them are known now.
+void meetUncounted(Write& file, Id<Box> id, Count wanted) {
+    const auto box = file.find(id);
+    const auto kind = box ? file.find(box->kind) : std::nullopt;
+    const auto most = kind ? mostFrames(*kind) : std::nullopt;
+    if (!kind || !kind->takes || (most && wanted > *most)) return;
+    if (file.first<BoxCount>({is("box", id)})) return;
+    const auto known = file.where<Frame>({is("box", id), isUnknown("retired")}).size();
+    for (auto n = static_cast<std::int64_t>(known); n < wanted.value(); ++n) {
+        Frame frame;
+        frame.kind = *kind->takes;
+        frame.box = id;
+        file.add(frame);
+    }
+}
+
 /// So many frames out of a box of the mother into one of the new stand.
 Result<void> carryFrames(Write& file, const SplitColony& split, Id<Hive> stand) {
     if (!split.frames) {
@@ -41,8 +59,10 @@ Result<void> carryFrames(Write& file, const SplitColony& split, Id<Hive> stand) 
     carry.fromBox = split.fromBox ? split.fromBox : lowest(split.hive);
     carry.toBox = split.toBox ? split.toBox : lowest(stand);
     carry.note = split.reason;
+    if (!carry.toBox && !split.onto) return Refusal{Code::Missing, "new_boxes", {}};
+    if (!carry.toBox)
+        return Refusal{Code::Missing, "boxes", {{"hive", file.find(stand)->mark.text()}}};
     if (!carry.fromBox) return Refusal{Code::Missing, "from_box", {}};
-    if (!carry.toBox) return Refusal{Code::Missing, "to_box", {}};
     const auto standsOn = [&](Id<Box> id, Id<Hive> hive) {
         const auto box = file.find(id);
         return box && box->place == BoxPlace::OnHive && box->hive == hive;
@@ -51,9 +71,7 @@ Result<void> carryFrames(Write& file, const SplitColony& split, Id<Hive> stand) 
         return Refusal{Code::Contradiction, "from_box", {{"other", "hive"}}};
     if (!standsOn(*carry.toBox, stand))
         return Refusal{Code::Contradiction, "to_box", {{"other", "onto"}}};
-    // Frames nobody counted cannot be named; that is no reason to keep the split from being kept.
-    if (file.where<Frame>({is("box", *carry.fromBox), isUnknown("retired")}).empty())
-        return Refusal{Code::Missing, "frames", {{"hive", file.find(split.hive)->mark.text()}}};
+    meetUncounted(file, *carry.fromBox, *split.frames);
     if (auto carried = carry.perform(file); !carried) {
         Refusal refusal = carried.error();
         if (refusal.field == "how_many") refusal.field = "frames";
@@ -73,15 +91,15 @@ void carryQueen(Write& file, Id<Colony> from, Id<Colony> to, Day on, QueenLeft l
 }  // namespace
 
 const Fields& SplitColony::fields() {
-    static const Fields all =
-        describe(field<&SplitColony::on>("on"), field<&SplitColony::hive>("hive"),
-                 field<&SplitColony::onto>("onto"), field<&SplitColony::yard>("yard"),
-                 field<&SplitColony::mark>("mark"), field<&SplitColony::newBoxes>("new_boxes"),
-                 field<&SplitColony::boxes>("boxes"), field<&SplitColony::frames>("frames"),
-                 field<&SplitColony::fromBox>("from_box"), field<&SplitColony::toBox>("to_box"),
-                 field<&SplitColony::queenGoes>("queen_goes"), field<&SplitColony::step>("step"),
-                 field<&SplitColony::notSeenOn>("not_seen_on"), field<&SplitColony::note>("note"),
-                 field<&SplitColony::reason>("reason"));
+    static const Fields all = describe(
+        field<&SplitColony::on>("on"), field<&SplitColony::hive>("hive"),
+        field<&SplitColony::onto>("onto"), field<&SplitColony::yard>("yard"),
+        field<&SplitColony::mark>("mark"), field<&SplitColony::newBoxes>("new_boxes"),
+        field<&SplitColony::boxes>("boxes"), field<&SplitColony::frames>("frames"),
+        field<&SplitColony::fromBox>("from_box"), field<&SplitColony::toBox>("to_box"),
+        field<&SplitColony::queenGoes>("queen_goes"), field<&SplitColony::step>("step"),
+        field<&SplitColony::notSeenOn>("not_seen_on"), field<&SplitColony::note>("note"),
+        field<&SplitColony::reason>("reason"), field<&SplitColony::withBrood>("with_brood"));
     return all;
 }
 
@@ -91,6 +109,9 @@ Result<Id<Colony>> SplitColony::perform(Write& file) const {
     if (auto free = demandHiveFree(file, hive, on, "hive"); !free) return free.error();
     if (auto wait = demandWait({step, notSeenOn}, on); !wait) return wait.error();
     if (step && !queenGoes) return Refusal{Code::Missing, "queen_goes", {}};
+    if (withBrood && !frames) return Refusal{Code::Missing, "frames", {}};
+    if (withBrood && *withBrood > *frames)
+        return Refusal{Code::TooMany, "with_brood", {{"most", std::to_string(frames->value())}}};
     if (auto by = demandQueenBy(file, mother->colony.id, on); !by) return by.error();
     // A new stand comes into the mother's yard unless another is named.
     const auto home = onto ? yard : std::optional(yard.value_or(mother->hive.yard));
@@ -113,6 +134,12 @@ Result<Id<Colony>> SplitColony::perform(Write& file) const {
         const bool motherWaits = *queenGoes;
         beginWait(file, motherWaits ? hive : *stand, motherWaits ? mother->colony.id : *made, on,
                   *step, notSeenOn, {});
+    }
+    if (withBrood) {
+        LookInto look{on, *stand, {}};
+        look.seen.seen.brood =
+            Known<Frames>{Frames::whole(withBrood->value()), std::nullopt, How::Counted};
+        if (auto seen = look.perform(file); !seen) return seen.error();
     }
     return *made;
 }

@@ -12,9 +12,11 @@ namespace combwright {
 /// Splits a colony onto an empty hive, or onto a new stand with a mark, whose own boxes are listed
 /// as add-hive lists them. Boxes are carried over by their marks, so many frames from one box to
 /// another; the queen stays or goes along, and the part without one waits for a queen where `step`
-/// says what it waits by. Refused with Taken where a colony lives there, Missing where no stand is
-/// said, or where a wait begins and nobody says where the queen is, Contradiction for both stands,
-/// NotFound for a box that does not stand on the hive, and with HeldBack as start-colony.
+/// says what it waits by. Of a box nobody counted the frames carried are what the keeper says.
+/// Refused with Missing "new_boxes" where frames have no box to hang in, Taken where a colony lives
+/// there, Missing where no stand is said, or where a wait begins and nobody says where the queen
+/// is, Contradiction for both stands, NotFound for a box that does not stand on the hive, and with
+/// HeldBack as start-colony.
 struct SplitColony {
     static constexpr std::string_view name = "split-colony";
     using Answer = Id<Colony>;
@@ -24,11 +26,12 @@ struct SplitColony {
     std::optional<Id<Yard>> yard;  ///< of a new stand; the mother's, when left out
     std::string mark;              ///< of a new stand
     std::string newBoxes;          ///< on a new stand: "nuc N7"
-    std::string boxes;             ///< carried over: "D31, M31"
+    std::string boxes;             ///< carried over: "D31, M31", "deep", "top"
     std::optional<Count> frames;   ///< carried over, of a box that stays
     std::optional<Id<Box>> fromBox;
     std::optional<Id<Box>> toBox;
-    std::optional<bool> queenGoes;  ///< none: nobody knows where she is
+    std::optional<Count> withBrood;  ///< of those frames; seen in the new part that day
+    std::optional<bool> queenGoes;   ///< none: nobody knows where she is
     std::optional<QueenStep> step;
     std::optional<Day> notSeenOn;
     std::string note;

@@ -28,6 +28,7 @@ struct SheetLine {
     std::optional<Level> beetles;
     std::optional<Level> moths;
     std::optional<Level> chalk;
+    bool lookSaid = false;  ///< how far it was opened is said, not only to be seen from the rest
     static const Fields& fields();
     bool operator==(const SheetLine&) const = default;
 };

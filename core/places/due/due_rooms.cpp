@@ -18,9 +18,9 @@ bool wantedYard(std::optional<Id<Yard>> yard, std::optional<Id<Yard>> of) {
     return !yard || yard == of;
 }
 
-std::optional<Id<Yard>> yardUnder(const Read& file, std::optional<Id<Hive>> hive) {
+std::optional<Id<Yard>> yardUnder(const Read& file, std::optional<Id<Hive>> hive, Day today) {
     const auto found = file.find(hive);
-    return found ? std::optional(found->yard) : std::nullopt;
+    return found ? std::optional(asItWas(file, *found, today).yard) : std::nullopt;
 }
 
 void addExtract(const Read& file, Day today, std::optional<Id<Yard>> yard,
@@ -63,7 +63,7 @@ void addClearers(const Read& file, Day today, std::optional<Id<Yard>> yard,
         DueItem item;
         item.rule = DueRule::Clearers;
         item.hive = each.board.hive;
-        item.yard = yardUnder(file, each.board.hive);
+        item.yard = yardUnder(file, each.board.hive, today);
         if (!wantedYard(yard, item.yard)) continue;
         item.id = "clearer-out-" + dueNumber(each.board.id.number);
         item.since = each.board.on;
@@ -80,7 +80,7 @@ void addClearers(const Read& file, Day today, std::optional<Id<Yard>> yard,
             DueItem item;
             item.rule = DueRule::Clearers;
             item.hive = hive;
-            item.yard = yardUnder(file, hive);
+            item.yard = yardUnder(file, hive, today);
             if (!wantedYard(yard, item.yard)) continue;
             item.id = "clearer-in-h" + dueNumber(hive.number) + "-" + isoText(boards.plan->forDay);
             item.since = boards.plan->on;
@@ -101,7 +101,7 @@ void addWets(const Read& file, Day today, std::optional<Id<Yard>> yard, std::vec
     const WetsHome home = wetsHome(file, today);
     std::map<std::int64_t, DueItem> back;
     for (const WetBox& wet : home.go) {
-        const auto to = yardUnder(file, wet.to);
+        const auto to = yardUnder(file, wet.to, today);
         if (!wantedYard(yard, to)) continue;
         auto [found, isNew] = back.try_emplace(wet.to->number);
         DueItem& item = found->second;
@@ -127,7 +127,7 @@ void addWets(const Read& file, Day today, std::optional<Id<Yard>> yard, std::vec
         DueItem item;
         item.rule = DueRule::Wets;
         item.hive = out.box.hive;
-        item.yard = yardUnder(file, out.box.hive);
+        item.yard = yardUnder(file, out.box.hive, today);
         if (!wantedYard(yard, item.yard)) continue;
         item.id = "wets-off-b" + dueNumber(out.box.id.number) + "-" + isoText(out.since);
         item.since = out.since;
@@ -188,11 +188,12 @@ void addDeadOuts(const Read& file, Day today, std::optional<Id<Yard>> yard,
         item.rule = DueRule::DeadOut;
         item.where = DueWhere::Storeroom;
         item.hive = card.colony.hive;
-        item.yard = yardUnder(file, card.colony.hive);
+        item.yard = yardUnder(file, card.colony.hive, today);
         if (!wantedYard(yard, item.yard)) continue;
         item.id = "dead-out-c" + dueNumber(card.colony.id.number);
         item.since = item.from = *card.colony.ended;
-        item.count = card.heldFrames();
+        // Its combs may be gone by now; what it died of is asked all the same.
+        if (card.heldFrames() > 0) item.count = card.heldFrames();
         due.push_back(std::move(item));
     }
 }

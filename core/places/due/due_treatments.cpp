@@ -63,7 +63,8 @@ void addDueTreatments(const Read& file, Day today, std::optional<Id<Yard>> yard,
         if (!line.supersBack || *line.supersBack < today - days(supersBackSaid) ||
             *line.supersBack > last)
             continue;
-        if (supersStood(file, line.hive.id, today).value_or(false) || line.hive.closed) continue;
+        if (supersStood(file, line.hive.id, today).value_or(false)) continue;
+        if (line.hive.closed && *line.hive.closed <= today) continue;
         // Another one that keeps them off longer says so itself.
         const auto kept = supersBackOf(file, line.hive.id, today);
         if (kept && kept->line.treatment.id != line.treatment.id) continue;

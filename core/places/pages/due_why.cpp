@@ -198,8 +198,11 @@ QString dueWhyText(const DueItem& item) {
                                     .arg(dueSince(item), shortDayText(item.from));
         case DueRule::DeadOut:
             if (foundDead(item)) return foundDeadWhy(item);
-            return dueTr("Dead since %1; %2 held until foulbrood is ruled out.")
-                .arg(dueSince(item), dueFrames(item));
+            return item.count.value_or(0) > 0
+                       ? dueTr("Dead since %1; %2 held until foulbrood is ruled out.")
+                             .arg(dueSince(item), dueFrames(item))
+                       : dueTr("Dead since %1; no comb of it is held any more.")
+                             .arg(dueSince(item));
         case DueRule::Visit:
             return dueTr("No line yet for %1.").arg(fromUtf8(item.about));
         case DueRule::Task:

@@ -109,8 +109,11 @@ TableBlock stockTable(const std::vector<MedicineStock>& stocks, std::optional<do
         if (!warmthText(medicine).isEmpty()) label << warmthText(medicine);
         if (!medicine.withdrawal.empty())
             label << healthPage("withdrawal: %1").arg(fromUtf8(medicine.withdrawal));
-        if (warmthC)
+        if (warmthC) {
             if (const auto window = suits(medicine, *warmthC)) label << windowText(*window);
+            if (const auto window = suitsPublished(each, *warmthC))
+                label << publishedWindowText(*window);
+        }
         QString until;
         if (medicine.expires)
             until =

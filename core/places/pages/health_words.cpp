@@ -288,6 +288,18 @@ QString windowText(InWindow window) {
     return {};
 }
 
+QString publishedWindowText(InWindow window) {
+    switch (window) {
+        case InWindow::TooCold:
+            return healthSay("too cold for it by the published table; read your label");
+        case InWindow::Suits:
+            return healthSay("within the published warmth; read your label");
+        case InWindow::TooWarm:
+            return healthSay("too warm for it by the published table; read your label");
+    }
+    return {};
+}
+
 QString publishedText(const MedicineStock& stock) {
     if (!stock.published) return {};
     const PublishedWait& row = *stock.published;

@@ -51,6 +51,8 @@ QString spanText(const std::optional<Count>& from, const std::optional<Count>& t
 QString warmthText(const Medicine& medicine);
 /// "suits", "too cold", "too warm", of a day's warmth.
 QString windowText(InWindow window);
+/// The same by the published table: "too warm for it by the published table; read your label".
+QString publishedWindowText(InWindow window);
 /// What is published of its active ingredient; empty where nothing is. A prompt, never the label.
 QString publishedText(const MedicineStock& stock);
 /// "out between 21 Sep and 5 Oct", "out: not written down, see your label".

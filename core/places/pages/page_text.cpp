@@ -12,6 +12,25 @@ namespace {
 
 QString pageWord(const char* text) { return QCoreApplication::translate("pages", text); }
 
+/// As small and high as paper sets it: a plain letter would read as part of the figure.
+QChar raisedLetter(How how) {
+    switch (how) {
+        case How::Weighed:
+            return QChar(0x02b7);
+        case How::Counted:
+            return QChar(0x1d9c);
+        case How::ByEye:
+            return QChar(0x1d49);
+        case How::ByDifference:
+            return QChar(0x1d48);
+        case How::Assumed:
+            return QChar(0x1d43);
+        case How::Unknown:
+            return QChar(0x02c0);
+    }
+    return {};
+}
+
 QString cellText(const Cell& cell) {
     switch (cell.look) {
         case Cell::Look::Pencil:
@@ -32,7 +51,7 @@ QString cellText(const Cell& cell) {
             break;
     }
     QString text = cell.text;
-    if (cell.how) text += QLatin1Char(letter(*cell.how));
+    if (cell.how) text += raisedLetter(*cell.how);
     if (!cell.second.isEmpty())
         text += text.isEmpty() ? cell.second : QStringLiteral("; ") + cell.second;
     return text;
@@ -202,7 +221,7 @@ QString pageText(const Page& page, int width) {
     }
     QStringList foot;
     for (const How how : page.letters)
-        foot << QStringLiteral("%1 %2").arg(QLatin1Char(letter(how))).arg(howWord(how));
+        foot << QStringLiteral("%1 %2").arg(raisedLetter(how)).arg(howWord(how));
     if (!foot.isEmpty())
         out += QLatin1Char('\n') + foot.join(QStringLiteral("   ")) + QLatin1Char('\n');
     if (page.invented) out += pageWord("invented sample season") + QLatin1Char('\n');

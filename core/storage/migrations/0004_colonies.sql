@@ -234,6 +234,8 @@ ALTER TABLE feeding ADD COLUMN kind TEXT;
 -- next
 ALTER TABLE feeding ADD COLUMN packs INTEGER;
 -- next
+ALTER TABLE constant ADD COLUMN until TEXT;
+-- next
 ALTER TABLE hold ADD COLUMN treatment_id INTEGER REFERENCES treatment (id);
 -- next
 CREATE INDEX queen_mother ON queen (mother_id);

@@ -12,7 +12,8 @@ std::optional<ConstantInForce> ConstantOverDays::on(Day day) const {
     const Constant* own = nullptr;
     // Later ones overrule earlier ones of the same day; the yard's own overrules the file's.
     for (const Constant& each : m_own) {
-        if (each.since > day || (each.yard && each.yard != m_yard)) continue;
+        if (each.since > day || (each.until && *each.until <= day)) continue;
+        if (each.yard && each.yard != m_yard) continue;
         const bool nearer =
             !own || (each.yard && !own->yard) ||
             (each.yard.has_value() == own->yard.has_value() && each.since >= own->since);

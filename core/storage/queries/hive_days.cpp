@@ -111,18 +111,93 @@ std::vector<ColonyStay> allColonyStays(const Read& file) {
 }
 
 std::optional<ColonyStay> colonyLivingOn(const Read& file, Id<Hive> hive, Day on) {
+    // Of a hive that saw many come and go only those that may have lived there that day are read.
+    auto colonies = file.where<Colony>({is("hive", hive), isUnknown("ended"), isUpTo("since", on)});
+    const auto add = [&colonies](std::vector<Colony> more) {
+        for (Colony& each : more)
+            if (std::none_of(colonies.begin(), colonies.end(),
+                             [&](const Colony& had) { return had.id == each.id; }))
+                colonies.push_back(std::move(each));
+    };
+    add(file.where<Colony>({is("hive", hive), isAfter("ended", on), isUpTo("since", on)}));
+    for (const ColonyMove& left :
+         file.where<ColonyMove>({is("from_hive", hive), isAfter("on_day", on)}))
+        if (auto colony = file.find(left.colony)) add({*std::move(colony)});
     std::optional<ColonyStay> living;
-    for (ColonyStay& stay : colonyStaysIn(file, hive))
-        if (stay.holds(on)) living = std::move(stay);
+    for (const Colony& colony : colonies)
+        for (ColonyStay& stay : colonyStaysOf(file, colony))
+            if (stay.hive == hive && stay.holds(on) &&
+                (!living || std::tuple(living->from, !living->to, living->colony.id) <=
+                                std::tuple(stay.from, !stay.to, stay.colony.id)))
+                living = std::move(stay);
     return living;
 }
 
-std::optional<Day> foundDeadOn(const Read& file, Id<Hive> hive, Day on) {
+std::optional<Colony> colonyMetIn(const Read& file, Id<Hive> hive, Day on) {
+    if (auto living = colonyLivingOn(file, hive, on)) return std::move(living->colony);
+    std::optional<Colony> gone;
+    for (ColonyStay& stay : colonyStaysIn(file, hive))
+        if (stay.to == on) gone = std::move(stay.colony);
+    return gone;
+}
+
+namespace {
+
+/// On the day it left the stand was still its own, unless another came at once.
+bool ownToTheLast(const Read& file, const ColonyStay& stay) {
+    return stay.to && !colonyLivingOn(file, stay.hive, *stay.to);
+}
+
+bool everLivedIn(const Read& file, Id<Hive> hive) {
+    return file.first<Colony>({is("hive", hive)}) ||
+           file.first<ColonyMove>({is("from_hive", hive)});
+}
+
+}  // namespace
+
+bool speaksOf(const Read& file, const std::vector<ColonyStay>& stays, Id<Hive> hive, Day on) {
+    return std::any_of(stays.begin(), stays.end(), [&](const ColonyStay& stay) {
+        return stay.hive == hive && (stay.holds(on) || (stay.to == on && ownToTheLast(file, stay)));
+    });
+}
+
+std::vector<HiveDays> daysOfColonyIn(const Read& file, Id<Hive> hive, Day on) {
+    std::vector<HiveDays> spoken;
     const auto living = colonyLivingOn(file, hive, on);
-    if (!living) return std::nullopt;
+    if (!living) {
+        if (!everLivedIn(file, hive)) spoken.push_back({hive, std::nullopt, on});
+        return spoken;
+    }
+    for (const ColonyStay& stay : colonyStaysOf(file, living->colony)) {
+        if (stay.from > on) break;
+        Day to = on;
+        if (stay.to && *stay.to <= on)
+            to = ownToTheLast(file, stay) ? *stay.to : *stay.to - days(1);
+        if (stay.from <= to) spoken.push_back({stay.hive, stay.from, to});
+    }
+    return spoken;
+}
+
+bool wentWithColony(const Read& file, const BoxMove& move) {
+    if (!move.fromHive || !move.toHive) return false;
+    return file
+        .first<ColonyMove>(
+            {is("from_hive", *move.fromHive), is("to_hive", *move.toHive), is("on_day", move.on)})
+        .has_value();
+}
+
+void lookBackAtColony(const Read& file, Id<Hive> hive, Day on,
+                      const std::function<bool(DatedInspection& each)>& more) {
+    auto stays = daysOfColonyIn(file, hive, on);
+    if (stays.empty()) stays.push_back({hive, std::nullopt, on});
+    for (auto stay = stays.rbegin(); stay != stays.rend(); ++stay)
+        if (!lookBack(file, stay->hive, stay->from, stay->to + days(1), more)) return;
+}
+
+std::optional<Day> foundDeadOn(const Read& file, Id<Hive> hive, Day on) {
+    if (!colonyLivingOn(file, hive, on)) return std::nullopt;
     std::optional<Day> dead;
-    lookBack(file, hive, on + days(1), [&](const DatedInspection& each) {
-        if (each.on < living->from) return false;
+    lookBackAtColony(file, hive, on, [&](const DatedInspection& each) {
         const Looked looked = each.inspection.seen.looked;
         if (looked == Looked::FoundDead) dead = each.on;
         return looked == Looked::LidOnly || looked == Looked::NotOpened;

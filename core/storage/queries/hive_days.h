@@ -3,11 +3,14 @@
 // taken back it is known for any day, and a mark that was painted over still leads to its hive.
 #pragma once
 
+#include <algorithm>
+#include <functional>
 #include <map>
 #include <optional>
 #include <vector>
 
 #include "core/model/yard/moves.h"
+#include "core/storage/queries/yards.h"
 #include "core/storage/rows.h"
 
 namespace combwright {
@@ -48,12 +51,56 @@ std::vector<ColonyStay> colonyStaysIn(const Read& file, Id<Hive> hive);
 std::vector<ColonyStay> allColonyStays(const Read& file);
 /// The colony that lived in a hive at the end of a day.
 std::optional<ColonyStay> colonyLivingOn(const Read& file, Id<Hive> hive, Day on);
+/// The colony a record of a hive and a day speaks of: that which lived there at the end of the day,
+/// else the one that left or ended there that day.
+std::optional<Colony> colonyMetIn(const Read& file, Id<Hive> hive, Day on);
+/// Whether something seen or given in a hive on a day was of the colony of these stays.
+bool speaksOf(const Read& file, const std::vector<ColonyStay>& stays, Id<Hive> hive, Day on);
+
+/// A hive and the days, both counted, on which what is written down of it speaks of one colony.
+struct HiveDays {
+    Id<Hive> hive;
+    std::optional<Day> from;  ///< none: from the first on
+    Day to;
+};
+
+/// Where and when records speak of the colony that lives in a hive on a day, up to that day, in the
+/// order of its stays, usually one. Nothing where nobody lives there any more; every day of the
+/// hive where nobody ever wrote down who did.
+std::vector<HiveDays> daysOfColonyIn(const Read& file, Id<Hive> hive, Day on);
+
+/// Records with a hive and a day, from one day (none: the first) to another, of the colony that
+/// lives in a hive on the last, on whatever stand it was; nothing of who lived there before. By its
+/// stays, of each in the order they were written down.
+template <class Record>
+std::vector<Record> ofColonyIn(const Read& file, Id<Hive> hive, std::optional<Day> from, Day to) {
+    std::vector<Record> records;
+    for (const HiveDays& stay : daysOfColonyIn(file, hive, to)) {
+        // A missing day lies before every other.
+        const std::optional<Day> first = std::max(stay.from, from);
+        for (Record& each :
+             first ? file.where<Record>({is("hive", stay.hive), isFrom("on_day", *first),
+                                         isUpTo("on_day", stay.to)})
+                   : file.where<Record>({is("hive", stay.hive), isUpTo("on_day", stay.to)}))
+            records.push_back(std::move(each));
+    }
+    return records;
+}
+
+/// Whether a box was carried along when its colony moved to another stand.
+bool wentWithColony(const Read& file, const BoxMove& move);
+/// Looks at the colony that lives in a hive on a day, from that day back, on whatever stand it was;
+/// all of the hive where nobody lives. Each is handed to `more`, which answers whether the one
+/// before it is wanted too.
+void lookBackAtColony(const Read& file, Id<Hive> hive, Day on,
+                      const std::function<bool(DatedInspection& each)>& more);
 /// The day the colony that lives in a hive was found dead by the newest look, that day or before:
 /// nobody has written down its end yet.
 std::optional<Day> foundDeadOn(const Read& file, Id<Hive> hive, Day on);
 /// Colonies alive at the end of a day; one that was found dead is none, whether its end is written
 /// down or not.
 std::int64_t coloniesAliveOn(const Read& file, Day on);
+
 /// The hive a colony lived in at the end of a day, or ended in before.
 Id<Hive> hiveOfColony(const Read& file, const Colony& colony, Day on);
 

@@ -138,8 +138,12 @@ std::vector<Frame> heldByVerdict(const Read& file, Id<Box> box) {
 
 std::optional<Colony> lastColonyIn(const Read& file, Id<Hive> hive, Day on) {
     std::optional<Colony> last;
-    for (Colony& each : file.where<Colony>({is("hive", hive)})) {
-        if (each.since > on) continue;
+    for (ColonyStay& stay : colonyStaysIn(file, hive)) {
+        Colony& each = stay.colony;
+        if (stay.from > on) continue;
+        // Gone to another stand by that day, it is no more of this one.
+        const bool movedOn = each.hive != hive || (stay.to && stay.to != each.ended);
+        if (movedOn && stay.to && *stay.to <= on) continue;
         if (!last || (last->ended && (!each.ended || *each.ended >= *last->ended)))
             last = std::move(each);
     }

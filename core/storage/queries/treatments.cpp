@@ -4,9 +4,39 @@
 #include <set>
 #include <tuple>
 
+#include "core/storage/queries/hive_days.h"
 #include "core/storage/queries/yards.h"
 
 namespace combwright {
+
+namespace {
+
+/// A hive in which a medicine worked, from one day until before another.
+struct Exposed {
+    Hive hive;
+    Day from;
+    std::optional<Day> to;
+};
+
+/// The strips go with the colony: the hives it was in while they were in, the first where they were
+/// given. A hive whose colony died has them in still.
+std::vector<Exposed> exposedBy(const Read& file, const Treatment& treatment) {
+    std::vector<Exposed> hives;
+    if (auto hive = file.find(treatment.hive))
+        hives.push_back({*std::move(hive), treatment.on, treatment.out});
+    const auto colony = file.find(treatment.colony);
+    if (hives.empty() || !colony) return hives;
+    for (const ColonyStay& stay : colonyStaysOf(file, *colony)) {
+        if (stay.from <= treatment.on) continue;
+        if (treatment.out && stay.from >= *treatment.out) break;
+        hives.back().to = stay.from;
+        if (auto hive = file.find(stay.hive))
+            hives.push_back({*std::move(hive), stay.from, treatment.out});
+    }
+    return hives;
+}
+
+}  // namespace
 
 std::vector<Box> supersStanding(const Read& file, const Hive& hive, Day on) {
     const Standing standing = standingOn(file, hive, on);
@@ -22,36 +52,9 @@ std::vector<Treatment> treatmentsOf(const Read& file, Id<Hive> hive) {
     return all;
 }
 
-std::vector<Treatment> treatmentsGiven(const Read& file, Id<Hive> hive, Day from, Day to) {
-    auto all =
-        file.where<Treatment>({is("hive", hive), isFrom("on_day", from), isUpTo("on_day", to)});
-    std::stable_sort(all.begin(), all.end(),
-                     [](const Treatment& a, const Treatment& b) { return a.on < b.on; });
-    return all;
-}
+namespace {
 
-std::vector<Treatment> treatmentsIn(const Read& file, Id<Hive> hive, Day on) {
-    auto in = file.where<Treatment>({is("hive", hive), isUnknown("out_day"), isUpTo("on_day", on)});
-    for (Treatment& each :
-         file.where<Treatment>({is("hive", hive), isAfter("out_day", on), isUpTo("on_day", on)}))
-        in.push_back(std::move(each));
-    std::sort(in.begin(), in.end(), [](const Treatment& a, const Treatment& b) {
-        return std::tuple(a.on, a.id) < std::tuple(b.on, b.id);
-    });
-    return in;
-}
-
-std::vector<Treatment> treatmentsTouching(const Read& file, Day from, Day to) {
-    auto all = file.where<Treatment>({isUnknown("out_day"), isUpTo("on_day", to)});
-    for (Treatment& each : file.where<Treatment>({isFrom("out_day", from), isUpTo("on_day", to)}))
-        all.push_back(std::move(each));
-    std::sort(all.begin(), all.end(),
-              [](const Treatment& a, const Treatment& b) { return a.id < b.id; });
-    return all;
-}
-
-std::vector<Treatment> treatmentsHoldingSupers(const Read& file, Id<Hive> hive, Day on,
-                                               int atLeast) {
+std::vector<Treatment> holdingSupersOf(const Read& file, Id<Hive> hive, Day on, int atLeast) {
     const std::string day = isoText(on);
     // Too many rather than too few: what a label says is reckoned by who asks.
     Statement& statement = file.prepared(
@@ -76,20 +79,95 @@ std::vector<Treatment> treatmentsHoldingSupers(const Read& file, Id<Hive> hive, 
     return holding;
 }
 
+/// What `ask` finds of each hive the colony that lives in a hive on a day was in, as far as it is
+/// its own; of the hive alone where nobody lives, but not what went away with its colony.
+template <class Ask>
+std::vector<Treatment> askedOfColonyIn(const Read& file, Id<Hive> hive, Day on, const Ask& ask) {
+    const auto living = colonyLivingOn(file, hive, on);
+    std::vector<Treatment> all;
+    if (!living) {
+        all = ask(hive);
+        std::erase_if(all, [&](const Treatment& each) {
+            const auto colony = file.find(each.colony);
+            return colony && hiveOfColony(file, *colony, std::max(on, each.on)) != hive;
+        });
+    } else {
+        const auto stays = colonyStaysOf(file, living->colony);
+        std::set<std::int64_t> asked;
+        for (const ColonyStay& stay : stays) {
+            if (!asked.insert(stay.hive.number).second) continue;
+            for (Treatment& each : ask(stay.hive))
+                if (each.colony ? each.colony == living->colony.id
+                                : speaksOf(file, stays, stay.hive, each.on))
+                    all.push_back(std::move(each));
+        }
+    }
+    std::sort(all.begin(), all.end(), [](const Treatment& a, const Treatment& b) {
+        return std::tuple(a.on, a.id) < std::tuple(b.on, b.id);
+    });
+    return all;
+}
+
+}  // namespace
+
+std::vector<Treatment> treatmentsOfColonyIn(const Read& file, Id<Hive> hive, Day on) {
+    return askedOfColonyIn(file, hive, on, [&](Id<Hive> of) { return treatmentsOf(file, of); });
+}
+
+std::vector<Treatment> treatmentsGiven(const Read& file, Id<Hive> hive, Day from, Day to) {
+    return askedOfColonyIn(file, hive, to, [&](Id<Hive> of) {
+        return file.where<Treatment>(
+            {is("hive", of), isFrom("on_day", from), isUpTo("on_day", to)});
+    });
+}
+
+std::vector<Treatment> treatmentsTouching(const Read& file, Id<Hive> hive, Day from, Day to) {
+    return askedOfColonyIn(file, hive, to, [&](Id<Hive> of) {
+        auto all =
+            file.where<Treatment>({is("hive", of), isUnknown("out_day"), isUpTo("on_day", to)});
+        for (Treatment& each :
+             file.where<Treatment>({is("hive", of), isFrom("out_day", from), isUpTo("on_day", to)}))
+            all.push_back(std::move(each));
+        return all;
+    });
+}
+
+std::vector<Treatment> treatmentsIn(const Read& file, Id<Hive> hive, Day on) {
+    auto in = treatmentsTouching(file, hive, on, on);
+    std::erase_if(in, [on](const Treatment& each) { return !isIn(each, on); });
+    return in;
+}
+
+std::vector<Treatment> treatmentsHoldingSupers(const Read& file, Id<Hive> hive, Day on,
+                                               int atLeast) {
+    return askedOfColonyIn(file, hive, on,
+                           [&](Id<Hive> of) { return holdingSupersOf(file, of, on, atLeast); });
+}
+
+std::vector<Treatment> treatmentsTouching(const Read& file, Day from, Day to) {
+    auto all = file.where<Treatment>({isUnknown("out_day"), isUpTo("on_day", to)});
+    for (Treatment& each : file.where<Treatment>({isFrom("out_day", from), isUpTo("on_day", to)}))
+        all.push_back(std::move(each));
+    std::sort(all.begin(), all.end(),
+              [](const Treatment& a, const Treatment& b) { return a.id < b.id; });
+    return all;
+}
+
 std::vector<SuperWhileIn> supersWhileIn(const Read& file, const Treatment& treatment) {
-    const auto hive = file.find(treatment.hive);
-    if (!hive) return {};
     std::vector<SuperWhileIn> supers;
     std::set<std::int64_t> met;
     const auto add = [&](const Box& box, Day from) {
         if (met.insert(box.id.number).second) supers.push_back({box.id, from});
     };
-    for (const Box& box : supersStanding(file, *hive, treatment.on)) add(box, treatment.on);
-    for (const BoxMove& move : file.where<BoxMove>({is("to_hive", hive->id)})) {
-        if (move.on <= treatment.on || (treatment.out && move.on >= *treatment.out)) continue;
-        if (met.contains(move.box.number)) continue;
-        for (const Box& box : supersStanding(file, *hive, move.on))
-            if (box.id == move.box) add(box, move.on);
+    for (const Exposed& in : exposedBy(file, treatment)) {
+        for (const Box& box : supersStanding(file, in.hive, in.from)) add(box, in.from);
+        for (const BoxMove& move :
+             file.where<BoxMove>({is("to_hive", in.hive.id), isAfter("on_day", in.from)})) {
+            if (in.to && move.on >= *in.to) continue;
+            if (met.contains(move.box.number)) continue;
+            for (const Box& box : supersStanding(file, in.hive, move.on))
+                if (box.id == move.box) add(box, move.on);
+        }
     }
     return supers;
 }

@@ -17,13 +17,20 @@ inline bool isIn(const Treatment& treatment, Day on) {
 
 /// Of one hive, by the day they were given.
 std::vector<Treatment> treatmentsOf(const Read& file, Id<Hive> hive);
-/// The same given from one day to another, both counted.
+/// Of the colony that lives in a hive on a day, on whatever stand it was when they were given, by
+/// the day they were given, later ones among them; what the colony before it had is none of its. Of
+/// the hive where nobody lives: strips may hang there still.
+std::vector<Treatment> treatmentsOfColonyIn(const Read& file, Id<Hive> hive, Day on);
+/// Of the colony that lives there on the last day: those given from one day to another, both
+/// counted.
 std::vector<Treatment> treatmentsGiven(const Read& file, Id<Hive> hive, Day from, Day to);
-/// Those of one hive that are in on a day, by the day they were given.
+/// The same that were in on some day from `from` to `to`, or taken out on the first.
+std::vector<Treatment> treatmentsTouching(const Read& file, Id<Hive> hive, Day from, Day to);
+/// Those that are in on a day, of the colony that lives there then.
 std::vector<Treatment> treatmentsIn(const Read& file, Id<Hive> hive, Day on);
 /// All that were in some hive on some day from `from` to `to`, in the order they were written down.
 std::vector<Treatment> treatmentsTouching(const Read& file, Day from, Day to);
-/// Those of one hive that may keep supers off it on a day, by the day they were given: what is in,
+/// Those of the colony that lives in a hive on a day that may keep supers off it then: what is in,
 /// what the label or the keeper lets wait, and whatever has been out for less than `atLeast` days.
 /// What the label lets stay on does not.
 std::vector<Treatment> treatmentsHoldingSupers(const Read& file, Id<Hive> hive, Day on,

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <map>
+#include <tuple>
 
 #include "core/storage/queries/holds.h"
 
@@ -49,8 +50,10 @@ Standing standingOn(const Read& file, const Hive& hive, Day day) {
     auto later = file.where<BoxMove>({is("to_hive", hive.id), isAfter("on_day", day)});
     for (BoxMove& move : file.where<BoxMove>({is("from_hive", hive.id), isAfter("on_day", day)}))
         if (move.toHive != hive.id) later.push_back(std::move(move));
-    std::sort(later.begin(), later.end(),
-              [](const BoxMove& a, const BoxMove& b) { return a.id.number > b.id.number; });
+    // By their days: one written down late comes before those of the days after it.
+    std::sort(later.begin(), later.end(), [](const BoxMove& a, const BoxMove& b) {
+        return std::tuple(a.on, a.id.number) > std::tuple(b.on, b.id.number);
+    });
     auto& boxes = standing.boxes;
     auto& nest = standing.excluderAbove;
     for (const BoxMove& move : later) {
@@ -98,7 +101,8 @@ void sortByMark(std::vector<Box>& boxes) {
 /// the world yet.
 std::map<std::int64_t, std::optional<BoxPlace>> placesBeforeMoves(const Read& file, Day day) {
     Statement statement = file.database().prepare(
-        "SELECT box_id, from_place FROM box_move WHERE on_day > ? ORDER BY id DESC");
+        "SELECT box_id, from_place FROM box_move WHERE on_day > ? ORDER BY on_day DESC, id "
+        "DESC");
     statement.bind(std::string_view(isoText(day))).run();
     std::map<std::int64_t, std::optional<BoxPlace>> places;
     // The earliest of those moves comes last and counts.
@@ -158,14 +162,15 @@ std::vector<LineOn> linesOfDays(const Read& file, Id<Hive> hive, Day from, Day b
         isoText(from), isoText(before), hive);
 }
 
-/// All of them before a day, in the same order; by the hive.
-std::vector<LineOn> linesBefore(const Read& file, Id<Hive> hive, std::optional<Day> before) {
+/// The same, all of them where no day is given; by the hive.
+std::vector<LineOn> linesWithin(const Read& file, Id<Hive> hive, std::optional<Day> from,
+                                std::optional<Day> before) {
     return linesFound(
         file.prepared("SELECT inspection.id, visit.on_day FROM inspection CROSS JOIN visit ON "
                       "visit.id = inspection.visit_id WHERE visit.on_day >= ? AND visit.on_day < ? "
                       "AND inspection.hive_id = ? ORDER BY visit.on_day DESC, inspection.id"),
         // Before the first day there can be, and after the last.
-        std::string(), before ? isoText(*before) : std::string("~"), hive);
+        from ? isoText(*from) : std::string(), before ? isoText(*before) : std::string("~"), hive);
 }
 
 /// So far back most who look back find what they want.
@@ -212,7 +217,7 @@ std::optional<Inspection> inspectionOf(const Read& file, Id<Visit> visit, Id<Hiv
 
 std::vector<DatedInspection> inspectionsOf(const Read& file, Id<Hive> hive,
                                            std::optional<Day> before) {
-    const auto found = linesBefore(file, hive, before);
+    const auto found = linesWithin(file, hive, std::nullopt, before);
     std::map<std::int64_t, Inspection> lines;
     // All of a hive's at once: one by one they take longer by far.
     for (Inspection& each : file.where<Inspection>({is("hive", hive)}))
@@ -227,6 +232,11 @@ std::vector<DatedInspection> inspectionsOf(const Read& file, Id<Hive> hive,
 
 void lookBack(const Read& file, Id<Hive> hive, std::optional<Day> before,
               const std::function<bool(DatedInspection& each)>& more) {
+    lookBack(file, hive, std::nullopt, before, more);
+}
+
+bool lookBack(const Read& file, Id<Hive> hive, std::optional<Day> from, std::optional<Day> before,
+              const std::function<bool(DatedInspection& each)>& more) {
     const auto wantsMore = [&](const std::vector<LineOn>& lines) {
         for (const auto& [on, id] : lines) {
             auto inspection = file.find(id);
@@ -238,10 +248,11 @@ void lookBack(const Read& file, Id<Hive> hive, std::optional<Day> before,
     };
     if (before) {
         const Day first = *before - days(lookedBackDays);
-        if (!wantsMore(linesOfDays(file, hive, first, *before))) return;
+        if (from && *from >= first) return wantsMore(linesOfDays(file, hive, *from, *before));
+        if (!wantsMore(linesOfDays(file, hive, first, *before))) return false;
         before = first;
     }
-    wantsMore(linesBefore(file, hive, before));
+    return wantsMore(linesWithin(file, hive, from, before));
 }
 
 std::vector<DatedInspection> inspectionsBetween(const Read& file, Id<Hive> hive, Day from, Day to) {

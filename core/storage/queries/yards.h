@@ -64,6 +64,9 @@ std::vector<DatedInspection> inspectionsOf(const Read& file, Id<Hive> hive,
 /// and answers whether the one before it is wanted too.
 void lookBack(const Read& file, Id<Hive> hive, std::optional<Day> before,
               const std::function<bool(DatedInspection& each)>& more);
+/// The same, none before `from`. Answers whether more was wanted still.
+bool lookBack(const Read& file, Id<Hive> hive, std::optional<Day> from, std::optional<Day> before,
+              const std::function<bool(DatedInspection& each)>& more);
 /// The same from one day to another, both counted: of a hive with many years behind it only these
 /// are read.
 std::vector<DatedInspection> inspectionsBetween(const Read& file, Id<Hive> hive, Day from, Day to);

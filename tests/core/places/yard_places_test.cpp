@@ -37,6 +37,18 @@ class YardAnswers : public test::SeasonTest {
     Id<Yard> yard;
 };
 
+TEST_F(YardAnswers, MorningAndEveningOfADayAreBothTold) {
+    playAll(*season, R"({"do":"write-line","on":"2027-06-20","hive":"ML1","line":"e b7 s3"}
+{"do":"write-line","on":"2027-06-20","hive":"ML1","line":"b6 s4 light"})");
+    const QString told = storyOf("ML1").join(QLatin1Char('\n'));
+    EXPECT_TRUE(told.contains(QStringLiteral("Written anew; it was: “e b7 s3”.")))
+        << told.toStdString();
+    EXPECT_TRUE(told.contains(QStringLiteral("6 brood, 4 stores. Light."))) << told.toStdString();
+    const YardSheet next = yardSheet(season->read(), yard, test::day("2027-06-21"));
+    ASSERT_TRUE(next.rows.front().lastBrood);
+    EXPECT_EQ(next.rows.front().lastBrood->value.value, Frames::tenths(60)) << "the later counts";
+}
+
 TEST_F(YardAnswers, EveryFigureIsExplainedToItself) {
     const YardSheet sheet = yardSheet(season->read(), yard, test::day("2027-06-09"));
     const auto figures = explainYard(season->read(), sheet, hive("ML3"));

@@ -33,6 +33,26 @@ TEST(SheetCells, WriteTheLineOneWouldType) {
     EXPECT_EQ(lineWith("b7", SheetCell::Note, "cross,"), "b7 cross");
 }
 
+TEST(SheetCells, WhatIsSaidOfTheLidStandsWhateverElseIsTyped) {
+    EXPECT_EQ(lineWith("o", SheetCell::Boxes, "1"), "o +1");
+    EXPECT_EQ(lineWith("x light", SheetCell::Boxes, "1"), "x +1 light");
+    EXPECT_EQ(lineWith("+1", SheetCell::Opened, "yes"), "o +1");
+    EXPECT_EQ(lineWith("o +1", SheetCell::Opened, ""), "+1");
+    EXPECT_EQ(lineWith("e", SheetCell::Boxes, "o"), "refused");
+    const auto opened = [](const char* line) {
+        return cellText(readShorthand(line), SheetCell::Opened).toStdString();
+    };
+    EXPECT_EQ(opened("+1"), "") << "nobody said it";
+    EXPECT_EQ(opened("o +1"), "o");
+    EXPECT_EQ(opened("lid +1"), "lid");
+    EXPECT_EQ(cellText(readShorthand("+1"), SheetCell::Boxes), QStringLiteral("+1"));
+    EXPECT_EQ(cellText(readShorthand("t3"), SheetCell::Temper), QStringLiteral("3"));
+    // Once something is seen inside, it was opened.
+    const auto line = withCell(readShorthand("+1 heavy"), SheetCell::Brood, QStringLiteral("5"));
+    ASSERT_TRUE(line);
+    EXPECT_EQ(line->seen.looked, Looked::Opened);
+}
+
 TEST(SheetCells, BlankIsNeitherZeroNorNo) {
     EXPECT_EQ(lineWith("e b7 s3", SheetCell::Brood, " "), "e s3");
     EXPECT_EQ(lineWith("b7", SheetCell::Brood, "0"), "b0");
@@ -61,7 +81,7 @@ TEST(SheetCells, ShowAnyLineAndWriteItBack) {
     for (const char* text :
          {"e b7 s3 +1", "e0 q? qc2c left1", "x rain", "lid heavy", "sr4/300 bd20/5 dr6/100 cb0",
           "kg20+21 shb2 wm", "kg41.5 fo1.5", "fd~2", "f~", "fo?", "e l0 c b6.5 s~2 n5-7 qc? !",
-          "w11/300 f2.5 t4 light calm", "-1 +2d", "b? w?", ""}) {
+          "w11/300 f2.5 t4 light calm", "-1 +2d", "b? w?", "o +1", "x light", "lid +1", "o", ""}) {
         const SheetLine line = readShorthand(text);
         SheetLine again;
         for (const SheetCell cell : sheetCells()) {

@@ -42,26 +42,30 @@ INSTANTIATE_TEST_SUITE_P(
         Typed{"e b5 s1 LIGHT", "Eggs. 5 brood, 1 stores. Light."},
         Typed{"x rain", "Not opened. “rain”"},
         Typed{"e b7 s3 +S cross, new lid", "Eggs. 7 brood, 3 stores. 1 super on. “cross, new lid”"},
-        Typed{"+2S", "2 supers on."}, Typed{"-1 +1d", "1 super off. 1 deep on."},
+        Typed{"+2S", "Lid only. 2 supers on."},
+        Typed{"-1 +1d", "Lid only. 1 super off. 1 deep on."},
         Typed{"b~6 s?", "About 6 brood, unclear how many stores."}, Typed{"b5-7", "5 to 7 brood."},
         Typed{"b6,5", "6.5 brood."},
         Typed{"n8 t3 heavy !", "8 seams of bees. Temper 3 of 5. Heavy. Come back."},
         Typed{"l c", "Open brood. Capped brood."},
         Typed{"l0 c0", "Looked for open brood, none. Looked for capped brood, none."},
         Typed{"qc0", "Looked for queen cells, none."}, Typed{"qc3o", "3 open queen cells."},
-        Typed{"f2.5", "2.5 kg fed."}, Typed{"f2,5", "2.5 kg fed."}, Typed{"lid", "Lid only."},
-        Typed{"w0/300", "Wash: 0 in 300."}, Typed{"w7", "Wash: 7 mites, bees not counted."},
+        Typed{"f2.5", "Lid only. 2.5 kg fed."}, Typed{"f2,5", "Lid only. 2.5 kg fed."},
+        Typed{"lid", "Lid only."}, Typed{"w0/300", "Wash: 0 in 300."},
+        Typed{"w7", "Wash: 7 mites, bees not counted."},
         // What is no mark is the note, never an error and never half understood.
         Typed{"b99999", "“b99999”"}, Typed{"t9", "“t9”"}, Typed{"bees calm", "“bees calm”"},
         Typed{"+0", "“+0”"}, Typed{"b7.55", "“b7.55”"}, Typed{"w4/", "“w4/”"}, Typed{"qc", "“qc”"},
         Typed{"sr6/300", "Sugar roll: 6 in 300."},
         Typed{"sr6", "Sugar roll: 6 mites, bees not counted."},
-        Typed{"bd20/5", "Board: 20 mites in 5 days."}, Typed{"bd4/1", "Board: 4 mites in 1 day."},
-        Typed{"bd20", "Board: 20 mites, days not said."}, Typed{"bd20/0", "“bd20/0”"},
+        Typed{"bd20/5", "Not opened. Board: 20 mites in 5 days."},
+        Typed{"bd4/1", "Not opened. Board: 4 mites in 1 day."},
+        Typed{"bd20", "Not opened. Board: 20 mites, days not said."}, Typed{"bd20/0", "“bd20/0”"},
         Typed{"dr6/100", "Drone brood: 6 of 100 cells with mites."}, Typed{"dr6", "“dr6”"},
-        Typed{"fo1", "1 kg fed as fondant."}, Typed{"fd2.5", "2.5 kg fed dry."},
-        Typed{"f~", "Fed, some."}, Typed{"kg20+21", "Weighs 20 and 21 kg."},
-        Typed{"kg41,5", "Weighs 41.5 kg."}, Typed{"kg20+", "“kg20+”"}, Typed{"kg?", "“kg?”"},
+        Typed{"fo1", "Lid only. 1 kg fed as fondant."}, Typed{"fd2.5", "Lid only. 2.5 kg fed dry."},
+        Typed{"f~", "Lid only. Fed, some."}, Typed{"kg20+21", "Not opened. Weighs 20 and 21 kg."},
+        Typed{"kg41,5", "Not opened. Weighs 41.5 kg."}, Typed{"kg20+", "“kg20+”"},
+        Typed{"kg?", "“kg?”"},
         Typed{"shb2 wm cb0",
               "Some hive beetles. Wax moths seen. Looked for chalkbrood mummies, none."},
         Typed{"shb4", "“shb4”"},
@@ -77,7 +81,7 @@ INSTANTIATE_TEST_SUITE_P(
         Typed{"QNS", "Queen looked for, not seen."}, Typed{"QS b7", "Queen seen. 7 brood."},
         Typed{"BIAS, calm", "Eggs. Open brood. Capped brood. “calm”"},
         Typed{"wash 11/300", "Wash: 11 in 300."}, Typed{"roll 6/300", "Sugar roll: 6 in 300."},
-        Typed{"board 20/5, +1", "1 super on. Board: 20 mites in 5 days."},
+        Typed{"board 20/5, +1", "Lid only. 1 super on. Board: 20 mites in 5 days."},
         Typed{"wash 4 mites/300 bees, +S", "1 super on. Wash: 4 in 300."},
         Typed{"wash 4 mites in 300 bees", "Wash: 4 in 300."},
         Typed{"Wash 4 of ~300 calm", "Wash: 4 in 300. “calm”"},
@@ -85,7 +89,7 @@ INSTANTIATE_TEST_SUITE_P(
         Typed{"wash 4 mites", "Wash: 4 mites, bees not counted."},
         Typed{"wash 4, in 3 days", "Wash: 4 mites, bees not counted. “in 3 days”"},
         Typed{"roll 0 mites in 300 bees", "Sugar roll: 0 in 300."},
-        Typed{"board 20 mites in 5 days", "Board: 20 mites in 5 days."},
+        Typed{"board 20 mites in 5 days", "Not opened. Board: 20 mites in 5 days."},
         Typed{"2 sealed QC, left 1", "2 capped queen cells, 1 left."},
         Typed{"3 open QC, left 2 cells, cross", "3 open queen cells, 2 left. “cross”"},
         Typed{"qc2c left 1 frame there", "2 capped queen cells. “left 1 frame there”"},
@@ -93,8 +97,8 @@ INSTANTIATE_TEST_SUITE_P(
         Typed{"2 sealed qc", "2 capped queen cells."},
         Typed{"1 open queen cell left1", "1 open queen cells, 1 left."},
         Typed{"2 sealed boxes", "“2 sealed boxes”"},
-        Typed{"no queen cells", "Looked for queen cells, none."}, Typed{"supered", "1 super on."},
-        Typed{"b-3", "“b-3”"}, Typed{"b7-5", "“b7-5”"}));
+        Typed{"no queen cells", "Looked for queen cells, none."},
+        Typed{"supered", "Lid only. 1 super on."}, Typed{"b-3", "“b-3”"}, Typed{"b7-5", "“b7-5”"}));
 
 TEST(Shorthand, LaterMarksOverruleEarlierOnes) {
     EXPECT_EQ(readShorthand("b7 b8").seen.brood->value, Frames::whole(8));
@@ -151,6 +155,7 @@ TEST(Shorthand, TwoMarksThatCannotBothHoldAreFound) {
                              Case{"f2 f2.5", "f2", "f2.5"},
                              Case{"t1 t2", "t1", "t2"},
                              Case{"lid x", "lid", "x"},
+                             Case{"o b7 not opened", "o", "not opened"},
                              Case{"n8 n7 s1", "n8", "n7"},
                              Case{"w4/300 sr4/300", "w4/300", "sr4/300"},
                              Case{"bd20/5 bd20/4", "bd20/5", "bd20/4"},
@@ -201,7 +206,8 @@ TEST(Shorthand, BlankIsNotZero) {
 TEST(Shorthand, WritesWhatItReads) {
     for (const char* typed :
          {"e b7 s3 +1", "e0 q? qc2c left1", "x rain", "lid", "b~6 s5-7 n8", "b? qc? left2",
-          "w11/300 f2.5 t3 light !", "-1 +1d -2d", "l c0 heavy a note, with a comma", "w? qc3o"}) {
+          "w11/300 f2.5 t3 light !", "o +1", "x light", "lid +1 f2", "o e b7", "x b7", "+1",
+          "light", "-1 +1d -2d", "l c0 heavy a note, with a comma", "w? qc3o"}) {
         const SheetLine line = readShorthand(typed);
         EXPECT_EQ(readShorthand(writeShorthand(line)), line)
             << typed << " → " << writeShorthand(line);

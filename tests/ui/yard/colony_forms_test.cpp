@@ -64,6 +64,28 @@ TEST_F(ColonyForms, ARefusedSplitStaysTypedAndGoesOntoAnEmptyHive) {
     EXPECT_FALSE(wait("H1")) << "nobody said that anything is waited for";
 }
 
+TEST_F(ColonyForms, FourFramesIntoANewDeepInOneForm) {
+    inForm([&](QDialog& form) {
+        fill(form, "stand", "H9");
+        EXPECT_FALSE(shows(form, "with_brood")) << "asked where frames are carried";
+        fill(form, "frames", "4");
+        EXPECT_TRUE(shows(form, "with_brood"));
+        fill(form, "with_brood", "3");
+        enter(form);
+        EXPECT_THAT(reason(form).toStdString(), HasSubstr("The frames need a box"));
+        fill(form, "new_boxes", "deep");
+        choose(form, "queen", QStringLiteral("goes along"));
+        expectReachable(form);
+        enter(form);
+    });
+    EXPECT_TRUE(askToSplit(window.get(), session, hive("H2"), on));
+    ASSERT_TRUE(colony("H9"));
+    EXPECT_TRUE(queenOf("H9"));
+    const auto standing = boxesOn(read(), hive("H9").id);
+    ASSERT_EQ(standing.size(), 1U);
+    EXPECT_EQ(read().where<Frame>({is("box", standing.front().id)}).size(), 4U);
+}
+
 TEST_F(ColonyForms, Unite) {
     inForm([&](QDialog& form) {
         choose(form, "into", QStringLiteral("H1"));

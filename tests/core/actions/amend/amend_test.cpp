@@ -53,7 +53,7 @@ TEST_F(AmendedBucket, NullIsUnknownZeroIsZeroBlankIsNeither) {
 }
 
 TEST_F(AmendedBucket, RefusesWhatNoActionWouldTake) {
-    EXPECT_EQ(outcome(bucket(R"("colour":"amber")")), "unknown_key set.colour");
+    EXPECT_EQ(outcome(bucket(R"("smell":"sour")")), "unknown_key set.smell");
     EXPECT_EQ(outcome(bucket(R"("id":"#2")")), "unknown_key set.id");
     EXPECT_EQ(outcome(bucket(R"("net_g":"12500")")), "wrong_type set.net_g");
     EXPECT_EQ(outcome(bucket(R"("net_g":12500.5)")), "wrong_type set.net_g");

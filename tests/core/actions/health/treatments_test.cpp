@@ -16,6 +16,7 @@ namespace {
 using ::testing::Contains;
 using ::testing::ElementsAre;
 using ::testing::IsEmpty;
+using ::testing::Not;
 using ::testing::UnorderedElementsAre;
 
 class Treated : public test::DeedsTest {
@@ -270,6 +271,27 @@ TEST_F(Treated, TooEarlyTheBoxIsFlaggedThroughTheHoneyRoom) {
         after(R"({"do":"fill-bucket","on":"2027-08-03","run":"27-1","mark":"B2","net_g":100})"),
         testing::Not(Contains("treated_honey")));
     EXPECT_EQ(treatmentsBehind(file(), run).size(), 1U) << "the lot inherits it all the same";
+}
+
+TEST_F(Treated, OutBeforeItsDaysIsAskedAbout) {
+    done(strips(R"(,"yard":"Hill","hives":"H2")"));
+    const std::string out = R"({"do":"take-out-medicine","medicine":"Strips","hives":"H2","on":)";
+    EXPECT_THAT(after(out + R"("2027-08-10"})"), Contains("out_too_early"));
+    EXPECT_TRUE(file().all<Treatment>().front().out) << "kept all the same";
+    ASSERT_TRUE(season.undo());
+    EXPECT_THAT(after(out + R"("2027-09-21"})"), IsEmpty()) << "42 days";
+}
+
+TEST_F(Treated, WhoIsLeftOutOfAllIsSaid) {
+    done(R"({"do":"end-colony","on":"2027-08-01","hive":"H1","ending":"absconded"})");
+    EXPECT_THAT(after(strips(R"(,"yard":"Hill")")), Contains("left_untreated"));
+    ASSERT_TRUE(season.undo());
+    EXPECT_THAT(after(strips(R"(,"yard":"Hill","hives":"H2")")), Not(Contains("left_untreated")));
+    // A hive that was closed since stood there that day.
+    ASSERT_TRUE(season.undo());
+    done(R"({"do":"close-hive","on":"2027-09-20","hive":"H3"})");
+    done(strips(R"(,"yard":"Hill")"));
+    EXPECT_TRUE(file().first<Treatment>({is("hive", hive("H3"))}));
 }
 
 }  // namespace

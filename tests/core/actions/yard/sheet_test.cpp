@@ -337,14 +337,16 @@ TEST_F(SheetLines, ALateLineTakesNoBoxThatWasNotThereYet) {
     EXPECT_EQ(stack("H1"), "D1 M1 S1") << "A1 was bought later";
 }
 
-TEST_F(SheetLines, ALateLineOfAClosedHivePutsNothingOnIt) {
+TEST_F(SheetLines, ALateLineOfAClosedHivePutsOnItWhatStoodThere) {
     for (const char* mark : {"D3", "S1", "S2", "S3"})
         done(R"({"do":"move-box","on":"2027-06-05","box":")" + std::string(mark) +
              R"(","to":"lent"})");
     done(R"({"do":"close-hive","on":"2027-06-20","hive":"H3"})");
     EXPECT_EQ(outcome(line("H3", "e b3", "2027-06-02")), "kept") << "what was seen was seen";
-    EXPECT_EQ(outcome(line("H3", "e b3 +1", "2027-06-02")), "closed hive");
-    EXPECT_EQ(stack("H3"), "");
+    EXPECT_EQ(outcome(line("H3", "e b3 +1", "2027-06-20")), "closed hive");
+    EXPECT_EQ(outcome(line("H3", "e b3 +1", "2027-06-02")), "kept");
+    EXPECT_EQ(stack("H3"), "") << "it went off by the day it was closed";
+    expectClean();
 }
 
 TEST_F(SheetLines, StayWithTheirDayWhenTheHiveMoves) {

@@ -70,12 +70,46 @@ TEST_F(Splits, TheQueenGoesAlongAndTheMotherWaits) {
     expectClean();
 }
 
-TEST_F(Splits, FramesNobodyCountedCannotBeCarried) {
-    const char* line =
-        R"({"do":"split-colony","on":"2027-05-01","hive":"H2","mark":"N1","new_boxes":"deep N1","frames":5,"queen_goes":false,"step":"queen lost"})";
-    EXPECT_EQ(outcome(line), "missing frames");
-    EXPECT_TRUE(told(line).contains(QStringLiteral("Nobody counted the frames in the box of H2")))
-        << told(line).toStdString();
+TEST_F(Splits, FramesNobodyCountedAreThoseTheKeeperSays) {
+    const std::string head = R"({"do":"split-colony","on":"2027-05-01","hive":"H2","mark":"N1",)";
+    const std::string bare = head + R"("frames":4})";
+    EXPECT_EQ(outcome(bare), "missing new_boxes");
+    EXPECT_TRUE(told(bare).contains(QStringLiteral("need a box"))) << told(bare).toStdString();
+    EXPECT_EQ(outcome(head + R"("new_boxes":"deep","frames":4,"with_brood":5})"),
+              "too_many with_brood");
+    EXPECT_EQ(outcome(head + R"("new_boxes":"deep","with_brood":3})"), "missing frames");
+    EXPECT_EQ(outcome(head + R"("new_boxes":"deep","frames":40})"), "too_many frames");
+    done(head +
+         R"("new_boxes":"deep","frames":4,"with_brood":3,"queen_goes":true,"step":"queen lost"})");
+    const auto standing = boxesOn(file(), hive("N1"));
+    ASSERT_EQ(standing.size(), 1u);
+    const auto frames = file().where<Frame>({is("box", standing.front().id)});
+    ASSERT_EQ(frames.size(), 4u);
+    EXPECT_FALSE(frames.front().comb) << "what comb they are nobody said";
+    EXPECT_EQ(file().where<FrameMove>({is("from_box", box("D3").id)}).size(), 4u);
+    EXPECT_EQ(inspectionsOf(file(), hive("N1")).front().inspection.seen.brood->value,
+              Frames::whole(3));
+    EXPECT_EQ(waits(living("H2").id).size(), 1u);
+    expectClean();
+}
+
+TEST_F(Splits, BoxesWithoutAMarkAreNamedByKindOrPlace) {
+    done(
+        R"({"do":"add-hive","on":"2027-04-10","yard":"Hill","mark":"H5","boxes":"deep, deep, x, medium, medium","origin":"overwintered"})");
+    const auto before = boxesOn(file(), hive("H5"));
+    const auto split = [](const char* mark, const char* boxes) {
+        return R"({"do":"split-colony","on":"2027-05-01","hive":"H5","mark":")" +
+               std::string(mark) + R"(","boxes":")" + boxes + "\"}";
+    };
+    EXPECT_EQ(outcome(split("N1", "shallow")), "not_found boxes");
+    EXPECT_EQ(outcome(split("N1", "top, top")), "duplicate boxes");
+    done(split("N1", "deep, top"));
+    const auto carried = boxesOn(file(), hive("N1"));
+    ASSERT_EQ(carried.size(), 2u);
+    EXPECT_EQ(carried[0].id, before[1].id) << "the upper of two";
+    EXPECT_EQ(carried[1].id, before[3].id);
+    EXPECT_EQ(boxesOn(file(), hive("H5")).size(), 2u);
+    expectClean();
 }
 
 TEST_F(Splits, WhatCannotBeIsRefused) {

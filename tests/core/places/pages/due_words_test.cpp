@@ -49,6 +49,17 @@ TEST(DueWords, EveryRuleHasItsSentence) {
         }
 }
 
+TEST(DueWords, ADeadOutWithoutCombsHoldsNone) {
+    DueItem item;
+    item.rule = DueRule::DeadOut;
+    item.since = item.from = day("2027-02-10");
+    EXPECT_EQ(dueWhyText(item),
+              QStringLiteral("Dead since Wed 10 Feb; no comb of it is held any more."));
+    item.count = 1;
+    EXPECT_EQ(dueWhyText(item),
+              QStringLiteral("Dead since Wed 10 Feb; 1 frame held until foulbrood is ruled out."));
+}
+
 TEST(DueWords, ATripCountsWhatIsAlike) {
     DueTrip trip;
     trip.yard = Id<Yard>{1};
