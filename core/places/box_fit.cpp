@@ -1,4 +1,5 @@
 #include "core/places/box_fit.h"
+#include "core/model/frames/frame.h"
 
 #include <QCoreApplication>
 #include <QStringList>

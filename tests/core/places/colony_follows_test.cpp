@@ -144,7 +144,8 @@ TEST_F(ColonyFollows, ASampleOfLastYearIsNotCountedOverTheLine) {
     const HealthBoard later = healthBoard(file(), hill, day("2028-07-01"));
     EXPECT_EQ(later.lineReached, 0) << "it says of then";
     EXPECT_EQ(later.sampledLongAgo, 1);
-    EXPECT_EQ(later.notSampled, 0);
+    EXPECT_EQ(soon.notSampled, 1) << "H2, of which nobody said that it is empty";
+    EXPECT_EQ(later.notSampled, 1) << "H1 was sampled, if long ago";
 }
 
 }  // namespace
