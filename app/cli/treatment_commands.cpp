@@ -37,7 +37,8 @@ QJsonObject miteSampleObject(const MiteSample& sample) {
         const QJsonObject rate = rateObject(*sample.rate);
         for (auto at = rate.begin(); at != rate.end(); ++at) object.insert(at.key(), at.value());
         object.insert(QStringLiteral("reckoned_bees"), static_cast<qint64>(sample.bees));
-        object.insert(QStringLiteral("bees_assumed"), sample.beesAssumed);
+        // Without the bees there is no rate; the key stays for those who read it.
+        object.insert(QStringLiteral("bees_assumed"), false);
     }
     if (sample.corrected) {
         object.insert(QStringLiteral("recovery"), sample.recovery);

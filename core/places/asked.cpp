@@ -71,6 +71,8 @@ constexpr std::array askedKeys{
     std::pair{Asked::OutTooEarly, std::string_view("out_too_early")},
     std::pair{Asked::LeftUntreated, std::string_view("left_untreated")},
     std::pair{Asked::ClosedSince, std::string_view("closed_since")},
+    std::pair{Asked::FoundDead, std::string_view("found_dead")},
+    std::pair{Asked::BeesNotSaid, std::string_view("bees_not_said")},
 };
 
 }  // namespace

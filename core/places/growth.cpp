@@ -172,7 +172,8 @@ HiveGrowth GrowthReader::read(const YardSheetRow& row) const {
     hive.hive = row.hive;
     std::optional<Day> livesSince;
     if (const auto living = colonyLivingOn(m_file, row.hive.id, m_on)) livesSince = living->from;
-    hive.lives = livesSince.has_value();
+    hive.foundDead = row.foundDead;
+    hive.lives = livesSince.has_value() && !hive.foundDead;
     lookBackAtColony(m_file, row.hive.id, m_on, [&hive](const DatedInspection& each) {
         const bool opened = each.inspection.seen.looked == Looked::Opened;
         if (opened)
@@ -183,11 +184,20 @@ HiveGrowth GrowthReader::read(const YardSheetRow& row) const {
     });
     if (hive.opened) hive.daysSince = static_cast<int>((m_on - *hive.opened).count());
     if (!hive.lives) return hive;
+    bool waited = false;
     for (const Mind& mind : row.minds) {
+        waited = waited || mind.kind == MindKind::QueenWait;
+        if (mind.kind == MindKind::CellsSeen) hive.cells = mind;
+        if (mind.kind == MindKind::NoEggs) hive.noEggs = mind;
         if (mind.kind == MindKind::ComeBack) hive.comeBack = mind.since;
         if (mind.kind != MindKind::QueenWait) continue;
         if (mind.queen->doNotOpenUntil >= m_on) hive.shutUntil = mind.queen->doNotOpenUntil;
         if (mind.queen->lookFrom >= m_on) hive.lookFrom = mind.queen->lookFrom;
+    }
+    // Who waits for a young queen leaves her hive alone and expects no eggs.
+    if (waited) {
+        hive.cells.reset();
+        hive.noEggs.reset();
     }
     readSupers(hive, row);
     readNest(hive, row);

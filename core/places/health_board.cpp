@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/places/yard_box.h"
+#include "core/storage/queries/hive_days.h"
 #include "core/storage/queries/treatments.h"
 
 namespace combwright {
@@ -15,12 +16,17 @@ HealthBoard healthBoard(const Read& file, const Yard& yard, Day on) {
     for (HiveMites& each : mites(file, yard.id, on)) {
         HealthRow row;
         const Id<Hive> hive = each.hive.id;
-        row.lives = livedIn(file, hive, on).value_or(true);
-        for (const MiteSample& sample : each.samples)
-            if (sample.perDay) {
-                row.board = sample;
-                break;
-            }
+        row.lives = livedIn(file, hive, on).value_or(true) && !foundDeadOn(file, hive, on);
+        bool washed = false;
+        for (const MiteSample& sample : each.samples) {
+            const FindingMethod method = sample.finding.method;
+            if (!row.board && sample.perDay) row.board = sample;
+            if (!row.droneBrood && method == FindingMethod::DroneBrood) row.droneBrood = sample;
+            if (washed || (method != FindingMethod::Wash && method != FindingMethod::SugarRoll))
+                continue;
+            washed = true;
+            if (lacksItsBees(sample.finding)) row.uncounted = sample;
+        }
         if (!each.otherPests.empty()) row.other = each.otherPests.front();
         row.running = runningIn(file, hive, on);
         row.supers = supersBackOf(file, hive, on);

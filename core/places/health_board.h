@@ -14,10 +14,12 @@
 namespace combwright {
 
 struct HealthRow {
-    HiveMites mites;                  ///< with the hive
-    bool lives = true;                ///< false: written down as empty
-    std::optional<MiteSample> board;  ///< the newest fall on a board
-    std::optional<Finding> other;     ///< the newest of another pest or of signs, of the last year
+    HiveMites mites;                       ///< with the hive
+    bool lives = true;                     ///< false: written down as empty
+    std::optional<MiteSample> board;       ///< the newest fall on a board
+    std::optional<MiteSample> droneBrood;  ///< the newest count of drone cells
+    std::optional<MiteSample> uncounted;   ///< the newest wash or roll, where it has no bees
+    std::optional<Finding> other;  ///< the newest of another pest or of signs, of the last year
     std::vector<TreatmentLine> running;  ///< in the hive, the first that went in first
     std::optional<SupersBack> supers;    ///< what keeps supers off
     std::vector<Hold> holds;             ///< on its colony

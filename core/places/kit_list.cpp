@@ -122,9 +122,11 @@ KitList kitList(const Read& file, Id<Yard> id, Day on, const std::vector<DueItem
     }
     kit.lines = sum.lines();
     for (const YardSheetRow& row : sheet.rows)
-        for (const Mind& mind : row.minds)
+        for (const Mind& mind : row.minds) {
             if (mind.kind == MindKind::QueenWait && on <= mind.queen->doNotOpenUntil)
                 kit.shut.push_back({row.hive.mark.text(), mind.queen->doNotOpenUntil});
+            if (mind.kind == MindKind::MitesOver) kit.mites.push_back({row.hive.mark.text(), mind});
+        }
     return kit;
 }
 

@@ -10,6 +10,7 @@
 #include "core/model/yard/yard.h"
 #include "core/places/due/due_item.h"
 #include "core/places/feed_shelf.h"
+#include "core/places/yard_sheet.h"
 
 namespace combwright {
 
@@ -28,12 +29,19 @@ struct LeftShut {
     Day until;
 };
 
+/// A hive over the mite line that nobody treated or sampled since.
+struct KitMites {
+    std::string hive;
+    Mind mites;
+};
+
 struct KitList {
     Yard yard;
     Day on;
     std::vector<KitLine> lines;   ///< feed first, then as the yard sheet has it
     std::vector<KitLine> always;  ///< in the order they were put in
     std::vector<LeftShut> shut;
+    std::vector<KitMites> mites;  ///< to be decided on there
     std::vector<FeedShelfRow> shelf;
 };
 

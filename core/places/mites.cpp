@@ -79,11 +79,9 @@ class SampleReader {
 
   private:
     SampleReader(const Read& file, std::optional<Id<Yard>> yard)
-        : m_bees(file, "bees_in_sample", yard),
-          m_washed(file, "wash_recovery", yard),
-          m_rolled(file, "sugar_roll_recovery", yard) {}
+        : m_washed(file, "wash_recovery", yard), m_rolled(file, "sugar_roll_recovery", yard) {}
 
-    ConstantOverDays m_bees, m_washed, m_rolled;
+    ConstantOverDays m_washed, m_rolled;
 };
 
 MiteSample SampleReader::read(const Finding& finding) const {
@@ -98,14 +96,10 @@ MiteSample SampleReader::read(const Finding& finding) const {
         sample.how = weaker(finding.mites->how, finding.cells->how);
     }
     if (!onBees) return sample;
-    if (finding.bees && finding.bees->value) {
-        sample.bees = middleOf(*finding.bees);
-        sample.how = weaker(finding.mites->how, finding.bees->how);
-    } else {
-        sample.bees = static_cast<std::int64_t>(std::llround(m_bees.onOr(finding.on, 300)));
-        sample.beesAssumed = true;
-        sample.how = weaker(finding.mites->how, How::Assumed);
-    }
+    sample.how = finding.mites->how;
+    if (lacksItsBees(finding)) return sample;
+    sample.bees = middleOf(*finding.bees);
+    sample.how = weaker(finding.mites->how, finding.bees->how);
     sample.rate = rateOf(*finding.mites, sample.bees);
     const ConstantOverDays& recovery =
         finding.method == FindingMethod::SugarRoll ? m_rolled : m_washed;
@@ -119,6 +113,7 @@ MiteSample SampleReader::read(const Finding& finding) const {
 /// Findings of the colony that lives there, on whatever stand it was: those of one that lived there
 /// before say nothing.
 std::vector<MiteSample> samplesOf(const Read& file, const Hive& hive, Day on) {
+    if (foundDeadOn(file, hive.id, on)) return {};
     std::vector<MiteSample> samples;
     std::map<std::int64_t, SampleReader> readers;
     for (const Finding& each : ofColonyIn<Finding>(file, hive.id, std::nullopt, on))
@@ -233,6 +228,13 @@ HiveMites hiveMites(const Read& file, const Hive& hive, const Yard& yard, Day on
 }
 
 }  // namespace
+
+bool lacksItsBees(const Finding& finding) {
+    const bool onBees =
+        finding.method == FindingMethod::Wash || finding.method == FindingMethod::SugarRoll;
+    return onBees && finding.mites && finding.mites->value &&
+           !(finding.bees && finding.bees->value);
+}
 
 MiteSample sampleOf(const Read& file, const Finding& finding) {
     return SampleReader(file, finding.hive).read(finding);

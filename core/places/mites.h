@@ -21,10 +21,10 @@ namespace combwright {
 /// One finding of mites and what can be said from it.
 struct MiteSample {
     Finding finding;
-    /// Of a wash or a roll: mites on 100 bees. The ends of a range are taken in.
+    /// Of a wash or a roll: mites on 100 bees. The ends of a range are taken in. None where nobody
+    /// said how many bees: a usual sample is no count.
     std::optional<MiteRate> rate;
     std::int64_t bees = 0;              ///< reckoned with
-    bool beesAssumed = false;           ///< nobody said how many bees: the usual sample
     How how = How::Unknown;             ///< the weaker of mites and bees
     double recovery = 1;                ///< share of the mites the method finds
     std::optional<MiteRate> corrected;  ///< beside the rate, where the recovery is under 1
@@ -37,6 +37,10 @@ struct MiteSample {
     std::optional<MiteRate> cellShare;
 };
 MiteSample sampleOf(const Read& file, const Finding& finding);
+
+/// So long what was over the line is to be acted on; after that, or a winter, it is sampled anew.
+/// Common practice, no source.
+constexpr int miteFindingStandsDays = 180;
 
 struct HiveMites {
     enum class Standing { NoSample, Under, At, Over };
@@ -64,6 +68,9 @@ struct HiveMites {
     std::string medicine;              ///< its name
     bool medicineIn = false;           ///< it is in still
 };
+
+/// A wash or a roll of mites in nobody knows how many bees: the bees are asked for.
+bool lacksItsBees(const Finding& finding);
 
 /// The hive as of a day. Nothing where there is no such hive.
 std::optional<HiveMites> mitesOf(const Read& file, Id<Hive> hive, Day on);

@@ -74,6 +74,8 @@ enum class Asked {
     TwoQueens,              ///< a queen of her own moved in where another is written down
     EggsWithoutQueen,       ///< eggs long after the queen went, and no other written down
     QueenOverQueen,         ///< a queen put in where one was seen, or laying, within days
+    FoundDead,              ///< and its colony still lives by what is written down
+    BeesNotSaid,            ///< mites in nobody knows how many bees
 };
 
 /// The question's name in JSON: "not_come_yet".

@@ -59,6 +59,8 @@ class StoresReader {
   private:
     void readScaleOf(HiveStores& row, const std::vector<ScaleReading>& readings,
                      const std::vector<Day>& left) const;
+    void setSupersApart(HiveStores& row) const;
+    std::optional<double> honeyIn(Id<Box> box) const;
     void readLooks(HiveStores& row, Day since) const;
     void readSupers(HiveStores& row) const;
     void carryForward(HiveStores& row) const;
@@ -91,6 +93,43 @@ void StoresReader::readScaleOf(HiveStores& row, const std::vector<ScaleReading>&
     row.known = newest.weighing.on;
     row.grams = *newest.netG;
     row.how = newest.how;
+    setSupersApart(row);
+}
+
+/// The scale lifts the supers too, and what is in them is no winter stores of the nest. Where one
+/// was not looked into nobody knows what lies below it.
+void StoresReader::setSupersApart(HiveStores& row) const {
+    const Standing standing = standingOn(m_file, row.hive, row.scale->weighing.on);
+    Hive then = row.hive;
+    then.excluderAbove = standing.excluderAbove;
+    const auto supers = supersOn(then, standing.boxes);
+    if (supers.empty()) return;
+    row.withSupersG = row.grams;
+    row.scaledSupers = static_cast<int>(supers.size());
+    for (const Box& super : supers) {
+        const auto honey = honeyIn(super.id);
+        if (!honey) {
+            row.supersHide = true;
+            continue;
+        }
+        row.scaledSupersG += *honey;
+    }
+    if (row.supersHide) {
+        row.from = StoresFrom::Nothing;
+        row.known.reset();
+        row.grams.reset();
+        row.how = How::Unknown;
+        return;
+    }
+    row.grams = std::max(0.0, *row.grams - row.scaledSupersG);
+    row.how = weaker(row.how, How::ByEye);
+}
+
+std::optional<double> StoresReader::honeyIn(Id<Box> box) const {
+    for (const PullHiveRow& pull : m_pull)
+        for (const PullBoxRow& each : pull.boxes)
+            if (each.box.id == box && each.honey) return each.honey->grams;
+    return std::nullopt;
 }
 
 /// Frames of stores and heft, each the newest; frames tell where they are newer than the scale.
@@ -219,9 +258,8 @@ void StoresReader::fillGap(HiveStores& row) const {
         if (row.gapG && *row.gapG > 0) row.give = toGive(m_file, m_yard.id, m_on, *row.gapG);
     }
     if (!row.nowG) return;
-    // The scale weighed the supers too; frames of stores are those of the nest.
-    row.forWinterG = row.from == StoresFrom::Weighed ? std::max(0.0, *row.nowG - row.pulledG)
-                                                     : *row.nowG + row.supersG;
+    // What is in the supers that stay up comes to it; what the plan takes does not.
+    row.forWinterG = *row.nowG + row.supersG;
     if (row.gapTo != GapTo::Winter) return;
     row.gapG = std::max(0.0, row.needG - *row.forWinterG);
     if (*row.gapG > 0) row.give = toGive(m_file, m_yard.id, m_on, *row.gapG);
@@ -233,9 +271,9 @@ HiveStores StoresReader::read(const Hive& hive) const {
     row.byMonth = m_table;
     row.firstFlow = nextFirstFlow(m_file, m_yard.id, m_on);
     const auto living = colonyLivingOn(m_file, hive.id, m_on);
-    row.lives = living.has_value();
+    row.lives = living.has_value() && !foundDeadOn(m_file, hive.id, m_on);
     readSupers(row);
-    if (!living) return row;
+    if (!row.lives) return row;
     const Day since = std::max(living->from, m_on - days(weighedWithinDays));
     const auto readings = scaleReadings(m_file, hive, since, m_on);
     const auto left = boxesLeftOn(m_file, hive.id, since);
@@ -385,6 +423,7 @@ Stores stores(const Read& file, const std::vector<Id<Yard>>& yards, Day on) {
             if (!each.lives) continue;
             if (!each.nowG) ++all.notKnown;
             if (each.lasts == false) ++all.runOut;
+            if (!each.lasts) ++all.lastsNotKnown;
             if (each.give) all.sugarG += each.give->sugarG;
         }
     }

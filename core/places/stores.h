@@ -57,6 +57,10 @@ struct HiveStores {
     bool tareWrong = false;             ///< the scale said less than the empty hive
     bool oneSide = false;               ///< the newest weighing is one side only
     bool takenSince = false;            ///< a box was carried off since the newest weighing
+    std::optional<double> withSupersG;  ///< stores and what is in the supers, as weighed
+    double scaledSupersG = 0;           ///< of that in the supers, as they were looked into
+    int scaledSupers = 0;               ///< that stood on it when it was weighed
+    bool supersHide = false;            ///< a super nobody looked into: its nest is not known
     std::optional<double> framesOfStores;
     std::optional<Heft> heft;  ///< the newest, with its day
     std::optional<Day> heftOn;
@@ -93,9 +97,10 @@ struct Stores {
     std::vector<std::pair<Yard, std::vector<HiveStores>>> yards;
     std::vector<FeedShelfRow> shelf;
     std::vector<MonthChange> past;
-    double sugarG = 0;  ///< to give, all hives together
-    int notKnown = 0;   ///< living hives whose stores nobody knows
-    int runOut = 0;     ///< hives that do not last to the first flow
+    double sugarG = 0;      ///< to give, all hives together
+    int notKnown = 0;       ///< living hives whose stores nobody knows
+    int runOut = 0;         ///< hives that do not last to the first flow
+    int lastsNotKnown = 0;  ///< living hives of which nobody knows whether they do
     double storesPerSugar = 1;
     double sugarToWater = 2;
 };

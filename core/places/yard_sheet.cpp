@@ -4,6 +4,7 @@
 #include <cstdlib>
 
 #include "core/catalogue/constants.h"
+#include "core/model/yard/due.h"
 #include "core/places/mites.h"
 #include "core/places/queens.h"
 #include "core/places/treatments.h"
@@ -25,12 +26,56 @@ bool some(const std::optional<Known<Count>>& cells) {
 /// Only the keeper knows: cells that were seen may all have been cut.
 bool cellWasLeft(const Seen& seen) { return some(seen.cellsLeft); }
 
-std::optional<Mind> cellsMind(const Seen& seen, Day on) {
-    if (seen.cellsLeft || !some(seen.queenCells)) return std::nullopt;
-    Mind mind{MindKind::CellsSeen, on};
-    mind.cells = seen.queenCells;
-    mind.cellState = seen.cellState;
-    return mind;
+/// So long cells stand where the hive was opened again and nobody said what became of them: a
+/// queen of the youngest is out after 13 days and laying a week later. Common practice, no source.
+constexpr int cellsStandDays = 21;
+/// The same for no eggs. Common practice, no source.
+constexpr int noEggsStandDays = 60;
+
+/// The looks that opened the hive, newest first. The newest holds until it is opened again.
+bool stillHolds(const std::vector<DatedInspection>& looks, const DatedInspection& look, int stands,
+                Day on) {
+    return &look == &looks.front() || look.on + days(stands) >= on;
+}
+
+/// Cells stand until a look says what became of them.
+std::optional<Mind> cellsMind(const std::vector<DatedInspection>& looks, Day on) {
+    for (const DatedInspection& look : looks) {
+        const Seen& seen = look.inspection.seen;
+        if (seen.cellsLeft || !stillHolds(looks, look, cellsStandDays, on)) return std::nullopt;
+        if (!seen.queenCells) continue;
+        if (!some(seen.queenCells)) return std::nullopt;
+        Mind mind{MindKind::CellsSeen, look.on};
+        mind.cells = seen.queenCells;
+        mind.cellState = seen.cellState;
+        return mind;
+    }
+    return std::nullopt;
+}
+
+bool noFrames(const std::optional<Known<Frames>>& frames) {
+    return frames && frames->value && frames->value->count() == 0 && !frames->to;
+}
+
+/// No eggs stands until somebody sees eggs, young brood or the queen, or puts one in.
+std::optional<Mind> noEggsMind(const Read& file, const std::vector<DatedInspection>& looks,
+                               const std::optional<Id<Colony>>& colony, Day on) {
+    for (const DatedInspection& look : looks) {
+        const Seen& seen = look.inspection.seen;
+        if (!stillHolds(looks, look, noEggsStandDays, on)) return std::nullopt;
+        if (seen.eggs == true || seen.openBrood == true || seen.queenSeen == true ||
+            cellWasLeft(seen))
+            return std::nullopt;
+        if (seen.eggs != false) continue;
+        if (colony)
+            for (const QueenStay& stay : file.where<QueenStay>({is("colony", *colony)}))
+                if (look.on <= stay.since && stay.since <= on) return std::nullopt;
+        Mind mind{MindKind::NoEggs, look.on};
+        mind.noBrood =
+            noFrames(seen.brood) || (seen.openBrood == false && seen.cappedBrood == false);
+        return mind;
+    }
+    return std::nullopt;
 }
 
 std::optional<Mind> queenMind(const Read& file, const YardSheetRow& row, Day on) {
@@ -43,33 +88,71 @@ std::optional<Mind> queenMind(const Read& file, const YardSheetRow& row, Day on)
     return mind;
 }
 
-/// The newest sample taken since the hive was opened last, against the line in force.
-std::optional<Mind> samplesMind(const Read& file, Id<Hive> hive, Day since, Day on, bool supersOn) {
-    const auto mites = mitesOf(file, hive, on);
-    if (!mites || mites->samples.empty()) return std::nullopt;
-    const auto rated =
-        mites->sample && mites->sample->finding.on >= since ? mites->sample : std::nullopt;
-    const MiteSample& newest = rated ? *rated : mites->samples.front();
-    const Finding& finding = newest.finding;
-    if (finding.on < since || !finding.mites || !finding.mites->value) return std::nullopt;
-    Mind mind{MindKind::Mites, finding.on};
-    mind.mites = finding.mites;
-    mind.bees = finding.bees;
-    mind.method = finding.method;
-    mind.supersOn = supersOn;
-    mind.beesAssumed = newest.beesAssumed;
-    if (mites->standsBy)
-        mind.linePer100 = mites->standsBy->per100;
-    else if (mites->line)
-        mind.linePer100 = mites->line->per100;
-    // A range of mites in nobody knows how many bees is no rate.
-    const bool vague = newest.beesAssumed && finding.mites->to;
-    if (newest.rate && !vague) mind.mitesPer100 = newest.rate->per100;
-    if (rated && !vague &&
-        (mites->standing == HiveMites::Standing::At ||
-         mites->standing == HiveMites::Standing::Over))
-        mind.kind = MindKind::MitesOver;
+bool quietedFor(const Read& file, DueRule rule, const Hive& hive, Day on) {
+    const auto all = file.where<Quiet>({is("rule", rule)});
+    return std::any_of(all.begin(), all.end(), [&](const Quiet& each) {
+        const bool inForce = each.since <= on && (!each.until || on <= *each.until);
+        return inForce && (each.hive ? each.hive == hive.id : each.yard == hive.yard);
+    });
+}
+
+Mind mindOf(const MiteSample& sample, const HiveMites& mites) {
+    Mind mind{MindKind::Mites, sample.finding.on};
+    mind.mites = sample.finding.mites;
+    mind.bees = sample.finding.bees;
+    mind.method = sample.finding.method;
+    mind.droneCells = sample.finding.cells;
+    if (sample.finding.daysOnBoard)
+        mind.count = static_cast<int>(sample.finding.daysOnBoard->value());
+    if (sample.rate) mind.mitesPer100 = sample.rate->per100;
+    if (mites.standsBy)
+        mind.linePer100 = mites.standsBy->per100;
+    else if (mites.line)
+        mind.linePer100 = mites.line->per100;
     return mind;
+}
+
+/// What was counted: over the line until it is answered (treated, sampled again, quieted); the rest
+/// since the hive was opened last, of each way of counting the newest.
+std::vector<Mind> mitesMinds(const Read& file, const YardSheetRow& row, std::optional<Day> opened,
+                             Day on) {
+    std::vector<Mind> minds;
+    const auto mites = mitesOf(file, row.hive.id, on);
+    if (!mites) return minds;
+    const auto stands = [&](const MiteSample& each) {
+        return each.finding.on + days(miteFindingStandsDays) >= on;
+    };
+    const bool answered = mites->treatedSince || quietedFor(file, DueRule::Treat, row.hive, on);
+    const bool over =
+        mites->standing == HiveMites::Standing::At || mites->standing == HiveMites::Standing::Over;
+    std::optional<Id<Finding>> told;
+    const auto tell = [&](const MiteSample& each) {
+        Mind mind = mindOf(each, *mites);
+        mind.kind = MindKind::MitesOver;
+        mind.supersOn = row.supersNow > 0;
+        minds.push_back(std::move(mind));
+        told = each.finding.id;
+    };
+    if (mites->board && !answered && stands(*mites->board))
+        tell(*mites->board);
+    else if (mites->sample && over && !answered && stands(*mites->sample))
+        tell(*mites->sample);
+    const auto onBees = [](FindingMethod method) {
+        return method == FindingMethod::Wash || method == FindingMethod::SugarRoll;
+    };
+    for (const FindingMethod way :
+         {FindingMethod::Wash, FindingMethod::Board, FindingMethod::DroneBrood}) {
+        const auto newest =
+            std::find_if(mites->samples.begin(), mites->samples.end(), [&](const MiteSample& each) {
+                const FindingMethod method = each.finding.method;
+                return method == way || (way == FindingMethod::Wash && onBees(method));
+            });
+        if (newest == mites->samples.end() || newest->finding.id == told) continue;
+        const Finding& finding = newest->finding;
+        if ((opened && finding.on < *opened) || !finding.mites || !finding.mites->value) continue;
+        minds.push_back(mindOf(*newest, *mites));
+    }
+    return minds;
 }
 
 /// What a medicine asks to be kept in mind: when it comes out, and that supers must wait.
@@ -110,22 +193,40 @@ std::vector<DatedInspection> linesSinceOpened(const Read& file, const YardSheetR
     return lines;
 }
 
+/// The looks that opened the hive since the colony that lives there came, newest first: the newest,
+/// and those before it that may still hold.
+std::vector<DatedInspection> looksOfColony(const Read& file, const YardSheetRow& row, Day on) {
+    std::vector<DatedInspection> looks;
+    lookBackAtColony(file, row.hive.id, on, [&](DatedInspection& each) {
+        const bool tooOld = each.on + days(std::max(cellsStandDays, noEggsStandDays)) < on;
+        if (tooOld && !looks.empty()) return false;
+        if (each.inspection.seen.looked == Looked::Opened) looks.push_back(std::move(each));
+        return true;
+    });
+    return looks;
+}
+
 std::vector<Mind> mindsOf(const Read& file, const YardSheetRow& row, Day on) {
     std::vector<Mind> minds;
+    if (row.foundDead) {
+        minds.push_back({MindKind::FoundDead, *row.foundDead});
+        return minds;
+    }
     const bool openedToday = row.today && row.today->seen.looked == Looked::Opened;
     if (row.today && !openedToday)
         minds.push_back({MindKind::NotOpened, row.last ? row.last->on : on});
     // Until the hive was opened again what was seen last still holds.
-    const auto opened = openedToday ? std::optional(DatedInspection{on, *row.today}) : row.last;
-    if (const auto mind = queenMind(file, row, on)) minds.push_back(*mind);
-    if (opened) {
-        const Seen& seen = opened->inspection.seen;
-        if (const auto mind = cellsMind(seen, opened->on)) minds.push_back(*mind);
-        if (seen.eggs == false && !cellWasLeft(seen))
-            minds.push_back({MindKind::NoEggs, opened->on});
-        if (const auto mind = samplesMind(file, row.hive.id, opened->on, on, row.supersNow > 0))
-            minds.push_back(*mind);
-    }
+    const auto opened = openedToday ? std::optional(on)
+                        : row.last  ? std::optional(row.last->on)
+                                    : std::nullopt;
+    const auto waiting = queenMind(file, row, on);
+    if (waiting) minds.push_back(*waiting);
+    const auto looks = looksOfColony(file, row, on);
+    if (const auto mind = cellsMind(looks, on)) minds.push_back(*mind);
+    if (const auto mind = noEggsMind(
+            file, looks, row.lives ? std::optional(row.lives->colony.id) : std::nullopt, on))
+        minds.push_back(*mind);
+    for (Mind& mind : mitesMinds(file, row, opened, on)) minds.push_back(std::move(mind));
     const auto lines = linesSinceOpened(file, row, on);
     const auto hefted = std::find_if(lines.begin(), lines.end(), [](const DatedInspection& each) {
         return each.inspection.seen.heft.has_value();
@@ -216,8 +317,10 @@ YardSheetRow rowOf(const Read& file, const Queens& living, const Hive& hive,
     }
     for (const HeadedColony& each : living.colonies)
         if (each.hive.id == hive.id) row.lives = each;
+    row.foundDead = foundDeadOn(file, hive.id, on);
     row.minds = mindsOf(file, row, on);
-    if (row.lives) row.queenless = !waits(row) && lostItsQueen(file, row.lives->colony.id, on);
+    if (row.lives && !row.foundDead)
+        row.queenless = !waits(row) && lostItsQueen(file, row.lives->colony.id, on);
     return row;
 }
 
@@ -233,7 +336,7 @@ void addTo(std::optional<MeanOf>& mean, const std::optional<Known<Frames>>& read
 void countRow(YardSheet& sheet, const YardSheetRow& row) {
     sheet.supersStanding += row.supersNow;
     sheet.supersPutOn += row.supersPutOn;
-    if (row.lives) {
+    if (row.lives && !row.foundDead) {
         ++sheet.colonies;
         if (waits(row)) ++sheet.waiting;
         if (row.queenless) ++sheet.queenless;
@@ -290,6 +393,10 @@ std::vector<TakeAlong> takeAlongOf(const std::vector<YardSheetRow>& rows, Day on
                 add(What::WashJar, row.hive);
                 add(What::TreatmentDecision, row.hive);
             }
+            const bool waited =
+                std::any_of(row.minds.begin(), row.minds.end(),
+                            [](const Mind& other) { return other.kind == MindKind::QueenWait; });
+            if (mind.kind == MindKind::NoEggs && !waited) add(What::EggFrame, row.hive);
             if (mind.kind == MindKind::QueenWait)
                 if (const auto asked = askedByQueen(*mind.queen, on)) add(*asked, row.hive);
         }

@@ -16,17 +16,18 @@
 namespace combwright {
 
 enum class MindKind {
-    QueenWait,     ///< a young queen is waited for: shut until, look from
-    CellsSeen,     ///< queen cells were seen, whether one was left is not said
-    MitesOver,     ///< a wash over the keeper's line
-    Mites,         ///< a wash at or under it
-    Light,         ///< hefted light: feed
-    NoEggs,        ///< looked for eggs, none
-    NotOpened,     ///< not opened, last opened on
-    ComeBack,      ///< the keeper said so
-    SuperOn,       ///< supers were put on
-    MedicineIn,    ///< a medicine is in: `about`, to come out between `from` and `to`
+    QueenWait,   ///< a young queen is waited for: shut until, look from
+    CellsSeen,   ///< queen cells were seen, whether one was left is not said
+    MitesOver,   ///< a wash at the keeper's line or over it, or a grave fall; stands until answered
+    Mites,       ///< what else was counted since the hive was opened last
+    Light,       ///< hefted light: feed
+    NoEggs,      ///< looked for eggs, none
+    NotOpened,   ///< not opened, last opened on
+    ComeBack,    ///< the keeper said so
+    SuperOn,     ///< supers were put on
+    MedicineIn,  ///< a medicine is in: `about`, to come out between `from` and `to`
     SupersNotYet,  ///< out, but supers may not go back before `from`; without it nobody knows when
+    FoundDead,     ///< and its end is not written down yet
 };
 
 /// Something to keep in mind of a hive.
@@ -38,11 +39,12 @@ struct Mind {
     std::optional<Known<Count>> mites = std::nullopt;
     std::optional<Known<Count>> bees = std::nullopt;
     bool supersOn = false;  ///< over the line while supers are on: the label decides
-    int count = 0;
+    int count = 0;          ///< of SuperOn: boxes; of a board: the days it lay, 0 where nobody said
+    bool noBrood = false;   ///< of NoEggs: no brood of any age either
     std::optional<Known<Count>> cells = std::nullopt;  ///< of CellsSeen
     std::optional<CellState> cellState = std::nullopt;
-    bool beesAssumed = false;  ///< the rate is of a usual sample: nobody said how many bees
-    std::optional<double> linePer100 = std::nullopt;  ///< the line in force
+    std::optional<Known<Count>> droneCells = std::nullopt;  ///< opened, of a count in drone brood
+    std::optional<double> linePer100 = std::nullopt;        ///< the line in force
     FindingMethod method = FindingMethod::Wash;
     std::string about = {};
     std::optional<Day> from = std::nullopt;
@@ -72,6 +74,7 @@ struct YardSheetRow {
     SheetLine line;  ///< today's, with the line for all in it
     std::vector<Mind> minds;
     std::optional<HeadedColony> lives;  ///< who lives there that day
+    std::optional<Day> foundDead;       ///< by its newest look: it lives in the records alone
     bool queenless = false;  ///< its queen is written down as gone, and none is waited for
     std::optional<DatedInspection> lastYear;  ///< the look nearest to this day a year ago
 };
@@ -97,7 +100,7 @@ struct YardSheet {
     std::vector<YardSheetRow> rows;  ///< of the hives that stood there that day
     int youngerHives = 0;            ///< set up after that day
     std::optional<Day> lastVisit;    ///< before this day
-    int colonies = 0;                ///< that lived there that day
+    int colonies = 0;                ///< that lived there that day, none that was found dead
     int queenless = 0;               ///< of them, those whose queen is gone and who wait for none
     int waiting = 0;                 ///< of them, those who wait for a young queen
     int opened = 0;

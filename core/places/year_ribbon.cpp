@@ -9,6 +9,7 @@
 #include "core/model/storeroom/equipment.h"
 #include "core/model/storeroom/review.h"
 #include "core/places/run_balance.h"
+#include "core/storage/queries/hive_days.h"
 #include "core/storage/queries/treatments.h"
 #include "core/storage/queries/yards.h"
 
@@ -157,8 +158,8 @@ SoFar soFar(const Read& file, Day today) {
         const bool gone = colony.ended && *colony.ended <= today;
         if (gone && !leftDeadCombs(colony)) continue;
         ++so.of;
-        so.alive += !gone;
     }
+    so.alive = coloniesAliveOn(file, today);
     return so;
 }
 

@@ -44,7 +44,6 @@ std::optional<Day> nearYear(unsigned month, unsigned dayOfMonthGiven, Day today)
 std::optional<Day> dayInWords(std::string_view given, Day today) {
     if (const auto iso = parseDay(given)) return iso;
     QString text = fromUtf8(given).trimmed().toLower();
-    if (text.startsWith(QLatin1Char('~'))) text = text.mid(1).trimmed();
     if (text.isEmpty() || text == QCoreApplication::translate("days", "today")) return today;
     if (text == QCoreApplication::translate("days", "yesterday")) return today - days(1);
     static const QRegularExpression ago(QStringLiteral("^-(\\d{1,3})$"));
@@ -68,6 +67,19 @@ std::optional<Day> dayInWords(std::string_view given, Day today) {
         return nearYear(*month, day, today);
     }
     return weekdayBefore(text, today);
+}
+
+QString noDayText(const QString& typed) {
+    const QString text = typed.trimmed();
+    if (text.startsWith(QLatin1Char('~')))
+        return QCoreApplication::translate(
+                   "days",
+                   "%1: it is kept under one day, which cannot be about. Write %2, and in the note "
+                   "that it was about then.")
+            .arg(text, text.mid(1).trimmed());
+    return QCoreApplication::translate(
+               "days", "%1 is no day. Write today, yesterday, sat, 9 jun or 2027-06-09.")
+        .arg(text);
 }
 
 }  // namespace combwright

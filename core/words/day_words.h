@@ -1,6 +1,7 @@
 // Days as one says them: "today", "yesterday", "sat", "-3", "9 jun", "9.6.", "2027-06-09".
 #pragma once
 
+#include <QString>
 #include <optional>
 #include <string_view>
 
@@ -10,7 +11,10 @@ namespace combwright {
 
 /// The day meant, seen from today. A weekday is the last one, today included; a day and month
 /// without a year the last that was, or within the next month. Numbers are day before month.
-/// Nothing where no day of the calendar is meant.
+/// Nothing where no day of the calendar is meant, nor for "~12 jul": a record is kept under one
+/// day, and an "about" that is dropped would make it an exact one.
 std::optional<Day> dayInWords(std::string_view text, Day today);
+/// What is said of a typed text that is no day.
+QString noDayText(const QString& typed);
 
 }  // namespace combwright

@@ -267,6 +267,7 @@ constexpr auto ofFields = std::to_array<Label>({
     {"mark_frames", QT_TRANSLATE_NOOP("words", "frames of brood, stores")},
     {"mark_heft", QT_TRANSLATE_NOOP("words", "as hefted")},
     {"mark_left", QT_TRANSLATE_NOOP("words", "cells left")},
+    {"mark_dead", QT_TRANSLATE_NOOP("words", "found dead")},
     {"mark_lid", QT_TRANSLATE_NOOP("words", "lid only")},
     {"mark_not_opened", QT_TRANSLATE_NOOP("words", "not opened")},
     {"mark_opened", QT_TRANSLATE_NOOP("words", "opened, nothing noted")},

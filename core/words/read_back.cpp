@@ -180,6 +180,7 @@ QString readBack(const SheetLine& line) {
     Sentences said;
     if (seen.looked == Looked::NotOpened) said.add(tell("not opened"));
     if (seen.looked == Looked::LidOnly) said.add(tell("lid only"));
+    if (seen.looked == Looked::FoundDead) said.add(tell("found dead"));
     if (seen.eggs) said.add(*seen.eggs ? tell("eggs") : tell("looked for eggs, none"));
     if (seen.openBrood)
         said.add(*seen.openBrood ? tell("open brood") : tell("looked for open brood, none"));

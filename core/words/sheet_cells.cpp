@@ -154,6 +154,9 @@ bool isOneOf(const QString& typed, std::initializer_list<const char*> words) {
     return false;
 }
 
+/// "45 lb", "900g": what is typed says its own unit.
+bool endsWithUnit(const QString& typed) { return !typed.isEmpty() && typed.back().isLetter(); }
+
 /// What is fed in another shape than syrup: how it is said in the cell and its mark, "fo" or "fd".
 struct FedShape {
     FeedKind as;
@@ -182,7 +185,7 @@ QString fedAsShorthand(const QString& lower) {
         mark = marked;
         break;
     }
-    const bool hasUnit = bare.endsWith(QLatin1String("kg")) || bare.endsWith(QLatin1String("lb"));
+    const bool hasUnit = endsWithUnit(bare);
     const bool noFigure = bare == QLatin1String("?") || bare == QLatin1String("~");
     const bool pounds = !hasUnit && !noFigure && shownUnits() == Units::UsCustomary;
     return mark + bare + (pounds ? QStringLiteral("lb") : QString());
@@ -254,9 +257,10 @@ QString fedCell(const Known<Mass>& fed) {
 QString openedCell(const SheetLine& line) {
     const Looked looked = line.seen.looked;
     if (!line.lookSaid && looked == plainlyLooked(line)) return {};
-    return looked == Looked::NotOpened ? QStringLiteral("x")
-           : looked == Looked::LidOnly ? QStringLiteral("lid")
-                                       : QStringLiteral("o");
+    return looked == Looked::NotOpened   ? QStringLiteral("x")
+           : looked == Looked::LidOnly   ? QStringLiteral("lid")
+           : looked == Looked::FoundDead ? QStringLiteral("dead")
+                                         : QStringLiteral("o");
 }
 
 QString weightCell(const SheetLine& line) {
@@ -330,7 +334,7 @@ QString cellExample(SheetCell cell) {
     if (yesNoOf(cell)) return cellWord("y or n");
     switch (cell) {
         case SheetCell::Opened:
-            return cellWord("x for not opened, lid for lid only, o for opened");
+            return cellWord("x for not opened, lid for lid only, o for opened, dead");
         case SheetCell::QueenCells:
             return cellWord("2, 2c for capped, 3o for open, 0 or ?");
         case SheetCell::Boxes:

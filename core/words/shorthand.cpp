@@ -1,5 +1,6 @@
 #include "core/words/shorthand.h"
 
+#include <algorithm>
 #include <array>
 #include <charconv>
 #include <cmath>
@@ -125,6 +126,7 @@ constexpr auto wholeMarks = std::to_array<WholeMark>({
     {"x", [](SheetLine& line) { sayLooked(line, Looked::NotOpened); }},
     {"lid", [](SheetLine& line) { sayLooked(line, Looked::LidOnly); }},
     {"o", [](SheetLine& line) { sayLooked(line, Looked::Opened); }},
+    {"dead", [](SheetLine& line) { sayLooked(line, Looked::FoundDead); }},
     {"light", [](SheetLine& line) { line.seen.heft = Heft::Light; }},
     {"heavy", [](SheetLine& line) { line.seen.heft = Heft::Heavy; }},
     {"!", [](SheetLine& line) { line.seen.comeBack = true; }},
@@ -195,10 +197,44 @@ bool takeDrones(SheetLine& line, std::string_view rest) {
     return true;
 }
 
-/// "20+21" lifted at each side, "41" as a whole.
-bool takeWeight(SheetLine& line, std::string_view rest, double gramsPerTyped, Fit fit) {
+/// Kilograms come out even in grams; pounds and ounces never do.
+struct TypedMassUnit {
+    std::string_view typed;
+    double grams;
+    Fit fit;
+};
+// Longer ones stand before those they end like: "kg" before "g".
+constexpr auto typedMassUnits = std::to_array<TypedMassUnit>({{"kg", 1000.0, Fit::Exact},
+                                                              {"lbs", 453.59237, Fit::Nearest},
+                                                              {"lb", 453.59237, Fit::Nearest},
+                                                              {"oz", 28.349523125, Fit::Nearest},
+                                                              {"g", 1.0, Fit::Exact}});
+constexpr TypedMassUnit typedKilograms = typedMassUnits[0];
+constexpr TypedMassUnit typedPounds = typedMassUnits[2];
+
+/// The unit a typed mass ends with, taken off it; else the one meant without. What stands behind
+/// the number is what the person reads on the scale, whatever the mark begins with.
+TypedMassUnit unitBehind(std::string_view& typed, const TypedMassUnit& meant) {
+    for (const TypedMassUnit& unit : typedMassUnits)
+        if (typed.size() > unit.typed.size() && typed.ends_with(unit.typed)) {
+            typed.remove_suffix(unit.typed.size());
+            return unit;
+        }
+    return meant;
+}
+
+bool isTypedMassUnit(std::string_view word) {
+    return std::any_of(typedMassUnits.begin(), typedMassUnits.end(),
+                       [&](const TypedMassUnit& unit) { return unit.typed == word; });
+}
+
+/// "20+21" lifted at each side, "41" as a whole; a unit behind the last number is that of both.
+bool takeWeight(SheetLine& line, std::string_view rest, const TypedMassUnit& meant) {
+    const TypedMassUnit unit = unitBehind(rest, meant);
     const std::size_t plus = rest.find('+');
-    const auto first = reading<Mass>(rest.substr(0, plus), gramsPerTyped, How::Weighed, fit);
+    std::string_view left = rest.substr(0, plus);
+    const TypedMassUnit leftUnit = plus == std::string_view::npos ? unit : unitBehind(left, unit);
+    const auto first = reading<Mass>(left, leftUnit.grams, How::Weighed, leftUnit.fit);
     if (!first || !first->value) return false;
     if (plus == std::string_view::npos) {
         line.whole = first;
@@ -206,7 +242,7 @@ bool takeWeight(SheetLine& line, std::string_view rest, double gramsPerTyped, Fi
         line.right.reset();
         return true;
     }
-    const auto second = reading<Mass>(rest.substr(plus + 1), gramsPerTyped, How::Weighed, fit);
+    const auto second = reading<Mass>(rest.substr(plus + 1), unit.grams, How::Weighed, unit.fit);
     if (!second || !second->value) return false;
     line.left = first;
     line.right = second;
@@ -224,10 +260,8 @@ bool takeLevel(std::optional<Level>& level, std::string_view rest) {
 
 bool takeFed(SheetLine& line, std::string_view rest, std::optional<FeedKind> as) {
     // Kilograms whatever units are shown: a line means the same on every machine.
-    const bool pounds = rest.ends_with("lb");
-    if (pounds || rest.ends_with("kg")) rest.remove_suffix(2);
-    const auto fed = reading<Mass>(rest, pounds ? 453.59237 : 1000.0, How::Weighed,
-                                   pounds ? Fit::Nearest : Fit::Exact);
+    const TypedMassUnit unit = unitBehind(rest, typedKilograms);
+    const auto fed = reading<Mass>(rest, unit.grams, How::Weighed, unit.fit);
     if (!fed) return false;
     line.fed = fed;
     line.fedAs = as;
@@ -248,10 +282,9 @@ constexpr auto leadingMarks = std::to_array<LeadingMark>({
     {"sr", &takeRoll},
     {"bd", &takeBoard},
     {"dr", &takeDrones},
-    {"kg", [](SheetLine& line,
-              std::string_view rest) { return takeWeight(line, rest, 1000.0, Fit::Exact); }},
-    {"lb", [](SheetLine& line,
-              std::string_view rest) { return takeWeight(line, rest, 453.59237, Fit::Nearest); }},
+    {"kg",
+     [](SheetLine& line, std::string_view rest) { return takeWeight(line, rest, typedKilograms); }},
+    {"lb", [](SheetLine& line, std::string_view rest) { return takeWeight(line, rest, typedPounds); }},
     {"shb",
      [](SheetLine& line, std::string_view rest) { return takeLevel(line.beetles, rest); }},
     {"wm", [](SheetLine& line, std::string_view rest) { return takeLevel(line.moths, rest); }},
@@ -315,14 +348,24 @@ bool takeMark(SheetLine& line, std::string_view word) {
 }
 
 /// Takes a word that is a mark where it stands: "lid" opens the line of a hive whose lid alone was
-/// lifted; later it is a word ("new lid").
+/// lifted; later it is a word ("new lid"). "dead" is a mark by what stands around it.
 bool takeWord(SheetLine& line, std::string_view word, bool first) {
     const std::string mark = folded(withoutComma(word));
-    return (first || mark != "lid") && takeMark(line, mark);
+    return (first || mark != "lid") && mark != "dead" && takeMark(line, mark);
+}
+
+/// "kg45 lb": a unit that stands apart belongs to the mass before it.
+bool takeMass(SheetLine& line, const std::vector<std::string_view>& words, std::size_t at) {
+    if (at + 1 >= words.size() || withoutComma(words[at]) != words[at]) return false;
+    const std::string unit = folded(withoutComma(words[at + 1]));
+    const std::string mark = folded(words[at]);
+    const bool ends = !mark.empty() && mark.back() >= '0' && mark.back() <= '9';
+    return ends && isTypedMassUnit(unit) && takeMark(line, mark + unit);
 }
 
 /// Takes the mark, or the words that stand for one, at a place of the line; how many words it took.
 std::size_t takeAt(SheetLine& line, const std::vector<std::string_view>& words, std::size_t at) {
+    if (takeMass(line, words, at)) return 2;
     if (takeWord(line, words[at], at == 0)) return 1;
     const Phrase phrase = phraseAt(words, at);
     // "wash it": begins like a phrase, and is none.
@@ -464,7 +507,10 @@ std::string writeShorthand(const SheetLine& line) {
         if (flag) add(*flag ? yes : no);
     };
     if (saysLooked)
-        add(seen.looked == Looked::NotOpened ? "x" : seen.looked == Looked::LidOnly ? "lid" : "o");
+        add(seen.looked == Looked::NotOpened   ? "x"
+            : seen.looked == Looked::LidOnly   ? "lid"
+            : seen.looked == Looked::FoundDead ? "dead,"
+                                               : "o");
     yesNo(seen.eggs, "e", "e0");
     yesNo(seen.openBrood, "l", "l0");
     yesNo(seen.cappedBrood, "c", "c0");
@@ -519,6 +565,7 @@ std::string writeShorthand(const SheetLine& line) {
     if (seen.heft == Heft::Heavy) add("heavy");
     if (seen.comeBack.value_or(false)) add("!");
     add(seen.note);
+    if (text == "dead,") text.pop_back();
     return text;
 }
 
@@ -543,6 +590,7 @@ const std::vector<ShorthandMark>& shorthandMarks() {
         {"x", "mark_not_opened"},
         {"lid", "mark_lid"},
         {"o", "mark_opened"},
+        {"dead", "mark_dead"},
         {"!", "mark_come_back"},
     };
     return marks;

@@ -67,6 +67,26 @@ bool namesPart(std::string_view word) {
            before.find_first_of("0123456789") != std::string::npos;
 }
 
+/// "dead, robbed out", "dead" alone, "dead-out": said of the colony, and so its first word. "Dead
+/// bees on the floor" is a note.
+Phrase deadColony(const std::vector<std::string_view>& words, std::size_t at) {
+    if (at != 0) return {};
+    std::string first = folded(withoutComma(words[0]));
+    const bool parted = first.size() < words[0].size() || first.ends_with('.');
+    if (first.ends_with('.') || first.ends_with(':')) first.pop_back();
+    if (first == "dead-out" || first == "deadout") return {1, {"dead"}};
+    const std::string next = words.size() > 1 ? folded(withoutComma(words[1])) : std::string();
+    if ((first == "colony" || first == "hive" || first == "bees") && next == "dead")
+        return {2, {"dead"}};
+    if (first != "dead") return {};
+    if (next == "out") return {2, {"dead"}};
+    constexpr auto ofTheColony =
+        std::to_array<std::string_view>({"robbed", "starved", "empty", "since", "of", "from"});
+    const bool colony =
+        std::find(ofTheColony.begin(), ofTheColony.end(), next) != ofTheColony.end();
+    return words.size() == 1 || parted || colony ? Phrase{1, {"dead"}} : Phrase{};
+}
+
 /// "2 sealed qc", "1 open queen cell": how many, in which state, and what.
 Phrase spelledCells(const std::vector<std::string_view>& words, std::size_t at) {
     if (at + 2 >= words.size()) return {};
@@ -166,6 +186,7 @@ Phrase phraseAt(const std::vector<std::string_view>& words, std::size_t at) {
             ++sample.words;
             return sample;
         }
+    if (Phrase dead = deadColony(words, at); dead.words > 0) return dead;
     const Phrase left = spelledLeft(words, at);
     return left.words > 0 ? left : spelledCells(words, at);
 }

@@ -58,7 +58,7 @@ TEST_F(ColoniesCommand, QueensSayWhoHeadsAndWhoWaits) {
     EXPECT_EQ(queens[1]["queen"]["number"].toString(), "42");
     EXPECT_EQ(queens[1]["queen"]["colour"].toString(), "white");
     const CliAnswer text = on("queens", {"--day", "2027-05-25"});
-    EXPECT_TRUE(text.out.contains("Leave it shut until")) << text;
+    EXPECT_TRUE(text.out.contains("Leave shut to")) << text;
 }
 
 TEST_F(ColoniesCommand, AStoryAndAWayAreTold) {

@@ -141,7 +141,7 @@ void paintQueenWait(QPainter& painter, const QRectF& box, const QueenWaitView& w
 
 QString spoken(const QueenWaitView& wait) {
     return QueenWaitTexts::tr(
-               "Waiting for a young queen: leave shut until %1; queen out by %2; "
+               "Waiting for a young queen: leave shut to %1; queen out by %2; "
                "look from %3; give eggs from %4; act by %5.")
         .arg(dayWords(wait.lookFrom.addDays(-1)), dayWords(wait.queenOut), dayWords(wait.lookFrom),
              dayWords(wait.testFrame), dayWords(wait.actBy));

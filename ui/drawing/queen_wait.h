@@ -30,7 +30,7 @@ double queenWaitX(const QRectF& box, const QueenWaitView& wait, QDate day);
 void paintQueenWait(QPainter& painter, const QRectF& box, const QueenWaitView& wait,
                     const Look& look);
 
-/// "Leave shut until 30 Jun; queen out by 17 Jun; look from 1 Jul; …"
+/// "Leave shut to 30 Jun; queen out by 17 Jun; look from 1 Jul; …"
 QString spoken(const QueenWaitView& wait);
 
 }  // namespace combwright

@@ -28,6 +28,8 @@ class CellPainter {
                 return wordsHigh(cell, width);
             case Cell::Look::Marks:
                 return marksHigh(cell, width) * markSide + 7;
+            case Cell::Look::Shut:
+                return shutHigh(cell, width);
             default:
                 return 0;
         }
@@ -169,19 +171,40 @@ class CellPainter {
         }
     }
 
+    /// Hatched beside the words, so that nobody writes there; the words break where they must.
+    static constexpr double shutHatch = 9;
+    static QRectF shutWords(const QRectF& box) {
+        return box.adjusted(shutHatch + 4, 4, -shutHatch - 4, -4);
+    }
+    double shutHigh(const Cell& cell, double width) {
+        const double inside = shutWords(QRectF(0, 0, width, 100)).width();
+        font(TextSize::Note, true);
+        double high = wordsHeight(cell.text, inside);
+        font(TextSize::Note);
+        if (!cell.second.isEmpty()) high += wordsHeight(cell.second, inside);
+        return high + 8 + 6;
+    }
     void paintShut(const Cell& cell, const QRectF& box) {
-        const QRectF frame = box.adjusted(0, 4, 0, -4);
+        const QRectF frame = box.adjusted(0, 2, 0, -2);
         m_painter.setPen(QPen(m_look.tone(Tone::Line), 1));
         m_painter.setBrush(QBrush(m_look.tone(Tone::Line), Qt::BDiagPattern));
         m_painter.drawRect(frame);
-        const QRectF inner = frame.adjusted(14, 5, -14, -5);
-        m_painter.fillRect(inner, m_look.tone(Tone::Surface));
-        font(TextSize::Body, true);
-        text(QRectF(inner.x() + 6, inner.y(), inner.width() - 8, inner.height() / 2),
-             Qt::AlignLeft | Qt::AlignVCenter, cell.text);
+        m_painter.fillRect(frame.adjusted(shutHatch, 2, -shutHatch, -2),
+                           m_look.tone(Tone::Surface));
+        const QRectF inner = shutWords(box);
+        font(TextSize::Note, true);
+        const double first = wordsHeight(cell.text, inner.width());
         font(TextSize::Note);
-        text(QRectF(inner.x() + 6, inner.center().y(), inner.width() - 8, inner.height() / 2),
-             Qt::AlignLeft | Qt::AlignVCenter, cell.second);
+        const double second = cell.second.isEmpty() ? 0 : wordsHeight(cell.second, inner.width());
+        const double top = inner.center().y() - (first + second) / 2;
+        font(TextSize::Note, true);
+        text(QRectF(inner.x(), top, inner.width(), first),
+             Qt::AlignLeft | Qt::AlignTop | breakingFlags(m_painter, cell.text, inner.width()),
+             cell.text);
+        font(TextSize::Note);
+        text(QRectF(inner.x(), top + first, inner.width(), second),
+             Qt::AlignLeft | Qt::AlignTop | breakingFlags(m_painter, cell.second, inner.width()),
+             cell.second);
     }
 
     void paintBar(const Cell& cell, const QRectF& box) {

@@ -134,8 +134,14 @@ bool readField(Session& session, QLineEdit* field, std::optional<Known<Mass>>& v
 }
 
 bool readDayField(Session& session, QLineEdit* field, bool ahead, std::optional<Day>& value) {
-    return readsAs(field->text(), session.clock().today(), ahead, value) ||
-           notRead(session, field,
+    if (readsAs(field->text(), session.clock().today(), ahead, value)) return true;
+    if (field->text().trimmed().startsWith(QLatin1Char('~'))) {
+        session.tell(noDayText(field->text()), true);
+        field->setFocus();
+        field->selectAll();
+        return false;
+    }
+    return notRead(session, field,
                    readWord("%1: \"%2\" is no day. Write 14 aug or 2027-08-14, or leave it "
                             "empty."));
 }

@@ -5,6 +5,7 @@
 #include <iterator>
 
 #include "core/model/season_info.h"
+#include "core/storage/queries/hive_days.h"
 #include "core/storage/queries/yards.h"
 #include "core/words/words.h"
 #include "ui/drawing/key_cap.h"
@@ -139,7 +140,7 @@ void Rail::paintEvent(QPaintEvent*) {
         title = info ? fromUtf8(info->name.text())
                      : fromUtf8(m_session.season().path()).section(QLatin1Char('/'), -1);
         invented = info && info->invented.value_or(false);
-        const auto colonies = m_session.read().where<Colony>({isUnknown("ended")}).size();
+        const auto colonies = coloniesAliveOn(m_session.read(), m_session.clock().today());
         under = tr("%n colonies", nullptr, static_cast<int>(colonies));
         if (colonies == 1) under = tr("1 colony");
         under.replace(QLatin1String("%n"), QString::number(colonies));

@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "core/places/pages/due_words.h"
+#include "core/places/pages/queen_words.h"
 #include "core/words/words.h"
 #include "ui/drawing/lettering.h"
 #include "ui/drawing/strokes.h"
@@ -196,7 +197,7 @@ DueView::Laid DueView::linePlan(const DueLine& line) const {
             const DueHive& row = (shut ? trip.shut : trip.hives)[line.row];
             const QString mark = fromUtf8(row.mark);
             const QString work =
-                shut ? tr("not before %1").arg(shortDayText(row.items.front().from)) : worksAt(row);
+                shut ? leaveShutText(row.items.front().from - days(1)) : worksAt(row);
             laid.title.text = mark.isEmpty() ? work : mark + QStringLiteral("  ") + work;
             laid.title.bold = mark.size();
             laid.note.text = whysAt(row);

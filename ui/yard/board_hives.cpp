@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <iterator>
 
+#include "core/places/pages/queen_words.h"
 #include "core/places/pages/yard_sheet_page.h"
 #include "core/places/yard_box.h"
 #include "core/storage/queries/hive_days.h"
@@ -83,11 +84,12 @@ QString heldLetter(const std::optional<Known<Count>>& reading) {
 }
 
 /// "mites 11 c in 300 e: 3.67 %", and shorter where the hive is narrow.
-WordsUnder mitesUnder(const Mind& mind) {
+WordsUnder mitesUnder(const Mind& mind, Day on) {
     const Tone tone = mind.kind == MindKind::MitesOver ? Tone::Bad : Tone::Muted;
     const bool bold = tone == Tone::Bad;
-    if (!mind.mitesPer100)
-        return oneWay(boardWord("mites %1, bees not counted").arg(countedText(*mind.mites)), tone);
+    const QString when =
+        mind.since == on ? QString() : boardWord(" on %1").arg(dayAndMonth(mind.since));
+    if (!mind.mitesPer100) return oneWay(mitesCountedText(mind) + when, tone);
     const QString share = QLocale().toString(*mind.mitesPer100, 'f', 2);
     const auto run = [&](const QString& text, bool raised = false) {
         return TextRun{text, bold, tone, false, raised};
@@ -96,15 +98,15 @@ WordsUnder mitesUnder(const Mind& mind) {
         return TextLine{run(boardWord("mites %1").arg(countedText(*mind.mites))),
                         run(heldLetter(mind.mites), true),
                         run(between.arg(countedText(*mind.bees))), run(heldLetter(mind.bees), true),
-                        run(boardWord(": %1 %").arg(share))};
+                        run(boardWord(": %1 %").arg(share) + when)};
     };
     return {{counts(boardWord(" in %1")), counts(boardWord("/%1")),
+             plainLine(boardWord("mites %1 %").arg(share) + when, tone),
              plainLine(boardWord("mites %1 %").arg(share), tone)}};
 }
 
 WordsUnder queenUnder(const QueenDates& dates, Day on) {
-    if (on <= dates.doNotOpenUntil)
-        return oneWay(boardWord("shut until %1").arg(dayAndMonth(dates.lookFrom)), Tone::Warn);
+    if (on <= dates.doNotOpenUntil) return oneWay(leaveShutText(dates.doNotOpenUntil), Tone::Warn);
     if (on < dates.testFrameFrom) return oneWay(boardWord("look for eggs"), Tone::Warn);
     if (on <= dates.actBy)
         return oneWay(boardWord("give eggs, act by %1").arg(dayAndMonth(dates.actBy)), Tone::Warn);
@@ -127,13 +129,15 @@ std::optional<WordsUnder> mindUnder(const Mind& mind, Day on) {
             return cellsSeenUnder(mind);
         case MindKind::MitesOver:
         case MindKind::Mites:
-            return mitesUnder(mind);
+            return mitesUnder(mind, on);
         case MindKind::Light:
             return oneWay(boardWord("light: feed"), Tone::Warn);
         case MindKind::NoEggs:
             return oneWay(boardWord("no eggs %1").arg(dayAndMonth(mind.since)), Tone::Warn);
         case MindKind::ComeBack:
             return oneWay(boardWord("come back"), Tone::Warn);
+        case MindKind::FoundDead:
+            return oneWay(boardWord("found dead %1").arg(dayAndMonth(mind.since)), Tone::Bad);
         case MindKind::MedicineIn:
             return oneWay(boardWord("medicine in"), Tone::Muted);
         case MindKind::SupersNotYet:
@@ -166,6 +170,7 @@ QString dayUnder(const YardSheetRow& row) {
         return row.last ? boardWord("last seen %1").arg(dayAndMonth(row.last->on))
                         : boardWord("never looked into");
     if (row.today->seen.looked == Looked::LidOnly) return boardWord("lid only");
+    if (row.today->seen.looked == Looked::FoundDead) return fromUtf8(row.today->seen.note);
     if (row.line.supersOff)
         return row.line.supersOff->value() == 1
                    ? boardWord("1 super off today")

@@ -30,14 +30,19 @@ HiveCell mitesCell(const HealthRow& row, Day on) {
         notes << HealthPage::tr("%1 %2, %3 of %4")
                      .arg(fromUtf8(word(sample->finding.method)), dayOf(sample->finding.on, on))
                      .arg(sample->finding.mites->value->value())
-                     .arg(sample->beesAssumed ? HealthPage::tr("%1 assumed").arg(sample->bees)
-                                              : QString::number(sample->bees));
+                     .arg(sample->bees);
         if (const QString corrected = correctedText(*sample); !corrected.isEmpty())
             notes << corrected;
     } else {
         cell.text = HealthPage::tr("not sampled");
         cell.tone = Tone::Muted;
     }
+    if (row.uncounted)
+        notes << HealthPage::tr("%1: %2").arg(shortDayText(row.uncounted->finding.on),
+                                              miteSampleText(*row.uncounted));
+    if (row.droneBrood)
+        notes << HealthPage::tr("%1: %2").arg(shortDayText(row.droneBrood->finding.on),
+                                              miteSampleText(*row.droneBrood));
     if (row.board)
         notes << HealthPage::tr("%1: %2").arg(dayOf(row.board->finding.on, on),
                                               miteSampleText(*row.board));

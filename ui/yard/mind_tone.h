@@ -10,6 +10,7 @@ namespace combwright {
 inline Tone mindTone(MindKind kind) {
     switch (kind) {
         case MindKind::MitesOver:
+        case MindKind::FoundDead:
             return Tone::Bad;
         case MindKind::QueenWait:
         case MindKind::CellsSeen:

@@ -191,8 +191,8 @@ bool askToWaitForQueen(QWidget* parent, Session& session, const Hive& hive, Day 
                               queenWord("2 jun, where you looked in vain"));
     auto* note = openLine(form, queenWord("Note"), "note");
     form.say(
-        queenWord("Leave it shut while she comes out, flies and mates; the card says until "
-                  "when. Eggs you see end the wait by themselves."));
+        queenWord("Leave it shut while she comes out, flies and mates; the card says to "
+                  "which day. Eggs you see end the wait by themselves."));
     form.onAccept([&] {
         WaitForQueen wait;
         wait.on = on;

@@ -234,6 +234,8 @@ QString SheetModel::textOf(const QModelIndex& index) const {
                     return tr("lid");
                 case Looked::NotOpened:
                     return tr("no");
+                case Looked::FoundDead:
+                    return tr("dead");
             }
             return {};
         case EggsColumn:

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "core/places/pages/kit_list_page.h"
+#include "core/places/pages/queen_words.h"
 #include "core/places/pages/stores_page.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
@@ -71,7 +72,7 @@ HiveCell winterCell(const HiveStores& row) {
     HiveCell cell;
     const QString need = massText(row.needG, How::Weighed);
     if (!row.gapG) {
-        cell.text = StoresPage::tr("not known: weigh or look first");
+        cell.text = StoresPage::tr("not known: %1").arg(storesMissingText(row));
         cell.tone = Tone::Muted;
         cell.note = StoresPage::tr("needs %1").arg(need);
     } else if (*row.gapG <= 0) {
@@ -113,7 +114,7 @@ HiveCell roomCell(const HiveGrowth& row) {
     else
         notes << (*row.daysSince == 1 ? StoresPage::tr("opened a day ago")
                                       : StoresPage::tr("opened %1 days ago").arg(*row.daysSince));
-    if (row.shutUntil) notes << StoresPage::tr("leave shut to %1").arg(dayAndMonth(*row.shutUntil));
+    if (row.shutUntil) notes << leaveShutText(*row.shutUntil);
     cell.note = notes.join(QLatin1Char('\n'));
     return cell;
 }

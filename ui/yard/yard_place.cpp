@@ -247,9 +247,7 @@ void YardPlace::takeDay() {
     // Our own text stands in the field until something is typed over it.
     if (m_day->text() == dayText(m_on)) return;
     if (!day) {
-        session().tell(tr("%1 is no day. Write today, yesterday, sat, 9 jun or 2027-06-09.")
-                           .arg(m_day->text()),
-                       true);
+        session().tell(noDayText(m_day->text()), true);
         m_day->setText(dayText(m_on));
         return;
     }
@@ -319,7 +317,15 @@ PlaceHead YardPlace::workHead(PlaceHead head) const {
                          .arg(board.notSampled)
                          .arg(board.underTreatment);
     } else {
-        big(m_stores->stores().runOut, tr("do not last\nto the flow"));
+        const Stores& stores = m_stores->stores();
+        big(stores.runOut, tr("do not last\nto the flow"));
+        // None of those one knows is no word on those one does not.
+        if (stores.runOut == 0 && stores.lastsNotKnown > 0) {
+            head.big = {QString::number(stores.lastsNotKnown), tr("of %1").arg(m_stores->living()),
+                        0};
+            head.bigNote = tr("not known whether\nthey last");
+            head.bigTone = Tone::Muted;
+        }
         head.under =
             tr("%1 living · %2 not known").arg(m_stores->living()).arg(m_stores->stores().notKnown);
     }

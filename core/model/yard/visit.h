@@ -23,11 +23,11 @@ struct Visit {
     static const Fields& fields();
 };
 
-enum class Looked { Opened, LidOnly, NotOpened };
+enum class Looked { Opened, LidOnly, NotOpened, FoundDead };
 template <>
 struct Choices<Looked> {
     static constexpr auto words =
-        std::to_array<std::string_view>({"opened", "lid only", "not opened"});
+        std::to_array<std::string_view>({"opened", "lid only", "not opened", "found dead"});
 };
 
 enum class CellState { Open, Capped };

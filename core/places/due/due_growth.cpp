@@ -6,9 +6,17 @@
 #include "core/places/growth.h"
 #include "core/storage/queries/constants.h"
 #include "core/storage/queries/hive_days.h"
+#include "core/trade/colony/queen_dates.h"
 
 namespace combwright {
 namespace {
+
+/// Later than that what became of cells, or of a hive without eggs, is settled one way or another,
+/// and a look is due anyway. Common practice, no source.
+constexpr int cellsAskedDays = 21;
+constexpr int noEggsAskedDays = 60;
+/// A queen cell is capped on day 8 and the queen out on day 16 from the egg.
+constexpr int daysSealed = 8;
 
 DueItem growthItem(DueRule rule, const char* kind, const HiveGrowth& hive, Day since) {
     DueItem item;
@@ -36,8 +44,13 @@ class GrowthDue {
         : m_file(file), m_yard(yard), m_today(today) {}
 
     void about(const Growth& all, const HiveGrowth& hive, std::vector<DueItem>& due) const {
+        if (hive.foundDead) due.push_back(endOf(hive));
         if (!hive.lives) return;
-        if (hive.swarmFrom)
+        if (hive.noEggs && hive.noEggs->since + days(noEggsAskedDays) >= m_today)
+            due.push_back(noEggs(hive));
+        if (hive.cells && hive.cells->since + days(cellsAskedDays) >= m_today)
+            due.push_back(cells(hive));
+        else if (hive.swarmFrom)
             due.push_back(swarm(hive));
         else if (!all.swarmWeeks)
             addLook(hive, due);
@@ -62,6 +75,34 @@ class GrowthDue {
         item.other = hive.opened;
         if (hive.daysSince) item.count = *hive.daysSince;
         keepShut(item, hive);
+        return item;
+    }
+
+    /// A capped cell asks for a decision at once, an open one before it is sealed.
+    DueItem cells(const HiveGrowth& hive) const {
+        const Mind& seen = *hive.cells;
+        DueItem item = growthItem(DueRule::Swarm, "cells", hive, seen.since);
+        const bool capped = seen.cellState == CellState::Capped;
+        item.about = capped ? "capped" : seen.cellState ? "open" : "seen";
+        const auto dates = queenDates(capped ? QueenEvent::CellSealed : QueenEvent::CellOpen,
+                                      seen.since, std::nullopt, QueenPatience{});
+        if (dates) {
+            item.by = capped ? seen.since : dates->emergesTo - days(daysSealed);
+            item.other = capped ? dates->emergesTo : dates->emergesFrom;
+        }
+        return item;
+    }
+
+    DueItem noEggs(const HiveGrowth& hive) const {
+        DueItem item = growthItem(DueRule::TestFrame, "no-eggs", hive, hive.noEggs->since);
+        item.about = hive.noEggs->noBrood ? "no brood" : "no eggs";
+        item.take.push_back({"egg frame", 1});
+        return item;
+    }
+
+    DueItem endOf(const HiveGrowth& hive) const {
+        DueItem item = growthItem(DueRule::DeadOut, "found-dead", hive, *hive.foundDead);
+        item.about = "found dead";
         return item;
     }
 

@@ -11,8 +11,6 @@ namespace {
 
 constexpr int mitesAhead = 60;
 constexpr int forecastWorthSaying = 365;
-/// So long what was over the line is to be acted on; after that, or a winter, it is sampled anew.
-constexpr int overStands = 180;
 
 class DueMites {
   public:
@@ -21,12 +19,14 @@ class DueMites {
 
     void add(const HiveMites& mites) {
         if (mites.medicineIn) return;
-        if (mites.board && (m_today - mites.board->finding.on).count() <= overStands)
+        if (mites.board && (m_today - mites.board->finding.on).count() <= miteFindingStandsDays)
             return byBoard(mites);
         if (mites.treatedSince) return afterMedicine(mites);
+        askForBees(mites);
         if (!mites.sample || !mites.line || !mites.standsBy) return;
         const auto age = (m_today - mites.sample->finding.on).count();
-        if (mites.standing != HiveMites::Standing::Under && age <= overStands) return act(mites);
+        if (mites.standing != HiveMites::Standing::Under && age <= miteFindingStandsDays)
+            return act(mites);
         sampleAgain(mites);
     }
 
@@ -64,6 +64,22 @@ class DueMites {
         over.value = mites.standsBy->per100;
         over.about = std::string(key(mites.standsBy->phase.phase));
         m_due.push_back(std::move(over));
+    }
+
+    /// The newest sample has no bees: it says nothing until they are written down, or another is
+    /// taken.
+    void askForBees(const HiveMites& mites) const {
+        const auto newest =
+            std::find_if(mites.samples.begin(), mites.samples.end(), [](const MiteSample& each) {
+                return each.finding.method == FindingMethod::Wash ||
+                       each.finding.method == FindingMethod::SugarRoll;
+            });
+        if (newest == mites.samples.end() || !lacksItsBees(newest->finding)) return;
+        DueItem bees = item(mites, DueRule::Sample, "sample-bees", newest->finding.on);
+        bees.from = bees.since;
+        bees.count = std::llround(*newest->finding.mites->middle());
+        bees.about = "bees";
+        keep(mites, std::move(bees));
     }
 
     /// A fall is held against its own table and never turned into mites on bees.

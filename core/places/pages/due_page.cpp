@@ -4,6 +4,7 @@
 
 #include "core/model/season_info.h"
 #include "core/places/pages/due_words.h"
+#include "core/places/pages/queen_words.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
 
@@ -54,8 +55,7 @@ TableBlock tripTable(const DueTrip& trip, Day on) {
                 dueWhyText(item)));
     for (const DueHive& row : trip.shut) {
         TableRow shut =
-            dueRow(fromUtf8(row.mark),
-                   duePageTr("not before %1").arg(shortDayText(row.items.front().from)), {});
+            dueRow(fromUtf8(row.mark), leaveShutText(row.items.front().from - days(1)), {});
         shut.cells[1].look = Cell::Look::Shut;
         shut.cells[2].look = Cell::Look::Text;
         table.rows.push_back(std::move(shut));

@@ -2,9 +2,11 @@
 #include <QLocale>
 
 #include "core/places/due/due_quarantine.h"
+#include "core/places/pages/due_look_words.h"
 #include "core/places/pages/due_phrases.h"
 #include "core/places/pages/due_words.h"
 #include "core/places/pages/health_words.h"
+#include "core/places/pages/queen_words.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
 
@@ -74,6 +76,10 @@ QString sampleAgainWhy(const DueItem& item) {
 QString sampleWhy(const DueItem& item) {
     if (item.perDay)
         return boardFallText(item) + dueTr("; it lay too short or too long ago to act on.");
+    if (item.about == "bees")
+        return dueTr("%1 mites on %2 in nobody knows how many bees: no rate without the bees.")
+            .arg(dueCountOf(item))
+            .arg(dueSince(item));
     if (!item.rate) return dueTr("Last sample %1.").arg(dueSince(item));
     if (item.rate->per100 > 0)
         return dueTr("%1 on %2: too old to say anything of today.")
@@ -82,19 +88,9 @@ QString sampleWhy(const DueItem& item) {
         .arg(dueSince(item), sharpFigure(item.rate->high));
 }
 
-QString openedWhy(const DueItem& item) {
-    if (!item.other) return dueTr("Never opened by what is written down.");
-    const QString opened = dueDay(item, *item.other);
-    if (!item.count) return dueTr("Last opened %1.").arg(opened);
-    if (*item.count == 0) return dueTr("Last opened %1, today.").arg(opened);
-    if (*item.count == 1) return dueTr("Last opened %1, yesterday.").arg(opened);
-    return dueTr("Last opened %1, %2 days ago.").arg(opened).arg(*item.count);
-}
-
 QString queenWhy(const DueItem& item) {
     QString text = dueTr("Waiting for a young queen since %1").arg(dueSince(item));
-    if (item.leaveShut)
-        text += dueTr("; leave it shut until %1").arg(shortDayText(item.from - days(1)));
+    if (item.leaveShut) text += QStringLiteral("; ") + leaveShutText(item.from - days(1));
     if (item.other) text += dueTr("; act by %1").arg(shortDayText(*item.other));
     return text + QLatin1Char('.');
 }
@@ -104,20 +100,6 @@ QString testFrameWhy(const DueItem& item) {
                               : dueTr("No eggs seen since %1").arg(dueSince(item));
     text += dueTr("; a frame with eggs shows whether there is a queen");
     if (item.by) text += dueTr("; unite or requeen by %1").arg(shortDayText(*item.by));
-    return text + QLatin1Char('.');
-}
-
-QString addBoxWhy(const DueItem& item) {
-    const QString many = dueCounted(item.count.value_or(0), QT_TRANSLATE_NOOP("due", "1 frame"),
-                                    QT_TRANSLATE_NOOP("due", "%1 frames"));
-    QString text = item.about == "supers_filled"
-                       ? dueTr("%1 of its super filled on %2").arg(many, dueSince(item))
-                   : item.about == "nest_covered"
-                       ? dueTr("bees on %1 of the nest on %2").arg(many, dueSince(item))
-                       : dueTr("%1 of the nest filled on %2").arg(many, dueSince(item));
-    if (item.value)
-        text += dueTr("; from %1 on it wants room").arg(QLocale().toString(*item.value));
-    text[0] = text.at(0).toUpper();
     return text + QLatin1Char('.');
 }
 
@@ -169,11 +151,11 @@ QString dueWhyText(const DueItem& item) {
         case DueRule::Look:
             return isQuarantine(item) ? quarantineWhy(item) : openedWhy(item);
         case DueRule::Swarm:
-            return openedWhy(item);
+            return checksCells(item) ? checkCellsWhy(item) : openedWhy(item);
         case DueRule::Queen:
             return queenWhy(item);
         case DueRule::TestFrame:
-            return testFrameWhy(item);
+            return withoutEggs(item) ? withoutEggsWhy(item) : testFrameWhy(item);
         case DueRule::Sample:
             return sampleWhy(item);
         case DueRule::SampleAgain:
@@ -215,6 +197,7 @@ QString dueWhyText(const DueItem& item) {
                               : dueTr("In since %1; through on %2.")
                                     .arg(dueSince(item), shortDayText(item.from));
         case DueRule::DeadOut:
+            if (foundDead(item)) return foundDeadWhy(item);
             return item.count.value_or(0) > 0
                        ? dueTr("Dead since %1; %2 held until foulbrood is ruled out.")
                              .arg(dueSince(item), dueFrames(item))

@@ -9,7 +9,9 @@
 #include <vector>
 
 #include "core/places/due/due_quarantine.h"
+#include "core/places/pages/due_look_words.h"
 #include "core/places/pages/due_phrases.h"
+#include "core/places/pages/queen_words.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
 
@@ -31,12 +33,18 @@ DueKind dueKindOf(const DueItem& item) {
             return {QT_TRANSLATE_NOOP("due", "1 to look at"),
                     QT_TRANSLATE_NOOP("due", "%1 to look at")};
         case DueRule::Swarm:
+            if (!item.about.empty())
+                return {QT_TRANSLATE_NOOP("due", "1 whose queen cells to check"),
+                        QT_TRANSLATE_NOOP("due", "%1 whose queen cells to check")};
             return {QT_TRANSLATE_NOOP("due", "1 to look through for swarm cells"),
                     QT_TRANSLATE_NOOP("due", "%1 to look through for swarm cells")};
         case DueRule::Queen:
             return {QT_TRANSLATE_NOOP("due", "1 young queen"),
                     QT_TRANSLATE_NOOP("due", "%1 young queens")};
         case DueRule::TestFrame:
+            if (!item.about.empty())
+                return {QT_TRANSLATE_NOOP("due", "1 without eggs"),
+                        QT_TRANSLATE_NOOP("due", "%1 without eggs")};
             return {QT_TRANSLATE_NOOP("due", "1 test frame"),
                     QT_TRANSLATE_NOOP("due", "%1 test frames")};
         case DueRule::Sample:
@@ -95,6 +103,9 @@ DueKind dueKindOf(const DueItem& item) {
             return {QT_TRANSLATE_NOOP("due", "1 frame for the freezer"),
                     QT_TRANSLATE_NOOP("due", "%1 frames for the freezer")};
         case DueRule::DeadOut:
+            if (!item.about.empty())
+                return {QT_TRANSLATE_NOOP("due", "1 found dead, its end to write down"),
+                        QT_TRANSLATE_NOOP("due", "%1 found dead, their end to write down")};
             return {QT_TRANSLATE_NOOP("due", "1 dead-out"),
                     QT_TRANSLATE_NOOP("due", "%1 dead-outs")};
     }
@@ -121,6 +132,7 @@ QString aloneText(const DueTrip& trip) {
             return dueGoesIn(item) ? dueTr("%1 into the freezer").arg(dueFrames(item))
                                    : dueTr("%1 out of the freezer").arg(dueFrames(item));
         case DueRule::DeadOut:
+            if (!item.about.empty()) break;
             return dueTr("Say what %1 died of").arg(fromUtf8(trip.hives.front().mark));
         case DueRule::Wets:
             if (item.where == DueWhere::Storeroom)
@@ -183,12 +195,14 @@ QString dueDoText(const DueItem& item) {
                                                : dueTr("leave it as it is: report");
             return dueTr("look into it");
         case DueRule::Swarm:
-            return dueTr("look for swarm cells");
+            return checksCells(item) ? checkCellsText(item) : dueTr("look for swarm cells");
         case DueRule::Queen:
             return dueTr("look for eggs of the young queen");
         case DueRule::TestFrame:
-            return dueTr("give a frame with eggs");
+            return withoutEggs(item) ? dueTr("look for a queen, or give a frame with eggs")
+                                     : dueTr("give a frame with eggs");
         case DueRule::Sample:
+            if (item.about == "bees") return dueTr("say how many bees, or sample again");
             return item.perDay ? dueTr("take a wash now") : dueTr("take a mite sample");
         case DueRule::SampleAgain:
             return dueTr("sample again");
@@ -222,7 +236,8 @@ QString dueDoText(const DueItem& item) {
             return dueGoesIn(item) ? dueTr("%1 into the freezer").arg(dueFrames(item))
                                    : dueTr("%1 out of the freezer").arg(dueFrames(item));
         case DueRule::DeadOut:
-            return dueTr("say what it died of");
+            return foundDead(item) ? dueTr("write down that its colony ended")
+                                   : dueTr("say what it died of");
         case DueRule::Visit:
             return dueTr("write the rest of %1").arg(dueSince(item));
         case DueRule::Task:
@@ -248,8 +263,8 @@ QString tripWorkText(const DueTrip& trip) {
         }
     for (const auto& [kind, many] : kinds) parts << dueCounted(many, kind.one, kind.several);
     for (const DueHive& row : trip.shut)
-        parts << dueTr("%1 not before %2")
-                     .arg(fromUtf8(row.mark), dayAndMonth(row.items.front().from));
+        parts << QStringLiteral("%1 %2").arg(fromUtf8(row.mark),
+                                             leaveShutText(row.items.front().from - days(1)));
     return parts.join(QStringLiteral(", "));
 }
 

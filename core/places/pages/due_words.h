@@ -19,7 +19,7 @@ QString dueDoText(const DueItem& item);
 /// Why: "Wet since Fri 6 Aug; bees of their own hive clean them." Ends with a full stop.
 QString dueWhyText(const DueItem& item);
 
-/// "Hill: 7 wet boxes back, 1 to look at, 1 not before Thu 1 Jul", "Extract 5 boxes of Creek",
+/// "Hill: 7 wet boxes back, 1 to look at, H4 leave shut to 30 Jun", "Extract 5 boxes of Creek",
 /// "H3: decide on treatment".
 QString tripText(const DueTrip& trip);
 /// The same without the yard before the colon.

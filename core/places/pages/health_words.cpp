@@ -70,8 +70,7 @@ QString miteSampleText(const MiteSample& sample) {
     const Finding& finding = sample.finding;
     const QString method = fromUtf8(word(finding.method));
     if (sample.rate)
-        return (sample.beesAssumed ? healthSay("%1, %2 of %3 assumed: %4")
-                                   : healthSay("%1, %2 of %3: %4"))
+        return healthSay("%1, %2 of %3: %4")
             .arg(method, countedText(*finding.mites), QString::number(sample.bees),
                  miteRateText(*sample.rate));
     if (sample.perDay)
@@ -85,6 +84,9 @@ QString miteSampleText(const MiteSample& sample) {
             .arg(method, countedText(*finding.mites), countedText(*finding.cells),
                  oneDecimal(sample.cellShare->per100), oneDecimal(sample.cellShare->low),
                  oneDecimal(sample.cellShare->high));
+    if (lacksItsBees(finding))
+        return healthSay("%1, %2 mites in nobody knows how many bees: no rate without the bees")
+            .arg(method, countedText(*finding.mites));
     if (isCounted(finding.mites))
         return healthSay("%1, %2 mites: no rate can be told from it")
             .arg(method, countedText(*finding.mites));

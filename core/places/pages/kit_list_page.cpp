@@ -4,7 +4,9 @@
 #include <QStringList>
 
 #include "core/model/season_info.h"
+#include "core/places/pages/queen_words.h"
 #include "core/places/pages/stores_page.h"
+#include "core/places/pages/yard_sheet_page.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
 
@@ -80,12 +82,23 @@ Page kitListPage(const Read& file, const KitList& kit) {
     always.columns = 2;
     for (const KitLine& each : kit.always) always.lines.push_back({kitText(each), {}});
     if (!always.lines.empty()) page.blocks.emplace_back(always);
+    if (!kit.mites.empty()) {
+        QStringList mites;
+        for (const KitMites& each : kit.mites)
+            mites << kitSay("%1: %2 on %3")
+                         .arg(fromUtf8(each.hive), mitesText(each.mites),
+                              dayAndMonth(each.mites.since));
+        TextBlock block;
+        block.title = kitSay("Decide: treat or not");
+        block.text = mites.join(QStringLiteral("; "));
+        page.blocks.emplace_back(block);
+    }
     if (!kit.shut.empty()) {
         QStringList shut;
         for (const LeftShut& each : kit.shut)
-            shut << kitSay("%1 until %2").arg(fromUtf8(each.hive), shortDayText(each.until));
+            shut << QStringLiteral("%1 %2").arg(fromUtf8(each.hive), leaveShutText(each.until));
         TextBlock block;
-        block.title = kitSay("Leave shut, for a young queen");
+        block.title = kitSay("For a young queen");
         block.text = shut.join(QStringLiteral(", "));
         page.blocks.emplace_back(block);
     }

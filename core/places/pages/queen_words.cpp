@@ -92,6 +92,10 @@ QString queenStepText(QueenStep step) {
     return {};
 }
 
+QString leaveShutText(Day lastDay) {
+    return queenSay("leave shut to %1").arg(dayAndMonth(lastDay));
+}
+
 QString waitingText(const WaitingQueen& waiting, Day today) {
     const QueenDates& dates = waiting.dates;
     QStringList parts;
@@ -104,8 +108,8 @@ QString waitingText(const WaitingQueen& waiting, Day today) {
     if (waiting.lookedInVain)
         parts << queenSay("No eggs seen %1.").arg(shortDayText(*waiting.lookedInVain));
     if (today < dates.lookFrom)
-        parts << queenSay("Leave it shut until %1, look for eggs from %2;")
-                     .arg(shortDayText(dates.doNotOpenUntil), shortDayText(dates.lookFrom));
+        parts << queenSay("Leave shut to %1, look for eggs from %2;")
+                     .arg(dayAndMonth(dates.doNotOpenUntil), dayAndMonth(dates.lookFrom));
     else
         parts << queenSay("Look for eggs, since %1;").arg(shortDayText(dates.lookFrom));
     parts << queenSay("test frame from %1, act by %2.")

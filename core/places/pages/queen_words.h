@@ -19,7 +19,9 @@ QString queenShortText(const Queen& queen);
 QString queenLeftText(QueenLeft left);
 /// What a wait began with: "a capped cell" …
 QString queenStepText(QueenStep step);
-/// "Leave it shut until Sat 12 Jun, look for eggs from then; test frame from 19 Jun, act by 26
+/// "leave shut to 5 Aug": the last day on which the hive stays shut, so said everywhere.
+QString leaveShutText(Day lastDay);
+/// "Leave shut to 12 Jun, look for eggs from then; test frame from 19 Jun, act by 26
 /// Jun."
 QString waitingText(const WaitingQueen& waiting, Day today);
 

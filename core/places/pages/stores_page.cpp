@@ -72,6 +72,9 @@ TextBlock storesSummary(const Stores& stores) {
     if (stores.runOut > 0)
         sentences << hivesText(stores.runOut, "%1 does not last to the first flow.",
                                "%1 do not last to the first flow.");
+    if (stores.runOut == 0 && stores.lastsNotKnown > 0)
+        sentences << storesSay("Whether %1 of them last to the first flow is not known.")
+                         .arg(stores.lastsNotKnown);
     if (stores.notKnown > 0)
         sentences << hivesText(stores.notKnown, "The stores of %1 are not known.",
                                "The stores of %1 are not known.");
@@ -163,8 +166,21 @@ QString storesKnownText(const HiveStores& row) {
     if (row.oneSide)
         parts << storesSay("only one side weighed %1").arg(shortDayText(row.scale->weighing.on));
     if (row.scale && row.scale->grossG && !row.scale->netG)
-        parts << storesSay("weighed %1, but its empty weight is not known")
-                     .arg(shortDayText(row.scale->weighing.on));
+        parts << storesSay(
+                     "weighed %1, %2 in all; its empty weight is missing: say it, or which "
+                     "boxes stand there")
+                     .arg(shortDayText(row.scale->weighing.on),
+                          massKnown(*row.scale->grossG, row.scale->how));
+    if (row.supersHide)
+        parts << storesSay(
+                     row.scaledSupers == 1
+                         ? "%1 with what is in its super: look into it to know the nest"
+                         : "%1 with what is in its %2 supers: look into them to know the nest")
+                     .replace(QLatin1String("%2"), QString::number(row.scaledSupers))
+                     .arg(massText(*row.withSupersG, row.scale->how));
+    else if (row.withSupersG)
+        parts
+            << storesSay("%1 in the supers set apart").arg(massText(row.scaledSupersG, How::ByEye));
     if (row.takenSince)
         parts << storesSay("boxes were taken since it was weighed %1: weigh again")
                      .arg(shortDayText(row.scale->weighing.on));
@@ -176,6 +192,14 @@ QString storesKnownText(const HiveStores& row) {
     if (row.fedSince.unknown > 0) parts << storesSay("fed since, nobody said how much");
     if (row.known && row.grams && !row.nowG) parts << storesSay("too long ago to go by");
     return parts.join(QStringLiteral("; "));
+}
+
+QString storesMissingText(const HiveStores& row) {
+    if (row.supersHide) return storesSay("look into its supers first");
+    if (row.scale && row.scale->grossG && !row.scale->netG)
+        return storesSay("say its empty weight first");
+    if (row.tareWrong) return storesSay("put its empty weight right first");
+    return storesSay("weigh or look first");
 }
 
 QString storesLastText(const HiveStores& row) {
@@ -284,7 +308,7 @@ Page feedingSheetPage(const Read& file, const Stores& stores) {
             QString give = row.give                      ? toGiveText(*row.give)
                            : row.gapTo == GapTo::Nothing ? storesSay("nothing in the flow")
                            : row.gapG                    ? storesSay("enough")
-                                                         : storesSay("weigh or look first");
+                                                         : storesMissingText(row);
             if (row.supers + row.toPull > 0 && row.give) give += storesSay("; supers are on");
             TableRow line;
             line.cells = {storesCell(fromUtf8(row.hive.mark.text()), true),

@@ -10,6 +10,8 @@ namespace combwright {
 /// "weighed Wed 6 Oct", "6 frames seen Wed 6 Oct", "hefted light Wed 6 Oct", "not known"; with what
 /// is wrong with a weighing.
 QString storesKnownText(const HiveStores& row);
+/// What to do where nobody knows: "weigh or look first", "say its empty weight first".
+QString storesMissingText(const HiveStores& row);
 /// "to 12 Mar", "to the first flow"; empty where that is not known.
 QString storesLastText(const HiveStores& row);
 /// "7.0 kg sugar in 3.5 l water: 7.8 l", "3 packs fondant, 7.0 kg sugar"; empty for nothing.

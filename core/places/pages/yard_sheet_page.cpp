@@ -6,6 +6,7 @@
 #include <algorithm>
 
 #include "core/model/season_info.h"
+#include "core/places/pages/queen_words.h"
 #include "core/words/read_back.h"
 #include "core/words/shorthand.h"
 #include "core/words/units.h"
@@ -66,7 +67,8 @@ Cell roomToWrite(const YardSheetRow& row, Day forDay) {
     Cell cell;
     if (const Mind* mind = waitingFor(row, forDay)) {
         cell.look = Cell::Look::Shut;
-        cell.text = sheetWord("Leave shut until %1.").arg(dayAndMonth(mind->queen->lookFrom));
+        const QString shut = leaveShutText(mind->queen->doNotOpenUntil);
+        cell.text = shut.left(1).toUpper() + shut.mid(1) + QLatin1Char('.');
         cell.second =
             sheetWord("Test frame from %1, act by %2.")
                 .arg(dayAndMonth(mind->queen->testFrameFrom), dayAndMonth(mind->queen->actBy));
@@ -100,16 +102,10 @@ QString shortMindText(const Mind& mind, Day forDay) {
                        ? sheetWord("eggs? act by %1").arg(dayAndMonth(mind.queen->actBy))
                        : sheetWord("eggs? act was due %1").arg(dayAndMonth(mind.queen->actBy));
         case MindKind::MitesOver:
-            return mind.beesAssumed ? sheetWord("mites, about %1 %: sample again")
-                                          .arg(QLocale().toString(*mind.mitesPer100, 'f', 1))
-                                    : sheetWord("mites %1 %: wash again")
-                                          .arg(QLocale().toString(*mind.mitesPer100, 'f', 1));
+            return sheetWord("%1 on %2: treat or not?")
+                .arg(mitesText(mind), dayAndMonth(mind.since));
         case MindKind::Mites:
-            return mind.mitesPer100 && mind.bees && mind.bees->value
-                       ? sheetWord("mites %1 %, %2 in %3")
-                             .arg(QLocale().toString(*mind.mitesPer100, 'f', 1))
-                             .arg(countedText(*mind.mites), countedText(*mind.bees))
-                       : sheetWord("mites %1").arg(countedText(*mind.mites));
+            return mitesText(mind);
         case MindKind::NotOpened:
             return sheetWord("not opened last time");
         default:
@@ -242,15 +238,36 @@ QString cellsSeenText(const Known<Count>& cells, const std::optional<CellState>&
     return text.arg(countedText(cells));
 }
 
+QString mitesCountedText(const Mind& mind) {
+    const QString mites = countedText(*mind.mites);
+    if (mind.method == FindingMethod::DroneBrood)
+        return mind.droneCells && mind.droneCells->value
+                   ? sheetWord("mites in %1 of %2 drone cells")
+                         .arg(mites, countedText(*mind.droneCells))
+                   : sheetWord("mites in %1 drone cells").arg(mites);
+    if (mind.method == FindingMethod::Board)
+        return mind.count == 0 ? sheetWord("board: %1 mites").arg(mites)
+               : mind.count == 1
+                   ? sheetWord("board: %1 mites in 1 day").arg(mites)
+                   : sheetWord("board: %1 mites in %2 days").arg(mites).arg(mind.count);
+    return sheetWord("mites %1, bees not counted").arg(mites);
+}
+
+QString mitesText(const Mind& mind) {
+    if (mind.mitesPer100)
+        return sheetWord("mites %1 %").arg(QLocale().toString(*mind.mitesPer100, 'f', 2));
+    return mitesCountedText(mind);
+}
+
 QString mindText(const Mind& mind, Day today) {
     switch (mind.kind) {
         case MindKind::CellsSeen:
             return sheetWord("%1: were any left?").arg(cellsSeenText(*mind.cells, mind.cellState));
         case MindKind::QueenWait:
             if (today <= mind.queen->doNotOpenUntil)
-                return sheetWord("shut until %1; test frame from %2, act by %3")
-                    .arg(dayAndMonth(mind.queen->lookFrom), dayAndMonth(mind.queen->testFrameFrom),
-                         dayAndMonth(mind.queen->actBy));
+                return sheetWord("%1; test frame from %2, act by %3")
+                    .arg(leaveShutText(mind.queen->doNotOpenUntil),
+                         dayAndMonth(mind.queen->testFrameFrom), dayAndMonth(mind.queen->actBy));
             if (today > mind.queen->actBy)
                 return sheetWord("no eggs seen yet; act was due %1")
                     .arg(dayAndMonth(mind.queen->actBy));
@@ -260,20 +277,11 @@ QString mindText(const Mind& mind, Day today) {
             return sheetWord("look for eggs; act by %1").arg(dayAndMonth(mind.queen->actBy));
         case MindKind::MitesOver:
         case MindKind::Mites: {
-            QString counts =
-                mind.bees && mind.bees->value
-                    ? sheetWord("%1 in %2").arg(countedText(*mind.mites), countedText(*mind.bees))
-                    : sheetWord("%1, bees not counted").arg(countedText(*mind.mites));
-            if (mind.method == FindingMethod::Board)
-                counts = sheetWord("%1 on a board").arg(countedText(*mind.mites));
-            if (mind.method == FindingMethod::DroneBrood)
-                counts = sheetWord("%1 drone cells").arg(countedText(*mind.mites));
-            QString text = !mind.mitesPer100 ? sheetWord("mites: %1").arg(counts)
-                           : mind.beesAssumed
-                               ? sheetWord("mites about %1 % if it was a usual sample, %2")
-                                     .arg(QLocale().toString(*mind.mitesPer100, 'f', 1), counts)
-                               : sheetWord("mites %1 %, %2")
-                                     .arg(QLocale().toString(*mind.mitesPer100, 'f', 2), counts);
+            QString text = mitesText(mind);
+            if (mind.mitesPer100)
+                text +=
+                    sheetWord(", %1 in %2").arg(countedText(*mind.mites), countedText(*mind.bees));
+            if (mind.since != today) text += sheetWord(" on %1").arg(dayAndMonth(mind.since));
             if (mind.kind == MindKind::MitesOver && mind.supersOn)
                 text += sheetWord("; supers on: the label decides");
             return text;
@@ -281,11 +289,14 @@ QString mindText(const Mind& mind, Day today) {
         case MindKind::Light:
             return sheetWord("light: feed");
         case MindKind::NoEggs:
-            return sheetWord("no eggs %1").arg(dayAndMonth(mind.since));
+            return (mind.noBrood ? sheetWord("no eggs, no brood %1") : sheetWord("no eggs %1"))
+                .arg(dayAndMonth(mind.since));
         case MindKind::NotOpened:
             return sheetWord("not opened; last seen %1").arg(dayAndMonth(mind.since));
         case MindKind::ComeBack:
             return sheetWord("come back");
+        case MindKind::FoundDead:
+            return sheetWord("found dead %1: write down its end").arg(dayAndMonth(mind.since));
         case MindKind::MedicineIn: {
             const QString name = fromUtf8(mind.about);
             if (!mind.from)

@@ -303,6 +303,8 @@ QString storyKind(const StoryEntry& entry) {
                     return tale("lid only");
                 case Looked::NotOpened:
                     return tale("not opened");
+                case Looked::FoundDead:
+                    return tale("found dead");
             }
             return {};
         case StoryEntry::What::Began:

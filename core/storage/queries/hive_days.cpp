@@ -5,6 +5,8 @@
 #include <tuple>
 #include <utility>
 
+#include "core/storage/queries/yards.h"
+
 namespace combwright {
 namespace {
 
@@ -190,6 +192,25 @@ void lookBackAtColony(const Read& file, Id<Hive> hive, Day on,
     if (stays.empty()) stays.push_back({hive, std::nullopt, on});
     for (auto stay = stays.rbegin(); stay != stays.rend(); ++stay)
         if (!lookBack(file, stay->hive, stay->from, stay->to + days(1), more)) return;
+}
+
+std::optional<Day> foundDeadOn(const Read& file, Id<Hive> hive, Day on) {
+    if (!colonyLivingOn(file, hive, on)) return std::nullopt;
+    std::optional<Day> dead;
+    lookBackAtColony(file, hive, on, [&](const DatedInspection& each) {
+        const Looked looked = each.inspection.seen.looked;
+        if (looked == Looked::FoundDead) dead = each.on;
+        return looked == Looked::LidOnly || looked == Looked::NotOpened;
+    });
+    return dead;
+}
+
+std::int64_t coloniesAliveOn(const Read& file, Day on) {
+    std::int64_t alive = 0;
+    for (const Colony& colony : file.all<Colony>())
+        alive += colony.since <= on && (!colony.ended || on < *colony.ended) &&
+                 !foundDeadOn(file, hiveOfColony(file, colony, on), on);
+    return alive;
 }
 
 Id<Hive> hiveOfColony(const Read& file, const Colony& colony, Day on) {

@@ -94,6 +94,12 @@ bool wentWithColony(const Read& file, const BoxMove& move);
 /// before it is wanted too.
 void lookBackAtColony(const Read& file, Id<Hive> hive, Day on,
                       const std::function<bool(DatedInspection& each)>& more);
+/// The day the colony that lives in a hive was found dead by the newest look, that day or before:
+/// nobody has written down its end yet.
+std::optional<Day> foundDeadOn(const Read& file, Id<Hive> hive, Day on);
+/// Colonies alive at the end of a day; one that was found dead is none, whether its end is written
+/// down or not.
+std::int64_t coloniesAliveOn(const Read& file, Day on);
 
 /// The hive a colony lived in at the end of a day, or ended in before.
 Id<Hive> hiveOfColony(const Read& file, const Colony& colony, Day on);

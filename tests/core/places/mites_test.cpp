@@ -72,14 +72,21 @@ TEST_F(MitesOf, ThePrintedSlipDoesNotComeOut) {
     EXPECT_FALSE(hive.undecided);
 }
 
-TEST_F(MitesOf, MitesWithoutBeesAreReckonedWithTheUsualSampleAndSaidSo) {
+TEST_F(MitesOf, MitesWithoutBeesHaveNoRateAndAskForThem) {
     found(R"("method":"wash","mites":9)");
-    const MiteSample sample = *at("2027-06-09").sample;
-    EXPECT_EQ(sample.bees, 300);
-    EXPECT_TRUE(sample.beesAssumed);
-    EXPECT_EQ(sample.how, How::Assumed);
-    EXPECT_TRUE(miteSampleText(sample).contains(QStringLiteral("assumed")));
-    EXPECT_EQ(at("2027-06-09").standing, Standing::At) << "3 of 100 is the line of the peak";
+    const HiveMites hive = at("2027-06-09");
+    EXPECT_FALSE(hive.sample);
+    EXPECT_EQ(hive.standing, Standing::NoSample);
+    ASSERT_EQ(hive.samples.size(), 1U);
+    EXPECT_FALSE(hive.samples.front().rate);
+    EXPECT_TRUE(miteSampleText(hive.samples.front()).contains(QStringLiteral("no rate")));
+    const auto items = due("2027-06-10");
+    ASSERT_EQ(items.size(), 1U);
+    EXPECT_EQ(items[0].rule, DueRule::Sample);
+    EXPECT_FALSE(items[0].rate);
+    EXPECT_EQ(dueDoText(items[0]), QStringLiteral("say how many bees, or sample again"));
+    EXPECT_TRUE(dueWhyText(items[0]).contains(QStringLiteral("9 mites on Wed 9 Jun")))
+        << dueWhyText(items[0]).toStdString();
 }
 
 TEST_F(MitesOf, NoneFoundGivesNoDay) {

@@ -108,7 +108,7 @@ INSTANTIATE_TEST_SUITE_P(
                  R"({"do":"start-colony","on":"2027-06-01","hive":"H9","origin":"swarm"})", "kept",
                  ""},
         OddInput{"no mites found", "", look("w0/300"), "kept", ""},
-        OddInput{"mites, but no count of bees", "", look("w7"), "kept", ""},
+        OddInput{"mites, but no count of bees", "", look("w7"), "kept", "bees_not_said"},
         OddInput{"mites and bees exchanged", "", look("w300/4"), "kept", "more_mites_than_bees"},
         OddInput{"a super on a hive whose bees are dead",
                  R"({"do":"end-colony","on":"2027-05-01","hive":"H2","ending":"queenless"})",

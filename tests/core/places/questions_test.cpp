@@ -48,6 +48,33 @@ TEST_F(QuestionsTest, FramesTheBoxesCannotHoldAreAskedAbout) {
                 IsEmpty());
     EXPECT_THAT(after(R"({"do":"write-line","on":"2027-06-02","hive":"H1","line":"e b7 s99"})"),
                 ElementsAre("more_frames_than_fit"));
+    EXPECT_THAT(after(R"({"do":"write-line","on":"2027-07-03","hive":"H1","line":"e b15"})"),
+                ElementsAre("more_frames_than_fit"))
+        << "a super holds no brood";
+    done(R"({"do":"add-hive","on":"2027-04-01","yard":"Hill","mark":"H2"}
+{"do":"add-hive","on":"2027-07-05","yard":"Hill","mark":"H3","boxes":"deep, deep, x"})");
+    EXPECT_THAT(after(R"({"do":"write-line","on":"2027-07-03","hive":"H2","line":"b25"})"),
+                ElementsAre("more_frames_than_fit"))
+        << "no box is written down, but no nest is so big";
+    EXPECT_THAT(after(R"({"do":"write-line","on":"2027-07-06","hive":"H3","line":"b25"})"),
+                testing::Contains("more_frames_than_fit"));
+}
+
+TEST_F(QuestionsTest, AColonyFoundDeadAsksForItsEnd) {
+    done(R"({"do":"start-colony","on":"2027-04-01","hive":"H1","origin":"overwintered"})");
+    EXPECT_THAT(
+        after(R"({"do":"write-line","on":"2027-06-01","hive":"H1","line":"dead, robbed out"})"),
+        ElementsAre("found_dead"));
+    EXPECT_THAT(
+        after(
+            R"({"do":"write-line","on":"2027-06-02","hive":"H1","line":"dead bees on the floor"})"),
+        IsEmpty())
+        << "a note";
+}
+
+TEST_F(QuestionsTest, MitesWithoutBeesAskForThem) {
+    EXPECT_THAT(after(R"({"do":"write-line","on":"2027-06-01","hive":"H1","line":"e w5"})"),
+                ElementsAre("bees_not_said"));
 }
 
 TEST_F(QuestionsTest, ALineThatLeavesOutWhatTheFirstSaidIsAskedAbout) {

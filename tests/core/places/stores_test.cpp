@@ -115,6 +115,45 @@ TEST_F(HivesStores, TheNewestOfScaleFramesAndHeftTells) {
     EXPECT_EQ(of("H2", "2027-10-02").from, StoresFrom::Weighed);
 }
 
+TEST_F(HivesStores, WhatIsInTheSupersIsNoWinterStores) {
+    done(
+        R"({"do":"add-boxes","on":"2027-07-01","kind":"medium","first_mark":"S1","count":1,"contents":"9 drawn"}
+{"do":"move-box","on":"2027-07-02","box":"S1","to":"on hive","hive":"H2"}
+{"do":"weigh-hive","on":"2027-07-20","hive":"H2","whole_g":45000,"without_g":18000})");
+    HiveStores row = of("H2", "2027-07-21");
+    EXPECT_EQ(row.withSupersG, 27'000);
+    EXPECT_TRUE(row.supersHide);
+    EXPECT_FALSE(row.grams) << "nobody looked into the super";
+    EXPECT_EQ(storesMissingText(row), QStringLiteral("look into its supers first"));
+    EXPECT_TRUE(storesKnownText(row).contains(QStringLiteral("27.0 kg with what is in its super")))
+        << storesKnownText(row).toStdString();
+    done(R"({"do":"look-box","on":"2027-07-20","box":"S1","contents":"9 drawn; 50 % full"})");
+    row = of("H2", "2027-07-21");
+    EXPECT_FALSE(row.supersHide);
+    ASSERT_TRUE(row.grams);
+    EXPECT_GT(row.scaledSupersG, 5'000);
+    EXPECT_DOUBLE_EQ(*row.grams, 27'000 - row.scaledSupersG);
+    EXPECT_EQ(row.how, How::ByEye);
+}
+
+TEST_F(HivesStores, AWeighedHiveSaysThatItsEmptyWeightIsMissing) {
+    done(R"({"do":"add-hive","on":"2027-04-10","yard":"Hill","mark":"H4","origin":"overwintered"}
+{"do":"weigh-hive","on":"2027-10-04","hive":"H4","left_g":20000,"right_g":21000})");
+    const HiveStores row = of("H4", "2027-10-04");
+    EXPECT_EQ(storesMissingText(row), QStringLiteral("say its empty weight first"));
+    EXPECT_TRUE(storesKnownText(row).contains(QStringLiteral("41.0 kg in all; its empty weight")))
+        << storesKnownText(row).toStdString();
+}
+
+TEST_F(HivesStores, NobodyKnownIsNotNobodyRunsOut) {
+    const Stores known = all("2027-11-04");
+    EXPECT_EQ(known.runOut, 0);
+    EXPECT_EQ(known.lastsNotKnown, 2) << "two live";
+    EXPECT_TRUE(
+        pageText(storesPage(file(), known))
+            .contains(QStringLiteral("Whether 2 of them last to the first flow is not known")));
+}
+
 TEST_F(HivesStores, ABoxCarriedOffSilencesTheScale) {
     done(R"({"do":"add-boxes","on":"2027-05-01","kind":"medium","first_mark":"M7","count":1}
 {"do":"move-box","on":"2027-05-01","box":"M7","to":"on hive","hive":"H2"}

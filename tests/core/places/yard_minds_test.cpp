@@ -2,8 +2,14 @@
 // need no opening, all else is as it was last seen.
 #include <gtest/gtest.h>
 
+#include "core/places/health_board.h"
+#include "core/places/kit_list.h"
+#include "core/places/pages/health_words.h"
+#include "core/places/pages/kit_list_page.h"
+#include "core/places/pages/page_text.h"
 #include "core/places/pages/yard_sheet_page.h"
 #include "core/places/yard_sheet.h"
+#include "core/storage/queries/hive_days.h"
 #include "core/words/read_back.h"
 #include "tests/support/deeds.h"
 
@@ -52,6 +58,10 @@ class YardMinds : public test::DeedsTest {
                 return "shut";
             case MindKind::Mites:
                 return "mites";
+            case MindKind::MitesOver:
+                return "mites over";
+            case MindKind::FoundDead:
+                return "dead";
             default:
                 return "other";
         }
@@ -99,12 +109,92 @@ TEST_F(YardMinds, CellsSeenAreNotCellsLeft) {
     EXPECT_EQ(minds("2027-05-20"), "shut 2027-05-20");
 }
 
+TEST_F(YardMinds, MitesOverTheLineStandUntilTheyAreAnswered) {
+    const auto said = [this](const char* on) {
+        const YardSheet sheet = yardSheet(file(), file().find(hive("H1"))->yard, test::day(on));
+        const auto& minds = sheet.rows.front().minds;
+        return minds.empty() ? std::string() : mindText(minds.front(), sheet.on).toStdString();
+    };
+    line("2027-05-20", "e b7 w12/300");
+    line("2027-06-01", "e b6");
+    EXPECT_EQ(minds("2027-06-01"), "mites over 2027-05-20");
+    EXPECT_EQ(said("2027-06-01"), "mites 4.00 %, 12 in 300 on 20 May");
+    const YardSheet sheet =
+        yardSheet(file(), file().find(hive("H1"))->yard, test::day("2027-06-01"));
+    ASSERT_FALSE(sheet.takeAlong.empty());
+    EXPECT_EQ(sheet.takeAlong.front().what, TakeAlong::What::WashJar);
+    const KitList kit = kitList(file(), sheet.yard.id, sheet.on);
+    ASSERT_EQ(kit.mites.size(), 1U);
+    EXPECT_TRUE(
+        pageText(kitListPage(file(), kit)).contains(QStringLiteral("H1: mites 4.00 % on 20 May")));
+    EXPECT_TRUE(pageText(yardSheetPage(file(), sheet, test::day("2027-06-08")))
+                    .contains(QStringLiteral("mites 4.00 % on 20 May")));
+    line("2027-06-08", "e b6 w1/300");
+    EXPECT_EQ(minds("2027-06-08"), "mites 2027-06-08") << "sampled again";
+}
+
+TEST_F(YardMinds, MitesOverTheLineAreAnsweredByQuietAndByMedicine) {
+    line("2027-05-20", "e b7 w12/300");
+    line("2027-06-01", "e b6");
+    done(
+        R"({"do":"quiet-rule","on":"2027-06-02","rule":"mites over the line","hive":"H1","reason":"split instead"})");
+    EXPECT_EQ(minds("2027-06-01"), "mites over 2027-05-20");
+    EXPECT_EQ(minds("2027-06-02"), "");
+}
+
+TEST_F(YardMinds, MitesWithoutBeesHaveNoRate) {
+    line("2027-05-20", "e w5");
+    const YardSheet sheet =
+        yardSheet(file(), file().find(hive("H1"))->yard, test::day("2027-05-20"));
+    ASSERT_EQ(sheet.rows.front().minds.size(), 1U);
+    EXPECT_FALSE(sheet.rows.front().minds.front().mitesPer100);
+    EXPECT_EQ(mindText(sheet.rows.front().minds.front(), sheet.on),
+              QStringLiteral("mites 5, bees not counted"));
+}
+
+TEST_F(YardMinds, DroneBroodIsToldOfItsCells) {
+    line("2027-05-20", "e dr6/100");
+    const YardSheet sheet =
+        yardSheet(file(), file().find(hive("H1"))->yard, test::day("2027-05-20"));
+    EXPECT_EQ(mindText(sheet.rows.front().minds.front(), sheet.on),
+              QStringLiteral("mites in 6 of 100 drone cells"));
+    EXPECT_TRUE(pageText(yardSheetPage(file(), sheet, test::day("2027-05-27")))
+                    .contains(QStringLiteral("mites in 6 of 100 drone cells")));
+    const HealthBoard board = healthBoard(file(), sheet.yard, sheet.on);
+    ASSERT_TRUE(board.rows.front().droneBrood);
+    EXPECT_TRUE(
+        miteSampleText(*board.rows.front().droneBrood).contains(QStringLiteral("6 of 100 cells")));
+}
+
+TEST_F(YardMinds, CellsAndNoEggsStandUntilALookAnswersThem) {
+    line("2027-05-20", "e0 b0 qc3o");
+    line("2027-05-24", "s4");
+    EXPECT_EQ(minds("2027-05-24"), "cells seen 2027-05-20, no eggs 2027-05-20");
+    line("2027-05-27", "e qc0");
+    EXPECT_EQ(minds("2027-05-27"), "");
+}
+
+TEST_F(YardMinds, AColonyFoundDeadIsNeitherOpenedNorAlive) {
+    line("2027-05-13", "e b7 w12/300");
+    line("2027-05-20", "dead, robbed out");
+    EXPECT_EQ(minds("2027-05-20"), "dead 2027-05-20");
+    const YardSheet sheet =
+        yardSheet(file(), file().find(hive("H1"))->yard, test::day("2027-05-20"));
+    EXPECT_EQ(sheet.opened, 0);
+    EXPECT_EQ(sheet.colonies, 0);
+    EXPECT_EQ(coloniesAliveOn(file(), test::day("2027-05-19")), 1);
+    EXPECT_EQ(coloniesAliveOn(file(), test::day("2027-05-20")), 0);
+    EXPECT_EQ(yardSheet(file(), sheet.yard.id, test::day("2027-05-19")).colonies, 1);
+    done(R"({"do":"end-colony","on":"2027-05-20","hive":"H1"})");
+    EXPECT_EQ(minds("2027-05-21"), "") << "its end is written down";
+}
+
 TEST_F(YardMinds, ARangeOfMitesIsSaidAsItWasReadBack) {
     line("2027-05-20", "w4-300");
     const YardSheet sheet =
         yardSheet(file(), file().find(hive("H1"))->yard, test::day("2027-05-20"));
     EXPECT_EQ(mindText(sheet.rows.front().minds.front(), sheet.on),
-              QStringLiteral("mites: 4 to 300, bees not counted"));
+              QStringLiteral("mites 4 to 300, bees not counted"));
     EXPECT_EQ(readBack(sheet.rows.front().line),
               QStringLiteral("Wash: 4 to 300 mites, bees not counted."));
 }

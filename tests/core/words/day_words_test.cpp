@@ -30,8 +30,6 @@ TEST(DayWords, SayWhichDayIsMeant) {
                                  {"-3", "2027-06-06"},
                                  {"-40", "2027-04-30"},
                                  {"2027-06-02", "2027-06-02"},
-                                 {"~2 jun", "2027-06-02"},
-                                 {"~", "2027-06-09"},
                              });
 }
 
@@ -108,6 +106,14 @@ TEST(DayWords, AMonthThatCouldBeTwoIsNotGuessed) {
                               {"1 jun", "2027-06-01"},
                               {"1 jul", "2027-07-01"},
                               {"1 sept", "2026-09-01"}});
+}
+
+TEST(DayWords, AboutIsRefusedWithAWordNeverDropped) {
+    const Day today = *parseDay("2027-07-20");
+    EXPECT_FALSE(dayInWords("~12 jul", today));
+    EXPECT_FALSE(dayInWords("~", today));
+    EXPECT_TRUE(noDayText(QStringLiteral("~12 jul")).contains(QStringLiteral("Write 12 jul")));
+    EXPECT_TRUE(noDayText(QStringLiteral("moonday")).contains(QStringLiteral("is no day")));
 }
 
 }  // namespace

@@ -27,6 +27,17 @@ INSTANTIATE_TEST_SUITE_P(
         Typed{"e0 q? qc2c left1",
               "Looked for eggs, none. Queen looked for, not seen. 2 capped queen cells, 1 left."},
         Typed{"q0", "Queen looked for, not seen."},
+        // What stands behind the number is what was read on the scale.
+        Typed{"kg45 lb", "Weighs 20.412 kg."}, Typed{"kg45lb", "Weighs 20.412 kg."},
+        Typed{"lb20 kg", "Weighs 20 kg."}, Typed{"kg20+21 lb", "Weighs 9.072 and 9.525 kg."},
+        Typed{"f900 g", "0.9 kg fed."}, Typed{"f32 oz, cross", "0.907 kg fed. “cross”"},
+        Typed{"f5.5 lb e", "Eggs. 2.495 kg fed."}, Typed{"kg45 lbs", "Weighs 20.412 kg."},
+        Typed{"b7 lb of honey left", "7 brood. “lb of honey left”"},
+        // The colony, not some bees.
+        Typed{"dead, robbed out", "Found dead. “robbed out”"}, Typed{"dead", "Found dead."},
+        Typed{"Dead-out", "Found dead."}, Typed{"dead starved", "Found dead. “starved”"},
+        Typed{"dead bees on the floor", "“dead bees on the floor”"},
+        Typed{"e b7 dead bees", "Eggs. 7 brood. “dead bees”"},
         Typed{"e b8 +1 w4/300", "Eggs. 8 brood. 1 super on. Wash: 4 in 300."},
         Typed{"e b5 s1 LIGHT", "Eggs. 5 brood, 1 stores. Light."},
         Typed{"x rain", "Not opened. “rain”"},

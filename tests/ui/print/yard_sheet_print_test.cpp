@@ -4,13 +4,16 @@
 
 #include <QBuffer>
 #include <QFont>
+#include <QImage>
 #include <QPageSize>
+#include <QPainter>
 #include <QPdfWriter>
 
 #include "core/places/pages/yard_sheet_page.h"
 #include "core/storage/queries/names.h"
 #include "tests/support/mill_lane.h"
 #include "tests/support/support.h"
+#include "ui/print/cell_painter.h"
 #include "ui/print/page_painter.h"
 
 namespace combwright {
@@ -62,6 +65,32 @@ TEST_F(YardSheetPrint, TellsWhatWasSoAYearAgo) {
                 for (const Cell& cell : row.cells) seconds << cell.second;
     EXPECT_TRUE(seconds.join(QLatin1Char('|')).contains(QStringLiteral("4 brood")))
         << seconds.join(QLatin1Char('|')).toStdString();
+}
+
+TEST_F(YardSheetPrint, WhatIsToStayShutIsPrintedToItsLastWord) {
+    Cell shut;
+    shut.look = Cell::Look::Shut;
+    shut.text = QStringLiteral("Leave shut to 30 Sep.");
+    shut.second = QStringLiteral("Test frame from 28 Sep, act by 30 Sep.");
+    const Look look = paperLook(QFont(QStringLiteral("DejaVu Sans"), 10));
+    QImage image(700, 300, QImage::Format_RGB32);
+    QPainter painter(&image);
+    const double wide = cellHeight(painter, look, shut, 600);
+    const double narrow = cellHeight(painter, look, shut, 130);
+    EXPECT_GT(narrow, wide) << "words that do not fit go onto a second line";
+    // Ink of the last line ends inside the box, left of the hatching: nothing is cut at the side.
+    const auto inkAtRight = [&](double width) {
+        image.fill(Qt::white);
+        paintCell(painter, look, shut,
+                  QRectF(10, 10, width, cellHeight(painter, look, shut, width)), false);
+        int dark = 0;
+        const int edge = 10 + static_cast<int>(width) - 12;
+        for (int y = 14; y < 290; ++y)
+            for (int x = edge; x < edge + 3; ++x) dark += qGray(image.pixel(x, y)) < 90;
+        return dark;
+    };
+    EXPECT_EQ(inkAtRight(130), 0);
+    EXPECT_EQ(inkAtRight(200), 0);
 }
 
 }  // namespace

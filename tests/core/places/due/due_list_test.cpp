@@ -225,5 +225,32 @@ TEST_F(Due, NothingIsDueInAnEmptySeason) {
     EXPECT_TRUE(halfDone(empty->read(), day("2027-06-10")).empty());
 }
 
+TEST_F(Due, CellsNoEggsAndADeadColonyBecomeDue) {
+    done(R"({"do":"add-hive","on":"2027-04-10","yard":"Hill","mark":"H2","origin":"overwintered"}
+{"do":"add-hive","on":"2027-04-10","yard":"Hill","mark":"H3","origin":"overwintered"}
+{"do":"write-line","on":"2027-05-10","hive":"H1","line":"qc4o b6"}
+{"do":"write-line","on":"2027-05-10","hive":"H2","line":"e0 b0"}
+{"do":"write-line","on":"2027-05-10","hive":"H3","line":"dead, robbed out"})");
+    const auto said = [this](const char* mark, const char* today) {
+        std::vector<std::string> texts;
+        const DueList list = on(today);
+        for (const DueItem* item : list.items())
+            if (item->hive == hive(mark)) texts.push_back(dueDoText(*item).toStdString());
+        return texts;
+    };
+    EXPECT_THAT(said("H1", "2027-05-10"),
+                ElementsAre("check the cells: open on 10 May, sealed by 15 May"));
+    EXPECT_THAT(said("H2", "2027-05-10"),
+                testing::Contains("look for a queen, or give a frame with eggs"));
+    EXPECT_THAT(said("H3", "2027-05-10"), ElementsAre("write down that its colony ended"));
+    // Answered by looks and by the end.
+    done(R"({"do":"write-line","on":"2027-05-13","hive":"H1","line":"e qc0"}
+{"do":"write-line","on":"2027-05-13","hive":"H2","line":"e b2"}
+{"do":"end-colony","on":"2027-05-13","hive":"H3"})");
+    EXPECT_THAT(said("H1", "2027-05-14"), ElementsAre("look for swarm cells"));
+    EXPECT_THAT(said("H2", "2027-05-14"), ElementsAre("look for swarm cells"));
+    EXPECT_THAT(said("H3", "2027-05-14"), ElementsAre("say what it died of"));
+}
+
 }  // namespace
 }  // namespace combwright

@@ -76,7 +76,8 @@ TEST(DueWords, ATripCountsWhatIsAlike) {
     shut.from = day("2027-07-01");
     trip.shut.push_back({Id<Hive>{4}, "H4", {shut}});
     trip.take = {{"feeder", 2, std::nullopt}, {"syrup", 1, Mass::grams(5000)}};
-    EXPECT_EQ(tripText(trip).toStdString(), "Hill: 2 to look at, 1 to feed, H4 not before 1 Jul");
+    EXPECT_EQ(tripText(trip).toStdString(),
+              "Hill: 2 to look at, 1 to feed, H4 leave shut to 30 Jun");
     EXPECT_EQ(tripNoteText(trip).toStdString(), "take 2 feeders, 5 kg syrup");
 }
 
