@@ -252,5 +252,3 @@ CREATE INDEX fair_line_bottling ON fair_line (bottling_id);
 CREATE INDEX water_reading_bucket ON water_reading (bucket_id);
 -- next
 CREATE INDEX water_reading_lot ON water_reading (lot_id);
--- next
-CREATE INDEX bucket_extraction ON bucket (extraction_id);
