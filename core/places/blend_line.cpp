@@ -12,17 +12,17 @@
 namespace combwright {
 namespace {
 
-bool isDigitAt(const std::string& line, std::size_t at) {
+bool digitAt(const std::string& line, std::size_t at) {
     return at < line.size() && std::isdigit(static_cast<unsigned char>(line[at])) != 0;
 }
 
 /// Parts between commas; a comma in quotes or between two digits parts nothing.
-std::vector<std::string> blendParts(const std::string& line) {
+std::vector<std::string> partsOfLine(const std::string& line) {
     std::vector<std::string> parts(1);
     bool quoted = false;
     for (std::size_t at = 0; at < line.size(); ++at) {
         if (line[at] == '"') quoted = !quoted;
-        const bool decimal = at > 0 && isDigitAt(line, at - 1) && isDigitAt(line, at + 1);
+        const bool decimal = at > 0 && digitAt(line, at - 1) && digitAt(line, at + 1);
         if (line[at] == ',' && !quoted && !decimal)
             parts.emplace_back();
         else
@@ -66,7 +66,7 @@ Result<std::vector<PartMeant>> readBlendLine(const Read& file, const std::string
     static const QRegularExpression shape(QStringLiteral(
         "^(.*\\S)\\s+(all|[0-9][0-9.,]*\\s*(?:kg|g|lb|oz)(?:\\s+[0-9][0-9.,]*\\s*oz)?)$"));
     std::vector<PartMeant> parts;
-    for (const std::string& text : blendParts(line)) {
+    for (const std::string& text : partsOfLine(line)) {
         const QString part = fromUtf8(text).trimmed();
         if (part.isEmpty()) continue;
         const auto match = shape.match(part);

@@ -11,7 +11,7 @@ struct Poured {
     How how = How::Weighed;
 };
 
-bool among(const std::vector<Vessel>& vessels, const Vessel& vessel) {
+bool isAmong(const std::vector<Vessel>& vessels, const Vessel& vessel) {
     return std::find(vessels.begin(), vessels.end(), vessel) != vessels.end();
 }
 
@@ -75,8 +75,8 @@ BlendOutcome outcomeOf(const Read& file, Day on, const std::vector<Poured>& pour
 BlendLeftOut whyOut(const BlendLine& line, const BlendWanted& wanted) {
     if (!line.there) return BlendLeftOut::NoMass;
     if (!line.water) return BlendLeftOut::NoWater;
-    if (among(wanted.mustGoIn, line.vessel)) return BlendLeftOut::Not;
-    if (among(wanted.stayOut, line.vessel)) return BlendLeftOut::NotAsked;
+    if (isAmong(wanted.mustGoIn, line.vessel)) return BlendLeftOut::Not;
+    if (isAmong(wanted.stayOut, line.vessel)) return BlendLeftOut::NotAsked;
     return line.held.empty() ? BlendLeftOut::Not : BlendLeftOut::Held;
 }
 
@@ -134,7 +134,7 @@ Result<BlendPlan> blendPlan(const Read& file, Day on, const BlendWanted& wanted,
         const BlendLine& line = plan.lines[at];
         if (line.leftOut != BlendLeftOut::Not) continue;
         buckets.push_back({static_cast<double>(line.there->grams()), line.water->percent,
-                           among(wanted.mustGoIn, line.vessel) ? BlendUse::All : BlendUse::Free});
+                           isAmong(wanted.mustGoIn, line.vessel) ? BlendUse::All : BlendUse::Free});
         of.push_back(at);
     }
     BlendWish wish{wanted.targetPercent, std::nullopt};

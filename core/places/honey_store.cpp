@@ -33,9 +33,9 @@ std::optional<Extraction> roomNow(const Read& file, Day on) {
     return newest;
 }
 
-std::optional<RoomAir> airOf(const std::optional<Extraction>& room, double waterPercent) {
+std::optional<AirOverHoney> airOf(const std::optional<Extraction>& room, double waterPercent) {
     if (!room || !room->damp) return std::nullopt;
-    RoomAir air;
+    AirOverHoney air;
     air.dampPercent = room->damp->value() * 100.0;
     air.on = room->on;
     if (const auto verdict = inThatAir(waterPercent, air.dampPercent)) air.verdict = *verdict;
@@ -69,7 +69,7 @@ std::optional<Settling> settlingOf(const Read& file, const StoredHoney& honey, D
     return settling;
 }
 
-void setting(StoredHoney& honey, double water) {
+void addSetting(StoredHoney& honey, double water) {
     if (const auto low = liquidWaterWhenSet(water, setsUsuallyFromG)) honey.whenSetFrom = *low;
     if (const auto high = liquidWaterWhenSet(water, setsUsuallyToG)) honey.whenSetTo = *high;
     if (const auto glucose = glucoseUntil(water, setDangerPercent))
@@ -119,7 +119,7 @@ StoredHoney storedHoney(const Read& file, const Vessel& vessel, Day on, HeldHone
         const std::vector<HoneyReading> read{{"water_percent", water}};
         honey.limits = heldAgainst(profileLimits(profile), "any", read);
     }
-    setting(honey, water);
+    addSetting(honey, water);
     honey.air = airOf(roomNow(file, on), water);
     honey.settling = settlingOf(file, honey, on);
     if (honey.view.ledger.left)

@@ -35,7 +35,7 @@ struct Settling {
 };
 
 /// The air of the room, and what honey in an open vessel does in it.
-struct RoomAir {
+struct AirOverHoney {
     double dampPercent = 0;
     Day on;
     std::optional<AirVerdict> verdict;
@@ -50,7 +50,7 @@ struct StoredHoney {
     std::optional<double> whenSetTo;
     std::optional<double> glucoseToDanger;  ///< grams of 100 g
     bool setAtRisk = false;                 ///< sound now, in danger once it has set
-    std::optional<RoomAir> air;
+    std::optional<AirOverHoney> air;
     std::optional<Settling> settling;
     std::optional<double> targetPercent;  ///< the keeper's line
     std::optional<double> waterOffG;      ///< to drive off to the target; 0: dry enough

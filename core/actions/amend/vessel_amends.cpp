@@ -48,7 +48,7 @@ Result<void> settlePart(Write& file, const LotPart&, LotPart& after) {
     return demandLotLedgers(file, after.lot, "mass_g");
 }
 
-Result<void> settleReading(Write& file, const WaterReading&, WaterReading& after) {
+Result<void> settleWater(Write& file, const WaterReading&, WaterReading& after) {
     if (auto ok = demandReading(after); !ok) return ok;
     const auto there = vesselMeant(file, after.bucket, after.lot, after.on);
     if (!there) return Refusal{there.error().code, "on_day", there.error().values};
@@ -71,7 +71,7 @@ std::vector<AmendType> vesselAmends() {
     return {
         amends<Lot>({{"origin", ""}}, &settleLot),
         amends<LotPart>({{"lot", ""}, {"bucket", ""}, {"from_lot", ""}}, &settlePart),
-        amends<WaterReading>({{"bucket", ""}, {"lot", ""}}, &settleReading),
+        amends<WaterReading>({{"bucket", ""}, {"lot", ""}}, &settleWater),
         amends<HoneyStep>({{"bucket", ""}, {"lot", ""}}, &settleStep),
         amends<HoneyLeft>({{"bucket", ""}, {"lot", ""}}, &settleLeft),
     };

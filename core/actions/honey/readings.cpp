@@ -8,7 +8,7 @@ namespace combwright {
 namespace {
 
 /// What is said takes the place of what was there; what is left out stays.
-void tell(HoneyTraits& traits, const HoneyTraits& said) {
+void tellTraits(HoneyTraits& traits, const HoneyTraits& said) {
     if (!said.strainer.empty()) traits.strainer = said.strainer;
     if (!said.colour.empty()) traits.colour = said.colour;
     if (said.pfund) traits.pfund = said.pfund;
@@ -97,7 +97,7 @@ Result<Made> DescribeHoney::perform(Write& file) const {
         if (tankHolds) return Refusal{Code::Contradiction, "tank_holds_g", {{"other", "bucket"}}};
         const auto before = file.find(*bucket);
         Bucket after = *before;
-        tell(after.traits, traits);
+        tellTraits(after.traits, traits);
         if (lidded) after.lidded = lidded;
         if (kind) {
             const auto sort = file.find(*kind);
@@ -113,7 +113,7 @@ Result<Made> DescribeHoney::perform(Write& file) const {
     if (kind) return Refusal{Code::Contradiction, "kind", {{"other", "lot"}}};
     const auto before = file.find(*lot);
     Lot after = *before;
-    tell(after.traits, traits);
+    tellTraits(after.traits, traits);
     if (lidded) after.lidded = lidded;
     if (tankHolds) after.tankHolds = tankHolds;
     if (auto ok = demandLot(file, after); !ok) return ok.error();

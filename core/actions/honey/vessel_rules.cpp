@@ -9,13 +9,13 @@
 namespace combwright {
 namespace {
 
-Refusal outside(const std::string& field, std::int64_t low, std::int64_t high) {
+Refusal outsideOf(const std::string& field, std::int64_t low, std::int64_t high) {
     return Refusal{
         Code::OutOfRange, field, {{"low", std::to_string(low)}, {"high", std::to_string(high)}}};
 }
 
 Result<void> demandWater(const std::optional<WaterContent>& water, const std::string& field) {
-    if (water && (water->percent() < 10 || water->percent() > 30)) return outside(field, 10, 30);
+    if (water && (water->percent() < 10 || water->percent() > 30)) return outsideOf(field, 10, 30);
     return {};
 }
 
@@ -60,7 +60,7 @@ Result<void> demandHoney(const std::optional<Known<Mass>>& mass, const std::stri
     if (needed && !(mass && mass->value)) return Refusal{Code::Missing, field, {}};
     if (!mass || !mass->value) return {};
     if (*mass->value < Mass() || mass->to.value_or(*mass->value) > mostInVessel)
-        return outside(field, 0, mostInVessel.grams());
+        return outsideOf(field, 0, mostInVessel.grams());
     return {};
 }
 
@@ -76,7 +76,7 @@ Result<void> demandReading(const WaterReading& reading) {
     if (auto ok = demandWater(reading.corrected, "corrected_percent"); !ok) return ok;
     if (reading.temperature &&
         (reading.temperature->celsius() < -20 || reading.temperature->celsius() > 60))
-        return outside("temperature_c", -20, 60);
+        return outsideOf("temperature_c", -20, 60);
     if (!reading.water)
         if (const auto read = waterAsRead(shownBy(reading)); !read) return read.error();
     if (reading.calibrated && *reading.calibrated > reading.on)
@@ -86,16 +86,16 @@ Result<void> demandReading(const WaterReading& reading) {
 
 Result<void> demandStep(const HoneyStep& step) {
     if (step.temperature && (step.temperature->celsius() < 0 || step.temperature->celsius() > 100))
-        return outside("temperature_c", 0, 100);
+        return outsideOf("temperature_c", 0, 100);
     constexpr std::int64_t yearOfMinutes = 366LL * 24 * 60;
     if (step.minutes && (*step.minutes < Minutes() || step.minutes->value() > yearOfMinutes))
-        return outside("minutes_min", 0, yearOfMinutes);
+        return outsideOf("minutes_min", 0, yearOfMinutes);
     return demandHoney(step.after, "after_g");
 }
 
 Result<void> demandTraits(const HoneyTraits& traits) {
     if (traits.pfund && (*traits.pfund < Length() || traits.pfund->mm() > 140))
-        return outside("pfund_mm", 0, 140);
+        return outsideOf("pfund_mm", 0, 140);
     return {};
 }
 
@@ -103,7 +103,7 @@ Result<void> demandLot(const Read& file, const Lot& lot) {
     if (auto ok = demandHoney(lot.net, "net_g", lot.origin != LotOrigin::Blended); !ok) return ok;
     if (auto ok = demandTraits(lot.traits); !ok) return ok;
     if (lot.tankHolds && (*lot.tankHolds <= Mass() || *lot.tankHolds > mostInVessel))
-        return outside("tank_holds_g", 1, mostInVessel.grams());
+        return outsideOf("tank_holds_g", 1, mostInVessel.grams());
     Mass poured;
     How how = How::Weighed;
     const auto parts = partsOf(file, lot.id);
