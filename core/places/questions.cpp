@@ -16,6 +16,7 @@
 #include "core/places/line_revisions.h"
 #include "core/places/run_questions.h"
 #include "core/places/stores_questions.h"
+#include "core/places/vessel_questions.h"
 #include "core/storage/queries/hive_days.h"
 #include "core/storage/queries/holds.h"
 #include "core/storage/queries/yards.h"
@@ -80,6 +81,13 @@ constexpr std::array askedKeys{
     std::pair{Asked::SuperTooEarly, std::string_view("super_too_early")},
     std::pair{Asked::SignsToReport, std::string_view("signs_to_report")},
     std::pair{Asked::TreatedHoney, std::string_view("treated_honey")},
+    std::pair{Asked::NotCorrected, std::string_view("not_corrected")},
+    std::pair{Asked::ReadsTooDry, std::string_view("reads_too_dry")},
+    std::pair{Asked::WarmthNotSaid, std::string_view("warmth_not_said")},
+    std::pair{Asked::CalibratedLongAgo, std::string_view("calibrated_long_ago")},
+    std::pair{Asked::WarmedMuch, std::string_view("warmed_much")},
+    std::pair{Asked::HoneyMissing, std::string_view("honey_missing")},
+    std::pair{Asked::BlendWetter, std::string_view("blend_wetter")},
     std::pair{Asked::LineReplaced, std::string_view("line_replaced")},
 };
 
@@ -130,6 +138,7 @@ class Questions {
         for (const Question& each : lineQuestions(m_file, row, m_step)) put(each.asked, each.says);
         for (const Question& each : healthQuestions(m_file, row, m_today))
             put(each.asked, each.says);
+        for (const Question& each : vesselQuestions(m_file, row)) put(each.asked, each.says);
         for (const Question& each : m_bench.about(row)) put(each.asked, each.says);
     }
 

@@ -65,6 +65,13 @@ enum class Asked {
     SuperTooEarly,          ///< a super put on while a medicine is in, or not long enough out
     SignsToReport,          ///< signs of brood disease ticked under another name
     TreatedHoney,           ///< a box treated while on is in a run
+    NotCorrected,           ///< water read of warm honey and not corrected
+    ReadsTooDry,            ///< of cold honey: there is more water in it than it says
+    WarmthNotSaid,          ///< water read, and nobody said how warm the sample was
+    CalibratedLongAgo,      ///< water read with an instrument checked over a year ago
+    WarmedMuch,             ///< warming that is noticeable or harsh
+    HoneyMissing,           ///< less, or more, left in a bucket or lot than was written down
+    BlendWetter,            ///< a blend with honey in it that reads too dry
     LineReplaced,           ///< a second line of a hive and day leaves out what the first said
 };
 

@@ -217,6 +217,8 @@ QString dueWhyText(const DueItem& item) {
         case DueRule::DeadOut:
             return dueTr("Dead since %1; %2 held until foulbrood is ruled out.")
                 .arg(dueSince(item), dueFrames(item));
+        case DueRule::Honey:
+            return dueHoneyWhy(item);
         case DueRule::Visit:
             return dueTr("No line yet for %1.").arg(fromUtf8(item.about));
         case DueRule::Task:

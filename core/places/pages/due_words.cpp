@@ -97,6 +97,9 @@ DueKind dueKindOf(const DueItem& item) {
         case DueRule::DeadOut:
             return {QT_TRANSLATE_NOOP("due", "1 dead-out"),
                     QT_TRANSLATE_NOOP("due", "%1 dead-outs")};
+        case DueRule::Honey:
+            return {QT_TRANSLATE_NOOP("due", "1 bucket to see to"),
+                    QT_TRANSLATE_NOOP("due", "%1 buckets to see to")};
     }
     return {"", ""};
 }
@@ -122,6 +125,8 @@ QString aloneText(const DueTrip& trip) {
                                    : dueTr("%1 out of the freezer").arg(dueFrames(item));
         case DueRule::DeadOut:
             return dueTr("Say what %1 died of").arg(fromUtf8(trip.hives.front().mark));
+        case DueRule::Honey:
+            return dueHoneyDo(item);
         case DueRule::Wets:
             if (item.where == DueWhere::Storeroom)
                 return dueTr("Dry %1 no hive may have").arg(dueBoxes(item));
@@ -223,6 +228,8 @@ QString dueDoText(const DueItem& item) {
                                    : dueTr("%1 out of the freezer").arg(dueFrames(item));
         case DueRule::DeadOut:
             return dueTr("say what it died of");
+        case DueRule::Honey:
+            return dueHoneyDo(item);
         case DueRule::Visit:
             return dueTr("write the rest of %1").arg(dueSince(item));
         case DueRule::Task:
