@@ -14,6 +14,8 @@ inline std::string fiveBuckets() {
                std::string(mark) + R"(","net_g":)" + std::to_string(net) + more + "}\n";
     };
     return R"({"do":"open-run","on":"2027-08-07","name":"27-2","room_c":30,"damp_share":0.5})"
+           "\n"
+           R"({"do":"weigh-box","on":"2027-08-07","run":"27-2","known_as":"T1","frames":9})"
            "\n" +
            bucket("B1", 13600, R"(,"net_how":"weighed","water_percent":17.2)") +
            bucket("B2", 13600, R"(,"net_how":"weighed","water_percent":18.6)") +
