@@ -1,6 +1,8 @@
 #include "core/places/vessel.h"
 
 #include <algorithm>
+#include <map>
+#include <utility>
 
 #include "core/model/storeroom/equipment.h"
 #include "core/storage/queries/constants.h"
@@ -30,13 +32,17 @@ struct HeatBehind {
     int notKnown = 0;
 };
 
-HeatBehind heatBehind(const Read& file, const Vessel& vessel, Day on) {
+/// A part may be in a blend by several ways: each is reckoned once.
+using HeatMet = std::map<std::pair<Vessel, Day>, HeatBehind>;
+
+HeatBehind heatBehind(const Read& file, const Vessel& vessel, Day on, HeatMet& met) {
+    if (const auto known = met.find({vessel, on}); known != met.end()) return known->second;
     HeatBehind worst;
     double most = -1;
     if (vessel.lot)
         for (const LotPart& part : file.where<LotPart>({is("lot", *vessel.lot)})) {
             if (part.on > on) continue;
-            const HeatBehind of = heatBehind(file, {part.bucket, part.from}, part.on);
+            const HeatBehind of = heatBehind(file, {part.bucket, part.from}, part.on, met);
             const auto damage = heatDamageInAll(of.steps);
             const double high = damage ? damage->hmfHigh : 0;
             worst.notKnown += of.notKnown;
@@ -47,11 +53,13 @@ HeatBehind heatBehind(const Read& file, const Vessel& vessel, Day on) {
         }
     const auto own = heatSteps(stepsOf(file, vessel, on), &worst.notKnown);
     worst.steps.insert(worst.steps.end(), own.begin(), own.end());
+    met[{vessel, on}] = worst;
     return worst;
 }
 
 HoneyHeat heatOf(const Read& file, const Vessel& vessel, Day on) {
-    const HeatBehind behind = heatBehind(file, vessel, on);
+    HeatMet met;
+    const HeatBehind behind = heatBehind(file, vessel, on, met);
     HoneyHeat heat;
     heat.notKnown = behind.notKnown;
     for (const HeatStep& step : behind.steps) heat.hours += step.hours;

@@ -2,12 +2,19 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
+#include <utility>
 
 #include "core/trade/honey/blend.h"
 #include "core/trade/honey/drying.h"
 
 namespace combwright {
 namespace {
+
+/// A part may be in a blend by several ways: each is reckoned once.
+using WaterMet = std::map<std::pair<Vessel, Day>, std::optional<WaterInUse>>;
+std::optional<WaterInUse> waterMet(const Read& file, const Vessel& vessel, Day on, WaterMet& met,
+                                   Working* working);
 
 std::optional<WaterInUse> ofReading(const WaterReading& reading, Day on, Working* working) {
     WaterInUse water;
@@ -45,14 +52,15 @@ std::optional<WaterInUse> ofBucket(const Read& file, const Bucket& bucket) {
 }
 
 /// What went in, mixed; nothing where the water of one part is not known.
-std::optional<WaterInUse> ofParts(const Read& file, const Lot& lot, Working* working) {
+std::optional<WaterInUse> ofParts(const Read& file, const Lot& lot, WaterMet& met,
+                                  Working* working) {
     std::vector<HoneyPart> parts;
     WaterInUse water;
     water.from = WaterFrom::Parts;
     water.on = lot.on;
     std::vector<HoneyPart> wetter;
     for (const LotPart& each : file.where<LotPart>({is("lot", lot.id)})) {
-        const auto of = waterInUse(file, {each.bucket, each.from}, each.on);
+        const auto of = waterMet(file, {each.bucket, each.from}, each.on, met, nullptr);
         if (!of) return std::nullopt;
         const auto grams = static_cast<double>(each.mass.grams());
         parts.push_back({grams, of->percent});
@@ -105,6 +113,22 @@ void afterDrying(const VesselLedger& ledger, const Read& file, Day on, WaterInUs
         }
         before = entry.left;
     }
+}
+
+std::optional<WaterInUse> waterMet(const Read& file, const Vessel& vessel, Day on, WaterMet& met,
+                                   Working* working) {
+    const auto known = met.find({vessel, on});
+    if (known != met.end()) return known->second;
+    std::optional<WaterInUse> water;
+    if (const auto readings = readingsOf(file, vessel, on); !readings.empty())
+        water = ofReading(readings.back(), on, working);
+    else if (const auto bucket = file.find(vessel.bucket))
+        water = ofBucket(file, *bucket);
+    else if (const auto lot = file.find(vessel.lot))
+        water = ofParts(file, *lot, met, working);
+    if (water) afterDrying(vesselLedger(file, vessel, on), file, on, *water, working);
+    met[{vessel, on}] = water;
+    return water;
 }
 
 }  // namespace
@@ -176,15 +200,8 @@ bool awaitsCorrection(const WaterReading& reading) {
 
 std::optional<WaterInUse> waterInUse(const Read& file, const Vessel& vessel, Day on,
                                      Working* working) {
-    std::optional<WaterInUse> water;
-    if (const auto readings = readingsOf(file, vessel, on); !readings.empty())
-        water = ofReading(readings.back(), on, working);
-    else if (const auto bucket = file.find(vessel.bucket))
-        water = ofBucket(file, *bucket);
-    else if (const auto lot = file.find(vessel.lot))
-        water = ofParts(file, *lot, working);
-    if (water) afterDrying(vesselLedger(file, vessel, on), file, on, *water, working);
-    return water;
+    WaterMet met;
+    return waterMet(file, vessel, on, met, working);
 }
 
 }  // namespace combwright
