@@ -145,6 +145,7 @@ int runHoney(Context& context) {
                        {QStringLiteral("target_percent"), store.targetPercent},
                        {QStringLiteral("known_g"), static_cast<qint64>(store.known.grams())},
                        {QStringLiteral("not_known"), store.notKnown},
+                       {QStringLiteral("not_written_of"), namesArray(store.notWrittenOf)},
                        {QStringLiteral("standing"), standing},
                        {QStringLiteral("emptied"), emptied}};
     if (context.arguments.has("why")) object.insert(QStringLiteral("why"), whyArray(why));

@@ -72,11 +72,12 @@ BlendOutcome outcomeOf(const Read& file, Day on, const std::vector<Poured>& pour
 }
 
 /// Why a vessel stays out, unless the keeper wants it in.
-BlendLeftOut whyOut(const BlendLine& line, const BlendWanted& wanted) {
+BlendLeftOut whyOut(const BlendLine& line, const BlendWanted& wanted, bool longAgo) {
     if (!line.there) return BlendLeftOut::NoMass;
     if (!line.water) return BlendLeftOut::NoWater;
     if (isAmong(wanted.mustGoIn, line.vessel)) return BlendLeftOut::Not;
     if (isAmong(wanted.stayOut, line.vessel)) return BlendLeftOut::NotAsked;
+    if (longAgo) return BlendLeftOut::NotWrittenOf;
     return line.held.empty() ? BlendLeftOut::Not : BlendLeftOut::Held;
 }
 
@@ -93,7 +94,7 @@ std::vector<BlendLine> linesStanding(const Read& file, Day on, const BlendWanted
         line.thereHow = ledger.leftHow;
         line.water = waterInUse(file, vessel, on);
         line.held = holds.of(vessel);
-        line.leftOut = whyOut(line, wanted);
+        line.leftOut = whyOut(line, wanted, notWrittenOf(file, ledger, on));
         lines.push_back(std::move(line));
     }
     return lines;
@@ -113,6 +114,8 @@ std::string_view key(BlendLeftOut why) {
             return "held";
         case BlendLeftOut::NotAsked:
             return "left out";
+        case BlendLeftOut::NotWrittenOf:
+            return "nothing written for a year";
     }
     return {};
 }

@@ -16,10 +16,11 @@ namespace combwright {
 
 enum class BlendLeftOut {
     Not,
-    NoWater,   ///< nobody read it
-    NoMass,    ///< nobody knows how much is in it
-    Held,      ///< held back
-    NotAsked,  ///< the keeper left it out
+    NoWater,       ///< nobody read it
+    NoMass,        ///< nobody knows how much is in it
+    Held,          ///< held back
+    NotAsked,      ///< the keeper left it out
+    NotWrittenOf,  ///< nothing was written of it for a year
 };
 std::string_view key(
     BlendLeftOut why);  ///< "", "water not read", "not weighed", "held", "left out"

@@ -141,6 +141,10 @@ HoneyStore honeyStore(const Read& file, Day on) {
         const VesselLedger ledger = vesselLedger(file, vessel, on);
         if (ledger.since > on) continue;
         if (ledger.empty && *ledger.empty + days(emptiedShownDays) < on) continue;
+        if (!ledger.empty && notWrittenOf(file, ledger, on)) {
+            store.notWrittenOf.push_back(nameOf(file, vessel));
+            continue;
+        }
         StoredHoney honey = storedHoney(file, vessel, on, held);
         if (ledger.empty) {
             store.emptied.push_back(std::move(honey));

@@ -62,11 +62,12 @@ struct StoredHoney {
 
 struct HoneyStore {
     Day on;
-    std::string profile;                ///< whose limits; empty: none picked
-    double targetPercent = 18;          ///< "max_water_percent"
-    std::vector<StoredHoney> standing;  ///< with honey in them, or nobody knows
-    std::vector<StoredHoney> emptied;   ///< in the last year
-    Mass known;                         ///< in all that is known
+    std::string profile;                    ///< whose limits; empty: none picked
+    double targetPercent = 18;              ///< "max_water_percent"
+    std::vector<StoredHoney> standing;      ///< with honey in them, or nobody knows
+    std::vector<StoredHoney> emptied;       ///< in the last year
+    std::vector<std::string> notWrittenOf;  ///< not emptied, and nothing written for a year
+    Mass known;                             ///< in all that is known
     How knownHow = How::Unknown;
     int notKnown = 0;  ///< vessels of which nobody knows how much
 };

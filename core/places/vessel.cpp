@@ -100,6 +100,14 @@ HeatLines heatLines(const Read& file, Day on) {
     return lines;
 }
 
+bool notWrittenOf(const Read& file, const VesselLedger& ledger, Day on) {
+    Day last = ledger.since;
+    for (const VesselEntry& entry : ledger.entries) last = std::max(last, entry.on);
+    const auto readings = readingsOf(file, ledger.vessel, on);
+    if (!readings.empty()) last = std::max(last, readings.back().on);
+    return last + days(notWrittenOfDays) < on;
+}
+
 VesselView vesselView(const Read& file, const Vessel& vessel, Day on, HeldHoney& held) {
     VesselView view;
     view.vessel = vessel;

@@ -51,6 +51,12 @@ struct VesselView {
     bool empty() const { return ledger.empty.has_value(); }
 };
 
+/// Nothing was written of it for so many days: who keeps no book of what is drawn would have every
+/// bucket of ten years standing in the room. It is told apart, and planned with only where it is
+/// asked for.
+inline constexpr int notWrittenOfDays = 365;
+bool notWrittenOf(const Read& file, const VesselLedger& ledger, Day on);
+
 /// As it stands at the end of a day. One HeldHoney for many vessels saves asking for the holds of
 /// each.
 VesselView vesselView(const Read& file, const Vessel& vessel, Day on, HeldHoney& held);

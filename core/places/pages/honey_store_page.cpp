@@ -286,6 +286,11 @@ Page honeyStorePage(const Read& file, const HoneyStore& store) {
         if (honey.air && (!air || honey.air->verdict == AirVerdict::Gains)) air = honey.air;
     }
     if (!table.rows.empty()) page.blocks.emplace_back(std::move(table));
+    if (!store.notWrittenOf.empty())
+        page.blocks.emplace_back(sayBlock(
+            honeySay("Not emptied by what is written, and nothing written for a year: %1. Weigh "
+                     "what is left, 0 where nothing is.")
+                .arg(namesText(store.notWrittenOf))));
     if (air) page.blocks.emplace_back(sayBlock(airText(*air)));
     page.blocks.emplace_back(sayBlock(
         honeySay("A bucket of honey is heavy and slips: lift it with straight arms close to the "

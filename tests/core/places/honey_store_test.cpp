@@ -197,6 +197,18 @@ TEST_F(HoneyRoomStore, AColdReadingNobodyCorrectedIsToldOfTheBlend) {
     EXPECT_FALSE(bucket(store(), "B5").ready(test::day("2027-12-01")));
 }
 
+TEST_F(HoneyRoomStore, TellsApartWhatNobodyWroteOfForAYear) {
+    playAll(season, R"({"do":"weigh-left","on":"2028-03-01","left_over_g":12990,)"
+                    R"("bucket":{"bucket":"B3","run":"27-2"}})");
+    const HoneyStore later = store("2028-08-20");
+    ASSERT_EQ(later.standing.size(), 1u);
+    EXPECT_EQ(later.standing.front().view.name, "B3 of 27-2");
+    EXPECT_EQ(later.notWrittenOf.size(), 4u);
+    const auto plan = blendPlan(season.read(), test::day("2028-08-20"), {17.8, {}, {}, {}});
+    EXPECT_EQ(plan->lines[0].leftOut, BlendLeftOut::NotWrittenOf);
+    EXPECT_EQ(plan->outcome.mass, Mass());
+}
+
 TEST_F(HoneyRoomStore, CarriesTheWordsForTheTasteOfEveryPart) {
     playAll(season, R"({"do":"describe-honey","on":"2027-08-09",)"
                     R"("bucket":{"bucket":"B1","run":"27-2"},"taste":"mint"})"
