@@ -64,7 +64,7 @@ Result<Vessel> vesselNamed(const Read& file, const std::string& name, Day on,
 
 Result<std::vector<PartMeant>> readBlendLine(const Read& file, const std::string& line, Day on) {
     static const QRegularExpression shape(QStringLiteral(
-        "^(.*\\S)\\s+(all|[0-9][0-9.,]*\\s*(?:kg|g|lb|oz)(?:\\s+[0-9][0-9.,]*\\s*oz)?)$"));
+        "^(.*?\\S)\\s+(all|[0-9][0-9.,]*\\s*(?:kg|g|lb|oz)(?:\\s+[0-9][0-9.,]*\\s*oz)?)$"));
     std::vector<PartMeant> parts;
     for (const std::string& text : partsOfLine(line)) {
         const QString part = fromUtf8(text).trimmed();

@@ -229,7 +229,8 @@ TEST_F(HoneyRoomStore, PagesAndWorkingsSayIt) {
     const HoneyStore all = store();
     const QString text = pageText(honeyStorePage(season.read(), all));
     EXPECT_TRUE(text.contains(QStringLiteral("B3 of 27-2"))) << text.toStdString();
-    EXPECT_TRUE(text.contains(QStringLiteral("222 g of water must go"))) << text.toStdString();
+    EXPECT_TRUE(honeyRemarks(bucket(all, "B3"), all)
+                    .contains(QStringLiteral("to 18.0 %: 222 g of water must go, or blend it")));
     bool drying = false;
     for (const Explained& each : explainHoneyStore(season.read(), all))
         if (each.what == QStringLiteral("Water that must go from B3 of 27-2"))

@@ -96,6 +96,8 @@ TEST_F(VesselActions, NoBlendTakesMoreThanThereIsOrThanTheTankHolds) {
     expectRefused(blend("B1"), Code::WrongType, "parts");
     expectRefused(blend("B1 13"), Code::WrongType, "parts");
     expectRefused(blend("B9 all"), Code::NotFound, "parts");
+    // Pounds and ounces are one mass: 30 lb 1 oz is 13,636 g.
+    EXPECT_EQ(refused(blend("B1 30 lb 1 oz")).code, Code::TooMany);
     const Refusal much = refused(blend("B1 13601 g"));
     EXPECT_EQ(much.code, Code::TooMany);
     EXPECT_EQ(much.value("honey_in"), "B1 of 27-2");
