@@ -15,9 +15,8 @@ bool isAmong(const std::vector<Vessel>& vessels, const Vessel& vessel) {
     return std::find(vessels.begin(), vessels.end(), vessel) != vessels.end();
 }
 
-bool isDoubtful(const WaterInUse& water) {
-    return water.has(WaterDoubt::ReadsTooDry) || water.has(WaterDoubt::WetterThanShown) ||
-           water.has(WaterDoubt::WarmthNotSaid);
+bool readsTooDry(const WaterInUse& water) {
+    return water.has(WaterDoubt::ReadsTooDry) || water.has(WaterDoubt::WetterThanShown);
 }
 
 void addBehind(TreatedShare& sum, const TreatedShare& each) {
@@ -49,7 +48,10 @@ BlendOutcome outcomeOf(const Read& file, Day on, const std::vector<Poured>& pour
         } else {
             asRead.push_back({grams, view.water->percent});
             wettest.push_back({grams, view.water->wettestPercent()});
-            if (isDoubtful(*view.water)) outcome.doubtful.push_back(view.name);
+            if (readsTooDry(*view.water))
+                outcome.tooDry.push_back(view.name);
+            else if (view.water->has(WaterDoubt::WarmthNotSaid))
+                outcome.doubtful.push_back(view.name);
         }
         for (const TasteWord& taste : view.tastes)
             if (std::none_of(outcome.tastes.begin(), outcome.tastes.end(),

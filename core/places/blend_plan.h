@@ -43,7 +43,8 @@ struct BlendOutcome {
     std::optional<double> wettestPercent;  ///< with the corrections nobody took yet, where wetter
     std::optional<Mass> roomLeft;          ///< in the tank, headroom kept; below 0: it does not fit
     How how = How::Weighed;
-    std::vector<std::string> doubtful;  ///< parts that read too dry or whose warmth nobody said
+    std::vector<std::string> tooDry;    ///< parts that read too dry: wetter than they show
+    std::vector<std::string> doubtful;  ///< parts of which nobody said how warm the sample was
     std::vector<std::string> held;
     std::vector<std::string> noWater;
     std::vector<TasteWord> tastes;

@@ -321,9 +321,9 @@ Page blendPage(const Read& file, const BlendPlan& plan) {
         page.blocks.emplace_back(sayBlock(
             honeySay("Cold honey that nobody corrected reads too dry (%1): with the corrections "
                      "the blend has %2. Take them first, then plan again.")
-                .arg(namesText(out.doubtful), waterPercentText(*out.wettestPercent)),
+                .arg(namesText(out.tooDry), waterPercentText(*out.wettestPercent)),
             true));
-    else if (!out.doubtful.empty())
+    if (!out.doubtful.empty())
         page.blocks.emplace_back(sayBlock(
             honeySay("Of %1 nobody said how warm the sample was: read again before you pour.")
                 .arg(namesText(out.doubtful))));
