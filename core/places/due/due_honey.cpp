@@ -36,6 +36,7 @@ class HoneyDue {
         const StoredHoney honey = storedHoney(m_file, vessel, m_today, m_held);
         m_of = run ? "r" + std::to_string(run->id.number)
                    : "l" + std::to_string(vessel.lot ? vessel.lot->number : 0);
+        m_ofRun = run.has_value();
         m_name = run ? run->name.text() : honey.view.name;
         m_itsYard = yard;
         m_since = ledger.since;
@@ -66,9 +67,9 @@ class HoneyDue {
             item.by = by;
             item.about = m_name;
             item.source = kind;
-            item.count = 0;
+            if (m_ofRun) item.count = 0;
         }
-        ++*item.count;
+        if (item.count) ++*item.count;
         item.from = std::max(item.from, from);
         if (value) item.value = std::max(item.value.value_or(0), *value);
     }
@@ -79,6 +80,7 @@ class HoneyDue {
     HeldHoney m_held;
     std::string m_of;
     std::string m_name;
+    bool m_ofRun = false;
     std::optional<Id<Yard>> m_itsYard;
     Day m_since;
 };

@@ -2,8 +2,8 @@
 // settled, honey too wet to be filled, and sound honey that is in danger once it has set. All of a
 // run's buckets are one item.
 //
-// Rule Honey, HoneyRoom; `about` the run or lot, `count` buckets of it, `other` unset, `since` the
-// day it was filled or blended; what is meant is in `source`:
+// Rule Honey, HoneyRoom; `about` the run or lot, `count` buckets of the run (none: a lot), `since`
+// the day it was filled or blended; what is meant is in `source`:
 //   "read"    its water is not known. `from` that day, `by` a week after.
 //   "wet"     over the keeper's line (`value` per cent). `from` that day.
 //   "settled" it has settled, nothing was skimmed and nothing drawn. `from` that day.

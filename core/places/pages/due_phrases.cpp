@@ -46,6 +46,12 @@ QString dueWater(const DueItem& item) {
 
 QString dueHoneyDo(const DueItem& item) {
     const QString of = fromUtf8(item.about);
+    if (!item.count) {
+        if (item.source == "read") return dueTr("Read the water of %1").arg(of);
+        if (item.source == "wet") return dueTr("Dry or blend %1: too wet").arg(of);
+        if (item.source == "set") return dueTr("Use %1 first: set and in danger").arg(of);
+        return dueTr("Skim %1: settled").arg(of);
+    }
     if (item.source == "read") return dueTr("Read the water of %1: %2").arg(of, dueBuckets(item));
     if (item.source == "wet") return dueTr("Dry or blend %1: %2 too wet").arg(of, dueBuckets(item));
     if (item.source == "set")

@@ -72,7 +72,7 @@ QString airText(const AirOverHoney& air) {
 
 QString settingText(const StoredHoney& honey) {
     return honeySay(
-               "When it sets, the liquid between the crystals comes to about %1 to %2: sound "
+               "when it sets, the liquid between the crystals comes to about %1 to %2: sound "
                "now, it can ferment then. Bottle it liquid, dry it, or use it first.")
         .arg(waterPercentText(*honey.whenSetFrom), waterPercentText(*honey.whenSetTo));
 }

@@ -193,7 +193,8 @@ TEST_F(HoneyRoomStore, AColdReadingNobodyCorrectedIsToldOfTheBlend) {
     const auto live = blendByHand(season.read(), test::day("2027-08-20"), "B5 all", std::nullopt);
     EXPECT_DOUBLE_EQ(*live->waterPercent, 17.0);
     EXPECT_NEAR(*live->wettestPercent, 17.736, 0.0005);
-    EXPECT_EQ(live->doubtful, std::vector<std::string>{"B5 of 27-2"});
+    EXPECT_EQ(live->tooDry, std::vector<std::string>{"B5 of 27-2"});
+    EXPECT_TRUE(live->doubtful.empty());
     EXPECT_FALSE(bucket(store(), "B5").ready(test::day("2027-12-01")));
 }
 
