@@ -71,10 +71,16 @@ QString airText(const AirOverHoney& air) {
 }
 
 QString settingText(const StoredHoney& honey) {
-    return honeySay(
-               "when it sets, the liquid between the crystals comes to about %1 to %2: sound "
-               "now, it can ferment then. Bottle it liquid, dry it, or use it first.")
+    return honeySay("once set %1 to %2")
         .arg(waterPercentText(*honey.whenSetFrom), waterPercentText(*honey.whenSetTo));
+}
+
+/// Said once for all buckets.
+TextBlock settingBlock() {
+    return sayBlock(honeySay(
+        "Once set: the liquid between the crystals gets wetter, by about so much where 10 to 15 g "
+        "of glucose in 100 g set. Honey that is sound now can ferment then: fill it liquid, dry "
+        "it, or use it first."));
 }
 
 QString storeSummary(const HoneyStore& store) {
@@ -242,7 +248,9 @@ QStringList honeyRemarks(const StoredHoney& honey, const HoneyStore& store) {
     };
     add(heldText(honey.view));
     add(treatedText(honey.view.treated));
-    if (honey.view.water) add(waterKnownText(*honey.view.water));
+    if (honey.view.water)
+        add(honey.view.water->from == WaterFrom::AtTheGate ? honeySay("water as said at the gate")
+                                                           : waterKnownText(*honey.view.water));
     if (honey.ferment) add(keepsText(*honey.ferment));
     for (const LimitAnswer& answer : honey.limits)
         if (answer.verdict == LimitVerdict::Outside) add(limitText(store.profile, answer));
@@ -291,6 +299,9 @@ Page honeyStorePage(const Read& file, const HoneyStore& store) {
             honeySay("Not emptied by what is written, and nothing written for a year: %1. Weigh "
                      "what is left, 0 where nothing is.")
                 .arg(namesText(store.notWrittenOf))));
+    if (std::any_of(store.standing.begin(), store.standing.end(),
+                    [](const StoredHoney& honey) { return honey.setAtRisk; }))
+        page.blocks.emplace_back(settingBlock());
     if (air) page.blocks.emplace_back(sayBlock(airText(*air)));
     page.blocks.emplace_back(sayBlock(
         honeySay("A bucket of honey is heavy and slips: lift it with straight arms close to the "
