@@ -9,6 +9,9 @@
 #include "core/actions/health/medicines.h"
 #include "core/actions/health/tables.h"
 #include "core/actions/health/treatments.h"
+#include "core/actions/honey/lots.h"
+#include "core/actions/honey/readings.h"
+#include "core/actions/honey/steps.h"
 #include "core/actions/honey_room/asides.h"
 #include "core/actions/honey_room/clearers.h"
 #include "core/actions/honey_room/gate.h"
@@ -110,7 +113,10 @@ const std::vector<ActionType>& actionTypes() {
         typeOf<EndQueenWait>(),    typeOf<SetQueenColour>(),
         typeOf<NoteTask>(),        typeOf<FinishTask>(),
         typeOf<QuietRule>(),       typeOf<EndQuiet>(),
-        typeOf<Amend>(),
+        typeOf<ReadWater>(),       typeOf<TakeCorrection>(),
+        typeOf<DescribeHoney>(),   typeOf<WorkHoney>(),
+        typeOf<WeighLeft>(),       typeOf<BlendHoney>(),
+        typeOf<BuyHoney>(),        typeOf<Amend>(),
     };
     return all;
 }

@@ -158,6 +158,12 @@ class Player {
                 query.box = text;
             else if (key == QLatin1String("equipment"))
                 query.equipment = text;
+            else if (key == QLatin1String("bucket"))
+                query.bucket = text;
+            else if (key == QLatin1String("lot"))
+                query.lot = text;
+            else if (key == QLatin1String("bottling"))
+                query.bottling = text;
             // "place" counts from the floor as one does in the yard: the lowest box is 1.
             else if (key == QLatin1String("place") && value.isDouble())
                 query.level = static_cast<std::int64_t>(value.toDouble()) - 1;

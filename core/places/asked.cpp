@@ -73,6 +73,13 @@ constexpr std::array askedKeys{
     std::pair{Asked::ClosedSince, std::string_view("closed_since")},
     std::pair{Asked::FoundDead, std::string_view("found_dead")},
     std::pair{Asked::BeesNotSaid, std::string_view("bees_not_said")},
+    std::pair{Asked::NotCorrected, std::string_view("not_corrected")},
+    std::pair{Asked::ReadsTooDry, std::string_view("reads_too_dry")},
+    std::pair{Asked::WarmthNotSaid, std::string_view("warmth_not_said")},
+    std::pair{Asked::CalibratedLongAgo, std::string_view("calibrated_long_ago")},
+    std::pair{Asked::WarmedMuch, std::string_view("warmed_much")},
+    std::pair{Asked::HoneyMissing, std::string_view("honey_missing")},
+    std::pair{Asked::BlendWetter, std::string_view("blend_wetter")},
 };
 
 }  // namespace

@@ -7,6 +7,7 @@
 
 #include "core/model/frames/box.h"
 #include "core/model/honey/extraction.h"
+#include "core/model/storeroom/equipment.h"
 #include "core/places/full_frame.h"
 #include "core/places/gate_minder.h"
 #include "core/places/run_balance.h"
@@ -107,7 +108,9 @@ class HoneyQuestions {
 
     void aboutBucket(const Bucket& bucket) {
         const QString mark = fromUtf8(bucket.mark.text());
-        const double holds = bucketHoldsG(m_file, m_today);
+        const auto kind = m_file.find(bucket.kind);
+        const double holds = kind && kind->capacity ? static_cast<double>(kind->capacity->grams())
+                                                    : bucketHoldsG(m_file, m_today);
         if (bucket.net && bucket.net->value && honeyGrams(*bucket.net) > holds)
             put(Asked::BucketTooHeavy,
                 askHoney(

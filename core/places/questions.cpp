@@ -20,6 +20,7 @@
 #include "core/places/questions_queens.h"
 #include "core/places/run_questions.h"
 #include "core/places/stores_questions.h"
+#include "core/places/vessel_questions.h"
 #include "core/storage/queries/hive_days.h"
 #include "core/storage/queries/holds.h"
 #include "core/storage/queries/yards.h"
@@ -62,6 +63,7 @@ class Questions {
         for (const Question& each : healthQuestions(m_file, row, m_step, m_today))
             put(each.asked, each.says);
         for (const Question& each : queenQuestions(m_file, row, m_step)) put(each.asked, each.says);
+        for (const Question& each : vesselQuestions(m_file, row)) put(each.asked, each.says);
         for (const Question& each : m_bench.about(row)) put(each.asked, each.says);
     }
 

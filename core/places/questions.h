@@ -68,6 +68,13 @@ enum class Asked {
     OutTooEarly,            ///< a medicine taken out before the days its label says
     LeftUntreated,          ///< all of a yard treated, but for hives in which nobody lives
     ClosedSince,            ///< a box put on late stood there until the hive was closed
+    NotCorrected,           ///< water read of warm honey and not corrected
+    ReadsTooDry,            ///< of cold honey: there is more water in it than it says
+    WarmthNotSaid,          ///< water read, and nobody said how warm the sample was
+    CalibratedLongAgo,      ///< water read with an instrument checked over a year ago
+    WarmedMuch,             ///< warming that is noticeable or harsh
+    HoneyMissing,           ///< less, or more, left in a bucket or lot than was written down
+    BlendWetter,            ///< a blend with honey in it that reads too dry
     LineReplaced,           ///< a second line of a hive and day leaves out what the first said
     ColourOfAnotherYear,    ///< a queen marked in another colour than that of her year
     SeenAfterLost,          ///< a queen was seen where the last one is written down as gone

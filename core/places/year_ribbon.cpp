@@ -57,6 +57,7 @@ RibbonWork laneOf(const DueItem& item) {
         case DueRule::TakeOut:
             return RibbonWork::FeedAndTreat;
         case DueRule::Extract:
+        case DueRule::Honey:
             return RibbonWork::HoneyRoom;
         case DueRule::Freezer:
         case DueRule::DeadOut:

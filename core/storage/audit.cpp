@@ -10,6 +10,7 @@
 #include "core/storage/journal.h"
 #include "core/storage/queries/hive_days.h"
 #include "core/storage/queries/names.h"
+#include "core/storage/queries/vessels.h"
 #include "core/storage/queries/yards.h"
 #include "core/storage/sqlite/storage_error.h"
 
@@ -217,6 +218,44 @@ void auditBoards(const Read& file, std::vector<AuditFinding>& findings) {
                                     "two clearer boards are in it"});
 }
 
+/// Exactly one vessel is named, and none gave more honey than came into it.
+void auditVessels(const Read& file, std::vector<AuditFinding>& findings) {
+    const auto one = [&](const auto& record, const std::optional<Id<Lot>>& lot) {
+        if (record.bucket.has_value() == lot.has_value())
+            findings.push_back({std::string(record.table) + " #" + std::to_string(record.id.number),
+                                "it does not name exactly one bucket or lot"});
+    };
+    for (const LotPart& each : file.all<LotPart>()) {
+        one(each, each.from);
+        if (each.mass <= Mass())
+            findings.push_back(
+                {"part of a lot #" + std::to_string(each.id.number), "it weighs nothing, or less"});
+        if (each.from == each.lot)
+            findings.push_back(
+                {"part of a lot #" + std::to_string(each.id.number), "the lot went into itself"});
+    }
+    for (const WaterReading& each : file.all<WaterReading>()) one(each, each.lot);
+    for (const HoneyStep& each : file.all<HoneyStep>()) one(each, each.lot);
+    for (const HoneyLeft& each : file.all<HoneyLeft>()) one(each, each.lot);
+    std::set<std::string> lots;
+    for (const Lot& lot : file.all<Lot>())
+        if (!lots.insert(lot.name.text()).second)
+            findings.push_back({"lot " + lot.name.text(), "its name stands twice"});
+    for (const Vessel& vessel : allVessels(file)) {
+        const VesselLedger ledger = vesselLedger(file, vessel, Day::max());
+        for (const VesselEntry& entry : ledger.entries) {
+            if (entry.left && *entry.left < Mass())
+                findings.push_back(
+                    {nameOf(file, vessel),
+                     "more honey was taken out than was in it, " + isoText(entry.on)});
+            if (entry.on < ledger.since)
+                findings.push_back(
+                    {nameOf(file, vessel),
+                     "honey was taken out before it was there, " + isoText(entry.on)});
+        }
+    }
+}
+
 }  // namespace
 
 std::vector<AuditFinding> audit(const Read& file) {
@@ -231,6 +270,7 @@ std::vector<AuditFinding> audit(const Read& file) {
     auditRoom(file, findings);
     auditPegs(file, findings);
     auditBoards(file, findings);
+    auditVessels(file, findings);
     if (const auto broken = Journal(file.database()).firstBroken())
         findings.push_back({"journal " + std::to_string(*broken),
                             "its digest does not follow from the rows before: it was altered"});

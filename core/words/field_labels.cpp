@@ -324,6 +324,8 @@ constexpr auto ofFields = std::to_array<Label>({
     {"packed", QT_TRANSLATE_NOOP("words", "packed in their boxes")},
     {"packing_stock", QT_TRANSLATE_NOOP("words", "jars and lids")},
     {"packs", QT_TRANSLATE_NOOP("words", "packs")},
+    {"parts", QT_TRANSLATE_NOOP("words", "what goes in")},
+    {"parts_how", QT_TRANSLATE_NOOP("words", "how the parts are known")},
     {"peg", QT_TRANSLATE_NOOP("words", "peg")},
     {"per_100", QT_TRANSLATE_NOOP("words", "mites on 100 bees")},
     {"per_colony", QT_TRANSLATE_NOOP("words", "for each colony")},

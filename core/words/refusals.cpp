@@ -67,6 +67,22 @@ const char* heldText(const Refusal& refusal) {
         "frame. Suspected disease is never overruled.");
 }
 
+/// Of honey in a bucket, lot or jar.
+const char* heldHoneyText(const Refusal& refusal) {
+    const std::string_view why = refusal.value("why");
+    if (why == "suspected disease" || why == "contact" || why == "dead-out unexplained")
+        return QT_TRANSLATE_NOOP(
+            "refusals",
+            "{honey} is held since {since} ({why}). Ask your bee inspector before any of it is "
+            "mixed, filled or given away. Where the inspector has said that it may go, give that "
+            "as "
+            "the reason; it stays written down.");
+    return QT_TRANSLATE_NOOP(
+        "refusals",
+        "{honey} is held since {since} ({why}). Release it first, or give a reason; it stays "
+        "written down with what is made of it.");
+}
+
 const char* refusalText(const Refusal& refusal) {
     const auto has = [&](const char* name) { return !refusal.value(name).empty(); };
     switch (refusal.code) {
@@ -256,6 +272,22 @@ const char* refusalText(const Refusal& refusal) {
                 return QT_TRANSLATE_NOOP("refusals",
                                          "{off_of} has not so many boxes of that kind to take off: "
                                          "{most}. Nothing of the line was kept.");
+            if (has("honey_in"))
+                return QT_TRANSLATE_NOOP(
+                    "refusals",
+                    "There is not so much honey in {honey_in}: at most {most_g}. Where more is in "
+                    "it than was written down, put that right first: weigh what is left, or amend "
+                    "what came in.");
+            if (has("room_g"))
+                return QT_TRANSLATE_NOOP(
+                    "refusals",
+                    "{in_g} do not go into that tank: with the headroom kept it takes {room_g}. "
+                    "Take less, or a larger tank.");
+            if (has("poured_g"))
+                return QT_TRANSLATE_NOOP(
+                    "refusals",
+                    "More was weighed in the blend than went in: {poured_g} by its parts. Look at "
+                    "the scale, or put a part right.");
             return QT_TRANSLATE_NOOP("refusals", "%1: more than there are or fit; at most {most}.");
         case Code::SecondUnknown:
             return QT_TRANSLATE_NOOP("refusals",
@@ -294,6 +326,7 @@ const char* refusalText(const Refusal& refusal) {
                     "held since {since}: {why}). None of them is taken unasked. Put it on by its "
                     "mark if it is meant (in Yard: B), or leave it out of the line. Nothing of the "
                     "line was kept.");
+            if (has("honey")) return heldHoneyText(refusal);
             return refusal.value("why") == "dead-out unexplained"
                        ? QT_TRANSLATE_NOOP("refusals",
                                            "%1: {name} is held since {since}: its colony died and "
@@ -436,6 +469,9 @@ QString sentence(const Refusal& refusal) {
         QString shown = name == "other" ? fieldWord(value) : fromUtf8(value);
         if (masses && name == "low") shown = massTyped(Mass::grams(std::atoll(value.c_str())));
         if (masses && name == "high")
+            shown =
+                ShownFigure{massTyped(Mass::grams(std::atoll(value.c_str()))), massUnit()}.text();
+        if (name == "most_g" || name == "room_g" || name == "in_g" || name == "poured_g")
             shown =
                 ShownFigure{massTyped(Mass::grams(std::atoll(value.c_str()))), massUnit()}.text();
         text.replace(QLatin1Char('{') + fromUtf8(name) + QLatin1Char('}'), shown);

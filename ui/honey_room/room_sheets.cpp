@@ -6,6 +6,7 @@
 #include "core/places/pages/bucket_labels_page.h"
 #include "core/places/pages/day_log_page.h"
 #include "core/places/pages/extraction_sheet_page.h"
+#include "core/places/pages/honey_store_page.h"
 #include "core/places/pages/room_tags_page.h"
 #include "core/places/pages/waiting_sign_page.h"
 
@@ -32,7 +33,10 @@ std::vector<PrintSheet> roomSheets(Session& session, std::function<std::vector<L
                  return bucketLabelsPage(session.read(), run(), today());
              }},
             {QStringLiteral("day-log"), sheetTitle("Log of the day"),
-             [&session, today] { return dayLogPage(session.read(), today()); }}};
+             [&session, today] { return dayLogPage(session.read(), today()); }},
+            {QStringLiteral("honey-store"), sheetTitle("Honey in the room"), [&session, today] {
+                 return honeyStorePage(session.read(), honeyStore(session.read(), today()));
+             }}};
 }
 
 }  // namespace combwright

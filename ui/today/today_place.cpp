@@ -51,6 +51,7 @@ GoTo::Page pageOf(const DueItem& item) {
         case DueRule::DeadOut:
         case DueRule::Visit:
         case DueRule::Task:
+        case DueRule::Honey:
             break;
     }
     return GoTo::Page::Board;

@@ -10,8 +10,9 @@ namespace {
 const AmendType* findAmendType(std::string_view table) {
     static const std::vector<AmendType> all = [] {
         std::vector<AmendType> list;
-        for (const auto& group : {yardAmends(), queenAmends(), boxAmends(), honeyAmends(),
-                                  benchAmends(), storeAmends(), feedAmends(), healthAmends()})
+        for (const auto& group :
+             {yardAmends(), queenAmends(), boxAmends(), honeyAmends(), benchAmends(), storeAmends(),
+              feedAmends(), healthAmends(), vesselAmends()})
             list.insert(list.end(), group.begin(), group.end());
         return list;
     }();
@@ -96,7 +97,10 @@ const Fields& Amend::fields() {
         field<&Amend::colonyMove>("colony_move"), field<&Amend::queen>("queen"),
         field<&Amend::queenStay>("queen_stay"), field<&Amend::queenWait>("queen_wait"),
         field<&Amend::queenColour>("queen_colour"), field<&Amend::task>("task"),
-        field<&Amend::quiet>("quiet"), field<&Amend::set>("set"));
+        field<&Amend::quiet>("quiet"), field<&Amend::lot>("lot"),
+        field<&Amend::lotPart>("lot_part"), field<&Amend::waterReading>("water_reading"),
+        field<&Amend::honeyStep>("honey_step"), field<&Amend::honeyLeft>("honey_left"),
+        field<&Amend::set>("set"));
     return all;
 }
 

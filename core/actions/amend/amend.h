@@ -11,6 +11,7 @@
 #include "core/model/changes.h"
 #include "core/model/health/medicine.h"
 #include "core/model/health/tables.h"
+#include "core/model/honey/lot.h"
 #include "core/model/honey/pull.h"
 #include "core/model/honey/room.h"
 #include "core/model/season_info.h"
@@ -78,6 +79,11 @@ struct Amend {
     std::optional<Id<QueenColour>> queenColour;
     std::optional<Id<Task>> task;
     std::optional<Id<Quiet>> quiet;
+    std::optional<Id<Lot>> lot;
+    std::optional<Id<LotPart>> lotPart;
+    std::optional<Id<WaterReading>> waterReading;
+    std::optional<Id<HoneyStep>> honeyStep;
+    std::optional<Id<HoneyLeft>> honeyLeft;
     Changes set;
     static const Fields& fields();
     Result<Answer> perform(Write& file) const;

@@ -34,6 +34,7 @@ std::vector<AmendType>
 healthAmends();  ///< finding, medicine, treatment, medicine_disposal, mite_line, phase_day
 std::vector<AmendType>
 honeyAmends();  ///< pull_plan, crop_note, extraction … room_day, clearer_board
+std::vector<AmendType> vesselAmends();  ///< lot, lot_part, water_reading, honey_step, honey_left
 
 namespace detail {
 

@@ -158,7 +158,13 @@ std::vector<AmendType> boxAmends() {
             {{"kind", ""}, {"box", ""}, {"frozen", ""}, {"retired", ""}, {"retired_on", ""}},
             &settleFrame),
         amends<FrameCheck>({{"frame", ""}, {"box", ""}}, &settleCheck),
-        amends<Hold>({{"colony", ""}, {"box", ""}, {"frame", ""}, {"bucket", ""}, {"because", ""}},
+        amends<Hold>({{"colony", ""},
+                      {"box", ""},
+                      {"frame", ""},
+                      {"bucket", ""},
+                      {"lot", ""},
+                      {"bottling", ""},
+                      {"because", ""}},
                      &settleHold),
     };
 }

@@ -1,6 +1,7 @@
 #include <algorithm>
 
 #include "core/actions/amend/amend_rules.h"
+#include "core/actions/honey/vessel_rules.h"
 #include "core/actions/honey_room/asides.h"
 #include "core/actions/honey_room/clearers.h"
 #include "core/actions/honey_room/load_line.h"
@@ -58,7 +59,11 @@ Result<void> settleRun(Write& file, const Extraction& before, Extraction& after)
         return after.ended == before.ended ? against("begun", "ended") : against("ended", "begun");
     if (auto ok = demandCappings(after); !ok) return ok;
     if (auto ok = demandRoomAir(after); !ok) return ok;
-    return changeInRun(file, after.id, after, "cappings_g");
+    if (auto ok = changeInRun(file, after.id, after, "cappings_g"); !ok) return ok;
+    for (const Bucket& each : file.where<Bucket>({is("extraction", after.id)}))
+        if (auto ok = demandLedger(file, {each.id, std::nullopt}, "on_day"); !ok)
+            return Refusal{ok.error().code, "on_day", ok.error().values};
+    return {};
 }
 
 /// Whether a peg was on a box while a run was open.
@@ -167,7 +172,9 @@ Result<void> settleBucket(Write& file, const Bucket& before, Bucket& after) {
             if (each.id != after.id && each.mark == after.mark)
                 return Refusal{Code::Taken, "mark", {{"name", after.mark.text()}}};
     if (auto ok = demandBucket(after); !ok) return ok;
-    return changeInRun(file, after.extraction, after, "net_g");
+    if (auto ok = demandTraits(after.traits); !ok) return ok;
+    if (auto ok = changeInRun(file, after.extraction, after, "net_g"); !ok) return ok;
+    return demandLedger(file, {after.id, std::nullopt}, "net_g");
 }
 
 /// The lines of runs that are called by a peg go by its new number, and where another box had the

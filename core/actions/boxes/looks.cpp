@@ -28,8 +28,8 @@ Result<Box> presentBox(const Read& file, Id<Box> id, Day on) {
 std::optional<Hold> heldAlready(const Read& file, const Hold& wanted) {
     for (const Hold& each : file.where<Hold>({is("why", wanted.why)}))
         if (each.box == wanted.box && each.colony == wanted.colony &&
-            each.bucket == wanted.bucket && each.frame == wanted.frame &&
-            (!each.lifted || standsOn(each, wanted.since)))
+            each.bucket == wanted.bucket && each.frame == wanted.frame && each.lot == wanted.lot &&
+            each.bottling == wanted.bottling && (!each.lifted || standsOn(each, wanted.since)))
             return each;
     return std::nullopt;
 }
@@ -156,17 +156,21 @@ const Fields& HoldBack::fields() {
     static const Fields all =
         describe(field<&HoldBack::on>("on"), field<&HoldBack::reason>("reason"),
                  field<&HoldBack::box>("box"), field<&HoldBack::hive>("hive"),
-                 field<&HoldBack::bucket>("bucket"), field<&HoldBack::note>("note"));
+                 field<&HoldBack::bucket>("bucket"), field<&HoldBack::lot>("lot"),
+                 field<&HoldBack::bottling>("bottling"), field<&HoldBack::note>("note"));
     return all;
 }
 
 Result<Id<Hold>> HoldBack::perform(Write& file) const {
-    const int named = box.has_value() + hive.has_value() + bucket.has_value();
+    const int named = box.has_value() + hive.has_value() + bucket.has_value() + lot.has_value() +
+                      bottling.has_value();
     if (named == 0) return Refusal{Code::Missing, "box", {}};
     if (named > 1) return Refusal{Code::Contradiction, "box", {{"other", "hive"}}};
     Hold hold;
     hold.box = box;
     hold.bucket = bucket;
+    hold.lot = lot;
+    hold.bottling = bottling;
     hold.why = reason;
     hold.since = on;
     hold.note = note;
@@ -182,7 +186,11 @@ Result<Id<Hold>> HoldBack::perform(Write& file) const {
     }
     // It is held once; that it began earlier is put right on the hold there is.
     if (const auto already = heldAlready(file, hold)) {
-        const std::string field = box ? "box" : hive ? "hive" : "bucket";
+        const std::string field = box      ? "box"
+                                  : hive   ? "hive"
+                                  : bucket ? "bucket"
+                                  : lot    ? "lot"
+                                           : "bottling";
         if (on < already->since) return Refusal{Code::OtherAction, field, {{"action", "amend"}}};
         return Refusal{Code::NothingToDo, field, {}};
     }

@@ -45,7 +45,7 @@ struct CountBox {
     Result<Answer> perform(Write& file) const;
 };
 
-/// Holds a box, a hive's colony or a bucket back until it is released.
+/// Holds a box, a hive's colony, a bucket, a lot or a filling back until it is released.
 struct HoldBack {
     static constexpr std::string_view name = "hold-back";
     using Answer = Id<Hold>;
@@ -54,6 +54,8 @@ struct HoldBack {
     std::optional<Id<Box>> box;
     std::optional<Id<Hive>> hive;
     std::optional<Id<Bucket>> bucket;
+    std::optional<Id<Lot>> lot;
+    std::optional<Id<Bottling>> bottling;
     std::string note;
     static const Fields& fields();
     Result<Answer> perform(Write& file) const;

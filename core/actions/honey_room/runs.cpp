@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/actions/boxes/box_steps.h"
+#include "core/actions/honey/vessel_rules.h"
 #include "core/actions/honey_room/load_line.h"
 #include "core/actions/honey_room/pegs.h"
 #include "core/actions/honey_room/run_rules.h"
@@ -361,6 +362,7 @@ Result<Id<Bucket>> FillBucket::perform(Write& file) const {
     if (auto ok = demandBucket(filled); !ok) return ok.error();
     if (!filled.id) return file.add(filled);
     file.change(filled);
+    if (auto ok = demandLedger(file, {filled.id, std::nullopt}, "net_g"); !ok) return ok.error();
     return filled.id;
 }
 

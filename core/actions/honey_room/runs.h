@@ -106,7 +106,7 @@ struct SpinFrames {
 
 /// Fills a bucket of a run, or several alike in one sum ("the rest: 91.5 kg"): the honey in it,
 /// weighed or by its level. The same mark again corrects it. Refused with OutOfRange beyond 1,000
-/// kg.
+/// kg, with TooMany under what was drawn from it since.
 struct FillBucket {
     static constexpr std::string_view name = "fill-bucket";
     using Answer = Id<Bucket>;

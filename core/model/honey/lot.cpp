@@ -3,11 +3,12 @@
 namespace combwright {
 
 const Fields& Lot::fields() {
-    static const Fields all = describe(
-        ownId<&Lot::id>(), field<&Lot::name>("name"), field<&Lot::on>("on_day"),
-        field<&Lot::origin>("origin"), known<&Lot::net>("net"),
-        field<&Lot::tankHolds>("tank_holds"), field<&Lot::lidded>("lidded"), part<&Lot::traits>(),
-        field<&Lot::supplier>("supplier"), field<&Lot::note>("note"));
+    static const Fields all =
+        describe(ownId<&Lot::id>(), field<&Lot::name>("name"), field<&Lot::on>("on_day"),
+                 field<&Lot::origin>("origin"), known<&Lot::net>("net"),
+                 field<&Lot::tankHolds>("tank_holds"), field<&Lot::lidded>("lidded"),
+                 part<&Lot::traits>(), field<&Lot::supplier>("supplier"), field<&Lot::note>("note"),
+                 field<&Lot::reason>("reason"));
     return all;
 }
 

@@ -23,11 +23,12 @@ struct Lot {
     Day on;
     LotOrigin origin = LotOrigin::Blended;
     std::optional<Known<Mass>> net;  ///< weighed after; none: what went in, added up
-    std::optional<Mass> tankHolds;   ///< honey its tank or bucket holds
+    std::optional<Mass> tankHolds;   ///< honey its tank or bucket holds, to the brim
     std::optional<bool> lidded;
     HoneyTraits traits;
     std::string supplier;  ///< whose honey it was
     std::string note;
+    std::string reason;  ///< why although a part was held back
     static const Fields& fields();
 };
 

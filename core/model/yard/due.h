@@ -28,7 +28,8 @@ enum class DueRule {
     Freezer,
     DeadOut,
     Visit,
-    Task
+    Task,
+    Honey
 };
 template <>
 struct Choices<DueRule> {
@@ -51,7 +52,8 @@ struct Choices<DueRule> {
                                                                    "freezer",
                                                                    "dead-out",
                                                                    "visit not finished",
-                                                                   "own note"});
+                                                                   "own note",
+                                                                   "honey"});
 };
 
 /// Something the keeper wants to be reminded of; all else that is due follows from the records.

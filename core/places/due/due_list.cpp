@@ -6,6 +6,7 @@
 #include <set>
 
 #include "core/places/due/due_growth.h"
+#include "core/places/due/due_honey.h"
 #include "core/places/due/due_mites.h"
 #include "core/places/due/due_quarantine.h"
 #include "core/places/due/due_queens.h"
@@ -26,8 +27,8 @@ using AddDue = void (*)(const Read&, Day, std::optional<Id<Yard>>, std::vector<D
 
 /// One line a topic.
 constexpr AddDue dueSources[] = {
-    &addDueQuarantine, &addDueQueens, &addDueMites,  &addDueTreatments, &addDueStores,
-    &addDueGrowth,     &addDueRooms,  &addDueVisits, &addDueTasks,
+    &addDueQuarantine, &addDueQueens, &addDueMites, &addDueTreatments, &addDueStores,
+    &addDueGrowth,     &addDueRooms,  &addDueHoney, &addDueVisits,     &addDueTasks,
 };
 
 /// What ends so soon is for today's round already.

@@ -1,6 +1,7 @@
 #include "core/places/pages/due_phrases.h"
 
 #include <QCoreApplication>
+#include <QLocale>
 
 #include "core/words/words.h"
 
@@ -29,6 +30,48 @@ QString dueDay(const DueItem& item, Day day) {
 }
 
 QString dueSince(const DueItem& item) { return dueDay(item, item.since); }
+
+namespace {
+
+QString dueBuckets(const DueItem& item) {
+    return dueCounted(dueCountOf(item), QT_TRANSLATE_NOOP("due", "1 bucket"),
+                      QT_TRANSLATE_NOOP("due", "%1 buckets"));
+}
+
+QString dueWater(const DueItem& item) {
+    return QLocale().toString(item.value.value_or(0), 'f', 1) + QStringLiteral(" %");
+}
+
+}  // namespace
+
+QString dueHoneyDo(const DueItem& item) {
+    const QString of = fromUtf8(item.about);
+    if (!item.count) {
+        if (item.source == "read") return dueTr("Read the water of %1").arg(of);
+        if (item.source == "wet") return dueTr("Dry or blend %1: too wet").arg(of);
+        if (item.source == "set") return dueTr("Use %1 first: set and in danger").arg(of);
+        return dueTr("Skim %1: settled").arg(of);
+    }
+    if (item.source == "read") return dueTr("Read the water of %1: %2").arg(of, dueBuckets(item));
+    if (item.source == "wet") return dueTr("Dry or blend %1: %2 too wet").arg(of, dueBuckets(item));
+    if (item.source == "set")
+        return dueTr("Use %1 first: %2 set and in danger").arg(of, dueBuckets(item));
+    return dueTr("Skim %1: %2 settled").arg(of, dueBuckets(item));
+}
+
+QString dueHoneyWhy(const DueItem& item) {
+    if (item.source == "read")
+        return dueTr("In the room since %1, and nobody read its water.").arg(dueSince(item));
+    if (item.source == "wet")
+        return dueTr("It has up to %1 of water, over your line: do not fill it.")
+            .arg(dueWater(item));
+    if (item.source == "set")
+        return dueTr("Between its crystals it comes to about %1 of water.").arg(dueWater(item));
+    return dueTr(
+               "Filled %1; froth and wax are up on %2, reckoned by its water, the room's warmth "
+               "and an ordinary tank's depth.")
+        .arg(dueSince(item), dueDay(item, item.from));
+}
 
 bool wetsComeOff(const DueItem& item) { return item.rule == DueRule::Wets && item.other; }
 

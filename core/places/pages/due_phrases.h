@@ -22,6 +22,9 @@ QString dueFrames(const DueItem& item);
 QString dueDay(const DueItem& item, Day day);
 QString dueSince(const DueItem& item);
 
+/// Honey in the room: what to do with it, and why.
+QString dueHoneyDo(const DueItem& item);
+QString dueHoneyWhy(const DueItem& item);
 /// A wet box that was given back and is clean by now.
 bool wetsComeOff(const DueItem& item);
 /// A super went on while a medicine kept it off.

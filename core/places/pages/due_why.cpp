@@ -203,6 +203,8 @@ QString dueWhyText(const DueItem& item) {
                              .arg(dueSince(item), dueFrames(item))
                        : dueTr("Dead since %1; no comb of it is held any more.")
                              .arg(dueSince(item));
+        case DueRule::Honey:
+            return dueHoneyWhy(item);
         case DueRule::Visit:
             return dueTr("No line yet for %1.").arg(fromUtf8(item.about));
         case DueRule::Task:

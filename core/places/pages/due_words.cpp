@@ -108,6 +108,9 @@ DueKind dueKindOf(const DueItem& item) {
                         QT_TRANSLATE_NOOP("due", "%1 found dead, their end to write down")};
             return {QT_TRANSLATE_NOOP("due", "1 dead-out"),
                     QT_TRANSLATE_NOOP("due", "%1 dead-outs")};
+        case DueRule::Honey:
+            return {QT_TRANSLATE_NOOP("due", "1 bucket to see to"),
+                    QT_TRANSLATE_NOOP("due", "%1 buckets to see to")};
     }
     return {"", ""};
 }
@@ -134,6 +137,8 @@ QString aloneText(const DueTrip& trip) {
         case DueRule::DeadOut:
             if (!item.about.empty()) break;
             return dueTr("Say what %1 died of").arg(fromUtf8(trip.hives.front().mark));
+        case DueRule::Honey:
+            return dueHoneyDo(item);
         case DueRule::Wets:
             if (item.where == DueWhere::Storeroom)
                 return dueTr("Dry %1 no hive may have").arg(dueBoxes(item));
@@ -238,6 +243,8 @@ QString dueDoText(const DueItem& item) {
         case DueRule::DeadOut:
             return foundDead(item) ? dueTr("write down that its colony ended")
                                    : dueTr("say what it died of");
+        case DueRule::Honey:
+            return dueHoneyDo(item);
         case DueRule::Visit:
             return dueTr("write the rest of %1").arg(dueSince(item));
         case DueRule::Task:

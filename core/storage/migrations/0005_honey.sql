@@ -16,7 +16,8 @@ CREATE TABLE lot (
     place TEXT,
     taste TEXT,
     supplier TEXT,
-    note TEXT
+    note TEXT,
+    reason TEXT
 ) STRICT;
 -- next
 CREATE TABLE lot_part (

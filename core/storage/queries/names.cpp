@@ -6,6 +6,7 @@
 #include <type_traits>
 
 #include "core/model/health/medicine.h"
+#include "core/model/honey/bottling.h"
 #include "core/model/honey/pull.h"
 #include "core/model/honey/room.h"
 #include "core/model/season_info.h"
@@ -336,6 +337,23 @@ Result<std::int64_t> findOfBox(const Read& file, std::string_view table, const N
     return onlyOne(found, table, *query.box);
 }
 
+/// The hold that stands on a bucket, a lot or a filling itself.
+Result<std::int64_t> findHoldOnHoney(const Read& file, const NameQuery& query, Day on) {
+    const std::string_view thing = query.bucket ? Bucket::table
+                                   : query.lot  ? Lot::table
+                                                : Bottling::table;
+    NameQuery inner{.run = query.run, .on = on};
+    inner.name = query.bucket ? *query.bucket : query.lot ? *query.lot : *query.bottling;
+    const auto id = findNamed(file, thing, inner);
+    if (!id) return id;
+    return onlyOne(
+        idsOf(query.bucket ? file.where<Hold>({is("bucket", Id<Bucket>{*id}), isUnknown("lifted")})
+              : query.lot
+                  ? file.where<Hold>({is("lot", Id<Lot>{*id}), isUnknown("lifted")})
+                  : file.where<Hold>({is("bottling", Id<Bottling>{*id}), isUnknown("lifted")})),
+        Hold::table, inner.name);
+}
+
 }  // namespace
 
 Result<std::int64_t> findNamed(const Read& file, std::string_view table, const NameQuery& query) {
@@ -408,6 +426,8 @@ Result<std::int64_t> findNamed(const Read& file, std::string_view table, const N
         table == Treatment::table || table == HiveMove::table || table == ColonyMove::table ||
         table == QueenWait::table || table == Queen::table || table == QueenStay::table;
     if (ofHive && query.hive) return findOfHive(file, table, query, *on);
+    if (table == Hold::table && (query.bucket || query.lot || query.bottling))
+        return findHoldOnHoney(file, query, *on);
     const bool ofBox = table == BoxLook::table || table == BoxReview::table ||
                        table == Frame::table || table == Hold::table;
     if (ofBox && query.box) return findOfBox(file, table, query, *on);

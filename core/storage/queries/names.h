@@ -20,6 +20,9 @@ struct NameQuery {
     std::optional<std::string> run = std::nullopt;  ///< of a bucket or a box in the honey room
     std::optional<std::string> box = std::nullopt;  ///< of a look into it, a frame, a hold
     std::optional<std::string> equipment = std::nullopt;  ///< of a stock-take
+    std::optional<std::string> bucket = std::nullopt;     ///< of a hold on it, with its run
+    std::optional<std::string> lot = std::nullopt;        ///< of a hold on it
+    std::optional<std::string> bottling = std::nullopt;   ///< of a hold on it, by its code
     Day on;
 };
 
@@ -30,11 +33,10 @@ struct NameQuery {
 /// named by its day and what it is of: a visit by its yard, a look by hive or box; the colony that
 /// lived in a hive that day and the clearer board in it, a hive's weighing, feeding, finding or
 /// treatment; the frame at a place of a box (level 0 is the first), the hold that stands on a box,
-/// the freezer's round that went in that day, the log of a day in the honey room, the feed bought
-/// or counted that day, an open note by its words, a quiet rule by its reason. Honey after the gate
-/// as honey_names.h says. Refused with
-/// NotFound or Ambiguous under the table's name; with WrongType for tables whose rows have no
-/// names.
+/// a bucket, a lot or a filling, the freezer's round that went in that day, the log of a day in the
+/// honey room, the feed bought or counted that day, an open note by its words, a quiet rule by its
+/// reason. Honey after the gate as honey_names.h says. Refused with NotFound or Ambiguous under the
+/// table's name; with WrongType for tables whose rows have no names.
 Result<std::int64_t> findNamed(const Read& file, std::string_view table, const NameQuery& query);
 
 /// What a box without a mark is called while it stays put, as one counts in the yard: "ML3, second

@@ -17,7 +17,7 @@ class RandomActions {
         const std::string on = isoText(day("2027-04-01") + days(pick(200)));
         // The yards are gone through every few weeks; otherwise no line is ever met again.
         const std::string visited = isoText(day("2027-04-10") + days(21 * pick(6)));
-        switch (pick(57)) {
+        switch (pick(62)) {
             case 0:
                 return R"({"do":"add-yard","on":")" + on + R"(","yard_name":"Y)" + number(6) +
                        "\"}";
@@ -116,6 +116,12 @@ class RandomActions {
                 return queens(on);
             case 52:
                 return tasks(on);
+            case 57:
+            case 58:
+            case 59:
+            case 60:
+            case 61:
+                return vessels();
             default: {
                 static const char* const lines[] = {"e b7 s3 +1", "x rain",      "-1",
                                                     "w4/300 +1d", "f2.5 light!", "qc2c left1 +2"};
@@ -419,6 +425,37 @@ class RandomActions {
                        R"(","net_g":13)" + number(9) + "00}";
         }
     }
+    /// Honey in buckets and lots.
+    std::string vessels() {
+        const std::string head = R"(","on":")" + isoText(day("2027-08-08") + days(pick(6))) + "\"";
+        const std::string bucket = "B" + number(9) + " of R" + number(2);
+        const std::string ofVessel =
+            head + (pick(3) ? R"(,"bucket":"#)" + number(20) : R"(,"lot":"#)" + number(9)) + "\"";
+        switch (pick(9)) {
+            case 0:
+                return R"({"do":"read-water)" + ofVessel + R"(,"water_percent":1)" + number(9) +
+                       (pick(2) ? R"(,"temperature_c":26})" : "}");
+            case 1:
+                return R"({"do":"take-correction)" + ofVessel + "}";
+            case 2:
+                return R"({"do":"describe-honey)" + ofVessel + R"(,"taste":"t)" + number(4) + "\"}";
+            case 3:
+                return R"({"do":"work-honey)" + ofVessel + R"(,"work":"dried","after_g":12)" +
+                       number(9) + "00}";
+            case 4:
+                return R"({"do":"weigh-left)" + ofVessel + R"(,"left_over_g":)" +
+                       (pick(3) ? "5000}" : "0}");
+            case 5:
+                return R"({"do":"buy-honey)" + head + R"(,"name":"L)" + number(9) +
+                       R"(","net_g":30000})";
+            case 6:
+                return R"({"do":"hold-back)" + ofVessel + R"(,"reason":"wet honey"})";
+            default:
+                return R"({"do":"blend-honey)" + head + R"(,"name":"L)" + number(9) +
+                       R"(","parts":")" + bucket + (pick(2) ? " all, L" : " 2 kg, L") + number(9) +
+                       " " + number(5) + " kg" + (pick(2) ? R"("})" : R"(","reason":"r"})");
+        }
+    }
     std::string amend(const std::string& on) {
         static const char* const amended[] = {
             R"("hive":"H{n}","set":{"mark":"H{m}","note":"red lid"})",
@@ -453,8 +490,13 @@ class RandomActions {
             R"("queen_colour":"#{s}","set":{"colour":"gold"})",
             R"("task":"#{n}","set":{"due":"{day}","done":null})",
             R"("quiet":"#{n}","set":{"until":"{day}"})",
+            R"("lot":"#{s}","set":{"on_day":"2027-08-0{s}","taste":"mint"})",
+            R"("lot_part":"#{m}","set":{"mass_g":1{m}00})",
+            R"("water_reading":"#{m}","set":{"water_percent":17.{s},"corrected_percent":null})",
+            R"("honey_step":"#{m}","set":{"minutes_min":6{m}0})",
+            R"("honey_left":"#{m}","set":{"left_over_g":4{m}00})",
         };
-        std::string what = amended[pick(32)];
+        std::string what = amended[pick(37)];
         const auto fill = [&what](const std::string& mark, const std::string& with) {
             for (auto at = what.find(mark); at != std::string::npos; at = what.find(mark))
                 what.replace(at, mark.size(), with);
