@@ -21,5 +21,6 @@ std::vector<Command> waitingCommands();    ///< clearers, waiting
 std::vector<Command> storesCommands();     ///< stores, kit
 std::vector<Command> treatmentCommands();  ///< mites, medicines
 std::vector<Command> dueCommands();        ///< due
+std::vector<Command> traceCommands();      ///< trace
 
 }  // namespace combwright::cli

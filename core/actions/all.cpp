@@ -9,6 +9,7 @@
 #include "core/actions/health/medicines.h"
 #include "core/actions/health/tables.h"
 #include "core/actions/health/treatments.h"
+#include "core/actions/honey/telling.h"
 #include "core/actions/honey_room/asides.h"
 #include "core/actions/honey_room/clearers.h"
 #include "core/actions/honey_room/gate.h"
@@ -155,6 +156,9 @@ const std::vector<ActionType>& actionTypes() {
         typeOf<FinishTask>(),
         typeOf<QuietRule>(),
         typeOf<EndQuiet>(),
+        typeOf<SetLabels>(),
+        typeOf<MoveLabels>(),
+        typeOf<KeepSheet>(),
         typeOf<Amend>(),
     };
     return all;

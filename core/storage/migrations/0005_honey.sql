@@ -244,6 +244,20 @@ CREATE INDEX bottled_jars_bottling ON bottled_jars (bottling_id);
 -- next
 CREATE INDEX going_out_bottling ON going_out (bottling_id);
 -- next
+CREATE INDEX going_out_bucket ON going_out (bucket_id);
+-- next
+CREATE INDEX going_out_lot ON going_out (lot_id);
+-- next
+CREATE INDEX honey_step_bucket ON honey_step (bucket_id);
+-- next
+CREATE INDEX honey_step_lot ON honey_step (lot_id);
+-- next
+CREATE INDEX honey_left_bucket ON honey_left (bucket_id);
+-- next
+CREATE INDEX honey_left_lot ON honey_left (lot_id);
+-- next
+CREATE INDEX complaint_bottling ON complaint (bottling_id);
+-- next
 CREATE INDEX fair_line_fair ON fair_line (fair_id);
 -- next
 CREATE INDEX fair_line_bottling ON fair_line (bottling_id);
@@ -251,5 +265,3 @@ CREATE INDEX fair_line_bottling ON fair_line (bottling_id);
 CREATE INDEX water_reading_bucket ON water_reading (bucket_id);
 -- next
 CREATE INDEX water_reading_lot ON water_reading (lot_id);
--- next
-CREATE INDEX bucket_extraction ON bucket (extraction_id);
