@@ -136,9 +136,9 @@ const PublishedJarSize* findJarSize(std::string_view id) {
     return honeyRowOfId(publishedJarSizes(), id);
 }
 
-std::optional<PaperSize> paperSize(std::string_view paper) {
-    if (paper == "A4") return PaperSize{210.0, 297.0};
-    if (paper == "Letter") return PaperSize{215.9, 279.4};
+std::optional<PaperMeasures> paperSize(std::string_view paper) {
+    if (paper == "A4") return PaperMeasures{210.0, 297.0};
+    if (paper == "Letter") return PaperMeasures{215.9, 279.4};
     return std::nullopt;
 }
 

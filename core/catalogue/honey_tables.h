@@ -91,10 +91,10 @@ const PublishedLabelGrid* findLabelGrid(std::string_view id);
 const PublishedJarSize* findJarSize(std::string_view id);
 
 /// Width and height of a paper in mm: A4, Letter; nothing for another.
-struct PaperSize {
+struct PaperMeasures {
     double widthMm;
     double heightMm;
 };
-std::optional<PaperSize> paperSize(std::string_view paper);
+std::optional<PaperMeasures> paperSize(std::string_view paper);
 
 }  // namespace combwright
