@@ -22,5 +22,6 @@ std::vector<Command> storesCommands();     ///< stores, kit
 std::vector<Command> treatmentCommands();  ///< mites, medicines
 std::vector<Command> dueCommands();        ///< due
 std::vector<Command> traceCommands();      ///< trace
+std::vector<Command> labelCommands();      ///< labels, leaf
 
 }  // namespace combwright::cli

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/storage/queries/labels.h"
+#include "core/trade/honey/net_tolerance.h"
 
 namespace combwright {
 namespace {
@@ -45,7 +46,8 @@ JarLabel labelOf(const Bottling& bottling, const GoodsKind& kind, const LabelTex
     // A word for the taste is no flower: only what the keeper stated himself stands here.
     if (!text.flowerGrounds.empty()) label.flower = text.flower;
     label.more = text.more;
-    label.bothUnits = text.region == "US";
+    if (text.region == "US" && kind.net)
+        label.ounces = static_cast<double>(kind.net->grams()) / gramsPerOunce;
     return label;
 }
 
@@ -73,6 +75,13 @@ std::vector<std::string> labelGridsOf(const std::string& paper) {
     for (const PublishedLabelGrid& each : publishedLabelGrids())
         if (paper.empty() || each.paper == paper) grids.push_back(each.id);
     return grids;
+}
+
+std::string usualLabelGrid(const Read& file, Day on) {
+    std::optional<LabelOffset> newest;
+    for (LabelOffset& each : file.where<LabelOffset>({isUpTo("since", on)}))
+        if (!newest || each.since >= newest->since) newest = std::move(each);
+    return newest && findLabelGrid(newest->grid.text()) ? newest->grid.text() : LabelsAsked{}.grid;
 }
 
 std::optional<Id<Bottling>> newestFilling(const Read& file, Day on) {

@@ -34,7 +34,7 @@ struct JarLabel {
     std::string origin;
     std::string flower;  ///< only with the keeper's statement
     std::string more;
-    bool bothUnits = false;  ///< ounces beside grams
+    std::optional<double> ounces;  ///< where the region wants them beside grams
 };
 
 /// A label in its cell; millimetres from the sheet's upper left corner, moved by the offset.
@@ -79,6 +79,9 @@ Result<LabelSheet> emptyLabelSheet(const Read& file, const std::string& grid, Da
 
 /// Grids of a paper, "A4" or "Letter"; all of them for an empty word.
 std::vector<std::string> labelGridsOf(const std::string& paper);
+
+/// The grid whose offset was measured last, else 3 by 7 of A4.
+std::string usualLabelGrid(const Read& file, Day on);
 
 /// The newest filling up to a day.
 std::optional<Id<Bottling>> newestFilling(const Read& file, Day on);

@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <QDate>
 #include <QLocale>
+#include <functional>
 
 #include "core/exchange/qr_code.h"
 #include "core/model/season_info.h"
@@ -10,9 +11,6 @@
 
 namespace combwright {
 namespace {
-
-/// International avoirdupois ounce, exactly (1959).
-constexpr double gramsPerOunce = 28.349523125;
 
 QString labelPhrase(const char* text) { return QCoreApplication::translate("labels", text); }
 
@@ -56,6 +54,31 @@ LabelDrawn drawn(const JarLabel& label) {
     return drawn;
 }
 
+Page labelPaper(const Read& file, const QString& title, Day on) {
+    Page page;
+    page.title = title;
+    page.day = dayText(on);
+    if (const auto season = file.first<SeasonInfo>({})) {
+        page.keeper = fromUtf8(season->name.text());
+        page.invented = season->invented.value_or(false);
+    }
+    return page;
+}
+
+/// Of the newest filling, where there is one.
+Page ofNewest(const Read& file, Day on, const std::function<Page(const LabelSheet&)>& page) {
+    if (const auto filling = newestFilling(file, on)) {
+        const auto sheet =
+            labelSheet(file, {.bottling = *filling, .grid = usualLabelGrid(file, on)}, on);
+        if (sheet) return page(*sheet);
+    }
+    Page none = labelPaper(file, labelPhrase("Labels"), on);
+    TextBlock block;
+    block.text = labelPhrase("No jar was filled yet.");
+    none.blocks.emplace_back(std::move(block));
+    return none;
+}
+
 QString stateText(LabelWordState state) {
     switch (state) {
         case LabelWordState::There:
@@ -86,10 +109,9 @@ QString labelHead(const JarLabel& label) {
 
 QString labelNet(const JarLabel& label) {
     if (!label.net) return {};
-    const auto grams = static_cast<double>(label.net->grams());
     const QString metric = labelPhrase("%1 g").arg(label.net->grams());
-    if (!label.bothUnits) return metric;
-    return labelPhrase("%1 oz (%2)").arg(QLocale().toString(grams / gramsPerOunce, 'f', 1), metric);
+    if (!label.ounces) return metric;
+    return labelPhrase("%1 oz (%2)").arg(QLocale().toString(*label.ounces, 'f', 1), metric);
 }
 
 QString infantCaution() { return labelPhrase("Not for babies under 12 months."); }
@@ -123,14 +145,10 @@ Page labelCalibrationPage(const LabelSheet& empty) {
 }
 
 Page labelWordsPage(const Read& file, const LabelSheet& sheet, Day on) {
-    Page page;
-    page.title =
-        labelPhrase("Before labels of %1 are stuck on").arg(fromUtf8(sheet.bottling.code.text()));
-    page.day = dayText(on);
-    if (const auto season = file.first<SeasonInfo>({})) {
-        page.keeper = fromUtf8(season->name.text());
-        page.invented = season->invented.value_or(false);
-    }
+    Page page = labelPaper(
+        file,
+        labelPhrase("Before labels of %1 are stuck on").arg(fromUtf8(sheet.bottling.code.text())),
+        on);
     TextBlock caution;
     caution.caution = true;
     caution.text = labelPhrase(
@@ -172,6 +190,20 @@ Page labelWordsPage(const Read& file, const LabelSheet& sheet, Day on) {
     told.text = lines.join(QLatin1Char('\n'));
     page.blocks.emplace_back(std::move(told));
     return page;
+}
+
+Page newestLabelsPage(const Read& file, Day on) {
+    return ofNewest(file, on, [](const LabelSheet& sheet) { return labelsPage(sheet); });
+}
+
+Page newestLabelWordsPage(const Read& file, Day on) {
+    return ofNewest(file, on,
+                    [&](const LabelSheet& sheet) { return labelWordsPage(file, sheet, on); });
+}
+
+Page usualCalibrationPage(const Read& file, Day on) {
+    const auto empty = emptyLabelSheet(file, usualLabelGrid(file, on), on);
+    return empty ? labelCalibrationPage(*empty) : labelPaper(file, labelPhrase("Labels"), on);
 }
 
 }  // namespace combwright

@@ -14,6 +14,12 @@ Page labelCalibrationPage(const LabelSheet& empty);
 /// What stands on the labels, what the table reminds of and what of it lacks.
 Page labelWordsPage(const Read& file, const LabelSheet& sheet, Day on);
 
+/// The same of the newest filling, on the grid whose offset was measured last, else on 3 by 7 of
+/// A4; a page saying that there is none where no jar was filled.
+Page newestLabelsPage(const Read& file, Day on);
+Page newestLabelWordsPage(const Read& file, Day on);
+Page usualCalibrationPage(const Read& file, Day on);
+
 /// "Honey", "Heather honey".
 QString labelHead(const JarLabel& label);
 /// "454 g"; with ounces beside it where the region wants both: "16.0 oz (454 g)".
