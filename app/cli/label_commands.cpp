@@ -89,7 +89,7 @@ int runLabels(Context& context) {
         return Done;
     }
     QJsonArray placed;
-    for (const PlacedLabel& each : sheet->placed)
+    for (const LabelAt& each : sheet->placed)
         placed.append(
             QJsonObject{{QStringLiteral("sheet"), each.sheet + 1},
                         {QStringLiteral("cell"), each.cell},

@@ -27,7 +27,7 @@ Result<LabelSheet> sheetOfGrid(const Read& file, const std::string& id, Day on) 
 }
 
 /// What lies too far to the right is moved to the left by as much.
-PlacedLabel placedAt(const LabelSheet& sheet, int sheetNumber, int cell, std::size_t label) {
+LabelAt placedAt(const LabelSheet& sheet, int sheetNumber, int cell, std::size_t label) {
     const int column = (cell - 1) % sheet.grid.columns;
     const int row = (cell - 1) / sheet.grid.columns;
     return {sheetNumber, cell, sheet.grid.leftMm + column * sheet.grid.pitchXMm - sheet.rightMm,

@@ -38,7 +38,7 @@ struct JarLabel {
 };
 
 /// A label in its cell; millimetres from the sheet's upper left corner, moved by the offset.
-struct PlacedLabel {
+struct LabelAt {
     int sheet = 0;
     int cell = 1;  ///< from 1, row by row
     double leftMm = 0;
@@ -60,7 +60,7 @@ struct LabelSheet {
     double rightMm = 0;  ///< what the printer is off, taken back
     double downMm = 0;
     std::vector<JarLabel> labels;
-    std::vector<PlacedLabel> placed;
+    std::vector<LabelAt> placed;
     int sheets = 0;
     std::vector<LabelReminder> reminders;  ///< the infant caution always first
     std::string flowerGrounds;             ///< why the flower may be named, in the keeper's words

@@ -162,8 +162,8 @@ std::vector<TracedJars> jarsOf(const Read& file, const TracedFilling& filling) {
         if (const auto kind = file.find(each.kind)) jars.kind = kind->name.text();
         jars.filled = each.count.value();
         std::optional<GoodsCount> counted;
-        for (const GoodsCount& count :
-             file.where<GoodsCount>({is("bottling", filling.bottling.id), is("kind", each.kind)}))
+        for (const GoodsCount& count : file.where<GoodsCount>(
+                 {is("bottling", filling.bottling.id), is("goods_kind", each.kind)}))
             if (!counted || count.on >= counted->on) counted = count;
         jars.left = counted ? counted->count.value() : jars.filled;
         for (const TracedOut& out : filling.out) {

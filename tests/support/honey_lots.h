@@ -38,7 +38,7 @@ class HoneyLotsTest : public DeedsTest {
             R"("quantity":10,"unit":"strips","supers":"off","wait_days":14})"
             "\n"
             R"({"do":"treat","on":"2027-06-01","yard":"Hill","hives":"H1","medicine":"Strips",)"
-            R"("amount":2,"out":"2027-06-20"})"
+            R"("amount":2,"out_day":"2027-06-20"})"
             "\n";
         script += run("27-2", "Hill", "2027-08-07", R"("box":"H1a","gross_g":20000,"wet_g":5000)",
                       R"("box":"H2a","gross_g":10000,"wet_g":5000)");

@@ -23,7 +23,7 @@ LabelsBlock blockOf(const LabelSheet& sheet) {
     block.cellHeightMm = sheet.grid.cellHeightMm;
     block.round = sheet.grid.round;
     block.sheets.resize(static_cast<std::size_t>(sheet.sheets));
-    for (const PlacedLabel& each : sheet.placed)
+    for (const LabelAt& each : sheet.placed)
         block.sheets[static_cast<std::size_t>(each.sheet)].push_back(
             {each.leftMm, each.topMm, each.label, {}});
     return block;

@@ -40,7 +40,7 @@ TEST_F(LabelledJars, OneAJarFromTheStartCellOnOverTwoSheets) {
     const LabelSheet labels = sheet({.bottling = jars, .startCell = 5});
     ASSERT_EQ(labels.placed.size(), 30U);
     EXPECT_EQ(labels.sheets, 2) << "17 cells are left on the first of 21";
-    const PlacedLabel& first = labels.placed.front();
+    const LabelAt& first = labels.placed.front();
     EXPECT_EQ(first.cell, 5);
     // Row 2, column 2 of 3 by 7: 7.25 + 66.0 and 15.15 + 38.1 mm.
     EXPECT_NEAR(first.leftMm, 73.25, 1e-9);
@@ -53,7 +53,7 @@ TEST_F(LabelledJars, OneAJarFromTheStartCellOnOverTwoSheets) {
 
 TEST_F(LabelledJars, WhatThePrinterIsOffIsTakenBack) {
     done(R"({"do":"move-labels","on":"2027-09-01","grid":"a4-3x7","right_mm":1.5,"down_mm":-0.5})");
-    const PlacedLabel first = usual().placed.front();
+    const LabelAt first = usual().placed.front();
     EXPECT_NEAR(first.leftMm, 5.75, 1e-9);
     EXPECT_NEAR(first.topMm, 15.65, 1e-9);
     const auto empty = emptyLabelSheet(file(), "a4-3x7", clock.today());
@@ -68,7 +68,7 @@ TEST_F(LabelledJars, EveryCellOfEveryGridLiesOnItsPaper) {
     for (const std::string& grid : labelGridsOf({})) {
         const auto empty = emptyLabelSheet(file(), grid, clock.today());
         ASSERT_TRUE(empty) << grid;
-        for (const PlacedLabel& each : empty->placed) {
+        for (const LabelAt& each : empty->placed) {
             EXPECT_GE(each.leftMm, 0) << grid;
             EXPECT_GE(each.topMm, 0) << grid;
             EXPECT_LE(each.leftMm + empty->grid.cellWidthMm, empty->paper.widthMm + 0.1) << grid;

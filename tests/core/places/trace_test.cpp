@@ -209,9 +209,16 @@ TEST_F(TracedHoney, ATagPutRightInNovemberRevisesSharesOpenly) {
 TEST_F(TracedHoney, AHoldOnAHiveIsToldOfTheJarAndWhatItIsOn) {
     done(R"({"do":"hold-back","on":"2027-11-19","box":"H1a","reason":"suspected disease"})");
     const Trace jar = traced({.bottling = jars});
-    ASSERT_EQ(jar.holds.size(), 1U);
-    EXPECT_EQ(jar.holds[0].on, TraceHold::On::Box);
-    EXPECT_EQ(jar.holds[0].name, "H1a");
+    ASSERT_EQ(jar.holds.size(), 2U);
+    std::string why;
+    for (const TraceHold& each : jar.holds) {
+        EXPECT_EQ(each.on, TraceHold::On::Box);
+        EXPECT_EQ(each.name, "H1a");
+        why += std::string(word(each.hold.why)) + "; ";
+    }
+    EXPECT_EQ(why, "treated while on; suspected disease; ");
+    EXPECT_EQ(jar.treated.boxes, 1);
+    EXPECT_EQ(jar.treated.of, 4) << "boxes of both runs";
     EXPECT_TRUE(pageText(tracePage(file(), jar), 200)
                     .contains(QStringLiteral("Held back: none of it goes out")));
 }
