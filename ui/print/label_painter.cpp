@@ -148,7 +148,7 @@ void paintAbout(QPainter& painter, const Look& look, const LabelsBlock& block) {
     about.lines = block.about;
     const double wide = block.paperWidthMm * 0.6;
     const QRectF box((block.paperWidthMm - wide) / 2, block.paperHeightMm * 0.4, wide,
-                     block.paperHeightMm * 0.16);
+                     block.paperHeightMm * 0.13);
     painter.fillRect(box, look.tone(Tone::Ground));
     painter.setPen(QPen(look.tone(Tone::Line), 0.2));
     painter.drawRect(box);
