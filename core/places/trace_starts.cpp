@@ -76,6 +76,10 @@ std::vector<TraceStart> startsOfHive(const Read& file, Id<Hive> hive,
             }
         for (const RunBoxLine& line : balance->boxes) hiveless += line.box.hive ? 0 : 1;
         if (!part) sayOnce(unknown, {TraceGap::PartUnknown, balance->run.name.text()});
+        const auto buckets = file.where<Bucket>({is("extraction", entry.extraction)}).size();
+        if (buckets > 1 && balance->shares.size() > 1)
+            sayOnce(unknown, {TraceGap::MixedInRun, balance->run.name.text(),
+                              static_cast<std::int64_t>(buckets)});
         if (hiveless > 0)
             sayOnce(unknown, {TraceGap::HiveUnknown, balance->run.name.text(), hiveless});
         addBuckets(file, entry.extraction, part, how, starts);

@@ -26,6 +26,7 @@ constexpr int bucketsInRun = 10;
 constexpr int hivesInRun = 4;
 constexpr int traceRuns = 200;
 constexpr double traceGoal = 10;
+constexpr double traceFrameMs = 16;
 
 Known<Mass> weighedGrams(std::int64_t grams) {
     return {Mass::grams(grams), std::nullopt, How::Weighed};
@@ -223,6 +224,8 @@ void traceBench(benchmark::State& state) {
     table().add(what + ": worst", milliseconds(largest(traced)),
                 milliseconds(largest(asked)) + " in one query", largest(traced) / largest(asked),
                 {});
+    table().add(what + ", within a frame of the screen: median", milliseconds(median(traced)),
+                milliseconds(traceFrameMs), median(traced) / traceFrameMs, atMost(1));
 }
 
 }  // namespace

@@ -43,7 +43,8 @@ Cell traceCell(const QString& text, const QString& second = {}, bool strong = fa
 
 Cell traceMass(const std::optional<Mass>& mass, How how) {
     if (!mass) return traceCell(tracePhrase("not known"));
-    Cell cell = traceCell(massFigure(static_cast<double>(mass->grams()), How::Weighed));
+    // To the gram, so that the lines add up under anybody's pencil.
+    Cell cell = traceCell(massTyped(*mass));
     cell.how = how;
     return cell;
 }
@@ -65,14 +66,12 @@ TableBlock vesselsTable(const QString& title, const std::vector<TracedVessel>& v
                      {tracePhrase("in it still, %1").arg(massUnit()), 1.2, true}};
     for (const TracedVessel& each : vessels) {
         TableRow row;
-        row.cells = {
-            traceCell(fromUtf8(each.name), {}, true),
-            traceCell(dayText(each.on)),
-            traceMass(each.in, each.how),
-            traceMass(each.ofIt, each.how),
-            traceCell(tracePercent(each.part)),
-            traceCell(each.left ? massFigure(static_cast<double>(each.left->grams()), How::Weighed)
-                                : tracePhrase("not known"))};
+        row.cells = {traceCell(fromUtf8(each.name), {}, true),
+                     traceCell(dayText(each.on)),
+                     traceMass(each.in, each.how),
+                     traceMass(each.ofIt, each.how),
+                     traceCell(tracePercent(each.part)),
+                     traceCell(each.left ? massTyped(*each.left) : tracePhrase("not known"))};
         table.rows.push_back(std::move(row));
     }
     return table;
@@ -190,10 +189,8 @@ TableBlock hivesTable(const TraceRun& run) {
                                each.hive.has_value()),
                      traceMass(each.mass, each.how), traceCell(tracePercent(each.part))};
         if (run.revised)
-            row.cells.push_back(
-                each.atClosing ? traceCell(massFigure(static_cast<double>(each.atClosing->grams()),
-                                                      How::Weighed))
-                               : traceCell(tracePhrase("the same")));
+            row.cells.push_back(each.atClosing ? traceCell(massTyped(*each.atClosing))
+                                               : traceCell(tracePhrase("the same")));
         table.rows.push_back(std::move(row));
     }
     return table;

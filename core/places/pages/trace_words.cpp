@@ -15,6 +15,23 @@ QString traceBoxes(std::int64_t count) {
     return count == 1 ? traceWord("1 box") : traceWord("%1 boxes").arg(count);
 }
 
+/// In words of their own: a hive is given feed, a jar is given away.
+QString wentText(OutHow how) {
+    switch (how) {
+        case OutHow::Sold:
+            return traceWord("sold");
+        case OutHow::Given:
+            return traceWord("given away");
+        case OutHow::Kept:
+            return traceWord("kept");
+        case OutHow::Broken:
+            return traceWord("broken");
+        case OutHow::CameBack:
+            return traceWord("came back");
+    }
+    return {};
+}
+
 }  // namespace
 
 QString traceGapText(const TraceUnknown& gap) {
@@ -32,7 +49,7 @@ QString traceGapText(const TraceUnknown& gap) {
                 .arg(name, traceBoxes(gap.count));
         case TraceGap::BoxUnknown:
             return traceWord(
-                       "%1: %2 without a known mark; where they stood, and what was given "
+                       "%1: %2 without a known mark; where such a box stood, and what was given "
                        "meanwhile, cannot be known.")
                 .arg(name, traceBoxes(gap.count));
         case TraceGap::NotShared:
@@ -140,7 +157,7 @@ QString traceBoxesOnText(const TraceMedicine& medicine) {
 
 QString tracedOutText(const TracedOut& out) {
     QStringList parts;
-    QString what = out.inTheBox ? traceWord("in the fair's box") : word(combwright::word(out.how));
+    QString what = out.inTheBox ? traceWord("in the fair's box") : wentText(out.how);
     if (out.count) what += QStringLiteral(" %1 × %2").arg(*out.count).arg(fromUtf8(out.kind));
     if (out.mass)
         if (const auto grams = out.mass->middle())

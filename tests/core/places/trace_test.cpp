@@ -102,6 +102,9 @@ TEST_F(TracedHoney, AHiveIsFoundInEverythingItsHoneyReached) {
     EXPECT_EQ(gramsOf(h1.forward.lots, "Winter mix"), 1895) << "4000 × 9000/19001 = 1894.64";
     ASSERT_EQ(h1.forward.fillings.size(), 1U);
     EXPECT_EQ(h1.forward.fillings[0].ofIt, Mass::grams(6451)) << "13620 × 9000/19001 = 6451.24";
+    EXPECT_TRUE(says(h1, {TraceGap::MixedInRun, "27-2", 2}));
+    EXPECT_TRUE(
+        pageText(tracePage(file(), h1), 300).contains(QStringLiteral("given away 3 × 454 g jar")));
 }
 
 TEST_F(TracedHoney, OfALotEveryJarAndWhoHasItIsTold) {
