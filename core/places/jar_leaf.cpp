@@ -71,7 +71,7 @@ void takeWork(const Read& file, const Vessel& vessel, JarLeaf& leaf) {
 }
 
 /// The newest reading up to the day of filling that can be trusted: anything else is not told.
-void takeWater(const Read& file, const Vessel& vessel, JarLeaf& leaf) {
+void takeLeafWater(const Read& file, const Vessel& vessel, JarLeaf& leaf) {
     const auto readings = vessel.bucket ? file.where<WaterReading>({is("bucket", *vessel.bucket)})
                                         : file.where<WaterReading>({is("lot", *vessel.lot)});
     std::optional<WaterReading> newest;
@@ -84,7 +84,8 @@ void takeWater(const Read& file, const Vessel& vessel, JarLeaf& leaf) {
         leaf.water = newest->water;
 }
 
-void takeRun(const Read& file, const TraceRun& run, JarLeaf& leaf, std::set<std::int64_t>& hives) {
+void takeLeafRun(const Read& file, const TraceRun& run, JarLeaf& leaf,
+                 std::set<std::int64_t>& hives) {
     onlyOnce(leaf.yards, run.yard);
     if (const auto yard = file.find(run.run.yard)) onlyOnce(leaf.places, yard->place);
     leaf.extractedFrom = std::min(leaf.extractedFrom.value_or(run.run.on), run.run.on);
@@ -132,7 +133,7 @@ std::optional<JarLeaf> jarLeaf(const Read& file, Id<Bottling> id) {
         if (const auto bucket = file.find(vessel.bucket)) takeTraits(bucket->traits, leaf);
         if (const auto lot = file.find(vessel.lot)) takeTraits(lot->traits, leaf);
     }
-    takeWater(file, filledFrom, leaf);
+    takeLeafWater(file, filledFrom, leaf);
     const TraceBack back = traceBack(file, *bottling);
     leaf.blends = static_cast<std::int64_t>(back.blends.size());
     for (const TraceSource& source : back.sources) {
@@ -141,7 +142,7 @@ std::optional<JarLeaf> jarLeaf(const Read& file, Id<Bottling> id) {
         if (lot && lot->origin == LotOrigin::BoughtIn) leaf.boughtFrom.push_back(lot->supplier);
     }
     std::set<std::int64_t> hives;
-    for (const TraceRun& run : back.runs) takeRun(file, run, leaf, hives);
+    for (const TraceRun& run : back.runs) takeLeafRun(file, run, leaf, hives);
     leaf.hives = static_cast<std::int64_t>(hives.size());
     std::erase_if(leaf.stacks, [](const LeafStack& stack) { return stack.boxHeightsMm.empty(); });
     return leaf;

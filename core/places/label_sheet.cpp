@@ -34,7 +34,7 @@ LabelAt placedAt(const LabelSheet& sheet, int sheetNumber, int cell, std::size_t
             sheet.grid.topMm + row * sheet.grid.pitchYMm - sheet.downMm, label};
 }
 
-JarLabel labelOf(const Bottling& bottling, const GoodsKind& kind, const LabelText& text) {
+JarLabel jarLabelOf(const Bottling& bottling, const GoodsKind& kind, const LabelText& text) {
     JarLabel label;
     label.kind = kind.name.text();
     label.net = kind.net;
@@ -122,7 +122,7 @@ Result<LabelSheet> labelSheet(const Read& file, const LabelsAsked& asked, Day on
     for (const BottledJars& jars : file.where<BottledJars>({is("bottling", bottling->id)})) {
         const auto kind = file.find(jars.kind);
         if (!kind || (asked.kind && *asked.kind != kind->id)) continue;
-        sheet.labels.push_back(labelOf(*bottling, *kind, text.value_or(LabelText{})));
+        sheet.labels.push_back(jarLabelOf(*bottling, *kind, text.value_or(LabelText{})));
         const std::int64_t count = std::min(asked.count.value_or(jars.count.value()), mostLabels);
         for (std::int64_t i = 0; i < count; ++i, ++next)
             sheet.placed.push_back(

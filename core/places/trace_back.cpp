@@ -166,7 +166,7 @@ void takeHives(const Read& file, const RunBalance& balance, TraceRun& traced) {
     }
 }
 
-void takeBoxes(const Read& file, TraceRun& traced, std::vector<TraceUnknown>& unknown) {
+void takeTracedBoxes(const Read& file, TraceRun& traced, std::vector<TraceUnknown>& unknown) {
     std::int64_t hiveless = 0, nobodyKnows = 0;
     for (const ExtractionBox& entry :
          file.where<ExtractionBox>({is("extraction", traced.run.id)})) {
@@ -235,7 +235,7 @@ void takeRuns(const Read& file, TraceBack& back) {
             sayOnce(back.unknown, {TraceGap::NotShared, name});
         else if (buckets > 1 && traced.hives.size() > 1)
             sayOnce(back.unknown, {TraceGap::MixedInRun, name, static_cast<std::int64_t>(buckets)});
-        takeBoxes(file, traced, back.unknown);
+        takeTracedBoxes(file, traced, back.unknown);
         takeMedicines(file, traced);
         back.runs.push_back(std::move(traced));
     }

@@ -13,20 +13,20 @@ namespace {
 
 constexpr int runsWithinDays = 365;
 
-void addBuckets(const Read& file, Id<Extraction> run, std::optional<double> part, How how,
-                std::vector<TraceStart>& starts) {
+void startInBuckets(const Read& file, Id<Extraction> run, std::optional<double> part, How how,
+                    std::vector<TraceStart>& starts) {
     for (const Bucket& bucket : file.where<Bucket>({is("extraction", run)}))
         starts.push_back({{bucket.id, std::nullopt}, part, how});
 }
 
 /// What of a run's honey came out of some of its boxes.
-void addBoxes(const Read& file, Id<Extraction> run, const std::set<std::int64_t>& boxes,
-              std::vector<TraceStart>& starts, std::vector<TraceUnknown>& unknown) {
+void startInBoxes(const Read& file, Id<Extraction> run, const std::set<std::int64_t>& boxes,
+                  std::vector<TraceStart>& starts, std::vector<TraceUnknown>& unknown) {
     const auto balance = runBalance(file, run);
     if (!balance) {
         const auto unshared = file.find(run);
         sayOnce(unknown, {TraceGap::NotShared, unshared ? unshared->name.text() : ""});
-        addBuckets(file, run, std::nullopt, How::Unknown, starts);
+        startInBuckets(file, run, std::nullopt, How::Unknown, starts);
         return;
     }
     double all = 0, theirs = 0;
@@ -38,15 +38,15 @@ void addBoxes(const Read& file, Id<Extraction> run, const std::set<std::int64_t>
     }
     isKnown = isKnown && all > 0;
     if (!isKnown) sayOnce(unknown, {TraceGap::PartUnknown, balance->run.name.text()});
-    addBuckets(file, run, isKnown ? std::optional(theirs / all) : std::nullopt,
-               isKnown ? balance->outHow() : How::Unknown, starts);
+    startInBuckets(file, run, isKnown ? std::optional(theirs / all) : std::nullopt,
+                   isKnown ? balance->outHow() : How::Unknown, starts);
 }
 
 }  // namespace
 
 std::vector<TraceStart> startsOfRun(const Read& file, Id<Extraction> run) {
     std::vector<TraceStart> starts;
-    addBuckets(file, run, 1.0, How::Weighed, starts);
+    startInBuckets(file, run, 1.0, How::Weighed, starts);
     return starts;
 }
 
@@ -60,7 +60,7 @@ std::vector<TraceStart> startsOfHive(const Read& file, Id<Hive> hive,
         if (!balance) {
             const auto run = file.find(entry.extraction);
             sayOnce(unknown, {TraceGap::NotShared, run ? run->name.text() : ""});
-            addBuckets(file, entry.extraction, std::nullopt, How::Unknown, starts);
+            startInBuckets(file, entry.extraction, std::nullopt, How::Unknown, starts);
             continue;
         }
         std::optional<double> part;
@@ -82,7 +82,7 @@ std::vector<TraceStart> startsOfHive(const Read& file, Id<Hive> hive,
                               static_cast<std::int64_t>(buckets)});
         if (hiveless > 0)
             sayOnce(unknown, {TraceGap::HiveUnknown, balance->run.name.text(), hiveless});
-        addBuckets(file, entry.extraction, part, how, starts);
+        startInBuckets(file, entry.extraction, part, how, starts);
     }
     return starts;
 }
@@ -93,7 +93,7 @@ std::vector<TraceStart> startsOfBox(const Read& file, Id<Box> box,
     std::set<std::int64_t> met;
     for (const ExtractionBox& entry : file.where<ExtractionBox>({is("box", box)}))
         if (met.insert(entry.extraction.number).second)
-            addBoxes(file, entry.extraction, {box.number}, starts, unknown);
+            startInBoxes(file, entry.extraction, {box.number}, starts, unknown);
     return starts;
 }
 
@@ -118,7 +118,7 @@ std::vector<TraceStart> startsOfTreatment(const Read& file, const Treatment& tre
                               calledOn(file, treatment.hive, run->on)});
     std::vector<TraceStart> starts;
     for (const auto& [run, boxes] : boxesByRun)
-        addBoxes(file, Id<Extraction>{run}, boxes, starts, unknown);
+        startInBoxes(file, Id<Extraction>{run}, boxes, starts, unknown);
     return starts;
 }
 

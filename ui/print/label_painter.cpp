@@ -13,7 +13,7 @@ namespace {
 
 /// From the edge of a label to its print: what a sheet may lie askew.
 constexpr double insetMm = 2.0;
-constexpr double gapMm = 1.0;
+constexpr double codeGapMm = 1.0;
 /// A telephone reads a module of a third of a millimetre. Common practice, no source.
 constexpr double leastModuleMm = 0.33;
 constexpr double mostQrMm = 22.0;
@@ -70,7 +70,7 @@ class LabelPainter {
         };
         // Beside the code the lines are short, below it as wide as the label.
         const auto wide = [&] {
-            return y < m_room.top() + qr ? m_room.width() - qr - gapMm : m_room.width();
+            return y < m_room.top() + qr ? m_room.width() - qr - codeGapMm : m_room.width();
         };
         line(m_label.head, TextSize::Title, true, wide());
         line(m_label.net, TextSize::Head, true, wide());

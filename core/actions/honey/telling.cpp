@@ -24,14 +24,14 @@ Result<void> demandLine(const std::string& line, const char* field) {
 }
 
 /// Given, kept as it was, or taken away.
-void takeLine(const std::string& given, std::string& line) {
+void takeLabelLine(const std::string& given, std::string& line) {
     if (given == "-")
         line.clear();
     else if (!given.empty())
         line = given;
 }
 
-Result<void> demandTables(const LabelText& text) {
+Result<void> demandLabelTables(const LabelText& text) {
     const auto profiles = honeyLimitProfiles();
     if (!text.limits.empty() &&
         std::find(profiles.begin(), profiles.end(), text.limits) == profiles.end())
@@ -63,14 +63,14 @@ const Fields& SetLabels::fields() {
 Result<Id<LabelText>> SetLabels::perform(Write& file) const {
     const auto before = labelTextInForce(file, on);
     LabelText text = before.value_or(LabelText{});
-    takeLine(producer, text.producer);
-    takeLine(address, text.address);
-    takeLine(origin, text.origin);
-    takeLine(flower, text.flower);
-    takeLine(flowerGrounds, text.flowerGrounds);
-    takeLine(more, text.more);
-    takeLine(limits, text.limits);
-    takeLine(region, text.region);
+    takeLabelLine(producer, text.producer);
+    takeLabelLine(address, text.address);
+    takeLabelLine(origin, text.origin);
+    takeLabelLine(flower, text.flower);
+    takeLabelLine(flowerGrounds, text.flowerGrounds);
+    takeLabelLine(more, text.more);
+    takeLabelLine(limits, text.limits);
+    takeLabelLine(region, text.region);
     if (months) text.months = months;
     if (code) text.code = *code;
     for (const auto& [line, field] :
@@ -87,7 +87,7 @@ Result<Id<LabelText>> SetLabels::perform(Write& file) const {
     // What was said of one flower does not speak for another.
     if (before && !text.flower.empty() && text.flower != before->flower && flowerGrounds.empty())
         return Refusal{Code::Missing, "flower_grounds", {}};
-    if (auto ok = demandTables(text); !ok) return ok.error();
+    if (auto ok = demandLabelTables(text); !ok) return ok.error();
     if (before && toRow(*before) == toRow(text)) return Refusal{Code::NothingToDo, {}, {}};
     if (!before && toRow(text) == toRow(LabelText{})) return Refusal{Code::NothingToDo, {}, {}};
     if (before && before->since == on) {

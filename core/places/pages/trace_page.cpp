@@ -196,7 +196,7 @@ TableBlock hivesTable(const TraceRun& run) {
     return table;
 }
 
-TableBlock boxesTable(const TraceRun& run) {
+TableBlock tracedBoxesTable(const TraceRun& run) {
     TableBlock table;
     table.title = tracePhrase("%1: boxes").arg(fromUtf8(run.run.name.text()));
     table.columns = {{tracePhrase("box"), 1.2, false},
@@ -267,7 +267,7 @@ void addBack(const TraceBack& back, Page& page) {
         if (run.revised)
             page.blocks.emplace_back(traceText(
                 tracePhrase("%1 was revised").arg(fromUtf8(run.run.name.text())), revised));
-        if (!run.boxes.empty()) page.blocks.emplace_back(boxesTable(run));
+        if (!run.boxes.empty()) page.blocks.emplace_back(tracedBoxesTable(run));
         if (!run.medicines.empty())
             page.blocks.emplace_back(medicinesTable(run));
         else

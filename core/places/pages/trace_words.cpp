@@ -16,7 +16,7 @@ QString traceBoxes(std::int64_t count) {
 }
 
 /// In words of their own: a hive is given feed, a jar is given away.
-QString wentText(OutHow how) {
+QString outHowText(OutHow how) {
     switch (how) {
         case OutHow::Sold:
             return traceWord("sold");
@@ -157,7 +157,7 @@ QString traceBoxesOnText(const TraceMedicine& medicine) {
 
 QString tracedOutText(const TracedOut& out) {
     QStringList parts;
-    QString what = out.inTheBox ? traceWord("in the fair's box") : wentText(out.how);
+    QString what = out.inTheBox ? traceWord("in the fair's box") : outHowText(out.how);
     if (out.count) what += QStringLiteral(" %1 × %2").arg(*out.count).arg(fromUtf8(out.kind));
     if (out.mass)
         if (const auto grams = out.mass->middle())
