@@ -193,7 +193,8 @@ const std::vector<Command>& commands() {
              {seasonCommands(), journalCommands(), pullCommands(), loadCommands(), yieldCommands(),
               storeroomCommands(), healthCommands(), colonyCommands(), freezerCommands(),
               waitingCommands(), storesCommands(), dueCommands(), treatmentCommands(),
-              constantCommands(), honeyCommands(), computeCommands()})
+              constantCommands(), honeyCommands(), traceCommands(), labelCommands(),
+              computeCommands()})
             list.insert(list.end(), group.begin(), group.end());
         return list;
     }();

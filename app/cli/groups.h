@@ -23,5 +23,7 @@ std::vector<Command> treatmentCommands();  ///< mites, medicines
 std::vector<Command> dueCommands();        ///< due
 std::vector<Command> constantCommands();   ///< constants
 std::vector<Command> honeyCommands();      ///< honey, blend
+std::vector<Command> traceCommands();      ///< trace
+std::vector<Command> labelCommands();      ///< labels, leaf
 
 }  // namespace combwright::cli

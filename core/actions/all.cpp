@@ -12,6 +12,7 @@
 #include "core/actions/honey/lots.h"
 #include "core/actions/honey/readings.h"
 #include "core/actions/honey/steps.h"
+#include "core/actions/honey/telling.h"
 #include "core/actions/honey_room/asides.h"
 #include "core/actions/honey_room/clearers.h"
 #include "core/actions/honey_room/gate.h"
@@ -117,6 +118,8 @@ const std::vector<ActionType>& actionTypes() {
         typeOf<DescribeHoney>(),   typeOf<WorkHoney>(),
         typeOf<WeighLeft>(),       typeOf<BlendHoney>(),
         typeOf<BuyHoney>(),        typeOf<Amend>(),
+        typeOf<SetLabels>(),       typeOf<MoveLabels>(),
+        typeOf<KeepSheet>(),
     };
     return all;
 }

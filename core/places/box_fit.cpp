@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <map>
 
+#include "core/model/frames/frame.h"
 #include "core/storage/queries/names.h"
 #include "core/words/figures.h"
 

@@ -18,6 +18,7 @@ int main(int argc, char** argv) {
     addBoardBenches();
     addRoomBenches();
     addColoniesBenches();
+    addTraceBenches();
     benchmark::Initialize(&argc, argv);
     if (benchmark::ReportUnrecognizedArguments(argc, argv)) return 2;
     benchmark::RunSpecifiedBenchmarks();

@@ -11,5 +11,6 @@ void addWindowBenches();
 void addBoardBenches();
 void addRoomBenches();
 void addColoniesBenches();
+void addTraceBenches();
 
 }  // namespace combwright::bench

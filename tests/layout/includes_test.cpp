@@ -147,6 +147,7 @@ const std::vector<LibraryRow>& libraryTable() {
         {"sqlite3.h", {"core/storage"}},
         {"glpk.h", {"core/trade/plan"}},
         {"csv.h", {"core/catalogue", "core/exchange"}},
+        {"qrencode.h", {"core/exchange"}},
         {"unistd.h", {"app/desktop"}},
         {"sys/socket.h", {"app/desktop"}},
         {"sys/un.h", {"app/desktop"}},

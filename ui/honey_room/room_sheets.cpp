@@ -7,7 +7,10 @@
 #include "core/places/pages/day_log_page.h"
 #include "core/places/pages/extraction_sheet_page.h"
 #include "core/places/pages/honey_store_page.h"
+#include "core/places/pages/jar_leaf_page.h"
+#include "core/places/pages/label_pages.h"
 #include "core/places/pages/room_tags_page.h"
+#include "core/places/pages/trace_page.h"
 #include "core/places/pages/waiting_sign_page.h"
 
 namespace combwright {
@@ -34,9 +37,20 @@ std::vector<PrintSheet> roomSheets(Session& session, std::function<std::vector<L
              }},
             {QStringLiteral("day-log"), sheetTitle("Log of the day"),
              [&session, today] { return dayLogPage(session.read(), today()); }},
-            {QStringLiteral("honey-store"), sheetTitle("Honey in the room"), [&session, today] {
+            {QStringLiteral("honey-store"), sheetTitle("Honey in the room"),
+             [&session, today] {
                  return honeyStorePage(session.read(), honeyStore(session.read(), today()));
-             }}};
+             }},
+            {QStringLiteral("trace"), sheetTitle("Trace of the newest filling"),
+             [&session, today] { return newestTracePage(session.read(), today()); }},
+            {QStringLiteral("jar-leaf"), sheetTitle("Leaf for a jar"),
+             [&session, today] { return newestJarLeafPage(session.read(), today()); }},
+            {QStringLiteral("labels"), sheetTitle("Labels of the newest filling"),
+             [&session, today] { return newestLabelsPage(session.read(), today()); }},
+            {QStringLiteral("label-words"), sheetTitle("Before labels are stuck on"),
+             [&session, today] { return newestLabelWordsPage(session.read(), today()); }},
+            {QStringLiteral("label-test"), sheetTitle("Where the printer puts labels"),
+             [&session, today] { return usualCalibrationPage(session.read(), today()); }}};
 }
 
 }  // namespace combwright

@@ -9,6 +9,7 @@
 #include <QSvgGenerator>
 
 #include "ui/print/keep_bytes.h"
+#include "ui/print/label_painter.h"
 #include "ui/print/sheet_painter.h"
 
 namespace combwright {
@@ -43,6 +44,7 @@ double paintPicture(QPaintDevice& device, const Page& page, const Look& look, do
 
 int paintPage(QPagedPaintDevice& device, const Page& page, const QFont& base) {
     const Look look = paperLook(base);
+    if (const LabelsBlock* labels = labelsOf(page)) return paintLabels(device, *labels, look);
     // How many sheets there are is known only after painting them once, on a device that is thrown
     // away.
     int sheets = 1;
@@ -72,6 +74,11 @@ QString writePdf(const Page& page, const QString& path, const QFont& base, const
     writer.setResolution(300);
     writer.setPageLayout(QPageLayout(size, QPageLayout::Portrait, QMarginsF(15, 14, 15, 12),
                                      QPageLayout::Millimeter));
+    // Labels lie on the paper they are bought on.
+    if (const LabelsBlock* labels = labelsOf(page))
+        writer.setPageLayout(QPageLayout(
+            QPageSize(QSizeF(labels->paperWidthMm, labels->paperHeightMm), QPageSize::Millimeter),
+            QPageLayout::Portrait, QMarginsF(), QPageLayout::Millimeter));
     paintPage(writer, page, base);
     return keepBytes(path, sheet.data());
 }

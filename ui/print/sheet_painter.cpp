@@ -9,6 +9,7 @@
 #include "ui/drawing/strokes.h"
 #include "ui/print/card_painter.h"
 #include "ui/print/cell_painter.h"
+#include "ui/print/label_painter.h"
 #include "ui/print/steps_view.h"
 
 namespace combwright {
@@ -301,6 +302,22 @@ void SheetPainter::paintBlock(const CardsBlock& block) {
         if (block.cut && at % across == 0) scissors(box.bottomLeft());
     }
     m_y += high + 12;
+}
+
+/// On a picture: the sheets as they will lie there, small.
+void SheetPainter::paintBlock(const LabelsBlock& block) {
+    const double scale = m_width / block.paperWidthMm;
+    for (std::size_t sheet = 0; sheet < block.sheets.size(); ++sheet) {
+        need(block.paperHeightMm * scale);
+        const PainterState state(m_painter);
+        m_painter.translate(0, m_y);
+        m_painter.scale(scale, scale);
+        m_painter.setPen(QPen(m_look.tone(Tone::Line), 0.3));
+        m_painter.setBrush(Qt::NoBrush);
+        m_painter.drawRect(QRectF(0, 0, block.paperWidthMm, block.paperHeightMm));
+        paintLabelSheet(m_painter, m_look, block, sheet);
+        m_y += block.paperHeightMm * scale + 12;
+    }
 }
 
 /// In the margin at the line to cut along.

@@ -55,6 +55,7 @@ class SheetPainter {
     void paintBlock(const TickBlock& block);
     void paintBlock(const BlanksBlock& block);
     void paintBlock(const CardsBlock& block);
+    void paintBlock(const LabelsBlock& block);
     void scissors(const QPointF& at);
     void cardsTitle(const CardsBlock& block);
 

@@ -194,7 +194,46 @@ struct CardsBlock {
     bool cut = true;    ///< lines to cut along; else edges
 };
 
-using Block = std::variant<TextBlock, TickBlock, TableBlock, BlanksBlock, StepsBlock, CardsBlock>;
+/// A square code as dark and light modules.
+struct QrDrawn {
+    int side = 0;            ///< modules along an edge; 0: none
+    std::vector<bool> dark;  ///< row by row
+    int rim = 4;             ///< modules of white around it
+};
+
+/// A label where it lies on the sheet, millimetres from its upper left corner.
+struct PlacedCell {
+    double leftMm = 0;
+    double topMm = 0;
+    std::size_t label = 0;  ///< of `labels`
+    QString corner;         ///< on a page to calibrate by: the cell's number
+};
+
+/// What stands on a label.
+struct LabelDrawn {
+    QString head;       ///< "Honey"
+    QString net;        ///< "454 g"
+    QStringList lines;  ///< below each other
+    QString caution;    ///< never left out
+    QrDrawn qr;
+};
+
+/// Labels on bought sheets: nothing else stands on the paper, and it has no margins.
+struct LabelsBlock {
+    QString paper;  ///< "A4", "Letter"
+    double paperWidthMm = 210;
+    double paperHeightMm = 297;
+    double cellWidthMm = 0;
+    double cellHeightMm = 0;
+    bool round = false;
+    bool outlines = false;  ///< to calibrate by: edges, a cross and a scale
+    QStringList about;      ///< then, what to do, in the middle of the sheet
+    std::vector<LabelDrawn> labels;
+    std::vector<std::vector<PlacedCell>> sheets;
+};
+
+using Block = std::variant<TextBlock, TickBlock, TableBlock, BlanksBlock, StepsBlock, CardsBlock,
+                           LabelsBlock>;
 
 struct Page {
     QString title;

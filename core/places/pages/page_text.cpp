@@ -187,6 +187,20 @@ struct BlockWriter {
             }
         }
     }
+    void operator()(const LabelsBlock& block) const {
+        std::vector<std::size_t> counts(block.labels.size(), 0);
+        for (const auto& sheet : block.sheets)
+            for (const PlacedCell& cell : sheet)
+                if (cell.label < counts.size()) ++counts[cell.label];
+        for (const QString& line : block.about) writeWrapped(line, width, out);
+        for (std::size_t i = 0; i < block.labels.size(); ++i) {
+            const LabelDrawn& label = block.labels[i];
+            out += QStringLiteral("- %1 × %2, %3\n").arg(counts[i]).arg(label.head, label.net);
+            for (const QString& line : label.lines)
+                writeWrapped(QStringLiteral("  ") + line, width, out);
+            writeWrapped(QStringLiteral("  ") + label.caution, width, out);
+        }
+    }
     void operator()(const BlanksBlock& block) const {
         QStringList parts;
         for (const QString& label : block.labels) parts << label + QStringLiteral(" ______");

@@ -245,6 +245,20 @@ CREATE INDEX bottled_jars_bottling ON bottled_jars (bottling_id);
 -- next
 CREATE INDEX going_out_bottling ON going_out (bottling_id);
 -- next
+CREATE INDEX going_out_bucket ON going_out (bucket_id);
+-- next
+CREATE INDEX going_out_lot ON going_out (lot_id);
+-- next
+CREATE INDEX honey_step_bucket ON honey_step (bucket_id);
+-- next
+CREATE INDEX honey_step_lot ON honey_step (lot_id);
+-- next
+CREATE INDEX honey_left_bucket ON honey_left (bucket_id);
+-- next
+CREATE INDEX honey_left_lot ON honey_left (lot_id);
+-- next
+CREATE INDEX complaint_bottling ON complaint (bottling_id);
+-- next
 CREATE INDEX fair_line_fair ON fair_line (fair_id);
 -- next
 CREATE INDEX fair_line_bottling ON fair_line (bottling_id);

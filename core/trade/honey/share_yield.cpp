@@ -4,37 +4,13 @@
 #include <cmath>
 #include <numeric>
 
+#include "core/trade/honey/apportion.h"
+
 namespace combwright {
 namespace {
 
-// Products of two masses in the smallest units do not fit 64 bits.
-__extension__ typedef __int128 YieldProduct;
-
 /// Weights are compared in whole milligrams, so that equal remainders are seen to be equal.
 std::int64_t yieldWeightOf(double grams) { return std::llround(grams * 1000.0); }
-
-/// Whole parts of `whole` in proportion to the weights, by largest remainder, ties to the earlier.
-/// Nothing weighs: all parts are 0.
-std::vector<std::int64_t> largestRemainder(std::int64_t whole,
-                                           const std::vector<std::int64_t>& weights) {
-    std::vector<std::int64_t> parts(weights.size(), 0);
-    const std::int64_t total = std::accumulate(weights.begin(), weights.end(), std::int64_t{0});
-    if (total == 0) return parts;
-    std::vector<std::int64_t> remainders(weights.size());
-    std::int64_t open = whole;
-    for (std::size_t i = 0; i < weights.size(); ++i) {
-        const YieldProduct product = static_cast<YieldProduct>(whole) * weights[i];
-        parts[i] = static_cast<std::int64_t>(product / total);
-        remainders[i] = static_cast<std::int64_t>(product % total);
-        open -= parts[i];
-    }
-    std::vector<std::size_t> order(weights.size());
-    std::iota(order.begin(), order.end(), std::size_t{0});
-    std::stable_sort(order.begin(), order.end(),
-                     [&](std::size_t a, std::size_t b) { return remainders[a] > remainders[b]; });
-    for (std::size_t i = 0; open > 0; ++i, --open) ++parts[order[i]];
-    return parts;
-}
 
 /// The boxes of one hive, or those whose hive nobody knows.
 struct YieldLine {

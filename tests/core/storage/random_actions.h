@@ -17,7 +17,7 @@ class RandomActions {
         const std::string on = isoText(day("2027-04-01") + days(pick(200)));
         // The yards are gone through every few weeks; otherwise no line is ever met again.
         const std::string visited = isoText(day("2027-04-10") + days(21 * pick(6)));
-        switch (pick(62)) {
+        switch (pick(63)) {
             case 0:
                 return R"({"do":"add-yard","on":")" + on + R"(","yard_name":"Y)" + number(6) +
                        "\"}";
@@ -109,6 +109,8 @@ class RandomActions {
             case 48:
             case 53:
                 return health(on);
+            case 62:
+                return toldOnPaper(on);
             case 49:
                 return bees(on);
             case 50:
@@ -289,6 +291,22 @@ class RandomActions {
             default:
                 return R"({"do":"weigh-hive)" + head + R"("hive":"H)" + number(30) +
                        R"(","left_g":20000})";
+        }
+    }
+    std::string toldOnPaper(const std::string& on) {
+        switch (pick(4)) {
+            case 0:
+                return R"({"do":"move-labels","on":")" + on + R"(","grid":"a4-3x7","right_mm":)" +
+                       number(40) + "}";
+            case 1:
+                return R"({"do":"keep-sheet","on":")" + on + R"(","sheet":"trace","subject":"S)" +
+                       number(3) + R"(","as_it_read":"R)" + number(3) + "\"}";
+            case 2:
+                return R"({"do":"set-labels","on":")" + on + R"(","flower":"Lime")" +
+                       (pick(2) ? R"(,"flower_grounds":"seen"})" : "}");
+            default:
+                return R"({"do":"set-labels","on":")" + on + R"(","months":)" + number(30) +
+                       R"(,"producer":"P)" + number(3) + "\"}";
         }
     }
     std::string health(const std::string& on) {
