@@ -90,7 +90,8 @@ CREATE TABLE packing_stock (
     bought INTEGER,
     counted INTEGER,
     supplier TEXT,
-    note TEXT
+    note TEXT,
+    day_so_far_millionths INTEGER
 ) STRICT;
 -- next
 CREATE TABLE goods_count (
@@ -99,7 +100,8 @@ CREATE TABLE goods_count (
     bottling_id INTEGER REFERENCES bottling (id),
     on_day TEXT NOT NULL,
     count INTEGER NOT NULL,
-    why TEXT
+    why TEXT,
+    day_so_far_millionths INTEGER
 ) STRICT;
 -- next
 CREATE TABLE bottling (
@@ -251,5 +253,3 @@ CREATE INDEX fair_line_bottling ON fair_line (bottling_id);
 CREATE INDEX water_reading_bucket ON water_reading (bucket_id);
 -- next
 CREATE INDEX water_reading_lot ON water_reading (lot_id);
--- next
-CREATE INDEX bucket_extraction ON bucket (extraction_id);
