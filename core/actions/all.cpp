@@ -9,6 +9,11 @@
 #include "core/actions/health/medicines.h"
 #include "core/actions/health/tables.h"
 #include "core/actions/health/treatments.h"
+#include "core/actions/honey/bottlings.h"
+#include "core/actions/honey/complaints.h"
+#include "core/actions/honey/fairs.h"
+#include "core/actions/honey/going_out.h"
+#include "core/actions/honey/goods.h"
 #include "core/actions/honey_room/asides.h"
 #include "core/actions/honey_room/clearers.h"
 #include "core/actions/honey_room/gate.h"
@@ -155,6 +160,17 @@ const std::vector<ActionType>& actionTypes() {
         typeOf<FinishTask>(),
         typeOf<QuietRule>(),
         typeOf<EndQuiet>(),
+        typeOf<AddGoods>(),
+        typeOf<SetPrices>(),
+        typeOf<BuyPacking>(),
+        typeOf<CountPacking>(),
+        typeOf<CountGoods>(),
+        typeOf<FillJars>(),
+        typeOf<GoOut>(),
+        typeOf<PackFair>(),
+        typeOf<FairHome>(),
+        typeOf<NoteComplaint>(),
+        typeOf<CloseComplaint>(),
         typeOf<Amend>(),
     };
     return all;

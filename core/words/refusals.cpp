@@ -236,6 +236,28 @@ const char* refusalText(const Refusal& refusal) {
                 "refusals",
                 "%1: nobody has recorded the measures of {name}. Measure it, then ask again.");
         case Code::TooMany:
+            if (has("shelf_of"))
+                return QT_TRANSLATE_NOOP(
+                    "refusals",
+                    "{shelf_of}: not so many are there by what is written down, on {day}; at most "
+                    "{most}. Look at the number and the day; if there are more on the shelf, count "
+                    "them first.");
+            if (has("honey_in"))
+                return QT_TRANSLATE_NOOP(
+                    "refusals",
+                    "{honey_in} has not so much honey by what is written down, on that day or "
+                    "later; at most {most_g} g. Look at the number; if there was more, put its "
+                    "weight right first.");
+            if (has("never_out"))
+                return QT_TRANSLATE_NOOP("refusals",
+                                         "{never_out}: more came back than ever went out; at most "
+                                         "{most}. Look at the number and the day.");
+            if (has("packed_of"))
+                return QT_TRANSLATE_NOOP(
+                    "refusals",
+                    "{packed_of}: {most} were packed, and what came home, broke and was given adds "
+                    "up to {found}. Look at the numbers; if more were packed, write that down "
+                    "first.");
             if (has("slots_of"))
                 return QT_TRANSLATE_NOOP(
                     "refusals",

@@ -10,8 +10,9 @@ namespace {
 const AmendType* findAmendType(std::string_view table) {
     static const std::vector<AmendType> all = [] {
         std::vector<AmendType> list;
-        for (const auto& group : {yardAmends(), queenAmends(), boxAmends(), honeyAmends(),
-                                  benchAmends(), storeAmends(), feedAmends(), healthAmends()})
+        for (const auto& group :
+             {yardAmends(), queenAmends(), boxAmends(), honeyAmends(), goodsAmends(), benchAmends(),
+              storeAmends(), feedAmends(), healthAmends()})
             list.insert(list.end(), group.begin(), group.end());
         return list;
     }();
@@ -96,7 +97,12 @@ const Fields& Amend::fields() {
         field<&Amend::colonyMove>("colony_move"), field<&Amend::queen>("queen"),
         field<&Amend::queenStay>("queen_stay"), field<&Amend::queenWait>("queen_wait"),
         field<&Amend::queenColour>("queen_colour"), field<&Amend::task>("task"),
-        field<&Amend::quiet>("quiet"), field<&Amend::set>("set"));
+        field<&Amend::quiet>("quiet"), field<&Amend::goodsKind>("goods_kind"),
+        field<&Amend::packingStock>("packing_stock"), field<&Amend::goodsCount>("goods_count"),
+        field<&Amend::bottling>("bottling"), field<&Amend::bottledJars>("bottled_jars"),
+        field<&Amend::complaint>("complaint"), field<&Amend::goingOut>("going_out"),
+        field<&Amend::fair>("fair"), field<&Amend::fairLine>("fair_line"),
+        field<&Amend::set>("set"));
     return all;
 }
 
