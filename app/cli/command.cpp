@@ -193,7 +193,7 @@ const std::vector<Command>& commands() {
              {seasonCommands(), journalCommands(), pullCommands(), loadCommands(), yieldCommands(),
               storeroomCommands(), healthCommands(), colonyCommands(), freezerCommands(),
               waitingCommands(), storesCommands(), dueCommands(), treatmentCommands(),
-              computeCommands()})
+              goodsCommands(), computeCommands()})
             list.insert(list.end(), group.begin(), group.end());
         return list;
     }();
