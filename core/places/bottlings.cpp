@@ -1,6 +1,7 @@
 #include "core/places/bottlings.h"
 
 #include <algorithm>
+#include <map>
 
 #include "core/catalogue/honey_tables.h"
 #include "core/trade/honey/net_tolerance.h"
@@ -30,10 +31,57 @@ std::vector<ToleranceRow> tolerancesFor(const std::string& region, std::string& 
     return rows;
 }
 
-FillingLeft leftOf(const GoodsShelf& shelf, Id<Bottling> bottling) {
-    for (const FillingLeft& each : shelf.fillings)
-        if (each.bottling == bottling) return each;
-    return {bottling};
+/// What many sheets ask alike, asked once.
+class FillingAsked {
+  public:
+    FillingAsked(const Read& file, Day on) : m_file(file), m_on(on), m_held(file, on) {
+        if (const auto text = keeperLabelText(file, on)) m_region = text->region;
+    }
+
+    FillingLeft left(const GoodsKind& kind, Id<Bottling> bottling) {
+        auto known = m_left.find(kind.id.number);
+        if (known == m_left.end()) {
+            known = m_left.emplace(kind.id.number, Lefts{}).first;
+            for (const FillingLeft& each : goodsShelf(m_file, kind, m_on).fillings)
+                known->second.emplace(each.bottling.number, each);
+        }
+        const auto found = known->second.find(bottling.number);
+        return found == known->second.end() ? FillingLeft{bottling} : found->second;
+    }
+    std::vector<Hold> holds(Id<Bottling> bottling) { return m_held.of(bottling); }
+    const std::string& region() const { return m_region; }
+
+  private:
+    using Lefts = std::map<std::int64_t, FillingLeft>;
+    const Read& m_file;
+    Day m_on;
+    HeldHoney m_held;
+    std::string m_region;
+    std::map<std::int64_t, Lefts> m_left;  ///< by kind, by filling
+};
+
+FillingSheet sheetOf(const Read& file, const Bottling& bottling, Day on, FillingAsked& asked) {
+    FillingSheet sheet;
+    sheet.bottling = bottling;
+    sheet.vessel = vesselOf(bottling);
+    sheet.from = nameOf(file, sheet.vessel);
+    sheet.drawn = drawnFor(file, bottling);
+    sheet.inJars = honeyInJars(file, bottling.id);
+    sheet.holds = asked.holds(bottling.id);
+    sheet.treated = treatedShare(file, bottling.id, on);
+    for (const BottledJars& line : file.where<BottledJars>({is("bottling", bottling.id)})) {
+        const auto kind = file.find(line.kind);
+        if (!kind) continue;
+        FilledJars jars;
+        jars.line = line;
+        jars.kind = *kind;
+        jars.left = asked.left(*kind, bottling.id);
+        judgeNet(jars, asked.region());
+        sheet.jars.push_back(std::move(jars));
+    }
+    for (const Complaint& each : file.where<Complaint>({is("bottling", bottling.id)}))
+        if (each.on <= on) sheet.complaints.push_back(each);
+    return sheet;
 }
 
 }  // namespace
@@ -67,28 +115,8 @@ void judgeNet(FilledJars& jars, const std::string& region, Working* working) {
 }
 
 FillingSheet fillingSheet(const Read& file, const Bottling& bottling, Day on) {
-    FillingSheet sheet;
-    sheet.bottling = bottling;
-    sheet.vessel = vesselOf(bottling);
-    sheet.from = nameOf(file, sheet.vessel);
-    sheet.drawn = drawnFor(file, bottling);
-    sheet.inJars = honeyInJars(file, bottling.id);
-    sheet.holds = holdsOn(file, bottling.id, on);
-    sheet.treated = treatedShare(file, bottling.id, on);
-    const auto text = keeperLabelText(file, on);
-    for (const BottledJars& line : file.where<BottledJars>({is("bottling", bottling.id)})) {
-        const auto kind = file.find(line.kind);
-        if (!kind) continue;
-        FilledJars jars;
-        jars.line = line;
-        jars.kind = *kind;
-        jars.left = leftOf(goodsShelf(file, *kind, on), bottling.id);
-        judgeNet(jars, text ? text->region : std::string());
-        sheet.jars.push_back(std::move(jars));
-    }
-    for (const Complaint& each : file.where<Complaint>({is("bottling", bottling.id)}))
-        if (each.on <= on) sheet.complaints.push_back(each);
-    return sheet;
+    FillingAsked asked(file, on);
+    return sheetOf(file, bottling, on, asked);
 }
 
 std::vector<FillingSheet> fillings(const Read& file, Day on) {
@@ -98,7 +126,8 @@ std::vector<FillingSheet> fillings(const Read& file, Day on) {
         return a.on != b.on ? a.on > b.on : a.id.number > b.id.number;
     });
     std::vector<FillingSheet> sheets;
-    for (const Bottling& each : all) sheets.push_back(fillingSheet(file, each, on));
+    FillingAsked asked(file, on);
+    for (const Bottling& each : all) sheets.push_back(sheetOf(file, each, on, asked));
     return sheets;
 }
 

@@ -57,7 +57,7 @@ PackingShelf shelfOf(const Read& file, const Packing& packing, Day on) {
     for (const PackingStock& each : file.all<PackingStock>())
         if (isOf(each, packing) && each.bought && each.on <= on)
             shelf.bought += each.bought->value();
-    for (const DayClosing& each : closings(bookOf(file, packing))) {
+    for (const ShelfDay& each : closings(bookOf(file, packing))) {
         if (each.on > on) continue;
         shelf.left = each.left;
         if (each.counted) shelf.counted = each.on;

@@ -4,14 +4,14 @@
 
 namespace combwright {
 
-std::vector<DayClosing> closings(const DayBook& book) {
+std::vector<ShelfDay> closings(const DayBook& book) {
     std::set<Day> on;
     for (const auto& [day, change] : book.changes) on.insert(day);
     for (const auto& [day, count] : book.counts) on.insert(day);
-    std::vector<DayClosing> closed;
+    std::vector<ShelfDay> closed;
     std::int64_t left = 0;
     for (const Day day : on) {
-        DayClosing closing{day, left + book.changeOn(day)};
+        ShelfDay closing{day, left + book.changeOn(day)};
         const auto count = book.counts.find(day);
         if (count != book.counts.end()) {
             const std::int64_t after = book.changeOn(day) - count->second.daySoFar;

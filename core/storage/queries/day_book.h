@@ -29,7 +29,7 @@ struct DayBook {
     }
 };
 
-struct DayClosing {
+struct ShelfDay {
     Day on;
     std::int64_t left = 0;        ///< at the end of the day
     std::int64_t correction = 0;  ///< what a count found beyond what was reckoned
@@ -37,6 +37,6 @@ struct DayClosing {
 };
 
 /// Every day anything is written down of, in order.
-std::vector<DayClosing> closings(const DayBook& book);
+std::vector<ShelfDay> closings(const DayBook& book);
 
 }  // namespace combwright

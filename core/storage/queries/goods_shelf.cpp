@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <map>
+#include <set>
 
 namespace combwright {
 namespace {
@@ -29,9 +30,9 @@ GoodsBooks booksOf(const Read& file, Id<GoodsKind> kind) {
     }
     std::stable_sort(order.begin(), order.end(),
                      [](const auto& a, const auto& b) { return a.first < b.first; });
+    std::set<std::int64_t> listed;
     for (const auto& [on, id] : order)
-        if (std::find(books.order.begin(), books.order.end(), id) == books.order.end())
-            books.order.push_back(id);
+        if (listed.insert(id.number).second) books.order.push_back(id);
     for (const GoingOut& each : file.where<GoingOut>({is("goods_kind", kind)})) {
         const std::int64_t many = each.count ? each.count->value() : 0;
         books.add(each.on, each.how == OutHow::CameBack ? many : -many, each.bottling);
@@ -51,14 +52,14 @@ GoodsBooks booksOf(const Read& file, Id<GoodsKind> kind) {
     }
     // What a count found of one filling, the kind has more or fewer too.
     for (const auto& [number, book] : books.fillings)
-        for (const DayClosing& closing : closings(book))
+        for (const ShelfDay& closing : closings(book))
             if (closing.correction != 0) books.all.add(closing.on, closing.correction);
     return books;
 }
 
-std::int64_t leftAt(const std::vector<DayClosing>& closed, Day until) {
+std::int64_t leftAt(const std::vector<ShelfDay>& closed, Day until) {
     std::int64_t left = 0;
-    for (const DayClosing& each : closed)
+    for (const ShelfDay& each : closed)
         if (each.on <= until) left = each.left;
     return left;
 }
@@ -107,7 +108,7 @@ GoodsShelf goodsShelf(const Read& file, const GoodsKind& kind, Day until) {
     shelf.kind = kind;
     const GoodsBooks books = booksOf(file, kind.id);
     const auto closed = closings(books.all);
-    for (const DayClosing& each : closed) {
+    for (const ShelfDay& each : closed) {
         if (each.on > until) continue;
         shelf.written = true;
         if (each.counted) {
@@ -118,15 +119,16 @@ GoodsShelf goodsShelf(const Read& file, const GoodsKind& kind, Day until) {
     shelf.left = leftAt(closed, until);
     addFillings(shelf, books, until);
     for (const auto& [number, book] : books.fillings)
-        for (const DayClosing& each : closings(book))
+        for (const ShelfDay& each : closings(book))
             if (each.counted && each.on <= until) shelf.corrected += each.correction;
+    std::map<std::int64_t, std::int64_t> filled;
     for (const BottledJars& each : file.where<BottledJars>({is("goods_kind", kind.id)})) {
         const auto bottling = file.find(each.bottling);
         if (!bottling || bottling->on > until) continue;
         shelf.filled += each.count.value();
-        for (FillingLeft& filling : shelf.fillings)
-            if (filling.bottling == bottling->id) filling.filled += each.count.value();
+        filled[bottling->id.number] += each.count.value();
     }
+    for (FillingLeft& each : shelf.fillings) each.filled = filled[each.bottling.number];
     std::erase_if(shelf.fillings, [](const FillingLeft& each) { return each.filled == 0; });
     for (const GoingOut& each : file.where<GoingOut>({is("goods_kind", kind.id)}))
         if (each.on <= until && each.count)
@@ -156,7 +158,7 @@ std::optional<Id<Bottling>> onlyFilling(const GoodsShelf& shelf) {
 std::optional<GoodsShort> goodsShort(const Read& file, Id<GoodsKind> kind) {
     std::optional<GoodsShort> worst;
     const auto look = [&worst](const DayBook& book, std::optional<Id<Bottling>> bottling) {
-        for (const DayClosing& each : closings(book)) {
+        for (const ShelfDay& each : closings(book)) {
             if (each.left >= 0) continue;
             if (!worst) worst = GoodsShort{each.on, 0, bottling};
             if (-each.left > worst->lacks) worst->lacks = -each.left;
@@ -181,7 +183,7 @@ std::int64_t cameBackTooMany(const Read& file, Id<GoodsKind> kind) {
             out.add(fair->on, *sold + (each.given ? each.given->value() : 0));
     }
     std::int64_t worst = 0;
-    for (const DayClosing& each : closings(out)) worst = std::max(worst, -each.left);
+    for (const ShelfDay& each : closings(out)) worst = std::max(worst, -each.left);
     return worst;
 }
 
