@@ -17,7 +17,7 @@ class RandomActions {
         const std::string on = isoText(day("2027-04-01") + days(pick(200)));
         // The yards are gone through every few weeks; otherwise no line is ever met again.
         const std::string visited = isoText(day("2027-04-10") + days(21 * pick(6)));
-        switch (pick(62)) {
+        switch (pick(65)) {
             case 0:
                 return R"({"do":"add-yard","on":")" + on + R"(","yard_name":"Y)" + number(6) +
                        "\"}";
@@ -82,6 +82,7 @@ class RandomActions {
             case 23:
             case 29:
             case 30:
+            case 64:
                 return deadOut("2027-10-20");
             case 24:
                 return suspicion(on);
@@ -108,6 +109,9 @@ class RandomActions {
                 return pick(2) ? feeding(on) : weighing(on);
             case 48:
             case 53:
+            case 61:
+            case 62:
+            case 63:
                 return health(on);
             case 49:
                 return bees(on);
@@ -120,7 +124,6 @@ class RandomActions {
             case 58:
             case 59:
             case 60:
-            case 61:
                 return goods();
             default: {
                 static const char* const lines[] = {"e b7 s3 +1", "x rain",      "-1",
