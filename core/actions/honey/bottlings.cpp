@@ -126,7 +126,9 @@ Result<void> readWeighed(const Read& file, const std::string& text,
         line->weighed = Count(many);
         line->mean = Number::rounded(std::accumulate(grams->begin(), grams->end(), 0.0) /
                                      static_cast<double>(many));
-        line->lightest = Mass::roundedGrams(*std::min_element(grams->begin(), grams->end()));
+        // Down to the gram: a jar is never made heavier than it was.
+        line->lightest =
+            Mass::grams(static_cast<std::int64_t>(*std::min_element(grams->begin(), grams->end())));
     }
     return {};
 }

@@ -97,8 +97,9 @@ QString fillingAbout(const FillingSheet& sheet) {
 
 QString drawnText(const FillingSheet& sheet) {
     if (!sheet.drawn.mass) return goodsSay("how much honey is not known");
-    const QString drawn =
-        massKnown(static_cast<double>(sheet.drawn.mass->grams()), sheet.drawn.how);
+    // To the gram: a filling's honey is kept like money.
+    const QString drawn = massTyped(*sheet.drawn.mass) + QLatin1Char(' ') + massUnit() +
+                          QLatin1Char(' ') + QLatin1Char(letter(sheet.drawn.how));
     if (sheet.drawn.lost == Mass{}) return goodsSay("%1 of honey").arg(drawn);
     return goodsSay("%1 of honey, %2 g of it not in jars")
         .arg(drawn, QString::number(sheet.drawn.lost.grams()));
@@ -243,7 +244,9 @@ QString goodsStoryText(const GoodsShelf& shelf) {
     addStory(parts, outBy(shelf, OutHow::Kept), "%1 kept");
     addStory(parts, outBy(shelf, OutHow::Broken) + shelf.brokenAtFairs, "%1 broken");
     addStory(parts, outBy(shelf, OutHow::CameBack), "%1 came back");
-    if (shelf.corrected > 0) addStory(parts, shelf.corrected, "%1 more found when counted");
+    if (shelf.corrected > 0)
+        addStory(parts, shelf.corrected,
+                 shelf.filled > 0 ? "%1 more found when counted" : "%1 by count");
     if (shelf.corrected < 0) addStory(parts, -shelf.corrected, "%1 missing when counted");
     if (shelf.counted) parts << goodsSay("counted %1").arg(shortDayText(*shelf.counted));
     if (shelf.ofNoFilling > 0 && shelf.filled > 0)

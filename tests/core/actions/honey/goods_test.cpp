@@ -135,12 +135,12 @@ TEST_F(GoodsDeeds, CodesAreTypedOrMadeAndNeverTwice) {
 }
 
 TEST_F(GoodsDeeds, TheScaleSaysMeanAndLightest) {
-    done(fill("B1", R"("jars":"10 454 g, 2 227 g","weighed":"456, 455.5, 451; 227 g: 229")"));
+    done(fill("B1", R"("jars":"10 454 g, 2 227 g","weighed":"456, 455.5, 451.8; 227 g: 229")"));
     const auto lines = file().all<BottledJars>();
     ASSERT_EQ(lines.size(), 2U);
     EXPECT_EQ(lines[0].weighed, Count(3));
-    EXPECT_DOUBLE_EQ(lines[0].mean->value(), 454.166667) << "1362.5 ÷ 3";
-    EXPECT_EQ(lines[0].lightest, Mass::grams(451));
+    EXPECT_DOUBLE_EQ(lines[0].mean->value(), 454.433333) << "1363.3 ÷ 3";
+    EXPECT_EQ(lines[0].lightest, Mass::grams(451)) << "never rounded up";
     EXPECT_EQ(lines[1].weighed, Count(1));
     EXPECT_EQ(outcome(fill("B2", R"("jars":"2 454 g","weighed":"456, 455, 454")")),
               "too_many weighed");
