@@ -10,7 +10,7 @@ std::string currencyOf(const Read& file) {
     return season ? season->currency : std::string();
 }
 
-std::string infantCaution() {
+std::string honeyCaution() {
     for (const PublishedLabelWord& each : publishedLabelWords())
         if (each.what == "infant_caution") return each.says;
     return {};

@@ -24,6 +24,6 @@ GoodsStock goodsStock(const Read& file, Day on);
 std::string currencyOf(const Read& file);
 
 /// What belongs on every paper that goes with honey, from the published list of label words.
-std::string infantCaution();
+std::string honeyCaution();
 
 }  // namespace combwright

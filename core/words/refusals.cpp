@@ -67,6 +67,22 @@ const char* heldText(const Refusal& refusal) {
         "frame. Suspected disease is never overruled.");
 }
 
+/// Of honey in a bucket, lot or jar.
+const char* heldHoneyText(const Refusal& refusal) {
+    const std::string_view why = refusal.value("why");
+    if (why == "suspected disease" || why == "contact" || why == "dead-out unexplained")
+        return QT_TRANSLATE_NOOP(
+            "refusals",
+            "{honey} is held since {since} ({why}). Ask your bee inspector before any of it is "
+            "mixed, filled or given away. Where the inspector has said that it may go, give that "
+            "as "
+            "the reason; it stays written down.");
+    return QT_TRANSLATE_NOOP(
+        "refusals",
+        "{honey} is held since {since} ({why}). Release it first, or give a reason; it stays "
+        "written down with what is made of it.");
+}
+
 const char* refusalText(const Refusal& refusal) {
     const auto has = [&](const char* name) { return !refusal.value(name).empty(); };
     switch (refusal.code) {
@@ -245,9 +261,9 @@ const char* refusalText(const Refusal& refusal) {
             if (has("honey_in"))
                 return QT_TRANSLATE_NOOP(
                     "refusals",
-                    "{honey_in} has not so much honey by what is written down, on that day or "
-                    "later; at most {most_g} g. Look at the number; if there was more, put its "
-                    "weight right first.");
+                    "There is not so much honey in {honey_in}: at most {most_g}. Where more is in "
+                    "it than was written down, put that right first: weigh what is left, or amend "
+                    "what came in.");
             if (has("never_out"))
                 return QT_TRANSLATE_NOOP("refusals",
                                          "{never_out}: more came back than ever went out; at most "
@@ -304,6 +320,7 @@ const char* refusalText(const Refusal& refusal) {
                 "%1 stays as it was recorded. Record anew what it should have been about.");
         case Code::HeldBack:
             if (has("reason")) return heldText(refusal);
+            if (has("honey")) return heldHoneyText(refusal);
             return refusal.value("why") == "dead-out unexplained"
                        ? QT_TRANSLATE_NOOP("refusals",
                                            "%1: {name} is held since {since}: its colony died and "
@@ -438,6 +455,9 @@ QString sentence(const Refusal& refusal) {
     const bool masses = refusal.code == Code::OutOfRange && isWholeGrams(refusal);
     for (const auto& [name, value] : refusal.values) {
         QString shown = name == "other" ? fieldWord(value) : fromUtf8(value);
+        if (name == "most_g")
+            shown =
+                ShownFigure{massTyped(Mass::grams(std::atoll(value.c_str()))), massUnit()}.text();
         if (masses && name == "low") shown = massTyped(Mass::grams(std::atoll(value.c_str())));
         if (masses && name == "high")
             shown =

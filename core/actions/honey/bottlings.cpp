@@ -136,7 +136,9 @@ Result<void> readWeighed(const Read& file, const std::string& text,
 Result<void> holdsFree(const std::vector<Hold>& holds, const std::string& name,
                        const std::string& reason, const char* field) {
     if (holds.empty() || !reason.empty()) return {};
-    return heldBack(field, name, holds.front());
+    Refusal held = heldBack(field, name, holds.front());
+    held.values.emplace_back("honey", name);
+    return held;
 }
 
 Result<Name> codeFor(const Read& file, const FillJars& said, const Bottling& bottling) {
