@@ -76,7 +76,7 @@ QString holdsText(const std::vector<Hold>& holds) {
     return parts.join(QStringLiteral("; "));
 }
 
-QString treatedShareText(const TreatedShare& treated) {
+QString goodsTreatedText(const TreatedShare& treated) {
     if (!treated.any()) return {};
     if (treated.all()) return goodsSay("treated while on");
     return goodsSay("perhaps treated while on: %1 of %2 boxes").arg(treated.boxes).arg(treated.of);
@@ -85,7 +85,7 @@ QString treatedShareText(const TreatedShare& treated) {
 QString fillingAbout(const FillingSheet& sheet) {
     QStringList parts;
     if (const QString held = holdsText(sheet.holds); !held.isEmpty()) parts << held;
-    if (const QString treated = treatedShareText(sheet.treated); !treated.isEmpty())
+    if (const QString treated = goodsTreatedText(sheet.treated); !treated.isEmpty())
         parts << treated;
     for (const Complaint& each : sheet.complaints)
         parts << (each.closed ? goodsSay("complaint %1, closed: %2")
