@@ -194,7 +194,7 @@ const std::vector<Command>& commands() {
               storeroomCommands(), healthCommands(), colonyCommands(), freezerCommands(),
               waitingCommands(), storesCommands(), dueCommands(), treatmentCommands(),
               constantCommands(), honeyCommands(), traceCommands(), labelCommands(),
-              computeCommands()})
+              goodsCommands(), computeCommands()})
             list.insert(list.end(), group.begin(), group.end());
         return list;
     }();

@@ -13,6 +13,7 @@ std::vector<Command> pullCommands();       ///< pull
 std::vector<Command> loadCommands();       ///< loads
 std::vector<Command> yieldCommands();      ///< yields
 std::vector<Command> storeroomCommands();  ///< stock, needs
+std::vector<Command> goodsCommands();      ///< jars, sales, fair
 std::vector<Command> computeCommands();    ///< compute, codes
 std::vector<Command> healthCommands();     ///< dead-outs, contacts
 std::vector<Command> colonyCommands();     ///< colonies, queens, story, follow

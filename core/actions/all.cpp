@@ -9,6 +9,11 @@
 #include "core/actions/health/medicines.h"
 #include "core/actions/health/tables.h"
 #include "core/actions/health/treatments.h"
+#include "core/actions/honey/bottlings.h"
+#include "core/actions/honey/complaints.h"
+#include "core/actions/honey/fairs.h"
+#include "core/actions/honey/going_out.h"
+#include "core/actions/honey/goods.h"
 #include "core/actions/honey/lots.h"
 #include "core/actions/honey/readings.h"
 #include "core/actions/honey/steps.h"
@@ -119,7 +124,12 @@ const std::vector<ActionType>& actionTypes() {
         typeOf<WeighLeft>(),       typeOf<BlendHoney>(),
         typeOf<BuyHoney>(),        typeOf<Amend>(),
         typeOf<SetLabels>(),       typeOf<MoveLabels>(),
-        typeOf<KeepSheet>(),
+        typeOf<KeepSheet>(),       typeOf<AddGoods>(),
+        typeOf<SetPrices>(),       typeOf<BuyPacking>(),
+        typeOf<CountPacking>(),    typeOf<CountGoods>(),
+        typeOf<FillJars>(),        typeOf<GoOut>(),
+        typeOf<PackFair>(),        typeOf<FairHome>(),
+        typeOf<NoteComplaint>(),   typeOf<CloseComplaint>(),
     };
     return all;
 }

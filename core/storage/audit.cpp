@@ -8,6 +8,7 @@
 #include "core/model/storeroom/review.h"
 #include "core/model/yard/queen.h"
 #include "core/storage/journal.h"
+#include "core/storage/queries/goods_shelf.h"
 #include "core/storage/queries/hive_days.h"
 #include "core/storage/queries/names.h"
 #include "core/storage/queries/vessels.h"
@@ -256,6 +257,41 @@ void auditVessels(const Read& file, std::vector<AuditFinding>& findings) {
     }
 }
 
+/// Never more jars went out than there were, each filling is of one vessel, each code on its own.
+void auditGoods(const Read& file, std::vector<AuditFinding>& findings) {
+    for (const GoodsKind& kind : file.all<GoodsKind>()) {
+        if (const auto lacks = goodsShort(file, kind.id))
+            findings.push_back({"goods " + kind.name.text(),
+                                "on " + isoText(lacks->on) + " more went out than there were"});
+        if (cameBackTooMany(file, kind.id) > 0)
+            findings.push_back({"goods " + kind.name.text(), "more came back than went out"});
+    }
+    std::set<std::string> codes;
+    for (const Bottling& each : file.all<Bottling>()) {
+        const std::string about = "filling " + each.code.text();
+        if (each.bucket.has_value() == each.lot.has_value())
+            findings.push_back({about, "it is of no honey, or of two"});
+        if (!codes.insert(each.code.text()).second)
+            findings.push_back({about, "its code stands on another filling too"});
+    }
+    for (const GoingOut& each : file.all<GoingOut>())
+        if (each.kind.has_value() + each.bucket.has_value() + each.lot.has_value() != 1)
+            findings.push_back({"gone out #" + std::to_string(each.id.number),
+                                "it is of no goods and no honey, or of two"});
+    for (const PackingStock& each : file.all<PackingStock>())
+        if (each.kind.has_value() == !each.lid.empty())
+            findings.push_back({"jars or lids #" + std::to_string(each.id.number),
+                                "it is neither jars nor lids, or both"});
+    for (const FairLine& each : file.all<FairLine>()) {
+        const auto fair = file.find(each.fair);
+        const std::string about = "fair " + (fair ? fair->name.text() : std::string());
+        if (fair && fair->closed && !each.home)
+            findings.push_back({about, "it is over, and nobody counted what came home"});
+        if (soldOf(each).value_or(0) < 0)
+            findings.push_back({about, "more came home than was packed"});
+    }
+}
+
 }  // namespace
 
 std::vector<AuditFinding> audit(const Read& file) {
@@ -271,6 +307,7 @@ std::vector<AuditFinding> audit(const Read& file) {
     auditPegs(file, findings);
     auditBoards(file, findings);
     auditVessels(file, findings);
+    auditGoods(file, findings);
     if (const auto broken = Journal(file.database()).firstBroken())
         findings.push_back({"journal " + std::to_string(*broken),
                             "its digest does not follow from the rows before: it was altered"});

@@ -257,6 +257,28 @@ const char* refusalText(const Refusal& refusal) {
                 "refusals",
                 "%1: nobody has recorded the measures of {name}. Measure it, then ask again.");
         case Code::TooMany:
+            if (has("shelf_of"))
+                return QT_TRANSLATE_NOOP(
+                    "refusals",
+                    "{shelf_of}: not so many are there by what is written down, on {day}; at most "
+                    "{most}. Look at the number and the day; if there are more on the shelf, count "
+                    "them first.");
+            if (has("honey_in"))
+                return QT_TRANSLATE_NOOP(
+                    "refusals",
+                    "There is not so much honey in {honey_in}: at most {most_g}. Where more is in "
+                    "it than was written down, put that right first: weigh what is left, or amend "
+                    "what came in.");
+            if (has("never_out"))
+                return QT_TRANSLATE_NOOP("refusals",
+                                         "{never_out}: more came back than ever went out; at most "
+                                         "{most}. Look at the number and the day.");
+            if (has("packed_of"))
+                return QT_TRANSLATE_NOOP(
+                    "refusals",
+                    "{packed_of}: {most} were packed, and what came home, broke and was given adds "
+                    "up to {found}. Look at the numbers; if more were packed, write that down "
+                    "first.");
             if (has("slots_of"))
                 return QT_TRANSLATE_NOOP(
                     "refusals",
@@ -272,12 +294,6 @@ const char* refusalText(const Refusal& refusal) {
                 return QT_TRANSLATE_NOOP("refusals",
                                          "{off_of} has not so many boxes of that kind to take off: "
                                          "{most}. Nothing of the line was kept.");
-            if (has("honey_in"))
-                return QT_TRANSLATE_NOOP(
-                    "refusals",
-                    "There is not so much honey in {honey_in}: at most {most_g}. Where more is in "
-                    "it than was written down, put that right first: weigh what is left, or amend "
-                    "what came in.");
             if (has("room_g"))
                 return QT_TRANSLATE_NOOP(
                     "refusals",
@@ -467,6 +483,9 @@ QString sentence(const Refusal& refusal) {
     const bool masses = refusal.code == Code::OutOfRange && isWholeGrams(refusal);
     for (const auto& [name, value] : refusal.values) {
         QString shown = name == "other" ? fieldWord(value) : fromUtf8(value);
+        if (name == "most_g")
+            shown =
+                ShownFigure{massTyped(Mass::grams(std::atoll(value.c_str()))), massUnit()}.text();
         if (masses && name == "low") shown = massTyped(Mass::grams(std::atoll(value.c_str())));
         if (masses && name == "high")
             shown =

@@ -18,6 +18,7 @@
 #include "core/words/words.h"
 #include "ui/print/page_painter.h"
 #include "ui/print/print_dialog.h"
+#include "ui/season_book/goods_sheets.h"
 
 namespace combwright {
 namespace {
@@ -403,22 +404,25 @@ std::vector<KeyHint> SeasonBookPlace::hints() const {
 }
 
 std::vector<PrintSheet> SeasonBookPlace::sheets() const {
-    return {{QStringLiteral("harvest-summary"), tr("Harvest summary"),
-             [this] {
-                 return harvestSummaryPage(session().read(), m_season, session().clock().today(),
-                                           m_before);
-             }},
-            {QStringLiteral("medicine-record"), tr("Medicine record"),
-             [this] { return medicineRecordPage(session().read(), session().clock().today()); }},
-            {QStringLiteral("inspector-list"), tr("Inspector's list"),
-             [this] { return inspectorPage(session().read(), session().clock().today()); }},
-            {QStringLiteral("mites"), tr("Mites"),
-             [this] {
-                 const Day today = session().clock().today();
-                 return mitesPage(session().read(), mites(session().read(), {}, today), today);
-             }},
-            {QStringLiteral("treatments"), tr("Medicines and treatments"),
-             [this] { return treatmentsPage(session().read(), {}, session().clock().today()); }}};
+    std::vector<PrintSheet> sheets{
+        {QStringLiteral("harvest-summary"), tr("Harvest summary"),
+         [this] {
+             return harvestSummaryPage(session().read(), m_season, session().clock().today(),
+                                       m_before);
+         }},
+        {QStringLiteral("medicine-record"), tr("Medicine record"),
+         [this] { return medicineRecordPage(session().read(), session().clock().today()); }},
+        {QStringLiteral("inspector-list"), tr("Inspector's list"),
+         [this] { return inspectorPage(session().read(), session().clock().today()); }},
+        {QStringLiteral("mites"), tr("Mites"),
+         [this] {
+             const Day today = session().clock().today();
+             return mitesPage(session().read(), mites(session().read(), {}, today), today);
+         }},
+        {QStringLiteral("treatments"), tr("Medicines and treatments"),
+         [this] { return treatmentsPage(session().read(), {}, session().clock().today()); }}};
+    for (PrintSheet& each : goodsSheets(session())) sheets.push_back(std::move(each));
+    return sheets;
 }
 
 std::vector<Explained> SeasonBookPlace::explained() const {

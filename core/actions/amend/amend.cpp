@@ -11,8 +11,8 @@ const AmendType* findAmendType(std::string_view table) {
     static const std::vector<AmendType> all = [] {
         std::vector<AmendType> list;
         for (const auto& group :
-             {yardAmends(), queenAmends(), boxAmends(), honeyAmends(), benchAmends(), storeAmends(),
-              feedAmends(), healthAmends(), vesselAmends()})
+             {yardAmends(), queenAmends(), boxAmends(), honeyAmends(), vesselAmends(),
+              goodsAmends(), benchAmends(), storeAmends(), feedAmends(), healthAmends()})
             list.insert(list.end(), group.begin(), group.end());
         return list;
     }();
@@ -100,7 +100,11 @@ const Fields& Amend::fields() {
         field<&Amend::quiet>("quiet"), field<&Amend::lot>("lot"),
         field<&Amend::lotPart>("lot_part"), field<&Amend::waterReading>("water_reading"),
         field<&Amend::honeyStep>("honey_step"), field<&Amend::honeyLeft>("honey_left"),
-        field<&Amend::set>("set"));
+        field<&Amend::goodsKind>("goods_kind"), field<&Amend::packingStock>("packing_stock"),
+        field<&Amend::goodsCount>("goods_count"), field<&Amend::bottling>("bottling"),
+        field<&Amend::bottledJars>("bottled_jars"), field<&Amend::complaint>("complaint"),
+        field<&Amend::goingOut>("going_out"), field<&Amend::fair>("fair"),
+        field<&Amend::fairLine>("fair_line"), field<&Amend::set>("set"));
     return all;
 }
 

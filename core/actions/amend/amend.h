@@ -11,6 +11,7 @@
 #include "core/model/changes.h"
 #include "core/model/health/medicine.h"
 #include "core/model/health/tables.h"
+#include "core/model/honey/going_out.h"
 #include "core/model/honey/lot.h"
 #include "core/model/honey/pull.h"
 #include "core/model/honey/room.h"
@@ -84,6 +85,15 @@ struct Amend {
     std::optional<Id<WaterReading>> waterReading;
     std::optional<Id<HoneyStep>> honeyStep;
     std::optional<Id<HoneyLeft>> honeyLeft;
+    std::optional<Id<GoodsKind>> goodsKind;
+    std::optional<Id<PackingStock>> packingStock;
+    std::optional<Id<GoodsCount>> goodsCount;
+    std::optional<Id<Bottling>> bottling;
+    std::optional<Id<BottledJars>> bottledJars;
+    std::optional<Id<Complaint>> complaint;
+    std::optional<Id<GoingOut>> goingOut;
+    std::optional<Id<Fair>> fair;
+    std::optional<Id<FairLine>> fairLine;
     Changes set;
     static const Fields& fields();
     Result<Answer> perform(Write& file) const;

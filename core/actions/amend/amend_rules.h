@@ -33,6 +33,8 @@ std::vector<AmendType> feedAmends();   ///< hive_weighing, feeding, feed_stock, 
 std::vector<AmendType>
 healthAmends();  ///< finding, medicine, treatment, medicine_disposal, mite_line, phase_day
 std::vector<AmendType>
+goodsAmends();  ///< goods_kind, packing_stock … bottling, going_out, fair, fair_line
+std::vector<AmendType>
 honeyAmends();  ///< pull_plan, crop_note, extraction … room_day, clearer_board
 std::vector<AmendType> vesselAmends();  ///< lot, lot_part, water_reading, honey_step, honey_left
 

@@ -18,7 +18,8 @@ const Fields& PackingStock::fields() {
         describe(ownId<&PackingStock::id>(), field<&PackingStock::on>("on_day"),
                  field<&PackingStock::kind>("goods_kind"), field<&PackingStock::lid>("lid"),
                  field<&PackingStock::bought>("bought"), field<&PackingStock::counted>("counted"),
-                 field<&PackingStock::supplier>("supplier"), field<&PackingStock::note>("note"));
+                 field<&PackingStock::supplier>("supplier"), field<&PackingStock::note>("note"),
+                 field<&PackingStock::daySoFar>("day_so_far"));
     return all;
 }
 
@@ -26,7 +27,8 @@ const Fields& GoodsCount::fields() {
     static const Fields all =
         describe(ownId<&GoodsCount::id>(), field<&GoodsCount::kind>("goods_kind"),
                  field<&GoodsCount::bottling>("bottling"), field<&GoodsCount::on>("on_day"),
-                 field<&GoodsCount::count>("count"), field<&GoodsCount::why>("why"));
+                 field<&GoodsCount::count>("count"), field<&GoodsCount::why>("why"),
+                 field<&GoodsCount::daySoFar>("day_so_far"));
     return all;
 }
 

@@ -41,18 +41,21 @@ struct PackingStock {
     std::optional<Count> counted;  ///< all there are that day, in place of what was reckoned
     std::string supplier;
     std::string note;
+    std::optional<Number> daySoFar;  ///< of a count: that day's change written down before it
     static const Fields& fields();
 };
 
-/// Full jars or finished candles counted on the shelf, in place of what was reckoned.
+/// Full jars or finished candles counted on the shelf, in place of what was reckoned. What is
+/// written down of the same day after the count came after it.
 struct GoodsCount {
     static constexpr std::string_view table = "goods_count";
     Id<GoodsCount> id;
     Id<GoodsKind> kind;
-    std::optional<Id<Bottling>> bottling;  ///< none: of no known filling
+    std::optional<Id<Bottling>> bottling;  ///< none: all of the kind, whichever filling
     Day on;
     Count count;
-    std::string why;  ///< where it differs
+    std::string why;                 ///< where it differs
+    std::optional<Number> daySoFar;  ///< that day's change written down before it was counted
     static const Fields& fields();
 };
 

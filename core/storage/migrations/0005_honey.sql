@@ -91,7 +91,8 @@ CREATE TABLE packing_stock (
     bought INTEGER,
     counted INTEGER,
     supplier TEXT,
-    note TEXT
+    note TEXT,
+    day_so_far_millionths INTEGER
 ) STRICT;
 -- next
 CREATE TABLE goods_count (
@@ -100,7 +101,8 @@ CREATE TABLE goods_count (
     bottling_id INTEGER REFERENCES bottling (id),
     on_day TEXT NOT NULL,
     count INTEGER NOT NULL,
-    why TEXT
+    why TEXT,
+    day_so_far_millionths INTEGER
 ) STRICT;
 -- next
 CREATE TABLE bottling (

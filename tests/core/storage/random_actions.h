@@ -17,7 +17,7 @@ class RandomActions {
         const std::string on = isoText(day("2027-04-01") + days(pick(200)));
         // The yards are gone through every few weeks; otherwise no line is ever met again.
         const std::string visited = isoText(day("2027-04-10") + days(21 * pick(6)));
-        switch (pick(63)) {
+        switch (pick(72)) {
             case 0:
                 return R"({"do":"add-yard","on":")" + on + R"(","yard_name":"Y)" + number(6) +
                        "\"}";
@@ -82,6 +82,7 @@ class RandomActions {
             case 23:
             case 29:
             case 30:
+            case 64:
                 return deadOut("2027-10-20");
             case 24:
                 return suspicion(on);
@@ -108,6 +109,9 @@ class RandomActions {
                 return pick(2) ? feeding(on) : weighing(on);
             case 48:
             case 53:
+            case 67:
+            case 68:
+            case 69:
                 return health(on);
             case 62:
                 return toldOnPaper(on);
@@ -124,6 +128,11 @@ class RandomActions {
             case 60:
             case 61:
                 return vessels();
+            case 63:
+            case 64:
+            case 65:
+            case 66:
+                return goods();
             default: {
                 static const char* const lines[] = {"e b7 s3 +1", "x rain",      "-1",
                                                     "w4/300 +1d", "f2.5 light!", "qc2c left1 +2"};
@@ -472,6 +481,78 @@ class RandomActions {
                 return R"({"do":"blend-honey)" + head + R"(,"name":"L)" + number(9) +
                        R"(","parts":")" + bucket + (pick(2) ? " all, L" : " 2 kg, L") + number(9) +
                        " " + number(5) + " kg" + (pick(2) ? R"("})" : R"(","reason":"r"})");
+        }
+    }
+    /// From the run on: kinds, fillings, what goes out, fairs. Late in the year, so that the
+    /// buckets are there.
+    std::string goods() {
+        const std::string on = isoText(day("2027-08-10") + days(pick(60)));
+        const std::string head = R"(","on":")" + on + "\"";
+        const std::string kind = "K" + number(3);
+        const std::string some = number(9) + " " + kind;
+        switch (pick(16)) {
+            case 0:
+                return R"({"do":"add-goods)" + head + R"(,"name":")" + kind +
+                       (pick(3) ? R"(","net_g":454,"lid":"63","price":)" + number(9) + "}"
+                                : R"(","what":"candle"})");
+            case 1:
+            case 2:
+            case 3:
+                return R"({"do":"fill-jars)" + head + R"(,"bucket":{"bucket":"B)" + number(9) +
+                       R"(","run":"R)" + number(2) + R"("},"jars":")" + some +
+                       (pick(2) ? "\"}" : R"(","lost_honey_g":30,"reason":"tasted"})");
+            case 4:
+            case 5:
+                return R"({"do":"go-out)" + head + R"(,"goods":")" + some +
+                       (pick(2) ? "\"}" : R"(","went":"given","reason":"tasted"})");
+            case 6:
+                return R"({"do":"go-out)" + head + R"(,"bucket":{"bucket":"B)" + number(9) +
+                       R"(","run":"R)" + number(2) + R"("},"mass_g":400})";
+            case 7:
+                return R"({"do":"go-out)" + head + R"(,"went":"came back","goods":"1 )" + kind +
+                       "\"}";
+            case 8:
+                return R"({"do":"pack-fair)" + head + R"(,"fair_name":"F)" + number(2) +
+                       R"(","goods":")" + some + R"(","change_money":20})";
+            case 9:
+                return R"({"do":"fair-home","on":"2027-10-20","fair":"F)" + number(2) +
+                       R"(","home":"1 )" + kind + R"(, 1 broken","cash":30})";
+            case 10:
+                return R"({"do":"count-goods)" + head + R"(,"goods_kind":")" + kind +
+                       R"(","count":)" + number(30) + "}";
+            case 11:
+                return R"({"do":"buy-packing)" + head +
+                       (pick(2) ? R"(,"goods_kind":")" + kind + "\"" : R"(,"lid":"63")") +
+                       R"(,"bought":)" + number(90) + "}";
+            case 12:
+                return R"({"do":"count-packing)" + head + R"(,"lid":"63","counted":)" + number(60) +
+                       "}";
+            case 13:
+                return pick(2) ? R"({"do":"note-complaint)" + head + R"(,"bottling":"#)" +
+                                     number(5) + R"(","what":"foam"})"
+                               : R"({"do":"close-complaint","on":"2027-10-20","complaint":"#)" +
+                                     number(3) + R"(","became":"only foam"})";
+            case 14:
+                return R"({"do":"set-prices)" + head + R"(,"prices":")" + kind + " " + number(9) +
+                       "\"}";
+            default: {
+                static const char* const amended[] = {
+                    R"("goods_kind":"#{s}","set":{"price":null,"note":"old"})",
+                    R"("bottling":"#{n}","set":{"on_day":"2027-09-01","lost_honey_g":20,"lost_honey_how":"weighed"})",
+                    R"("bottled_jars":"#{n}","set":{"count":{n}})",
+                    R"("going_out":"#{n}","set":{"count":{n},"place":"gate"})",
+                    R"("going_out":"#{n}","set":{"went":"kept","price":null})",
+                    R"("fair":"#{s}","set":{"cash":40})",
+                    R"("fair_line":"#{n}","set":{"given_away":1})",
+                    R"("goods_count":"#{s}","set":{"count":12})",
+                    R"("packing_stock":"#{n}","set":{"supplier":"shop"})",
+                    R"("complaint":"#{s}","set":{"who":"Ann"})"};
+                std::string what = amended[pick(10)];
+                for (const auto& [mark, below] : {std::pair("{n}", 9U), std::pair("{s}", 3U)})
+                    for (auto at = what.find(mark); at != std::string::npos; at = what.find(mark))
+                        what.replace(at, 3, number(below));
+                return R"({"do":"amend)" + head + "," + what + R"(,"why":"misread"})";
+            }
         }
     }
     std::string amend(const std::string& on) {

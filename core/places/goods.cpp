@@ -1,0 +1,34 @@
+#include "core/places/goods.h"
+
+#include "core/catalogue/honey_tables.h"
+#include "core/model/season_info.h"
+
+namespace combwright {
+
+std::string currencyOf(const Read& file) {
+    const auto season = file.first<SeasonInfo>({});
+    return season ? season->currency : std::string();
+}
+
+std::string honeyCaution() {
+    for (const PublishedLabelWord& each : publishedLabelWords())
+        if (each.what == "infant_caution") return each.says;
+    return {};
+}
+
+GoodsStock goodsStock(const Read& file, Day on) {
+    GoodsStock stock;
+    stock.on = on;
+    stock.shelves = goodsShelves(file, on);
+    stock.fillings = fillings(file, on);
+    stock.packing = packingShelf(file, on);
+    for (const GoodsShelf& each : stock.shelves) {
+        const bool honey = each.kind.what == GoodsWhat::Jar || each.kind.what == GoodsWhat::Comb;
+        if (honey && each.kind.net && each.left > 0)
+            stock.honeyInJars += *each.kind.net * each.left;
+    }
+    stock.currency = currencyOf(file);
+    return stock;
+}
+
+}  // namespace combwright

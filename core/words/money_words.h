@@ -1,0 +1,16 @@
+// Money as it stands on a price card: two decimals always, the file's own sign behind it.
+#pragma once
+
+#include <QString>
+#include <string_view>
+
+#include "core/units/money.h"
+
+namespace combwright {
+
+/// "8.50"
+QString moneyFigure(Money money);
+/// "8.50 €"; without a sign where the keeper gave none.
+QString moneyText(Money money, std::string_view currency);
+
+}  // namespace combwright
