@@ -8,6 +8,7 @@
 #include "core/places/freezer.h"
 #include "core/places/room_boxes.h"
 #include "core/places/wets_home.h"
+#include "core/storage/queries/hive_days.h"
 
 namespace combwright {
 namespace {

@@ -129,9 +129,9 @@ class RandomActions {
             case 61:
                 return vessels();
             case 63:
-            case 64:
             case 65:
             case 66:
+            case 70:
                 return goods();
             default: {
                 static const char* const lines[] = {"e b7 s3 +1", "x rain",      "-1",
