@@ -28,10 +28,14 @@ INSTANTIATE_TEST_SUITE_P(
               "Looked for eggs, none. Queen looked for, not seen. 2 capped queen cells, 1 left."},
         Typed{"q0", "Queen looked for, not seen."},
         // What stands behind the number is what was read on the scale.
-        Typed{"kg45 lb", "Weighs 20.412 kg."}, Typed{"kg45lb", "Weighs 20.412 kg."},
-        Typed{"lb20 kg", "Weighs 20 kg."}, Typed{"kg20+21 lb", "Weighs 9.072 and 9.525 kg."},
-        Typed{"f900 g", "0.9 kg fed."}, Typed{"f32 oz, cross", "0.907 kg fed. “cross”"},
-        Typed{"f5.5 lb e", "Eggs. 2.495 kg fed."}, Typed{"kg45 lbs", "Weighs 20.412 kg."},
+        Typed{"kg45 lb", "Not opened. Weighs 20.412 kg."},
+        Typed{"kg45lb", "Not opened. Weighs 20.412 kg."},
+        Typed{"lb20 kg", "Not opened. Weighs 20 kg."},
+        Typed{"kg20+21 lb", "Not opened. Weighs 9.072 and 9.525 kg."},
+        Typed{"f900 g", "Lid only. 0.9 kg fed."},
+        Typed{"f32 oz, cross", "Lid only. 0.907 kg fed. “cross”"},
+        Typed{"f5.5 lb e", "Eggs. 2.495 kg fed."},
+        Typed{"kg45 lbs", "Not opened. Weighs 20.412 kg."},
         Typed{"b7 lb of honey left", "7 brood. “lb of honey left”"},
         // The colony, not some bees.
         Typed{"dead, robbed out", "Found dead. “robbed out”"}, Typed{"dead", "Found dead."},
