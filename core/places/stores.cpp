@@ -102,7 +102,11 @@ void StoresReader::setSupersApart(HiveStores& row) const {
     const Standing standing = standingOn(m_file, row.hive, row.scale->weighing.on);
     Hive then = row.hive;
     then.excluderAbove = standing.excluderAbove;
-    const auto supers = supersOn(then, standing.boxes);
+    auto supers = supersOn(then, standing.boxes);
+    // Without an excluder a second box like the bottom one is nest, and the bees winter on it.
+    if (!then.excluderAbove && !standing.boxes.empty())
+        std::erase_if(supers,
+                      [&](const Box& box) { return box.kind == standing.boxes.front().kind; });
     if (supers.empty()) return;
     row.withSupersG = row.grams;
     row.scaledSupers = static_cast<int>(supers.size());

@@ -64,7 +64,7 @@ TEST_F(TraceByCommand, EveryThingThatCanBeAskedForIsFound) {
 }
 
 TEST_F(TraceByCommand, AKeptSheetIsPrintedAsItRead) {
-    done(R"({"do":"keep-sheet","on":"2027-10-10","sheet":"trace","subject":"Summer blend",)"
+    done(R"({"do":"keep-sheet","on":"2027-10-10","what_sheet":"trace","subject":"Summer blend",)"
          R"("as_it_read":"as it was in October"})");
     const CliAnswer answer = on("trace", {"--lot", "Summer blend", "--kept"});
     EXPECT_TRUE(answer.out.contains(QStringLiteral("as it was in October"))) << answer;

@@ -102,7 +102,7 @@ TEST_F(MitesAndMedicines, WithoutALabelsWarmthThePublishedOneCautions) {
         on("medicines", {"--warm", "31", "--json"}).object()["medicines"].toArray();
     bool told = false;
     for (const QJsonValue& each : stock)
-        if (each.toObject()["name"].toString() == QStringLiteral("Pads")) {
+        if (each.toObject()["medicine"].toString() == QStringLiteral("Pads")) {
             EXPECT_EQ(each.toObject()["published_warmth"].toString(), QStringLiteral("too_warm"));
             EXPECT_TRUE(each.toObject()["warmth"].isNull()) << "the label says nothing";
             told = true;

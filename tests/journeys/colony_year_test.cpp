@@ -46,7 +46,7 @@ TEST_F(ColonyYear, ASplitIsRequeenedAndBecomesAFullColony) {
     // Capped on 20 May: out by the 28th, look from 11 June, test frame 18 June, act by 25 June.
     dayComes("2027-06-02");
     key(Qt::Key_S);
-    EXPECT_THAT(mind("N1"), HasSubstr("11 Jun"));
+    EXPECT_THAT(mind("N1"), HasSubstr("leave shut to 10 Jun"));
     key(Qt::Key_Return, Qt::ControlModifier);
     QApplication::processEvents();
     const std::string shut = today();

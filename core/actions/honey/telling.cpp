@@ -132,7 +132,7 @@ Result<Id<LabelOffset>> MoveLabels::perform(Write& file) const {
 
 const Fields& KeepSheet::fields() {
     static const Fields all =
-        describe(field<&KeepSheet::on>("on"), field<&KeepSheet::sheet>("sheet"),
+        describe(field<&KeepSheet::on>("on"), field<&KeepSheet::sheet>("what_sheet"),
                  field<&KeepSheet::subject>("subject"), field<&KeepSheet::text>("as_it_read"));
     return all;
 }
@@ -140,7 +140,7 @@ const Fields& KeepSheet::fields() {
 Result<Id<KeptSheet>> KeepSheet::perform(Write& file) const {
     if (text.empty()) return Refusal{Code::Missing, "as_it_read", {}};
     for (const KeptSheet& each :
-         file.where<KeptSheet>({is("sheet", sheet), is("subject", subject)}))
+         file.where<KeptSheet>({is("what_sheet", sheet), is("subject", subject)}))
         if (each.on == on && each.text == text) return Refusal{Code::NothingToDo, {}, {}};
     return file.add(KeptSheet{{}, on, sheet, subject, text});
 }

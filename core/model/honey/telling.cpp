@@ -22,9 +22,10 @@ const Fields& LabelOffset::fields() {
 }
 
 const Fields& KeptSheet::fields() {
-    static const Fields all = describe(
-        ownId<&KeptSheet::id>(), field<&KeptSheet::on>("on_day"), field<&KeptSheet::sheet>("sheet"),
-        field<&KeptSheet::subject>("subject"), field<&KeptSheet::text>("as_it_read"));
+    static const Fields all =
+        describe(ownId<&KeptSheet::id>(), field<&KeptSheet::on>("on_day"),
+                 field<&KeptSheet::sheet>("what_sheet"), field<&KeptSheet::subject>("subject"),
+                 field<&KeptSheet::text>("as_it_read"));
     return all;
 }
 

@@ -66,13 +66,14 @@ Page labelPaper(const Read& file, const QString& title, Day on) {
 }
 
 /// Of the newest filling, where there is one.
-Page ofNewest(const Read& file, Day on, const std::function<Page(const LabelSheet&)>& page) {
+Page ofNewest(const Read& file, Day on, const QString& title,
+              const std::function<Page(const LabelSheet&)>& page) {
     if (const auto filling = newestFilling(file, on)) {
         const auto sheet =
             labelSheet(file, {.bottling = *filling, .grid = usualLabelGrid(file, on)}, on);
         if (sheet) return page(*sheet);
     }
-    Page none = labelPaper(file, labelPhrase("Labels"), on);
+    Page none = labelPaper(file, title, on);
     TextBlock block;
     block.text = labelPhrase("No jar was filled yet.");
     none.blocks.emplace_back(std::move(block));
@@ -193,11 +194,12 @@ Page labelWordsPage(const Read& file, const LabelSheet& sheet, Day on) {
 }
 
 Page newestLabelsPage(const Read& file, Day on) {
-    return ofNewest(file, on, [](const LabelSheet& sheet) { return labelsPage(sheet); });
+    return ofNewest(file, on, labelPhrase("Labels"),
+                    [](const LabelSheet& sheet) { return labelsPage(sheet); });
 }
 
 Page newestLabelWordsPage(const Read& file, Day on) {
-    return ofNewest(file, on,
+    return ofNewest(file, on, labelPhrase("Before labels are stuck on"),
                     [&](const LabelSheet& sheet) { return labelWordsPage(file, sheet, on); });
 }
 

@@ -174,9 +174,12 @@ QString storesKnownText(const HiveStores& row) {
     if (row.supersHide)
         parts << storesSay(
                      row.scaledSupers == 1
-                         ? "%1 with what is in its super: look into it to know the nest"
-                         : "%1 with what is in its %2 supers: look into them to know the nest")
+                         ? "weighed %3, %1 with what is in its super: look into it to know the "
+                           "nest"
+                         : "weighed %3, %1 with what is in its %2 supers: look into them to know "
+                           "the nest")
                      .replace(QLatin1String("%2"), QString::number(row.scaledSupers))
+                     .replace(QLatin1String("%3"), shortDayText(row.scale->weighing.on))
                      .arg(massText(*row.withSupersG, row.scale->how));
     else if (row.withSupersG)
         parts

@@ -102,8 +102,11 @@ QString shortMindText(const Mind& mind, Day forDay) {
                        ? sheetWord("eggs? act by %1").arg(dayAndMonth(mind.queen->actBy))
                        : sheetWord("eggs? act was due %1").arg(dayAndMonth(mind.queen->actBy));
         case MindKind::MitesOver:
-            return sheetWord("%1 on %2: treat or not?")
-                .arg(mitesText(mind), dayAndMonth(mind.since));
+            // Of the last visit its day stands beside; twelve hives are to fit on one sheet.
+            return forDay - mind.since <= days(7)
+                       ? sheetWord("%1: treat?").arg(mitesText(mind))
+                       : sheetWord("%1 on %2: treat or not?")
+                             .arg(mitesText(mind), dayAndMonth(mind.since));
         case MindKind::Mites:
             return mitesText(mind);
         case MindKind::NotOpened:

@@ -210,7 +210,7 @@ CREATE TABLE label_offset (
 CREATE TABLE kept_sheet (
     id INTEGER PRIMARY KEY AUTOINCREMENT,
     on_day TEXT NOT NULL,
-    sheet TEXT NOT NULL,
+    what_sheet TEXT NOT NULL,
     subject TEXT NOT NULL,
     as_it_read TEXT
 ) STRICT;

@@ -48,6 +48,7 @@ TEST_F(QuestionsTest, FramesTheBoxesCannotHoldAreAskedAbout) {
                 IsEmpty());
     EXPECT_THAT(after(R"({"do":"write-line","on":"2027-06-02","hive":"H1","line":"e b7 s99"})"),
                 ElementsAre("more_frames_than_fit"));
+    clock.set("2027-07-31");
     EXPECT_THAT(after(R"({"do":"write-line","on":"2027-07-03","hive":"H1","line":"e b15"})"),
                 ElementsAre("more_frames_than_fit"))
         << "a super holds no brood";

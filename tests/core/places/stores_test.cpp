@@ -141,7 +141,7 @@ TEST_F(HivesStores, AWeighedHiveSaysThatItsEmptyWeightIsMissing) {
 {"do":"weigh-hive","on":"2027-10-04","hive":"H4","left_g":20000,"right_g":21000})");
     const HiveStores row = of("H4", "2027-10-04");
     EXPECT_EQ(storesMissingText(row), QStringLiteral("say its empty weight first"));
-    EXPECT_TRUE(storesKnownText(row).contains(QStringLiteral("41.0 kg in all; its empty weight")))
+    EXPECT_TRUE(storesKnownText(row).contains(QStringLiteral("41.0 kg w in all; its empty weight")))
         << storesKnownText(row).toStdString();
 }
 
@@ -157,6 +157,7 @@ TEST_F(HivesStores, NobodyKnownIsNotNobodyRunsOut) {
 TEST_F(HivesStores, ABoxCarriedOffSilencesTheScale) {
     done(R"({"do":"add-boxes","on":"2027-05-01","kind":"medium","first_mark":"M7","count":1}
 {"do":"move-box","on":"2027-05-01","box":"M7","to":"on hive","hive":"H2"}
+{"do":"look-box","on":"2027-08-01","box":"M7","contents":"9 drawn; 0 % full"}
 {"do":"weigh-hive","on":"2027-08-01","hive":"H2","whole_g":45000,"without_g":18000})");
     EXPECT_EQ(of("H2", "2027-08-05").grams, 27'000);
     done(R"({"do":"move-box","on":"2027-08-06","box":"M7","to":"waiting"})");

@@ -294,6 +294,9 @@ TEST_F(SeasonFile, RandomDeedsUndoneAndRedoneAnywhereLeaveEqualDumps) {
         ++at;
     };
     // First, so that few who undo come as far.
+    for (const char* product : {"P1", "P2", "P3"})
+        begin(R"({"do":"buy-medicine","on":"2027-03-01","name":")" + std::string(product) +
+              R"(","quantity":400,"unit":"strips","supers":"may stay","wait_days":1})");
     for (const char* run : {"R1", "R2"})
         begin(R"({"do":"open-run","on":"2027-08-07","name":")" + std::string(run) + "\"}");
     for (int yard = 1; yard <= 6; ++yard)
@@ -303,9 +306,6 @@ TEST_F(SeasonFile, RandomDeedsUndoneAndRedoneAnywhereLeaveEqualDumps) {
         begin(R"({"do":"add-hive","on":"2027-03-01","yard":"Y)" + std::to_string(hive % 6 + 1) +
               R"(","mark":"H)" + std::to_string(hive) + R"(","boxes":"deep, x, medium"})");
     begin(R"({"do":"describe-equipment","on":"2027-03-01","item":"freezer","litres":200})");
-    for (const char* product : {"P1", "P2", "P3"})
-        begin(R"({"do":"buy-medicine","on":"2027-03-01","name":")" + std::string(product) +
-              R"(","quantity":400,"unit":"strips","supers":"may stay","wait_days":1})");
     for (int round = 0; round < 10400; ++round) {
         const unsigned what = random.pick(10);
         if (what < 6 || dumps.size() < 3) {

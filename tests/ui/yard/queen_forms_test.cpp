@@ -139,7 +139,7 @@ TEST_F(QueenForms, AWaitIsDrawnAndEnds) {
         choose(form, "step", QStringLiteral("a larva"));
         fill(form, "not_seen_on", "soon");
         enter(form);
-        EXPECT_THAT(reason(form).toStdString(), HasSubstr("soon is no day"));
+        EXPECT_THAT(reason(form).toStdString(), HasSubstr("\"soon\" is no day"));
         fill(form, "not_seen_on", "8 jun");
         expectReachable(form);
         enter(form);

@@ -153,7 +153,9 @@ TEST_F(StoresInYard, StacksItsCellsInLargeTypeWithoutCuttingOff) {
 }
 
 TEST_F(StoresInYard, ARowOfLargeTypeIsAsCompactAsOneOfSmall) {
-    playAll(session.season(), R"({"do":"weigh-hive","on":"2028-01-08","readings":"H1 41, H2 35"})");
+    playAll(session.season(),
+            R"({"do":"look-box","on":"2028-01-08","box":"M1","contents":"9 drawn; 0 % full"}
+{"do":"weigh-hive","on":"2028-01-08","readings":"H1 41, H2 35"})");
     double small = 0;
     for (const double factor : {1.0, 2.0}) {
         session.setLook(applyLook(*qApp, false, factor));

@@ -63,11 +63,11 @@ TEST_F(ToldOnPaper, LabelsLieWhereTheyWereMeasuredLast) {
 
 TEST_F(ToldOnPaper, ASheetIsKeptOnceADayAsItReads) {
     const std::string keep =
-        R"({"do":"keep-sheet","on":"2027-06-02","sheet":"trace","subject":"Summer blend",)"
+        R"({"do":"keep-sheet","on":"2027-06-02","what_sheet":"trace","subject":"Summer blend",)"
         R"("as_it_read":"H1 9.0 kg"})";
     done(keep);
     EXPECT_EQ(outcome(keep), "nothing_to_do ");
-    EXPECT_EQ(outcome(R"({"do":"keep-sheet","on":"2027-06-02","sheet":"trace","subject":"x",)"
+    EXPECT_EQ(outcome(R"({"do":"keep-sheet","on":"2027-06-02","what_sheet":"trace","subject":"x",)"
                       R"("as_it_read":""})"),
               "missing as_it_read");
     ASSERT_EQ(file().all<KeptSheet>().size(), 1U);
