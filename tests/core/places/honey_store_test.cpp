@@ -31,21 +31,27 @@ class HoneyRoomStore : public test::SeasonTest {
         ADD_FAILURE() << mark;
         return all.standing.front();
     }
+    /// What a line raised, by name. Who listens to a season does so for good.
     std::vector<std::string> askedAfter(const std::string& line) {
-        std::vector<std::string> asked;
-        season.onChange([&](const Change& change) {
-            for (const Question& each : questionsAfter(season.read(), change, clock.today()))
-                asked.emplace_back(key(each.asked));
-        });
+        if (!m_listening)
+            season.onChange([this](const Change& change) {
+                for (const Question& each : questionsAfter(season.read(), change, clock.today()))
+                    m_asked.emplace_back(key(each.asked));
+            });
+        m_listening = true;
+        m_asked.clear();
         playAll(season, line);
-        season.onChange([](const Change&) {});
-        return asked;
+        return m_asked;
     }
     static std::string water(const std::string& more) {
         return R"({"do":"read-water","on":"2027-08-09","bucket":{"bucket":"B5","run":"27-2"},)" +
                more + "}";
     }
     using Names = std::vector<std::string>;
+
+  private:
+    bool m_listening = false;
+    std::vector<std::string> m_asked;
 };
 
 TEST_F(HoneyRoomStore, SaysOfEachBucketWhetherItKeepsAndWhatMustGo) {
