@@ -289,8 +289,8 @@ TEST_F(Treated, WhoIsLeftOutOfAllIsSaid) {
     EXPECT_THAT(after(strips(R"(,"yard":"Hill","hives":"H2")")), Not(Contains("left_untreated")));
     // A hive that was closed since stood there that day.
     ASSERT_TRUE(season.undo());
-    done(R"({"do":"end-colony","on":"2027-09-20","hive":"H3","ending":"sold"})");
-    done(R"({"do":"close-hive","on":"2027-09-20","hive":"H3"})");
+    done(
+        R"({"do":"close-hive","on":"2027-09-20","hive":"H3","ending":"sold","boxes_to":"storeroom"})");
     done(strips(R"(,"yard":"Hill")"));
     EXPECT_TRUE(file().first<Treatment>({is("hive", hive("H3"))}));
 }
