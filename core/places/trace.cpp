@@ -89,8 +89,8 @@ std::optional<Trace> trace(const Read& file, const TraceOf& of, Day on) {
         for (const TraceUnknown& each : traced.back->unknown) sayOnce(traced.unknown, each);
     for (const TraceUnknown& each : traced.forward.unknown) sayOnce(traced.unknown, each);
     if (const auto subject = Name::of(traced.name))
-        traced.kept =
-            file.where<KeptSheet>({is("what_sheet", *Name::of(traceSheet)), is("subject", *subject)});
+        traced.kept = file.where<KeptSheet>(
+            {is("what_sheet", *Name::of(traceSheet)), is("subject", *subject)});
     return traced;
 }
 
