@@ -185,7 +185,7 @@ void HiveTable::fit() {
         setColumnWidth(1, room);
     } else {
         // A column nobody has anything in keeps the room of its head; the others take the rest.
-        const QFontMetrics heads(look.font(TextSize::Note));
+        const QFontMetrics heads(look.font(TextSize::Body));
         std::vector<int> wide(m_columns.size(), 0);
         double shares = 0;
         int shared = room;

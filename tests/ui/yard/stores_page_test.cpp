@@ -135,7 +135,8 @@ TEST_F(StoresInYard, StacksItsCellsInLargeTypeWithoutCuttingOff) {
         HiveTable& table = page.table();
         EXPECT_LE(table.horizontalHeader()->length(), table.viewport()->width() + 1);
         for (int c = 0; c < table.columnCount(); ++c) {
-            const QFontMetrics metrics(table.horizontalHeader()->font());
+            // As it is painted: a head drawn in body size was measured in a smaller one.
+            const QFontMetrics metrics(session.look().font(TextSize::Body));
             EXPECT_LE(metrics.horizontalAdvance(table.horizontalHeaderItem(c)->text()),
                       table.columnWidth(c))
                 << c;
