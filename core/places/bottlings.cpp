@@ -4,6 +4,7 @@
 #include <map>
 
 #include "core/catalogue/honey_tables.h"
+#include "core/storage/queries/labels.h"
 #include "core/trade/honey/net_tolerance.h"
 
 namespace combwright {
@@ -35,7 +36,7 @@ std::vector<ToleranceRow> tolerancesFor(const std::string& region, std::string& 
 class FillingAsked {
   public:
     FillingAsked(const Read& file, Day on) : m_file(file), m_on(on), m_held(file, on) {
-        if (const auto text = keeperLabelText(file, on)) m_region = text->region;
+        if (const auto text = labelTextInForce(file, on)) m_region = text->region;
     }
 
     FillingLeft left(const GoodsKind& kind, Id<Bottling> bottling) {
@@ -85,13 +86,6 @@ FillingSheet sheetOf(const Read& file, const Bottling& bottling, Day on, Filling
 }
 
 }  // namespace
-
-std::optional<LabelText> keeperLabelText(const Read& file, Day on) {
-    std::optional<LabelText> newest;
-    for (const LabelText& each : file.all<LabelText>())
-        if (each.since <= on && (!newest || each.since >= newest->since)) newest = each;
-    return newest;
-}
 
 void judgeNet(FilledJars& jars, const std::string& region, Working* working) {
     if (!jars.line.weighed || !jars.line.mean || !jars.line.lightest || !jars.kind.net) return;

@@ -14,9 +14,6 @@
 
 namespace combwright {
 
-/// What stands on labels on a day: the newest written down by then.
-std::optional<LabelText> keeperLabelText(const Read& file, Day on);
-
 /// Jars of one kind in a filling, and what the scale said of them.
 struct FilledJars {
     BottledJars line;

@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <QLocale>
 
+#include "core/storage/queries/labels.h"
 #include "core/words/money_words.h"
 #include "core/words/words.h"
 
@@ -24,7 +25,7 @@ std::vector<Explained> explainFair(const Read& file, const Fair& fair) {
 
 std::vector<Explained> explainNet(const Read& file, const GoodsStock& stock) {
     std::vector<Explained> figures;
-    const auto text = keeperLabelText(file, stock.on);
+    const auto text = labelTextInForce(file, stock.on);
     for (const FillingSheet& sheet : stock.fillings)
         for (FilledJars jars : sheet.jars) {
             if (!jars.meanHolds) continue;

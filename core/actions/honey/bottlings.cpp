@@ -5,8 +5,10 @@
 
 #include "core/actions/honey/goods.h"
 #include "core/actions/honey/goods_line.h"
+#include "core/actions/honey/vessel_rules.h"
 #include "core/actions/storeroom/quarantine.h"
 #include "core/places/bottlings.h"
+#include "core/storage/queries/labels.h"
 #include "core/storage/queries/vessel_holds.h"
 #include "core/trade/honey/best_before.h"
 #include "core/trade/honey/lot_code.h"
@@ -180,11 +182,6 @@ Result<void> demandHoneyThere(const Read& file, const Vessel& vessel, Mass wante
                     {"most_g", std::to_string(std::max(Mass{}, wanted - lacks).grams())}}};
 }
 
-Result<void> demandVesselFree(const Read& file, const Vessel& vessel, Day on,
-                              const std::string& reason, const char* field) {
-    return holdsFree(holdsOn(file, vessel, on), nameOf(file, vessel), reason, field);
-}
-
 Result<void> demandFillingFree(const Read& file, Id<Bottling> id, Day on, const std::string& reason,
                                const char* field) {
     const auto bottling = file.find(id);
@@ -201,7 +198,7 @@ Result<void> demandBottling(const Read& file, const Bottling& bottling) {
 }
 
 std::optional<Day> bestBeforeByRule(const Read& file, Day on) {
-    const auto text = keeperLabelText(file, on);
+    const auto text = labelTextInForce(file, on);
     if (!text || !text->months) return std::nullopt;
     const auto day = monthsAfter(on, static_cast<int>(text->months->value()));
     return day ? std::optional(*day) : std::nullopt;
@@ -209,7 +206,7 @@ std::optional<Day> bestBeforeByRule(const Read& file, Day on) {
 
 Result<std::optional<std::string>> codeByRule(const Read& file, const Vessel& vessel, Day on,
                                               const std::optional<Day>& bestBefore) {
-    const auto text = keeperLabelText(file, on);
+    const auto text = labelTextInForce(file, on);
     const CodeRule keeper = text ? text->code : CodeRule::YearRunFilling;
     if (keeper == CodeRule::Own) return std::optional<std::string>{};
     LotCodeRule rule;
@@ -263,8 +260,7 @@ Result<Id<Bottling>> FillJars::perform(Write& file) const {
     if (!lines) return lines.error();
     if (auto read = readWeighed(file, weighed, *lines); !read) return read.error();
     const char* vesselField = bucket ? "bucket" : "lot";
-    if (auto free = demandVesselFree(file, vessel, on, reason, vesselField); !free)
-        return free.error();
+    if (auto free = demandMayGo(file, vessel, on, reason, vesselField); !free) return free.error();
     if (drawn && lost) return Refusal{Code::Contradiction, "lost_honey_g", {{"other", "drawn_g"}}};
     Bottling bottling;
     bottling.bucket = bucket;

@@ -43,11 +43,8 @@ Result<void> demandVessel(const Read& file, const Vessel& vessel, Day on);
 /// TooMany under `field`, "honey_in" and "most_g" what could have gone of `wanted`.
 Result<void> demandHoneyThere(const Read& file, const Vessel& vessel, Mass wanted,
                               const char* field);
-/// Before honey of a vessel is filled or sold. Refused with HeldBack under `field` where it is held
-/// and no reason is given.
-Result<void> demandVesselFree(const Read& file, const Vessel& vessel, Day on,
-                              const std::string& reason, const char* field);
-/// Likewise before jars of a filling go out.
+/// Before jars of a filling go out. Refused with HeldBack under `field` where it is held and no
+/// reason is given; a vessel is asked by demandMayGo.
 Result<void> demandFillingFree(const Read& file, Id<Bottling> bottling, Day on,
                                const std::string& reason, const char* field);
 /// Codes are unique, and a best-before day comes after the filling. Refused with Taken,

@@ -5,6 +5,7 @@
 #include "core/actions/honey/bottlings.h"
 #include "core/actions/honey/goods.h"
 #include "core/actions/honey/goods_line.h"
+#include "core/actions/honey/vessel_rules.h"
 #include "core/storage/queries/goods_shelf.h"
 
 namespace combwright {
@@ -119,7 +120,7 @@ Result<GoOut::Answer> GoOut::perform(Write& file) const {
         if (auto ok = demandOut(file, line); !ok) return ok.error();
         if (leaves)
             if (auto free =
-                    demandVesselFree(file, vesselOf(line), on, reason, bucket ? "bucket" : "lot");
+                    demandMayGo(file, vesselOf(line), on, reason, bucket ? "bucket" : "lot");
                 !free)
                 return free.error();
         lines.push_back(std::move(line));
