@@ -57,14 +57,12 @@ std::map<std::int64_t, std::vector<LineWas>> linesWrittenAnew(const Read& file, 
         marks.insert({move.fromMark.text(), move.toMark.text()});
     const Journal journal(file.database());
     std::map<std::string, std::vector<JournalEntry>, std::less<>> byDay;
-    // A hive written by its number may be any.
-    std::erase_if(marks, [](const std::string& mark) { return mark.starts_with('#'); });
-    marks.emplace(Journal::anyNumber);
+    // By its number it is called all its life, by the window always; no other has it as its mark.
+    marks.insert("#" + std::to_string(hive.number));
     for (const std::string& mark : marks)
         for (JournalEntry& entry : journal.linesSaidOf(mark)) {
             const std::string_view line = entry.info.line;
-            const std::string_view said = saidAt(line, "\"hive\":\"");
-            if (said == mark || (mark == Journal::anyNumber && said.starts_with('#')))
+            if (saidAt(line, "\"hive\":\"") == mark)
                 byDay[std::string(saidAt(line, "\"on\":\""))].push_back(std::move(entry));
         }
     for (auto& [day, entries] : byDay) {

@@ -146,7 +146,7 @@ std::vector<JournalEntry> Journal::linesSaidOf(std::string_view hive) const {
     // The mark up to its closing quote, or as much of it as the index holds.
     constexpr std::size_t held = 32;
     std::string from(hive.substr(0, held - 1));
-    if (hive != anyNumber && hive.size() < held - 1) from += '"';
+    if (hive.size() < held - 1) from += '"';
     const std::string to = from + '\xff';
     statement.bind(std::string_view(from)).bind(std::string_view(to)).run();
     std::vector<JournalEntry> entries;

@@ -29,10 +29,9 @@ class Journal {
     Bytes changesOf(std::int64_t seq) const;
     /// Newest first; all when `most` is 0.
     std::vector<JournalEntry> entries(std::size_t most) const;
-    /// Deeds that stand and wrote a line of a hive called so, newest first; with `anyNumber` those
-    /// of hives called by their number. Of a very long mark also those that begin alike.
+    /// Deeds that stand and wrote a line of a hive called so, by its mark or its number ("#12"),
+    /// newest first. Of a very long mark also those that begin alike.
     std::vector<JournalEntry> linesSaidOf(std::string_view hive) const;
-    static constexpr std::string_view anyNumber = "#";
     /// The first row whose digest does not follow from the rows before; nothing when all do.
     std::optional<std::int64_t> firstBroken() const;
 
