@@ -110,6 +110,12 @@ void Drafts::drop(const QString& sheet, const QString& row) {
     flush();
 }
 
+void Drafts::dropKept(const QString& sheet, const QString& row) {
+    if (m_lines.erase({sheet, row}) == 0) return;
+    m_changed = true;
+    if (!m_timer.isActive()) m_timer.start();
+}
+
 std::map<QString, QString> Drafts::of(const QString& sheet) const {
     std::map<QString, QString> rows;
     for (const auto& [where, text] : m_lines)

@@ -36,6 +36,9 @@ class Drafts : public QObject {
     void hold(const QString& sheet, const QString& row, const QString& text);
     /// The line was kept or discarded.
     void drop(const QString& sheet, const QString& row);
+    /// The same for a line that stands in the season as it was typed: should it be read back after
+    /// a crash it is no other than the kept one, so the disk is not waited for.
+    void dropKept(const QString& sheet, const QString& row);
     /// The rows of a sheet with what was typed there.
     std::map<QString, QString> of(const QString& sheet) const;
     /// Every sheet and row with something typed.

@@ -40,7 +40,7 @@ namespace combwright {
 namespace {
 
 /// A row kept by a quick hand is not held up by what the other places count.
-constexpr int countedAfterMs = 300;
+constexpr int countedAfterMs = 1000;
 
 }  // namespace
 
@@ -204,9 +204,11 @@ void MainWindow::countWaiting() {
     m_countLater->stop();
     if (!m_session.hasSeason()) {
         for (int i = 0; i < m_rail->count(); ++i) m_rail->setWaiting(i, 0);
+        m_rail->readAnew();
         return;
     }
     m_session.reading([this] {
+        m_rail->readAnew();
         for (std::size_t i = 0; i < m_places.size(); ++i)
             m_rail->setWaiting(static_cast<int>(i), m_places[i]->waiting());
     });
@@ -368,6 +370,8 @@ bool MainWindow::eventFilter(QObject* watched, QEvent* event) {
     auto* widget = qobject_cast<QWidget*>(watched);
     if (!widget || widget->window() != this) return QMainWindow::eventFilter(watched, event);
     const auto* key = static_cast<QKeyEvent*>(event);
+    // What waits elsewhere is counted when the hand rests, not between two lines.
+    if (m_countLater->isActive()) m_countLater->start();
     if (override) {
         // A field in which nothing was typed has nothing to take back; the season has.
         const auto* edit = qobject_cast<QLineEdit*>(widget);

@@ -71,8 +71,6 @@ Rail::Rail(Session& session, QWidget* parent) : QWidget(parent), m_session(sessi
         layOut();
         update();
     });
-    connect(&session, &Session::seasonChanged, this, [this] { update(); });
-    connect(&session, &Session::changed, this, [this] { update(); });
 }
 
 void Rail::addPlace(const QString& text) {
@@ -99,6 +97,23 @@ void Rail::setWaiting(int index, int waiting) {
 }
 
 int Rail::waiting(int index) const { return m_items[static_cast<std::size_t>(index)]->waiting(); }
+
+void Rail::readAnew() {
+    m_title = tr("Combwright");
+    m_under = tr("no season open");
+    m_invented = false;
+    if (m_session.hasSeason()) {
+        const auto info = m_session.read().first<SeasonInfo>({});
+        m_title = info ? fromUtf8(info->name.text())
+                       : fromUtf8(m_session.season().path()).section(QLatin1Char('/'), -1);
+        m_invented = info && info->invented.value_or(false);
+        const auto colonies = coloniesAliveOn(m_session.read(), m_session.clock().today());
+        m_under = tr("%n colonies", nullptr, static_cast<int>(colonies));
+        if (colonies == 1) m_under = tr("1 colony");
+        m_under.replace(QLatin1String("%n"), QString::number(colonies));
+    }
+    update();
+}
 
 void Rail::layOut() {
     const Look& look = m_session.look();
@@ -132,28 +147,15 @@ void Rail::paintEvent(QPaintEvent*) {
     const int left = look.space(20);
     const int room = width() - left - look.space(8);
 
-    QString title = tr("Combwright");
-    QString under = tr("no season open");
-    bool invented = false;
-    if (m_session.hasSeason()) {
-        const auto info = m_session.read().first<SeasonInfo>({});
-        title = info ? fromUtf8(info->name.text())
-                     : fromUtf8(m_session.season().path()).section(QLatin1Char('/'), -1);
-        invented = info && info->invented.value_or(false);
-        const auto colonies = coloniesAliveOn(m_session.read(), m_session.clock().today());
-        under = tr("%n colonies", nullptr, static_cast<int>(colonies));
-        if (colonies == 1) under = tr("1 colony");
-        under.replace(QLatin1String("%n"), QString::number(colonies));
-    }
     painter.setPen(look.tone(Tone::Ink));
     painter.setFont(look.font(TextSize::Body, true));
     painter.drawText(QRect(left, look.space(14), room, look.space(20)),
                      Qt::AlignVCenter | Qt::AlignLeft,
-                     painter.fontMetrics().elidedText(title, Qt::ElideRight, room));
+                     painter.fontMetrics().elidedText(m_title, Qt::ElideRight, room));
     painter.setFont(look.font(TextSize::Note));
     painter.setPen(look.tone(Tone::Muted));
     painter.drawText(QRect(left, look.space(34), room, look.space(18)),
-                     Qt::AlignVCenter | Qt::AlignLeft, under);
+                     Qt::AlignVCenter | Qt::AlignLeft, m_under);
 
     using Key = std::pair<const char*, QString>;
     const std::vector<Key> keys =
@@ -165,7 +167,8 @@ void Rail::paintEvent(QPaintEvent*) {
                                {"F1", tr("about this place")},
                                {"Ctrl+Z", tr("take back")}}
             : std::vector<Key>{{"Ctrl+N", tr("new season file")}, {"Ctrl+O", tr("open")}};
-    double y = height() - look.space(16 + 20 * static_cast<int>(keys.size()) + (invented ? 20 : 0));
+    double y =
+        height() - look.space(16 + 20 * static_cast<int>(keys.size()) + (m_invented ? 20 : 0));
     for (const auto& [key, what] : keys) {
         const double end = paintKeyCap(painter, QPointF(left, y), QString::fromLatin1(key), look);
         painter.setFont(look.font(TextSize::Note));
@@ -174,7 +177,7 @@ void Rail::paintEvent(QPaintEvent*) {
                          Qt::AlignVCenter | Qt::AlignLeft, what);
         y += look.space(20);
     }
-    if (invented) {
+    if (m_invented) {
         painter.setFont(look.font(TextSize::Note, false, true));
         painter.drawText(QRectF(left, y, room, look.space(20)), Qt::AlignVCenter | Qt::AlignLeft,
                          tr("invented sample season"));

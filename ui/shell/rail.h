@@ -39,6 +39,9 @@ class Rail : public QWidget {
     void setWaiting(int index, int waiting);
     int waiting(int index) const;
     int count() const { return static_cast<int>(m_items.size()); }
+    /// Reads anew whose season it is and how many colonies live in it. Painting asks nothing of the
+    /// file: it happens with every letter somewhere in the window. Throws StorageError.
+    void readAnew();
 
   Q_SIGNALS:
     void chosen(int index);
@@ -53,6 +56,9 @@ class Rail : public QWidget {
 
     Session& m_session;
     std::vector<RailItem*> m_items;
+    QString m_title;
+    QString m_under;
+    bool m_invented = false;
 };
 
 }  // namespace combwright

@@ -34,10 +34,15 @@ class SheetDrafts {
         else
             m_drafts->hold(m_sheet, row, text);
     }
-    /// The row was kept, or its draft discarded.
+    /// The draft of the row was discarded.
     void drop(const QString& row) {
         m_offered.erase(row);
         if (m_drafts) m_drafts->drop(m_sheet, row);
+    }
+    /// The row was kept as it was typed.
+    void kept(const QString& row) {
+        m_offered.erase(row);
+        if (m_drafts) m_drafts->dropKept(m_sheet, row);
     }
 
   private:

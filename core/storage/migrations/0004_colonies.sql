@@ -290,6 +290,8 @@ CREATE INDEX visit_yard_day ON visit (yard_id, on_day);
 -- next
 CREATE INDEX inspection_visit_looked ON inspection (visit_id, looked);
 -- next
+CREATE INDEX inspection_found_dead ON inspection (hive_id, visit_id) WHERE looked = 'found dead';
+-- next
 CREATE INDEX box_move_from_hive_day ON box_move (from_hive_id, on_day);
 -- next
 CREATE INDEX finding_hive_day ON finding (hive_id, on_day);
