@@ -121,6 +121,36 @@ std::string colourOf(const Read& file, const Queen& queen, Day on) {
     return marksQueensOf(file, static_cast<int>(queen.reared->value()), on);
 }
 
+std::optional<HeadedColony> headedIn(const Read& file, const Yard& yard, const Hive& hive, Day on) {
+    const auto living = colonyLivingOn(file, hive.id, on);
+    if (!living) return std::nullopt;
+    HeadedColony headed;
+    headed.hive = hive;
+    headed.yard = yard;
+    headed.colony = living->colony;
+    headed.stay = queenStayOn(file, living->colony.id, on);
+    if (headed.stay) headed.queen = file.find(headed.stay->queen);
+    if (headed.queen) {
+        headed.colour = colourOf(file, *headed.queen, on);
+        headed.mothers = mothersOf(file, *headed.queen);
+        for (const Queen& daughter : daughtersOf(file, headed.queen->id)) {
+            const auto stays = staysOfQueen(file, daughter.id);
+            if (!stays.empty() && stays.front().since <= on) headed.daughters.push_back(daughter);
+        }
+    } else {
+        for (const QueenStay& left : file.where<QueenStay>({is("colony", living->colony.id)}))
+            if (left.until && *left.until <= on) headed.lastLeft = left;
+    }
+    const Day since = std::max(living->from, headed.stay ? headed.stay->since : living->from);
+    lookBack(file, hive.id, on + days(1), [&](const DatedInspection& look) {
+        if (look.on < since) return false;
+        if (look.inspection.seen.queenSeen == true) headed.seen = look.on;
+        return !headed.seen.has_value();
+    });
+    headed.waiting = waitingFor(file, hive, on);
+    return headed;
+}
+
 Queens queensOn(const Read& file, Day on, std::optional<Id<Yard>> yard) {
     Queens queens;
     queens.on = on;
@@ -129,38 +159,9 @@ Queens queensOn(const Read& file, Day on, std::optional<Id<Yard>> yard) {
                      [](const Yard& a, const Yard& b) { return a.walkOrder < b.walkOrder; });
     for (const Yard& each : yards) {
         if (yard && each.id != *yard) continue;
-        for (const Hive& hive : hivesOn(file, each.id, on)) {
-            const auto living = colonyLivingOn(file, hive.id, on);
-            if (!living) continue;
-            HeadedColony headed;
-            headed.hive = hive;
-            headed.yard = each;
-            headed.colony = living->colony;
-            headed.stay = queenStayOn(file, living->colony.id, on);
-            if (headed.stay) headed.queen = file.find(headed.stay->queen);
-            if (headed.queen) {
-                headed.colour = colourOf(file, *headed.queen, on);
-                headed.mothers = mothersOf(file, *headed.queen);
-                for (const Queen& daughter : daughtersOf(file, headed.queen->id)) {
-                    const auto stays = staysOfQueen(file, daughter.id);
-                    if (!stays.empty() && stays.front().since <= on)
-                        headed.daughters.push_back(daughter);
-                }
-            } else {
-                for (const QueenStay& left :
-                     file.where<QueenStay>({is("colony", living->colony.id)}))
-                    if (left.until && *left.until <= on) headed.lastLeft = left;
-            }
-            const Day since =
-                std::max(living->from, headed.stay ? headed.stay->since : living->from);
-            lookBack(file, hive.id, on + days(1), [&](const DatedInspection& look) {
-                if (look.on < since) return false;
-                if (look.inspection.seen.queenSeen == true) headed.seen = look.on;
-                return !headed.seen.has_value();
-            });
-            headed.waiting = waitingFor(file, hive, on);
-            queens.colonies.push_back(std::move(headed));
-        }
+        for (const Hive& hive : hivesOn(file, each.id, on))
+            if (auto headed = headedIn(file, each, hive, on))
+                queens.colonies.push_back(*std::move(headed));
     }
     return queens;
 }

@@ -68,6 +68,9 @@ struct Queens {
 /// Of the colonies that lived on a day, in one yard or all.
 Queens queensOn(const Read& file, Day on, std::optional<Id<Yard>> yard);
 
+/// The colony that lived in one hive of it, `hive` as it was called that day; none: nobody.
+std::optional<HeadedColony> headedIn(const Read& file, const Yard& yard, const Hive& hive, Day on);
+
 /// Where a queen was until a day, in order.
 std::vector<QueenAt> wayOfQueen(const Read& file, Id<Queen> queen, Day until);
 

@@ -280,7 +280,7 @@ bool lostItsQueen(const Read& file, Id<Colony> colony, Day on) {
                        [&](const QueenStay& stay) { return stay.until && *stay.until <= on; });
 }
 
-YardSheetRow rowOf(const Read& file, const Queens& living, const Hive& hive,
+YardSheetRow rowOf(const Read& file, const Yard& yard, const Hive& hive,
                    const std::optional<Visit>& visit, Day on) {
     YardSheetRow row;
     row.hive = hive;
@@ -315,8 +315,7 @@ YardSheetRow rowOf(const Read& file, const Queens& living, const Hive& hive,
             if (move.fromHive == hive.id) ++row.supersBefore;
         }
     }
-    for (const HeadedColony& each : living.colonies)
-        if (each.hive.id == hive.id) row.lives = each;
+    row.lives = headedIn(file, yard, hive, on);
     row.foundDead = foundDeadOn(file, hive.id, on);
     row.minds = mindsOf(file, row, on);
     if (row.lives && !row.foundDead)
@@ -405,6 +404,19 @@ std::vector<TakeAlong> takeAlongOf(const std::vector<YardSheetRow>& rows, Day on
     return list;
 }
 
+/// What the rows come to.
+void sumUp(YardSheet& sheet) {
+    sheet.colonies = sheet.queenless = sheet.waiting = sheet.opened = sheet.notOpened = 0;
+    sheet.supersStanding = sheet.supersPutOn = 0;
+    sheet.whyNotOpened.clear();
+    sheet.brood.reset();
+    sheet.stores.reset();
+    for (const YardSheetRow& row : sheet.rows) countRow(sheet, row);
+    for (std::optional<MeanOf>* mean : {&sheet.brood, &sheet.stores})
+        if (*mean) (*mean)->value /= (*mean)->n;
+    sheet.takeAlong = takeAlongOf(sheet.rows, sheet.on);
+}
+
 }  // namespace
 
 std::string visitCode(Id<Yard> yard, Day day) {
@@ -457,21 +469,35 @@ YardSheet yardSheet(const Read& file, Id<Yard> id, Day on) {
     // On a day before it was set up there is no stand to draw, not an empty one.
     for (const Hive& hive : openHives(file, id))
         if (on < hive.since) ++sheet.youngerHives;
-    const Queens living = queensOn(file, on, id);
     for (const Hive& hive : hivesOn(file, id, on)) {
         // A hive closed since stood there still.
         if (hive.closed && *hive.closed <= on) continue;
-        sheet.rows.push_back(rowOf(file, living, hive, sheet.visit, on));
-        countRow(sheet, sheet.rows.back());
+        sheet.rows.push_back(rowOf(file, *yard, hive, sheet.visit, on));
     }
-    for (std::optional<MeanOf>* mean : {&sheet.brood, &sheet.stores})
-        if (*mean) (*mean)->value /= (*mean)->n;
     if (const auto kind = file.find(yard->usualSuper)) {
         sheet.supersInStore = leftInStore(file, kind->id, sheet.visit, on);
         sheet.superName = kind->name.text();
     }
-    sheet.takeAlong = takeAlongOf(sheet.rows, on);
+    sumUp(sheet);
     return sheet;
+}
+
+bool readHiveAnew(const Read& file, YardSheet& sheet, Id<Hive> id) {
+    const auto row = std::find_if(sheet.rows.begin(), sheet.rows.end(),
+                                  [&](const YardSheetRow& each) { return each.hive.id == id; });
+    const auto hive = file.find(id);
+    if (row == sheet.rows.end() || !hive) return false;
+    const OneState still(file);
+    sheet.visit = visitOn(file, sheet.yard.id, sheet.on);
+    auto fresh = rowOf(file, sheet.yard, asItWas(file, *hive, sheet.on), sheet.visit, sheet.on);
+    const bool boxesMoved = fresh.boxes.size() != row->boxes.size() ||
+                            !std::equal(fresh.boxes.begin(), fresh.boxes.end(), row->boxes.begin(),
+                                        [](const Box& a, const Box& b) { return a.id == b.id; });
+    *row = std::move(fresh);
+    if (boxesMoved && sheet.supersInStore)
+        sheet.supersInStore = leftInStore(file, *sheet.yard.usualSuper, sheet.visit, sheet.on);
+    sumUp(sheet);
+    return true;
 }
 
 }  // namespace combwright

@@ -131,5 +131,9 @@ std::optional<VisitMeant> visitOfCode(std::string_view code);
 
 /// Throws StorageError. A yard that is not there gives an empty sheet.
 YardSheet yardSheet(const Read& file, Id<Yard> yard, Day on);
+/// Reads one hive of a sheet anew, after its line was written, and sums the sheet up again: what
+/// such a line may have done to other hives is not read. False where the hive has no row there.
+/// Throws StorageError.
+bool readHiveAnew(const Read& file, YardSheet& sheet, Id<Hive> hive);
 
 }  // namespace combwright

@@ -136,6 +136,7 @@ class YardTwoWays : public test::WindowTest {
             press(Qt::Key_Return);
         }
         QApplication::processEvents();
+        place->settle();
         Told told{label("kept"), label("look_at"), label("take_along"), {}, {}, {}};
         press(Qt::Key_Return, Qt::ControlModifier);
         QApplication::processEvents();

@@ -1,5 +1,7 @@
 #include "ui/yard/sheet_model.h"
 
+#include <QScopeGuard>
+
 #include "core/actions/yard/sheet.h"
 #include "core/places/pages/yard_sheet_page.h"
 #include "core/words/read_back.h"
@@ -8,6 +10,12 @@
 #include "ui/yard/mind_tone.h"
 
 namespace combwright {
+namespace {
+
+/// So long nobody typed before the hives beside the one just written of are read anew.
+constexpr int restAfterMs = 700;
+
+}  // namespace
 
 SheetModel::SheetModel(Session& session, QObject* parent)
     : QAbstractTableModel(parent), m_session(session) {
@@ -17,8 +25,12 @@ SheetModel::SheetModel(Session& session, QObject* parent)
         m_typing.clear();
         m_drafts = {};
         m_sheet = {};
+        m_restLater.stop();
         endResetModel();
     });
+    m_restLater.setSingleShot(true);
+    m_restLater.setInterval(restAfterMs);
+    connect(&m_restLater, &QTimer::timeout, this, &SheetModel::reloadAll);
 }
 
 void SheetModel::show(Id<Yard> yard, Day on) {
@@ -35,6 +47,32 @@ void SheetModel::show(Id<Yard> yard, Day on) {
 }
 
 void SheetModel::reload() {
+    if (!m_session.hasSeason()) return;
+    // One line in a yard of forty hives: the next is typed before all forty are asked for again.
+    if (m_keeping && *m_keeping > 0 && reloadRow(*m_keeping))
+        m_restLater.start();
+    else
+        reloadAll();
+}
+
+bool SheetModel::reloadRow(int row) {
+    YardSheet fresh = m_sheet;
+    bool read = false;
+    const auto readRow = [&] { read = readHiveAnew(m_session.read(), fresh, rowAt(row).hive.id); };
+    if (!m_session.reading(readRow) || !read) return false;
+    ++m_reloads;
+    m_sheet = std::move(fresh);
+    rowChanged(row);
+    Q_EMIT sheetChanged();
+    return true;
+}
+
+void SheetModel::settle() {
+    if (m_restLater.isActive()) reloadAll();
+}
+
+void SheetModel::reloadAll() {
+    m_restLater.stop();
     if (!m_session.hasSeason()) return;
     YardSheet fresh;
     if (!m_session.reading([&] { fresh = yardSheet(m_session.read(), m_yard, m_on); })) return;
@@ -115,8 +153,10 @@ QString SheetModel::keptLineOf(int row) const {
 
 void SheetModel::setTyping(int row, const QString& text) {
     m_typing[row] = text;
+    if (m_restLater.isActive()) m_restLater.start();
     m_drafts.typed(draftKey(row), text, keptLineOf(row));
-    Q_EMIT dataChanged(index(row, LineColumn), index(row, MindColumn));
+    // Only what a letter can change: the rest of the row is as it was.
+    Q_EMIT dataChanged(index(row, LineColumn), index(row, ReadBackColumn));
 }
 
 SheetLine SheetModel::typedLine(int row) const {
@@ -134,6 +174,8 @@ bool SheetModel::keep(int row) {
                         "visit " + m_sheet.yard.name.text() + " " + isoText(m_on)};
     bool kept = true;
     const int reloads = m_reloads;
+    m_keeping = row;
+    const auto done = qScopeGuard([this] { m_keeping.reset(); });
     if (row == 0) {
         const bool same = m_sheet.visit ? text.toStdString() == m_sheet.visit->all : text.isEmpty();
         if (!same) {
@@ -160,7 +202,7 @@ bool SheetModel::keep(int row) {
     if (!kept) return false;
     m_typing.erase(row);
     // A line left empty does not take away what is offered in it.
-    if (!text.isEmpty() || wasThere) m_drafts.drop(draftKey(row));
+    if (!text.isEmpty() || wasThere) m_drafts.kept(draftKey(row));
     // Whoever listens to the season has read the sheet by now; then only this row, which was still
     // being typed in, reads differently.
     if (m_reloads == reloads)
@@ -189,7 +231,13 @@ QString SheetModel::saidBack(int row) const {
     if (row == 0)
         if (const auto yard = readYardLine(lineOf(0).toStdString())) return readBackYard(*yard);
     const std::string all = row > 0 && m_sheet.visit ? m_sheet.visit->all : std::string();
-    return readBackTyped(all, lineOf(row).toStdString());
+    // Measuring and painting a cell ask for it several times with every letter.
+    std::pair<std::string, QString> asked{all, lineOf(row)};
+    if (asked != m_saidOf) {
+        m_said = readBackTyped(all, asked.second.toStdString());
+        m_saidOf = std::move(asked);
+    }
+    return m_said;
 }
 
 QString SheetModel::offerOf(int row) const {

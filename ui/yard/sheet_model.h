@@ -3,8 +3,12 @@
 #pragma once
 
 #include <QAbstractTableModel>
+#include <QTimer>
 #include <map>
+#include <optional>
+#include <string>
 #include <tuple>
+#include <utility>
 #include <vector>
 
 #include "core/places/yard_sheet.h"
@@ -37,8 +41,14 @@ class SheetModel : public QAbstractTableModel {
     explicit SheetModel(Session& session, QObject* parent = nullptr);
 
     void show(Id<Yard> yard, Day on);
+    /// Reads the sheet anew; while a row is being kept only that one, and the rest when the hand
+    /// rests.
     void reload();
+    /// Reads now what was left for later.
+    void settle();
     const YardSheet& sheet() const { return m_sheet; }
+    /// A row's line is being kept just now.
+    bool isKeeping() const { return m_keeping.has_value(); }
 
     /// What is being typed in a row; read back at once, kept only when the row is left.
     void setTyping(int row, const QString& text);
@@ -74,6 +84,8 @@ class SheetModel : public QAbstractTableModel {
     using ShownRow = std::vector<std::tuple<QString, Tone, bool>>;
     std::vector<ShownRow> shownRows() const;
     void rowChanged(int row);
+    void reloadAll();
+    bool reloadRow(int row);
     /// "7", or "7 · 20 Aug" where the last look did not say.
     QString withOwnDay(const QString& value, Day on, const YardSheetRow& row) const;
     bool isOlder(const QModelIndex& index) const;
@@ -96,6 +108,10 @@ class SheetModel : public QAbstractTableModel {
     std::map<int, QString> m_typing;
     SheetDrafts m_drafts;
     int m_reloads = 0;
+    std::optional<int> m_keeping;                      ///< the row whose line is being kept
+    QTimer m_restLater;                                ///< what a kept line did to other hives
+    mutable std::pair<std::string, QString> m_saidOf;  ///< the lines said back last, and how
+    mutable QString m_said;
 };
 
 }  // namespace combwright

@@ -6,7 +6,6 @@
 #include <QKeyEvent>
 #include <QLineEdit>
 #include <QPainter>
-#include <QStyledItemDelegate>
 #include <QVBoxLayout>
 #include <algorithm>
 #include <utility>
@@ -15,146 +14,16 @@
 #include "core/places/pages/yard_sheet_page.h"
 #include "core/words/shorthand.h"
 #include "core/words/words.h"
-#include "ui/drawing/lettering.h"
-#include "ui/drawing/queen_dot.h"
 #include "ui/yard/cells_editor.h"
+#include "ui/yard/line_delegate.h"
 
 namespace combwright {
+namespace {
 
-/// The editor of a line: what is typed is read back at once and kept when the row is left.
-class LineDelegate : public QStyledItemDelegate {
-  public:
-    LineDelegate(SheetTable& table, SheetModel& model, Session& session)
-        : QStyledItemDelegate(&table), m_table(table), m_model(model), m_session(session) {}
+/// When the sums below are told after a line was kept: soon enough to seem at once.
+constexpr int belowAfterMs = 60;
 
-    QWidget* createEditor(QWidget* parent, const QStyleOptionViewItem&,
-                          const QModelIndex& index) const override {
-        if (m_table.asCells()) return createCells(parent, index);
-        auto* edit = new QLineEdit(parent);
-        edit->setObjectName(QStringLiteral("line"));
-        edit->setAccessibleName(
-            SheetTable::tr("What you saw, %1")
-                .arg(index.siblingAtColumn(SheetModel::HiveColumn).data().toString()));
-        edit->setFont(m_session.look().font(TextSize::Body));
-        edit->installEventFilter(&m_table);
-        const int row = index.row();
-        edit->setPlaceholderText(m_model.draftOf(row));
-        connect(edit, &QLineEdit::textEdited, edit,
-                [this, row](const QString& text) { m_model.setTyping(row, text); });
-        return edit;
-    }
-    void setEditorData(QWidget* editor, const QModelIndex& index) const override {
-        if (auto* cells = qobject_cast<CellsEditor*>(editor)) {
-            cells->setLine(m_model.lineOf(index.row()));
-            cells->setOffer(m_model.offerOf(index.row()));
-            return;
-        }
-        auto* edit = static_cast<QLineEdit*>(editor);
-        const QString text = m_model.lineOf(index.row());
-        if (edit->text() != text) edit->setText(text);
-    }
-    void setModelData(QWidget*, QAbstractItemModel*, const QModelIndex& index) const override {
-        // On the way to the reason the line waits: both are kept in one step.
-        if (!m_table.goesToReason()) m_model.keep(index.row());
-    }
-    bool eventFilter(QObject* editor, QEvent* event) override {
-        // The keys are the table's own: here Escape would close the line and leave what was typed.
-        return event->type() != QEvent::KeyPress && QStyledItemDelegate::eventFilter(editor, event);
-    }
-    void paint(QPainter* painter, const QStyleOptionViewItem& option,
-               const QModelIndex& index) const override {
-        const QString colour = index.data(SheetModel::queenColourRole).toString();
-        if (!colour.isEmpty()) return paintMarked(*painter, option, index, colour);
-        QStyledItemDelegate::paint(painter, option, index);
-        // The rule between what was seen last and what is seen now.
-        if (index.column() != SheetModel::LineColumn) return;
-        painter->setPen(m_session.look().tone(Tone::Line));
-        painter->drawLine(option.rect.topLeft(), option.rect.bottomLeft());
-    }
-
-    void updateEditorGeometry(QWidget* editor, const QStyleOptionViewItem& option,
-                              const QModelIndex& index) const override {
-        if (!qobject_cast<CellsEditor*>(editor))
-            return QStyledItemDelegate::updateEditorGeometry(editor, option, index);
-        // Cells need the room of what is read back and to mind too; both are said below them.
-        QRect place = option.rect;
-        place.setLeft(place.left() + 1);
-        place.setRight(m_table.viewport()->width() - 1);
-        editor->setGeometry(place);
-    }
-    QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override {
-        QSize size = QStyledItemDelegate::sizeHint(option, index);
-        const CellsEditor* cells = m_table.cells();
-        if (cells && index.column() == SheetModel::LineColumn &&
-            index.row() == m_table.currentIndex().row())
-            size.setHeight(cells->heightFor(cells->width()));
-        if (!index.data(SheetModel::queenColourRole).toString().isEmpty()) {
-            const Look& look = m_session.look();
-            const double lines =
-                lineStep(look.font(TextSize::Body)) + lineStep(look.font(TextSize::Note));
-            size.setHeight(std::max(size.height(), static_cast<int>(lines) + look.space(4)));
-        }
-        // The hint of the style forgets the padding beside the text, and wraps a line too late.
-        const QString text = index.data(Qt::DisplayRole).toString();
-        const Look& look = m_session.look();
-        const int room = m_table.columnWidth(index.column()) - look.space(16);
-        if (text.isEmpty() || room <= 0) return size;
-        const QVariant own = index.data(Qt::FontRole);
-        const QFontMetrics metrics(own.isValid() ? own.value<QFont>() : option.font);
-        const int wrapped =
-            metrics.boundingRect(QRect(0, 0, room, 10000), Qt::TextWordWrap, text).height();
-        size.setHeight(std::max(size.height(), wrapped + look.space(6)));
-        return size;
-    }
-
-  private:
-    /// The mark of the hive, and under it what its queen wears: the dot and the word for it.
-    void paintMarked(QPainter& painter, const QStyleOptionViewItem& option,
-                     const QModelIndex& index, const QString& colour) const {
-        QStyleOptionViewItem ground = option;
-        initStyleOption(&ground, index);
-        const QString mark = std::exchange(ground.text, QString());
-        const QStyle* style = ground.widget ? ground.widget->style() : QApplication::style();
-        style->drawControl(QStyle::CE_ItemViewItem, &ground, &painter, ground.widget);
-        const Look& look = m_session.look();
-        const QFont bold = look.font(TextSize::Body, true);
-        const QFont note = look.font(TextSize::Note);
-        const double above = lineStep(bold);
-        const double below = lineStep(note);
-        const QRect words =
-            style->subElementRect(QStyle::SE_ItemViewItemText, &ground, ground.widget);
-        const double left =
-            words.left() + style->pixelMetric(QStyle::PM_FocusFrameHMargin, &ground) + 1;
-        const double right = option.rect.right() - look.px(2);
-        const double top = option.rect.center().y() - (above + below) / 2.0;
-        const auto clip = fitted(mark, bold, right - left);
-        paintText(painter, {left, top + QFontMetricsF(bold).ascent()}, clip, bold,
-                  look.tone(Tone::Ink));
-        double x = left;
-        const double base = top + above + QFontMetricsF(note).ascent();
-        if (const auto paint = queenPaint(colour)) {
-            const double size = queenDotSize(TextSize::Note, look);
-            paintQueenDot(painter, {x + size / 2.0, base - capHeight(note) / 2.0}, size, *paint,
-                          look);
-            x += size + look.px(3);
-        }
-        paintText(painter, {x, base}, fitted(colour, note, right - x), note,
-                  look.tone(Tone::Muted));
-    }
-    QWidget* createCells(QWidget* parent, const QModelIndex& index) const {
-        auto* cells = new CellsEditor(
-            m_session, index.siblingAtColumn(SheetModel::HiveColumn).data().toString(), &m_table,
-            parent);
-        const int row = index.row();
-        connect(cells, &CellsEditor::edited, cells,
-                [this, cells, row] { m_model.setTyping(row, cells->line()); });
-        return cells;
-    }
-
-    SheetTable& m_table;
-    SheetModel& m_model;
-    Session& m_session;
-};
+}  // namespace
 
 // SheetTable ----------------------------------------------------------------------------------
 
@@ -231,16 +100,48 @@ void SheetTable::fitRow() {
     updateEditorGeometries();
 }
 
+int SheetTable::heightAsked(int row, int fromColumn, int toColumn) const {
+    QStyleOptionViewItem option;
+    initViewItemOption(&option);
+    option.rect.setHeight(std::max(rowHeight(row), 1));
+    int height = 0;
+    for (int column = fromColumn; column <= toColumn; ++column) {
+        if (isColumnHidden(column)) continue;
+        option.rect.setWidth(columnWidth(column));
+        const QModelIndex at = model()->index(row, column);
+        height = std::max(height, itemDelegate()->sizeHint(option, at).height());
+    }
+    return height;
+}
+
 void SheetTable::fitRows(int from, int to) {
-    const int least = verticalHeader()->minimumSectionSize();
-    for (int row = from; row <= to; ++row)
-        verticalHeader()->resizeSection(row, std::max(sizeHintForRow(row), least));
+    m_heightBesideLine.resize(static_cast<std::size_t>(std::max(model()->rowCount(), 0)));
+    for (int row = from; row <= to; ++row) {
+        m_heightBesideLine[static_cast<std::size_t>(row)] =
+            std::max(heightAsked(row, 0, SheetModel::LineColumn - 1),
+                     heightAsked(row, SheetModel::ReadBackColumn + 1, SheetModel::ColumnCount - 1));
+        fitLine(row);
+    }
+}
+
+void SheetTable::fitLine(int row) {
+    const int line = heightAsked(row, SheetModel::LineColumn, SheetModel::ReadBackColumn);
+    verticalHeader()->resizeSection(
+        row, std::max({line, m_heightBesideLine[static_cast<std::size_t>(row)],
+                       verticalHeader()->minimumSectionSize()}));
 }
 
 void SheetTable::dataChanged(const QModelIndex& from, const QModelIndex& to,
                              const QList<int>& roles) {
     QTableView::dataChanged(from, to, roles);
-    fitRows(from.row(), to.row());
+    // A letter changes the line and what it reads back as; the other cells keep their height.
+    const bool lineAlone = from.row() == to.row() && from.column() == SheetModel::LineColumn &&
+                           to.column() == SheetModel::ReadBackColumn &&
+                           from.row() < static_cast<int>(m_heightBesideLine.size());
+    if (lineAlone)
+        fitLine(from.row());
+    else
+        fitRows(from.row(), to.row());
     // A row that grew below the edge is typed in blindly.
     if (state() == EditingState && from.row() <= currentIndex().row() &&
         currentIndex().row() <= to.row())
@@ -445,7 +346,16 @@ SheetView::SheetView(Session& session, QWidget* parent)
     for (QLabel* text : {m_kept, m_lookAt, m_take}) m_belowRow->addWidget(text, 1);
     m_below->setWidget(belowPage);
     column->addWidget(m_below);
-    connect(&m_model, &SheetModel::sheetChanged, this, &SheetView::fillBelow);
+    // The sums follow the hand: the next hive's line is there first.
+    m_belowLater.setSingleShot(true);
+    m_belowLater.setInterval(belowAfterMs);
+    connect(&m_belowLater, &QTimer::timeout, this, &SheetView::fillBelow);
+    connect(&m_model, &SheetModel::sheetChanged, this, [this] {
+        if (m_model.isKeeping())
+            m_belowLater.start();
+        else
+            fillBelow();
+    });
     connect(&session, &Session::lookChanged, this, &SheetView::fillBelow);
 }
 
@@ -454,6 +364,11 @@ void SheetView::show(Id<Yard> yard, Day on) {
     m_strikeAsked = false;
     m_model.show(yard, on);
     fillBelow();
+}
+
+void SheetView::settle() {
+    m_model.settle();
+    if (m_belowLater.isActive()) fillBelow();
 }
 
 void SheetView::paintEvent(QPaintEvent*) {
@@ -520,7 +435,9 @@ void SheetView::strikeVisit() {
 }
 
 void SheetView::fillBelow() {
+    m_belowLater.stop();
     const YardSheet& sheet = m_model.sheet();
+    const bool rowWasHidden = m_whyRow->isHidden();
     m_whyRow->setVisible(sheet.visit && sheet.on < m_session.clock().today() &&
                          sheet.opened + sheet.notOpened > 0);
     const Look& look = m_session.look();
@@ -534,11 +451,18 @@ void SheetView::fillBelow() {
         marks << QStringLiteral("<b>%1</b>&nbsp;%2")
                      .arg(together(typedMarkText(mark)), together(markText(mark)));
     marks << tr("<b>anything else</b>&nbsp;is&nbsp;your&nbsp;note");
-    m_marks->setText(marks.join(QStringLiteral(" &nbsp; ")));
-    m_kept->setText(keptText());
-    m_lookAt->setText(lookAtText());
-    m_take->setText(takeText());
-    shareHeight();
+    bool other = false;
+    // Words laid out again in vain hold up the next line.
+    const auto say = [&other](QLabel* label, const QString& text) {
+        if (label->text() == text) return;
+        label->setText(text);
+        other = true;
+    };
+    say(m_marks, marks.join(QStringLiteral(" &nbsp; ")));
+    say(m_kept, keptText());
+    say(m_lookAt, lookAtText());
+    say(m_take, takeText());
+    if (other || rowWasHidden != m_whyRow->isHidden()) shareHeight();
     update();
 }
 

@@ -7,7 +7,9 @@
 #include <QLineEdit>
 #include <QScrollArea>
 #include <QTableView>
+#include <QTimer>
 #include <QWidget>
+#include <vector>
 
 #include "ui/yard/sheet_model.h"
 
@@ -57,10 +59,15 @@ class SheetTable : public QTableView {
     void fitRow();
     /// Makes rows as high as what stands in them.
     void fitRows(int from, int to);
+    /// The same where only the line and what it reads back as changed.
+    void fitLine(int row);
+    /// The height the cells of some columns of a row ask for.
+    int heightAsked(int row, int fromColumn, int toColumn) const;
 
     SheetModel& m_model;
     Session& m_session;
     int m_keystrokes = 0;
+    std::vector<int> m_heightBesideLine;  ///< of a row, all but the line and its reading back
     bool m_asCells = false;
     bool m_leaving = false;  ///< by Tab, out of the table
     QLineEdit* m_reason = nullptr;
@@ -74,6 +81,8 @@ class SheetView : public QWidget {
     SheetModel& model() { return m_model; }
     SheetTable& table() { return *m_table; }
     void show(Id<Yard> yard, Day on);
+    /// Shows now what would follow the hand in a moment.
+    void settle();
 
   protected:
     void paintEvent(QPaintEvent*) override;
@@ -101,6 +110,7 @@ class SheetView : public QWidget {
     QLabel* m_take;
     QScrollArea* m_below;
     QBoxLayout* m_belowRow;
+    QTimer m_belowLater;
 };
 
 }  // namespace combwright

@@ -34,6 +34,7 @@ class YardPlace : public Place {
     QString help() const override;
     void act() override;
     void keepTyped() override;
+    void settle() override { m_sheet->settle(); }
     QWidget* headControls() override { return m_controls; }
 
     /// Chooses yard and day, as the two fields of the head do.

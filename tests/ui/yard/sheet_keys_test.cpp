@@ -66,6 +66,35 @@ TEST_F(SheetKeys, AKeptRowReadsTheSheetOnce) {
     EXPECT_EQ(model.index(1, SheetModel::OpenedColumn).data().toString(), QStringLiteral("✓"));
 }
 
+TEST_F(SheetKeys, AKeptRowIsAtOnceWhatTheWholeSheetWouldSay) {
+    const SheetModel& model = place->sheetView().model();
+    for (const char* text : {"e b7 s3 +1", "e0 light", "w14/300 cross"}) {
+        type(text);
+        key(Qt::Key_Return);
+        const YardSheet whole = sheet();
+        const YardSheet& shown = model.sheet();
+        ASSERT_TRUE(shown.visit) << text;
+        EXPECT_EQ(shown.opened, whole.opened);
+        EXPECT_EQ(shown.supersPutOn, whole.supersPutOn);
+        EXPECT_EQ(shown.supersStanding, whole.supersStanding);
+        EXPECT_EQ(shown.supersInStore, whole.supersInStore);
+        EXPECT_EQ(shown.brood.has_value(), whole.brood.has_value());
+        if (shown.brood && whole.brood) {
+            EXPECT_EQ(shown.brood->value, whole.brood->value);
+            EXPECT_EQ(shown.brood->n, whole.brood->n);
+        }
+        ASSERT_EQ(shown.takeAlong.size(), whole.takeAlong.size());
+        for (std::size_t i = 0; i < whole.takeAlong.size(); ++i)
+            EXPECT_EQ(shown.takeAlong[i].hives, whole.takeAlong[i].hives);
+        for (std::size_t i = 0; i < whole.rows.size(); ++i) {
+            EXPECT_EQ(shown.rows[i].minds.size(), whole.rows[i].minds.size()) << text << " " << i;
+            EXPECT_EQ(shown.rows[i].supersNow, whole.rows[i].supersNow) << text << " " << i;
+        }
+    }
+    EXPECT_EQ(sheet().supersPutOn, 1);
+    EXPECT_FALSE(sheet().takeAlong.empty());
+}
+
 TEST_F(SheetKeys, ALineThatContradictsItselfStaysTypedAndSaysWhy) {
     type("e b7 b8");
     const SheetModel& model = place->sheetView().model();
