@@ -104,6 +104,7 @@ bool SheetModel::takeDraft(int row) {
 void SheetModel::discard(int row) {
     m_typing.erase(row);
     m_drafts.drop(draftKey(row));
+    m_session.forgetRefusal();
     rowChanged(row);
 }
 
@@ -186,9 +187,8 @@ QString SheetModel::mindTextOf(const YardSheetRow& row) const {
 }
 
 QString SheetModel::saidBack(int row) const {
-    if (row == 0)
-        if (const auto yard = readYardLine(lineOf(0).toStdString())) return readBackYard(*yard);
-    const std::string all = row > 0 && m_sheet.visit ? m_sheet.visit->all : std::string();
+    if (row == 0) return readBackForAll(lineOf(0).toStdString());
+    const std::string all = m_sheet.visit ? m_sheet.visit->all : std::string();
     return readBackTyped(all, lineOf(row).toStdString());
 }
 
