@@ -151,9 +151,9 @@ Queens queensOn(const Read& file, Day on, std::optional<Id<Yard>> yard) {
                      file.where<QueenStay>({is("colony", living->colony.id)}))
                     if (left.until && *left.until <= on) headed.lastLeft = left;
             }
-            const Day since =
-                std::max(living->from, headed.stay ? headed.stay->since : living->from);
-            lookBack(file, hive.id, on + days(1), [&](const DatedInspection& look) {
+            const Day begun = living->colony.since;
+            const Day since = std::max(begun, headed.stay ? headed.stay->since : begun);
+            lookBackAtColony(file, hive.id, on, [&](const DatedInspection& look) {
                 if (look.on < since) return false;
                 if (look.inspection.seen.queenSeen == true) headed.seen = look.on;
                 return !headed.seen.has_value();
