@@ -15,14 +15,15 @@
 namespace combwright {
 
 struct HalfDone {
-    enum class What { Visit, Run, WetBoxes, NoTag, Freezer, Bucket, Aside, Held };
+    enum class What { Visit, Typed, Run, WetBoxes, NoTag, Freezer, Bucket, Aside, Held };
     What what = What::Visit;
     std::string name;  ///< the yard, run, box, freezer, bucket or what is held
     std::string run;   ///< of a box or bucket
     Day since;
     std::optional<Id<Yard>> yard;
     std::optional<Id<Hive>> hive;
-    /// Visit: the hives in walking order, and whether each is written.
+    /// Visit: the hives in walking order, and whether each is written. Typed: those with a line
+    /// that was typed and not kept, "all" for that of all; whoever holds the lines adds it.
     std::vector<std::string> hives;
     std::vector<bool> written;
     /// Run: its boxes waiting, oldest first. WetBoxes: those that stand wet.

@@ -141,8 +141,9 @@ std::optional<HeadedColony> headedIn(const Read& file, const Yard& yard, const H
         for (const QueenStay& left : file.where<QueenStay>({is("colony", living->colony.id)}))
             if (left.until && *left.until <= on) headed.lastLeft = left;
     }
-    const Day since = std::max(living->from, headed.stay ? headed.stay->since : living->from);
-    lookBack(file, hive.id, on + days(1), [&](const DatedInspection& look) {
+    const Day begun = living->colony.since;
+    const Day since = std::max(begun, headed.stay ? headed.stay->since : begun);
+    lookBackAtColony(file, hive.id, on, [&](const DatedInspection& look) {
         if (look.on < since) return false;
         if (look.inspection.seen.queenSeen == true) headed.seen = look.on;
         return !headed.seen.has_value();

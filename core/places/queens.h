@@ -53,7 +53,7 @@ struct HeadedColony {
     std::optional<Queen> queen;  ///< none: nobody wrote her down, or there is none
     std::optional<QueenStay> stay;
     std::string colour;
-    std::optional<Day> seen;            ///< the newest look that saw a queen, in this hive
+    std::optional<Day> seen;  ///< the newest look that saw a queen in it, on whatever stand
     std::optional<QueenStay> lastLeft;  ///< where none heads it: how the last one left
     std::vector<Queen> mothers;         ///< her mother, her mother's mother …
     std::vector<Queen> daughters;       ///< put into colonies by that day

@@ -38,13 +38,6 @@ std::map<std::int64_t, StockHive> openStockHives(const Read& file, const HeldThi
     return hives;
 }
 
-bool isNucleus(const BoxKind& kind) {
-    std::string name = kind.name.text() + " " + kind.code.text();
-    std::transform(name.begin(), name.end(), name.begin(),
-                   [](char c) { return c >= 'A' && c <= 'Z' ? char(c - 'A' + 'a') : c; });
-    return name.find("nuc") != std::string::npos;
-}
-
 /// Without an excluder the brood has the floor's box, and every further box of its kind up to the
 /// first of another.
 bool isInNest(const StockHive& hive, const Box& box, const std::optional<Box>& bottom,
@@ -109,7 +102,7 @@ class Counter {
                 if (isInNest(hive->second, box, stack.front(), unbroken))
                     m_nests.insert(box.id.number);
             }
-            if (isNucleus(m_boxKinds.at(stack.front().kind.number))) ++m_nucleiInUse;
+            if (isNucleusBox(m_boxKinds.at(stack.front().kind.number))) ++m_nucleiInUse;
         }
     }
 

@@ -340,12 +340,19 @@ class StoryTeller {
             endedBefore = stay.to;
             came.origin = colony.origin;
             if (colony.mother) came.mother = hiveOf(*colony.mother, colony.since);
-            if (!began) came.otherHive = cameFrom(stay);
+            if (!began) {
+                const auto move = moveOf(stay.colony.id, stay.from, &ColonyMove::toHive);
+                came.otherHive = move ? calledThen(move->fromHive, move->on) : std::string();
+                came.fromNucleus = move && outOfNucleus(*move);
+            }
             tellKin(stay);
             tellQueens(stay);
             if (!stay.to) continue;
             if (stay.to != colony.ended || stay.hive != colony.hive) {
-                add(What::ColonyWent, *stay.to).otherHive = wentTo(stay);
+                StoryEntry& went = add(What::ColonyWent, *stay.to);
+                const auto move = moveOf(stay.colony.id, *stay.to, &ColonyMove::fromHive);
+                went.otherHive = move ? calledThen(move->toHive, move->on) : std::string();
+                went.fromNucleus = move && outOfNucleus(*move);
                 continue;
             }
             StoryEntry& ended = add(What::ColonyEnded, *colony.ended);
@@ -359,17 +366,24 @@ class StoryTeller {
     bool firstStay(const ColonyStay& stay) const {
         return colonyStaysOf(m_file, stay.colony).front().hive == stay.hive;
     }
-    std::string cameFrom(const ColonyStay& stay) const {
-        for (const ColonyMove& move : m_file.where<ColonyMove>({is("colony", stay.colony.id)}))
-            if (move.toHive == m_hive && move.on == stay.from)
-                return calledThen(move.fromHive, move.on);
-        return {};
+    /// A colony's move of that day to or from this stand.
+    std::optional<ColonyMove> moveOf(Id<Colony> colony, Day on, Id<Hive> ColonyMove::*here) const {
+        for (ColonyMove& move : m_file.where<ColonyMove>({is("colony", colony)}))
+            if (move.*here == m_hive && move.on == on) return std::move(move);
+        return std::nullopt;
     }
-    std::string wentTo(const ColonyStay& stay) const {
-        for (const ColonyMove& move : m_file.where<ColonyMove>({is("colony", stay.colony.id)}))
-            if (move.fromHive == m_hive && move.on == stay.to)
-                return calledThen(move.toHive, move.on);
-        return {};
+    /// Whether a nucleus became a full hive by it: what stood under the bees was a nucleus box, and
+    /// is none on the new stand.
+    bool outOfNucleus(const ColonyMove& move) const {
+        const auto bottom = [&](Id<Hive> id, Day on) -> std::optional<BoxKind> {
+            const auto hive = m_file.find(id);
+            const auto boxes = hive ? standingOn(m_file, *hive, on).boxes : std::vector<Box>();
+            return boxes.empty() ? std::nullopt : m_file.find(boxes.front().kind);
+        };
+        auto before = bottom(move.fromHive, move.on - days(1));
+        if (!before) before = bottom(move.fromHive, move.on);
+        const auto after = bottom(move.toHive, move.on);
+        return before && after && isNucleusBox(*before) && !isNucleusBox(*after);
     }
 
     /// Daughters split off or swarmed while it lived here, and who was united with it.
@@ -452,7 +466,8 @@ HiveHead hiveHead(const Read& file, Id<Hive> hive, Day on) {
     if (const auto mother = file.find(head.colony->mother))
         head.mother =
             calledOn(file, hiveOfColony(file, *mother, head.colony->since), head.colony->since);
-    Day known = living->from;
+    // A look at the stand it lived on before was a look at it.
+    Day known = living->colony.since;
     if (const auto stay = queenStayOn(file, head.colony->id, on)) {
         head.queen = file.find(stay->queen);
         head.queenSince = stay->since;
@@ -466,7 +481,7 @@ HiveHead hiveHead(const Read& file, Id<Hive> hive, Day on) {
                 known = std::max(known, *left.until);
             }
     }
-    lookBack(file, hive, on + days(1), [&](const DatedInspection& each) {
+    lookBackAtColony(file, hive, on, [&](const DatedInspection& each) {
         if (each.on < known) return false;
         if (each.inspection.seen.queenSeen == true) head.queenSeen = each.on;
         return !head.queenSeen.has_value();

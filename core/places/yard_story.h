@@ -86,6 +86,7 @@ struct StoryEntry {
     std::optional<MiteSample> sample = {};  ///< of a finding; judged where it is of mites
     std::optional<Treatment> treatment = {};
     std::optional<Medicine> medicine = {};
+    bool fromNucleus = false;  ///< of a colony that moved: out of a nucleus box into a full one
     std::vector<LineWas> was = {};  ///< of a look, oldest first
 };
 

@@ -12,6 +12,7 @@ constexpr auto ofActions = std::to_array<Label>({
     {"add-frames", QT_TRANSLATE_NOOP("words", "frames added")},
     {"add-goods", QT_TRANSLATE_NOOP("words", "a kind of goods added")},
     {"add-hive", QT_TRANSLATE_NOOP("words", "a hive added")},
+    {"add-hives", QT_TRANSLATE_NOOP("words", "hives added")},
     {"add-yard", QT_TRANSLATE_NOOP("words", "a yard added")},
     {"amend", QT_TRANSLATE_NOOP("words", "a record amended")},
     {"blend-honey", QT_TRANSLATE_NOOP("words", "honey blended")},

@@ -283,6 +283,7 @@ constexpr auto ofFields = std::to_array<Label>({
     {"mark_wash", QT_TRANSLATE_NOOP("words", "mites in bees, by wash or sugar roll")},
     {"mark_weight", QT_TRANSLATE_NOOP("words", "hive weighed at each side, kg")},
     {"marked", QT_TRANSLATE_NOOP("words", "marked")},
+    {"marks", QT_TRANSLATE_NOOP("words", "marks")},
     {"mass", QT_TRANSLATE_NOOP("words", "mass")},
     {"max_water", QT_TRANSLATE_NOOP("words", "water at most")},
     {"mean_net", QT_TRANSLATE_NOOP("words", "mean of them, g")},

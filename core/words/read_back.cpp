@@ -5,6 +5,7 @@
 #include <QStringList>
 
 #include "core/support/refusal.h"
+#include "core/words/all_line.h"
 #include "core/words/figures.h"
 #include "core/words/shorthand.h"
 #include "core/words/words.h"
@@ -218,6 +219,12 @@ QString readBackYard(const YardLine& line) {
     QString text = tell("Every hive not written yet: ") + readBack(line.each);
     if (!line.note.empty()) text += tell(" Of the yard: “%1”").arg(fromUtf8(line.note));
     return text;
+}
+
+QString readBackForAll(std::string_view all) {
+    if (const auto sayable = demandSaidOfAll(all); !sayable) return sentence(sayable.error());
+    if (const auto yard = readYardLine(all)) return readBackYard(*yard);
+    return readBackTyped({}, all);
 }
 
 QString readBackTyped(std::string_view all, std::string_view own) {

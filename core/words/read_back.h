@@ -17,6 +17,9 @@ QString readBack(const SheetLine& line);
 /// note.
 QString readBackYard(const YardLine& line);
 
+/// The same of a line for all as it is typed; of one that is not kept it says why.
+QString readBackForAll(std::string_view all);
+
 /// The same of a line as it is typed, under the line for all; of two marks that cannot both hold it
 /// says so, for such a line is not kept.
 QString readBackTyped(std::string_view all, std::string_view own);

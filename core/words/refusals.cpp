@@ -328,6 +328,12 @@ const char* refusalText(const Refusal& refusal) {
         case Code::NothingToDo:
             return QT_TRANSLATE_NOOP("refusals", "%1: it is so already.");
         case Code::OtherAction:
+            if (has("dead"))
+                return QT_TRANSLATE_NOOP(
+                    "refusals",
+                    "The line for all says that hives are dead, which is said of each hive by "
+                    "itself: a death holds its combs back. Leave it out here and write {dead} in "
+                    "the line of the hive that is.");
             return QT_TRANSLATE_NOOP("refusals", "%1: for that there is {action}. Use it.");
         case Code::Fixed:
             return QT_TRANSLATE_NOOP(

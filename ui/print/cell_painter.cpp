@@ -8,6 +8,7 @@
 #include <cmath>
 
 #include "core/words/words.h"
+#include "ui/drawing/queen_dot.h"
 #include "ui/drawing/strokes.h"
 
 namespace combwright {
@@ -67,10 +68,15 @@ class CellPainter {
         m_painter.drawText(box, flags, words);
     }
 
-    void firstFont(const Cell& cell) {
-        font(cell.small ? TextSize::Note : cell.big ? TextSize::Head : TextSize::Body, cell.strong);
-    }
+    void firstFont(const Cell& cell) { font(firstSize(cell), cell.strong); }
     static double letterRoom(const Cell& cell) { return cell.how ? 8 : 0; }
+    static TextSize firstSize(const Cell& cell) {
+        return cell.small ? TextSize::Note : cell.big ? TextSize::Head : TextSize::Body;
+    }
+    /// The dot stands before the words; a colour that is none of the five has none.
+    double dotRoom(const Cell& cell) const {
+        return queenPaint(cell.dot) ? queenDotSize(firstSize(cell), m_look) + 3 : 0;
+    }
 
     double wordsHeight(const QString& words, double width) const {
         return m_painter
@@ -80,7 +86,7 @@ class CellPainter {
     double firstHeight(const Cell& cell, double width) {
         if (cell.text.isEmpty()) return 0;
         firstFont(cell);
-        return wordsHeight(cell.text, width - letterRoom(cell));
+        return wordsHeight(cell.text, width - letterRoom(cell) - dotRoom(cell));
     }
     double secondHeight(const Cell& cell, double width) {
         if (cell.second.isEmpty()) return 0;
@@ -100,11 +106,17 @@ class CellPainter {
         const double high = firstHeight(cell, box.width());
         const double under = secondHeight(cell, box.width());
         const double top = box.center().y() - (high + under) / 2;
-        const double room = box.width() - letterRoom(cell);
+        const double dot = dotRoom(cell);
+        const double room = box.width() - letterRoom(cell) - dot;
         const Tone tone = cell.muted ? Tone::Muted : Tone::Ink;
         const int side = right ? Qt::AlignRight : Qt::AlignLeft;
         firstFont(cell);
-        const QRectF first(box.x(), top, room, high);
+        const QRectF first(box.x() + dot, top, room, high);
+        if (const auto paint = queenPaint(cell.dot)) {
+            const double size = queenDotSize(firstSize(cell), m_look);
+            const double middle = top + m_painter.fontMetrics().height() / 2.0;
+            paintQueenDot(m_painter, {box.x() + size / 2, middle}, size, *paint, m_look);
+        }
         text(first, side | Qt::AlignTop | breakingFlags(m_painter, cell.text, room), cell.text,
              tone);
         if (cell.how) {

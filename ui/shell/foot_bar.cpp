@@ -42,9 +42,10 @@ void FootBar::tell(const QString& text, bool bad) {
     m_told = text;
     m_bad = bad;
     setAccessibleName(text);
+    update();
+    if (text.isEmpty()) return;
     QAccessibleEvent event(this, QAccessible::Alert);
     QAccessible::updateAccessibility(&event);
-    update();
 }
 
 void FootBar::paintEvent(QPaintEvent*) {

@@ -62,6 +62,22 @@ bool Session::guarded(const std::function<Result<void>()>& deed) {
     return false;
 }
 
+bool Session::acting(const std::function<Result<void>()>& deed) {
+    const int before = m_tellings;
+    if (!guarded(deed)) return false;
+    if (m_tellings == before) forgetRefusal();
+    return true;
+}
+
+void Session::forgetRefusal() {
+    if (!std::exchange(m_toldBad, false)) return;
+    // What is asked back stands behind what the caller says next, or alone.
+    if (m_askPending)
+        m_told.clear();
+    else
+        tell({});
+}
+
 /// A file that cannot be opened is told in the foot, and for the start page to show.
 bool Session::opening(const QString& path, const std::function<Result<void>()>& deed) {
     if (guarded(deed)) return true;
@@ -324,6 +340,8 @@ void Session::askBack(const Change& change) {
 
 void Session::tell(const QString& text, bool bad) {
     m_told = text;
+    m_toldBad = bad;
+    ++m_tellings;
     if (std::exchange(m_askPending, false))
         m_told += (text.isEmpty() ? QString() : QStringLiteral("  ")) + m_asked;
     Q_EMIT told(m_told, bad);

@@ -100,7 +100,7 @@ class Session : public QObject {
     std::optional<typename Action::Answer> run(const Action& action, const StepNote& note = {}) {
         std::optional<typename Action::Answer> answer;
         if (!m_season) return answer;
-        guarded([&]() -> Result<void> {
+        acting([&]() -> Result<void> {
             auto done = perform(*m_season, action, note);
             if (!done) return done.error();
             answer = *std::move(done);
@@ -111,7 +111,7 @@ class Session : public QObject {
     /// Several actions of one deed, all of them or none; false when that was refused or failed,
     /// which was then told.
     bool together(const std::function<Result<void>(Season&)>& deeds) {
-        return guarded([&] { return m_season->together([&] { return deeds(*m_season); }); });
+        return acting([&] { return m_season->together([&] { return deeds(*m_season); }); });
     }
     /// Reads for a view. A file that cannot be read is told, here and in the notice under the head,
     /// and false is answered; while a season is being opened the error goes on to who opens it.
@@ -129,6 +129,8 @@ class Session : public QObject {
     /// Says something in the foot of the window; `bad` when it needs the person's eye.
     void tell(const QString& text, bool bad = false);
     const QString& lastTold() const { return m_told; }
+    /// What was refused is closed or given up, so that nothing is told of it any more.
+    void forgetRefusal();
     /// What looked odd about the last thing kept; empty when nothing did.
     const QString& lastAsked() const { return m_asked; }
 
@@ -145,6 +147,8 @@ class Session : public QObject {
 
   private:
     bool guarded(const std::function<Result<void>()>& deed);
+    /// The same for what a person does: once it is done, what was refused before is told no more.
+    bool acting(const std::function<Result<void>()>& deed);
     bool opening(const QString& path, const std::function<Result<void>()>& deed);
     void adopt(Season season, std::unique_ptr<QTemporaryDir> sampleFolder = nullptr);
     void listen();
@@ -171,6 +175,8 @@ class Session : public QObject {
     bool m_leavesTrace = true;
     bool m_movedWasSaid = false;
     QString m_told;
+    bool m_toldBad = false;
+    int m_tellings = 0;
     QString m_asked;
     bool m_askPending = false;  ///< asked, and not yet shown beside what was told
 };

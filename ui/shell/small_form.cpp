@@ -3,6 +3,7 @@
 #include <QApplication>
 #include <QDialogButtonBox>
 #include <QFormLayout>
+#include <QKeyEvent>
 #include <QPushButton>
 #include <QScreen>
 #include <QScrollArea>
@@ -11,7 +12,13 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "core/words/words.h"
+
 namespace combwright {
+
+QString titleOfDay(const Session& session, const QString& title, Day on) {
+    return on == session.clock().today() ? title : QStringLiteral("%1, %2").arg(title, dayText(on));
+}
 
 SmallForm::SmallForm(QWidget* parent, Session& session, const QString& title)
     : QDialog(parent), m_session(session), m_form(new QFormLayout), m_reason(new QLabel(this)) {
@@ -88,7 +95,10 @@ void SmallForm::keepDraft(const QString& sheet) {
 
 void SmallForm::growToFit() {
     layout()->activate();
-    int needed = layout()->totalHeightForWidth(width());
+    // Where the fields scroll nothing outside them may wrap, and then there is no height for a
+    // width.
+    int needed = layout()->hasHeightForWidth() ? layout()->totalHeightForWidth(width())
+                                               : layout()->totalSizeHint().height();
     if (m_scroll) {
         QLayout* inside = m_scroll->widget()->layout();
         inside->activate();
@@ -99,6 +109,39 @@ void SmallForm::growToFit() {
         needed = std::min(std::max(needed, height()), screen()->availableSize().height() * 9 / 10);
     }
     if (needed > height()) resize(width(), needed);
+}
+
+void SmallForm::done(int result) {
+    QDialog::done(result);
+    // Why something was refused is about a form that is gone.
+    if (result == Rejected) m_session.forgetRefusal();
+}
+
+bool SmallForm::goOn() {
+    const auto at = std::find(m_fields.begin(), m_fields.end(), focusWidget());
+    if (at == m_fields.end()) return false;
+    const auto next = std::find_if(at + 1, m_fields.end(), [](const QWidget* field) {
+        return field->isEnabled() && !field->isHidden();
+    });
+    QWidget* to = next == m_fields.end() ? m_buttons->button(QDialogButtonBox::Ok) : *next;
+    to->setFocus(Qt::TabFocusReason);
+    return true;
+}
+
+/// What is said below the fields is nowhere one comes to by Tab.
+void SmallForm::scrollBy(int key) {
+    QScrollBar* bar = m_scroll->verticalScrollBar();
+    bar->triggerAction(key == Qt::Key_PageDown ? QScrollBar::SliderPageStepAdd
+                                               : QScrollBar::SliderPageStepSub);
+}
+
+void SmallForm::keyPressEvent(QKeyEvent* event) {
+    const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+    const bool plain = !(event->modifiers() & ~Qt::KeypadModifier);
+    if (m_enterGoesOn && enter && plain && goOn()) return;
+    const bool page = event->key() == Qt::Key_PageDown || event->key() == Qt::Key_PageUp;
+    if (m_scroll && page) return scrollBy(event->key());
+    QDialog::keyPressEvent(event);
 }
 
 void SmallForm::showEvent(QShowEvent* event) {

@@ -18,11 +18,16 @@ class QScrollArea;
 
 namespace combwright {
 
+/// A title with the day where that is not today: nobody writes into a past day unawares.
+QString titleOfDay(const Session& session, const QString& title, Day on);
+
 class SmallForm : public QDialog {
     Q_OBJECT
 
   public:
     SmallForm(QWidget* parent, Session& session, const QString& title);
+    /// What is written belongs to that day; the title says so where it is not today.
+    void ofDay(Day on) { setWindowTitle(titleOfDay(m_session, windowTitle(), on)); }
     /// `letters` is how many of them the field has room for at least.
     QLineEdit* line(const QString& label, const char* name, const QString& example,
                     int letters = 0);
@@ -45,12 +50,20 @@ class SmallForm : public QDialog {
     void keepDraft(const QString& sheet);
     /// Says whether it was done; then the form closes.
     void onAccept(std::function<bool()> deed) { m_deed = std::move(deed); }
+    /// Enter in a line goes to the next, from the last one to the button that keeps.
+    void goOnByEnter() { m_enterGoesOn = true; }
+
+  public Q_SLOTS:
+    void done(int result) override;
 
   protected:
     void showEvent(QShowEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
 
   private:
     void enter(QWidget* field);
+    bool goOn();
+    void scrollBy(int key);
     /// What is said takes room of its own, none from the fields.
     void growToFit();
 
@@ -63,6 +76,7 @@ class SmallForm : public QDialog {
     QScrollArea* m_scroll = nullptr;
     FormDrafts* m_drafts = nullptr;
     std::function<bool()> m_deed;
+    bool m_enterGoesOn = false;
 };
 
 }  // namespace combwright

@@ -5,6 +5,7 @@
 #include <QPainter>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <map>
 
 #include "core/actions/honey_room/clearers.h"
 #include "core/actions/yard/tasks.h"
@@ -14,6 +15,7 @@
 #include "core/places/pages/due_calendar.h"
 #include "core/places/pages/due_page.h"
 #include "core/places/pages/due_words.h"
+#include "core/storage/queries/hive_days.h"
 #include "core/storage/queries/yards.h"
 #include "core/words/words.h"
 #include "ui/drawing/lettering.h"
@@ -210,7 +212,9 @@ void TodayPlace::readAnew() {
     const bool noYard = openYards(file).empty();
     m_ribbon->show(yearRibbon(file, today, m_list));
     m_due->show(m_list);
-    m_half->show(halfDone(file, today), soFar(file, today), today);
+    auto half = typedNotKept();
+    for (HalfDone& each : halfDone(file, today)) half.push_back(std::move(each));
+    m_half->show(half, soFar(file, today), today);
     const bool nothing = m_due->lines().empty();
     m_due->setVisible(!nothing);
     m_first->setVisible(nothing);
@@ -312,6 +316,8 @@ QString TodayPlace::help() const {
               "taken in again it doubles nothing. Ctrl+Z takes any of it back.") +
            QStringLiteral("\n\n") +
            tr("At the right, by Tab, what was left half done: a visit without its last hives, a "
+              "line of a "
+              "yard sheet typed and not kept, a "
               "run with its boxes on their pegs, wet boxes, a box without a tag, a round in the "
               "freezer, a bucket too wet to bottle. Enter carries it on. Above stands the year: "
               "what was done solid, what is due open.");
@@ -350,8 +356,35 @@ void TodayPlace::doLine(const DueLine& line) {
     Q_EMIT goAsked(wayOf(m_list, line));
 }
 
+std::vector<HalfDone> TodayPlace::typedNotKept() const {
+    const Read& file = session().read();
+    std::map<QString, HalfDone> sheets;
+    for (const auto& [sheet, row] : session().drafts().rows()) {
+        // As the yard sheet names its drafts: its yard and the day of the visit.
+        if (!sheet.startsWith(QLatin1String("yard-sheet "))) continue;
+        const Id<Yard> id{sheet.section(QLatin1Char(' '), 1, 1).toLongLong()};
+        const auto on = parseDay(sheet.section(QLatin1Char(' '), 2, 2).toStdString());
+        const auto yard = file.find(id);
+        if (!on || !yard) continue;
+        HalfDone& half = sheets[sheet];
+        half.what = HalfDone::What::Typed;
+        half.name = yard->name.text();
+        half.since = *on;
+        half.yard = id;
+        if (row.startsWith(QLatin1String("hive ")))
+            half.hives.push_back(
+                calledOn(file, Id<Hive>{row.section(QLatin1Char(' '), 1, 1).toLongLong()}, *on));
+        else
+            half.hives.push_back(tr("all").toStdString());
+    }
+    std::vector<HalfDone> list;
+    for (auto& [sheet, half] : sheets) list.push_back(std::move(half));
+    return list;
+}
+
 void TodayPlace::carryOn(const HalfDone& half) {
     switch (half.what) {
+        case HalfDone::What::Typed:
         case HalfDone::What::Visit:
             Q_EMIT goAsked({DueWhere::Yard, half.yard, {}, half.since, true});
             return;

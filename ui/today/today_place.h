@@ -44,6 +44,8 @@ class TodayPlace : public Place {
     void fitColumns();
     void bringIntoSight(const LineList& list);
     void doLine(const DueLine& line);
+    /// Lines of yard sheets that were typed and neither kept nor dropped.
+    std::vector<HalfDone> typedNotKept() const;
     void carryOn(const HalfDone& half);
     void quietLine();
     void askForCalendar();

@@ -5,9 +5,11 @@
 #include "core/actions/amend/amend.h"
 #include "core/actions/boxes/box_list.h"
 #include "core/actions/boxes/boxes.h"
+#include "core/actions/boxes/counted_marks.h"
 #include "core/actions/yard/yards.h"
 #include "core/storage/queries/yards.h"
 #include "core/words/words.h"
+#include "ui/shell/form_reading.h"
 #include "ui/shell/small_form.h"
 
 namespace combwright {
@@ -29,6 +31,7 @@ std::optional<BoxKind> kindTyped(Session& session, const QString& typed) {
 
 std::optional<Id<Yard>> askForYard(QWidget* parent, Session& session, Day on) {
     SmallForm form(parent, session, formWord("Add a yard"));
+    form.ofDay(on);
     auto* name = form.line(formWord("Name"), "yard_name", formWord("Mill Lane"));
     auto* place = form.line(formWord("Where it is"), "place", formWord("may stay empty"));
     auto* super = form.line(formWord("Usual super"), "usual_super",
@@ -63,6 +66,7 @@ std::optional<Id<Yard>> askForYard(QWidget* parent, Session& session, Day on) {
 bool askForUsualSuper(QWidget* parent, Session& session, const Yard& yard, Day on) {
     SmallForm form(parent, session,
                    formWord("The usual super of %1").arg(fromUtf8(yard.name.text())));
+    form.ofDay(on);
     auto* super = form.line(formWord("Usual super"), "usual_super",
                             formWord("medium: what +1 on the sheet puts on"));
     if (const auto kind = session.read().find(yard.usualSuper))
@@ -86,15 +90,51 @@ bool askForUsualSuper(QWidget* parent, Session& session, const Yard& yard, Day o
 
 std::optional<Id<Hive>> askForHive(QWidget* parent, Session& session, Id<Yard> yard, Day on) {
     SmallForm form(parent, session, formWord("Add a hive"));
-    auto* mark = form.line(formWord("Mark"), "mark", formWord("ML3, as painted on it"));
+    auto* mark = form.line(formWord("Mark"), "mark",
+                           formWord("ML3, as painted on it; several alike: ML3-ML8"));
     auto* boxes = form.line(formWord("Boxes from the floor up"), "boxes",
                             formWord("deep D33, x, medium M33 9"), 50);
     auto* origin = form.choice(formWord("Colony"), "origin");
     origin->addItem(formWord("none yet"));
     for (const std::string_view each : Choices<Origin>::words) origin->addItem(fromUtf8(each));
     origin->setCurrentIndex(1);
+    auto* several = form.say(QStringLiteral(" "));
+    several->setObjectName(QStringLiteral("several"));
+    const auto marks = [mark] { return marksListed(typedWords(mark), "marks"); };
+    const auto look = [&] {
+        const auto meant = marks();
+        const bool many = meant && meant->size() > 1;
+        form.setWindowTitle(titleOfDay(
+            session, many ? formWord("Add %1 hives").arg(meant->size()) : formWord("Add a hive"),
+            on));
+        form.sayAgain(several, many ? formWord("%1 hives alike, %2 to %3, set up in one step. A "
+                                               "mark on a box counts up from hive to hive: D31, "
+                                               "D32 …")
+                                          .arg(meant->size())
+                                          .arg(fromUtf8(meant->front()), fromUtf8(meant->back()))
+                                    : QString());
+    };
+    QObject::connect(mark, &QLineEdit::textChanged, &form, look);
+    look();
     std::optional<Id<Hive>> made;
     form.onAccept([&] {
+        const auto meant = marks();
+        if (!meant) {
+            session.tell(sentence(meant.error()), true);
+            return false;
+        }
+        if (meant->size() > 1) {
+            AddHives add;
+            add.on = on;
+            add.yard = yard;
+            add.marks = typedWords(mark);
+            add.boxes = boxes->text().toStdString();
+            if (origin->currentIndex() > 0)
+                add.origin = static_cast<Origin>(origin->currentIndex() - 1);
+            const auto hives = session.run(add);
+            if (hives) made = hives->front();
+            return hives.has_value();
+        }
         const auto text = Name::of(mark->text().toStdString());
         if (!text) {
             session.tell(formWord("A hive needs a mark."), true);
@@ -116,6 +156,7 @@ std::optional<Id<Hive>> askForHive(QWidget* parent, Session& session, Id<Yard> y
 
 bool askForBoxes(QWidget* parent, Session& session, Day on) {
     SmallForm form(parent, session, formWord("New boxes"));
+    form.ofDay(on);
     auto* kind = form.line(formWord("Kind"), "kind", formWord("medium, deep, shallow"));
     auto* mark = form.line(formWord("First mark"), "first_mark", formWord("M60; may stay empty"));
     auto* count = form.line(formWord("How many"), "count", formWord("1"));

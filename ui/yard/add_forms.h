@@ -14,6 +14,7 @@ namespace combwright {
 std::optional<Id<Yard>> askForYard(QWidget* parent, Session& session, Day on);
 /// Which super +1 puts on in a yard, from now on; with the reason, as any amendment.
 bool askForUsualSuper(QWidget* parent, Session& session, const Yard& yard, Day on);
+/// A hive, or several alike by a row of marks; the first of them.
 std::optional<Id<Hive>> askForHive(QWidget* parent, Session& session, Id<Yard> yard, Day on);
 /// New boxes into the storeroom; whether any came.
 bool askForBoxes(QWidget* parent, Session& session, Day on);

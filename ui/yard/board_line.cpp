@@ -85,6 +85,7 @@ void BoardLine::close() {
     if (!isAsking()) return;
     m_asked = {};
     hide();
+    m_session.forgetRefusal();
     Q_EMIT closed();
 }
 

@@ -10,6 +10,7 @@
 #include "core/words/read_back.h"
 #include "core/words/words.h"
 #include "ui/common/flow_row.h"
+#include "ui/shell/small_form.h"
 #include "ui/yard/add_forms.h"
 #include "ui/yard/board_hives.h"
 #include "ui/yard/colony_forms.h"
@@ -119,7 +120,7 @@ void BoardPage::addButtons() {
     add->setObjectName(QStringLiteral("board_add"));
     auto* menu = new QMenu(add);
     for (const auto& [text, key] :
-         {std::pair{tr("A hive  H"), Qt::Key_H}, std::pair{tr("Boxes  N"), Qt::Key_N},
+         {std::pair{tr("A hive or several  H"), Qt::Key_H}, std::pair{tr("Boxes  N"), Qt::Key_N},
           std::pair{tr("A yard  Y"), Qt::Key_Y}, std::pair{tr("Usual super  U"), Qt::Key_U}})
         menu->addAction(text, this, [this, key = key] { press(key); });
     add->setMenu(menu);
@@ -321,7 +322,7 @@ void BoardPage::putOn() {
     const YardSheetRow* row = currentRow();
     if (!row) return;
     const Day on = m_sheet.on;
-    askMove(tr("Box onto %1").arg(fromUtf8(row->hive.mark.text())),
+    askMove(titleOfDay(m_session, tr("Box onto %1").arg(fromUtf8(row->hive.mark.text())), on),
             tr("a mark or a kind, on top: M43, medium; or at a place from the floor: M43 2"),
             nextToPutOn(m_session.read(), m_sheet.yard, on),
             [this, hive = row->hive, on](const QString& text) {
@@ -333,7 +334,7 @@ void BoardPage::takeOff() {
     const auto box = currentBox();
     if (!box) return m_session.tell(tr("Choose a box first: Up from the hive."));
     askMove(
-        tr("Take %1 off").arg(calledBox(m_session.read(), *box)),
+        titleOfDay(m_session, tr("Take %1 off").arg(calledBox(m_session.read(), *box)), m_sheet.on),
         tr("a shelf; or waiting, freezer, lent, gone; blank for the storeroom"), {},
         [box = *box, on = m_sheet.on](const QString& text) { return meantTakeOff(text, box, on); });
 }
@@ -341,11 +342,12 @@ void BoardPage::takeOff() {
 void BoardPage::moveBox() {
     const auto box = currentBox();
     if (!box) return;
-    askMove(tr("Move %1 to").arg(calledBox(m_session.read(), *box)),
-            tr("a hive: ML4, or H1, Creek; a place from the floor: 2; or both: ML4 2"), {},
-            [this, box = *box, on = m_sheet.on](const QString& text) {
-                return meantMove(m_session.read(), text, box, on);
-            });
+    askMove(
+        titleOfDay(m_session, tr("Move %1 to").arg(calledBox(m_session.read(), *box)), m_sheet.on),
+        tr("a hive: ML4, or H1, Creek; a place from the floor: 2; or both: ML4 2"), {},
+        [this, box = *box, on = m_sheet.on](const QString& text) {
+            return meantMove(m_session.read(), text, box, on);
+        });
 }
 
 void BoardPage::moveBoxBy(int step) {
@@ -365,7 +367,8 @@ void BoardPage::moveBoxBy(int step) {
 void BoardPage::lookInto() {
     const auto box = currentBox();
     if (!box) return m_session.tell(tr("Choose a box first: Up from the hive."));
-    LineAsked asked{tr("Look into %1").arg(calledBox(m_session.read(), *box)),
+    LineAsked asked{titleOfDay(m_session, tr("Look into %1").arg(calledBox(m_session.read(), *box)),
+                               m_sheet.on),
                     tr("9 drawn; 7 capped, 85 % full")};
     asked.deed = [this, id = box->id, on = m_sheet.on](const QString& text) {
         if (text.isEmpty()) {
@@ -389,8 +392,10 @@ void BoardPage::lookInto() {
 void BoardPage::countFrames() {
     const auto box = currentBox();
     if (!box) return m_session.tell(tr("Choose a box first: Up from the hive."));
-    LineAsked asked{tr("Count the frames of %1").arg(calledBox(m_session.read(), *box)),
-                    tr("7 drawn, 1 foundation, 1 broken")};
+    LineAsked asked{
+        titleOfDay(m_session, tr("Count the frames of %1").arg(calledBox(m_session.read(), *box)),
+                   m_sheet.on),
+        tr("7 drawn, 1 foundation, 1 broken")};
     asked.deed = [this, id = box->id, on = m_sheet.on](const QString& text) {
         return m_session
             .run(CountBox{

@@ -105,6 +105,7 @@ void showWhereKnown(SmallForm& form, QComboBox* queen, QComboBox* step) {
 
 bool askToSplit(QWidget* parent, Session& session, const Hive& hive, Day on) {
     SmallForm form(parent, session, colonyWord("Split %1").arg(markOf(hive)));
+    form.ofDay(on);
     const StandField onto(form, session, colonyWord("The part goes onto"), hive.yard, on);
     auto* boxes = form.line(colonyWord("Boxes carried over"), "boxes",
                             colonyWord("D31; or deep, second, top; may stay empty"));
@@ -149,6 +150,7 @@ bool askToSplit(QWidget* parent, Session& session, const Hive& hive, Day on) {
 
 bool askToUnite(QWidget* parent, Session& session, const Hive& hive, Day on) {
     SmallForm form(parent, session, colonyWord("Unite %1 with another").arg(markOf(hive)));
+    form.ofDay(on);
     auto* into = form.choice(colonyWord("Its bees go to"), "into");
     offerHives(into, session.read(), HiveOffered::WithColony, hive.yard, hive.id, on);
     auto* queen = form.choice(colonyWord("The queen kept"), "queen");
@@ -188,6 +190,7 @@ bool askToUnite(QWidget* parent, Session& session, const Hive& hive, Day on) {
 bool askToHiveSwarm(QWidget* parent, Session& session, const Hive& hive, Day on) {
     const bool lives = livesThere(session, hive, on);
     SmallForm form(parent, session, colonyWord("A swarm was hived"));
+    form.ofDay(on);
     const StandField onto(form, session, colonyWord("It lives on"), hive.yard, on);
     if (!lives) onto.line()->setText(markOf(hive));
     auto* from = form.choice(colonyWord("It came from"), "from_hive");
@@ -229,6 +232,7 @@ bool askToHiveSwarm(QWidget* parent, Session& session, const Hive& hive, Day on)
 
 bool askSwarmed(QWidget* parent, Session& session, const Hive& hive, Day on) {
     SmallForm form(parent, session, colonyWord("%1 swarmed").arg(markOf(hive)));
+    form.ofDay(on);
     form.say(colonyWord("The swarm was not caught. Where it was: X, then H, a swarm was hived."));
     auto* queen = form.choice(colonyWord("The old queen"), "queen");
     queen->addItem(colonyWord("went with it"), 1);
@@ -248,16 +252,26 @@ bool askSwarmed(QWidget* parent, Session& session, const Hive& hive, Day on) {
 
 bool askToMoveColony(QWidget* parent, Session& session, const Hive& hive, Day on) {
     SmallForm form(parent, session, colonyWord("The colony of %1 moves").arg(markOf(hive)));
+    form.ofDay(on);
     auto* to = form.choice(colonyWord("To the empty stand"), "to_hive");
     offerHives(to, session.read(), HiveOffered::Empty, hive.yard, hive.id, on);
     auto* boxes = form.line(colonyWord("Boxes it takes along"), "boxes",
                             colonyWord("all; D31, M31; none where it stays empty"));
+    auto* combs = form.choice(colonyWord("Its combs"), "combs");
+    combs->addItem(colonyWord("go along into the box that stands there"), 1);
+    combs->addItem(colonyWord("stay where they are"), 0);
     const auto fit = [&] {
         const auto stand = chosenId<Hive>(to);
         const bool bare = stand && boxesOn(session.read(), *stand).empty();
         boxes->setText(bare ? QStringLiteral("all") : QString());
     };
+    // Bees that take their boxes along keep their combs in them.
+    const auto fitCombs = [&] {
+        form.showField(combs, to->count() > 0 && boxes->text().trimmed().isEmpty());
+    };
+    QObject::connect(boxes, &QLineEdit::textChanged, &form, fitCombs);
     form.fitWith(to, fit);
+    fitCombs();
     auto* reason = reasonLine(form, session, on);
     if (to->count() == 0)
         form.say(colonyWord("No hive stands empty that day. H at the board adds one."));
@@ -269,6 +283,7 @@ bool askToMoveColony(QWidget* parent, Session& session, const Hive& hive, Day on
         move.hive = hive.id;
         move.to = *stand;
         move.boxes = typedWords(boxes);
+        if (move.boxes.empty()) move.combs = combs->currentData().toInt() == 1;
         move.reason = reasonTyped(reason);
         return session.run(move).has_value();
     });
@@ -277,6 +292,7 @@ bool askToMoveColony(QWidget* parent, Session& session, const Hive& hive, Day on
 
 bool askToStartColony(QWidget* parent, Session& session, const Hive& hive, Day on) {
     SmallForm form(parent, session, colonyWord("A colony begins in %1").arg(markOf(hive)));
+    form.ofDay(on);
     auto* origin = form.choice(colonyWord("It is"), "origin");
     const auto offer = [&](Origin each, const QString& text) {
         origin->addItem(text, static_cast<int>(each));
@@ -313,6 +329,7 @@ bool askToStartColony(QWidget* parent, Session& session, const Hive& hive, Day o
 
 bool askToEndColony(QWidget* parent, Session& session, const Hive& hive, Day on) {
     SmallForm form(parent, session, colonyWord("The colony of %1 ended").arg(markOf(hive)));
+    form.ofDay(on);
     auto* ending = form.choice(colonyWord("How"), "ending");
     ending->addItem(colonyWord("not known"), -1);
     for (const std::string_view each : Choices<Ending>::words)
@@ -348,6 +365,7 @@ bool askToEndColony(QWidget* parent, Session& session, const Hive& hive, Day on)
 
 bool askToRelabel(QWidget* parent, Session& session, const Hive& hive, Day on) {
     SmallForm form(parent, session, colonyWord("%1 is painted over").arg(markOf(hive)));
+    form.ofDay(on);
     auto* mark = form.line(colonyWord("The new mark"), "mark", colonyWord("ML3, as painted on it"));
     form.say(colonyWord("The old mark may be used again; on the days before it still leads here."));
     form.onAccept([&] {
@@ -366,7 +384,8 @@ bool askForChange(QWidget* parent, Session& session, const Hive& hive, Day on) {
     const QString nobody = lives ? QString() : colonyWord("nobody lives there");
     const QString somebody = lives ? colonyWord("a colony lives there") : QString();
     const auto letter = askByLetter(
-        parent, session, colonyWord("%1: what happened?").arg(markOf(hive)),
+        parent, session,
+        colonyWord("%1: what happened?").arg(titleOfDay(session, markOf(hive), on)),
         {{QLatin1Char('S'), colonyWord("split: a part goes onto another stand"), nobody},
          {QLatin1Char('U'), colonyWord("united with another colony"), nobody},
          {QLatin1Char('H'), colonyWord("a swarm was hived")},

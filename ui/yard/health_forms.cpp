@@ -80,7 +80,8 @@ const MedicineStock& stockChosen(const std::vector<MedicineStock>& stocks,
 
 }  // namespace
 
-bool askToTreat(QWidget* parent, Session& session, const Yard& yard, const QString& hives, Day on) {
+bool askToTreat(QWidget* parent, Session& session, const Yard& yard, const HivesAsked& hives,
+                Day on) {
     auto stocks = medicinesOn(session.read(), on);
     if (stocks.empty()) {
         session.tell(healWord("No medicine is written down yet: first the one you bought."));
@@ -88,12 +89,11 @@ bool askToTreat(QWidget* parent, Session& session, const Yard& yard, const QStri
         stocks = medicinesOn(session.read(), on);
         if (stocks.empty()) return false;
     }
-    SmallForm form(parent, session, healWord("Treat, %1").arg(dayText(on)));
+    SmallForm form(parent, session, healWord("Treat"));
     form.scrollFields();
     auto* medicine = form.choice(healWord("Medicine"), "medicine");
     addMedicines(medicine, stocks);
-    auto* which = form.line(healWord("Hives"), "hives", healWord("H1, H3; or all"), 30);
-    which->setText(hives);
+    const HivesField which(form, session, {healWord("Treat"), healWord("Treat")}, hives, yard, on);
     auto* amount = form.line(healWord("Amount a hive"), "amount", QString());
     auto* stays = form.choice(healWord("It"), "stays");
     stays->addItem(healWord("stays in the hive"), 0);
@@ -117,8 +117,11 @@ bool askToTreat(QWidget* parent, Session& session, const Yard& yard, const QStri
         QStringList careful;
         if (stock.expired)
             careful << healWord("It was to be used until %1.").arg(dayText(*chosen.expires));
-        const auto meant = meantHives(session.read(), yard.id, typedWords(which), on);
-        if (!meant) {
+        const auto meant = meantHives(session.read(), yard.id, which.typed(), on);
+        which.entitle(meant);
+        if (which.typed().empty()) {
+            careful << HivesField::noneNamed();
+        } else if (!meant) {
             careful << sentence(meant.error());
         } else {
             std::optional<Number> each;
@@ -143,17 +146,19 @@ bool askToTreat(QWidget* parent, Session& session, const Yard& yard, const QStri
         form.sayAgain(caution, careful.join(QLatin1Char(' ')));
     };
     QObject::connect(medicine, &QComboBox::currentIndexChanged, &form, look);
-    for (QLineEdit* each : {which, amount, warmth})
+    for (QLineEdit* each : {which.line(), amount, warmth})
         QObject::connect(each, &QLineEdit::textChanged, &form, look);
     look();
     form.keepDraft(QStringLiteral("treat %1 %2").arg(yard.id.number).arg(dayText(on)));
+    which.keepTicks();
     form.beginIn(medicine);
     form.onAccept([&] {
         Treat deed;
         deed.on = on;
         deed.medicine = stockChosen(stocks, medicine).medicine.id;
         deed.yard = yard.id;
-        deed.hives = typedWords(which);
+        if (!which.demand()) return false;
+        deed.hives = which.typed();
         if (!readField(session, amount, deed.amount)) return false;
         if (stays->currentData().toInt() == 1) deed.out = on;
         deed.by = typedWords(by);
@@ -163,15 +168,15 @@ bool askToTreat(QWidget* parent, Session& session, const Yard& yard, const QStri
     return form.exec() == QDialog::Accepted;
 }
 
-bool askToTakeOutMedicine(QWidget* parent, Session& session, const Yard& yard, const QString& hives,
-                          Day on) {
+bool askToTakeOutMedicine(QWidget* parent, Session& session, const Yard& yard,
+                          const HivesAsked& hives, Day on) {
     const auto running = runningTreatments(session.read(), yard.id, on);
     if (running.empty()) {
         session.tell(healWord("No medicine is in a hive of this yard on %1.").arg(dayText(on)),
                      true);
         return false;
     }
-    SmallForm form(parent, session, healWord("Take a medicine out, %1").arg(dayText(on)));
+    SmallForm form(parent, session, healWord("Take a medicine out"));
     form.scrollFields();
     auto* medicine = form.choice(healWord("Medicine"), "medicine");
     medicine->addItem(healWord("all that are in"), 0);
@@ -180,12 +185,15 @@ bool askToTakeOutMedicine(QWidget* parent, Session& session, const Yard& yard, c
         if (named.insert(each.medicine.id.number).second)
             medicine->addItem(fromUtf8(each.medicine.name.text()),
                               static_cast<qlonglong>(each.medicine.id.number));
-    auto* which = form.line(healWord("Hives"), "hives", healWord("H1, H3; or all"), 30);
-    which->setText(hives);
+    const HivesField which(form, session,
+                           {healWord("Take a medicine out"), healWord("Take a medicine out of")},
+                           hives, yard, on);
     auto* outlook = form.say(QStringLiteral(" "));
     outlook->setObjectName(QStringLiteral("outlook"));
     const auto look = [&] {
-        const auto meant = meantHives(session.read(), yard.id, typedWords(which), on);
+        const auto meant = meantHives(session.read(), yard.id, which.typed(), on);
+        which.entitle(meant);
+        if (which.typed().empty()) return form.sayAgain(outlook, HivesField::noneNamed());
         if (!meant) return form.sayAgain(outlook, sentence(meant.error()));
         std::set<std::int64_t> taken;
         for (const Hive& hive : *meant) taken.insert(hive.id.number);
@@ -201,18 +209,20 @@ bool askToTakeOutMedicine(QWidget* parent, Session& session, const Yard& yard, c
                                               : said.join(QLatin1Char('\n')));
     };
     QObject::connect(medicine, &QComboBox::currentIndexChanged, &form, look);
-    QObject::connect(which, &QLineEdit::textChanged, &form, look);
+    QObject::connect(which.line(), &QLineEdit::textChanged, &form, look);
     look();
     form.caution(
         healWord("From now the days to wait for supers count. Used strips are waste as "
                  "the label says."));
     form.keepDraft(QStringLiteral("take-out %1 %2").arg(yard.id.number).arg(dayText(on)));
+    which.keepTicks();
     form.onAccept([&] {
         TakeOutMedicine deed;
         deed.on = on;
         deed.medicine = chosenId<Medicine>(medicine);
         deed.yard = yard.id;
-        deed.hives = typedWords(which);
+        if (!which.demand()) return false;
+        deed.hives = which.typed();
         return session.run(deed).has_value();
     });
     return form.exec() == QDialog::Accepted;

@@ -5,16 +5,18 @@
 
 #include "core/model/yard/yard.h"
 #include "ui/shell/session.h"
+#include "ui/yard/hives_field.h"
 
 class QWidget;
 
 namespace combwright {
 
-/// Each says whether it was done. `hives` stands in its field: "H1, H3" or "all". Where no medicine
-/// is written down yet the first asks for one before.
-bool askToTreat(QWidget* parent, Session& session, const Yard& yard, const QString& hives, Day on);
-bool askToTakeOutMedicine(QWidget* parent, Session& session, const Yard& yard, const QString& hives,
-                          Day on);
+/// Each says whether it was done. Where no medicine is written down yet the first asks for one
+/// before.
+bool askToTreat(QWidget* parent, Session& session, const Yard& yard, const HivesAsked& hives,
+                Day on);
+bool askToTakeOutMedicine(QWidget* parent, Session& session, const Yard& yard,
+                          const HivesAsked& hives, Day on);
 bool askToBuyMedicine(QWidget* parent, Session& session, Day on);
 bool askToDisposeMedicine(QWidget* parent, Session& session, Day on);
 bool askForFinding(QWidget* parent, Session& session, const Hive& hive, Day on);

@@ -1,5 +1,7 @@
 #include "ui/yard/health_page.h"
 
+#include <algorithm>
+
 #include "core/places/pages/health_words.h"
 #include "core/words/words.h"
 #include "ui/yard/health_forms.h"
@@ -50,11 +52,12 @@ HiveCell mitesCell(const HealthRow& row, Day on) {
     return cell;
 }
 
-HiveCell lineCell(const HealthRow& row) {
+/// The line itself only where it is another than that of most hives: that stands above them.
+HiveCell lineCell(const HealthRow& row, const QString& usual) {
     HiveCell cell;
     const auto standing = row.mites.standing;
     cell.text = miteStandingText(row.mites);
-    cell.note = miteLineText(row.mites.line);
+    if (const QString line = miteLineText(row.mites.line); line != usual) cell.note = line;
     if (standing == HiveMites::Standing::NoSample) cell.tone = Tone::Muted;
     if (standing == HiveMites::Standing::At || standing == HiveMites::Standing::Over) {
         cell.tone = Tone::Warn;
@@ -111,11 +114,11 @@ HiveCell heldCell(const HealthRow& row, Day on) {
 HealthPage::HealthPage(Session& session, QWidget* parent)
     : WorkPage(session, QStringLiteral("health"), healthColumns(), parent) {
     addDeed(tr("Treat"), Qt::Key_T, [this] {
-        askToTreat(this, this->session(), yard(), meantMarks(), on());
+        askToTreat(this, this->session(), yard(), hivesAsked(), on());
         table().setFocus();
     });
     addDeed(tr("Take out"), Qt::Key_O, [this] {
-        askToTakeOutMedicine(this, this->session(), yard(), meantMarks(), on());
+        askToTakeOutMedicine(this, this->session(), yard(), hivesAsked(), on());
         table().setFocus();
     });
     addDeed(tr("Found"), Qt::Key_L, [this] { lookedInto(); });
@@ -156,6 +159,7 @@ const HealthRow* HealthPage::currentRow() const {
 void HealthPage::fill() {
     if (!session().hasSeason()) return;
     m_board = healthBoard(session().read(), yard(), on());
+    const QString usual = usualLine();
     std::vector<HiveTableRow> rows;
     for (const HealthRow& row : m_board.rows) {
         HiveTableRow line;
@@ -164,12 +168,28 @@ void HealthPage::fill() {
         HiveCell follows;
         follows.text = miteForecastShort(row.mites);
         if (!row.lives) follows = {tr("no colony"), {}, Tone::Muted};
-        line.cells = {mitesCell(row, on()), lineCell(row), follows, medicineCell(row, on()),
+        line.cells = {mitesCell(row, on()), lineCell(row, usual), follows, medicineCell(row, on()),
                       heldCell(row, on())};
         rows.push_back(std::move(line));
     }
+    setAbove(usual.isEmpty() ? QString() : tr("Line in force: %1.").arg(usual));
     table().show(std::move(rows));
     setCard(tr("Medicines"), cardWords());
+}
+
+QString HealthPage::usualLine() const {
+    QString usual;
+    std::ptrdiff_t most = 0;
+    for (const HealthRow& row : m_board.rows) {
+        const QString line = miteLineText(row.mites.line);
+        const auto many = std::count_if(
+            m_board.rows.begin(), m_board.rows.end(),
+            [&](const HealthRow& each) { return miteLineText(each.mites.line) == line; });
+        if (many <= most) continue;
+        most = many;
+        usual = line;
+    }
+    return usual;
 }
 
 QString HealthPage::cardWords() const {

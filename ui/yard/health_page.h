@@ -22,6 +22,8 @@ class HealthPage : public WorkPage {
     void lookedInto();
     void hold();
     QString cardWords() const;
+    /// The line most hives stand against.
+    QString usualLine() const;
 
     HealthBoard m_board;
 };

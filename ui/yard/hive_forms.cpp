@@ -27,6 +27,7 @@ void addHives(QComboBox* box, const Read& file, Id<Hive> but) {
 bool askToMoveHive(QWidget* parent, Session& session, const Hive& hive, Day on) {
     const QString mark = fromUtf8(hive.mark.text());
     SmallForm form(parent, session, handWord("Move %1").arg(mark));
+    form.ofDay(on);
     auto* yard = form.choice(handWord("To the yard"), "to_yard");
     for (const Yard& each : openYards(session.read()))
         yard->addItem(fromUtf8(each.name.text()), static_cast<qlonglong>(each.id.number));
@@ -56,6 +57,7 @@ bool askToCloseHive(QWidget* parent, Session& session, const Hive& hive, Day on)
     const QString mark = fromUtf8(hive.mark.text());
     const auto boxes = boxesOn(session.read(), hive.id);
     SmallForm form(parent, session, handWord("Close %1").arg(mark));
+    form.ofDay(on);
     QComboBox* ending = nullptr;
     if (colonyIn(session.read(), hive.id)) {
         ending = form.choice(handWord("The colony"), "ending");
@@ -102,6 +104,7 @@ bool askToCloseHive(QWidget* parent, Session& session, const Hive& hive, Day on)
 
 bool askToHoldBack(QWidget* parent, Session& session, const HeldThing& thing, Day on) {
     SmallForm form(parent, session, handWord("Hold %1 back").arg(thing.name));
+    form.ofDay(on);
     auto* reason = form.choice(handWord("Why"), "reason");
     for (const std::string_view each : Choices<HoldWhy>::words) reason->addItem(fromUtf8(each));
     auto* note = form.line(handWord("Note"), "note", handWord("may stay empty"));
@@ -122,6 +125,7 @@ bool askToHoldBack(QWidget* parent, Session& session, const HeldThing& thing, Da
 bool askToLiftHold(QWidget* parent, Session& session, const Hold& hold, const QString& name,
                    Day on) {
     SmallForm form(parent, session, handWord("Lift the hold on %1").arg(name));
+    form.ofDay(on);
     form.say(handWord("Held back since %1: %2. %3")
                  .arg(dayText(hold.since), fromUtf8(word(hold.why)), fromUtf8(hold.note)));
     auto* grounds =

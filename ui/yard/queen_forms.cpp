@@ -79,6 +79,7 @@ void offerMothers(QComboBox* box, const Read& file, Day on) {
 
 bool askToPutQueen(QWidget* parent, Session& session, const Hive& hive, Day on) {
     SmallForm form(parent, session, queenWord("A queen for %1").arg(markOf(hive)));
+    form.ofDay(on);
     auto* year = form.line(queenWord("Year"), "reared", QString::number(yearOf(on)));
     auto* from = form.choice(queenWord("She came from"), "origin");
     from->addItem(queenWord("not known"), static_cast<int>(QueenFrom::NotKnown));
@@ -113,6 +114,7 @@ bool askToPutQueen(QWidget* parent, Session& session, const Hive& hive, Day on) 
 
 bool askToMarkQueen(QWidget* parent, Session& session, const Hive& hive, Day on) {
     SmallForm form(parent, session, queenWord("The queen of %1").arg(markOf(hive)));
+    form.ofDay(on);
     const HiveHead head = hiveHead(session.read(), hive.id, on);
     auto* who = form.say(
         head.queen ? queenHeadText(*head.queen, head.colour).toHtmlEscaped() + QLatin1Char('.')
@@ -141,6 +143,7 @@ bool askToMarkQueen(QWidget* parent, Session& session, const Hive& hive, Day on)
 
 bool askToLoseQueen(QWidget* parent, Session& session, const Hive& hive, Day on) {
     SmallForm form(parent, session, queenWord("The queen of %1 is gone").arg(markOf(hive)));
+    form.ofDay(on);
     auto* left = form.choice(queenWord("She"), "left_how");
     offerLeft(left,
               {QueenLeft::Lost, QueenLeft::Superseded, QueenLeft::Replaced, QueenLeft::NotKnown});
@@ -162,6 +165,7 @@ bool askToLoseQueen(QWidget* parent, Session& session, const Hive& hive, Day on)
 bool askToMoveQueen(QWidget* parent, Session& session, const Hive& hive, Day on) {
     SmallForm form(parent, session,
                    queenWord("The queen of %1 goes to another hive").arg(markOf(hive)));
+    form.ofDay(on);
     auto* to = form.choice(queenWord("To the hive"), "to_hive");
     offerHives(to, session.read(), HiveOffered::WithColony, hive.yard, hive.id, on);
     auto* left = form.choice(queenWord("The queen there"), "left_how");
@@ -185,6 +189,7 @@ bool askToMoveQueen(QWidget* parent, Session& session, const Hive& hive, Day on)
 
 bool askToWaitForQueen(QWidget* parent, Session& session, const Hive& hive, Day on) {
     SmallForm form(parent, session, queenWord("%1 waits for a young queen").arg(markOf(hive)));
+    form.ofDay(on);
     auto* step = form.choice(queenWord("By"), "step");
     offerSteps(step, false);
     auto* notSeen = form.line(queenWord("Not there yet on"), "not_seen_on",
@@ -207,6 +212,7 @@ bool askToWaitForQueen(QWidget* parent, Session& session, const Hive& hive, Day 
 
 bool askToEndQueenWait(QWidget* parent, Session& session, const Hive& hive, Day on) {
     SmallForm form(parent, session, queenWord("%1 no longer waits").arg(markOf(hive)));
+    form.ofDay(on);
     if (const auto waiting = waitingFor(session.read(), hive, on))
         form.say(waitingText(*waiting, on));
     auto* note = openLine(form, queenWord("What came of it"), "note");
@@ -219,6 +225,7 @@ bool askToEndQueenWait(QWidget* parent, Session& session, const Hive& hive, Day 
 
 bool askForQueenColour(QWidget* parent, Session& session, Day on) {
     SmallForm form(parent, session, queenWord("Your own colour of a year"));
+    form.ofDay(on);
     auto* digit = form.line(queenWord("Years that end in"), "digit", queenWord("7"));
     auto* colour = form.line(queenWord("Colour"), "colour", queenWord("white, or your own"));
     form.say(
@@ -245,7 +252,7 @@ bool askForQueen(QWidget* parent, Session& session, const Hive& hive, Day on) {
                            : waitingFor(file, hive, on) ? QString()
                                                         : queenWord("nothing is waited for");
     const auto letter = askByLetter(
-        parent, session, queenWord("The queen of %1").arg(markOf(hive)),
+        parent, session, titleOfDay(session, queenWord("The queen of %1").arg(markOf(hive)), on),
         {{QLatin1Char('P'), queenWord("put in, or a young one met"), nobody},
          {QLatin1Char('M'), queenWord("marked, numbered, clipped, her year"), nobody},
          {QLatin1Char('L'), queenWord("lost or gone"), nobody},

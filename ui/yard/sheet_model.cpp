@@ -142,6 +142,7 @@ bool SheetModel::takeDraft(int row) {
 void SheetModel::discard(int row) {
     m_typing.erase(row);
     m_drafts.drop(draftKey(row));
+    m_session.forgetRefusal();
     rowChanged(row);
 }
 
@@ -228,9 +229,8 @@ QString SheetModel::mindTextOf(const YardSheetRow& row) const {
 }
 
 QString SheetModel::saidBack(int row) const {
-    if (row == 0)
-        if (const auto yard = readYardLine(lineOf(0).toStdString())) return readBackYard(*yard);
-    const std::string all = row > 0 && m_sheet.visit ? m_sheet.visit->all : std::string();
+    if (row == 0) return readBackForAll(lineOf(0).toStdString());
+    const std::string all = m_sheet.visit ? m_sheet.visit->all : std::string();
     // Measuring and painting a cell ask for it several times with every letter.
     std::pair<std::string, QString> asked{all, lineOf(row)};
     if (asked != m_saidOf) {

@@ -126,29 +126,33 @@ bool askForFeedStock(QWidget* parent, Session& session, const QString& title, Da
 }  // namespace
 
 bool askToWeigh(QWidget* parent, Session& session, const Yard& yard, const std::vector<Hive>& hives,
-                Day on) {
-    SmallForm form(parent, session, feedWord("Weighed, %1").arg(dayText(on)));
+                Id<Hive> first, Day on) {
+    SmallForm form(
+        parent, session,
+        hives.size() == 1
+            ? feedWord("%1 weighed, %2").arg(fromUtf8(hives.front().mark.text()), dayText(on))
+            : feedWord("%1 hives of %2 weighed, %3")
+                  .arg(hives.size())
+                  .arg(fromUtf8(yard.name.text()), dayText(on)));
     form.scrollFields();
     form.say(feedWord("Both sides with a plus between, or the whole, in %1; one side alone as 20+ "
-                      "or +21. \"without 17.5\" behind it is all that is no stores.")
+                      "or +21. \"without 17.5\" behind it is all that is no stores. Enter goes to "
+                      "the next hive; one left empty was not weighed.")
                  .arg(massUnit()));
     std::vector<QLineEdit*> fields;
-    for (const Hive& hive : hives)
+    for (const Hive& hive : hives) {
         fields.push_back(
             form.line(fromUtf8(hive.mark.text()),
                       QStringLiteral("weighed_%1").arg(hive.id.number).toLatin1().constData(),
                       feedWord("20+21, or 41")));
-    QLineEdit* all = hives.empty() ? form.line(feedWord("Hives"), "readings",
-                                               feedWord("H1 20+21, H2 41, H3 18+19"), 36)
-                                   : nullptr;
+        if (hive.id == first) form.beginIn(fields.back());
+    }
+    form.goOnByEnter();
     form.caution(liftWords());
     form.keepDraft(QStringLiteral("weigh %1 %2").arg(yard.id.number).arg(dayText(on)));
     form.onAccept([&] {
         QStringList lines;
         std::vector<WeighHive> sides;
-        if (all)
-            for (const QString& part : all->text().split(QLatin1Char(','), Qt::SkipEmptyParts))
-                if (!part.trimmed().isEmpty()) lines << withUnit(part);
         for (std::size_t n = 0; n < fields.size(); ++n) {
             TypedWeight weight;
             if (!readWeight(session, fields[n], hives[n], on, weight)) return false;
@@ -162,6 +166,7 @@ bool askToWeigh(QWidget* parent, Session& session, const Yard& yard, const std::
 
 bool askForTare(QWidget* parent, Session& session, const Hive& hive, Day on) {
     SmallForm form(parent, session, feedWord("Empty weight of %1").arg(fromUtf8(hive.mark.text())));
+    form.ofDay(on);
     form.say(
         feedWord("Floor, lid and the boxes of the nest, without frames and supers. Left "
                  "empty it is reckoned from the kinds of its boxes."));
@@ -178,10 +183,10 @@ bool askForTare(QWidget* parent, Session& session, const Hive& hive, Day on) {
     return form.exec() == QDialog::Accepted;
 }
 
-bool askToFeed(QWidget* parent, Session& session, const Yard& yard, const QString& hives, Day on) {
-    SmallForm form(parent, session, feedWord("Feed, %1").arg(dayText(on)));
-    auto* which = form.line(feedWord("Hives"), "hives", feedWord("H1, H3; or all"), 30);
-    which->setText(hives);
+bool askToFeed(QWidget* parent, Session& session, const Yard& yard, const HivesAsked& hives,
+               Day on) {
+    SmallForm form(parent, session, feedWord("Feed"));
+    const HivesField which(form, session, {feedWord("Feed"), feedWord("Feed")}, hives, yard, on);
     auto* kind = form.choice(feedWord("As"), "kind");
     addChoices<FeedKind>(kind, feedWord("not said"));
     auto* sugar = form.line(feedWord("Sugar a hive, %1").arg(massUnit()), "given",
@@ -193,11 +198,7 @@ bool askToFeed(QWidget* parent, Session& session, const Yard& yard, const QStrin
     auto* caution = form.caution(QStringLiteral(" "));
     caution->setObjectName(QStringLiteral("caution"));
     // The list of the action is empty for all.
-    const auto named = [which] {
-        const QString typed = which->text().simplified();
-        return typed.compare(QLatin1String("all"), Qt::CaseInsensitive) == 0 ? std::string()
-                                                                             : typed.toStdString();
-    };
+    const auto named = [&which] { return which.saysAll() ? std::string() : which.typed(); };
     const auto look = [&] {
         QStringList said;
         QStringList careful;
@@ -206,7 +207,10 @@ bool askToFeed(QWidget* parent, Session& session, const Yard& yard, const QStrin
         std::optional<Count> many;
         readsAs(sugar->text(), each);
         readsAs(packs->text(), many);
-        if (!meant) {
+        which.entitle(meant);
+        if (which.typed().empty()) {
+            careful << HivesField::noneNamed();
+        } else if (!meant) {
             careful << sentence(meant.error());
         } else {
             const FeedOutlook comes =
@@ -237,15 +241,17 @@ bool askToFeed(QWidget* parent, Session& session, const Yard& yard, const QStrin
         form.sayAgain(caution, careful.join(QLatin1Char(' ')));
     };
     QObject::connect(kind, &QComboBox::currentIndexChanged, &form, look);
-    for (QLineEdit* each : {which, sugar, packs})
+    for (QLineEdit* each : {which.line(), sugar, packs})
         QObject::connect(each, &QLineEdit::textChanged, &form, look);
     look();
     form.keepDraft(QStringLiteral("feed %1 %2").arg(yard.id.number).arg(dayText(on)));
-    form.beginIn(which);
+    which.keepTicks();
+    form.beginIn(which.line());
     form.onAccept([&] {
         FeedHives deed;
         deed.on = on;
         deed.yard = yard.id;
+        if (!which.demand()) return false;
         deed.hives = named();
         deed.kind = chosen<FeedKind>(kind);
         if (!readField(session, sugar, deed.given) || !readField(session, packs, deed.packs))

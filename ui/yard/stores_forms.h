@@ -7,17 +7,19 @@
 
 #include "core/model/yard/yard.h"
 #include "ui/shell/session.h"
+#include "ui/yard/hives_field.h"
 
 class QWidget;
 
 namespace combwright {
 
-/// Each says whether it was done. With hives a line for each, "20+21" or "41"; else all in one.
+/// Each says whether it was done. The first has a line for each hive, "20+21" or "41", in the order
+/// they are given, and begins in that of one of them.
 bool askToWeigh(QWidget* parent, Session& session, const Yard& yard, const std::vector<Hive>& hives,
-                Day on);
+                Id<Hive> first, Day on);
 bool askForTare(QWidget* parent, Session& session, const Hive& hive, Day on);
-/// `hives` stands in its field: "H1, H3" or "all".
-bool askToFeed(QWidget* parent, Session& session, const Yard& yard, const QString& hives, Day on);
+bool askToFeed(QWidget* parent, Session& session, const Yard& yard, const HivesAsked& hives,
+               Day on);
 bool askToBuyFeed(QWidget* parent, Session& session, Day on);
 bool askToCountFeed(QWidget* parent, Session& session, Day on);
 bool askForTruck(QWidget* parent, Session& session, const Yard& yard, Day on);

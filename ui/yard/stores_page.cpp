@@ -104,9 +104,12 @@ HiveCell roomCell(const HiveGrowth& row) {
     cell.text = said.join(QLatin1Char('\n'));
     QStringList notes;
     if (row.supersNotSeen > 0 && row.supers > 0)
-        notes << StoresPage::tr("%1 of %2 supers not looked into")
-                     .arg(row.supersNotSeen)
-                     .arg(row.supers);
+        notes << (row.supers == 1 ? StoresPage::tr("its super was not looked into")
+                  : row.supersNotSeen == row.supers
+                      ? StoresPage::tr("none of its %1 supers looked into").arg(row.supers)
+                      : StoresPage::tr("%1 of %2 supers not looked into")
+                            .arg(row.supersNotSeen)
+                            .arg(row.supers));
     if (!row.daysSince)
         notes << StoresPage::tr("never opened");
     else if (*row.daysSince == 0)
@@ -124,11 +127,11 @@ HiveCell roomCell(const HiveGrowth& row) {
 StoresPage::StoresPage(Session& session, QWidget* parent)
     : WorkPage(session, QStringLiteral("stores"), storesColumns(), parent) {
     addDeed(tr("Feed"), Qt::Key_G, [this] {
-        askToFeed(this, this->session(), yard(), meantMarks(), on());
+        askToFeed(this, this->session(), yard(), hivesAsked(), on());
         table().setFocus();
     });
     addDeed(tr("Weigh"), Qt::Key_W, [this] {
-        askToWeigh(this, this->session(), yard(), tickedHives(), on());
+        weigh();
         table().setFocus();
     });
     addDeed(tr("Empty weight"), Qt::Key_E, [this] { tare(); });
@@ -160,12 +163,20 @@ int StoresPage::living() const {
                                           [](const HiveStores& row) { return row.lives; }));
 }
 
-std::vector<Hive> StoresPage::tickedHives() const {
+/// Those that are ticked; else one walks past all of them, and leaves out what was not weighed.
+void StoresPage::weigh() {
     std::vector<Hive> hives;
-    for (const HiveTableRow* ticked : table().ticked())
-        for (const HiveStores& row : rows())
-            if (row.hive.id == ticked->hive) hives.push_back(row.hive);
-    return hives;
+    const auto ticked = table().ticked();
+    for (const HiveStores& row : rows())
+        if (ticked.empty() ? row.lives
+                           : std::any_of(ticked.begin(), ticked.end(), [&](const auto* each) {
+                                 return each->hive == row.hive.id;
+                             }))
+            hives.push_back(row.hive);
+    const HiveTableRow* current = table().current();
+    if (!hives.empty())
+        askToWeigh(this, session(), yard(), hives, current ? current->hive : hives.front().id,
+                   on());
 }
 
 void StoresPage::fill() {

@@ -23,7 +23,7 @@ class StoresPage : public WorkPage {
 
   private:
     const std::vector<HiveStores>& rows() const;
-    std::vector<Hive> tickedHives() const;
+    void weigh();
     void tare();
     QString cardWords() const;
 

@@ -29,6 +29,11 @@ WorkPage::WorkPage(Session& session, const QString& name, std::vector<HiveColumn
     m_buttons = new QWidget(content);
     m_buttons->setLayout(new FlowRow(m_buttons, 6));
     m_column->addWidget(m_buttons);
+    m_above = new QLabel(content);
+    m_above->setObjectName(name + QStringLiteral("_above"));
+    m_above->setWordWrap(true);
+    m_above->hide();
+    m_column->addWidget(m_above);
     m_across = new QBoxLayout(QBoxLayout::LeftToRight);
     m_column->addLayout(m_across, 1);
     m_table = new HiveTable(session, std::move(columns), content);
@@ -95,6 +100,15 @@ void WorkPage::show(const Yard& yard, Day on) {
     fill();
 }
 
+void WorkPage::setAbove(const QString& text) {
+    m_above->setFont(m_session.look().font(TextSize::Note));
+    QPalette palette = m_above->palette();
+    palette.setColor(QPalette::WindowText, m_session.look().tone(Tone::Muted));
+    m_above->setPalette(palette);
+    m_above->setText(text);
+    m_above->setVisible(!text.isEmpty());
+}
+
 void WorkPage::setCard(const QString& name, const QString& text) {
     m_card->setFont(m_session.look().font(TextSize::Note));
     m_card->setText(text);
@@ -103,10 +117,15 @@ void WorkPage::setCard(const QString& name, const QString& text) {
     fitHeight();
 }
 
-QString WorkPage::meantMarks() const {
+HivesAsked WorkPage::hivesAsked() const {
     QStringList marks;
     for (const HiveTableRow* row : m_table->ticked()) marks << row->mark;
-    return marks.isEmpty() ? QStringLiteral("all") : marks.join(QStringLiteral(", "));
+    // Of one hive its mark says more than "all".
+    if (marks.size() > 1 && static_cast<std::size_t>(marks.size()) == m_table->rows().size())
+        return {QStringLiteral("all"), true};
+    if (!marks.isEmpty()) return {marks.join(QStringLiteral(", ")), true};
+    const HiveTableRow* current = m_table->current();
+    return {current ? current->mark : QString(), false};
 }
 
 QString WorkPage::cardHead(const QString& text) const {

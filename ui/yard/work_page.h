@@ -11,6 +11,7 @@
 #include <vector>
 
 #include "ui/yard/hive_table.h"
+#include "ui/yard/hives_field.h"
 
 namespace combwright {
 
@@ -40,10 +41,12 @@ class WorkPage : public QWidget {
     /// Fills table and card.
     virtual void fill() = 0;
     void addDeed(const QString& text, int key, std::function<void()> deed);
+    /// What holds for all rows, said once above them; empty says nothing.
+    void setAbove(const QString& text);
     /// Rich text.
     void setCard(const QString& name, const QString& text);
-    /// Marks that are ticked, "H1, H3"; "all" where none is.
-    QString meantMarks() const;
+    /// The hives that are ticked, else the one the cursor is on.
+    HivesAsked hivesAsked() const;
     /// A head of the card.
     QString cardHead(const QString& text) const;
     QString cardMuted(const QString& text) const;
@@ -67,6 +70,7 @@ class WorkPage : public QWidget {
     QScrollArea* m_scroll;
     QBoxLayout* m_column;
     QWidget* m_buttons;
+    QLabel* m_above;
     QBoxLayout* m_across;
     HiveTable* m_table;
     QScrollArea* m_cardScroll;

@@ -21,6 +21,7 @@ QString YardPlace::help() const {
           {QStringLiteral("↵"), tr("on a hive: all of its story; on a box: its frames laid flat")},
           {tr("the day above"),
            tr("a past day shows the yard as it was then: its hives, marks and colonies")},
+          {QStringLiteral("R"), tr("from a past day back to today")},
           {QStringLiteral("Ctrl+Z"), tr("takes back what was done last")}}});
     groups.push_back(
         {tr("On a hive"),
@@ -29,9 +30,11 @@ QString YardPlace::help() const {
           {QStringLiteral("J"), tr("follows a box, a comb or a queen of it through the years")},
           {QStringLiteral("V"),
            tr("health of the yard: mites, medicines, findings; T treats, O takes out, L what was "
-              "found")},
-          {QStringLiteral("F"),
-           tr("stores of the yard: what each hive lives on and how long; W weighs, G feeds")},
+              "found; the hives that are ticked are meant (Space, A for all), else the one you "
+              "are at")},
+          {QStringLiteral("F"), tr("stores of the yard: what each hive lives on and how long; W "
+                                   "weighs hive by hive, G feeds "
+                                   "those ticked or the one you are at")},
           {QStringLiteral("K"), tr("holds its colony back, or lifts the hold")},
           {QStringLiteral("M"), tr("moves the hive to another yard or place in the walk")},
           {tr("Shift+Left, Shift+Right"), tr("moves it in the walking order")}}});
@@ -42,7 +45,8 @@ QString YardPlace::help() const {
           {QStringLiteral("X U"), tr("united with another colony")},
           {QStringLiteral("X H · X W"), tr("a swarm was hived; swarmed, and it is gone")},
           {QStringLiteral("X M · X Y"),
-           tr("the colony moves onto another stand; the hive goes to another yard")},
+           tr("the colony moves onto another stand, a nucleus with its combs into a hive of its "
+              "own; the hive goes to another yard")},
           {QStringLiteral("X P"), tr("its mark is painted over")},
           {QStringLiteral("X B · X E"), tr("a colony begins here; it ended")},
           {QStringLiteral("X C"), tr("the stand is closed")}}});
@@ -65,7 +69,7 @@ QString YardPlace::help() const {
                        {QStringLiteral("K"), tr("holds it back, or lifts the hold")},
                        {QStringLiteral("J"), tr("follows it through the years")}}});
     groups.push_back({tr("What is new"),
-                      {{QStringLiteral("H"), tr("a hive")},
+                      {{QStringLiteral("H"), tr("a hive, or several alike: ML3-ML8")},
                        {QStringLiteral("N"), tr("boxes")},
                        {QStringLiteral("Y"), tr("a yard")},
                        {QStringLiteral("U"), tr("which super is the yard's usual one")}}});

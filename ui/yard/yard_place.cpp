@@ -33,6 +33,11 @@ YardPlace::YardPlace(Session& session, QWidget* parent) : Place(session, parent)
     m_day->setToolTip(tr("A day: today, yesterday, sat, 9 jun, -3 or 2027-06-09"));
     controls->addWidget(m_yards);
     controls->addWidget(m_day);
+    m_today = new QPushButton(m_controls);
+    m_today->setObjectName(QStringLiteral("to_today"));
+    m_today->setAccessibleName(tr("Back to today"));
+    m_today->setProperty("small", true);
+    controls->addWidget(m_today);
 
     m_pages = new QStackedWidget(this);
     m_empty = new QWidget(m_pages);
@@ -73,6 +78,7 @@ YardPlace::YardPlace(Session& session, QWidget* parent) : Place(session, parent)
     // Behind takeDay: what is typed next belongs to the hives, not into the day.
     connect(
         m_day, &QLineEdit::returnPressed, this, [this] { leaveDay(); }, Qt::QueuedConnection);
+    connect(m_today, &QPushButton::clicked, this, &YardPlace::backToToday);
     connect(m_board, &BoardPage::sheetAsked, this, &YardPlace::openSheet);
     connect(m_board, &BoardPage::hiveAsked, this, &YardPlace::addHive);
     connect(m_board, &BoardPage::yardAsked, this, &YardPlace::addYard);
@@ -131,7 +137,19 @@ void YardPlace::fillYards() {
     m_yards->fit();
     m_controls->setVisible(!yards.empty());
     m_day->setText(dayText(m_on));
+    m_today->setVisible(isPast());
+    // In the sheet letters are what one saw.
+    m_today->setText(sheetIsOpen() ? tr("Back to today") : tr("Back to today  R"));
     fitDay();
+}
+
+bool YardPlace::isPast() const { return m_on < session().clock().today(); }
+
+void YardPlace::backToToday() {
+    if (!m_yard || !isPast()) return;
+    keepTyped();
+    choose(*m_yard, session().clock().today());
+    if (!sheetIsOpen()) setFocus();
 }
 
 void YardPlace::fitDay() {
@@ -202,7 +220,11 @@ void YardPlace::goFor(const GoTo& where) {
     if (workPage()) openPage(Qt::Key_Escape);
     if (where.yard) choose(*where.yard, where.on.value_or(session().clock().today()));
     if (where.hive && m_pages->currentWidget() == m_board) m_board->board().choose(*where.hive);
-    if (where.sheet) return openSheet();
+    if (where.sheet) {
+        openSheet();
+        if (!where.hive) editTyped();
+        return;
+    }
     switch (where.page) {
         case GoTo::Page::Health:
             return openPage(Qt::Key_V);
@@ -229,9 +251,17 @@ void YardPlace::resume(const QString& sheet, const QString&) {
     choose(typedIn, *on);
     if (m_yard != typedIn) return;
     openSheet();
+    editTyped();
+}
+
+bool YardPlace::editTyped() {
     const SheetModel& lines = m_sheet->model();
-    for (int row = 0; row < lines.rowCount(); ++row)
-        if (!lines.draftOf(row).isEmpty()) return m_sheet->table().editRow(row);
+    for (int row = 0; row < lines.rowCount(); ++row) {
+        if (lines.draftOf(row).isEmpty()) continue;
+        m_sheet->table().editRow(row);
+        return true;
+    }
+    return false;
 }
 
 void YardPlace::takeDay() {
@@ -273,13 +303,12 @@ PlaceHead YardPlace::head() const {
     }
     if (workPage()) return workHead(std::move(head));
     QStringList under;
+    if (isPast()) under << tr("as on %1").arg(dayText(m_on));
     under << (m_state.rows.size() == 1 ? tr("1 hive in walking order")
                                        : tr("%1 hives in walking order").arg(m_state.rows.size()));
     if (sheetIsOpen())
         under << tr("each line is kept as you leave it");
-    else if (m_on < session().clock().today())
-        under << tr("as it was on that day");
-    else if (m_state.lastVisit)
+    else if (!isPast() && m_state.lastVisit)
         under << tr("visited before on %1").arg(shortDayText(*m_state.lastVisit));
     head.under = under.join(QStringLiteral(" · "));
     if (m_state.visit) {
@@ -329,10 +358,17 @@ PlaceHead YardPlace::workHead(PlaceHead head) const {
         head.under =
             tr("%1 living · %2 not known").arg(m_stores->living()).arg(m_stores->stores().notKnown);
     }
+    if (isPast()) head.under = tr("as on %1 · %2").arg(dayText(m_on), head.under);
     return head;
 }
 
 std::vector<KeyHint> YardPlace::hints() const {
+    std::vector<KeyHint> hints = pageHints();
+    if (isPast() && !sheetIsOpen()) hints.insert(hints.begin(), {tr("R"), tr("back to today")});
+    return hints;
+}
+
+std::vector<KeyHint> YardPlace::pageHints() const {
     if (workPage())
         return {{tr("Space"), tr("tick")},
                 {tr("A"), tr("all")},
@@ -438,6 +474,7 @@ void YardPlace::openSheet() {
     if (!m_yard || m_state.rows.empty()) reload();
     if (!m_yard || m_state.rows.empty()) return;
     m_pages->setCurrentWidget(m_sheet);
+    m_today->setText(tr("Back to today"));
     m_sheet->show(*m_yard, m_on);
     const int row = std::max(m_board->board().current() + 1, 1);
     m_sheet->table().setFocus();
@@ -463,6 +500,7 @@ void YardPlace::keyPressEvent(QKeyEvent* event) {
     const bool control = event->modifiers() & Qt::ControlModifier;
     if (control && (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter)) return act();
     const bool plain = !(event->modifiers() & ~(Qt::ShiftModifier | Qt::KeypadModifier));
+    if (plain && event->key() == Qt::Key_R && isPast() && !sheetIsOpen()) return backToToday();
     if (m_pages->currentWidget() == m_board && plain && m_board->press(event->key())) return;
     if (WorkPage* page = workPage(); page && plain && page->press(event->key())) return;
     if (m_pages->currentWidget() == m_empty && plain) {

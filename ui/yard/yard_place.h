@@ -5,6 +5,7 @@
 
 #include <QLabel>
 #include <QLineEdit>
+#include <QPushButton>
 #include <QStackedWidget>
 
 #include "ui/shell/place.h"
@@ -62,6 +63,10 @@ class YardPlace : public Place {
     void fitDay();
     void takeDay();
     void leaveDay();
+    /// Into the first line of the sheet that was typed and not kept; whether there is one.
+    bool editTyped();
+    bool isPast() const;
+    void backToToday();
     void addYard();
     void addHive();
     Day nextVisitDay() const;
@@ -69,6 +74,7 @@ class YardPlace : public Place {
     bool visitIsWritten() const;
     /// Health or stores where one of them is open, else none.
     WorkPage* workPage() const;
+    std::vector<KeyHint> pageHints() const;
     PlaceHead workHead(PlaceHead head) const;
     std::vector<PrintSheet> yardSheets() const;
     std::vector<PrintSheet> healthSheets() const;
@@ -77,6 +83,7 @@ class YardPlace : public Place {
     QWidget* m_controls;
     YardChoice* m_yards;
     QLineEdit* m_day;
+    QPushButton* m_today;
     QStackedWidget* m_pages;
     QWidget* m_empty;
     QLabel* m_emptyText;

@@ -1,23 +1,10 @@
 #include "core/actions/boxes/boxes.h"
 
 #include "core/actions/boxes/box_steps.h"
+#include "core/actions/boxes/counted_marks.h"
 #include "core/actions/storeroom/quarantine.h"
 
 namespace combwright {
-namespace {
-
-/// "M43" and 2 is "M45"; leading zeros stay: "M07" and 4 is "M11". Nothing where no number ends it.
-std::optional<std::string> countedMark(const std::string& first, std::int64_t further) {
-    const std::size_t digits = first.find_last_not_of("0123456789") + 1;
-    if (digits == first.size() || first.size() - digits > 9) return std::nullopt;
-    std::string number = std::to_string(std::stoll(first.substr(digits)) + further);
-    const std::size_t width = first.size() - digits;
-    if (number.size() < width) number.insert(0, width - number.size(), '0');
-    return first.substr(0, digits) + number;
-}
-
-}  // namespace
-
 const Fields& AddBoxes::fields() {
     static const Fields all =
         describe(field<&AddBoxes::on>("on"), field<&AddBoxes::kind>("kind"),
@@ -32,12 +19,12 @@ Result<std::vector<Id<Box>>> AddBoxes::perform(Write& file) const {
         return Refusal{Code::OutOfRange, "count", {{"low", "1"}, {"high", "500"}}};
     auto read = parseContents(contents);
     if (!read) return read.error();
-    if (many > 1 && !firstMark.empty() && !countedMark(firstMark, 0))
+    const auto counted = countedMark(firstMark);
+    if (many > 1 && !firstMark.empty() && !counted)
         return Refusal{Code::WrongType, "first_mark", {{"wanted", "a mark that ends in a number"}}};
     std::vector<Id<Box>> made;
     for (std::int64_t n = 0; n < many; ++n) {
-        const std::string mark =
-            firstMark.empty() || many == 1 ? firstMark : *countedMark(firstMark, n);
+        const std::string mark = firstMark.empty() || many == 1 ? firstMark : counted->further(n);
         auto box = addBoxTo(file, ListedBox{kind, mark, *read},
                             BoxSpot{BoxPlace::Storeroom, {}, {}, stack}, on);
         if (!box) {

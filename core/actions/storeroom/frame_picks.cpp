@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <set>
 
+#include "core/actions/boxes/counted_marks.h"
 #include "core/storage/queries/names.h"
 
 namespace combwright {
@@ -26,26 +27,6 @@ Result<Id<Box>> boxByName(const Read& file, const std::string& name) {
     return Id<Box>{*found};
 }
 
-/// "M01" is "M" and 1, two digits wide.
-struct CountedMark {
-    std::string before;
-    std::int64_t number = 0;
-    std::size_t width = 0;
-};
-std::optional<CountedMark> countedMark(const std::string& mark) {
-    const std::size_t digits = mark.find_last_not_of("0123456789") + 1;
-    if (digits == mark.size() || mark.size() - digits > 6) return std::nullopt;
-    return CountedMark{mark.substr(0, digits), std::stoll(mark.substr(digits)),
-                       mark.size() - digits};
-}
-std::string markText(const CountedMark& mark, std::int64_t number) {
-    std::string digits = std::to_string(number);
-    if (digits.size() < mark.width) digits.insert(0, mark.width - digits.size(), '0');
-    return mark.before + digits;
-}
-
-constexpr std::int64_t longestRow = 500;
-
 /// A part with a dash is a mark that has one, or a row of marks. Marks that are nobody's are passed
 /// over in a row, but not its first and last.
 Result<std::vector<Id<Box>>> boxesOfPart(const Read& file, const std::string& part) {
@@ -56,21 +37,18 @@ Result<std::vector<Id<Box>>> boxesOfPart(const Read& file, const std::string& pa
         return std::vector<Id<Box>>{*whole};
     }
     const std::string firstName = bareText(std::string_view(part).substr(0, dash));
-    std::string lastName = bareText(std::string_view(part).substr(dash + 1));
-    const auto from = countedMark(firstName);
-    auto to = countedMark(lastName);
-    if (to && to->before.empty() && from) to->before = from->before;  // "M01-08"
-    const bool row = from && to && from->before == to->before && from->number <= to->number &&
-                     to->number - from->number < longestRow;
+    const std::string lastName = bareText(std::string_view(part).substr(dash + 1));
+    const auto row = rowOfMarks(firstName, lastName);
     if (!row)
         return Refusal{
             Code::WrongType, "boxes", {{"wanted", "a row of marks, M01-M08"}, {"value", part}}};
     std::vector<Id<Box>> boxes;
-    for (std::int64_t n = from->number; n <= to->number; ++n) {
-        const auto box = boxByName(file, markText(*from, n));
+    const auto& [from, to] = *row;
+    for (std::int64_t n = from.number; n <= to.number; ++n) {
+        const auto box = boxByName(file, from.with(n));
         if (box)
             boxes.push_back(*box);
-        else if (n == from->number || n == to->number || box.error().code != Code::NotFound)
+        else if (n == from.number || n == to.number || box.error().code != Code::NotFound)
             return box.error();
     }
     return boxes;

@@ -6,6 +6,7 @@
 
 #include "core/actions/boxes/box_steps.h"
 #include "core/actions/storeroom/dead_outs.h"
+#include "core/actions/storeroom/frame_moves.h"
 #include "core/actions/storeroom/marked_boxes.h"
 #include "core/actions/yard/yards.h"
 #include "core/storage/queries/hive_days.h"
@@ -160,6 +161,39 @@ Result<void> carryBoxes(Write& file, Id<Hive> from, Id<Hive> to, const std::stri
                 {{"name", box.mark.empty() ? "#" + std::to_string(box.id.number) : box.mark}}};
         const BoxSpot spot{BoxPlace::OnHive, to, std::nullopt, {}, {}, reason};
         if (auto moved = moveBoxTo(file, box.id, spot, on); !moved) return moved.error();
+    }
+    return {};
+}
+
+Result<void> carryCombs(Write& file, Id<Hive> from, Id<Hive> to, Day on,
+                        const std::string& reason) {
+    const auto there = boxesOn(file, to);
+    if (there.empty())
+        return Refusal{Code::Missing, "boxes", {{"hive", file.find(to)->mark.text()}}};
+    const Id<Box> into = there.front().id;
+    for (const Box& box : boxesOn(file, from)) {
+        const auto combs = file.where<Frame>({is("box", box.id), isUnknown("retired")});
+        if (combs.empty()) continue;
+        MoveFrames carry;
+        carry.on = on;
+        carry.howMany = Count(static_cast<std::int64_t>(combs.size()));
+        carry.fromBox = box.id;
+        carry.toBox = into;
+        carry.note = reason;
+        if (auto carried = carry.perform(file); !carried) {
+            Refusal refusal = carried.error();
+            if (refusal.field == "note") refusal.field = "reason";
+            if (refusal.field != "reason") refusal.field = "combs";
+            return refusal;
+        }
+        for (const Frame& was : combs) {
+            if (!was.position || file.first<Frame>({is("box", into), is("position", *was.position),
+                                                    isUnknown("retired")}))
+                continue;
+            Frame hung = *file.find(was.id);
+            hung.position = was.position;
+            file.change(hung);
+        }
     }
     return {};
 }

@@ -52,6 +52,11 @@ Result<Id<Hive>> emptyStand(Write& file, const StandMeant& meant, Day on, const 
 /// does not stand there, and as moveBoxTo.
 Result<void> carryBoxes(Write& file, Id<Hive> from, Id<Hive> to, const std::string& boxes, Day on,
                         const std::string& reason);
+/// The combs of the boxes that stay behind on one hive hang in the lowest box of another from now
+/// on, each at the place where it hung as far as that is written down and free. Refused with
+/// Missing under "combs" where no box stands there, TooMany where they do not fit, and as
+/// MoveFrames.
+Result<void> carryCombs(Write& file, Id<Hive> from, Id<Hive> to, Day on, const std::string& reason);
 /// Every box of a hive goes to one place, from the floor up. Refused with Missing or Contradiction
 /// under "onto", and as moveBoxTo.
 Result<void> clearAway(Write& file, Id<Hive> from, BoxPlace to, std::optional<Id<Hive>> onto,

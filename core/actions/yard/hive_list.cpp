@@ -4,6 +4,7 @@
 #include <charconv>
 
 #include "core/actions/storeroom/marked_boxes.h"
+#include "core/storage/queries/hive_days.h"
 #include "core/storage/queries/names.h"
 #include "core/storage/queries/yards.h"
 
@@ -40,10 +41,7 @@ Result<Hive> hiveMarked(const Read& file, const std::string& mark, std::optional
 }
 
 bool livedInOn(const Read& file, Id<Hive> hive, Day on) {
-    const auto colonies = file.where<Colony>({is("hive", hive)});
-    return std::any_of(colonies.begin(), colonies.end(), [on](const Colony& each) {
-        return each.since <= on && (!each.ended || on < *each.ended);
-    });
+    return colonyLivingOn(file, hive, on).has_value();
 }
 
 Result<std::vector<Hive>> hivesListed(const Read& file, std::string_view text,

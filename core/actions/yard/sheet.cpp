@@ -12,6 +12,7 @@
 #include "core/storage/queries/holds.h"
 #include "core/storage/queries/names.h"
 #include "core/storage/queries/yards.h"
+#include "core/words/all_line.h"
 #include "core/words/shorthand.h"
 
 namespace combwright {
@@ -372,6 +373,7 @@ Result<Id<Visit>> RecordVisit::perform(Write& file) const {
     if (!home) return Refusal{Code::NotFound, "yard", {}};
     if (begun && ended && *ended < *begun)
         return Refusal{Code::Contradiction, "ended", {{"other", "begun"}}};
+    if (auto sayable = demandSaidOfAll(all); !sayable) return sayable.error();
     const auto yardLine = readYardLine(all);
     // What is said of some hives only is a note and may well differ from what all got.
     if (!yardLine)

@@ -37,7 +37,8 @@ struct LookInto {
 /// all touches the hives marked opened so far, and those marked opened later. Where only hours or a
 /// note are given it stays as it was. A line that begins with "all", "x" or "lid" is said of the
 /// whole yard, visited and not opened: every hive without a line of its own gets it, what is said
-/// of some only ("3 light") becomes the visit's note.
+/// of some only ("3 light") becomes the visit's note. Refused with OtherAction under "all" where it
+/// says that hives are dead, with Contradiction as WriteLine.
 struct RecordVisit {
     static constexpr std::string_view name = "record-visit";
     using Answer = Id<Visit>;

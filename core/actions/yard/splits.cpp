@@ -252,7 +252,8 @@ const Fields& MoveColony::fields() {
     static const Fields all =
         describe(field<&MoveColony::on>("on"), field<&MoveColony::hive>("hive"),
                  field<&MoveColony::to>("to_hive"), field<&MoveColony::boxes>("boxes"),
-                 field<&MoveColony::note>("note"), field<&MoveColony::reason>("reason"));
+                 field<&MoveColony::note>("note"), field<&MoveColony::reason>("reason"),
+                 field<&MoveColony::combs>("combs"));
     return all;
 }
 
@@ -274,6 +275,8 @@ Result<Id<Colony>> MoveColony::perform(Write& file) const {
     file.change(living->colony);
     if (auto carried = carryBoxes(file, hive, to, boxes, on, reason); !carried)
         return carried.error();
+    if (combs == true)
+        if (auto carried = carryCombs(file, hive, to, on, reason); !carried) return carried.error();
     return living->colony.id;
 }
 

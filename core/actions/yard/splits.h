@@ -104,7 +104,8 @@ struct HiveSwarm {
 };
 
 /// A colony goes to live on another stand, with boxes named by their marks, with "all" of them, or
-/// onto those that stand there. Refused with Taken where one lives there, BeforeItBegan before it
+/// onto those that stand there, into which its combs then go where that is said: so a nucleus
+/// becomes a hive of its own. Refused with Taken where one lives there, BeforeItBegan before it
 /// came to where it lives, HeldBack as start-colony.
 struct MoveColony {
     static constexpr std::string_view name = "move-colony";
@@ -115,6 +116,7 @@ struct MoveColony {
     std::string boxes;
     std::string note;
     std::string reason;
+    std::optional<bool> combs;  ///< those of the boxes that stay behind hang in the new ones
     static const Fields& fields();
     Result<Answer> perform(Write& file) const;
 };

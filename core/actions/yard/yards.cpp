@@ -1,9 +1,11 @@
 #include "core/actions/yard/yards.h"
 
 #include <algorithm>
+#include <map>
 
 #include "core/actions/boxes/box_list.h"
 #include "core/actions/boxes/box_steps.h"
+#include "core/actions/boxes/counted_marks.h"
 #include "core/actions/storeroom/quarantine.h"
 #include "core/actions/yard/colony_steps.h"
 #include "core/storage/queries/yards.h"
@@ -19,6 +21,84 @@ Result<void> demandAfterMoves(const Read& file, const Hive& hive, Day on) {
                            "on",
                            {{"name", hive.mark.text()}, {"since", isoText(move.on)}}};
     return {};
+}
+
+constexpr std::size_t mostHivesAtOnce = 100;
+
+/// The build of the hive that comes so many after the first: marks of one row, D1 and D2 on the
+/// first, are D3 and D4 on the second.
+Result<BoxList> countedUp(BoxList build, std::int64_t hive) {
+    if (hive == 0) return build;
+    std::map<std::string, std::int64_t> rows;
+    for (const ListedBox& box : build.boxes)
+        if (const auto mark = countedMark(box.mark)) ++rows[mark->before];
+    for (ListedBox& box : build.boxes) {
+        if (box.mark.empty()) continue;
+        const auto mark = countedMark(box.mark);
+        if (!mark)
+            return Refusal{Code::WrongType,
+                           "boxes",
+                           {{"wanted", "marks that end in a number"}, {"value", box.mark}}};
+        box.mark = mark->further(hive * rows[mark->before]);
+    }
+    return build;
+}
+
+Result<Id<Hive>> setUpStand(Write& file, const AddHive& add, const BoxList& list) {
+    const auto home = file.find(add.yard);
+    if (!home) return Refusal{Code::NotFound, "yard", {}};
+    if (home->closed) return Refusal{Code::Closed, "yard", {{"name", home->name.text()}}};
+    auto neighbours = openHives(file, add.yard);
+    for (const Hive& each : neighbours)
+        if (each.mark == add.hive) return Refusal{Code::Taken, "mark", {{"name", add.hive.text()}}};
+    if (add.mother)
+        if (auto free = demandHiveFree(file, *add.mother, add.on, "mother"); !free)
+            return free.error();
+
+    const auto most = Count(static_cast<std::int64_t>(neighbours.size()) + 1);
+    const Count order = std::clamp(add.standOrder.value_or(most), Count(1), most);
+    for (Hive& each : neighbours) {
+        if (each.standOrder < order) continue;
+        each.standOrder += Count(1);
+        file.change(each);
+    }
+    const Id<Hive> stand = file.add(Hive{{},
+                                         add.yard,
+                                         add.hive,
+                                         order,
+                                         add.tare,
+                                         list.excluderAbove,
+                                         add.note,
+                                         add.on,
+                                         std::nullopt});
+    Count level;
+    std::vector<Id<Box>> made;
+    for (const ListedBox& listed : list.boxes) {
+        // The excluder was set with the list as a whole.
+        const BoxSpot spot{BoxPlace::OnHive, stand, level, {}, false};
+        const auto placed = addBoxTo(file, listed, spot, add.on);
+        if (!placed) return Refusal{placed.error().code, "boxes", placed.error().values};
+        made.push_back(*placed);
+        level += Count(1);
+    }
+    if (add.origin) {
+        std::optional<Id<Colony>> motherColony;
+        if (add.mother)
+            if (const auto living = colonyIn(file, *add.mother)) motherColony = living->id;
+        file.add(Colony{{},
+                        stand,
+                        add.on,
+                        *add.origin,
+                        motherColony,
+                        std::nullopt,
+                        std::nullopt,
+                        {},
+                        std::nullopt});
+    }
+    // Once bees and boxes are there: they are held together.
+    for (std::size_t n = 0; n < made.size(); ++n)
+        quarantineCounted(file, made[n], list.boxes[n].contents, add.on);
+    return stand;
 }
 
 }  // namespace
@@ -76,47 +156,51 @@ const Fields& AddHive::fields() {
 }
 
 Result<Id<Hive>> AddHive::perform(Write& file) const {
-    const auto home = file.find(yard);
-    if (!home) return Refusal{Code::NotFound, "yard", {}};
-    if (home->closed) return Refusal{Code::Closed, "yard", {{"name", home->name.text()}}};
-    auto neighbours = openHives(file, yard);
-    for (const Hive& each : neighbours)
-        if (each.mark == hive) return Refusal{Code::Taken, "mark", {{"name", hive.text()}}};
-    if (mother)
-        if (auto free = demandHiveFree(file, *mother, on, "mother"); !free) return free.error();
     const auto list = parseBoxList(file, boxes);
     if (!list) return list.error();
+    return setUpStand(file, *this, *list);
+}
 
-    const auto most = Count(static_cast<std::int64_t>(neighbours.size()) + 1);
-    const Count order = std::clamp(standOrder.value_or(most), Count(1), most);
-    for (Hive& each : neighbours) {
-        if (each.standOrder < order) continue;
-        each.standOrder += Count(1);
-        file.change(each);
+const Fields& AddHives::fields() {
+    static const Fields all =
+        describe(field<&AddHives::on>("on"), field<&AddHives::yard>("yard"),
+                 field<&AddHives::marks>("marks"), field<&AddHives::boxes>("boxes"),
+                 field<&AddHives::origin>("origin"), known<&AddHives::tare>("tare"),
+                 field<&AddHives::note>("note"));
+    return all;
+}
+
+Result<std::vector<Id<Hive>>> AddHives::perform(Write& file) const {
+    const auto listed = marksListed(marks, "marks");
+    if (!listed) return listed.error();
+    if (listed->empty()) return Refusal{Code::Missing, "marks", {}};
+    if (listed->size() > mostHivesAtOnce)
+        return Refusal{Code::OutOfRange, "marks", {{"low", "1"}, {"high", "100"}}};
+    const auto build = parseBoxList(file, boxes);
+    if (!build) return build.error();
+    std::vector<Id<Hive>> made;
+    for (const std::string& mark : *listed) {
+        const auto called = Name::of(mark);
+        if (!called)
+            return Refusal{Code::WrongType, "marks", {{"wanted", "marks"}, {"value", mark}}};
+        AddHive add;
+        add.on = on;
+        add.yard = yard;
+        add.hive = *called;
+        add.origin = origin;
+        add.tare = tare;
+        add.note = note;
+        auto own = countedUp(*build, static_cast<std::int64_t>(made.size()));
+        if (!own) return own.error();
+        auto stand = setUpStand(file, add, *own);
+        if (!stand) {
+            Refusal refusal = stand.error();
+            if (refusal.field == "mark") refusal.field = "marks";
+            return refusal;
+        }
+        made.push_back(*stand);
     }
-    const Id<Hive> stand =
-        file.add(Hive{{}, yard, hive, order, tare, list->excluderAbove, note, on, std::nullopt});
-    Count level;
-    std::vector<Id<Box>> made;
-    for (const ListedBox& listed : list->boxes) {
-        // The excluder was set with the list as a whole.
-        const BoxSpot spot{BoxPlace::OnHive, stand, level, {}, false};
-        const auto placed = addBoxTo(file, listed, spot, on);
-        if (!placed) return Refusal{placed.error().code, "boxes", placed.error().values};
-        made.push_back(*placed);
-        level += Count(1);
-    }
-    if (origin) {
-        std::optional<Id<Colony>> motherColony;
-        if (mother)
-            if (const auto living = colonyIn(file, *mother)) motherColony = living->id;
-        file.add(Colony{
-            {}, stand, on, *origin, motherColony, std::nullopt, std::nullopt, {}, std::nullopt});
-    }
-    // Once bees and boxes are there: they are held together.
-    for (std::size_t n = 0; n < made.size(); ++n)
-        quarantineCounted(file, made[n], list->boxes[n].contents, on);
-    return stand;
+    return made;
 }
 
 const Fields& CloseHive::fields() {

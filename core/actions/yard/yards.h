@@ -55,6 +55,24 @@ struct AddHive {
     Result<Answer> perform(Write& file) const;
 };
 
+/// Sets up several hives alike, as one step: "H1-H8, H12". All have one build; a mark in it counts
+/// up from hive to hive ("deep D31" is D31 on the first, D32 on the second), so it must end in a
+/// number. They go last in walking order. Refused with Missing, WrongType, Duplicate or OutOfRange
+/// (more than 100) under "marks", WrongType under "boxes", and as AddHive.
+struct AddHives {
+    static constexpr std::string_view name = "add-hives";
+    using Answer = std::vector<Id<Hive>>;
+    Day on;
+    Id<Yard> yard;
+    std::string marks;
+    std::string boxes;
+    std::optional<Origin> origin;  ///< of a colony in each; none: the stands are empty
+    std::optional<Known<Mass>> tare;
+    std::string note;
+    static const Fields& fields();
+    Result<Answer> perform(Write& file) const;
+};
+
 /// Closes a hive. Its mark may be used again; its boxes must have gone first, or go within the same
 /// step where `boxesTo` says where to. A colony that ends with it, neither united nor sold, is a
 /// dead-out: its combs are held until it is explained. Refused with NotClosed where boxes stand and

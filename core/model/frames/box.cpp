@@ -1,5 +1,7 @@
 #include "core/model/frames/box.h"
 
+#include <algorithm>
+
 namespace combwright {
 
 const Fields& FrameKind::fields() {
@@ -25,6 +27,13 @@ const Fields& BoxKind::fields() {
         field<&BoxKind::beeSpace>("bee_space"), field<&BoxKind::takes>("takes"),
         field<&BoxKind::source>("source"));
     return all;
+}
+
+bool isNucleusBox(const BoxKind& kind) {
+    std::string name = kind.name.text() + " " + kind.code.text();
+    std::transform(name.begin(), name.end(), name.begin(),
+                   [](char c) { return c >= 'A' && c <= 'Z' ? char(c - 'A' + 'a') : c; });
+    return name.find("nuc") != std::string::npos;
 }
 
 const Fields& Box::fields() {

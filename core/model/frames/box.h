@@ -47,6 +47,9 @@ struct BoxKind {
     static const Fields& fields();
 };
 
+/// Whether it is a nucleus box, by what it is called.
+bool isNucleusBox(const BoxKind& kind);
+
 enum class BoxCondition { Sound, ToScrape, NeedsRepair, Scrapped, Burnt };
 template <>
 struct Choices<BoxCondition> {

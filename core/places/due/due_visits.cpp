@@ -14,22 +14,38 @@ std::vector<std::string> OpenVisit::missing() const {
     return marks;
 }
 
+namespace {
+
+/// Found dead before, or known to be empty.
+bool nobodyIn(const Read& file, Id<Hive> hive, Day on) {
+    if (colonyLivingOn(file, hive, on)) return foundDeadOn(file, hive, on - days(1)).has_value();
+    return everLivedIn(file, hive);
+}
+
+}  // namespace
+
 std::vector<OpenVisit> openVisits(const Read& file, Day today) {
     std::vector<OpenVisit> open;
     for (const Yard& yard : yardsOn(file, today)) {
         const auto visit = newestVisit(file, yard.id, today);
         if (!visit || visit->on < today - days(visitRememberedDays)) continue;
         std::set<std::int64_t> seen;
-        for (const Inspection& each : file.where<Inspection>({is("visit", visit->id)}))
+        bool walked = false;
+        for (const Inspection& each : file.where<Inspection>({is("visit", visit->id)})) {
             seen.insert(each.hive.number);
+            // A dead colony one comes upon is no walk along the hives.
+            walked = walked || each.seen.looked != Looked::FoundDead;
+        }
         OpenVisit made{*visit, yard.name.text(), {}, {}};
         for (const Hive& hive : hivesOn(file, yard.id, today)) {
             if (hive.since > visit->on) continue;
+            // Of a hive nobody lives in there is nothing to write.
+            if (!seen.contains(hive.id.number) && nobodyIn(file, hive.id, visit->on)) continue;
             made.hives.push_back(hive.mark.text());
             made.written.push_back(seen.contains(hive.id.number));
         }
         const bool notEnded = visit->begun && !visit->ended;
-        const bool brokeOff = !seen.empty() && !made.written.empty() && !made.written.back();
+        const bool brokeOff = walked && !made.written.empty() && !made.written.back();
         const bool gap =
             std::find(made.written.begin(), made.written.end(), false) != made.written.end();
         if (gap && (brokeOff || notEnded) && !visit->ended) open.push_back(std::move(made));

@@ -67,6 +67,15 @@ QStringList visitLines(const HalfDone& half) {
             halfTr("open: %1").arg(open.join(QStringLiteral(", ")))};
 }
 
+QStringList typedLines(const HalfDone& half) {
+    QStringList of;
+    for (const std::string& each : half.hives) of << fromUtf8(each);
+    return {halfCount(static_cast<std::int64_t>(half.hives.size()),
+                      QT_TRANSLATE_NOOP("half_done", "1 line typed and not kept"),
+                      QT_TRANSLATE_NOOP("half_done", "%1 lines typed and not kept")),
+            halfTr("of %1").arg(of.join(QStringLiteral(", ")))};
+}
+
 QStringList wetLines(const HalfDone& half) {
     QStringList marks;
     for (const RoomBox& box : half.boxes) marks << fromUtf8(box.mark);
@@ -85,6 +94,8 @@ QString halfDoneTitle(const HalfDone& half) {
     switch (half.what) {
         case HalfWhat::Visit:
             return halfTr("Visit, %1, %2").arg(name, shortDayText(half.since));
+        case HalfWhat::Typed:
+            return halfTr("Yard sheet, %1, %2").arg(name, shortDayText(half.since));
         case HalfWhat::Run:
             return halfTr("Run %1").arg(name);
         case HalfWhat::WetBoxes:
@@ -107,6 +118,8 @@ QStringList halfDoneLines(const HalfDone& half, Day today) {
     switch (half.what) {
         case HalfWhat::Visit:
             return visitLines(half);
+        case HalfWhat::Typed:
+            return typedLines(half);
         case HalfWhat::Run:
             return runLines(half);
         case HalfWhat::WetBoxes:
@@ -143,6 +156,7 @@ QString halfDoneAction(const HalfDone& half) {
             return halfTr("Carry on");
         case HalfWhat::NoTag:
             return halfTr("Name it");
+        case HalfWhat::Typed:
         case HalfWhat::WetBoxes:
         case HalfWhat::Freezer:
         case HalfWhat::Bucket:

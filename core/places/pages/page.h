@@ -45,6 +45,7 @@ struct Cell {
     bool small = false;  ///< a caption among figures
     bool big = false;    ///< to be read from a step away
     std::vector<StackedBox> stack;
+    QString dot = {};  ///< before the text: what a queen wears, by the word for its colour
 };
 
 enum class Rule { Hairline, Ink, Double };

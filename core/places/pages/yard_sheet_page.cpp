@@ -126,6 +126,15 @@ QString queenShort(const HeadedColony& lives) {
     return lives.colour.empty() ? year : year + QLatin1Char(' ') + fromUtf8(lives.colour);
 }
 
+/// Marked, with the dot one looks for; a colour that is only her year's is on no queen.
+Cell queenCell(const YardSheetRow& row) {
+    if (!row.lives) return {};
+    Cell cell = textCell(queenShort(*row.lives));
+    if (row.lives->queen && row.lives->queen->marked == true)
+        cell.dot = fromUtf8(row.lives->colour);
+    return cell;
+}
+
 /// Last year's line in six words: who reads it stands in a yard.
 QString inSixWords(const QString& text) {
     const QStringList words = text.split(QLatin1Char(' '), Qt::SkipEmptyParts);
@@ -149,7 +158,7 @@ TableRow rowFor(const Read& file, const YardSheetRow& row, Day forDay) {
     TableRow line;
     line.cells.push_back(textCell(fromUtf8(row.hive.mark.text()), true));
     line.cells.push_back(stackCell(file, row));
-    line.cells.push_back(textCell(row.lives ? queenShort(*row.lives) : QString()));
+    line.cells.push_back(queenCell(row));
     line.cells.push_back(
         textCell(seenOn ? QString::number((forDay - *seenOn).count()) : QStringLiteral("?")));
     line.cells.push_back(framesCell(seen ? seen->brood : std::nullopt, !openedToday));

@@ -254,12 +254,19 @@ QString uncapitalised(const StoryEntry& entry) {
             return holdSentence(entry);
         case StoryEntry::What::ColonyCame:
             if (!entry.otherHive.empty())
-                return tale("The colony of %1 came to live here.").arg(fromUtf8(entry.otherHive));
+                return (entry.fromNucleus
+                            ? tale("The colony of %1 came to live here: moved from its nucleus "
+                                   "box into a hive of its own.")
+                            : tale("The colony of %1 came to live here."))
+                    .arg(fromUtf8(entry.otherHive));
             return tale("A colony since then, %1.").arg(colonyText(*entry.origin, entry.mother));
         case StoryEntry::What::ColonyEnded:
             return endSentence(entry);
         case StoryEntry::What::ColonyWent:
-            return tale("The colony went to live on %1; the stand stays.")
+            return (entry.fromNucleus
+                        ? tale("The colony moved from its nucleus box into a hive of its own, %1; "
+                               "the stand stays.")
+                        : tale("The colony went to live on %1; the stand stays."))
                 .arg(fromUtf8(entry.otherHive));
         case StoryEntry::What::SplitOff:
             return tale("Split: bees of it live in %1.").arg(fromUtf8(entry.otherHive));

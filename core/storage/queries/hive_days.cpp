@@ -148,12 +148,12 @@ bool ownToTheLast(const Read& file, const ColonyStay& stay) {
     return stay.to && !colonyLivingOn(file, stay.hive, *stay.to);
 }
 
+}  // namespace
+
 bool everLivedIn(const Read& file, Id<Hive> hive) {
     return file.first<Colony>({is("hive", hive)}) ||
            file.first<ColonyMove>({is("from_hive", hive)});
 }
-
-}  // namespace
 
 bool speaksOf(const Read& file, const std::vector<ColonyStay>& stays, Id<Hive> hive, Day on) {
     return std::any_of(stays.begin(), stays.end(), [&](const ColonyStay& stay) {

@@ -54,6 +54,8 @@ std::optional<ColonyStay> colonyLivingOn(const Read& file, Id<Hive> hive, Day on
 /// The colony a record of a hive and a day speaks of: that which lived there at the end of the day,
 /// else the one that left or ended there that day.
 std::optional<Colony> colonyMetIn(const Read& file, Id<Hive> hive, Day on);
+/// Whether a colony was ever written down in a hive.
+bool everLivedIn(const Read& file, Id<Hive> hive);
 /// Whether something seen or given in a hive on a day was of the colony of these stays.
 bool speaksOf(const Read& file, const std::vector<ColonyStay>& stays, Id<Hive> hive, Day on);
 

@@ -183,7 +183,11 @@ Result<std::int64_t> findKind(const Read& file, const NameQuery& query) {
         // "Langstroth medium frame (6 1/4 in)" bears the word medium, "10-frame medium" too.
         const bool ofFrames = std::is_same_v<Kind, FrameKind> &&
                               name.find(" " + wanted + " frame") != std::string::npos;
-        if (name.ends_with(" " + wanted) || ofFrames) bearing.push_back(kind.id.number);
+        bool ofNuclei = false;
+        if constexpr (std::is_same_v<Kind, BoxKind>)
+            ofNuclei = isNucleusBox(kind) &&
+                       (wanted == "nuc" || wanted == "nuc box" || wanted == "nucleus");
+        if (name.ends_with(" " + wanted) || ofFrames || ofNuclei) bearing.push_back(kind.id.number);
     }
     // A word of the trade alone ("medium") means the kind already in use here, else the first of
     // the catalogue: the ten-frame box.

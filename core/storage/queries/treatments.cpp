@@ -180,11 +180,9 @@ std::optional<bool> supersStood(const Read& file, Id<Hive> id, Day on) {
 }
 
 std::optional<bool> livedIn(const Read& file, Id<Hive> hive, Day on) {
-    const auto colonies = file.where<Colony>({is("hive", hive)});
-    if (colonies.empty()) return std::nullopt;
-    return std::any_of(colonies.begin(), colonies.end(), [on](const Colony& colony) {
-        return colony.since <= on && (!colony.ended || on <= *colony.ended);
-    });
+    if (colonyMetIn(file, hive, on)) return true;
+    if (everLivedIn(file, hive)) return false;
+    return std::nullopt;
 }
 
 MedicineUse useOf(const Read& file, const Medicine& medicine, Day on) {

@@ -50,7 +50,8 @@ std::vector<Box> supersStanding(const Read& file, const Hive& hive, Day on);
 /// Whether supers were on at the end of a day; nothing where nobody wrote down what stands there.
 std::optional<bool> supersStood(const Read& file, Id<Hive> hive, Day on);
 
-/// Whether a colony lived in the hive that day; nothing where none was ever written down there.
+/// Whether a colony lived in the hive that day, the day it left counted; nothing where none was
+/// ever written down there.
 std::optional<bool> livedIn(const Read& file, Id<Hive> hive, Day on);
 
 /// What is left of a medicine at the end of a day, in its unit; below nothing where more was used

@@ -3,13 +3,18 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include "core/actions/health/meant_hives.h"
+#include "core/actions/yard/hive_list.h"
 #include "core/places/due/due_list.h"
 #include "core/places/due/due_treatments.h"
 #include "core/places/health_board.h"
 #include "core/places/mites.h"
+#include "core/places/pages/yard_story_text.h"
+#include "core/places/queens.h"
 #include "core/places/stores.h"
 #include "core/places/treatments.h"
 #include "core/places/yard_sheet.h"
+#include "core/places/yard_story.h"
 #include "tests/support/deeds.h"
 
 namespace combwright {
@@ -92,6 +97,53 @@ TEST_F(ColonyFollows, TheSheetsLastValuesAreTheColonys) {
     EXPECT_EQ(row("H2", "2027-06-10").lastBrood->on, day("2027-05-20"));
     EXPECT_FALSE(row("H1", "2027-06-10").lastBrood);
     EXPECT_FALSE(row("H1", "2027-06-10").last);
+}
+
+TEST_F(ColonyFollows, SheWasSeenOnTheStandItLivedOnThen) {
+    done(R"({"do":"write-line","on":"2027-05-20","hive":"H1","line":"q e b7 s3"}
+{"do":"move-colony","on":"2027-06-01","hive":"H1","to_hive":"H2","boxes":"D1"}
+{"do":"hive-swarm","on":"2027-06-02","hive":"H1"})");
+    EXPECT_EQ(hiveHead(file(), hive("H2"), day("2027-06-10")).queenSeen, day("2027-05-20"));
+    EXPECT_FALSE(hiveHead(file(), hive("H1"), day("2027-06-10")).queenSeen)
+        << "nobody saw the swarm's";
+    for (const HeadedColony& each : queensOn(file(), day("2027-06-10"), std::nullopt).colonies)
+        EXPECT_EQ(each.seen.has_value(), each.hive.mark.text() == "H2") << each.hive.mark.text();
+}
+
+TEST_F(ColonyFollows, ItLivedWhereItLivedThatDay) {
+    done(R"({"do":"move-colony","on":"2027-06-01","hive":"H1","to_hive":"H2","boxes":"D1"})");
+    EXPECT_EQ(livedIn(file(), hive("H1"), day("2027-05-25")), true);
+    EXPECT_EQ(livedIn(file(), hive("H2"), day("2027-05-25")), false);
+    EXPECT_EQ(livedIn(file(), hive("H1"), day("2027-06-01")), true) << "the day it left counts";
+    EXPECT_EQ(livedIn(file(), hive("H1"), day("2027-06-02")), false);
+    EXPECT_EQ(livedIn(file(), hive("H2"), day("2027-06-02")), true);
+    const auto meant = meantHives(file(), Id<Yard>{1}, "all", day("2027-05-25"));
+    ASSERT_TRUE(meant);
+    ASSERT_EQ(meant->size(), 1U);
+    EXPECT_EQ(meant->front().id, hive("H1"));
+    const auto fed = hivesListed(file(), "", Id<Yard>{1}, day("2027-05-25"));
+    ASSERT_TRUE(fed);
+    ASSERT_EQ(fed->size(), 1U);
+    EXPECT_EQ(fed->front().id, hive("H1"));
+}
+
+TEST_F(ColonyFollows, ANucleusThatGotAHiveOfItsOwnIsToldSo) {
+    done(
+        R"({"do":"add-hive","on":"2027-04-10","yard":"Hill","mark":"N1","boxes":"nuc NB1 5","origin":"nucleus"}
+{"do":"add-hive","on":"2027-04-10","yard":"Hill","mark":"H3","boxes":"deep D3"}
+{"do":"move-colony","on":"2027-05-20","hive":"N1","to_hive":"H3","combs":true}
+{"do":"move-colony","on":"2027-06-20","hive":"H3","to_hive":"H2","boxes":"all"})");
+    const auto told = [&](const char* mark, StoryEntry::What what) {
+        for (const StoryEntry& each : hiveStory(file(), hive(mark), day("2027-07-01")))
+            if (each.what == what) return storySentence(each).toStdString();
+        return std::string("not told");
+    };
+    EXPECT_EQ(told("H3", StoryEntry::What::ColonyCame),
+              "The colony of N1 came to live here: moved from its nucleus box into a hive of its "
+              "own.");
+    EXPECT_EQ(told("N1", StoryEntry::What::ColonyWent),
+              "The colony moved from its nucleus box into a hive of its own, H3; the stand stays.");
+    EXPECT_EQ(told("H2", StoryEntry::What::ColonyCame), "The colony of H3 came to live here.");
 }
 
 TEST_F(ColonyFollows, WhatAHiveUsesADayIsNotInherited) {

@@ -49,6 +49,43 @@ TEST_F(YardSheetPrint, TwelveHivesStandOnOneSheet) {
     EXPECT_EQ(page.letters.back(), How::Unknown) << "the question marks are explained";
 }
 
+/// What a marked queen wears stands as a dot before the word, as on the screen; in greys the word
+/// still tells.
+TEST_F(YardSheetPrint, AMarkedQueenHasHerDot) {
+    Season season = newSeason();
+    playAll(season, test::millLaneBefore());
+    playAll(
+        season,
+        R"({"do":"put-queen","on":"2027-05-01","hive":"ML1","reared":2025,"origin":"bought","marked":true}
+{"do":"put-queen","on":"2027-05-01","hive":"ML2","reared":2025,"origin":"bought"})");
+    const Page page = pageOf(season);
+    std::vector<Cell> queens;
+    for (const Block& block : page.blocks)
+        if (const auto* table = std::get_if<TableBlock>(&block))
+            for (const TableRow& row : table->rows)
+                for (const Cell& cell : row.cells)
+                    if (cell.text.endsWith(QStringLiteral("blue"))) queens.push_back(cell);
+    ASSERT_EQ(queens.size(), 2U);
+    EXPECT_EQ(queens[0].dot, QStringLiteral("blue"));
+    EXPECT_TRUE(queens[1].dot.isEmpty()) << "a colour of her year alone is on no queen";
+
+    const Look look = paperLook(QFont(QStringLiteral("DejaVu Sans"), 10));
+    const auto painted = [&](const Cell& cell) {
+        QImage image(120, 40, QImage::Format_RGB32);
+        image.fill(Qt::white);
+        QPainter painter(&image);
+        paintCell(painter, look, cell, QRectF(10, 5, 100, 30), false);
+        painter.end();
+        int wears = 0;
+        for (int y = 0; y < image.height(); ++y)
+            for (int x = 0; x < image.width(); ++x)
+                wears += image.pixelColor(x, y) == look.paint(Paint::QueenBlue);
+        return wears;
+    };
+    EXPECT_GT(painted(queens[0]), 20);
+    EXPECT_LT(painted(queens[1]), 5) << "the edge of a letter at most";
+}
+
 TEST_F(YardSheetPrint, TellsWhatWasSoAYearAgo) {
     Season season = newSeason();
     playAll(season, test::millLaneBefore());

@@ -180,6 +180,34 @@ TEST_F(TodayInWindow, WhatWasLeftHalfDoneIsCarriedOn) {
     EXPECT_EQ(yard->day(), test::day("2027-06-16"));
 }
 
+/// A line that was typed and not kept waits at the head of the list, and Enter goes into it.
+TEST_F(TodayInWindow, ALineTypedAndNotKeptIsLeftHalfDone) {
+    const Hive hive = *session.read().first<Hive>({is("mark", std::string("ML4"))});
+    const QString sheet = QStringLiteral("yard-sheet %1 2027-06-16").arg(hive.yard.number);
+    const QString row = QStringLiteral("hive %1").arg(hive.id.number);
+    session.drafts().hold(sheet, row, QStringLiteral("e b4 half"));
+    today->reload();
+    press(Qt::Key_Tab);
+    ASSERT_EQ(focus(), &today->half());
+    press(Qt::Key_Home);
+    const QString said = today->half().accessibleDescription();
+    EXPECT_TRUE(said.contains(QStringLiteral("Yard sheet, Mill Lane, Wed 16 Jun")))
+        << said.toStdString();
+    EXPECT_TRUE(said.contains(QStringLiteral("1 line typed and not kept. of ML4. Go there")))
+        << said.toStdString();
+    press(Qt::Key_Return);
+    auto* yard = qobject_cast<YardPlace*>(window->current());
+    ASSERT_NE(yard, nullptr);
+    ASSERT_TRUE(yard->sheetIsOpen());
+    EXPECT_EQ(yard->day(), test::day("2027-06-16"));
+    const int at = yard->sheetView().table().currentIndex().row();
+    EXPECT_EQ(yard->sheetView().model().draftOf(at), QStringLiteral("e b4 half"));
+    press(Qt::Key_Escape);
+    EXPECT_TRUE(session.drafts().of(sheet).empty());
+    today->reload();
+    for (const HalfDone& each : today->half().list()) EXPECT_NE(each.what, HalfDone::What::Typed);
+}
+
 TEST_F(TodayInWindow, CountsAnewWhatIsDueWheneverSomethingWasWritten) {
     const int before = today->waiting();
     EXPECT_EQ(before, dueList(session.read(), clock.today()).today());

@@ -40,6 +40,27 @@ TEST_F(ColonyForms, SplitOntoANewStand) {
     EXPECT_EQ(wait("H1")->step, QueenStep::QueenLost);
 }
 
+TEST_F(ColonyForms, ANucleusMovesWithItsCombsIntoAHiveOfItsOwn) {
+    playAll(
+        session.season(),
+        R"({"do":"add-hive","on":"2027-04-10","yard":"Hill","mark":"N1","boxes":"nuc NB1 5","origin":"nucleus"})");
+    const auto combsIn = [&](const char* mark) {
+        return read().where<Frame>({is("box", box(mark).id)}).size();
+    };
+    inForm([&](QDialog& form) {
+        choose(form, "to_hive", QStringLiteral("H4"));
+        EXPECT_FALSE(shows(form, "combs")) << "no box stands there: its own go along";
+        choose(form, "to_hive", QStringLiteral("H3"));
+        EXPECT_TRUE(shows(form, "combs"));
+        expectReachable(form);
+        enter(form);
+    });
+    EXPECT_TRUE(askToMoveColony(window.get(), session, hive("N1"), on));
+    EXPECT_EQ(combsIn("D3"), 5U);
+    EXPECT_EQ(combsIn("NB1"), 0U);
+    EXPECT_TRUE(colony("H3"));
+}
+
 TEST_F(ColonyForms, ARefusedSplitStaysTypedAndGoesOntoAnEmptyHive) {
     const auto before = steps();
     inForm([&](QDialog& form) {

@@ -5,6 +5,10 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <QScreen>
+#include <QScrollArea>
+#include <QScrollBar>
+
 #include "core/places/pages/health_words.h"
 #include "tests/ui/storeroom/form_hands.h"
 
@@ -41,8 +45,10 @@ class HealthInYard : public test::FormTest {
 
 TEST_F(HealthInYard, TreatsTheWholeYardAndTakesTheAmountOffStock) {
     place->choose(*place->yard(), test::day("2027-12-20"));
+    key(Qt::Key_A);
     inForm([&](QDialog& form) {
         EXPECT_EQ(form.findChild<QLineEdit*>("hives")->text(), QStringLiteral("all"));
+        EXPECT_EQ(form.windowTitle(), QStringLiteral("Treat all 2 hives of Hill, Mon 20 Dec 2027"));
         fill(form, "amount", "2");
         EXPECT_THAT(said(form, "outlook"), HasSubstr("2 hives take 4 strips of 40 strips: 36"));
         EXPECT_THAT(said(form, "outlook"), HasSubstr("7 to 14 days in the hive"));
@@ -120,8 +126,10 @@ TEST_F(HealthInYard, ShowsAWashWithItsInterval) {
     ASSERT_EQ(read().all<Finding>().size(), 1U);
     EXPECT_EQ(cell(0, 0), "2.0 (0.7 to 4.3)");
     EXPECT_EQ(place->health().table().rows()[0].cells[0].how, 'c');
-    const auto& line = place->health().table().rows()[0].cells[1];
-    EXPECT_THAT(line.note.toStdString(), HasSubstr("act at"));
+    const auto above = [&] { return named<QLabel>("health_above")->text().toStdString(); };
+    EXPECT_THAT(above(), HasSubstr("Line in force: act at"));
+    for (const HiveTableRow& row : place->health().table().rows())
+        EXPECT_TRUE(row.cells[1].note.isEmpty()) << "said once, not in every row";
 
     inForm([&](QDialog& form) {
         fill(form, "per_100", "9");
@@ -131,8 +139,7 @@ TEST_F(HealthInYard, ShowsAWashWithItsInterval) {
     });
     key(Qt::Key_I);
     ASSERT_EQ(read().all<MiteLine>().size(), 1U);
-    EXPECT_THAT(place->health().table().rows()[0].cells[1].note.toStdString(),
-                HasSubstr("act at 9 in 100"));
+    EXPECT_THAT(above(), HasSubstr("act at 9 in 100"));
     EXPECT_THAT(cell(0, 1), HasSubstr("under the line"));
     EXPECT_THAT(cell(0, 2), HasSubstr("a planning guess, sample again"));
 }
@@ -223,6 +230,58 @@ TEST_F(HealthInYard, ASampleOfAnotherYearSaysItsYear) {
     EXPECT_GE(
         table.rowHeight(0),
         flowingHeight(words, table.columnWidth(1) - session.look().space(12), session.look()));
+}
+
+/// The dialog grows with what it says; where the screen is too low for it, it scrolls by keyboard.
+TEST_F(HealthInYard, TheNotesOfATreatmentAreNotClipped) {
+    place->choose(*place->yard(), test::day("2027-12-20"));
+    for (const double factor : {1.0, 2.0}) {
+        session.setLook(applyLook(*qApp, false, factor));
+        inForm([&](QDialog& form) {
+            fill(form, "amount", "50");
+            fill(form, "warmth", "2");
+            QApplication::processEvents();
+            for (const char* name : {"outlook", "caution"}) {
+                const auto* words = form.findChild<QLabel*>(QLatin1String(name));
+                EXPECT_GE(words->height(), words->heightForWidth(words->width())) << name;
+            }
+            const auto* scroll = form.findChild<QScrollArea*>();
+            ASSERT_NE(scroll, nullptr);
+            QScrollBar* bar = scroll->verticalScrollBar();
+            if (form.height() < form.screen()->availableSize().height() * 9 / 10 - 1) {
+                EXPECT_EQ(bar->maximum(), 0) << "there was room to grow, at " << factor;
+            }
+            if (bar->maximum() > 0) {
+                bar->setValue(0);
+                QTest::keyClick(form.focusWidget(), Qt::Key_PageDown);
+                EXPECT_GT(bar->value(), 0);
+            }
+            QTest::keyClick(&form, Qt::Key_Escape);
+        });
+        key(Qt::Key_T);
+    }
+    session.setLook(applyLook(*qApp, false, 1.0));
+}
+
+TEST_F(HealthInYard, ARowOfLargeTypeStaysShort) {
+    playAll(
+        session.season(),
+        R"({"do":"record-finding","on":"2028-01-09","hive":"H1","what":"varroa","method":"wash","mites":6,"bees":300})");
+    double small = 0;
+    for (const double factor : {1.0, 2.0}) {
+        session.setLook(applyLook(*qApp, false, factor));
+        window->resize(1280, 800);
+        place->openPage(Qt::Key_V);
+        QApplication::processEvents();
+        const HiveTable& table = place->health().table();
+        if (factor > 1) {
+            EXPECT_LE(table.rowHeight(0), small * factor * 1.25)
+                << "more than the letters have grown";
+        } else {
+            small = table.rowHeight(0);
+        }
+    }
+    session.setLook(applyLook(*qApp, false, 1.0));
 }
 
 TEST_F(HealthInYard, WhatWasTypedInTheShortFormsComesBack) {

@@ -4,8 +4,10 @@
 #include <QApplication>
 #include <QSignalSpy>
 
+#include "core/actions/yard/sheet.h"
 #include "core/places/yard_sheet.h"
 #include "tests/ui/shell/shell_season.h"
+#include "ui/shell/foot_bar.h"
 
 namespace combwright {
 namespace {
@@ -38,6 +40,37 @@ TEST_F(SheetKeys, EscapeBringsBackWhatWasKept) {
     key(Qt::Key_Return);
     EXPECT_EQ(sheet().rows.front().today->line, "e b7");
     EXPECT_EQ(session.season().history().size(), 4U) << "nothing was written anew";
+}
+
+/// "dead" for all is refused with words, and Escape takes line and words away.
+TEST_F(SheetKeys, ALineForAllCannotSayThatHivesAreDead) {
+    const auto* foot = named<FootBar>("foot");
+    ASSERT_NE(foot, nullptr);
+    key(Qt::Key_Up);
+    ASSERT_EQ(place->sheetView().table().currentIndex().row(), 0);
+    type("dead");
+    EXPECT_TRUE(place->sheetView().model().saidBack(0).contains(QStringLiteral("by itself")));
+    const std::size_t before = session.season().history().size();
+    key(Qt::Key_Return);
+    EXPECT_TRUE(foot->told().contains(QStringLiteral("by itself"))) << foot->told().toStdString();
+    EXPECT_EQ(session.season().history().size(), before);
+    place->sheetView().table().setFocus();
+    place->sheetView().table().editRow(0);
+    key(Qt::Key_Escape);
+    EXPECT_TRUE(foot->told().isEmpty()) << foot->told().toStdString();
+    key(Qt::Key_Return);
+    EXPECT_EQ(session.season().history().size(), before);
+}
+
+/// What was refused is told no more once another deed is done, also one that had nothing to change.
+TEST_F(SheetKeys, ARefusalIsNotToldBeyondTheNextDeed) {
+    const Hive hive = *session.read().first<Hive>({is("mark", std::string("H1"))});
+    const Day on = test::day("2027-06-09");
+    ASSERT_TRUE(session.run(WriteLine{.on = on, .hive = hive.id, .line = "e b7"}));
+    EXPECT_FALSE(session.run(WriteLine{.on = on, .hive = hive.id, .line = "e e0"}));
+    EXPECT_FALSE(session.lastTold().isEmpty());
+    ASSERT_TRUE(session.run(WriteLine{.on = on, .hive = hive.id, .line = "e b7"}));
+    EXPECT_TRUE(session.lastTold().isEmpty()) << session.lastTold().toStdString();
 }
 
 TEST_F(SheetKeys, ARowGrowsWithWhatIsReadBackAndShrinksAgain) {

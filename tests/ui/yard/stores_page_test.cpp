@@ -9,6 +9,7 @@
 
 #include "core/places/feed_shelf.h"
 #include "tests/ui/storeroom/form_hands.h"
+#include "ui/shell/foot_bar.h"
 
 namespace combwright {
 namespace {
@@ -48,10 +49,13 @@ TEST_F(StoresInYard, WeighsTwoHivesARowEach) {
         fill(form, weighed("H1").constData(), "20+21");
         fill(form, weighed("H2").constData(), "heavy");
         enter(form);
+        enter(form);
         EXPECT_FALSE(reason(form).isEmpty());
         EXPECT_TRUE(read().all<HiveWeighing>().empty()) << "bad input changes nothing";
         fill(form, weighed("H2").constData(), "17.5+");
         expectReachable(form);
+        goTo(form, weighed("H2").constData());
+        enter(form);
         enter(form);
     });
     key(Qt::Key_W);
@@ -69,10 +73,19 @@ TEST_F(StoresInYard, WeighsTwoHivesARowEach) {
                 HasSubstr("only one side weighed"));
 }
 
-TEST_F(StoresInYard, WeighsManyInOneLine) {
+/// Without a tick all hives stand there in walking order; Enter walks on and keeps at the end.
+TEST_F(StoresInYard, WeighsTheYardHiveByHiveByEnter) {
+    const std::size_t before = steps();
     inForm([&](QDialog& form) {
-        EXPECT_EQ(form.focusWidget()->objectName(), QStringLiteral("readings"));
-        QTest::keyClicks(form.focusWidget(), QStringLiteral("H1 41, H2 18+19 without 17.5"));
+        EXPECT_EQ(form.windowTitle(), QStringLiteral("2 hives of Hill weighed, Mon 10 Jan 2028"));
+        ASSERT_EQ(form.focusWidget()->objectName(), QString::fromLatin1(weighed("H1")));
+        QTest::keyClicks(form.focusWidget(), QStringLiteral("41"));
+        enter(form);
+        ASSERT_EQ(form.focusWidget()->objectName(), QString::fromLatin1(weighed("H2")));
+        QTest::keyClicks(form.focusWidget(), QStringLiteral("18+19 without 17.5"));
+        enter(form);
+        EXPECT_EQ(steps(), before) << "going on keeps nothing yet";
+        EXPECT_NE(qobject_cast<QPushButton*>(form.focusWidget()), nullptr);
         enter(form);
     });
     key(Qt::Key_W);
@@ -81,7 +94,81 @@ TEST_F(StoresInYard, WeighsManyInOneLine) {
               Mass::grams(17500));
 }
 
+TEST_F(StoresInYard, AHiveLeftEmptyWasNotWeighed) {
+    key(Qt::Key_Down);
+    inForm([&](QDialog& form) {
+        EXPECT_EQ(form.focusWidget()->objectName(), QString::fromLatin1(weighed("H2")))
+            << "begins at the hive one is at";
+        QTest::keyClicks(form.focusWidget(), QStringLiteral("35"));
+        enter(form);
+        enter(form);
+    });
+    key(Qt::Key_W);
+    ASSERT_EQ(read().all<HiveWeighing>().size(), 1U);
+    EXPECT_EQ(read().all<HiveWeighing>().front().hive, hive("H2").id);
+}
+
+/// Without a tick the hive one is at is meant, and the title says which.
+TEST_F(StoresInYard, FeedsOnlyTheHiveOneIsAt) {
+    key(Qt::Key_Down);
+    inForm([&](QDialog& form) {
+        auto* hives = form.findChild<QLineEdit*>("hives");
+        EXPECT_EQ(hives->text(), QStringLiteral("H2"));
+        EXPECT_EQ(form.windowTitle(), QStringLiteral("Feed H2, Mon 10 Jan 2028"));
+        fill(form, "hives", "all");
+        EXPECT_EQ(form.windowTitle(), QStringLiteral("Feed all 2 hives of Hill, Mon 10 Jan 2028"));
+        fill(form, "hives", "H1, H2");
+        EXPECT_EQ(form.windowTitle(), QStringLiteral("Feed 2 hives (H1, H2), Mon 10 Jan 2028"));
+        fill(form, "hives", "");
+        EXPECT_EQ(form.windowTitle(), QStringLiteral("Feed: no hive named, Mon 10 Jan 2028"));
+        fill(form, "given", "2");
+        enter(form);
+        EXPECT_THAT(reason(form).toStdString(), HasSubstr("No hive is named"));
+        EXPECT_TRUE(read().all<Feeding>().empty()) << "an empty line is not all hives";
+        fill(form, "hives", "H2");
+        enter(form);
+    });
+    key(Qt::Key_G);
+    ASSERT_EQ(read().all<Feeding>().size(), 1U);
+    EXPECT_EQ(read().all<Feeding>().front().hive, hive("H2").id);
+}
+
+/// What is ticked now is newer than what was typed in the form and left.
+TEST_F(StoresInYard, ATickIsNewerThanWhatWasTypedBefore) {
+    inForm([&](QDialog& form) {
+        fill(form, "hives", "all");
+        fill(form, "given", "3");
+        QTest::keyClick(&form, Qt::Key_Escape);
+    });
+    key(Qt::Key_G);
+    key(Qt::Key_Down);
+    key(Qt::Key_Space);
+    inForm([&](QDialog& form) {
+        EXPECT_EQ(form.findChild<QLineEdit*>("given")->text(), QStringLiteral("3"));
+        EXPECT_EQ(form.findChild<QLineEdit*>("hives")->text(), QStringLiteral("H2"));
+        EXPECT_EQ(form.windowTitle(), QStringLiteral("Feed H2, Mon 10 Jan 2028"));
+        QTest::keyClick(&form, Qt::Key_Escape);
+    });
+    key(Qt::Key_G);
+    EXPECT_TRUE(read().all<Feeding>().empty());
+}
+
+/// A refusal is about the form: with it, it goes from the foot.
+TEST_F(StoresInYard, ARefusalGoesWithItsForm) {
+    const auto* foot = window->findChild<FootBar*>(QStringLiteral("foot"));
+    ASSERT_NE(foot, nullptr);
+    inForm([&](QDialog& form) {
+        fill(form, "given", "sweet");
+        enter(form);
+        EXPECT_FALSE(foot->told().isEmpty());
+        QTest::keyClick(&form, Qt::Key_Escape);
+    });
+    key(Qt::Key_G);
+    EXPECT_TRUE(foot->told().isEmpty()) << foot->told().toStdString();
+}
+
 TEST_F(StoresInYard, FeedsTheYardOffTheShelf) {
+    key(Qt::Key_A);
     inForm([&](QDialog& form) {
         EXPECT_EQ(form.findChild<QLineEdit*>("hives")->text(), QStringLiteral("all"));
         choose(form, "kind", QStringLiteral("syrup 2:1"));
@@ -107,6 +194,12 @@ TEST_F(StoresInYard, FeedsTheYardOffTheShelf) {
     });
     key(Qt::Key_C);
     EXPECT_EQ(feedShelf(read(), today).front().leftG(), 38000);
+}
+
+TEST_F(StoresInYard, SaysOfOneSuperThatItWasNotLookedInto) {
+    const QString note = place->storesPage().table().rows()[0].cells[4].note;
+    EXPECT_TRUE(note.contains(QStringLiteral("its super was not looked into")))
+        << note.toStdString();
 }
 
 TEST_F(StoresInYard, KeepsTareAndTruck) {

@@ -52,6 +52,20 @@ TEST_F(SheetLines, ThatContradictThemselvesAreNotKept) {
     EXPECT_EQ(seen("H1").eggs, true) << "what was kept before stays";
 }
 
+TEST_F(SheetLines, ThatAreForAllNeverSayThatHivesAreDead) {
+    done(line("H1", "e"));
+    for (const char* all : {"dead", "dead, robbed out", "colony dead", "all dead", "x dead"})
+        EXPECT_EQ(outcome(forAll(all)), "other_action all") << all;
+    EXPECT_TRUE(told(forAll("dead")).contains(QStringLiteral("write dead in the line")))
+        << told(forAll("dead")).toStdString();
+    EXPECT_EQ(seen("H1").looked, Looked::Opened);
+    EXPECT_TRUE(inspections("H2").empty()) << "what was refused marks nobody";
+    EXPECT_EQ(outcome(forAll("dead bees on the floor")), "kept") << "a note is a note";
+    EXPECT_EQ(seen("H1").looked, Looked::Opened);
+    done(line("H2", "dead, starved"));
+    EXPECT_EQ(seen("H2").looked, Looked::FoundDead) << "of one hive it is said";
+}
+
 TEST_F(SheetLines, ThatSayNothingAreNoLook) {
     EXPECT_EQ(outcome(line("H1", "")), "missing line");
     EXPECT_EQ(outcome(line("H1", "  ")), "missing line");

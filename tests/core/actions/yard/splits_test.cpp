@@ -224,6 +224,35 @@ TEST_F(Splits, AColonyMovesAndItsFormerStandRemembersIt) {
     expectClean();
 }
 
+TEST_F(Splits, ANucleusGoesIntoAHiveOfItsOwnWithItsCombs) {
+    done(
+        R"({"do":"add-hive","on":"2027-04-10","yard":"Hill","mark":"N1","boxes":"nuc NB1 5","origin":"nucleus"}
+{"do":"add-hive","on":"2027-04-10","yard":"Hill","mark":"H7"})");
+    const auto combsIn = [&](const char* mark) {
+        return file().where<Frame>({is("box", box(mark).id)}).size();
+    };
+    // One comb is known by its place.
+    done(R"({"do":"check-frames","on":"2027-05-01","box":"NB1","position":3,"faults":"N"})");
+    EXPECT_EQ(
+        outcome(
+            R"({"do":"move-colony","on":"2027-05-20","hive":"N1","to_hive":"H7","combs":true})"),
+        "missing boxes")
+        << "no box stands there";
+    const std::string before = season.dump();
+    done(R"({"do":"move-colony","on":"2027-05-20","hive":"N1","to_hive":"H3","combs":true})");
+    EXPECT_EQ(combsIn("D4"), 5u);
+    EXPECT_EQ(combsIn("NB1"), 0u);
+    EXPECT_TRUE(file().first<Frame>({is("box", box("D4").id), is("position", Count(3))}))
+        << "it hangs at the same place";
+    EXPECT_EQ(stack("N1"), "NB1") << "the nucleus box stays, empty";
+    EXPECT_EQ(living("H3").origin, Origin::Nucleus);
+    expectClean();
+    ASSERT_TRUE(season.undo());
+    EXPECT_EQ(season.dump(), before) << "one step back";
+    done(R"({"do":"move-colony","on":"2027-05-20","hive":"N1","to_hive":"H3"})");
+    EXPECT_EQ(combsIn("NB1"), 5u) << "unsaid nothing is moved";
+}
+
 TEST_F(Splits, AHiveMovesAndIsRelabelledAndIsFoundByWhatItWasCalled) {
     done(R"({"do":"record-visit","on":"2027-05-05","yard":"Hill"}
 {"do":"write-line","on":"2027-05-05","hive":"H1","line":"e b7"}

@@ -53,6 +53,33 @@ TEST_F(Stands, YardsAreWalkedInTheirOrder) {
     EXPECT_EQ(names, "Hill Mill Creek Lake ") << "of two with one number the older goes first";
 }
 
+TEST_F(Stands, SeveralAlikeAreSetUpInOneStep) {
+    const std::string before = season.dump();
+    const auto several = [](const std::string& marks, const std::string& boxes) {
+        return R"({"do":"add-hives","on":"2027-04-20","yard":"Hill","marks":")" + marks +
+               R"(","boxes":")" + boxes + R"(","origin":"overwintered"})";
+    };
+    done(several("H4-H6, H9", "deep D08, deep D09, x, medium"));
+    EXPECT_EQ(walk("Hill"), "H1 H2 H3 H4 H5 H6 H9");
+    EXPECT_EQ(stack("H4"), "D08 D09 -");
+    EXPECT_EQ(stack("H5"), "D10 D11 -") << "a row counts up over both boxes of a hive";
+    EXPECT_EQ(stack("H9"), "D14 D15 -");
+    EXPECT_EQ(file().find(hive("H9"))->excluderAbove, Count(2));
+    for (const char* mark : {"H4", "H5", "H6", "H9"}) EXPECT_TRUE(colonyIn(file(), hive(mark)));
+    expectClean();
+    ASSERT_TRUE(season.undo());
+    EXPECT_EQ(season.dump(), before) << "one step back";
+    EXPECT_EQ(outcome(several("", "deep")), "missing marks");
+    EXPECT_EQ(outcome(several("H6-H4", "deep")), "wrong_type marks");
+    EXPECT_EQ(outcome(several("H7, H7", "deep")), "duplicate marks");
+    EXPECT_EQ(outcome(several("H2-H5", "deep")), "taken marks");
+    EXPECT_EQ(outcome(several("H10-H120", "deep")), "out_of_range marks");
+    EXPECT_EQ(outcome(several("H4-H5", "deep East")), "wrong_type boxes");
+    EXPECT_EQ(outcome(several("H4-H5", "cupboard")), "not_found boxes");
+    done(several("1-3, East-wall", "deep"));
+    EXPECT_EQ(walk("Hill"), "H1 H2 H3 1 2 3 East-wall");
+}
+
 TEST_F(Stands, HivesAreSetIntoTheWalk) {
     EXPECT_EQ(walk("Hill"), "H1 H2 H3");
     done(adding("H9", R"(,"stand_order":2)"));

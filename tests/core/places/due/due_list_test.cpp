@@ -143,6 +143,18 @@ TEST_F(Due, AVisitThatBrokeOffIsDueAndHalfDone) {
     EXPECT_TRUE(halfDone(file(), day("2027-06-16")).empty());
 }
 
+TEST_F(Due, ADeadColonyIsNoVisitBrokenOffAndLaterNoGap) {
+    done(R"({"do":"write-line","on":"2027-06-16","hive":"ML5","line":"dead, starved"})");
+    EXPECT_TRUE(halfDone(file(), day("2027-06-16")).empty()) << "one came upon it";
+    for (const std::string& id : ids(on("2027-06-17"))) EXPECT_FALSE(id.starts_with("visit-"));
+    done(R"({"do":"write-line","on":"2027-06-20","hive":"ML1","line":"e"})");
+    const auto half = halfDone(file(), day("2027-06-20"));
+    ASSERT_EQ(half.size(), 1U);
+    EXPECT_EQ(half.front().hives.size(), 11U);
+    EXPECT_THAT(half.front().hives, testing::Not(testing::Contains("ML5")))
+        << "in a dead hive there is nothing to write";
+}
+
 TEST_F(Due, WetBoxesGoHomeWithWhatToTakeAndComeOffAgain) {
     done(R"({"do":"move-box","on":"2027-08-03","box":"M1","to":"wet"})");
     const DueList wet = on("2027-08-04");

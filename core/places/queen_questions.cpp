@@ -1,4 +1,4 @@
-#include "core/places/questions_queens.h"
+#include "core/places/queen_questions.h"
 
 #include <QCoreApplication>
 #include <QString>

@@ -1,5 +1,5 @@
 // What is asked back about queens, and that batch questions come as one walks.
-#include "core/places/questions_queens.h"
+#include "core/places/queen_questions.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
