@@ -40,8 +40,9 @@ struct PrintSheet {
 /// Where a thing is done, for a place that sends one there.
 struct GoTo {
     /// Of the yard: its stacks, what follows of mites and medicines, what it has to live on, or a
-    /// hive's story, where its queen and what is waited for stand.
-    enum class Page { Board, Health, Stores, Story };
+    /// hive's story, where its queen and what is waited for stand. Of the honey room: the day's
+    /// extracting (Board too), honey in buckets and lots, jars, the fair.
+    enum class Page { Board, Health, Stores, Story, Honey, Jars, Fair };
     DueWhere where = DueWhere::Yard;
     std::optional<Id<Yard>> yard = std::nullopt;
     std::optional<Id<Hive>> hive = std::nullopt;
@@ -90,6 +91,8 @@ class Place : public QWidget {
     virtual std::optional<DueWhere> worksAt() const { return std::nullopt; }
     /// Waits until what is reckoned in the background is shown: for pictures, prints and tests.
     virtual void settle() {}
+    /// The words of its pages, beside the title; may be none.
+    virtual QWidget* pageWords() { return nullptr; }
     /// A widget for the head, beside the words under the title; may be none.
     virtual QWidget* headControls() { return nullptr; }
 
