@@ -244,6 +244,7 @@ void takeRun(const Read& file, Day on, TraceRun& traced, std::vector<TraceUnknow
     if (balance)
         for (const ClosingShare& each : balance->closing)
             if (each.hive) hives.push_back(*each.hive);
+    if (records.boxes.empty()) sayOnce(unknown, {TraceGap::NoBoxes, name});
     const HivesCalled called(file, std::move(hives));
     if (balance) takeHives(called, *balance, traced);
     takeTracedBoxes(file, called, records, traced, unknown);

@@ -82,6 +82,9 @@ TEST_F(HoneySlips, EachIsRefusedWithItsSentenceAndChangesNothing) {
         EXPECT_GT(answer.refused()[QLatin1String("says")].toString().size(), 20) << slip.line;
     }
     EXPECT_EQ(dump(), before);
+    // A comma in quotes is asked about, never taken for a point in silence.
+    const CliAnswer comma = on("play", {}, water(R"("water_percent":"17,4")"));
+    EXPECT_TRUE(comma.err.contains(QStringLiteral("does 17,4 mean 17.4?"))) << comma;
 }
 
 TEST_F(HoneySlips, WhatMayBeRightIsKeptAndAskedAbout) {
@@ -103,7 +106,7 @@ TEST_F(HoneySlips, WhatMayBeRightIsKeptAndAskedAbout) {
     // In words too: what it would be at 20 °C, and that it stays as it was read.
     const CliAnswer told =
         on("play", {}, water(R"("water_percent":18.9,"temperature_c":26)", "B2"));
-    EXPECT_TRUE(told.out.contains(QStringLiteral("18.4 %"))) << told;
+    EXPECT_TRUE(told.out.contains(QStringLiteral("18.3 %"))) << told;
     EXPECT_TRUE(told.out.contains(QStringLiteral("stays as read"))) << told;
     const CliAnswer shown = on("honey", {QStringLiteral("--json")});
     for (const QJsonValue honey : shown.object()[QLatin1String("standing")].toArray())
