@@ -201,7 +201,14 @@ int runTrace(Context& context) {
         return misused(context, traceSaid("trace needs one of --lot, --code, --bucket, --run, "
                                           "--hive, --box and --treatment"));
     const auto traced = trace(file, *of, context.clock.today());
-    if (!traced) return refuse(context, Refusal{Code::NotFound, "trace", {}});
+    if (!traced) {
+        const auto since = tracedSince(file, *of);
+        if (!since) return refuse(context, Refusal{Code::NotFound, "trace", {}});
+        return refuse(context,
+                      Refusal{Code::BeforeItBegan,
+                              "on",
+                              {{"name", traceSubject(file, *of)}, {"since", isoText(*since)}}});
+    }
     if (context.arguments.has("kept")) return printKept(context, file, *traced);
     if (!context.json()) {
         context.streams.out << pageText(tracePage(file, *traced));

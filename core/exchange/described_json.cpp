@@ -23,8 +23,21 @@ Refusal wrongType(const FieldInfo& field, const char* wanted) {
     return {Code::WrongType, field.key(), {{"wanted", wanted}}};
 }
 
+/// A number in quotes is text; one with a comma may be meant with a point, and is asked about.
+Refusal noNumber(const FieldInfo& field, const QJsonValue& json) {
+    Refusal refusal = wrongType(field, "number");
+    const QString text = json.toString().trimmed();
+    if (text.isEmpty()) return refusal;
+    refusal.values.emplace_back("value", text.toStdString());
+    bool isNumber = false;
+    const QString pointed = QString(text).replace(QLatin1Char(','), QLatin1Char('.'));
+    pointed.toDouble(&isNumber);
+    if (isNumber) refusal.values.emplace_back("meant", pointed.toStdString());
+    return refusal;
+}
+
 Result<Value> numberFromJson(const FieldInfo& field, const QJsonValue& json) {
-    if (!json.isDouble()) return wrongType(field, "number");
+    if (!json.isDouble()) return noNumber(field, json);
     const int decimals = spelling(field.kind).decimals;
     const double scaled = json.toDouble() * std::pow(10.0, decimals);
     const double rounded = std::round(scaled);
@@ -55,7 +68,12 @@ std::string allChoices(const FieldInfo& field) {
 Refusal whyRefused(const FieldInfo& field, const Value& value) {
     if (const auto* number = std::get_if<std::int64_t>(&value)) {
         if (*number < 0) return {Code::Negative, field.key(), {}};
-        return {Code::OutOfRange, field.key(), {{"value", std::to_string(*number)}}};
+        Refusal refusal{Code::OutOfRange, field.key(), {{"value", std::to_string(*number)}}};
+        if (field.kind == Kind::Percent) {
+            refusal.values.emplace_back("low", "0");
+            refusal.values.emplace_back("high", "100");
+        }
+        return refusal;
     }
     const auto* text = std::get_if<std::string>(&value);
     if (!text) return {Code::Missing, field.key(), {}};

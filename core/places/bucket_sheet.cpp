@@ -109,19 +109,26 @@ BucketSheet bucketSheet(const Read& file, Id<Extraction> id, Day on, Working* wo
     double water = 0;
     double dry = 0;
     const auto filled = file.where<Bucket>({is("extraction", id)});
-    for (const Bucket& each : filled) {
+    const auto waters = waterOfBuckets(file, filled, on);
+    for (std::size_t i = 0; i < filled.size(); ++i) {
+        const Bucket& each = filled[i];
         BucketLine line;
         line.mark = each.mark.text();
         line.bucket = each;
+        line.water = waters[i];
         const auto net = each.net ? each.net->middle() : std::nullopt;
         if (net) line.level = std::min(1.0, *net / sheet.fullG);
-        if (each.water && each.water->percent() > sheet.wettestPercent) {
+        const bool isSince = line.water && line.water->from != WaterFrom::AtTheGate;
+        if (isSince) sheet.readSince.push_back(line.mark);
+        if (line.water && line.water->wettestPercent() > sheet.wettestPercent) {
             line.tooWet = true;
             sheet.tooWet.push_back(line.mark);
-        } else if (each.water && net) {
-            water += each.water->percent() * *net;
+        } else if (line.water && net) {
+            const double percent = line.water->percent;
+            water += percent * *net;
             dry += *net;
-            note(working, "water_percent", each.water->percent(), "%", each.mark.text());
+            note(working, "water_percent", percent, "%",
+                 isSince ? line.mark + ", " + isoText(line.water->on.value_or(on)) : line.mark);
             note(working, "honey_g", *net, "g", each.mark.text());
         }
         sheet.lines.push_back(std::move(line));

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "core/model/honey/extraction.h"
+#include "core/places/water_in_use.h"
 #include "core/storage/rows.h"
 #include "core/support/working.h"
 
@@ -15,9 +16,10 @@ namespace combwright {
 
 struct BucketLine {
     std::string mark;
-    std::optional<Bucket> bucket;  ///< none: planned, nothing in it yet
-    std::optional<double> level;   ///< share of what a bucket is filled with, 0 to 1
-    bool tooWet = false;           ///< over the keeper's line: do not bottle
+    std::optional<Bucket> bucket;     ///< none: planned, nothing in it yet
+    std::optional<double> level;      ///< share of what a bucket is filled with, 0 to 1
+    std::optional<WaterInUse> water;  ///< gone by on the day; none: nobody knows
+    bool tooWet = false;              ///< over the keeper's line: do not bottle
     bool underGate = false;
 };
 
@@ -29,6 +31,7 @@ struct BucketSheet {
     std::int64_t planned = 0;       ///< with spare, by the honey in the boxes; 0: nobody knows
     std::optional<double> meanWaterPercent;  ///< by mass, of those dry enough
     std::vector<std::string> tooWet;
+    std::vector<std::string> readSince;  ///< their water is not that of the gate any more
 };
 
 /// @param working  the steps of the mean water where given

@@ -5,6 +5,7 @@
 #include <tuple>
 
 #include "core/storage/queries/constants.h"
+#include "core/trade/honey/density.h"
 #include "core/trade/honey/drying.h"
 #include "core/trade/honey/settling.h"
 #include "core/words/figures.h"
@@ -81,6 +82,15 @@ Explained settlingFigure(const Read& file, const QString& name, const Settling& 
     Explained why;
     why.what = vesselWhy("When %1 has settled").arg(name);
     why.answer = dayText(settling.until);
+    if (settling.honeyG && settling.wideMm) {
+        if (settling.depth == Settling::Depth::Likely)
+            note(&why.working, "vessel_wide", *settling.wideMm, "mm",
+                 "not measured: as wide as it is deep when full", "planning assumption, no source");
+        else
+            note(&why.working, "vessel_wide", *settling.wideMm, "mm");
+        if (const auto density = honeyDensity(settling.waterPercent, honeyDensityC))
+            std::ignore = depthInVessel(*settling.honeyG, *density, *settling.wideMm, &why.working);
+    }
     std::ignore = settlingHours(settling.waterPercent, settling.temperatureC, settling.depthMm,
                                 settling.bubbleUm, airLighterKgPerM3, &why.working);
     noteOwnRate(&why.working, file, "settling_plan_factor", on, "");

@@ -1,6 +1,5 @@
 #include "core/places/goods.h"
 
-#include "core/catalogue/honey_tables.h"
 #include "core/model/season_info.h"
 
 namespace combwright {
@@ -8,12 +7,6 @@ namespace combwright {
 std::string currencyOf(const Read& file) {
     const auto season = file.first<SeasonInfo>({});
     return season ? season->currency : std::string();
-}
-
-std::string honeyCaution() {
-    for (const PublishedLabelWord& each : publishedLabelWords())
-        if (each.what == "infant_caution") return each.says;
-    return {};
 }
 
 GoodsStock goodsStock(const Read& file, Day on) {

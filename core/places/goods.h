@@ -23,7 +23,4 @@ GoodsStock goodsStock(const Read& file, Day on);
 /// The sign behind prices; empty where the keeper gave none.
 std::string currencyOf(const Read& file);
 
-/// What belongs on every paper that goes with honey, from the published list of label words.
-std::string honeyCaution();
-
 }  // namespace combwright

@@ -11,6 +11,7 @@
 #include "core/storage/queries/holds.h"
 #include "core/storage/queries/names.h"
 #include "core/storage/queries/runs.h"
+#include "core/storage/queries/vessels.h"
 
 namespace combwright {
 namespace {
@@ -102,13 +103,18 @@ void addBucketsHalf(const Read& file, Day today, std::vector<HalfDone>& list) {
         const BucketSheet sheet = bucketSheet(file, run.id, today);
         for (const BucketLine& line : sheet.lines) {
             if (!line.tooWet) continue;
+            // What was poured away is nobody's worry any more.
+            const VesselLedger ledger = vesselLedger(file, {line.bucket->id, std::nullopt}, today);
+            if (ledger.empty) continue;
             HalfDone half;
             half.what = What::Bucket;
             half.name = line.mark;
             half.run = run.name.text();
             half.since = run.on;
             half.mass = line.bucket->net;
-            half.water = line.bucket->water->percent();
+            if (ledger.left && ledger.left != ledger.in)
+                half.mass = Known<Mass>{*ledger.left, std::nullopt, ledger.leftHow};
+            half.water = line.water->wettestPercent();
             half.waterLimit = sheet.wettestPercent;
             list.push_back(std::move(half));
         }

@@ -65,7 +65,7 @@ class HealthQuestions {
 
     void aboutRest(const Medicine& medicine) {
         // Of the whole record: what is written down late takes from what came after it.
-        const auto left = useOf(m_file, medicine, latestDay()).left();
+        const auto left = useOf(m_file, medicine, lastOfAllDays).left();
         if (!left || *left >= 0) return;
         put(Asked::MoreMedicineThanThere,
             askHealth("%1: more is written down than was bought, %2 %3 too much. Is an amount a "
@@ -73,7 +73,6 @@ class HealthQuestions {
                 .arg(fromUtf8(medicine.name.text()), QLocale().toString(-*left, 'g', 6),
                      fromUtf8(medicine.unit)));
     }
-    static Day latestDay() { return *makeDay(9999, 12, 31); }
 
     void aboutTreatment(const Treatment& given) {
         const auto medicine = m_file.find(given.medicine);

@@ -6,8 +6,11 @@
 #include "core/catalogue/honey_tables.h"
 #include "core/model/honey/extraction.h"
 #include "core/model/honey/telling.h"
+#include "core/model/storeroom/equipment.h"
 #include "core/storage/queries/constants.h"
+#include "core/storage/queries/vessel_books.h"
 #include "core/trade/honey/colour_class.h"
+#include "core/trade/honey/density.h"
 #include "core/trade/honey/drying.h"
 #include "core/trade/honey/granulation.h"
 #include "core/trade/honey/settling.h"
@@ -46,11 +49,32 @@ std::optional<AirOverHoney> airOf(const std::optional<Extraction>& room, double 
     return air;
 }
 
+/// How deep the honey stood that came into a vessel, and what is known of that.
+void takeDepth(const Read& file, const VesselView& view, Day on, Settling& settling) {
+    settling.depthMm = constantOr(file, "settling_depth_mm", {}, on, 500);
+    const auto honey = view.ledger.in ? view.ledger.in : view.holds;
+    const auto density = honeyDensity(settling.waterPercent, honeyDensityC);
+    if (!honey || *honey <= Mass{} || !density) return;
+    std::optional<Length> wide = view.lot ? view.lot->tankWide : std::nullopt;
+    if (const auto kind = view.bucket ? file.find(view.bucket->kind) : std::nullopt)
+        wide = kind->wide;
+    const auto grams = static_cast<double>(honey->grams());
+    const double full =
+        view.holds ? std::max(grams, static_cast<double>(view.holds->grams())) : grams;
+    const auto wideMm = wide ? Result<double>(wide->mm()) : wideAsDeep(full, *density);
+    const auto depth = wideMm ? depthInVessel(grams, *density, *wideMm) : wideMm;
+    if (!depth) return;
+    settling.depthMm = *depth;
+    settling.depth = wide ? Settling::Depth::OfWidth : Settling::Depth::Likely;
+    settling.honeyG = grams;
+    settling.wideMm = *wideMm;
+}
+
 std::optional<Settling> settlingOf(const Read& file, const StoredHoney& honey, Day on) {
     if (!honey.view.water) return std::nullopt;
     Settling settling;
-    settling.depthMm = constantOr(file, "settling_depth_mm", {}, on, 500);
     settling.waterPercent = honey.view.water->percent;
+    takeDepth(file, honey.view, on, settling);
     settling.bubbleUm = bubbleSeenUm;
     const auto run = runOf(file, honey.view);
     if (run && run->room)
@@ -165,8 +189,10 @@ HoneyStore honeyStore(const Read& file, Day on) {
     store.profile = limitsPicked(file, on);
     store.targetPercent = constantOr(file, "max_water_percent", {}, on, 18);
     HeldHoney held(file, on);
-    for (const Vessel& vessel : allVessels(file)) {
-        const VesselLedger ledger = vesselLedger(file, vessel, on);
+    const auto vessels = allVessels(file);
+    const VesselBooks books(file, vessels);
+    for (const Vessel& vessel : vessels) {
+        const VesselLedger ledger = books.ledger(vessel, on);
         if (ledger.since > on) continue;
         if (ledger.empty && *ledger.empty + days(emptiedShownDays) < on) continue;
         if (!ledger.empty && notWrittenOf(file, ledger, on)) {

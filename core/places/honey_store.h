@@ -24,7 +24,14 @@ inline constexpr double setsUsuallyToG = 15.0;
 
 /// Whether it has stood long enough.
 struct Settling {
+    /// Of a width: somebody measured the vessel. Likely: taken to be as deep as it is wide when
+    /// full. Usual: nobody knows how much honey it is, and the depth of an ordinary tank stands for
+    /// it.
+    enum class Depth { OfWidth, Likely, Usual };
     double depthMm = 0;
+    Depth depth = Depth::Usual;
+    std::optional<double> honeyG;  ///< that stood in it; none: nobody knows
+    std::optional<double> wideMm;
     double temperatureC = 0;  ///< of the room on the day, else the warmth honey is strained at
     bool warmthAssumed = false;
     double waterPercent = 0;

@@ -134,7 +134,7 @@ std::optional<JarLeaf> jarLeaf(const Read& file, Id<Bottling> id) {
         if (const auto lot = file.find(vessel.lot)) takeTraits(lot->traits, leaf);
     }
     takeLeafWater(file, filledFrom, leaf);
-    const TraceBack back = traceBack(file, *bottling);
+    const TraceBack back = traceBack(file, *bottling, lastOfAllDays);
     leaf.blends = static_cast<std::int64_t>(back.blends.size());
     for (const TraceSource& source : back.sources) {
         if (source.vessel.bucket) ++leaf.buckets;

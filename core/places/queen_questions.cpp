@@ -48,7 +48,7 @@ class QueenQuestions {
         const int year = static_cast<int>(queen.reared->value());
         // The keeper's own set or the usual one: which of them was in use when she was painted
         // nobody wrote down.
-        const std::string own = marksQueensOf(m_file, year, *makeDay(9999, 12, 31));
+        const std::string own = marksQueensOf(m_file, year, lastOfAllDays);
         const QString painted = fromUtf8(queen.colour);
         for (const std::string& may : {own, std::string(queenColour(year))})
             if (may.empty() || painted.compare(fromUtf8(may), Qt::CaseInsensitive) == 0) return;

@@ -4,6 +4,7 @@
 
 #include "core/model/season_info.h"
 #include "core/places/full_frame.h"
+#include "core/places/water_in_use.h"
 #include "core/storage/queries/constants.h"
 #include "core/storage/queries/names.h"
 #include "core/storage/queries/runs.h"
@@ -59,10 +60,11 @@ std::optional<Id<FrameKind>> usualFrames(const std::vector<ExtractionBox>& boxes
     return usual;
 }
 
-void takeBuckets(const Read& file, RunBalance& balance) {
+void takeBuckets(const std::vector<Bucket>& buckets, RunBalance& balance) {
     bool any = false;
     How how = How::Weighed;
-    for (const Bucket& bucket : file.where<Bucket>({is("extraction", balance.run.id)})) {
+    balance.filled = static_cast<std::int64_t>(buckets.size());
+    for (const Bucket& bucket : buckets) {
         if (const auto net = grams(bucket.net)) {
             balance.buckets += Mass::roundedGrams(*net);
             how = weaker(how, bucket.net->how);
@@ -70,12 +72,20 @@ void takeBuckets(const Read& file, RunBalance& balance) {
         } else {
             balance.unweighed.push_back(bucket.mark.text());
         }
-        if (!bucket.water) continue;
-        const double water = bucket.water->percent();
-        balance.waterLow = std::min(balance.waterLow.value_or(water), water);
-        balance.waterHigh = std::max(balance.waterHigh.value_or(water), water);
     }
     balance.bucketsHow = any ? how : How::Unknown;
+}
+
+void takeWater(const Read& file, const std::vector<Bucket>& buckets, RunBalance& balance) {
+    const auto waters = waterOfBuckets(file, buckets, lastOfAllDays);
+    for (std::size_t i = 0; i < buckets.size(); ++i) {
+        if (!waters[i]) continue;
+        const double water = waters[i]->percent;
+        balance.waterLow = std::min(balance.waterLow.value_or(water), water);
+        balance.waterHigh = std::max(balance.waterHigh.value_or(water), water);
+        if (waters[i]->from != WaterFrom::AtTheGate)
+            balance.readSince.push_back(buckets[i].mark.text());
+    }
 }
 
 struct SharedOut {
@@ -90,13 +100,16 @@ bool weighedBoth(const ExtractionBox& box) { return grams(box.gross) && grams(bo
 
 /// By what was reckoned in each box; of one weighed full and wet, what it lost.
 SharedOut sharedByEye(const Read& file, const RunBalance& balance,
-                      const std::vector<ExtractionBox>& boxes, Working* working) {
+                      const std::vector<ExtractionBox>& boxes,
+                      const std::vector<std::string>& marks, Working* working) {
     std::vector<EstimatedBox> estimated;
     const auto usual = usualFrames(boxes);
-    for (const ExtractionBox& box : boxes)
-        estimated.push_back({calledInRun(file, box), hiveKey(box),
+    for (std::size_t i = 0; i < boxes.size(); ++i) {
+        const ExtractionBox& box = boxes[i];
+        estimated.push_back({marks[i], hiveKey(box),
                              weighedBoth(box) ? std::max(0.0, *grams(box.gross) - *grams(box.wet))
                                               : byEyeGrams(file, box, balance.run, usual)});
+    }
     const auto total = balance.bucketsHow == How::Unknown
                            ? std::nullopt
                            : std::optional(static_cast<double>(balance.buckets.grams()));
@@ -104,13 +117,16 @@ SharedOut sharedByEye(const Read& file, const RunBalance& balance,
 }
 
 Result<SharedOut> shareOut(const Read& file, const RunBalance& balance,
-                           const std::vector<ExtractionBox>& boxes, Working* working) {
+                           const std::vector<ExtractionBox>& boxes,
+                           const std::vector<std::string>& marks, Working* working) {
     if (std::none_of(boxes.begin(), boxes.end(), weighedBoth))
-        return sharedByEye(file, balance, boxes, working);
+        return sharedByEye(file, balance, boxes, marks, working);
     std::vector<YieldBox> weighed;
-    for (const ExtractionBox& box : boxes)
-        weighed.push_back({calledInRun(file, box), hiveKey(box), grams(box.gross), grams(box.wet),
+    for (std::size_t i = 0; i < boxes.size(); ++i) {
+        const ExtractionBox& box = boxes[i];
+        weighed.push_back({marks[i], hiveKey(box), grams(box.gross), grams(box.wet),
                            weighedBoth(box) ? weaker(box.gross->how, box.wet->how) : How::Unknown});
+    }
     const YieldRun run{static_cast<double>(balance.buckets.grams()), grams(balance.run.cappings),
                        grams(balance.run.scrapings)};
     auto shares = shareYield(run, weighed, working);
@@ -125,11 +141,27 @@ Result<SharedOut> shareOut(const Read& file, const RunBalance& balance,
             "boxes[" + std::to_string(i) + "]." + (grams(boxes[i].gross) ? "wet_g" : "gross_g"),
             {{"mark", weighed[i].mark}}};
     }
-    return sharedByEye(file, balance, boxes, working);
+    return sharedByEye(file, balance, boxes, marks, working);
 }
 
-void takeShares(const Read& file, const YieldShares& shares, RunBalance& balance) {
-    const auto closing = file.where<ClosingShare>({is("extraction", balance.run.id)});
+/// Hives by their number, and what they are called.
+using HiveMarks = std::map<std::int64_t, Hive>;
+
+HiveMarks hivesBehind(const Read& file, const std::vector<ExtractionBox>& boxes) {
+    std::vector<Id<Hive>> hives;
+    for (const ExtractionBox& box : boxes)
+        if (box.hive && std::find(hives.begin(), hives.end(), *box.hive) == hives.end())
+            hives.push_back(*box.hive);
+    return file.findAny(hives);
+}
+
+std::string markOf(const HiveMarks& hives, Id<Hive> hive) {
+    const auto known = hives.find(hive.number);
+    return known == hives.end() ? "#" + std::to_string(hive.number) : known->second.mark.text();
+}
+
+void takeShares(const YieldShares& shares, const HiveMarks& hives, RunBalance& balance) {
+    const auto& closing = balance.closing;
     const auto atClosing = [&](std::optional<Id<Hive>> hive) -> Mass {
         for (const ClosingShare& share : closing)
             if (share.hive == hive) return share.mass;
@@ -145,7 +177,7 @@ void takeShares(const Read& file, const YieldShares& shares, RunBalance& balance
     for (const YieldShares::HiveLine& line : shares.hives) {
         RunShare share;
         share.hive = Id<Hive>{std::atoll(line.hive.c_str())};
-        share.mark = nameOf(file, Hive::table, share.hive->number);
+        share.mark = markOf(hives, *share.hive);
         share.mass = line.honey;
         share.partHow = line.how;
         share.how =
@@ -167,8 +199,7 @@ void takeShares(const Read& file, const YieldShares& shares, RunBalance& balance
 
 BucketSum bucketSum(const Read& file, Id<Extraction> run) {
     RunBalance balance;
-    balance.run.id = run;
-    takeBuckets(file, balance);
+    takeBuckets(file.where<Bucket>({is("extraction", run)}), balance);
     return {balance.buckets, balance.bucketsHow};
 }
 
@@ -189,31 +220,35 @@ How RunBalance::missingHow() const {
     return how == How::Weighed ? How::ByDifference : how;
 }
 
-Result<RunBalance> runBalance(const Read& file, Id<Extraction> id, Working* working) {
-    const auto run = file.find(id);
-    if (!run) return Refusal{Code::NotFound, "run", {}};
+namespace {
+
+Result<RunBalance> balanceOf(const Read& file, const RunRecords& records, Working* working) {
+    const Extraction& run = records.run;
+    const auto& boxes = records.boxes;
     RunBalance balance;
-    balance.run = *run;
-    if (run->yard) balance.yard = nameOf(file, Yard::table, run->yard->number);
-    if (const auto cappings = grams(run->cappings))
-        balance.cappings = Mass::roundedGrams(*cappings);
-    if (const auto scrapings = grams(run->scrapings))
+    balance.run = run;
+    if (run.yard) balance.yard = nameOf(file, Yard::table, run.yard->number);
+    if (const auto cappings = grams(run.cappings)) balance.cappings = Mass::roundedGrams(*cappings);
+    if (const auto scrapings = grams(run.scrapings))
         balance.scrapings = Mass::roundedGrams(*scrapings);
-    takeBuckets(file, balance);
-    balance.loads = static_cast<std::int64_t>(file.where<SpinLoad>({is("extraction", id)}).size());
-    const auto boxes = file.where<ExtractionBox>({is("extraction", id)});
-    const auto shared = shareOut(file, balance, boxes, working);
+    takeBuckets(records.buckets, balance);
+    balance.loads =
+        static_cast<std::int64_t>(file.where<SpinLoad>({is("extraction", run.id)}).size());
+    balance.closing = file.where<ClosingShare>({is("extraction", run.id)});
+    const std::vector<std::string> marks = calledInRun(file, boxes);
+    const auto shared = shareOut(file, balance, boxes, marks, working);
     if (!shared) return shared.error();
     balance.byEye = shared->byEye;
     const YieldShares& shares = shared->shares;
+    const HiveMarks hives = hivesBehind(file, boxes);
     double out = 0;
     bool allKnown = !boxes.empty() && !balance.byEye;
     std::int64_t weighedFrames = 0;
     for (std::size_t i = 0; i < boxes.size(); ++i) {
         RunBoxLine line;
         line.box = boxes[i];
-        line.mark = calledInRun(file, boxes[i]);
-        if (boxes[i].hive) line.hive = nameOf(file, Hive::table, boxes[i].hive->number);
+        line.mark = marks[i];
+        if (boxes[i].hive) line.hive = markOf(hives, *boxes[i].hive);
         if (i < shares.offG.size()) line.offG = shares.offG[i];
         line.byDifference = std::find(shares.byDifference.begin(), shares.byDifference.end(), i) !=
                             shares.byDifference.end();
@@ -227,8 +262,30 @@ Result<RunBalance> runBalance(const Read& file, Id<Extraction> id, Working* work
     balance.unaccountedG = balance.byEye ? std::nullopt : shares.unaccountedG;
     if (allKnown && weighedFrames > 0)
         balance.gotPerFrameG = out / static_cast<double>(weighedFrames);
-    takeShares(file, shares, balance);
-    if (balance.revised) balance.revisions = revisionsOf(file, id);
+    takeShares(shares, hives, balance);
+    if (balance.revised) balance.revisions = revisionsOf(file, run.id);
+    return balance;
+}
+
+}  // namespace
+
+Result<RunBalance> runBalance(const Read& file, Id<Extraction> id, Working* working) {
+    const auto records = runRecords(file, id);
+    if (!records) return Refusal{Code::NotFound, "run", {}};
+    auto balance = balanceOf(file, *records, working);
+    if (balance) takeWater(file, records->buckets, *balance);
+    return balance;
+}
+
+Result<RunBalance> runBalanceOn(const Read& file, Id<Extraction> id, Day on) {
+    const auto records = runRecords(file, id);
+    if (!records) return Refusal{Code::NotFound, "run", {}};
+    auto balance = balanceOf(file, *records, nullptr);
+    if (!balance || !balance->revised) return balance;
+    const auto isLater = [on](const RunRevision& each) { return each.on && *each.on > on; };
+    if (std::none_of(balance->revisions.begin(), balance->revisions.end(), isLater)) return balance;
+    balance = balanceOf(file, *runRecordsOn(file, id, on), nullptr);
+    if (balance) std::erase_if(balance->revisions, isLater);
     return balance;
 }
 

@@ -36,7 +36,9 @@ struct RunBalance {
     Extraction run;
     std::string yard;
     std::vector<RunBoxLine> boxes;
-    std::vector<RunShare> shares;  ///< hives in order of coming, the unknown line last
+    std::vector<RunShare> shares;       ///< hives in order of coming, the unknown line last
+    std::vector<ClosingShare> closing;  ///< as they were when it was closed; none: it never was
+    std::int64_t filled = 0;            ///< buckets
     Mass buckets;
     How bucketsHow = How::Unknown;
     std::vector<std::string> unweighed;  ///< buckets nobody said the honey of: not in the sum
@@ -48,10 +50,11 @@ struct RunBalance {
     /// Nothing was weighed, or too little to find the rest by difference: shares follow frames and
     /// fill, of boxes weighed full and wet what they lost.
     bool byEye = false;
-    bool revised = false;                ///< shares differ from those at closing
-    std::vector<RunRevision> revisions;  ///< what was done since, where it is revised
-    std::optional<double> gotPerFrameG;  ///< off the boxes by frame, where all were weighed
-    std::optional<double> waterLow, waterHigh;
+    bool revised = false;                       ///< shares differ from those at closing
+    std::vector<RunRevision> revisions;         ///< what was done since, where it is revised
+    std::optional<double> gotPerFrameG;         ///< off the boxes by frame, where all were weighed
+    std::optional<double> waterLow, waterHigh;  ///< of its buckets, as gone by now
+    std::vector<std::string> readSince;         ///< buckets whose water was read after the gate
 
     /// How what came out of the boxes is known: by its weakest box.
     How outHow() const;
@@ -70,5 +73,8 @@ BucketSum bucketSum(const Read& file, Id<Extraction> run);
 /// The balance of a run as it stands; the steps of sharing out go into `working`. Refused with
 /// SecondUnknown where two weights are missing and nobody said how full such a box was.
 Result<RunBalance> runBalance(const Read& file, Id<Extraction> run, Working* working = nullptr);
+/// As it stood at the end of a day: what was put right later, a tag or a weight, is not in it.
+/// Without the water of its buckets.
+Result<RunBalance> runBalanceOn(const Read& file, Id<Extraction> run, Day on);
 
 }  // namespace combwright

@@ -5,18 +5,19 @@
 namespace combwright {
 namespace {
 
-bool isThere(const Read& file, const TraceOf& of) {
-    return file.find(of.bucket) || file.find(of.lot) || file.find(of.bottling) ||
-           file.find(of.run) || file.find(of.hive) || file.find(of.box) || file.find(of.treatment);
+template <class Record>
+std::optional<Day> dayOf(const Read& file, const std::optional<Id<Record>>& id) {
+    const auto record = file.find(id);
+    return record ? std::optional(record->on) : std::nullopt;
 }
 
 std::vector<TraceStart> startsOf(const Read& file, Trace& traced) {
     const TraceOf& of = traced.of;
     if (of.run) return startsOfRun(file, *of.run);
-    if (of.hive) return startsOfHive(file, *of.hive, traced.unknown);
-    if (of.box) return startsOfBox(file, *of.box, traced.unknown);
+    if (of.hive) return startsOfHive(file, *of.hive, traced.on, traced.unknown);
+    if (of.box) return startsOfBox(file, *of.box, traced.on, traced.unknown);
     if (const auto treatment = file.find(of.treatment))
-        return startsOfTreatment(file, *treatment, traced.unknown);
+        return startsOfTreatment(file, *treatment, traced.on, traced.unknown);
     if (const auto bottling = file.find(of.bottling))
         return {{vesselOf(*bottling), 1.0, How::Weighed}};
     return {{{of.bucket, of.lot}, 1.0, How::Weighed}};
@@ -65,32 +66,44 @@ std::string traceSubject(const Read& file, const TraceOf& of) {
            nameOf(file, Hive::table, treatment->hive.number) + ", " + isoText(treatment->on);
 }
 
+std::optional<Day> tracedSince(const Read& file, const TraceOf& of) {
+    if (of.lot) return dayOf(file, of.lot);
+    if (of.bottling) return dayOf(file, of.bottling);
+    if (of.run) return dayOf(file, of.run);
+    if (of.treatment) return dayOf(file, of.treatment);
+    if (const auto bucket = file.find(of.bucket))
+        return dayOf(file, std::optional(bucket->extraction));
+    const bool stands = file.find(of.hive) || file.find(of.box);
+    return stands ? std::optional(Day::min()) : std::nullopt;
+}
+
 std::optional<Trace> trace(const Read& file, const TraceOf& of, Day on) {
     const OneState still(file);
-    if (!isThere(file, of)) return std::nullopt;
+    const auto since = tracedSince(file, of);
+    if (!since || *since > on) return std::nullopt;
     Trace traced;
     traced.of = of;
     traced.name = traceSubject(file, of);
     traced.on = on;
     if (const auto bottling = file.find(of.bottling)) {
-        traced.back = traceBack(file, *bottling);
+        traced.back = traceBack(file, *bottling, on);
         for (Hold& each : holdsOn(file, bottling->id, on))
             traced.holds.push_back(tracedHold(file, std::move(each)));
         traced.treated = treatedShare(file, bottling->id, on);
     } else if (of.bucket || of.lot) {
         const Vessel vessel{of.bucket, of.lot};
-        traced.back = traceBack(file, vessel);
+        traced.back = traceBack(file, vessel, on);
         for (Hold& each : holdsOn(file, vessel, on))
             traced.holds.push_back(tracedHold(file, std::move(each)));
         traced.treated = treatedShare(file, vessel, on);
     }
-    traced.forward = traceForward(file, startsOf(file, traced));
+    traced.forward = traceForward(file, startsOf(file, traced), on);
     if (traced.back)
         for (const TraceUnknown& each : traced.back->unknown) sayOnce(traced.unknown, each);
     for (const TraceUnknown& each : traced.forward.unknown) sayOnce(traced.unknown, each);
     if (const auto subject = Name::of(traced.name))
-        traced.kept = file.where<KeptSheet>(
-            {is("what_sheet", *Name::of(traceSheet)), is("subject", *subject)});
+        traced.kept = file.where<KeptSheet>({is("what_sheet", *Name::of(traceSheet)),
+                                             is("subject", *subject), isUpTo("on_day", on)});
     return traced;
 }
 

@@ -45,8 +45,12 @@ struct Trace {
     std::vector<KeptSheet> kept;        ///< as it was printed before, the oldest first
 };
 
-/// Nothing where there is no such thing.
+/// As it was known at the end of a day: what happened later, and what was put right later, is not
+/// in it. Nothing where there is no such thing, or was none that day yet.
 std::optional<Trace> trace(const Read& file, const TraceOf& of, Day on);
+/// Since when it can be traced: honey and what is given from its day on, hives and boxes always.
+/// Nothing where there is no such thing.
+std::optional<Day> tracedSince(const Read& file, const TraceOf& of);
 
 /// What a trace sheet is kept under: its kind and of what.
 inline constexpr std::string_view traceSheet = "trace";

@@ -9,12 +9,11 @@
 #include "core/storage/queries/runs.h"
 #include "core/storage/queries/stays.h"
 #include "core/storage/queries/trace.h"
+#include "core/storage/queries/vessel_books.h"
 #include "core/trade/honey/apportion.h"
 
 namespace combwright {
 namespace {
-
-const Day endOfTime = *parseDay("9999-12-31");
 
 struct MixedPart {
     double part = 0;
@@ -25,27 +24,26 @@ struct MixedPart {
 /// or in a lot that goes no further back.
 class Unmixing {
   public:
-    Unmixing(const Read& file, TraceBack& back) : m_file(file), m_back(back) {}
-
-    std::map<Vessel, MixedPart> of(const Vessel& vessel) {
+    Unmixing(const Read& file, const Vessel& vessel, Day on, TraceBack& back) : m_back(back) {
         add(vessel, 1, How::Weighed);
-        if (vessel.lot) {
-            for (const LotPart& part : partsBehind(m_file, {*vessel.lot})) {
-                m_parts[part.lot.number].push_back(part);
-                if (part.from) ++m_waits[part.from->number];
-            }
-            openUp(*vessel.lot);
-            for (std::size_t i = 0; i < m_ready.size(); ++i) openUp(m_ready[i]);
-            for (const auto& [lot, waits] : m_waits)
-                if (waits > 0)
-                    sayOnce(m_back.unknown, {TraceGap::InARing, nameOfLot(Id<Lot>{lot})});
+        if (!vessel.lot) return;
+        std::vector<Id<Lot>> met{*vessel.lot};
+        for (const LotPart& part : partsBehind(file, met, on)) {
+            m_parts[part.lot.number].push_back(part);
+            if (!part.from) continue;
+            if (++m_waits[part.from->number] == 1) met.push_back(*part.from);
         }
-        return std::move(m_shares);
+        m_lots = file.findAny(met);
+        openUp(*vessel.lot);
+        for (std::size_t i = 0; i < m_ready.size(); ++i) openUp(m_ready[i]);
+        for (const auto& [lot, waits] : m_waits)
+            if (waits > 0 && m_lots.contains(lot))
+                sayOnce(m_back.unknown, {TraceGap::InARing, m_lots.at(lot).name.text()});
     }
 
-  private:
-    std::string nameOfLot(Id<Lot> lot) const { return nameOf(m_file, Vessel{std::nullopt, lot}); }
+    const std::map<Vessel, MixedPart>& shares() const { return m_shares; }
 
+  private:
     void add(const Vessel& vessel, double part, How how) {
         const auto [known, isNew] = m_shares.try_emplace(vessel, MixedPart{part, how});
         if (isNew) return;
@@ -55,13 +53,14 @@ class Unmixing {
 
     /// Puts what went into a lot in its place.
     void openUp(Id<Lot> id) {
-        const auto lot = m_file.find(id);
+        const auto lot = m_lots.find(id.number);
         const auto parts = m_parts.find(id.number);
-        if (!lot) return;
+        if (lot == m_lots.end()) return;
+        const std::string& name = lot->second.name.text();
         if (parts == m_parts.end()) {
-            const bool isBought = lot->origin == LotOrigin::BoughtIn;
-            sayOnce(m_back.unknown, {isBought ? TraceGap::BoughtIn : TraceGap::NoParts,
-                                     lot->name.text(), 0, isBought ? lot->supplier : ""});
+            const bool isBought = lot->second.origin == LotOrigin::BoughtIn;
+            sayOnce(m_back.unknown, {isBought ? TraceGap::BoughtIn : TraceGap::NoParts, name, 0,
+                                     isBought ? lot->second.supplier : ""});
             return;
         }
         const MixedPart all = m_shares[{std::nullopt, id}];
@@ -72,13 +71,11 @@ class Unmixing {
             filledOn.insert(part.on);
         }
         if (filledOn.size() > 1)
-            sayOnce(m_back.unknown, {TraceGap::ToppedUp, lot->name.text(),
-                                     static_cast<std::int64_t>(filledOn.size())});
+            sayOnce(m_back.unknown,
+                    {TraceGap::ToppedUp, name, static_cast<std::int64_t>(filledOn.size())});
         if (sum <= 0) return;
         m_shares.erase({std::nullopt, id});
-        TraceBlend blend{*lot, partsOf(m_file, id), {}};
-        for (const VesselPart& part : blend.parts) blend.names.push_back(nameOf(m_file, part.from));
-        m_back.blends.push_back(std::move(blend));
+        m_back.blends.push_back({lot->second, eachOnce(parts->second), {}});
         for (const LotPart& part : parts->second) {
             add({part.bucket, part.from}, all.part * static_cast<double>(part.mass.grams()) / sum,
                 weaker(all.how, part.how));
@@ -86,13 +83,22 @@ class Unmixing {
         }
     }
 
-    const Read& m_file;
     TraceBack& m_back;
     std::map<Vessel, MixedPart> m_shares;
+    std::map<std::int64_t, Lot> m_lots;
     std::map<std::int64_t, std::vector<LotPart>> m_parts;
     std::map<std::int64_t, std::int64_t> m_waits;  ///< parts of a lot not yet poured
     std::vector<Id<Lot>> m_ready;
 };
+
+/// The buckets and lots on the way, each once.
+std::vector<Vessel> vesselsMet(const std::map<Vessel, MixedPart>& shares, const TraceBack& back) {
+    std::set<Vessel> met;
+    for (const auto& [vessel, share] : shares) met.insert(vessel);
+    for (const TraceBlend& blend : back.blends)
+        for (const VesselPart& part : blend.parts) met.insert(part.from);
+    return {met.begin(), met.end()};
+}
 
 std::vector<std::optional<Mass>> sharedOut(const std::optional<Mass>& whole,
                                            const std::vector<double>& parts) {
@@ -103,9 +109,12 @@ std::vector<std::optional<Mass>> sharedOut(const std::optional<Mass>& whole,
     return shares;
 }
 
-void takeSources(const Read& file, std::map<Vessel, MixedPart> shares, TraceBack& back) {
+void takeSources(const VesselHeads& heads, const std::map<Vessel, MixedPart>& shares,
+                 TraceBack& back) {
+    for (TraceBlend& blend : back.blends)
+        for (const VesselPart& part : blend.parts) blend.names.push_back(heads.name(part.from));
     for (const auto& [vessel, share] : shares)
-        back.sources.push_back({vessel, nameOf(file, vessel), share.part, {}, share.how});
+        back.sources.push_back({vessel, heads.name(vessel), share.part, {}, share.how});
     // Buckets first, in the order they were filled.
     std::stable_sort(back.sources.begin(), back.sources.end(),
                      [](const TraceSource& a, const TraceSource& b) {
@@ -124,12 +133,12 @@ struct ShareThenNow {
     How how = How::Unknown;
 };
 
-std::vector<ShareThenNow> sharesOf(const Read& file, const RunBalance& balance) {
+std::vector<ShareThenNow> sharesOf(const RunBalance& balance) {
     std::vector<ShareThenNow> shares;
     for (const RunShare& each : balance.shares)
         shares.push_back({each.hive, each.mass, each.atClosing.value_or(each.mass), each.partHow});
     // A hive that was taken for another's box has a share no more, and had one then.
-    for (const ClosingShare& each : file.where<ClosingShare>({is("extraction", balance.run.id)}))
+    for (const ClosingShare& each : balance.closing)
         if (std::none_of(shares.begin(), shares.end(),
                          [&](const ShareThenNow& share) { return share.hive == each.hive; }))
             shares.push_back({each.hive, Mass{}, each.mass, each.how});
@@ -140,8 +149,8 @@ std::vector<ShareThenNow> sharesOf(const Read& file, const RunBalance& balance) 
     return shares;
 }
 
-void takeHives(const Read& file, const RunBalance& balance, TraceRun& traced) {
-    const auto shares = sharesOf(file, balance);
+void takeHives(const HivesCalled& called, const RunBalance& balance, TraceRun& traced) {
+    const auto shares = sharesOf(balance);
     std::vector<double> now, then;
     double allNow = 0, allThen = 0;
     for (const ShareThenNow& each : shares) {
@@ -157,7 +166,7 @@ void takeHives(const Read& file, const RunBalance& balance, TraceRun& traced) {
     for (std::size_t i = 0; i < shares.size(); ++i) {
         TraceHive line;
         line.hive = shares[i].hive;
-        if (line.hive) line.mark = calledOn(file, *line.hive, traced.run.on);
+        if (line.hive) line.mark = called.on(*line.hive, traced.run.on);
         line.part = now[i];
         line.mass = masses[i];
         line.how = weaker(shares[i].how, traced.how);
@@ -166,20 +175,27 @@ void takeHives(const Read& file, const RunBalance& balance, TraceRun& traced) {
     }
 }
 
-void takeTracedBoxes(const Read& file, TraceRun& traced, std::vector<TraceUnknown>& unknown) {
+void takeTracedBoxes(const Read& file, const HivesCalled& called, const RunRecords& records,
+                     TraceRun& traced, std::vector<TraceUnknown>& unknown) {
     std::int64_t hiveless = 0, nobodyKnows = 0;
-    for (const ExtractionBox& entry :
-         file.where<ExtractionBox>({is("extraction", traced.run.id)})) {
-        TraceBox box{entry, calledInRun(file, entry), {}, {}, {}};
-        if (entry.hive) box.hive = calledOn(file, *entry.hive, traced.run.on);
+    const auto marks = calledInRun(file, records.boxes);
+    std::vector<Id<Box>> known;
+    for (const ExtractionBox& entry : records.boxes)
+        if (entry.box && entry.hive) known.push_back(*entry.box);
+    const auto stays = staysOfAny(file, known);
+    for (std::size_t i = 0; i < records.boxes.size(); ++i) {
+        const ExtractionBox& entry = records.boxes[i];
+        TraceBox box{entry, marks[i], {}, {}, {}};
+        if (entry.hive) box.hive = called.on(*entry.hive, traced.run.on);
         if (!entry.hive) ++hiveless;
         if (!entry.box) ++nobodyKnows;
         if (entry.box && entry.hive) {
-            for (const auto& [hive, stay] : staysOf(file, *entry.box)) {
-                if (hive != *entry.hive || stay.from > traced.run.on) continue;
-                box.on = stay.from;
-                box.off = stay.to && *stay.to <= traced.run.on ? stay.to : std::nullopt;
-            }
+            if (const auto of = stays.find(entry.box->number); of != stays.end())
+                for (const auto& [hive, stay] : of->second) {
+                    if (hive != *entry.hive || stay.from > traced.run.on) continue;
+                    box.on = stay.from;
+                    box.off = stay.to && *stay.to <= traced.run.on ? stay.to : std::nullopt;
+                }
             if (!box.on) sayOnce(unknown, {TraceGap::StayNotWritten, box.mark, 0, box.hive});
         }
         traced.boxes.push_back(std::move(box));
@@ -189,11 +205,13 @@ void takeTracedBoxes(const Read& file, TraceRun& traced, std::vector<TraceUnknow
     if (nobodyKnows > 0) sayOnce(unknown, {TraceGap::BoxUnknown, name, nobodyKnows});
 }
 
-void takeMedicines(const Read& file, TraceRun& traced) {
+void takeMedicines(const Read& file, Day on, TraceRun& traced) {
     std::set<std::int64_t> inRun;
     for (const TraceBox& each : traced.boxes)
         if (each.entry.box) inRun.insert(each.entry.box->number);
     for (TreatmentLine& line : treatmentsBehind(file, traced.run.id)) {
+        // What was taken out later hung there still, as far as anybody knew.
+        if (line.treatment.out && *line.treatment.out > on) line.treatment.out.reset();
         TraceMedicine medicine;
         medicine.hive = calledOn(file, line.hive.id, line.treatment.on);
         medicine.boxes = static_cast<int>(traced.boxes.size());
@@ -205,11 +223,38 @@ void takeMedicines(const Read& file, TraceRun& traced) {
     }
 }
 
-void takeRuns(const Read& file, TraceBack& back) {
+void takeRun(const Read& file, Day on, TraceRun& traced, std::vector<TraceUnknown>& unknown) {
+    const std::string name = traced.run.name.text();
+    const auto balance = runBalanceOn(file, traced.run.id, on);
+    RunRecords records;
+    if (balance) {
+        traced.yard = balance->yard;
+        traced.revised = balance->revised;
+        traced.revisions = balance->revisions;
+        for (const RunBoxLine& each : balance->boxes) records.boxes.push_back(each.box);
+        if (balance->filled > 1 && balance->shares.size() > 1)
+            sayOnce(unknown, {TraceGap::MixedInRun, name, balance->filled});
+    } else {
+        records = runRecordsOn(file, traced.run.id, on).value_or(RunRecords{});
+        sayOnce(unknown, {TraceGap::NotShared, name});
+    }
+    std::vector<Id<Hive>> hives;
+    for (const ExtractionBox& each : records.boxes)
+        if (each.hive) hives.push_back(*each.hive);
+    if (balance)
+        for (const ClosingShare& each : balance->closing)
+            if (each.hive) hives.push_back(*each.hive);
+    if (records.boxes.empty()) sayOnce(unknown, {TraceGap::NoBoxes, name});
+    const HivesCalled called(file, std::move(hives));
+    if (balance) takeHives(called, *balance, traced);
+    takeTracedBoxes(file, called, records, traced, unknown);
+    takeMedicines(file, on, traced);
+}
+
+void takeRuns(const Read& file, Day on, const VesselHeads& heads, TraceBack& back) {
     std::map<std::int64_t, TraceRun> runs;
     for (const TraceSource& source : back.sources) {
-        const auto bucket = file.find(source.vessel.bucket);
-        const auto run = bucket ? file.find(bucket->extraction) : std::nullopt;
+        const Extraction* run = heads.run(source.vessel);
         if (!run) continue;
         const auto [known, isNew] = runs.try_emplace(run->id.number);
         TraceRun& traced = known->second;
@@ -222,54 +267,43 @@ void takeRuns(const Read& file, TraceBack& back) {
         traced.how = weaker(traced.how, source.how);
     }
     for (auto& [number, traced] : runs) {
-        const std::string name = traced.run.name.text();
-        const auto balance = runBalance(file, traced.run.id);
-        if (balance) {
-            traced.yard = balance->yard;
-            traced.revised = balance->revised;
-            traced.revisions = balance->revisions;
-            takeHives(file, *balance, traced);
-        }
-        const auto buckets = file.where<Bucket>({is("extraction", traced.run.id)}).size();
-        if (!balance)
-            sayOnce(back.unknown, {TraceGap::NotShared, name});
-        else if (buckets > 1 && traced.hives.size() > 1)
-            sayOnce(back.unknown, {TraceGap::MixedInRun, name, static_cast<std::int64_t>(buckets)});
-        takeTracedBoxes(file, traced, back.unknown);
-        takeMedicines(file, traced);
+        takeRun(file, on, traced, back.unknown);
         back.runs.push_back(std::move(traced));
     }
     std::stable_sort(back.runs.begin(), back.runs.end(),
                      [](const TraceRun& a, const TraceRun& b) { return a.run.on < b.run.on; });
 }
 
-TraceBack wayBack(const Read& file, const Vessel& vessel, std::optional<Mass> mass, How how,
+TraceBack wayBack(const Read& file, const Vessel& vessel, Day on, std::optional<Mass> mass, How how,
                   const std::string& name) {
     TraceBack back;
     back.mass = mass;
     back.how = how;
     if (!mass) sayOnce(back.unknown, {TraceGap::MassUnknown, name});
-    takeSources(file, Unmixing(file, back).of(vessel), back);
+    const Unmixing unmixed(file, vessel, on, back);
+    const VesselHeads heads(file, vesselsMet(unmixed.shares(), back));
+    takeSources(heads, unmixed.shares(), back);
     // A part is known no better than the whole.
     if (mass)
         for (TraceSource& each : back.sources) each.how = weaker(each.how, how);
-    takeRuns(file, back);
+    takeRuns(file, on, heads, back);
     return back;
 }
 
 }  // namespace
 
-TraceBack traceBack(const Read& file, const Vessel& vessel) {
-    const VesselLedger ledger = vesselLedger(file, vessel, endOfTime);
-    return wayBack(file, vessel, ledger.in, ledger.inHow, nameOf(file, vessel));
+TraceBack traceBack(const Read& file, const Vessel& vessel, Day on) {
+    const VesselLedger ledger = vesselLedger(file, vessel, on);
+    return wayBack(file, vessel, on, ledger.in, ledger.inHow, nameOf(file, vessel));
 }
 
-TraceBack traceBack(const Read& file, const Bottling& bottling) {
+TraceBack traceBack(const Read& file, const Bottling& bottling, Day on) {
     const Vessel vessel = vesselOf(bottling);
-    if (const auto inJars = honeyInJars(file, bottling.id); inJars && *inJars > Mass{})
-        return wayBack(file, vessel, inJars, How::Counted, bottling.code.text());
-    const Drawn drawn = drawnFor(file, bottling);
-    return wayBack(file, vessel, drawn.mass, drawn.how, bottling.code.text());
+    const auto inJars = honeyInJars(file, bottling.id);
+    if (inJars && *inJars > Mass{})
+        return wayBack(file, vessel, on, inJars, How::Counted, bottling.code.text());
+    const Drawn drawn = drawnFor(bottling, inJars);
+    return wayBack(file, vessel, on, drawn.mass, drawn.how, bottling.code.text());
 }
 
 }  // namespace combwright

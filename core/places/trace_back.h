@@ -79,9 +79,9 @@ struct TraceBack {
     std::vector<TraceUnknown> unknown;
 };
 
-/// The way back of all that came into a bucket or lot.
-TraceBack traceBack(const Read& file, const Vessel& vessel);
+/// The way back of all that came into a bucket or lot up to a day, as it was known at its end.
+TraceBack traceBack(const Read& file, const Vessel& vessel, Day on);
 /// The way back of what the jars of a filling hold; of all it took, where that is not known.
-TraceBack traceBack(const Read& file, const Bottling& bottling);
+TraceBack traceBack(const Read& file, const Bottling& bottling, Day on);
 
 }  // namespace combwright

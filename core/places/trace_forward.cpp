@@ -5,11 +5,10 @@
 #include <set>
 
 #include "core/storage/queries/trace.h"
+#include "core/storage/queries/vessel_books.h"
 
 namespace combwright {
 namespace {
-
-const Day lastDay = *parseDay("9999-12-31");
 
 struct Spread {
     std::optional<double> part;
@@ -24,7 +23,7 @@ std::optional<Mass> massOfPart(const std::optional<Mass>& all, const std::option
 /// How much of each lot is honey asked for, from the nearest to the farthest.
 class Spreading {
   public:
-    Spreading(const Read& file, const std::vector<TraceStart>& starts, TraceForward& traced)
+    Spreading(const Read& file, const std::vector<TraceStart>& starts, Day on, TraceForward& traced)
         : m_traced(traced) {
         std::vector<Vessel> vessels;
         for (const TraceStart& each : starts) {
@@ -32,7 +31,7 @@ class Spreading {
             // Asked for as a whole already, more of it cannot be in there.
             m_spread.try_emplace(each.vessel, Spread{each.part, each.how});
         }
-        for (const LotPart& part : partsBeyond(file, vessels)) {
+        for (const LotPart& part : partsBeyond(file, vessels, on)) {
             m_parts[part.lot.number].push_back(part);
             m_in[part.lot.number] = 0;
         }
@@ -94,12 +93,12 @@ class Spreading {
     std::vector<Id<Lot>> m_order;
 };
 
-TracedVessel tracedVessel(const Read& file, const Vessel& vessel, const Spread& spread,
-                          std::vector<TraceUnknown>& unknown) {
-    const VesselLedger ledger = vesselLedger(file, vessel, lastDay);
+TracedVessel tracedVessel(const VesselBooks& books, const Vessel& vessel, const Spread& spread,
+                          Day on, std::vector<TraceUnknown>& unknown) {
+    const VesselLedger ledger = books.ledger(vessel, on);
     TracedVessel traced;
     traced.vessel = vessel;
-    traced.name = nameOf(file, vessel);
+    traced.name = books.heads().name(vessel);
     traced.on = ledger.since;
     traced.part = spread.part;
     traced.in = ledger.in;
@@ -110,11 +109,11 @@ TracedVessel tracedVessel(const Read& file, const Vessel& vessel, const Spread& 
     return traced;
 }
 
-TracedOut tracedOut(const Read& file, const GoingOut& each) {
+TracedOut tracedOut(const GoingOut& each, const std::string& kind) {
     TracedOut out;
     out.on = each.on;
     out.how = each.how;
-    if (const auto kind = file.find(each.kind)) out.kind = kind->name.text();
+    out.kind = kind;
     if (each.count) out.count = each.count->value();
     out.mass = each.mass;
     out.place = each.place;
@@ -124,20 +123,18 @@ TracedOut tracedOut(const Read& file, const GoingOut& each) {
 
 /// Of a fair's line: what was sold, broke and was given; all of it in the box until somebody
 /// counts.
-std::vector<TracedOut> tracedFair(const Read& file, const FairLine& line) {
-    const auto fair = file.find(line.fair);
-    const auto kind = file.find(line.kind);
-    if (!fair || !kind) return {};
+std::vector<TracedOut> tracedFair(const PackedLine& packed, const std::string& kind) {
+    const FairLine& line = packed.line;
     std::vector<TracedOut> all;
     const auto add = [&](OutHow how, std::int64_t count) {
         if (count <= 0) return;
         TracedOut out;
-        out.on = fair->on;
+        out.on = packed.fair.on;
         out.how = how;
-        out.kind = kind->name.text();
+        out.kind = kind;
         out.count = count;
-        out.place = fair->place;
-        out.fair = fair->name.text();
+        out.place = packed.fair.place;
+        out.fair = packed.fair.name.text();
         out.inTheBox = !line.home;
         all.push_back(std::move(out));
     };
@@ -154,17 +151,22 @@ std::int64_t taken(const TracedOut& out) {
     return out.how == OutHow::CameBack ? -out.count.value_or(0) : out.count.value_or(0);
 }
 
+std::string kindCalled(const VesselBooks& books, const std::optional<Id<GoodsKind>>& id) {
+    const GoodsKind* kind = id ? books.kind(*id) : nullptr;
+    return kind ? kind->name.text() : std::string();
+}
+
 /// What the books say is on the shelf: counted last, else filled, less what went out since.
-std::vector<TracedJars> jarsOf(const Read& file, const TracedFilling& filling) {
+std::vector<TracedJars> jarsOf(const VesselBooks& books, const TracedFilling& filling,
+                               const std::vector<GoodsCount>& counts) {
     std::vector<TracedJars> all;
-    for (const BottledJars& each : file.where<BottledJars>({is("bottling", filling.bottling.id)})) {
+    for (const BottledJars& each : books.jars(filling.bottling.id)) {
         TracedJars jars;
-        if (const auto kind = file.find(each.kind)) jars.kind = kind->name.text();
+        jars.kind = kindCalled(books, each.kind);
         jars.filled = each.count.value();
-        std::optional<GoodsCount> counted;
-        for (const GoodsCount& count : file.where<GoodsCount>(
-                 {is("bottling", filling.bottling.id), is("goods_kind", each.kind)}))
-            if (!counted || count.on >= counted->on) counted = count;
+        const GoodsCount* counted = nullptr;
+        for (const GoodsCount& count : counts)
+            if (count.kind == each.kind && (!counted || count.on >= counted->on)) counted = &count;
         jars.left = counted ? counted->count.value() : jars.filled;
         for (const TracedOut& out : filling.out) {
             if (out.kind != jars.kind) continue;
@@ -176,38 +178,57 @@ std::vector<TracedJars> jarsOf(const Read& file, const TracedFilling& filling) {
     return all;
 }
 
+/// As it was known on a day: one that was answered later waited for its answer still.
+std::optional<Complaint> knownOn(Complaint complaint, Day on) {
+    if (complaint.on > on) return std::nullopt;
+    if (complaint.closed && *complaint.closed > on) {
+        complaint.closed.reset();
+        complaint.became.clear();
+    }
+    return complaint;
+}
+
 /// Somebody has it: who?
 bool wantsBuyer(const TracedOut& out) {
     return out.buyer.empty() && !out.inTheBox &&
            (out.how == OutHow::Sold || out.how == OutHow::Given);
 }
 
-void takeFillings(const Read& file, const std::vector<Vessel>& vessels, const Spreading& spreading,
+void takeFillings(const Read& file, const VesselBooks& books, const Spreading& spreading, Day on,
                   TraceForward& traced) {
     std::map<std::int64_t, std::size_t> at;
     std::vector<Id<Bottling>> ids;
-    for (Bottling& bottling : fillingsFrom(file, vessels)) {
+    for (const Bottling& bottling : books.fillings()) {
+        if (bottling.on > on) continue;
         TracedFilling filling;
         const Vessel vessel = vesselOf(bottling);
-        filling.from = nameOf(file, vessel);
+        filling.from = books.heads().name(vessel);
         filling.part = spreading.of(vessel).part;
-        filling.honey = honeyInJars(file, bottling.id);
+        filling.honey = books.inJars(bottling.id);
         filling.ofIt = massOfPart(filling.honey, filling.part);
-        filling.complaints = file.where<Complaint>({is("bottling", bottling.id)});
         at[bottling.id.number] = traced.fillings.size();
         ids.push_back(bottling.id);
-        filling.bottling = std::move(bottling);
+        filling.bottling = bottling;
         traced.fillings.push_back(std::move(filling));
     }
-    for (const GoingOut& each : goneOf(file, ids))
-        traced.fillings[at[each.bottling->number]].out.push_back(tracedOut(file, each));
-    for (const FairLine& each : atFairsOf(file, ids))
-        for (TracedOut& out : tracedFair(file, each))
-            traced.fillings[at[each.bottling->number]].out.push_back(std::move(out));
+    const auto of = [&](const std::optional<Id<Bottling>>& filling) -> TracedFilling& {
+        return traced.fillings[at[filling->number]];
+    };
+    for (Complaint& each : file.whereAny<Complaint>("bottling", ids))
+        if (auto known = knownOn(std::move(each), on))
+            of(known->bottling).complaints.push_back(*std::move(known));
+    for (const GoingOut& each : goneOf(file, ids, on))
+        of(each.bottling).out.push_back(tracedOut(each, kindCalled(books, each.kind)));
+    for (const PackedLine& each : packedOf(file, ids, on))
+        for (TracedOut& out : tracedFair(each, kindCalled(books, each.line.kind)))
+            of(each.line.bottling).out.push_back(std::move(out));
+    std::map<std::int64_t, std::vector<GoodsCount>> counts;
+    for (GoodsCount& each : file.whereAny<GoodsCount>("bottling", ids))
+        if (each.on <= on) counts[each.bottling->number].push_back(std::move(each));
     for (TracedFilling& filling : traced.fillings) {
         std::stable_sort(filling.out.begin(), filling.out.end(),
                          [](const TracedOut& a, const TracedOut& b) { return a.on < b.on; });
-        filling.jars = jarsOf(file, filling);
+        filling.jars = jarsOf(books, filling, counts[filling.bottling.id.number]);
         std::int64_t toNobody = 0;
         for (const TracedOut& out : filling.out)
             if (wantsBuyer(out)) toNobody += out.count.value_or(0);
@@ -217,58 +238,64 @@ void takeFillings(const Read& file, const std::vector<Vessel>& vessels, const Sp
 }
 
 /// Jars that may be of these fillings, and complaints of nobody knows which jar.
-void takeUncoded(const Read& file, TraceForward& traced) {
+void takeUncoded(const Read& file, const VesselBooks& books, Day on, TraceForward& traced) {
     if (traced.fillings.empty()) return;
-    Day first = lastDay;
+    Day first = on;
     std::vector<Id<GoodsKind>> kinds;
     for (const TracedFilling& filling : traced.fillings) {
         first = std::min(first, filling.bottling.on);
-        for (const BottledJars& each :
-             file.where<BottledJars>({is("bottling", filling.bottling.id)}))
+        for (const BottledJars& each : books.jars(filling.bottling.id))
             if (std::find(kinds.begin(), kinds.end(), each.kind) == kinds.end())
                 kinds.push_back(each.kind);
     }
     std::map<std::string, std::int64_t> gone;
-    for (const GoingOut& each : goneOfNoFilling(file, kinds, first)) {
-        const TracedOut out = tracedOut(file, each);
+    for (const GoingOut& each : goneOfNoFilling(file, kinds, first, on)) {
+        const TracedOut out = tracedOut(each, kindCalled(books, each.kind));
         gone[out.kind] += taken(out);
     }
-    for (const FairLine& each : atFairsOfNoFilling(file, kinds, first))
-        for (const TracedOut& out : tracedFair(file, each)) gone[out.kind] += taken(out);
+    for (const PackedLine& each : packedOfNoFilling(file, kinds, first, on))
+        for (const TracedOut& out : tracedFair(each, kindCalled(books, each.line.kind)))
+            gone[out.kind] += taken(out);
     for (const auto& [kind, count] : gone)
         if (count > 0) sayOnce(traced.unknown, {TraceGap::NoFilling, kind, count});
-    std::int64_t complaints = 0;
-    for (const Complaint& each : file.where<Complaint>({isUnknown("bottling")}))
-        if (each.on >= first) ++complaints;
+    const auto complaints = static_cast<std::int64_t>(
+        file.where<Complaint>(
+                {isUnknown("bottling"), isFrom("on_day", first), isUpTo("on_day", on)})
+            .size());
     if (complaints > 0) sayOnce(traced.unknown, {TraceGap::NoCode, {}, complaints});
 }
 
 }  // namespace
 
-TraceForward traceForward(const Read& file, const std::vector<TraceStart>& starts) {
+TraceForward traceForward(const Read& file, const std::vector<TraceStart>& starts, Day on) {
     TraceForward traced;
-    const Spreading spreading(file, starts, traced);
+    const Spreading spreading(file, starts, on, traced);
     std::vector<Vessel> vessels;
-    for (const TraceStart& each : starts) {
-        if (std::find(vessels.begin(), vessels.end(), each.vessel) != vessels.end()) continue;
-        vessels.push_back(each.vessel);
-        traced.starts.push_back(
-            tracedVessel(file, each.vessel, spreading.of(each.vessel), traced.unknown));
-    }
+    for (const TraceStart& each : starts)
+        if (std::find(vessels.begin(), vessels.end(), each.vessel) == vessels.end())
+            vessels.push_back(each.vessel);
+    const std::size_t whereItStarts = vessels.size();
     for (const Id<Lot> lot : spreading.lots()) {
         const Vessel vessel{std::nullopt, lot};
-        if (std::find(vessels.begin(), vessels.end(), vessel) != vessels.end()) continue;
-        vessels.push_back(vessel);
-        traced.lots.push_back(tracedVessel(file, vessel, spreading.of(vessel), traced.unknown));
+        if (std::find(vessels.begin(), vessels.end(), vessel) == vessels.end())
+            vessels.push_back(vessel);
     }
-    takeFillings(file, vessels, spreading, traced);
-    for (const GoingOut& each : bulkFrom(file, vessels)) {
-        const Vessel vessel{each.bucket, each.lot};
-        TracedBulk bulk{nameOf(file, vessel), spreading.of(vessel).part, tracedOut(file, each)};
+    const VesselBooks books(file, vessels);
+    for (std::size_t i = 0; i < vessels.size(); ++i)
+        (i < whereItStarts ? traced.starts : traced.lots)
+            .push_back(
+                tracedVessel(books, vessels[i], spreading.of(vessels[i]), on, traced.unknown));
+    takeFillings(file, books, spreading, on, traced);
+    for (const GoingOut& each : books.bulk()) {
+        if (each.on > on) continue;
+        const Vessel vessel = vesselOf(each);
+        TracedBulk bulk{books.heads().name(vessel), spreading.of(vessel).part, tracedOut(each, {})};
         if (wantsBuyer(bulk.out)) sayOnce(traced.unknown, {TraceGap::BulkNoBuyer, bulk.from});
         traced.bulk.push_back(std::move(bulk));
     }
-    takeUncoded(file, traced);
+    std::stable_sort(traced.bulk.begin(), traced.bulk.end(),
+                     [](const TracedBulk& a, const TracedBulk& b) { return a.out.on < b.out.on; });
+    takeUncoded(file, books, on, traced);
     return traced;
 }
 

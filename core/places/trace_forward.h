@@ -29,7 +29,7 @@ struct TracedVessel {
     std::optional<Mass> in;    ///< honey that came into it
     std::optional<Mass> ofIt;  ///< of that, asked for
     How how = How::Unknown;
-    std::optional<Mass> left;  ///< in it still
+    std::optional<Mass> left;  ///< in it still, on the day asked
 };
 
 /// Jars that went out, or honey in bulk.
@@ -77,18 +77,19 @@ struct TraceForward {
     std::vector<TraceUnknown> unknown;
 };
 
-TraceForward traceForward(const Read& file, const std::vector<TraceStart>& starts);
+/// All that happened up to a day, and was known at its end.
+TraceForward traceForward(const Read& file, const std::vector<TraceStart>& starts, Day on);
 
 /// The buckets a run's honey is in, all of it.
 std::vector<TraceStart> startsOfRun(const Read& file, Id<Extraction> run);
-/// Those a hive's honey is in: of each of its runs all, with the hive's part of it.
-std::vector<TraceStart> startsOfHive(const Read& file, Id<Hive> hive,
+/// Those a hive's honey is in: of each of its runs up to a day all, with the hive's part of it.
+std::vector<TraceStart> startsOfHive(const Read& file, Id<Hive> hive, Day on,
                                      std::vector<TraceUnknown>& unknown);
 /// Likewise of a box, by what left it.
-std::vector<TraceStart> startsOfBox(const Read& file, Id<Box> box,
+std::vector<TraceStart> startsOfBox(const Read& file, Id<Box> box, Day on,
                                     std::vector<TraceUnknown>& unknown);
 /// Those with honey of boxes that were on a hive while a medicine was in: of runs within a year.
-std::vector<TraceStart> startsOfTreatment(const Read& file, const Treatment& treatment,
+std::vector<TraceStart> startsOfTreatment(const Read& file, const Treatment& treatment, Day on,
                                           std::vector<TraceUnknown>& unknown);
 
 }  // namespace combwright

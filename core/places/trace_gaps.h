@@ -11,6 +11,7 @@ enum class TraceGap {
     MixedInRun,     ///< which hive's honey is in which of `count` buckets of run `name`
     HiveUnknown,    ///< `count` boxes of run `name` whose hive nobody knows
     BoxUnknown,     ///< `count` boxes of run `name` that are no known box: nothing of their days
+    NoBoxes,        ///< nobody wrote down which boxes the honey of run `name` came out of
     NotShared,      ///< run `name` lacks weights: its honey cannot be shared out to hives
     BoughtIn,       ///< lot `name` was bought in, from `more` where that is written down
     NoParts,        ///< nobody said what went into lot `name`

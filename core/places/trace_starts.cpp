@@ -20,9 +20,9 @@ void startInBuckets(const Read& file, Id<Extraction> run, std::optional<double> 
 }
 
 /// What of a run's honey came out of some of its boxes.
-void startInBoxes(const Read& file, Id<Extraction> run, const std::set<std::int64_t>& boxes,
+void startInBoxes(const Read& file, Id<Extraction> run, const std::set<std::int64_t>& boxes, Day on,
                   std::vector<TraceStart>& starts, std::vector<TraceUnknown>& unknown) {
-    const auto balance = runBalance(file, run);
+    const auto balance = runBalanceOn(file, run, on);
     if (!balance) {
         const auto unshared = file.find(run);
         sayOnce(unknown, {TraceGap::NotShared, unshared ? unshared->name.text() : ""});
@@ -50,19 +50,24 @@ std::vector<TraceStart> startsOfRun(const Read& file, Id<Extraction> run) {
     return starts;
 }
 
-std::vector<TraceStart> startsOfHive(const Read& file, Id<Hive> hive,
+std::vector<TraceStart> startsOfHive(const Read& file, Id<Hive> hive, Day on,
                                      std::vector<TraceUnknown>& unknown) {
     std::vector<TraceStart> starts;
     std::set<std::int64_t> met;
     for (const ExtractionBox& entry : file.where<ExtractionBox>({is("hive", hive)})) {
         if (!met.insert(entry.extraction.number).second) continue;
-        const auto balance = runBalance(file, entry.extraction);
+        const auto run = file.find(entry.extraction);
+        if (!run || run->on > on) continue;
+        const auto balance = runBalanceOn(file, run->id, on);
         if (!balance) {
-            const auto run = file.find(entry.extraction);
-            sayOnce(unknown, {TraceGap::NotShared, run ? run->name.text() : ""});
+            sayOnce(unknown, {TraceGap::NotShared, run->name.text()});
             startInBuckets(file, entry.extraction, std::nullopt, How::Unknown, starts);
             continue;
         }
+        // A box that was named the hive's later was nobody's then.
+        if (std::none_of(balance->boxes.begin(), balance->boxes.end(),
+                         [hive](const RunBoxLine& line) { return line.box.hive == hive; }))
+            continue;
         std::optional<double> part;
         How how = How::Unknown;
         double all = 0;
@@ -76,10 +81,8 @@ std::vector<TraceStart> startsOfHive(const Read& file, Id<Hive> hive,
             }
         for (const RunBoxLine& line : balance->boxes) hiveless += line.box.hive ? 0 : 1;
         if (!part) sayOnce(unknown, {TraceGap::PartUnknown, balance->run.name.text()});
-        const auto buckets = file.where<Bucket>({is("extraction", entry.extraction)}).size();
-        if (buckets > 1 && balance->shares.size() > 1)
-            sayOnce(unknown, {TraceGap::MixedInRun, balance->run.name.text(),
-                              static_cast<std::int64_t>(buckets)});
+        if (balance->filled > 1 && balance->shares.size() > 1)
+            sayOnce(unknown, {TraceGap::MixedInRun, balance->run.name.text(), balance->filled});
         if (hiveless > 0)
             sayOnce(unknown, {TraceGap::HiveUnknown, balance->run.name.text(), hiveless});
         startInBuckets(file, entry.extraction, part, how, starts);
@@ -87,21 +90,23 @@ std::vector<TraceStart> startsOfHive(const Read& file, Id<Hive> hive,
     return starts;
 }
 
-std::vector<TraceStart> startsOfBox(const Read& file, Id<Box> box,
+std::vector<TraceStart> startsOfBox(const Read& file, Id<Box> box, Day on,
                                     std::vector<TraceUnknown>& unknown) {
     std::vector<TraceStart> starts;
     std::set<std::int64_t> met;
-    for (const ExtractionBox& entry : file.where<ExtractionBox>({is("box", box)}))
-        if (met.insert(entry.extraction.number).second)
-            startInBoxes(file, entry.extraction, {box.number}, starts, unknown);
+    for (const ExtractionBox& entry : file.where<ExtractionBox>({is("box", box)})) {
+        if (!met.insert(entry.extraction.number).second) continue;
+        if (const auto run = file.find(entry.extraction); run && run->on <= on)
+            startInBoxes(file, run->id, {box.number}, on, starts, unknown);
+    }
     return starts;
 }
 
-std::vector<TraceStart> startsOfTreatment(const Read& file, const Treatment& treatment,
+std::vector<TraceStart> startsOfTreatment(const Read& file, const Treatment& treatment, Day on,
                                           std::vector<TraceUnknown>& unknown) {
     const auto mayHoldIt = [&](Id<Extraction> id, Day from) {
         const auto run = file.find(id);
-        return run && run->on >= from && run->on <= from + days(runsWithinDays);
+        return run && run->on >= from && run->on <= std::min(on, from + days(runsWithinDays));
     };
     std::map<std::int64_t, std::set<std::int64_t>> boxesByRun;
     for (const SuperWhileIn& super : supersWhileIn(file, treatment))
@@ -118,7 +123,7 @@ std::vector<TraceStart> startsOfTreatment(const Read& file, const Treatment& tre
                               calledOn(file, treatment.hive, run->on)});
     std::vector<TraceStart> starts;
     for (const auto& [run, boxes] : boxesByRun)
-        startInBoxes(file, Id<Extraction>{run}, boxes, starts, unknown);
+        startInBoxes(file, Id<Extraction>{run}, boxes, on, starts, unknown);
     return starts;
 }
 

@@ -1,6 +1,7 @@
 #include "core/places/treatments.h"
 
 #include <algorithm>
+#include <map>
 #include <set>
 #include <tuple>
 
@@ -220,28 +221,32 @@ std::vector<TreatmentLine> treatmentsBehind(const Read& file, Id<Extraction> id)
     const auto run = file.find(id);
     if (!run) return {};
     const Day from = run->on - days(lotYearDays);
+    const auto boxes = file.where<ExtractionBox>({is("extraction", id)});
+    std::vector<Id<Box>> known;
+    for (const ExtractionBox& each : boxes)
+        if (each.box) known.push_back(*each.box);
+    const auto stays = staysOfAny(file, known);
+    std::set<Id<Hive>> hives;
+    std::map<std::int64_t, std::set<std::int64_t>> boxesOn;  // of the run, by hive
+    for (const ExtractionBox& each : boxes)
+        if (each.hive) hives.insert(*each.hive);
+    for (const auto& [box, its] : stays)
+        for (const auto& [hive, stay] : its)
+            if (stay.touches(from, run->on)) {
+                hives.insert(hive);
+                boxesOn[hive.number].insert(box);
+            }
     std::vector<TreatmentLine> lines;
-    std::set<std::int64_t> hives;
-    std::set<std::int64_t> wasOn;  // treatments a box of the run stood through
-    for (const ExtractionBox& each : file.where<ExtractionBox>({is("extraction", id)})) {
-        if (each.hive) hives.insert(each.hive->number);
-        if (!each.box) continue;
-        for (const auto& [hive, stay] : staysOf(file, *each.box)) {
-            if (!stay.touches(from, run->on)) continue;
-            hives.insert(hive.number);
-            for (const Treatment& treatment : treatmentsOf(file, hive))
-                for (const SuperWhileIn& super : supersWhileIn(file, treatment))
-                    if (super.box == *each.box) wasOn.insert(treatment.id.number);
-        }
+    for (const Treatment& treatment : treatmentsOfAny(file, {hives.begin(), hives.end()})) {
+        if (!touches(treatment, from, run->on)) continue;
+        auto line = lineOf(file, treatment, run->on);
+        if (!line) continue;
+        const auto stood = boxesOn.find(treatment.hive.number);
+        if (stood != boxesOn.end())
+            for (const SuperWhileIn& super : supersWhileIn(file, treatment))
+                line->boxWasOn = line->boxWasOn || stood->second.contains(super.box.number);
+        lines.push_back(*std::move(line));
     }
-    for (const std::int64_t hive : hives)
-        for (const Treatment& treatment : treatmentsOf(file, Id<Hive>{hive})) {
-            if (!touches(treatment, from, run->on)) continue;
-            auto line = lineOf(file, treatment, run->on);
-            if (!line) continue;
-            line->boxWasOn = wasOn.contains(treatment.id.number);
-            lines.push_back(*std::move(line));
-        }
     sortLines(lines);
     return lines;
 }

@@ -6,6 +6,7 @@
 
 #include "core/model/storeroom/equipment.h"
 #include "core/storage/queries/constants.h"
+#include "core/trade/honey/colour_class.h"
 
 namespace combwright {
 namespace {
@@ -119,6 +120,12 @@ bool notWrittenOf(const Read& file, const VesselLedger& ledger, Day on) {
     const auto readings = readingsOf(file, ledger.vessel, on);
     if (!readings.empty()) last = std::max(last, readings.back().on);
     return last + days(notWrittenOfDays) < on;
+}
+
+std::string colourClassOf(const HoneyTraits& traits) {
+    const auto named = traits.pfund ? colourClass(traits.pfund->mm())
+                                    : Result<std::string_view>(std::string_view());
+    return named ? std::string(*named) : std::string();
 }
 
 VesselView vesselView(const Read& file, const Vessel& vessel, Day on, HeldHoney& held) {

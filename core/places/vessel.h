@@ -62,6 +62,9 @@ bool notWrittenOf(const Read& file, const VesselLedger& ledger, Day on);
 VesselView vesselView(const Read& file, const Vessel& vessel, Day on, HeldHoney& held);
 VesselView vesselView(const Read& file, const Vessel& vessel, Day on);
 
+/// The class of what the Pfund scale said, "Light Amber"; empty where nobody read it.
+std::string colourClassOf(const HoneyTraits& traits);
+
 /// Warming, creaming and drying that are known, as the trade reckons them; how many are not goes
 /// into `notKnown`.
 std::vector<HeatStep> heatSteps(const std::vector<HoneyStep>& steps, int* notKnown = nullptr);

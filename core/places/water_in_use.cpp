@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
+#include <set>
 #include <utility>
 
 #include "core/trade/honey/blend.h"
@@ -41,12 +42,12 @@ std::optional<WaterInUse> ofReading(const WaterReading& reading, Day on, Working
     return water;
 }
 
-std::optional<WaterInUse> ofBucket(const Read& file, const Bucket& bucket) {
+std::optional<WaterInUse> ofBucket(const Bucket& bucket, const std::optional<Extraction>& run) {
     if (!bucket.water) return std::nullopt;
     WaterInUse water;
     water.from = WaterFrom::AtTheGate;
     water.percent = bucket.water->percent();
-    if (const auto run = file.find(bucket.extraction)) water.on = run->on;
+    if (run) water.on = run->on;
     water.doubts.push_back(WaterDoubt::WarmthNotSaid);
     return water;
 }
@@ -123,7 +124,7 @@ std::optional<WaterInUse> waterMet(const Read& file, const Vessel& vessel, Day o
     if (const auto readings = readingsOf(file, vessel, on); !readings.empty())
         water = ofReading(readings.back(), on, working);
     else if (const auto bucket = file.find(vessel.bucket))
-        water = ofBucket(file, *bucket);
+        water = ofBucket(*bucket, file.find(bucket->extraction));
     else if (const auto lot = file.find(vessel.lot))
         water = ofParts(file, *lot, met, working);
     if (water) afterDrying(vesselLedger(file, vessel, on), file, on, *water, working);
@@ -215,6 +216,28 @@ std::optional<WaterInUse> waterInUse(const Read& file, const Vessel& vessel, Day
                                      Working* working) {
     WaterMet met;
     return waterMet(file, vessel, on, met, working);
+}
+
+std::vector<std::optional<WaterInUse>> waterOfBuckets(const Read& file,
+                                                      const std::vector<Bucket>& buckets, Day on) {
+    std::vector<Id<Bucket>> ids;
+    for (const Bucket& each : buckets) ids.push_back(each.id);
+    std::set<std::int64_t> since;
+    for (const WaterReading& each : file.whereAny<WaterReading>("bucket", ids))
+        since.insert(each.bucket->number);
+    for (const HoneyStep& each : file.whereAny<HoneyStep>("bucket", ids))
+        if (each.work == HoneyWork::Dried) since.insert(each.bucket->number);
+    std::optional<Extraction> run;
+    std::vector<std::optional<WaterInUse>> all;
+    for (const Bucket& each : buckets) {
+        if (since.contains(each.id.number)) {
+            all.push_back(waterInUse(file, Vessel{each.id, std::nullopt}, on));
+            continue;
+        }
+        if (each.water && (!run || run->id != each.extraction)) run = file.find(each.extraction);
+        all.push_back(ofBucket(each, run));
+    }
+    return all;
 }
 
 }  // namespace combwright

@@ -72,5 +72,8 @@ Result<ReadingSays> readingSays(const WaterReading& reading);
 /// Nothing where nobody knows. The steps go into `working`.
 std::optional<WaterInUse> waterInUse(const Read& file, const Vessel& vessel, Day on,
                                      Working* working = nullptr);
+/// The same of the buckets of a run, in their order; what nobody read since costs no question.
+std::vector<std::optional<WaterInUse>> waterOfBuckets(const Read& file,
+                                                      const std::vector<Bucket>& buckets, Day on);
 
 }  // namespace combwright

@@ -40,7 +40,7 @@ std::vector<Hold> holdsOn(const Read& file, Id<Box> box) {
 
 std::vector<Hold> holdsOn(const Read& file, Id<Hive> hive) {
     // Of a dead colony too: its combs stand there still.
-    const auto colony = lastColonyIn(file, hive, *parseDay("9999-12-31"));
+    const auto colony = lastColonyIn(file, hive, lastOfAllDays);
     return colony ? standing(file.where<Hold>({is("colony", colony->id)})) : std::vector<Hold>{};
 }
 

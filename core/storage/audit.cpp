@@ -5,13 +5,14 @@
 
 #include "core/model/frames/frame.h"
 #include "core/model/honey/room.h"
+#include "core/model/honey/telling.h"
 #include "core/model/storeroom/review.h"
 #include "core/model/yard/queen.h"
 #include "core/storage/journal.h"
 #include "core/storage/queries/goods_shelf.h"
 #include "core/storage/queries/hive_days.h"
 #include "core/storage/queries/names.h"
-#include "core/storage/queries/vessels.h"
+#include "core/storage/queries/vessel_books.h"
 #include "core/storage/queries/yards.h"
 #include "core/storage/sqlite/storage_error.h"
 
@@ -242,8 +243,10 @@ void auditVessels(const Read& file, std::vector<AuditFinding>& findings) {
     for (const Lot& lot : file.all<Lot>())
         if (!lots.insert(lot.name.text()).second)
             findings.push_back({"lot " + lot.name.text(), "its name stands twice"});
-    for (const Vessel& vessel : allVessels(file)) {
-        const VesselLedger ledger = vesselLedger(file, vessel, Day::max());
+    const auto vessels = allVessels(file);
+    const VesselBooks books(file, vessels);
+    for (const Vessel& vessel : vessels) {
+        const VesselLedger ledger = books.ledger(vessel, lastOfAllDays);
         for (const VesselEntry& entry : ledger.entries) {
             if (entry.left && *entry.left < Mass())
                 findings.push_back(
@@ -292,6 +295,15 @@ void auditGoods(const Read& file, std::vector<AuditFinding>& findings) {
     }
 }
 
+/// A flower stands on labels on the keeper's own statement only.
+void auditLabels(const Read& file, std::vector<AuditFinding>& findings) {
+    for (const LabelText& each : file.all<LabelText>())
+        if (!each.flower.empty() && each.flowerGrounds.empty())
+            findings.push_back(
+                {"labels since " + isoText(each.since),
+                 "they name a flower, " + each.flower + ", and nobody stated why they may"});
+}
+
 }  // namespace
 
 std::vector<AuditFinding> audit(const Read& file) {
@@ -308,6 +320,7 @@ std::vector<AuditFinding> audit(const Read& file) {
     auditBoards(file, findings);
     auditVessels(file, findings);
     auditGoods(file, findings);
+    auditLabels(file, findings);
     if (const auto broken = Journal(file.database()).firstBroken())
         findings.push_back({"journal " + std::to_string(*broken),
                             "its digest does not follow from the rows before: it was altered"});

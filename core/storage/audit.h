@@ -16,8 +16,8 @@ struct AuditFinding {
 
 /// Throws StorageError(Damaged) where SQLite finds the file not whole or a reference leading
 /// nowhere. Then: one yard or hive of a name at a time, levels on a hive counting up from the
-/// floor, each box where its last move left it, one colony to a hive, and a journal whose digests
-/// chain.
+/// floor, each box where its last move left it, one colony to a hive, never more honey or goods out
+/// than in, no flower on labels without the keeper's statement, and a journal whose digests chain.
 std::vector<AuditFinding> audit(const Read& file);
 
 }  // namespace combwright

@@ -38,6 +38,20 @@ constexpr std::string_view comparison(Match::By by) {
     return " = ?";
 }
 
+/// Runs what was bound and reads all it answers.
+std::vector<Row> allRows(Statement& statement, const Fields& fields) {
+    statement.run();
+    std::vector<Row> found;
+    while (statement.next()) {
+        Row row;
+        row.reserve(fields.size());
+        for (int column = 0; column < static_cast<int>(fields.size()); ++column)
+            row.push_back(statement.value(column));
+        found.push_back(std::move(row));
+    }
+    return found;
+}
+
 }  // namespace
 
 OneState::OneState(const Read& file) : m_database(file.database()) {
@@ -84,16 +98,25 @@ std::vector<Row> Read::rows(std::string_view table, const Fields& fields,
     Statement& statement = asking(table, fields, matches);
     for (const Match& match : matches)
         if (!std::holds_alternative<std::monostate>(match.value)) statement.bind(match.value);
-    statement.run();
-    std::vector<Row> found;
-    while (statement.next()) {
-        Row row;
-        row.reserve(fields.size());
-        for (int column = 0; column < static_cast<int>(fields.size()); ++column)
-            row.push_back(statement.value(column));
-        found.push_back(std::move(row));
+    return allRows(statement, fields);
+}
+
+std::vector<Row> Read::rowsOfAny(std::string_view table, const Fields& fields,
+                                 std::string_view field, std::string_view set) const {
+    std::string asked(table);
+    asked += '#' + std::to_string(reinterpret_cast<std::uintptr_t>(&fields)) + "#any&";
+    asked += field;
+    auto found = m_asked.find(asked);
+    if (found == m_asked.end()) {
+        const FieldInfo* info = fields.find(field);
+        assert(info && "a match names a field of the record");
+        const std::string sql = "SELECT " + columnList(fields, true) + " FROM " +
+                                quotedName(table) + " WHERE " + quotedName(info->column()) +
+                                " IN (SELECT value FROM json_each(?)) ORDER BY id";
+        found = m_asked.emplace(std::move(asked), &prepared(sql)).first;
     }
-    return found;
+    found->second->bind(set);
+    return allRows(*found->second, fields);
 }
 
 bool Read::holds(std::string_view table, std::int64_t id) const {

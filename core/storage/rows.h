@@ -61,13 +61,26 @@ class Read {
     /// Every row that matches, in order of id.
     template <class Record>
     std::vector<Record> where(std::initializer_list<Match> matches) const {
-        std::vector<Record> records;
-        for (const Row& row : rows(Record::table, Record::fields(), matches)) {
-            auto record = fromRow<Record>(row);
-            if (!record) unreadable(Record::table, row);
-            records.push_back(*std::move(record));
-        }
-        return records;
+        return recordsOf<Record>(rows(Record::table, Record::fields(), matches));
+    }
+    /// Every row whose id or reference `field` is one of these, in order of id: one question,
+    /// however many they are.
+    template <class Record, class Other>
+    std::vector<Record> whereAny(std::string_view field, const std::vector<Id<Other>>& ids) const {
+        if (ids.empty()) return {};
+        if (ids.size() == 1) return where<Record>({is(field, ids.front())});
+        std::string set = "[";
+        for (const Id<Other>& id : ids)
+            set += (set.size() > 1 ? "," : "") + std::to_string(id.number);
+        return recordsOf<Record>(rowsOfAny(Record::table, Record::fields(), field, set + "]"));
+    }
+    /// The rows of these ids by their number; what is gone is not among them.
+    template <class Record>
+    std::map<std::int64_t, Record> findAny(const std::vector<Id<Record>>& ids) const {
+        std::map<std::int64_t, Record> found;
+        for (Record& each : whereAny<Record>("id", ids))
+            found.emplace(each.id.number, std::move(each));
+        return found;
     }
     template <class Record>
     std::vector<Record> all() const {
@@ -85,6 +98,9 @@ class Read {
 
     std::vector<Row> rows(std::string_view table, const Fields& fields,
                           std::initializer_list<Match> matches) const;
+    /// `set` is a list of numbers as JSON has it, "[3,7]".
+    std::vector<Row> rowsOfAny(std::string_view table, const Fields& fields, std::string_view field,
+                               std::string_view set) const;
 
     /// For the hand-written queries of core/storage/queries.
     const Database& database() const { return *m_database; }
@@ -97,6 +113,17 @@ class Read {
     const Database* m_database;
 
   private:
+    template <class Record>
+    std::vector<Record> recordsOf(const std::vector<Row>& rows) const {
+        std::vector<Record> records;
+        records.reserve(rows.size());
+        for (const Row& row : rows) {
+            auto record = fromRow<Record>(row);
+            if (!record) unreadable(Record::table, row);
+            records.push_back(*std::move(record));
+        }
+        return records;
+    }
     Statement& asking(std::string_view table, const Fields& fields,
                       std::initializer_list<Match> matches) const;
 

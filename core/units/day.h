@@ -14,6 +14,9 @@ using Day = std::chrono::sys_days;
 using Instant = std::chrono::sys_seconds;
 using std::chrono::days;
 
+/// The last day that can be written down: up to it is up to whatever is written.
+inline constexpr Day lastOfAllDays = std::chrono::year{9999} / std::chrono::December / 31;
+
 /// "2027-06-09". Years 1000 to 9999.
 std::string isoText(Day day);
 /// "2027-06-09T14:05:00Z".

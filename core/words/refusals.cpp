@@ -135,6 +135,10 @@ const char* refusalText(const Refusal& refusal) {
             return QT_TRANSLATE_NOOP(
                 "refusals", "%1 is not known here. Leave it out, or look for a slip of the pen.");
         case Code::WrongType:
+            if (has("meant"))
+                return QT_TRANSLATE_NOOP("refusals",
+                                         "%1: does {value} mean {meant}? Write the number with a "
+                                         "point and without quotes.");
             return !has("wanted") ? QT_TRANSLATE_NOOP("refusals", "%1 is not what it should be.")
                    : has("value")
                        ? QT_TRANSLATE_NOOP("refusals", "%1: {value} will not do; wanted: {wanted}.")

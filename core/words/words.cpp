@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <QDate>
 #include <QLocale>
+#include <QStringList>
 #include <array>
 #include <map>
 
@@ -56,6 +57,16 @@ QString howWord(How how) {
         QT_TRANSLATE_NOOP("words", "by eye"),  QT_TRANSLATE_NOOP("words", "by difference"),
         QT_TRANSLATE_NOOP("words", "assumed"), QT_TRANSLATE_NOOP("words", "unknown")};
     return QCoreApplication::translate("words", words[static_cast<std::size_t>(how)]);
+}
+
+QString infantCaution() {
+    return QCoreApplication::translate("words", "Not for babies under 12 months.");
+}
+
+QString listed(const std::vector<std::string>& names) {
+    QStringList list;
+    for (const std::string& name : names) list << fromUtf8(name);
+    return list.join(QStringLiteral(", "));
 }
 
 }  // namespace combwright

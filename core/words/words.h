@@ -4,7 +4,9 @@
 #pragma once
 
 #include <QString>
+#include <string>
 #include <string_view>
+#include <vector>
 
 #include "core/storage/sqlite/storage_error.h"
 #include "core/support/refusal.h"
@@ -38,5 +40,9 @@ QString dayAndMonth(Day day);
 QString howWord(How how);
 
 QString fromUtf8(std::string_view text);
+/// What belongs on every label and paper that goes with honey.
+QString infantCaution();
+/// "B4, B6": names in their order, with commas between.
+QString listed(const std::vector<std::string>& names);
 
 }  // namespace combwright

@@ -90,6 +90,23 @@ TEST(MoistureReference, BrixReadings) {
     std::printf("Brix readings: at most %.3f %% of water off\n", worst);
 }
 
+TEST(MoistureReference, BrixAndWaterMakeAboutNinetyEight) {
+    // Computed from the table and the sucrose scale: 98.15 at 13 %, 98.28 at 17.4, 98.33 at 18.6,
+    // 98.46 at 25. A straight line, W = 101.16 − 1.0355 · B, is within 0.03 from 13 to 21 %.
+    struct Known {
+        double water, sum;
+    };
+    for (const Known& each : {Known{13, 98.15}, Known{17.4, 98.28}, Known{18.6, 98.33}}) {
+        const double brix = each.sum - each.water;
+        EXPECT_NEAR(moistureFromBrix(brix, 20.0)->waterPercent, each.water, 0.04) << brix;
+    }
+    for (double brix = 77.5; brix <= 85.0; brix += 0.25) {
+        const double water = moistureFromBrix(brix, 20.0)->waterPercent;
+        if (water < 13.0 || water > 21.0) continue;
+        EXPECT_NEAR(101.16 - 1.0355 * brix, water, 0.05) << brix;
+    }
+}
+
 TEST(MoistureReference, TheSucroseScale) {
     // Refractive index of 65, 70, 75, 80 and 85 % sucrose at 20 °C, ICUMSA 1974; from memory.
     const TablePoint scale[] = {

@@ -40,6 +40,14 @@ TEST(ViscosityReference, TheTableOfTheFormula) {
                 << 16 + row << " " << degrees[column];
 }
 
+// A per cent of water acts like three and a half degrees, printed in 2 sources; here exactly.
+TEST(ViscosityReference, OnePerCentIsThreeAndAHalfDegrees) {
+    for (const double water : {15.0, 17.0, 19.5})
+        for (const double degrees : {20.0, 31.0, 45.0})
+            EXPECT_NEAR(*honeyViscosity(water, degrees) / *honeyViscosity(water - 1, degrees + 3.5),
+                        1.0, 1e-12);
+}
+
 // Portuguese rosemary honey, 6.12 Pa·s at 30 °C (paper; its water is not known): between honeys a
 // factor of 1.5 either way.
 TEST(ViscosityReference, HoneysDiffer) {

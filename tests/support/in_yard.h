@@ -58,23 +58,6 @@ class InYard : public FormTest {
             key(Qt::Key_Right);
         ASSERT_EQ(place->board().currentHive()->mark, QLatin1String(mark));
     }
-    /// What is done in the dialog of that name as soon as it has the keyboard.
-    void inDialog(const char* name, const std::function<void(QDialog&)>& hands) const {
-        auto* timer = new QTimer(qApp);
-        QObject::connect(timer, &QTimer::timeout, timer, [timer, name, hands] {
-            auto* open = qobject_cast<QDialog*>(QApplication::activeModalWidget());
-            if (!open || open->objectName() != QLatin1String(name)) return;
-            timer->stop();
-            timer->deleteLater();
-            open->activateWindow();
-            ASSERT_TRUE(QTest::qWaitForWindowActive(open));
-            hands(*open);
-            if (!open->isVisible()) return;
-            ADD_FAILURE() << name << " stays: " << reason(*open).toStdString();
-            open->reject();
-        });
-        timer->start(5);
-    }
     /// X or Q and a letter, then the form behind them.
     void byLetter(Qt::Key chooser, Qt::Key letter, const std::function<void(QDialog&)>& hands) {
         inDialog("letter_chooser", [letter](QDialog& open) {
@@ -159,16 +142,6 @@ class InYard : public FormTest {
                                           : std::vector<PrintSheet>{})
             if (each.id == QLatin1String(sheet)) return pageText(each.page()).toStdString();
         return "no such sheet";
-    }
-    Hive hive(const char* mark) const {
-        return *read().find(Id<Hive>{
-            *findNamed(read(), Hive::table, NameQuery{.name = mark, .on = clock.today()})});
-    }
-    std::string stack(const char* mark) const {
-        std::string marks;
-        for (const Box& each : boxesOn(read(), hive(mark).id))
-            marks += (marks.empty() ? "" : " ") + each.mark;
-        return marks;
     }
     void undo() {
         comeBack();

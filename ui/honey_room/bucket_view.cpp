@@ -93,8 +93,7 @@ BucketView BucketBoard::view(const BucketLine& line) const {
     bucket.doNotBottle = line.tooWet;
     bucket.underGate = line.underGate;
     if (line.bucket) {
-        if (line.bucket->water)
-            bucket.water = QLocale().toString(line.bucket->water->percent(), 'f', 1);
+        if (line.water) bucket.water = QLocale().toString(line.water->percent, 'f', 1);
         bucket.lidded = line.bucket->lidded.value_or(false);
     }
     return bucket;

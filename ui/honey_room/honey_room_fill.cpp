@@ -268,6 +268,12 @@ void HoneyRoomPlace::fillBuckets() {
                          tr("Over your %1 % of water.")
                              .arg(QLocale().toString(sheet.wettestPercent, 'f', 1)));
     }
+    if (!sheet.readSince.empty()) {
+        QStringList marks;
+        for (const std::string& mark : sheet.readSince) marks << fromUtf8(mark);
+        foot << muted(tr("Read again since the gate: %1.")
+                          .arg(marks.join(QStringLiteral(", ")).toHtmlEscaped()));
+    }
     m_bucketFoot->setText(foot.join(QStringLiteral("<br>")));
 }
 

@@ -4,6 +4,7 @@
 #include "core/actions/honey/fairs.h"
 #include "core/actions/honey/going_out.h"
 #include "core/actions/honey/goods.h"
+#include "core/actions/honey/vessel_rules.h"
 #include "core/places/packing.h"
 #include "core/storage/queries/goods_shelf.h"
 
@@ -50,7 +51,7 @@ Result<void> settleGoodsCount(Write& file, const GoodsCount& before, GoodsCount&
 
 Result<void> settleBottling(Write& file, const Bottling& before, Bottling& after) {
     const Vessel vessel = vesselOf(after);
-    if (auto there = demandVessel(file, vessel, after.on); !there)
+    if (const auto there = vesselMeant(file, after.bucket, after.lot, after.on); !there)
         return Refusal{there.error().code,
                        there.error().field == "on" ? "on_day" : there.error().field,
                        there.error().values};
@@ -64,7 +65,7 @@ Result<void> settleBottling(Write& file, const Bottling& before, Bottling& after
     if (auto ok = demandDrawn(file, after); !ok) return ok;
     const Mass took = drawnFor(file, after).mass.value_or(Mass{});
     const char* field = vessel != vesselOf(before) ? (vessel.bucket ? "bucket" : "lot") : "drawn_g";
-    if (auto ok = demandHoneyThere(file, vessel, took, field); !ok) return ok;
+    if (auto ok = demandLedger(file, vessel, field, took); !ok) return ok;
     for (const BottledJars& each : file.where<BottledJars>({is("bottling", after.id)}))
         if (auto ok = shelfHolds(file, each.kind, each.count.value(), "on_day"); !ok) return ok;
     return {};
@@ -82,7 +83,7 @@ Result<void> settleJars(Write& file, const BottledJars&, BottledJars& after) {
     if (!bottling) return {};
     if (auto ok = demandDrawn(file, *bottling); !ok) return against("count", "drawn_g");
     const Mass took = drawnFor(file, *bottling).mass.value_or(Mass{});
-    if (auto ok = demandHoneyThere(file, vesselOf(*bottling), took, "count"); !ok) return ok;
+    if (auto ok = demandLedger(file, vesselOf(*bottling), "count", took); !ok) return ok;
     return shelfHolds(file, after.kind, after.count.value(), "count");
 }
 

@@ -157,31 +157,6 @@ Result<Name> codeFor(const Read& file, const FillJars& said, const Bottling& bot
 
 }  // namespace
 
-Result<void> demandVessel(const Read& file, const Vessel& vessel, Day on) {
-    if (!vessel.bucket && !vessel.lot) return Refusal{Code::Missing, "bucket", {}};
-    if (vessel.bucket && vessel.lot)
-        return Refusal{Code::Contradiction, "lot", {{"other", "bucket"}}};
-    if (vessel.bucket ? !file.find(*vessel.bucket) : !file.find(*vessel.lot))
-        return Refusal{Code::NotFound, vessel.bucket ? "bucket" : "lot", {}};
-    const Day since = vesselLedger(file, vessel, on).since;
-    if (on < since)
-        return Refusal{
-            Code::BeforeItBegan, "on", {{"name", nameOf(file, vessel)}, {"since", isoText(since)}}};
-    return {};
-}
-
-Result<void> demandHoneyThere(const Read& file, const Vessel& vessel, Mass wanted,
-                              const char* field) {
-    Mass lacks;
-    for (const VesselEntry& each : vesselLedger(file, vessel, *makeDay(9999, 12, 31)).entries)
-        if (each.left && -*each.left > lacks) lacks = -*each.left;
-    if (lacks <= Mass{}) return {};
-    return Refusal{Code::TooMany,
-                   field,
-                   {{"honey_in", nameOf(file, vessel)},
-                    {"most_g", std::to_string(std::max(Mass{}, wanted - lacks).grams())}}};
-}
-
 Result<void> demandFillingFree(const Read& file, Id<Bottling> id, Day on, const std::string& reason,
                                const char* field) {
     const auto bottling = file.find(id);
@@ -254,8 +229,9 @@ const Fields& FillJars::fields() {
 }
 
 Result<Id<Bottling>> FillJars::perform(Write& file) const {
-    const Vessel vessel{bucket, lot};
-    if (auto there = demandVessel(file, vessel, on); !there) return there.error();
+    const auto meant = vesselMeant(file, bucket, lot, on);
+    if (!meant) return meant.error();
+    const Vessel& vessel = *meant;
     auto lines = readJars(file, *this);
     if (!lines) return lines.error();
     if (auto read = readWeighed(file, weighed, *lines); !read) return read.error();
@@ -283,7 +259,7 @@ Result<Id<Bottling>> FillJars::perform(Write& file) const {
     }
     if (auto ok = demandDrawn(file, bottling); !ok) return ok.error();
     const Mass took = drawnFor(file, bottling).mass.value_or(Mass{});
-    if (auto there = demandHoneyThere(file, vessel, took, "jars"); !there) return there.error();
+    if (auto there = demandLedger(file, vessel, "jars", took); !there) return there.error();
     return bottling.id;
 }
 

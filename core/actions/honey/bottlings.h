@@ -36,13 +36,6 @@ struct FillJars {
     Result<Answer> perform(Write& file) const;
 };
 
-/// Exactly one vessel, there on that day. Refused with Missing, Contradiction, NotFound or
-/// BeforeItBegan.
-Result<void> demandVessel(const Read& file, const Vessel& vessel, Day on);
-/// As the file now stands never more honey went out of a vessel than there was. Refused with
-/// TooMany under `field`, "honey_in" and "most_g" what could have gone of `wanted`.
-Result<void> demandHoneyThere(const Read& file, const Vessel& vessel, Mass wanted,
-                              const char* field);
 /// Before jars of a filling go out. Refused with HeldBack under `field` where it is held and no
 /// reason is given; a vessel is asked by demandMayGo.
 Result<void> demandFillingFree(const Read& file, Id<Bottling> bottling, Day on,

@@ -41,7 +41,8 @@ Result<void> demandOut(const Read& file, const GoingOut& out) {
     if (out.each && takesNoPrice(out.how))
         return Refusal{Code::Contradiction, "price", {{"other", "went"}}};
     if (bulk) {
-        if (auto there = demandVessel(file, vesselOf(out), out.on); !there) return there;
+        if (const auto there = vesselMeant(file, out.bucket, out.lot, out.on); !there)
+            return there.error();
         const auto grams = out.mass ? out.mass->middle() : std::nullopt;
         if (!grams) return Refusal{Code::Missing, "mass_g", {}};
         if (*grams <= 0) return Refusal{Code::OutOfRange, "mass_g", {{"low", "0"}}};
@@ -58,7 +59,7 @@ Result<void> demandWasThere(const Read& file, const GoingOut& out, const char* f
         const Vessel vessel = vesselOf(out);
         if (auto back = demandBulkBack(file, vessel); !back) return back;
         const auto grams = out.mass ? out.mass->middle() : std::nullopt;
-        return demandHoneyThere(file, vessel, Mass::roundedGrams(grams.value_or(0)), "mass_g");
+        return demandLedger(file, vessel, "mass_g", Mass::roundedGrams(grams.value_or(0)));
     }
     const auto kind = file.find(*out.kind);
     if (!kind) return {};

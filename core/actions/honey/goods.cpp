@@ -7,12 +7,12 @@
 #include "core/places/packing.h"
 #include "core/storage/queries/goods_shelf.h"
 #include "core/trade/honey/container_fill.h"
+#include "core/trade/honey/density.h"
 
 namespace combwright {
 namespace {
 
 constexpr double driestHoneyPercent = 13.0;  // of the published densities
-constexpr double roomHoneyC = 20.0;
 
 Refusal noneOfIt(const char* field) { return {Code::OutOfRange, field, {{"low", "0"}}}; }
 
@@ -33,7 +33,7 @@ Result<void> demandGoods(const Read& file, const GoodsKind& kind) {
     if (!kind.net || !kind.brim) return {};
     const auto fits =
         fitsInto(static_cast<double>(kind.net->grams()), static_cast<double>(kind.brim->value()),
-                 driestHoneyPercent, roomHoneyC);
+                 driestHoneyPercent, honeyDensityC);
     if (!fits) return Refusal{fits.error().code, "brim_ml", fits.error().values};
     if (!*fits) return Refusal{Code::Contradiction, "net_g", {{"other", "brim_ml"}}};
     return {};

@@ -37,8 +37,9 @@ const Fields& BlendHoney::fields() {
         describe(field<&BlendHoney::on>("on"), field<&BlendHoney::lot>("name"),
                  field<&BlendHoney::parts>("parts"), field<&BlendHoney::partsHow>("parts_how"),
                  known<&BlendHoney::net>("net"), field<&BlendHoney::tankHolds>("tank_holds"),
-                 field<&BlendHoney::lidded>("lidded"), part<&BlendHoney::traits>(),
-                 field<&BlendHoney::reason>("reason"), field<&BlendHoney::note>("note"));
+                 field<&BlendHoney::tankWide>("tank_wide"), field<&BlendHoney::lidded>("lidded"),
+                 part<&BlendHoney::traits>(), field<&BlendHoney::reason>("reason"),
+                 field<&BlendHoney::note>("note"));
     return all;
 }
 
@@ -60,6 +61,7 @@ Result<Id<Lot>> BlendHoney::perform(Write& file) const {
     made.on = on;
     made.net = net;
     made.tankHolds = tankHolds;
+    made.tankWide = tankWide;
     made.lidded = lidded;
     made.traits = traits;
     made.reason = reason;
@@ -77,11 +79,11 @@ Result<Id<Lot>> BlendHoney::perform(Write& file) const {
 }
 
 const Fields& BuyHoney::fields() {
-    static const Fields all =
-        describe(field<&BuyHoney::on>("on"), field<&BuyHoney::lot>("name"),
-                 known<&BuyHoney::net>("net"), field<&BuyHoney::supplier>("supplier"),
-                 field<&BuyHoney::tankHolds>("tank_holds"), field<&BuyHoney::lidded>("lidded"),
-                 part<&BuyHoney::traits>(), field<&BuyHoney::note>("note"));
+    static const Fields all = describe(
+        field<&BuyHoney::on>("on"), field<&BuyHoney::lot>("name"), known<&BuyHoney::net>("net"),
+        field<&BuyHoney::supplier>("supplier"), field<&BuyHoney::tankHolds>("tank_holds"),
+        field<&BuyHoney::tankWide>("tank_wide"), field<&BuyHoney::lidded>("lidded"),
+        part<&BuyHoney::traits>(), field<&BuyHoney::note>("note"));
     return all;
 }
 
@@ -92,6 +94,7 @@ Result<Id<Lot>> BuyHoney::perform(Write& file) const {
     made.origin = LotOrigin::BoughtIn;
     made.net = net;
     made.tankHolds = tankHolds;
+    made.tankWide = tankWide;
     made.lidded = lidded;
     made.traits = traits;
     made.supplier = supplier;

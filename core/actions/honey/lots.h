@@ -22,6 +22,7 @@ struct BlendHoney {
     std::optional<How> partsHow;
     std::optional<Known<Mass>> net;  ///< weighed after
     std::optional<Mass> tankHolds;   ///< to the brim
+    std::optional<Length> tankWide;  ///< inside, across
     std::optional<bool> lidded;
     HoneyTraits traits;
     std::string reason;
@@ -40,6 +41,7 @@ struct BuyHoney {
     std::optional<Known<Mass>> net;
     std::string supplier;
     std::optional<Mass> tankHolds;
+    std::optional<Length> tankWide;
     std::optional<bool> lidded;
     HoneyTraits traits;
     std::string note;

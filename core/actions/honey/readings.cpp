@@ -85,7 +85,8 @@ const Fields& DescribeHoney::fields() {
         describe(field<&DescribeHoney::on>("on"), field<&DescribeHoney::bucket>("bucket"),
                  field<&DescribeHoney::lot>("lot"), part<&DescribeHoney::traits>(),
                  field<&DescribeHoney::lidded>("lidded"), field<&DescribeHoney::kind>("kind"),
-                 field<&DescribeHoney::tankHolds>("tank_holds"));
+                 field<&DescribeHoney::tankHolds>("tank_holds"),
+                 field<&DescribeHoney::tankWide>("tank_wide"));
     return all;
 }
 
@@ -95,6 +96,7 @@ Result<Made> DescribeHoney::perform(Write& file) const {
     if (auto ok = demandTraits(traits); !ok) return ok.error();
     if (bucket) {
         if (tankHolds) return Refusal{Code::Contradiction, "tank_holds_g", {{"other", "bucket"}}};
+        if (tankWide) return Refusal{Code::Contradiction, "tank_wide_mm", {{"other", "bucket"}}};
         const auto before = file.find(*bucket);
         Bucket after = *before;
         tellTraits(after.traits, traits);
@@ -116,6 +118,7 @@ Result<Made> DescribeHoney::perform(Write& file) const {
     tellTraits(after.traits, traits);
     if (lidded) after.lidded = lidded;
     if (tankHolds) after.tankHolds = tankHolds;
+    if (tankWide) after.tankWide = tankWide;
     if (auto ok = demandLot(file, after); !ok) return ok.error();
     return describedAs(file, *before, after);
 }

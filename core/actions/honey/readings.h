@@ -55,6 +55,7 @@ struct DescribeHoney {
     std::optional<bool> lidded;
     std::optional<Id<Equipment>> kind;  ///< which sort of bucket
     std::optional<Mass> tankHolds;      ///< of a lot
+    std::optional<Length> tankWide;     ///< of a lot, inside, across
     static const Fields& fields();
     Result<Answer> perform(Write& file) const;
 };

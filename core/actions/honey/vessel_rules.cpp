@@ -35,9 +35,11 @@ Result<Vessel> vesselMeant(const Read& file, const std::optional<Id<Bucket>>& bu
     return vessel;
 }
 
-Result<void> demandLedger(const Read& file, const Vessel& vessel, const std::string& field) {
-    const VesselLedger ledger = vesselLedger(file, vessel, Day::max());
-    std::optional<Mass> before;
+Result<void> demandLedger(const Read& file, const Vessel& vessel, const std::string& field,
+                          std::optional<Mass> wanted) {
+    const VesselLedger ledger = vesselLedger(file, vessel, lastOfAllDays);
+    std::optional<Mass> before, inItThen;
+    Mass lacks;
     for (const VesselEntry& entry : ledger.entries) {
         if (entry.on < ledger.since)
             return Refusal{Code::BeforeItBegan,
@@ -45,14 +47,18 @@ Result<void> demandLedger(const Read& file, const Vessel& vessel, const std::str
                            {{"name", nameOf(file, vessel)}, {"since", isoText(ledger.since)}}};
         const bool gained =
             entry.event == VesselEvent::Worked && before && entry.left && *entry.left > *before;
-        if ((entry.left && *entry.left < Mass()) || gained)
-            return Refusal{Code::TooMany,
-                           field,
-                           {{"honey_in", nameOf(file, vessel)},
-                            {"most_g", std::to_string(before.value_or(Mass()).grams())}}};
+        const Mass lacking = gained       ? *entry.left - *before
+                             : entry.left ? Mass{} - *entry.left
+                                          : Mass{};
+        if (lacking > Mass{} && !inItThen) inItThen = before.value_or(Mass{});
+        lacks = std::max(lacks, lacking);
         before = entry.left;
     }
-    return {};
+    if (!inItThen) return {};
+    const Mass most = wanted ? std::max(Mass{}, *wanted - lacks) : *inItThen;
+    return Refusal{Code::TooMany,
+                   field,
+                   {{"honey_in", nameOf(file, vessel)}, {"most_g", std::to_string(most.grams())}}};
 }
 
 Result<void> demandHoney(const std::optional<Known<Mass>>& mass, const std::string& field,
@@ -104,6 +110,8 @@ Result<void> demandLot(const Read& file, const Lot& lot) {
     if (auto ok = demandTraits(lot.traits); !ok) return ok;
     if (lot.tankHolds && (*lot.tankHolds <= Mass() || *lot.tankHolds > mostInVessel))
         return outsideOf("tank_holds_g", 1, mostInVessel.grams());
+    if (lot.tankWide && (lot.tankWide->mm() < 50 || lot.tankWide->mm() > 2000))
+        return outsideOf("tank_wide_mm", 50, 2000);
     Mass poured;
     How how = How::Weighed;
     const auto parts = partsOf(file, lot.id);

@@ -18,9 +18,10 @@ Result<Vessel> vesselMeant(const Read& file, const std::optional<Id<Bucket>>& bu
                            const std::optional<Id<Lot>>& lot, Day on);
 
 /// Asked when everything is written: nothing was taken out before the vessel was there, and never
-/// more than was in it. Refused with BeforeItBegan ("on") and TooMany, `field`, with "honey_in" and
-/// "most_g".
-Result<void> demandLedger(const Read& file, const Vessel& vessel, const std::string& field);
+/// more than was in it, on that day or any other. Refused with BeforeItBegan ("on") and TooMany,
+/// `field`, with "honey_in" and "most_g": what was in it, or of `wanted` what could have gone.
+Result<void> demandLedger(const Read& file, const Vessel& vessel, const std::string& field,
+                          std::optional<Mass> wanted = std::nullopt);
 
 /// Not negative, with a figure where `needed`, at most mostInVessel. Refused with Missing,
 /// OutOfRange.

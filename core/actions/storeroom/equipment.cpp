@@ -52,6 +52,8 @@ std::vector<Measure> measuresOf(const Equipment& said) {
         {"rpm", said.rpm.has_value(), isOne({Item::Extractor}), positive(said.rpm)},
         {"capacity_g", said.capacity.has_value(),
          isOne({Item::Bucket, Item::Extractor, Item::Other}), positive(said.capacity)},
+        {"wide_mm", said.wide.has_value(), isOne({Item::Bucket}),
+         !said.wide || (said.wide->mm() >= 50 && said.wide->mm() <= 2000), "50", "2000"},
     };
 }
 
@@ -190,7 +192,7 @@ const Fields& DescribeEquipment::fields() {
         field<&DescribeEquipment::litres>("litres"), field<&DescribeEquipment::coldest>("coldest"),
         field<&DescribeEquipment::holds>("holds"), field<&DescribeEquipment::radius>("radius"),
         field<&DescribeEquipment::rpm>("rpm"), field<&DescribeEquipment::capacity>("capacity"),
-        field<&DescribeEquipment::note>("note"));
+        field<&DescribeEquipment::wide>("wide"), field<&DescribeEquipment::note>("note"));
     return all;
 }
 
@@ -207,6 +209,7 @@ Result<Id<Equipment>> DescribeEquipment::perform(Write& file) const {
     said.radius = radius;
     said.rpm = rpm;
     said.capacity = capacity;
+    said.wide = wide;
     if (auto fit = demandMeasures(said); !fit) return fit.error();
     if (isMachine(item))
         if (const auto rows = machineRows(file, item, *tidy); !rows.empty())
@@ -229,6 +232,7 @@ Result<Id<Equipment>> DescribeEquipment::perform(Write& file) const {
     take(equipment.radius, radius);
     take(equipment.rpm, rpm);
     take(equipment.capacity, capacity);
+    take(equipment.wide, wide);
     if (!note.empty()) equipment.note = note;
     if (!equipment.id) return file.add(equipment);
     if (toRow(equipment) == before) return Refusal{Code::NothingToDo, "item", {}};

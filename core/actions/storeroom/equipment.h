@@ -61,6 +61,7 @@ struct DescribeEquipment {
     std::optional<Length> radius;        ///< of a drum, middle of the comb
     std::optional<Count> rpm;            ///< of a drum, its usual speed
     std::optional<Mass> capacity;        ///< honey a bucket holds
+    std::optional<Length> wide;          ///< a bucket inside, across
     std::string note;
     static const Fields& fields();
     Result<Answer> perform(Write& file) const;

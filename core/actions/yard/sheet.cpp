@@ -90,8 +90,7 @@ class HeldThenOrNow {
     HeldThenOrNow(const Read& file, Day on) : m_file(file), m_on(on) {}
     std::optional<Hold> of(const Box& box) {
         if (!m_read) {
-            for (const Day day : {m_on, *parseDay("9999-12-31")})
-                m_held.push_back(heldThings(m_file, day));
+            for (const Day day : {m_on, lastOfAllDays}) m_held.push_back(heldThings(m_file, day));
             m_read = true;
         }
         for (const HeldThings& held : m_held)

@@ -8,7 +8,7 @@ const Fields& Lot::fields() {
                  field<&Lot::origin>("origin"), known<&Lot::net>("net"),
                  field<&Lot::tankHolds>("tank_holds"), field<&Lot::lidded>("lidded"),
                  part<&Lot::traits>(), field<&Lot::supplier>("supplier"), field<&Lot::note>("note"),
-                 field<&Lot::reason>("reason"));
+                 field<&Lot::reason>("reason"), field<&Lot::tankWide>("tank_wide"));
     return all;
 }
 

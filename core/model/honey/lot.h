@@ -28,7 +28,8 @@ struct Lot {
     HoneyTraits traits;
     std::string supplier;  ///< whose honey it was
     std::string note;
-    std::string reason;  ///< why although a part was held back
+    std::string reason;              ///< why although a part was held back
+    std::optional<Length> tankWide;  ///< its tank or bucket inside, across
     static const Fields& fields();
 };
 

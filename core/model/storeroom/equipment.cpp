@@ -3,14 +3,15 @@
 namespace combwright {
 
 const Fields& Equipment::fields() {
-    static const Fields all = describe(
-        ownId<&Equipment::id>(), field<&Equipment::item>("item"), field<&Equipment::name>("name"),
-        field<&Equipment::frameKind>("frame_kind"), field<&Equipment::onHand>("on_hand"),
-        field<&Equipment::inRepair>("in_repair"), field<&Equipment::lent>("lent"),
-        field<&Equipment::litres>("litres"), field<&Equipment::coldest>("coldest"),
-        field<&Equipment::holds>("holds"), field<&Equipment::radius>("radius"),
-        field<&Equipment::rpm>("rpm"), field<&Equipment::capacity>("capacity"),
-        field<&Equipment::since>("since"), field<&Equipment::note>("note"));
+    static const Fields all =
+        describe(ownId<&Equipment::id>(), field<&Equipment::item>("item"),
+                 field<&Equipment::name>("name"), field<&Equipment::frameKind>("frame_kind"),
+                 field<&Equipment::onHand>("on_hand"), field<&Equipment::inRepair>("in_repair"),
+                 field<&Equipment::lent>("lent"), field<&Equipment::litres>("litres"),
+                 field<&Equipment::coldest>("coldest"), field<&Equipment::holds>("holds"),
+                 field<&Equipment::radius>("radius"), field<&Equipment::rpm>("rpm"),
+                 field<&Equipment::capacity>("capacity"), field<&Equipment::since>("since"),
+                 field<&Equipment::note>("note"), field<&Equipment::wide>("wide"));
     return all;
 }
 

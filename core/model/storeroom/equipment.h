@@ -51,6 +51,7 @@ struct Equipment {
     std::optional<Mass> capacity;  ///< honey a bucket holds
     Day since;
     std::string note;
+    std::optional<Length> wide;  ///< a bucket inside, across
     static const Fields& fields();
 };
 

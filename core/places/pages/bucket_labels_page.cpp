@@ -5,6 +5,7 @@
 #include <QStringList>
 #include <algorithm>
 
+#include "core/places/bucket_sheet.h"
 #include "core/places/load_sheet.h"
 #include "core/places/pages/room_paper.h"
 #include "core/words/figures.h"
@@ -18,29 +19,26 @@ constexpr std::size_t labelsASheet = 8;
 QString labelWord(const char* text) { return QCoreApplication::translate("bucket_labels", text); }
 
 /// In the order the figures are typed: full, water.
-void addLines(Card& card, const std::optional<Bucket>& bucket, bool tooWet) {
+void addLines(Card& card, const BucketLine& line) {
     CardField full = blank(labelWord("full"), massUnit());
     CardField water = blank(labelWord("water"), QStringLiteral("%"));
-    CardField not_ = tick(labelWord("do not bottle:"), 1, tooWet);
-    if (bucket) {
-        full.value = onLine(bucket->net);
-        if (bucket->water) water.value = QLocale().toString(bucket->water->percent(), 'f', 1);
-    }
+    CardField not_ = tick(labelWord("do not bottle:"), 1, line.tooWet);
+    if (line.bucket) full.value = onLine(line.bucket->net);
+    if (line.water) water.value = QLocale().toString(line.water->percent, 'f', 1);
     not_.line = true;
     not_.strong = true;
-    if (tooWet) not_.value = labelWord("too wet");
+    if (line.tooWet) not_.value = labelWord("too wet");
     card.ruled = true;
     card.rows.push_back({full, water});
     card.rows.push_back({blank(labelWord("loads")), blank(labelWord("taste"))});
     card.rows.push_back({not_});
 }
 
-Card labelOf(const QString& mark, const QString& lot, const QString& day,
-             const std::optional<Bucket>& bucket, bool tooWet) {
+Card labelOf(const BucketLine& line, const QString& lot, const QString& day) {
     Card card;
-    card.name = cardText(mark, PaperSize::Poster, true);
+    card.name = cardText(fromUtf8(line.mark), PaperSize::Poster, true);
     card.about = {cardText(lot, PaperSize::Head, true), mutedText(day)};
-    addLines(card, bucket, tooWet);
+    addLines(card, line);
     return card;
 }
 
@@ -76,7 +74,7 @@ Page bucketLabelsPage(const Read& file, std::optional<Id<Extraction>> id, Day on
         // What is in them already, then those it will fill, as on screen.
         for (const BucketLine& line : bucketSheet(file, lot.id, on).lines) {
             numbers.pass(line.mark);
-            block.cards.push_back(labelOf(fromUtf8(line.mark), of, day, line.bucket, line.tooWet));
+            block.cards.push_back(labelOf(line, of, day));
         }
     }
     // The sheet is filled up with the numbers that follow; a closed run needs no more, and of
@@ -86,7 +84,7 @@ Page bucketLabelsPage(const Read& file, std::optional<Id<Extraction>> id, Day on
     const QString following =
         lots.size() > 1 ? labelWord("lot ____________") : lotText(file, next.name, next.yard);
     while (block.cards.empty() || (!closed && block.cards.size() % labelsASheet != 0))
-        block.cards.push_back(labelOf(fromUtf8(numbers.next()), following, day, {}, false));
+        block.cards.push_back(labelOf(BucketLine{.mark = numbers.next()}, following, day));
     page.blocks.emplace_back(std::move(block));
     page.letters = {How::Weighed, How::ByEye, How::ByDifference, How::Unknown};
     page.blocks.push_back(enteredBy());

@@ -294,7 +294,7 @@ QString packingText(const PackingShelf& shelf) {
 Block infantCautionBlock() {
     TextBlock caution;
     caution.caution = true;
-    caution.text = fromUtf8(honeyCaution());
+    caution.text = infantCaution();
     return caution;
 }
 
@@ -304,7 +304,7 @@ Card priceCard(const GoodsKind& kind, Money price, const std::string& currency) 
     if (const QString net = netText(kind); !net.isEmpty()) card.about = {mutedText(net)};
     card.lines = {cardText(moneyText(price, currency), PaperSize::Poster, true)};
     const bool honey = kind.what == GoodsWhat::Jar || kind.what == GoodsWhat::Comb;
-    if (honey) card.lines.push_back(mutedText(fromUtf8(honeyCaution()), PaperSize::Note));
+    if (honey) card.lines.push_back(mutedText(infantCaution(), PaperSize::Note));
     if (kind.what == GoodsWhat::Candle)
         card.lines.push_back(mutedText(
             goodsSay("Never leave a burning candle alone; on a plate, away from children."),

@@ -298,6 +298,8 @@ Page runBalancePage(const Read& file, const RunBalance& balance, Day printed) {
                     : roomPageWord("Water %1 to %2 %.")
                           .arg(QLocale().toString(*balance.waterLow, 'f', 1),
                                QLocale().toString(*balance.waterHigh, 'f', 1)));
+    if (!balance.readSince.empty())
+        notes << roomPageWord("Its water was read again since: %1.").arg(listed(balance.readSince));
     notes << roomPageWord("Rows are rounded; totals come from grams.")
           << roomPageWord("Honey is not for infants under 12 months.");
     page.blocks.push_back(textBlock(notes.join(QLatin1Char('\n')), true));

@@ -32,12 +32,6 @@ Cell leftCell(const std::optional<Mass>& mass, How how) {
     return cell;
 }
 
-QString namesText(const std::vector<std::string>& names) {
-    QStringList list;
-    for (const std::string& name : names) list << fromUtf8(name);
-    return list.join(QStringLiteral(", "));
-}
-
 TextBlock sayBlock(const QString& text, bool caution = false) {
     TextBlock block;
     block.text = text;
@@ -224,7 +218,17 @@ QString treatedText(const TreatedShare& share) {
 
 QString settlingText(const Settling& settling, Day on) {
     return (settling.until <= on ? honeySay("settled since %1") : honeySay("settles until %1"))
-        .arg(shortDayText(settling.until));
+        .arg(shortDayText(settling.until, on));
+}
+
+QString colourText(const HoneyTraits& traits) {
+    QStringList parts;
+    if (!traits.colour.empty()) parts << fromUtf8(traits.colour);
+    if (traits.pfund)
+        parts << honeySay("%1 (%2 mm Pfund)")
+                     .arg(fromUtf8(colourClassOf(traits)),
+                          QLocale().toString(traits.pfund->mm(), 'g', 4));
+    return parts.join(QStringLiteral(", "));
 }
 
 QString waterOffText(const StoredHoney& honey) {
@@ -260,6 +264,8 @@ QStringList honeyRemarks(const StoredHoney& honey, const HoneyStore& store) {
     QStringList tastes;
     for (const TasteWord& taste : honey.view.tastes) tastes << fromUtf8(taste.word);
     if (!tastes.isEmpty()) add(honeySay("taste: %1").arg(tastes.join(QStringLiteral(", "))));
+    if (const QString colour = colourText(honey.view.traits); !colour.isEmpty())
+        add(honeySay("colour: %1").arg(colour));
     if (!honey.view.traits.place.empty())
         add(honeySay("stands in %1").arg(fromUtf8(honey.view.traits.place)));
     if (honey.view.lidded == false) add(honeySay("no lid on"));
@@ -298,11 +304,18 @@ Page honeyStorePage(const Read& file, const HoneyStore& store) {
         page.blocks.emplace_back(sayBlock(
             honeySay("Not emptied by what is written, and nothing written for a year: %1. Weigh "
                      "what is left, 0 where nothing is.")
-                .arg(namesText(store.notWrittenOf))));
+                .arg(listed(store.notWrittenOf))));
     if (std::any_of(store.standing.begin(), store.standing.end(),
                     [](const StoredHoney& honey) { return honey.setAtRisk; }))
         page.blocks.emplace_back(settingBlock());
     if (air) page.blocks.emplace_back(sayBlock(airText(*air)));
+    if (std::any_of(store.standing.begin(), store.standing.end(), [](const StoredHoney& honey) {
+            return honey.settling && honey.settling->depth != Settling::Depth::OfWidth;
+        }))
+        page.blocks.emplace_back(
+            sayBlock(honeySay("When honey has settled goes by how deep it stands; where nobody "
+                              "wrote down how wide a vessel is, it is taken to be as deep as it is "
+                              "wide.")));
     page.blocks.emplace_back(sayBlock(
         honeySay("A bucket of honey is heavy and slips: lift it with straight arms close to the "
                  "body, a tank never full. ") +
@@ -332,12 +345,12 @@ Page blendPage(const Read& file, const BlendPlan& plan) {
         page.blocks.emplace_back(sayBlock(
             honeySay("Cold honey that nobody corrected reads too dry (%1): with the corrections "
                      "the blend has %2. Take them first, then plan again.")
-                .arg(namesText(out.tooDry), waterPercentText(*out.wettestPercent)),
+                .arg(listed(out.tooDry), waterPercentText(*out.wettestPercent)),
             true));
     if (!out.doubtful.empty())
         page.blocks.emplace_back(sayBlock(
             honeySay("Of %1 nobody said how warm the sample was: read again before you pour.")
-                .arg(namesText(out.doubtful))));
+                .arg(listed(out.doubtful))));
     TableBlock table;
     table.columns = {{honeySay("bucket or lot"), 1.5, false},
                      {honeySay("there, %1").arg(massUnit()), 1, true},

@@ -29,6 +29,9 @@ QString heldText(const VesselView& view);
 QString treatedText(const TreatedShare& share);
 /// "settled since Tue 10 Aug", "settles until Tue 10 Aug".
 QString settlingText(const Settling& settling, Day on);
+/// "gold, Light Amber (52 mm)": in the keeper's word, and the class of a Pfund reading; empty where
+/// neither is known.
+QString colourText(const HoneyTraits& traits);
 /// "to 18.0 %: 195 g of water must go"; empty where it is dry enough or not known.
 QString waterOffText(const StoredHoney& honey);
 /// "us grade: 18.6 % at most, within"

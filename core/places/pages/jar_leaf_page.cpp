@@ -4,9 +4,8 @@
 #include <QLocale>
 #include <algorithm>
 
-#include "core/model/season_info.h"
 #include "core/places/label_sheet.h"
-#include "core/places/pages/label_pages.h"
+#include "core/places/pages/room_paper.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
 
@@ -131,20 +130,10 @@ CardsBlock drawnHives(const JarLeaf& leaf) {
     return block;
 }
 
-Page leafSheet(const Read& file) {
-    Page page;
-    page.title = leafPhrase("The way of this honey");
-    if (const auto season = file.first<SeasonInfo>({})) {
-        page.keeper = fromUtf8(season->name.text());
-        page.invented = season->invented.value_or(false);
-    }
-    return page;
-}
-
 }  // namespace
 
 Page jarLeafPage(const Read& file, const JarLeaf& leaf, const LeafTold& told) {
-    Page page = leafSheet(file);
+    Page page = roomPaper(file, leafPhrase("The way of this honey"), {});
     if (told.hives && !leaf.stacks.empty()) page.blocks.emplace_back(drawnHives(leaf));
     const auto add = [&](const char* title, const QStringList& lines) {
         if (!lines.isEmpty()) page.blocks.emplace_back(leafText(leafPhrase(title), lines));
@@ -164,7 +153,7 @@ Page newestJarLeafPage(const Read& file, Day on) {
     const auto newest = newestFilling(file, on);
     const auto leaf = newest ? jarLeaf(file, *newest) : std::nullopt;
     if (leaf) return jarLeafPage(file, *leaf, {});
-    Page page = leafSheet(file);
+    Page page = roomPaper(file, leafPhrase("The way of this honey"), {});
     page.blocks.emplace_back(leafText({}, {leafPhrase("No jar was filled yet.")}));
     return page;
 }

@@ -6,7 +6,7 @@
 #include <functional>
 
 #include "core/exchange/qr_code.h"
-#include "core/model/season_info.h"
+#include "core/places/pages/room_paper.h"
 #include "core/words/words.h"
 
 namespace combwright {
@@ -54,17 +54,6 @@ LabelDrawn drawn(const JarLabel& label) {
     return drawn;
 }
 
-Page labelPaper(const Read& file, const QString& title, Day on) {
-    Page page;
-    page.title = title;
-    page.day = dayText(on);
-    if (const auto season = file.first<SeasonInfo>({})) {
-        page.keeper = fromUtf8(season->name.text());
-        page.invented = season->invented.value_or(false);
-    }
-    return page;
-}
-
 /// Of the newest filling, where there is one.
 Page ofNewest(const Read& file, Day on, const QString& title,
               const std::function<Page(const LabelSheet&)>& page) {
@@ -73,7 +62,7 @@ Page ofNewest(const Read& file, Day on, const QString& title,
             labelSheet(file, {.bottling = *filling, .grid = usualLabelGrid(file, on)}, on);
         if (sheet) return page(*sheet);
     }
-    Page none = labelPaper(file, title, on);
+    Page none = roomPaper(file, title, dayText(on));
     TextBlock block;
     block.text = labelPhrase("No jar was filled yet.");
     none.blocks.emplace_back(std::move(block));
@@ -115,8 +104,6 @@ QString labelNet(const JarLabel& label) {
     return labelPhrase("%1 oz (%2)").arg(QLocale().toString(*label.ounces, 'f', 1), metric);
 }
 
-QString infantCaution() { return labelPhrase("Not for babies under 12 months."); }
-
 Page labelsPage(const LabelSheet& sheet) {
     Page page;
     page.title = labelPhrase("Labels of %1").arg(fromUtf8(sheet.bottling.code.text()));
@@ -146,10 +133,10 @@ Page labelCalibrationPage(const LabelSheet& empty) {
 }
 
 Page labelWordsPage(const Read& file, const LabelSheet& sheet, Day on) {
-    Page page = labelPaper(
+    Page page = roomPaper(
         file,
         labelPhrase("Before labels of %1 are stuck on").arg(fromUtf8(sheet.bottling.code.text())),
-        on);
+        dayText(on));
     TextBlock caution;
     caution.caution = true;
     caution.text = labelPhrase(
@@ -205,7 +192,8 @@ Page newestLabelWordsPage(const Read& file, Day on) {
 
 Page usualCalibrationPage(const Read& file, Day on) {
     const auto empty = emptyLabelSheet(file, usualLabelGrid(file, on), on);
-    return empty ? labelCalibrationPage(*empty) : labelPaper(file, labelPhrase("Labels"), on);
+    return empty ? labelCalibrationPage(*empty)
+                 : roomPaper(file, labelPhrase("Labels"), dayText(on));
 }
 
 }  // namespace combwright

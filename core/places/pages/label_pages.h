@@ -24,7 +24,5 @@ Page usualCalibrationPage(const Read& file, Day on);
 QString labelHead(const JarLabel& label);
 /// "454 g"; with ounces beside it where the region wants both: "16.0 oz (454 g)".
 QString labelNet(const JarLabel& label);
-/// "Not for babies under 12 months", whatever else stands there.
-QString infantCaution();
 
 }  // namespace combwright

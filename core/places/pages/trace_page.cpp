@@ -3,8 +3,8 @@
 #include <QCoreApplication>
 #include <QLocale>
 
-#include "core/model/season_info.h"
 #include "core/places/pages/revision_text.h"
+#include "core/places/pages/room_paper.h"
 #include "core/places/pages/trace_words.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
@@ -13,17 +13,6 @@ namespace combwright {
 namespace {
 
 QString tracePhrase(const char* text) { return QCoreApplication::translate("trace", text); }
-
-Page traceSheetOf(const Read& file, const QString& title, Day on) {
-    Page page;
-    page.title = title;
-    page.day = dayText(on);
-    if (const auto season = file.first<SeasonInfo>({})) {
-        page.keeper = fromUtf8(season->name.text());
-        page.invented = season->invented.value_or(false);
-    }
-    return page;
-}
 
 TextBlock traceText(const QString& title, const QStringList& lines, bool caution = false) {
     TextBlock block;
@@ -282,7 +271,7 @@ void addBack(const TraceBack& back, Page& page) {
 
 Page tracePage(const Read& file, const Trace& traced) {
     Page page =
-        traceSheetOf(file, tracePhrase("Trace of %1").arg(fromUtf8(traced.name)), traced.on);
+        roomPaper(file, tracePhrase("Trace of %1").arg(fromUtf8(traced.name)), dayText(traced.on));
     QStringList held;
     for (const TraceHold& each : traced.holds) held << traceHoldText(each);
     if (!held.isEmpty())
@@ -313,16 +302,16 @@ Page newestTracePage(const Read& file, Day on) {
     const auto of = newestTraced(file, on);
     const auto traced = of ? trace(file, *of, on) : std::nullopt;
     if (traced) return tracePage(file, *traced);
-    Page page = traceSheetOf(file, tracePhrase("Trace"), on);
+    Page page = roomPaper(file, tracePhrase("Trace"), dayText(on));
     page.blocks.emplace_back(traceText({}, {tracePhrase("No honey is written down yet.")}));
     return page;
 }
 
 Page keptSheetPage(const Read& file, const KeptSheet& sheet) {
-    Page page = traceSheetOf(file,
-                             tracePhrase("%1 of %2, as it was printed")
-                                 .arg(word(sheet.sheet.text()), fromUtf8(sheet.subject.text())),
-                             sheet.on);
+    Page page = roomPaper(file,
+                          tracePhrase("%1 of %2, as it was printed")
+                              .arg(word(sheet.sheet.text()), fromUtf8(sheet.subject.text())),
+                          dayText(sheet.on));
     page.blocks.emplace_back(traceText({}, {fromUtf8(sheet.text)}));
     return page;
 }

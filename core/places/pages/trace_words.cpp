@@ -52,6 +52,9 @@ QString traceGapText(const TraceUnknown& gap) {
                        "%1: %2 without a known mark; where such a box stood, and what was given "
                        "meanwhile, cannot be known.")
                 .arg(name, traceBoxes(gap.count));
+        case TraceGap::NoBoxes:
+            return traceWord("%1: which boxes and hives its honey came from was not written down.")
+                .arg(name);
         case TraceGap::NotShared:
             return traceWord("%1 lacks weights: its honey cannot be shared out to hives.")
                 .arg(name);

@@ -17,7 +17,8 @@ CREATE TABLE lot (
     taste TEXT,
     supplier TEXT,
     note TEXT,
-    reason TEXT
+    reason TEXT,
+    tank_wide_tenth_mm INTEGER
 ) STRICT;
 -- next
 CREATE TABLE lot_part (
@@ -232,6 +233,8 @@ ALTER TABLE hold ADD COLUMN lot_id INTEGER REFERENCES lot (id);
 ALTER TABLE hold ADD COLUMN bottling_id INTEGER REFERENCES bottling (id);
 -- next
 ALTER TABLE season_info ADD COLUMN currency TEXT;
+-- next
+ALTER TABLE equipment ADD COLUMN wide_tenth_mm INTEGER;
 -- next
 CREATE INDEX lot_part_lot ON lot_part (lot_id);
 -- next

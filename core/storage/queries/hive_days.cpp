@@ -47,6 +47,22 @@ std::string calledOn(const Read& file, Id<Hive> id, Day on) {
     return hive ? asItWas(file, *hive, on).mark.text() : "#" + std::to_string(id.number);
 }
 
+HivesCalled::HivesCalled(const Read& file, std::vector<Id<Hive>> hives) {
+    std::sort(hives.begin(), hives.end());
+    hives.erase(std::unique(hives.begin(), hives.end()), hives.end());
+    m_hives = file.findAny(hives);
+    for (HiveMove& move : file.whereAny<HiveMove>("hive", hives))
+        m_moves[move.hive.number].push_back(std::move(move));
+}
+
+std::string HivesCalled::on(Id<Hive> id, Day day) const {
+    const auto hive = m_hives.find(id.number);
+    if (hive == m_hives.end()) return "#" + std::to_string(id.number);
+    const auto moves = m_moves.find(id.number);
+    return moves == m_moves.end() ? hive->second.mark.text()
+                                  : asItWas(hive->second, moves->second, day).mark.text();
+}
+
 std::vector<Yard> yardsOn(const Read& file, Day on) {
     auto yards = file.all<Yard>();
     std::erase_if(yards, [on](const Yard& yard) { return yard.closed && *yard.closed <= on; });

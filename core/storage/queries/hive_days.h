@@ -25,6 +25,16 @@ Hive asItWas(Hive hive, const std::vector<HiveMove>& moves, Day on);
 Hive asItWas(const Read& file, Hive hive, Day on);
 /// What a hive was called at the end of a day; "#12" where there is no such hive.
 std::string calledOn(const Read& file, Id<Hive> hive, Day on);
+/// The same of many hives, asked for at once.
+class HivesCalled {
+  public:
+    HivesCalled(const Read& file, std::vector<Id<Hive>> hives);
+    std::string on(Id<Hive> hive, Day day) const;
+
+  private:
+    std::map<std::int64_t, Hive> m_hives;
+    std::map<std::int64_t, std::vector<HiveMove>> m_moves;
+};
 
 /// The yards that were open at the end of a day, in walking order; one closed since among them.
 std::vector<Yard> yardsOn(const Read& file, Day on);

@@ -382,6 +382,11 @@ Result<std::int64_t> findNamed(const Read& file, std::string_view table, const N
         });
     }
     if (isHoneyNamed(table)) return onlyOne(honeyNamed(file, table, query), table, query.name);
+    if (isOfHoney(table)) {
+        const auto found = ofHoneyNamed(file, table, query);
+        if (!found) return found.error();
+        return onlyOne(*found, table, query.name.empty() ? isoText(query.on) : query.name);
+    }
     if (table == SeasonPlan::table) {
         const auto plans = file.all<SeasonPlan>();
         std::vector<std::int64_t> found;

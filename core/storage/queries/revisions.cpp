@@ -31,6 +31,13 @@ std::optional<Day> dayOf(const std::string& line) {
     return parseDay(std::string_view(line).substr(at + key.size(), 10));
 }
 
+/// Gives the record that was changed its value back.
+template <class Record>
+void takeBack(std::vector<Record>& records, const Revised& change) {
+    for (Record& each : records)
+        if (each.id.number == change.id) change.field->setIn(&each, change.was);
+}
+
 }  // namespace
 
 std::vector<RunRevision> revisionsOf(const Read& file, Id<Extraction> run) {
@@ -51,6 +58,32 @@ std::vector<RunRevision> revisionsOf(const Read& file, Id<Extraction> run) {
     }
     std::reverse(revisions.begin(), revisions.end());
     return revisions;
+}
+
+std::optional<RunRecords> runRecords(const Read& file, Id<Extraction> id) {
+    auto run = file.find(id);
+    if (!run) return std::nullopt;
+    return RunRecords{*std::move(run), file.where<ExtractionBox>({is("extraction", id)}),
+                      file.where<Bucket>({is("extraction", id)})};
+}
+
+std::optional<RunRecords> runRecordsOn(const Read& file, Id<Extraction> id, Day on) {
+    auto records = runRecords(file, id);
+    if (!records) return records;
+    const Journal journal(file.database());
+    // Newest first: each deed is taken back from what it left.
+    for (const JournalEntry& entry : journal.entries(0)) {
+        if (entry.kind != StepKind::Do || !entry.stands) continue;
+        const auto day = dayOf(entry.info.line);
+        if (!day || *day <= on) continue;
+        for (const Revised& each : revisedBy(file, entry.seq)) {
+            if (each.table == Extraction::table && each.id == id.number)
+                each.field->setIn(&records->run, each.was);
+            if (each.table == ExtractionBox::table) takeBack(records->boxes, each);
+            if (each.table == Bucket::table) takeBack(records->buckets, each);
+        }
+    }
+    return records;
 }
 
 std::vector<Revised> revisedBy(const Read& file, std::int64_t step) {

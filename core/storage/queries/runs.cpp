@@ -34,18 +34,33 @@ std::vector<Extraction> runsInRoom(const Read& file, Day on) {
 }
 
 std::string calledInRun(const Read& file, const ExtractionBox& box) {
-    const auto known = file.find(box.box);
-    if (known && !known->mark.empty()) return known->mark;
-    return box.knownAs.empty() ? "#" + std::to_string(box.id.number) : box.knownAs;
+    return calledInRun(file, std::vector{box}).front();
+}
+
+std::vector<std::string> calledInRun(const Read& file, const std::vector<ExtractionBox>& boxes) {
+    std::vector<Id<Box>> ids;
+    for (const ExtractionBox& each : boxes)
+        if (each.box) ids.push_back(*each.box);
+    const auto known = file.findAny(ids);
+    std::vector<std::string> called;
+    for (const ExtractionBox& each : boxes) {
+        const auto box = each.box ? known.find(each.box->number) : known.end();
+        if (box != known.end() && !box->second.mark.empty())
+            called.push_back(box->second.mark);
+        else
+            called.push_back(each.knownAs.empty() ? "#" + std::to_string(each.id.number)
+                                                  : each.knownAs);
+    }
+    return called;
 }
 
 std::map<std::int64_t, std::int64_t> framesSpun(const Read& file, Id<Extraction> run) {
+    std::vector<Id<SpinLoad>> loads;
+    for (const SpinLoad& load : file.where<SpinLoad>({is("extraction", run)}))
+        if (load.ran != Ran::Stopped) loads.push_back(load.id);
     std::map<std::int64_t, std::int64_t> spun;
-    for (const SpinLoad& load : file.where<SpinLoad>({is("extraction", run)})) {
-        if (load.ran == Ran::Stopped) continue;
-        for (const LoadBox& box : file.where<LoadBox>({is("load", load.id)}))
-            spun[box.box.number] += box.frames.value();
-    }
+    for (const LoadBox& box : file.whereAny<LoadBox>("load", loads))
+        spun[box.box.number] += box.frames.value();
     return spun;
 }
 

@@ -22,6 +22,8 @@ std::optional<Count> framesIn(const Read& file, const Box& box);
 
 /// What a box is called in its run: its mark, else what is on its tag, else "#12".
 std::string calledInRun(const Read& file, const ExtractionBox& box);
+/// The same of many, in their order.
+std::vector<std::string> calledInRun(const Read& file, const std::vector<ExtractionBox>& boxes);
 
 /// The runs that were in the room on a day, begun and not closed before it; the oldest first.
 std::vector<Extraction> runsInRoom(const Read& file, Day on);

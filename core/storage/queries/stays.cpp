@@ -26,6 +26,24 @@ void addStays(std::vector<BoxStay>& stays, const std::vector<BoxMove>& moves, Id
     if (open) stays.push_back(*open);
 }
 
+/// Of one box, by its moves.
+std::vector<std::pair<Id<Hive>, BoxStay>> staysBy(const std::vector<BoxMove>& moves) {
+    std::vector<std::pair<Id<Hive>, BoxStay>> all;
+    std::vector<Id<Hive>> hives;
+    for (const BoxMove& move : moves)
+        for (const auto& hive : {move.fromHive, move.toHive})
+            if (hive && std::find(hives.begin(), hives.end(), *hive) == hives.end())
+                hives.push_back(*hive);
+    for (const Id<Hive> hive : hives) {
+        std::vector<BoxStay> stays;
+        addStays(stays, moves, hive);
+        for (const BoxStay& stay : stays) all.emplace_back(hive, stay);
+    }
+    std::stable_sort(all.begin(), all.end(),
+                     [](const auto& a, const auto& b) { return a.second.from < b.second.from; });
+    return all;
+}
+
 }  // namespace
 
 std::vector<BoxStay> staysOn(const Read& file, Id<Hive> hive) {
@@ -46,21 +64,17 @@ std::vector<BoxStay> staysOn(const Read& file, Id<Hive> hive) {
 }
 
 std::vector<std::pair<Id<Hive>, BoxStay>> staysOf(const Read& file, Id<Box> box) {
-    const auto moves = file.where<BoxMove>({is("box", box)});
-    std::vector<std::pair<Id<Hive>, BoxStay>> all;
-    std::vector<Id<Hive>> hives;
-    for (const BoxMove& move : moves)
-        for (const auto& hive : {move.fromHive, move.toHive})
-            if (hive && std::find(hives.begin(), hives.end(), *hive) == hives.end())
-                hives.push_back(*hive);
-    for (const Id<Hive> hive : hives) {
-        std::vector<BoxStay> stays;
-        addStays(stays, moves, hive);
-        for (const BoxStay& stay : stays) all.emplace_back(hive, stay);
-    }
-    std::stable_sort(all.begin(), all.end(),
-                     [](const auto& a, const auto& b) { return a.second.from < b.second.from; });
-    return all;
+    return staysBy(file.where<BoxMove>({is("box", box)}));
+}
+
+std::map<std::int64_t, std::vector<std::pair<Id<Hive>, BoxStay>>> staysOfAny(
+    const Read& file, const std::vector<Id<Box>>& boxes) {
+    std::map<std::int64_t, std::vector<BoxMove>> moves;
+    for (BoxMove& each : file.whereAny<BoxMove>("box", boxes))
+        moves[each.box.number].push_back(std::move(each));
+    std::map<std::int64_t, std::vector<std::pair<Id<Hive>, BoxStay>>> stays;
+    for (const auto& [box, its] : moves) stays[box] = staysBy(its);
+    return stays;
 }
 
 std::optional<Day> lastMoved(const Read& file, Id<Box> box, Day upTo) {

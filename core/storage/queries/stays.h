@@ -2,6 +2,9 @@
 // where a box is now nor its last move tells.
 #pragma once
 
+#include <map>
+#include <optional>
+#include <utility>
 #include <vector>
 
 #include "core/model/frames/box.h"
@@ -26,6 +29,9 @@ struct BoxStay {
 std::vector<BoxStay> staysOn(const Read& file, Id<Hive> hive);
 /// Every stay of one box on any hive, with the hive, in the order of its coming.
 std::vector<std::pair<Id<Hive>, BoxStay>> staysOf(const Read& file, Id<Box> box);
+/// The same of many boxes, by the number of the box.
+std::map<std::int64_t, std::vector<std::pair<Id<Hive>, BoxStay>>> staysOfAny(
+    const Read& file, const std::vector<Id<Box>>& boxes);
 /// The newest day up to `upTo` on which a box was moved.
 std::optional<Day> lastMoved(const Read& file, Id<Box> box, Day upTo);
 /// The hive a box was on at the end of a day.

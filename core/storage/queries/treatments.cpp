@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <set>
 #include <tuple>
+#include <utility>
 
 #include "core/storage/queries/hive_days.h"
 #include "core/storage/queries/yards.h"
@@ -46,9 +47,14 @@ std::vector<Box> supersStanding(const Read& file, const Hive& hive, Day on) {
 }
 
 std::vector<Treatment> treatmentsOf(const Read& file, Id<Hive> hive) {
-    auto all = file.where<Treatment>({is("hive", hive)});
-    std::stable_sort(all.begin(), all.end(),
-                     [](const Treatment& a, const Treatment& b) { return a.on < b.on; });
+    return treatmentsOfAny(file, {hive});
+}
+
+std::vector<Treatment> treatmentsOfAny(const Read& file, const std::vector<Id<Hive>>& hives) {
+    auto all = file.whereAny<Treatment>("hive", hives);
+    std::stable_sort(all.begin(), all.end(), [](const Treatment& a, const Treatment& b) {
+        return std::pair(a.hive, a.on) < std::pair(b.hive, b.on);
+    });
     return all;
 }
 

@@ -17,6 +17,8 @@ inline bool isIn(const Treatment& treatment, Day on) {
 
 /// Of one hive, by the day they were given.
 std::vector<Treatment> treatmentsOf(const Read& file, Id<Hive> hive);
+/// Of several hives, hive by hive.
+std::vector<Treatment> treatmentsOfAny(const Read& file, const std::vector<Id<Hive>>& hives);
 /// Of the colony that lives in a hive on a day, on whatever stand it was when they were given, by
 /// the day they were given, later ones among them; what the colony before it had is none of its. Of
 /// the hive where nobody lives: strips may hang there still.

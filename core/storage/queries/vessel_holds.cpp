@@ -5,6 +5,8 @@
 
 #include "core/storage/queries/hive_days.h"
 #include "core/storage/queries/runs.h"
+#include "core/storage/queries/trace.h"
+#include "core/storage/queries/vessel_books.h"
 
 namespace combwright {
 namespace {
@@ -31,11 +33,16 @@ bool filledUpTo(const Read& file, Id<Colony> id, Id<Hive> hive, Day on) {
 
 std::vector<Vessel> vesselsBehind(const Read& file, const Vessel& vessel) {
     std::vector<Vessel> behind{vessel};
+    if (!vessel.lot) return behind;
+    std::map<std::int64_t, std::vector<LotPart>> poured;
+    for (LotPart& part : partsBehind(file, {*vessel.lot}, lastOfAllDays))
+        poured[part.lot.number].push_back(part);
     std::set<Vessel> met{vessel};
     for (std::size_t at = 0; at < behind.size(); ++at) {
         if (!behind[at].lot) continue;
-        for (const VesselPart& part : partsOf(file, *behind[at].lot))
-            if (met.insert(part.from).second) behind.push_back(part.from);
+        for (const LotPart& part : poured[behind[at].lot->number])
+            if (const Vessel from{part.bucket, part.from}; met.insert(from).second)
+                behind.push_back(from);
     }
     return behind;
 }
@@ -119,27 +126,29 @@ std::vector<Hold> holdsOn(const Read& file, Id<Bottling> bottling, Day on) {
 
 TreatedShare treatedShare(const Read& file, const Vessel& vessel, Day on) {
     TreatedShare share;
-    std::set<std::int64_t> runs;
-    for (const Vessel& each : vesselsBehind(file, vessel)) {
-        if (const auto bucket = file.find(each.bucket)) runs.insert(bucket->extraction.number);
-        if (const auto lot = file.find(each.lot))
+    const auto behind = vesselsBehind(file, vessel);
+    const VesselHeads heads(file, behind);
+    std::map<std::int64_t, const Extraction*> runs;
+    for (const Vessel& each : behind) {
+        if (const Extraction* run = heads.run(each)) runs.emplace(run->id.number, run);
+        if (const Lot* lot = heads.lot(each))
             share.boughtIn = share.boughtIn || lot->origin == LotOrigin::BoughtIn;
     }
-    for (const std::int64_t number : runs) {
-        const auto run = file.find(Id<Extraction>{number});
+    for (const auto& [number, run] : runs) {
+        std::vector<Id<Box>> boxes;
         for (const ExtractionBox& box : boxesThatGave(file, run->id)) {
             ++share.of;
-            if (!box.box) {
+            if (box.box)
+                boxes.push_back(*box.box);
+            else
                 ++share.unknown;
-                continue;
-            }
-            const auto holds =
-                file.where<Hold>({is("box", *box.box), is("why", HoldWhy::TreatedWhileOn)});
-            if (std::any_of(holds.begin(), holds.end(), [&](const Hold& hold) {
-                    return hold.since <= run->on && standsOn(hold, on);
-                }))
-                ++share.boxes;
         }
+        std::set<std::int64_t> treated;
+        for (const Hold& hold : file.whereAny<Hold>("box", boxes))
+            if (hold.why == HoldWhy::TreatedWhileOn && hold.since <= run->on && standsOn(hold, on))
+                treated.insert(hold.box->number);
+        share.boxes += static_cast<int>(std::count_if(
+            boxes.begin(), boxes.end(), [&](Id<Box> box) { return treated.contains(box.number); }));
     }
     return share;
 }

@@ -46,6 +46,7 @@ struct VesselEntry {
     std::optional<Id<Bottling>> bottling;
     std::optional<Id<GoingOut>> out;
     std::optional<Id<HoneyStep>> step;
+    Mass lostBeside;  ///< of a filling: taken, and not in its jars
 };
 
 /// A vessel's honey: in = lots + jars + bulk + off by work + missing + left, to the gram, wherever
@@ -68,7 +69,7 @@ struct VesselLedger {
 };
 
 /// The ledger up to and with a day. Within a day work comes before what is drawn, and what is
-/// weighed as left last.
+/// weighed as left last. Of many vessels: VesselBooks.
 VesselLedger vesselLedger(const Read& file, const Vessel& vessel, Day until);
 
 /// What the jars of a filling hold: each its kind's net; none where a kind has no net.
@@ -81,6 +82,11 @@ struct Drawn {
     Mass lost;  ///< of it, not in jars
 };
 Drawn drawnFor(const Read& file, const Bottling& bottling);
+/// The same, where it is known what its jars hold.
+Drawn drawnFor(const Bottling& bottling, const std::optional<Mass>& inJars);
+
+/// The grams of a mass somebody said, the middle of a range; none where nobody did.
+std::optional<Mass> massSaid(const std::optional<Known<Mass>>& reading);
 
 /// Straight parents of a lot in the order they went in, each once with all that went in of it.
 struct VesselPart {
@@ -89,6 +95,8 @@ struct VesselPart {
     How how = How::Unknown;
 };
 std::vector<VesselPart> partsOf(const Read& file, Id<Lot> lot);
+/// The same of what was poured into one lot.
+std::vector<VesselPart> eachOnce(const std::vector<LotPart>& poured);
 /// Lots that honey of the vessel went into straight.
 std::vector<Id<Lot>> lotsFrom(const Read& file, const Vessel& vessel);
 

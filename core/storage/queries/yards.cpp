@@ -117,7 +117,7 @@ std::vector<Box> boxesReady(const Read& file, Id<BoxKind> kind) {
     auto boxes = file.where<Box>(
         {is("kind", kind), is("place", BoxPlace::Storeroom), is("condition", BoxCondition::Sound)});
     // What is held apart stands there, but not ready. Holds as they are now.
-    const Day now = *parseDay("9999-12-31");
+    const Day now = lastOfAllDays;
     if (anythingApart(file, now)) {
         const HeldThings held = heldThings(file, now);
         std::erase_if(boxes, [&](const Box& box) { return held.apart(box.id).has_value(); });

@@ -22,6 +22,9 @@ inline constexpr std::array<TablePoint, 9> honeyDensityTable{{{13.0, 1.4431},
                                                               {20.0, 1.4002},
                                                               {21.0, 1.3925}}};
 
+/// The warmth the table is for.
+inline constexpr double honeyDensityC = 20.0;
+
 /// kg/L lost per degree above 20 °C. No published figure for honey; between sucrose syrup (0.0004,
 /// computed) and what papers on honey imply (0.0005 to 0.0007, from memory).
 inline constexpr double densityPerDegree = 0.0005;

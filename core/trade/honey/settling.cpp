@@ -1,6 +1,7 @@
 #include "core/trade/honey/settling.h"
 
 #include <cmath>
+#include <numbers>
 
 #include "core/trade/honey/published_table.h"
 #include "core/trade/honey/viscosity.h"
@@ -13,6 +14,8 @@ constexpr double stokesDivisor = 18.0;
 constexpr double metresPerUm = 1e-6;
 constexpr double metresPerMm = 1e-3;
 constexpr double secondsPerHour = 3600.0;
+constexpr double cubicMmPerMl = 1000.0;
+constexpr double quarterPi = std::numbers::pi / 4.0;
 constexpr const char* stokesSource = "Stokes' law; a rigid sphere in creeping flow";
 
 Result<void> refuseUnlessAboveZero(double value, const char* field) {
@@ -38,6 +41,27 @@ Result<double> riseSpeed(double pascalSeconds, double lighterKgPerM3, double dia
     // Nothing of that size: the speed is no number any more, or none above 0.
     if (!(speed > 0.0) || !std::isfinite(speed)) return Refusal{Code::OutOfRange, "diameter_um"};
     return speed;
+}
+
+Result<double> depthInVessel(double grams, double kgPerLitre, double wideMm, Working* working) {
+    if (auto good = refuseUnlessAboveZero(grams, "honey_g"); !good) return good.error();
+    if (auto good = refuseUnlessAboveZero(kgPerLitre, "kg_per_l"); !good) return good.error();
+    if (auto good = refuseUnlessAboveZero(wideMm, "wide_mm"); !good) return good.error();
+    // A gram of what weighs 1 kg/L fills 1,000 mm³.
+    const double depth = grams / kgPerLitre * cubicMmPerMl / (quarterPi * wideMm * wideMm);
+    if (!std::isfinite(depth)) return Refusal{Code::OutOfRange, "wide_mm"};
+    note(working, "honey_g", grams, "g");
+    note(working, "kg_per_l", kgPerLitre, "kg/L");
+    note(working, "depth_in_vessel", depth, "mm", "honey ÷ kg/L ÷ (π ÷ 4 · width²)");
+    return depth;
+}
+
+Result<double> wideAsDeep(double grams, double kgPerLitre) {
+    if (auto good = refuseUnlessAboveZero(grams, "honey_g"); !good) return good.error();
+    if (auto good = refuseUnlessAboveZero(kgPerLitre, "kg_per_l"); !good) return good.error();
+    const double wide = std::cbrt(grams / kgPerLitre * cubicMmPerMl / quarterPi);
+    if (!std::isfinite(wide)) return Refusal{Code::OutOfRange, "honey_g"};
+    return wide;
 }
 
 Result<double> settlingHours(double waterPercent, double temperatureC, double depthMm,

@@ -26,6 +26,14 @@ inline constexpr double fineClothUm = 200.0;
 /// "diameter_um").
 Result<double> riseSpeed(double pascalSeconds, double lighterKgPerM3, double diameterUm);
 
+/// How deep so much honey stands in a round vessel that wide inside, mm. Refused: not above 0, or
+/// no number ("honey_g", "kg_per_l", "wide_mm").
+Result<double> depthInVessel(double grams, double kgPerLitre, double wideMm,
+                             Working* working = nullptr);
+/// How wide a round vessel is that holds so much and is as deep as it is wide, mm. Planning
+/// assumption where nobody measured it, no source. Refused likewise.
+Result<double> wideAsDeep(double grams, double kgPerLitre);
+
 /// Hours until what is so large has come up from the bottom, without the factor to plan with.
 /// `depthMm` 0 or more; the rest refused as riseSpeed and honeyViscosity (13.5 to 21.5 %, 10 to 70
 /// °C).

@@ -115,9 +115,41 @@ TEST_F(HoneyRoomStore, SettlesSlowerTheColderAndDrierItIs) {
     EXPECT_GT(b1.until, test::day("2027-08-07"));
     const Settling b4 = *bucket(all, "B4").settling;
     EXPECT_GT(b4.hours, b1.hours);
-    // 24 to 48 h at 30 to 35 °C clear bubbles over 0.15 mm from such a tank; 1.5 to plan with.
-    EXPECT_GT(b1.hours, 24.0);
-    EXPECT_LT(b1.hours, 96.0);
+    // 24 to 48 h at 30 to 35 °C clear bubbles over 0.15 mm from a tank of half a metre; 1.5 to plan
+    // with. A bucket is less deep, and takes as much less long.
+    const double halfAMetre = b1.hours * 500 / b1.depthMm;
+    EXPECT_GT(halfAMetre, 24.0);
+    EXPECT_LT(halfAMetre, 96.0);
+}
+
+TEST_F(HoneyRoomStore, SettlesByItsOwnDepth) {
+    // 13,600 g at 17.2 %: 1.4198 kg/L between the rows of 17 and 18 %, 9,578.8 ml. As deep as it is
+    // wide where nobody measured: the cube root of 9,578,800 ÷ 0.785398 = 230.2 mm.
+    const Settling assumed = *bucket(store(), "B1").settling;
+    EXPECT_EQ(assumed.depth, Settling::Depth::Likely);
+    EXPECT_NEAR(assumed.depthMm, 230.2, 0.05);
+    playAll(season,
+            R"({"do":"describe-equipment","on":"2027-08-07","item":"bucket","name":"wide",)"
+            R"("capacity_g":20000,"wide_mm":300})"
+            "\n"
+            R"({"do":"describe-equipment","on":"2027-08-07","item":"bucket","name":"plain",)"
+            R"("capacity_g":20000})"
+            "\n"
+            R"({"do":"describe-honey","on":"2027-08-08","bucket":{"bucket":"B1","run":"27-2"},)"
+            R"("kind":"wide"})"
+            "\n"
+            R"({"do":"describe-honey","on":"2027-08-08","bucket":{"bucket":"B4","run":"27-2"},)"
+            R"("kind":"plain"})");
+    // 9,578,800 mm³ over 70,685.8 mm².
+    const Settling measured = *bucket(store(), "B1").settling;
+    EXPECT_EQ(measured.depth, Settling::Depth::OfWidth);
+    EXPECT_NEAR(measured.depthMm, 135.5, 0.05);
+    EXPECT_NEAR(measured.hours / assumed.hours, 135.5 / 230.2, 0.001);
+    // Of a bucket whose size is known, and not its width: as full as it is. 12,800 g of 20,000 at
+    // 16.8 %, 1.42226 kg/L: 261.6 mm when full.
+    const Settling partly = *bucket(store(), "B4").settling;
+    EXPECT_EQ(partly.depth, Settling::Depth::Likely);
+    EXPECT_NEAR(partly.depthMm, 261.6 * 12800 / 20000, 0.2);
 }
 
 TEST_F(HoneyRoomStore, AddsUpWhatWarmingCost) {

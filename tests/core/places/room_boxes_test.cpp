@@ -9,6 +9,7 @@
 #include "core/places/day_closing.h"
 #include "core/places/explain_honey_room.h"
 #include "core/places/load_sheet.h"
+#include "core/places/pages/honey_room_pages.h"
 #include "core/places/pages/page_text.h"
 #include "core/places/pages/waiting_page.h"
 #include "core/words/figures.h"
@@ -209,6 +210,27 @@ TEST_F(RoomOfTheDay, BucketsStandUnderTheGateAndKeepTheirWater) {
     const Known<Mass> half = massAtLevel(season.read(), 0.5, clock.today());
     EXPECT_EQ(half.value, Mass::grams(6800)) << "half of the published 13.6 kg";
     EXPECT_EQ(half.how, How::ByEye);
+}
+
+TEST_F(RoomOfTheDay, BucketsGoByTheWaterThatWasReadLastAndSaySo) {
+    openCreek();
+    play(
+        R"({"do":"fill-bucket","on":"2027-08-08","run":"27-3","mark":"B1","net_g":13000,"water_percent":18.6}
+{"do":"fill-bucket","on":"2027-08-08","run":"27-3","mark":"B2","net_g":13000,"water_percent":17.0}
+{"do":"read-water","on":"2027-08-09","bucket":{"bucket":"B1","run":"27-3"},"water_percent":17.4,"temperature_c":20,"calibrated":"2027-08-01"})");
+    EXPECT_EQ(bucketSheet(season.read(), first, test::day("2027-08-08")).tooWet,
+              std::vector<std::string>{"B1"})
+        << "nobody had read it again yet";
+    const BucketSheet sheet = bucketSheet(season.read(), first, test::day("2027-08-09"));
+    EXPECT_TRUE(sheet.tooWet.empty());
+    EXPECT_EQ(sheet.readSince, std::vector<std::string>{"B1"});
+    EXPECT_NEAR(*sheet.meanWaterPercent, 17.2, 1e-9);
+    const auto balance = runBalance(season.read(), first);
+    ASSERT_TRUE(balance);
+    EXPECT_DOUBLE_EQ(*balance->waterHigh, 17.4);
+    EXPECT_EQ(balance->readSince, std::vector<std::string>{"B1"});
+    EXPECT_TRUE(pageText(runBalancePage(season.read(), *balance, clock.today()))
+                    .contains(QStringLiteral("read again since: B1")));
 }
 
 TEST_F(RoomOfTheDay, ABoxPutInByMistakeIsTakenOut) {

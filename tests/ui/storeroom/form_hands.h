@@ -7,6 +7,7 @@
 
 #include "core/model/frames/frame.h"
 #include "core/storage/queries/names.h"
+#include "core/storage/queries/yards.h"
 #include "tests/ui/shell/shell_season.h"
 
 namespace combwright::test {
@@ -44,6 +45,24 @@ class FormTest : public ShellTest {
                 form->reject();
             }
         });
+    }
+    /// What is done in the dialog of that name as soon as it has the keyboard: for one that a key
+    /// opens, and for one that follows on another.
+    static void inDialog(const char* name, const std::function<void(QDialog&)>& hands) {
+        auto* timer = new QTimer(qApp);
+        QObject::connect(timer, &QTimer::timeout, timer, [timer, name, hands] {
+            auto* open = qobject_cast<QDialog*>(QApplication::activeModalWidget());
+            if (!open || open->objectName() != QLatin1String(name)) return;
+            timer->stop();
+            timer->deleteLater();
+            open->activateWindow();
+            ASSERT_TRUE(QTest::qWaitForWindowActive(open));
+            hands(*open);
+            if (!open->isVisible()) return;
+            ADD_FAILURE() << name << " stays: " << reason(*open).toStdString();
+            open->reject();
+        });
+        timer->start(5);
     }
     static QString reason(const QDialog& form) {
         const auto* words = form.findChild<QLabel*>(QStringLiteral("reason"));
@@ -89,6 +108,17 @@ class FormTest : public ShellTest {
     }
     const Read& read() const { return session.read(); }
     Box box(const char* mark) const { return *read().first<Box>({is("mark", std::string(mark))}); }
+    Hive hive(const char* mark) const {
+        return *read().find(Id<Hive>{
+            *findNamed(read(), Hive::table, NameQuery{.name = mark, .on = clock.today()})});
+    }
+    /// Marks on a hive from the floor up.
+    std::string stack(const char* mark) const {
+        std::string marks;
+        for (const Box& each : boxesOn(read(), hive(mark).id))
+            marks += (marks.empty() ? "" : " ") + each.mark;
+        return marks;
+    }
     std::vector<Frame> framesOf(const char* mark) const {
         return read().where<Frame>({is("box", box(mark).id), isUnknown("retired")});
     }

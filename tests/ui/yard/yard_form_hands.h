@@ -28,43 +28,15 @@ class YardFormTest : public FormTest {
         place = test::openPlace<YardPlace>(*window);
     }
 
-    /// Does something in the dialog of that name as soon as it has the keyboard: for one that a key
-    /// opens, and for one that follows on another.
-    static void inDialog(const char* name, const std::function<void(QDialog&)>& hands) {
-        auto* timer = new QTimer(qApp);
-        QObject::connect(timer, &QTimer::timeout, timer, [timer, name, hands] {
-            auto* open = qobject_cast<QDialog*>(QApplication::activeModalWidget());
-            if (!open || open->objectName() != QLatin1String(name)) return;
-            timer->stop();
-            timer->deleteLater();
-            open->activateWindow();
-            ASSERT_TRUE(QTest::qWaitForWindowActive(open));
-            hands(*open);
-            if (!open->isVisible()) return;
-            ADD_FAILURE() << name << " stays: " << reason(*open).toStdString();
-            open->reject();
-        });
-        timer->start(5);
-    }
     static void letterIn(QDialog& chooser, Qt::Key letter) {
         QTest::keyClick(chooser.focusWidget() ? chooser.focusWidget() : &chooser, letter);
     }
 
-    Hive hive(const char* mark) const {
-        return *read().find(
-            Id<Hive>{*findNamed(read(), Hive::table, NameQuery{.name = mark, .on = on})});
-    }
     std::optional<Colony> colony(const char* mark) const { return colonyIn(read(), hive(mark).id); }
     std::optional<Queen> queenOf(const char* mark) const {
         const auto living = colony(mark);
         const auto stay = living ? queenStayIn(read(), living->id) : std::nullopt;
         return stay ? read().find(stay->queen) : std::nullopt;
-    }
-    std::string stack(const char* mark) const {
-        std::string marks;
-        for (const Box& each : boxesOn(read(), hive(mark).id))
-            marks += (marks.empty() ? "" : " ") + each.mark;
-        return marks;
     }
     /// The newest wait written down for a hive.
     std::optional<QueenWait> wait(const char* mark) const {

@@ -46,6 +46,22 @@ TEST_F(ToldOnPaper, LabelsRefuseWhatNoTableHas) {
     EXPECT_EQ(outcome(labels(R"("producer":"")")), "nothing_to_do ");
 }
 
+TEST_F(ToldOnPaper, AFlowerWithoutAStatementIsFoundByTheCheck) {
+    done(
+        labels(R"("flower":"Lime","flower_grounds":"the limes of the avenue, in flower in June")"));
+    expectClean();
+    // No deed can write that; a file that came from elsewhere may hold it.
+    LabelText bare = text("2027-06-01");
+    bare.flowerGrounds.clear();
+    ASSERT_TRUE(season.perform({"test", "{}", {}, {}}, [&](Write& into) -> Result<void> {
+        into.change(bare);
+        return {};
+    }));
+    const auto findings = audit(file());
+    ASSERT_EQ(findings.size(), 1U);
+    EXPECT_EQ(findings.front().about, "labels since 2027-06-01");
+}
+
 TEST_F(ToldOnPaper, LabelsLieWhereTheyWereMeasuredLast) {
     done(moved(R"("grid":"a4-3x7","right_mm":1.5)"));
     done(moved(R"("grid":"a4-3x7","down_mm":-2)", "2027-07-01"));

@@ -41,6 +41,43 @@ class VesselActions : public test::SeasonTest {
     }
 };
 
+TEST_F(VesselActions, AreAmendedByWhatAKeeperWouldCallThem) {
+    playAll(season, water(R"("water_percent":17.9,"temperature_c":20)") + "\n" +
+                        blend("B1 all, B3 6.2 kg") +
+                        R"(
+{"do":"work-honey","on":"2027-08-11","lot":"Summer","work":"skimmed","after_g":19700}
+{"do":"weigh-left","on":"2027-08-12","lot":"Summer","left_over_g":19650})");
+    const auto amend = [&](const std::string& what, const std::string& set) {
+        return R"({"do":"amend","on":"2027-08-20",)" + what + R"(,"set":{)" + set +
+               R"(},"why":"misread"})";
+    };
+    playAll(season,
+            amend(R"("water_reading":{"water_reading":"2027-08-09","bucket":"B5","run":"27-2"})",
+                  R"("water_percent":17.4)"));
+    EXPECT_DOUBLE_EQ(inUse(5)->percent, 17.4);
+    playAll(season, amend(R"("lot_part":{"lot_part":"B3","lot":"Summer"})", R"("mass_g":6250)"));
+    playAll(season,
+            amend(R"("lot_part":{"lot_part":"B1 of 27-2","lot":"Summer"})", R"("mass_g":13590)"));
+    EXPECT_EQ(partsOf(season.read(), Id<Lot>{1})[1].mass, Mass::grams(6250));
+    playAll(season,
+            amend(R"("honey_step":{"honey_step":"skimmed","lot":"Summer"})", R"("after_g":19710)"));
+    playAll(season, amend(R"("honey_left":{"honey_left":"2027-08-12","lot":"Summer"})",
+                          R"("left_over_g":19600)"));
+    EXPECT_EQ(vesselLedger(season.read(), {std::nullopt, Id<Lot>{1}}, lastOfAllDays).left,
+              Mass::grams(19600));
+    expectRefused(
+        amend(R"("water_reading":{"water_reading":"2027-08-10","bucket":"B5","run":"27-2"})",
+              R"("water_percent":17.4)"),
+        Code::NotFound, "water_reading");
+    expectRefused(amend(R"("lot_part":{"lot_part":"B2","lot":"Summer"})", R"("mass_g":1)"),
+                  Code::NotFound, "lot_part");
+    expectRefused(amend(R"("water_reading":"2027-08-09")", R"("water_percent":17.4)"),
+                  Code::Missing, "water_reading");
+    expectRefused(
+        amend(R"("honey_step":{"honey_step":"yesterday","lot":"Summer"})", R"("after_g":1)"),
+        Code::NotADay, "honey_step");
+}
+
 TEST_F(VesselActions, AReadingStaysAsReadUntilTheCorrectionIsTaken) {
     // 18.0 % is 1.4915; at 26 °C it is 1.4915 + 6 · 0.00023 = 1.49288, between 17.4 (1.4930) and
     // 17.6 (1.4925): 17.448 %.

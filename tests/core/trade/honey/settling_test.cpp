@@ -55,6 +55,22 @@ TEST(Settling, Refusals) {
     EXPECT_EQ(riseSpeed(0, 1410, 100).error().field, "pa_s");
 }
 
+TEST(Settling, DepthGoesByHoneyAndWidth) {
+    // 14,000 g at 1.4 kg/L are 10,000,000 mm³; over a circle 200 mm wide, 31,415.9 mm².
+    EXPECT_NEAR(*depthInVessel(14000, 1.4, 200), 318.31, 0.005);
+    EXPECT_NEAR(*depthInVessel(7000, 1.4, 200), 318.31 / 2, 0.005) << "half full, half as deep";
+    EXPECT_NEAR(*depthInVessel(14000, 1.4, 400), 318.31 / 4, 0.005);
+    // As deep as it is wide: the cube root of 10,000,000 ÷ 0.785398.
+    const double wide = *wideAsDeep(14000, 1.4);
+    EXPECT_NEAR(wide, 233.51, 0.005);
+    EXPECT_NEAR(*depthInVessel(14000, 1.4, wide), wide, 1e-9);
+    EXPECT_EQ(depthInVessel(0, 1.4, 200).error().field, "honey_g");
+    EXPECT_EQ(depthInVessel(14000, -1, 200).error().code, Code::Negative);
+    EXPECT_EQ(depthInVessel(14000, 1.4, 0).error().field, "wide_mm");
+    EXPECT_EQ(wideAsDeep(14000, 0).error().field, "kg_per_l");
+    EXPECT_EQ(wideAsDeep(-1, 1.4).error().code, Code::Negative);
+}
+
 TEST(Settling, WorkingShowsTheRise) {
     Working working;
     const auto hours = settlingHours(17, 30, 500, 100, airLighterKgPerM3, &working);
