@@ -110,7 +110,7 @@ std::optional<Length> wickLeft(const Read& file, const std::string& wick, Day un
     return Length::tenthsOfMm(left);
 }
 
-std::vector<std::string> wickSizes(const Read& file) {
+std::vector<std::string> wickStocked(const Read& file) {
     std::vector<std::string> sizes;
     for (const WickStock& each : file.all<WickStock>())
         if (std::find(sizes.begin(), sizes.end(), each.wick.text()) == sizes.end())

@@ -48,7 +48,7 @@ std::vector<BatchLedger> batchLedgers(const Read& file, Day until);
 /// None where nobody ever wrote any down.
 std::optional<Length> wickLeft(const Read& file, const std::string& wick, Day until);
 /// Every size there ever was, in the order they came.
-std::vector<std::string> wickSizes(const Read& file);
+std::vector<std::string> wickStocked(const Read& file);
 
 /// Pots on heat that nobody has ticked off, the longest on first.
 std::vector<HeatSession> openHeat(const Read& file);
