@@ -63,6 +63,9 @@ Result<Id<Pour>> FinishCandles::perform(Write& file) const {
         return Refusal{Code::BeforeItBegan, "on", {{"since", isoText(poured->on)}}};
     if (broke && *broke > poured->good)
         return Refusal{Code::TooMany, "broke", {{"most", std::to_string(poured->good.value())}}};
+    // On the shelf already: what breaks there goes out of the door as broken.
+    if (broke && poured->labelled)
+        return Refusal{Code::OtherAction, "broke", {{"action", "go-out"}}};
     const auto done = [&](std::optional<Day>& step) {
         if (!step) step = on;
     };

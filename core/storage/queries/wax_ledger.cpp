@@ -157,4 +157,10 @@ bool burnsSafely(const Read& file, const Mould& mould, Day on) {
     return safe;
 }
 
+std::optional<Mould> untestedHolder(const Read& file, Id<GoodsKind> candle, Day on) {
+    for (const Mould& mould : file.where<Mould>({is("goods_kind", candle)}))
+        if (mould.since <= on && !burnsSafely(file, mould, on)) return mould;
+    return std::nullopt;
+}
+
 }  // namespace combwright

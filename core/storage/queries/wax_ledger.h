@@ -62,5 +62,7 @@ std::vector<FreeEvening> freeEvenings(const Read& file, Day from, Day to);
 /// Whether candles of a mould may be sold: always where it comes off the candle, else after a test
 /// burn that went well and none of the same wick that did not since.
 bool burnsSafely(const Read& file, const Mould& mould, Day on);
+/// The one-way holder of a candle that may not be sold yet, by day; none where all may.
+std::optional<Mould> untestedHolder(const Read& file, Id<GoodsKind> candle, Day on);
 
 }  // namespace combwright
