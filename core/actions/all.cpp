@@ -35,6 +35,12 @@
 #include "core/actions/storeroom/season_plan.h"
 #include "core/actions/storeroom/set_outs.h"
 #include "core/actions/storeroom/wets.h"
+#include "core/actions/wax/batches.h"
+#include "core/actions/wax/blocks.h"
+#include "core/actions/wax/candle_wishes.h"
+#include "core/actions/wax/hive_goods.h"
+#include "core/actions/wax/moulds.h"
+#include "core/actions/wax/pours.h"
 #include "core/actions/yard/colonies.h"
 #include "core/actions/yard/feeds.h"
 #include "core/actions/yard/queens.h"
@@ -188,6 +194,28 @@ const std::vector<ActionType>& actionTypes() {
         typeOf<FairHome>(),
         typeOf<NoteComplaint>(),
         typeOf<CloseComplaint>(),
+        typeOf<GatherWax>(),
+        typeOf<WorkWax>(),
+        typeOf<KeepWax>(),
+        typeOf<HeatOn>(),
+        typeOf<HeatOff>(),
+        typeOf<CastBlock>(),
+        typeOf<UseWax>(),
+        typeOf<AddMould>(),
+        typeOf<RetireMould>(),
+        typeOf<TestBurn>(),
+        typeOf<BuyWick>(),
+        typeOf<MeasureWick>(),
+        typeOf<PourCandles>(),
+        typeOf<FinishCandles>(),
+        typeOf<WishCandles>(),
+        typeOf<DropWish>(),
+        typeOf<SetEvenings>(),
+        typeOf<SetEvening>(),
+        typeOf<NotePropolis>(),
+        typeOf<StartProject>(),
+        typeOf<WorkProject>(),
+        typeOf<LookAtProject>(),
     };
     return all;
 }

@@ -76,6 +76,7 @@ const std::vector<Migration>& migrations() {
         {4, "colonies", resourceText(QStringLiteral(":/combwright/migrations/0004_colonies.sql")),
          1},
         {5, "honey", resourceText(QStringLiteral(":/combwright/migrations/0005_honey.sql")), 1},
+        {6, "wax", resourceText(QStringLiteral(":/combwright/migrations/0006_wax.sql")), 1},
     };
     return all;
 }

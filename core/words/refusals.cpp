@@ -353,6 +353,13 @@ const char* refusalText(const Refusal& refusal) {
                     "mark if it is meant (in Yard: B), or leave it out of the line. Nothing of the "
                     "line was kept.");
             if (has("honey")) return heldHoneyText(refusal);
+            if (has("candle"))
+                return QT_TRANSLATE_NOOP(
+                    "refusals",
+                    "{candle}: nobody has burnt one in the holder “{mould}” to test, or the last "
+                    "test did not go well. The holder stays with the candle, and one that burns is "
+                    "a fire. Burn one first, on stone and watched, and write it down; nothing was "
+                    "kept.");
             return refusal.value("why") == "dead-out unexplained"
                        ? QT_TRANSLATE_NOOP("refusals",
                                            "%1: {name} is held since {since}: its colony died and "

@@ -122,6 +122,60 @@ TEST_F(ComputeCommand, ABlendComesBackInWholeGrams) {
     EXPECT_LE(answer.object()[QLatin1String("water_percent")].toDouble(), 17.8);
 }
 
+// What a keeper slips in at the wax bench: the mould left empty, °F for °C, paraffin's figure.
+TEST_F(ComputeCommand, TheWaxBenchRefusesWithExitOneAndNothingOnStdout) {
+    struct Slip {
+        const char* name;
+        const char* input;
+        const char* code;
+        const char* field;
+    };
+    for (const Slip& slip : {
+             Slip{"wax-heat", R"({"temperature_c":120})", "out_of_range", "temperature_c"},
+             Slip{"candle-mass", R"({"shape":"cylinder","diameter_mm":0,"length_mm":150})",
+                  "out_of_range", "diameter_mm"},
+             Slip{"candle-batch", R"({"water_g":0,"pieces":4,"spare_share":0.05})", "out_of_range",
+                  "water_g"},
+             Slip{"candle-batch",
+                  R"({"volume_ml":250,"pieces":4,"spare_share":0.05,"solid_g_per_ml":0.86})",
+                  "out_of_range", "solid_g_per_ml"},
+             Slip{"wax-rendered", R"({"raw_g":900,"clean_g":1000})", "contradiction", "clean_g"},
+             Slip{"wax-balance", R"({"opening_g":0,"cast_g":500,"poured_g":600})", "contradiction",
+                  "poured_g"},
+             Slip{"wax-yield", R"({"material":"honey","raw_g":900})", "not_a_choice", "material"},
+             Slip{"candles", R"({"loss_share":0.05,"evenings":3,"wick_m":{},"want":[]})", "missing",
+                  "blocks_g"},
+         }) {
+        const CliAnswer answer = compute(slip.name, slip.input);
+        EXPECT_EQ(answer.exit, cli::Refused) << slip.input;
+        EXPECT_TRUE(answer.out.isEmpty()) << slip.input;
+        EXPECT_EQ(answer.code(), slip.code) << slip.input << '\n' << answer;
+        EXPECT_EQ(answer.field(), slip.field) << slip.input;
+        const QString says = answer.refused()[QLatin1String("says")].toString();
+        EXPECT_FALSE(says.isEmpty() || says.contains(QLatin1Char('{'))) << answer;
+    }
+}
+
+// The fair of 11 December 2027: what the blocks give in the order wanted, each shade by itself.
+TEST_F(ComputeCommand, CandlesForTheFairByShade) {
+    const CliAnswer answer = compute("candles", R"({"blocks":[{"shade":"light","mass_g":3400},
+        {"shade":"mid","mass_g":2150},{"shade":"dark","mass_g":1200}],"loss_share":0.05,
+        "evenings":12,"wick_m":{"#1":5,"2/0":15,"#5":3},"want":[
+        {"what":"skep","count":60,"mass_g":45,"wick":"#1","wick_m":0.12,"cavities":4,
+         "cycles_per_evening":1,"shades":["light"]},
+        {"what":"taper","count":40,"mass_g":68,"wick":"2/0","wick_m":0.30,"cavities":6,
+         "cycles_per_evening":1,"shades":["mid","light"]},
+        {"what":"pillar","count":12,"mass_g":310,"wick":"#5","wick_m":0.20,"cavities":2,
+         "cycles_per_evening":1,"shades":["dark"]}]})");
+    ASSERT_EQ(answer.exit, cli::Done) << answer;
+    EXPECT_THAT(answer.out.toStdString(),
+                HasSubstr(R"("from_stock":[{"count":60,"shade":"light","what":"skep"},)"
+                          R"({"count":30,"shade":"mid","what":"taper"},)"
+                          R"({"count":7,"shade":"light","what":"taper"},)"
+                          R"({"count":3,"shade":"dark","what":"pillar"}])"));
+    EXPECT_NEAR(answer.object()[QLatin1String("wax_short_g")].toDouble(), 2871.05, 0.01);
+}
+
 TEST_F(ComputeCommand, AnUnknownNameIsWrongUsage) {
     const CliAnswer answer = compute("honey-taste", "{}");
     EXPECT_EQ(answer.exit, cli::WrongUsage);

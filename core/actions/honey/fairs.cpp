@@ -114,6 +114,8 @@ Result<Id<Fair>> PackFair::perform(Write& file) const {
     for (const GoodsMeant& each : *meant) {
         const auto bottling = fillingOf(file, each.kind, each.bottling, held);
         if (auto ok = demandFillingOf(file, each.kind.id, bottling, held); !ok) return ok.error();
+        if (auto tested = demandBurnTested(file, each.kind, on, "goods"); !tested)
+            return tested.error();
         if (auto free = demandGoodsFree(file, each.kind, bottling, on, reason, "goods"); !free)
             return free.error();
         noteHeldPacked(file, *day, bottling, on, reason);

@@ -7,6 +7,7 @@
 #include "core/actions/honey/goods_line.h"
 #include "core/actions/honey/vessel_rules.h"
 #include "core/storage/queries/goods_shelf.h"
+#include "core/storage/queries/wax_ledger.h"
 
 namespace combwright {
 namespace {
@@ -90,6 +91,13 @@ Result<void> demandGoodsFree(const Read& file, const GoodsKind& kind,
     return {};
 }
 
+Result<void> demandBurnTested(const Read& file, const GoodsKind& kind, Day on, const char* field) {
+    const auto holder = untestedHolder(file, kind.id, on);
+    if (!holder) return {};
+    return Refusal{
+        Code::HeldBack, field, {{"candle", kind.name.text()}, {"mould", holder->name.text()}}};
+}
+
 const Fields& GoOut::fields() {
     static const Fields all = describe(
         field<&GoOut::on>("on"), field<&GoOut::how>("went"), field<&GoOut::goods>("goods"),
@@ -147,6 +155,9 @@ Result<GoOut::Answer> GoOut::perform(Write& file) const {
                         demandGoodsFree(file, each.kind, line.bottling, on, reason, "goods");
                     !free)
                     return free.error();
+            if (base.how == OutHow::Sold)
+                if (auto tested = demandBurnTested(file, each.kind, on, "goods"); !tested)
+                    return tested.error();
             lines.push_back(std::move(line));
         }
     }

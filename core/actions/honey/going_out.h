@@ -49,4 +49,9 @@ Result<void> demandGoodsFree(const Read& file, const GoodsKind& kind,
                              const std::optional<Id<Bottling>>& bottling, Day on,
                              const std::string& reason, const char* field);
 
+/// A candle in a holder that stays with it, bark or tin, is sold only after one was burnt to test
+/// and burnt well: a holder that burns is a fire. Refused with HeldBack under `field`, naming
+/// candle and mould.
+Result<void> demandBurnTested(const Read& file, const GoodsKind& kind, Day on, const char* field);
+
 }  // namespace combwright

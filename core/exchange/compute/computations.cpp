@@ -5,9 +5,9 @@ namespace combwright {
 const std::vector<Computation>& computations() {
     static const std::vector<Computation> all = [] {
         std::vector<Computation> list;
-        for (const auto& group :
-             {honeyComputations(), frameComputations(), extractorComputations(), pullComputations(),
-              colonyComputations(), storeroomComputations()})
+        for (const auto& group : {honeyComputations(), frameComputations(), extractorComputations(),
+                                  pullComputations(), colonyComputations(), storeroomComputations(),
+                                  candleComputations(), waxComputations()})
             list.insert(list.end(), group.begin(), group.end());
         return list;
     }();

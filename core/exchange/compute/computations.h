@@ -26,5 +26,7 @@ std::vector<Computation> extractorComputations();
 std::vector<Computation> pullComputations();
 std::vector<Computation> colonyComputations();
 std::vector<Computation> storeroomComputations();
+std::vector<Computation> candleComputations();
+std::vector<Computation> waxComputations();
 
 }  // namespace combwright

@@ -4,6 +4,9 @@
 #include <map>
 #include <set>
 
+#include "core/model/wax/candle.h"
+#include "core/model/wax/hive_goods.h"
+
 namespace combwright {
 namespace {
 
@@ -19,6 +22,20 @@ struct GoodsBooks {
     }
 };
 
+/// Candles that were labelled and comb that was lidded: they come onto the shelf of no filling.
+struct Made {
+    Day on;
+    std::int64_t count = 0;
+};
+std::vector<Made> madeOf(const Read& file, Id<GoodsKind> kind) {
+    std::vector<Made> made;
+    for (const Pour& each : file.where<Pour>({is("goods_kind", kind)}))
+        if (each.labelled) made.push_back({*each.labelled, each.good.value()});
+    for (const HiveProject& each : file.where<HiveProject>({is("goods_kind", kind)}))
+        if (each.lidded && each.good) made.push_back({*each.lidded, each.good->value()});
+    return made;
+}
+
 GoodsBooks booksOf(const Read& file, Id<GoodsKind> kind) {
     GoodsBooks books;
     std::vector<std::pair<Day, Id<Bottling>>> order;
@@ -28,6 +45,7 @@ GoodsBooks booksOf(const Read& file, Id<GoodsKind> kind) {
         books.add(bottling->on, each.count.value(), bottling->id);
         order.emplace_back(bottling->on, bottling->id);
     }
+    for (const Made& each : madeOf(file, kind)) books.all.add(each.on, each.count);
     std::stable_sort(order.begin(), order.end(),
                      [](const auto& a, const auto& b) { return a.first < b.first; });
     std::set<std::int64_t> listed;
@@ -128,6 +146,8 @@ GoodsShelf goodsShelf(const Read& file, const GoodsKind& kind, Day until) {
         shelf.filled += each.count.value();
         filled[bottling->id.number] += each.count.value();
     }
+    for (const Made& each : madeOf(file, kind.id))
+        if (each.on <= until) shelf.filled += each.count;
     for (FillingLeft& each : shelf.fillings) each.filled = filled[each.bottling.number];
     std::erase_if(shelf.fillings, [](const FillingLeft& each) { return each.filled == 0; });
     for (const GoingOut& each : file.where<GoingOut>({is("goods_kind", kind.id)}))

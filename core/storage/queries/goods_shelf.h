@@ -26,7 +26,7 @@ struct FillingLeft {
 struct GoodsShelf {
     GoodsKind kind;
     bool written = false;     ///< anything was ever written down of it
-    std::int64_t filled = 0;  ///< in all fillings
+    std::int64_t filled = 0;  ///< in all fillings; candles labelled, comb lidded
     std::array<std::int64_t, Choices<OutHow>::words.size()> out{};  ///< by OutHow, without fairs
     std::int64_t soldAtFairs = 0;
     std::int64_t givenAtFairs = 0;

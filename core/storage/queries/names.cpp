@@ -21,6 +21,7 @@
 #include "core/storage/queries/machines.h"
 #include "core/storage/queries/pegs.h"
 #include "core/storage/queries/queens.h"
+#include "core/storage/queries/wax_names.h"
 #include "core/storage/queries/yards.h"
 
 namespace combwright {
@@ -387,6 +388,7 @@ Result<std::int64_t> findNamed(const Read& file, std::string_view table, const N
         if (!found) return found.error();
         return onlyOne(*found, table, query.name.empty() ? isoText(query.on) : query.name);
     }
+    if (isWaxNamed(table)) return onlyOne(waxNamed(file, table, query), table, query.name);
     if (table == SeasonPlan::table) {
         const auto plans = file.all<SeasonPlan>();
         std::vector<std::int64_t> found;
@@ -455,6 +457,7 @@ std::string boxByPlace(const std::string& hive, Count level) {
 std::string nameOf(const Read& file, std::string_view table, std::int64_t id) {
     const std::string number = "#" + std::to_string(id);
     if (isHoneyNamed(table)) return honeyNameOf(file, table, id).value_or(number);
+    if (isWaxNamed(table)) return waxNameOf(file, table, id).value_or(number);
     if (table == Yard::table) {
         const auto yard = file.find(Id<Yard>{id});
         return yard ? yard->name.text() : number;

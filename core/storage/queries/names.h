@@ -35,7 +35,8 @@ struct NameQuery {
 /// treatment; the frame at a place of a box (level 0 is the first), the hold that stands on a box,
 /// a bucket, a lot or a filling, the freezer's round that went in that day, the log of a day in the
 /// honey room, the feed bought or counted that day, an open note by its words, a quiet rule by its
-/// reason. Honey after the gate as honey_names.h says. Refused with NotFound or Ambiguous under the
+/// reason. Honey after the gate as honey_names.h says, the wax bench as
+/// wax_names.h. Refused with NotFound or Ambiguous under the
 /// table's name; with WrongType for tables whose rows have no names.
 Result<std::int64_t> findNamed(const Read& file, std::string_view table, const NameQuery& query);
 

@@ -17,6 +17,8 @@
 #include "core/model/storeroom/dead_out.h"
 #include "core/model/storeroom/review.h"
 #include "core/model/storeroom/season_plan.h"
+#include "core/model/wax/candle.h"
+#include "core/model/wax/hive_goods.h"
 #include "core/model/yard/due.h"
 #include "core/model/yard/feed.h"
 #include "core/model/yard/moves.h"
@@ -59,7 +61,9 @@ using AllRecords = testing::Types<
     QueenWait, QueenColour, HiveMove, ColonyMove, HiveWeighing, FeedStock, Task, Quiet, TruckItem,
     Medicine, Treatment, MedicineDisposal, MiteLine, PhaseDay, TableChoice, Lot, LotPart,
     WaterReading, HoneyStep, HoneyLeft, GoodsKind, PackingStock, GoodsCount, Bottling, BottledJars,
-    Complaint, GoingOut, Fair, FairLine, LabelText, LabelOffset, KeptSheet>;
+    Complaint, GoingOut, Fair, FairLine, LabelText, LabelOffset, KeptSheet, WaxBatch, WaxSource,
+    WaxStep, HeatSession, WaxBlock, Mould, BurnTest, Pour, WaxUse, CandleWish, FreeEvening,
+    WickStock, PropolisMove, HiveProject, ProjectLook>;
 TYPED_TEST_SUITE(EachRecord, AllRecords);
 
 TYPED_TEST(EachRecord, DescribesEveryMember) {

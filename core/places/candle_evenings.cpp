@@ -1,0 +1,178 @@
+#include "core/places/candle_evenings.h"
+
+#include <algorithm>
+#include <map>
+
+#include "core/actions/wax/wax_rules.h"
+#include "core/places/wax_bench.h"
+#include "core/storage/queries/constants.h"
+#include "core/storage/queries/goods_shelf.h"
+
+namespace combwright {
+namespace {
+
+double metresOf(const std::optional<Length>& length) {
+    return length ? static_cast<double>(length->count()) / 10'000.0 : 0.0;
+}
+
+std::vector<CandleWish> wishesBy(const Read& file, const CandleDate& date) {
+    std::vector<CandleWish> wishes;
+    for (CandleWish& wish : file.where<CandleWish>({is("wanted_by", date.by)}))
+        if (!wish.dropped && wish.whatFor == date.whatFor) wishes.push_back(std::move(wish));
+    std::stable_sort(wishes.begin(), wishes.end(), [](const CandleWish& a, const CandleWish& b) {
+        const auto place = [](const CandleWish& wish) {
+            return wish.order ? wish.order->value() : std::int64_t{1'000'000};
+        };
+        return place(a) < place(b);
+    });
+    return wishes;
+}
+
+CandlesWantedShown wantedOf(const Read& file, const GoodsKind& kind, Day on) {
+    CandlesWantedShown wanted;
+    wanted.kind = kind;
+    if (kind.net) wanted.massG = static_cast<double>(kind.net->grams());
+    bool first = true;
+    for (const Mould& mould : file.where<Mould>({is("goods_kind", kind.id)})) {
+        if (mould.since > on || (mould.gone && *mould.gone <= on)) continue;
+        const MouldShown shown = mouldShown(file, mould, on);
+        wanted.cavities += mould.cavities.value();
+        wanted.safe = wanted.safe && shown.safe;
+        if (!std::exchange(first, false)) continue;
+        // What candles of a kind have in common is asked of the first mould that makes them.
+        if (!wanted.massG && shown.mass) {
+            wanted.massG = shown.mass->massG;
+            wanted.massByMould = true;
+        }
+        wanted.wick = mould.wick;
+        wanted.wickLength = mould.wickLength;
+        if (mould.cycles) wanted.cycles = mould.cycles->value();
+        if (shown.setHours) wanted.setHours = *shown.setHours;
+    }
+    return wanted;
+}
+
+/// Good candles of pours that are not on the shelf yet.
+std::int64_t beingFinished(const Read& file, Id<GoodsKind> kind, Day on) {
+    std::int64_t many = 0;
+    for (const Pour& pour : file.where<Pour>({is("goods_kind", kind)}))
+        if (pour.on <= on && !pour.labelled) many += pour.good.value();
+    return many;
+}
+
+}  // namespace
+
+std::vector<CandleDate> candleDates(const Read& file, Day from) {
+    std::vector<CandleDate> dates;
+    for (const CandleWish& wish : file.where<CandleWish>({isFrom("wanted_by", from)})) {
+        if (wish.dropped) continue;
+        const auto same = std::find_if(dates.begin(), dates.end(), [&](const CandleDate& each) {
+            return each.by == wish.by && each.whatFor == wish.whatFor;
+        });
+        if (same == dates.end())
+            dates.push_back({wish.by, wish.whatFor, wish.count.value()});
+        else
+            same->candles += wish.count.value();
+    }
+    std::stable_sort(dates.begin(), dates.end(),
+                     [](const CandleDate& a, const CandleDate& b) { return a.by < b.by; });
+    return dates;
+}
+
+Result<std::optional<CandleEvenings>> candleEvenings(const Read& file, Day on,
+                                                     std::optional<CandleDate> date,
+                                                     const std::vector<std::int64_t>& worth) {
+    const OneState still(file);
+    if (!date) {
+        const auto dates = candleDates(file, on);
+        if (dates.empty()) return std::optional<CandleEvenings>();
+        date = dates.front();
+    }
+    CandleEvenings all;
+    all.on = on;
+    all.date = *date;
+    all.lossShare = constantOr(file, "candle_loss_share", {}, on, 0.05);
+    std::map<std::int64_t, std::size_t> places;
+    for (const CandleWish& wish : wishesBy(file, *date)) {
+        const auto kind = file.find(wish.kind);
+        if (!kind) continue;
+        const auto [place, isNew] = places.emplace(kind->id.number, all.kinds.size());
+        if (isNew) {
+            all.kinds.push_back(wantedOf(file, *kind, on));
+            if (const auto shades = readShades(wish.shades); shades)
+                for (const WaxShade shade : *shades)
+                    all.kinds.back().shades.emplace_back(word(shade));
+        }
+        all.kinds[place->second].wished += wish.count.value();
+    }
+    all.stock.lossShare = all.lossShare;
+    for (const ShadeStock& shade : waxBench(file, on).shades)
+        if (shade.left > Mass())
+            all.stock.wax.push_back(
+                {std::string(word(shade.shade)), static_cast<double>(shade.left.grams())});
+    for (const std::string& size : wickStocked(file))
+        if (const auto left = wickLeft(file, size, on))
+            all.stock.wickM[size] = std::max(metresOf(left), 0.0);
+    std::vector<KindToPour> pours;
+    for (CandlesWantedShown& kind : all.kinds) {
+        const std::int64_t there = std::max<std::int64_t>(goodsShelf(file, kind.kind, on).left, 0) +
+                                   beingFinished(file, kind.kind.id, on);
+        kind.ready = std::min(there, kind.wished);
+        if (!kind.massG || *kind.massG <= 0) {
+            all.unknown.push_back(kind.kind.name.text());
+            continue;
+        }
+        CandleWanted want;
+        want.what = kind.kind.name.text();
+        want.count = kind.wished - kind.ready;
+        want.massG = *kind.massG;
+        want.wick = kind.wick;
+        want.wickM = metresOf(kind.wickLength);
+        want.cavities = kind.cavities;
+        want.cyclesPerEvening = kind.cycles;
+        want.shades = kind.shades;
+        pours.push_back({want.what, want.count, want.cavities, want.cyclesPerEvening,
+                         std::min(kind.setHours, 240.0)});
+        all.wants.push_back(std::move(want));
+    }
+    FreeEvenings free;
+    free.wantedOn = date->by;
+    free.keepLast = false;
+    for (FreeEvening& evening : freeEvenings(file, on, date->by)) {
+        if (evening.on < date->by) {
+            // The evening kept for finishing is the last one; any other so marked is not poured on.
+            const bool last = evening.finishing == true;
+            free.days.push_back(evening.on);
+            free.keepLast = free.keepLast || last;
+        }
+        all.evenings.push_back(std::move(evening));
+    }
+    all.eveningsFree = pouringEvenings(free);
+    const auto needs = candleNeeds(all.stock, all.eveningsFree, all.wants);
+    if (!needs) return needs.error();
+    all.needs = *needs;
+    CandleStock together = all.stock;
+    together.mixed = true;
+    auto anyShade = all.wants;
+    for (CandleWanted& want : anyShade) want.shades.clear();
+    const auto mixed = candleNeeds(together, all.eveningsFree, anyShade);
+    if (!mixed) return mixed.error();
+    all.mixed = *mixed;
+    const auto reach = candleReach(all.stock, all.eveningsFree, all.wants);
+    if (!reach) return reach.error();
+    all.reach = *reach;
+    const auto more = oneMoreOfEach(all.stock, all.eveningsFree, all.wants);
+    if (!more) return more.error();
+    all.oneMore = *more;
+    const std::vector<std::int64_t> alike(all.wants.size(), 1);
+    const auto best =
+        bestMix(all.stock, all.eveningsFree, all.wants, worth.empty() ? alike : worth);
+    if (!best) return best.error();
+    all.best = *best;
+    const auto plan = planEvenings(free, pours);
+    if (!plan) return plan.error();
+    all.plan = *plan;
+    return std::optional(std::move(all));
+}
+
+}  // namespace combwright

@@ -1,0 +1,66 @@
+// Candles planned backwards from the day they are wanted: wax by shade, moulds and evenings, wick;
+// what bites first, what one thing more would change, and what is poured on which evening.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/storage/queries/wax_ledger.h"
+#include "core/trade/wax/candle_mix.h"
+#include "core/trade/wax/candle_reach.h"
+#include "core/trade/wax/pouring_evenings.h"
+
+namespace combwright {
+
+/// One kind wanted by the day.
+struct CandlesWantedShown {
+    GoodsKind kind;
+    std::int64_t wished = 0;      ///< in all wishes of that day and purpose
+    std::int64_t ready = 0;       ///< on the shelf or being finished, and taken for it
+    std::optional<double> massG;  ///< of one; none: nobody said, and no mould tells
+    bool massByMould = false;
+    std::string wick;
+    std::optional<Length> wickLength;
+    std::int64_t cavities = 0;
+    std::int64_t cycles = 1;
+    double setHours = 2;
+    bool safe = true;  ///< a one-way holder burnt well to test, or none
+    std::vector<std::string> shades;
+};
+
+/// Days candles are wanted by, with what for.
+struct CandleDate {
+    Day by;
+    std::string whatFor;
+    std::int64_t candles = 0;
+    bool operator==(const CandleDate&) const = default;
+};
+/// Those from a day on, the next first.
+std::vector<CandleDate> candleDates(const Read& file, Day from);
+
+struct CandleEvenings {
+    Day on;
+    CandleDate date;
+    double lossShare = 0;
+    std::vector<CandlesWantedShown> kinds;  ///< in the keeper's order
+    std::vector<std::string> unknown;       ///< kinds of which nobody knows what one weighs
+    CandleStock stock;                      ///< what there is, by shade
+    std::vector<CandleWanted> wants;        ///< as the plan reckons with them
+    std::int64_t eveningsFree = 0;          ///< for pouring
+    std::vector<FreeEvening> evenings;      ///< free ones until the day
+    CandleNeeds needs;
+    CandleNeeds mixed;  ///< the same with shades poured together
+    CandleReaches reach;
+    std::vector<OneMoreCandleThing> oneMore;
+    CandleMix best;  ///< by the keeper's order
+    PouringPlan plan;
+};
+
+/// Without a date the next that is wanted; nothing where none is. `worth` of each kind in the order
+/// of `kinds`, for the best mix; by default all alike. Refused as candleNeeds.
+Result<std::optional<CandleEvenings>> candleEvenings(const Read& file, Day on,
+                                                     std::optional<CandleDate> date = std::nullopt,
+                                                     const std::vector<std::int64_t>& worth = {});
+
+}  // namespace combwright

@@ -1,0 +1,264 @@
+#include "core/places/wax_bench.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+#include "core/places/season_yield.h"
+#include "core/storage/queries/constants.h"
+#include "core/storage/queries/names.h"
+#include "core/trade/wax/candle_time.h"
+
+namespace combwright {
+namespace {
+
+std::optional<Mass> middleOf(const std::optional<Known<Mass>>& mass) {
+    const auto middle = mass ? mass->middle() : std::nullopt;
+    return middle ? std::optional(Mass::roundedGrams(*middle)) : std::nullopt;
+}
+
+double gramsOf(Mass mass) { return static_cast<double>(mass.grams()); }
+
+double mmOf(const std::optional<Length>& length) {
+    return length ? static_cast<double>(length->count()) / 10.0 : 0.0;
+}
+
+/// What a batch weighed in and out, where it did and went nowhere else.
+std::optional<WaxWeighed> weighedOf(const BatchLedger& ledger) {
+    if (!ledger.in || ledger.blocks.empty() || !ledger.allWeighed || ledger.wentInto ||
+        ledger.in->grams() <= 0)
+        return std::nullopt;
+    return WaxWeighed{gramsOf(*ledger.in), gramsOf(ledger.clean)};
+}
+
+std::vector<std::string> sourcesOf(const Read& file, const BatchLedger& ledger) {
+    std::vector<std::string> names;
+    const auto add = [&names](std::string name) {
+        if (std::find(names.begin(), names.end(), name) == names.end())
+            names.push_back(std::move(name));
+    };
+    for (const WaxSource& source : ledger.sources) {
+        if (source.run) add(nameOf(file, Extraction::table, source.run->number));
+        const auto heap = file.find(source.rawWax);
+        if (const auto box = source.box ? source.box : heap ? heap->box : std::nullopt)
+            add(nameOf(file, Box::table, box->number));
+    }
+    return names;
+}
+
+BatchShown batchShown(const Read& file, BatchLedger ledger, Day on) {
+    BatchShown shown;
+    const WaxBatch& batch = ledger.batch;
+    shown.from = sourcesOf(file, ledger);
+    shown.material = materialOf(ledger);
+    shown.raw = middleOf(batch.raw);
+    if (batch.raw) shown.rawHow = batch.raw->how;
+    const auto own = weighedBatches(file, shown.material, on, batch.id);
+    if (const auto yield = waxYield(shown.material, own); yield) shown.yield = *yield;
+    if (shown.raw && shown.yield)
+        if (const auto clean = cleanWaxG(gramsOf(*shown.raw), *shown.yield))
+            shown.expectedG = *clean;
+    if (shown.raw)
+        if (const auto honey = honeyInCappingsG(gramsOf(*shown.raw), shown.material); honey)
+            shown.honeyG = *honey;
+    if (const auto weighed = weighedOf(ledger)) {
+        const WaxRendered rendered{weighed->rawG, weighed->cleanG, gramsOf(ledger.drained), 0};
+        if (const auto lost = renderedBalance(rendered)) shown.lost = *lost;
+    }
+    shown.days = static_cast<int>((on - batch.keptSince.value_or(batch.on)).count());
+    shown.waits = !ledger.melted && !ledger.wentInto;
+    for (const WaxStep& step : ledger.steps)
+        if (step.work == WaxWork::Washed && shown.waits) shown.washedOn = step.on;
+    shown.ledger = std::move(ledger);
+    return shown;
+}
+
+std::vector<ShadeStock> shadesOf(const std::vector<BlockLedger>& blocks) {
+    std::map<WaxShade, ShadeStock> shades;
+    for (const BlockLedger& each : blocks) {
+        ShadeStock& stock = shades[each.block.shade];
+        stock.shade = each.block.shade;
+        if (!each.left) {
+            ++stock.notWeighed;
+            continue;
+        }
+        if (*each.left <= Mass()) continue;
+        stock.left = stock.left + *each.left;
+        stock.how = weaker(stock.how, each.how);
+        ++stock.blocks;
+    }
+    std::vector<ShadeStock> all;
+    for (const auto& [shade, stock] : shades) all.push_back(stock);
+    return all;
+}
+
+Mass drawnFor(const Read& file, const Pour& pour) {
+    Mass drawn;
+    for (const WaxUse& use : file.where<WaxUse>({is("pour", pour.id)})) drawn = drawn + use.mass;
+    return drawn;
+}
+
+PourShown pourShown(const Read& file, const Pour& pour) {
+    PourShown shown;
+    shown.pour = pour;
+    const auto mould = file.find(pour.mould);
+    if (mould) {
+        shown.mould = mould->name.text();
+        const auto hours = mould->setHours ? std::optional(mould->setHours->value())
+                                           : mouldShown(file, *mould, pour.on).setHours;
+        // Poured in the evening: what sets in two hours is out the same night, the rest later.
+        if (hours) shown.setBy = pour.on + days(static_cast<int>(std::ceil((*hours - 3.0) / 24.0)));
+        if (shown.setBy && *shown.setBy < pour.on) shown.setBy = pour.on;
+    }
+    shown.candle = nameOf(file, GoodsKind::table, pour.kind.number);
+    shown.drawn = drawnFor(file, pour);
+    return shown;
+}
+
+}  // namespace
+
+WaxMaterial materialOf(const BatchLedger& batch) {
+    const auto did = [&](WaxWork work) {
+        return std::any_of(batch.steps.begin(), batch.steps.end(),
+                           [work](const WaxStep& step) { return step.work == work; });
+    };
+    switch (batch.batch.source) {
+        case RawWaxSource::Cappings:
+            if (!batch.batch.state) return WaxMaterial::Mixed;
+            switch (*batch.batch.state) {
+                case WaxState::Undrained:
+                    return WaxMaterial::CappingsUndrained;
+                case WaxState::Drained:
+                case WaxState::Pressed:
+                    return WaxMaterial::CappingsDrained;
+                case WaxState::Washed:
+                case WaxState::Dry:
+                    return WaxMaterial::CappingsWashed;
+            }
+            return WaxMaterial::Mixed;
+        case RawWaxSource::Scrapings:
+            return WaxMaterial::Scrapings;
+        case RawWaxSource::OldComb:
+            return did(WaxWork::Pressed) ? WaxMaterial::OldCombPressed : WaxMaterial::OldCombSolar;
+        case RawWaxSource::Mixed:
+            return WaxMaterial::Mixed;
+    }
+    return WaxMaterial::Mixed;
+}
+
+std::vector<WaxWeighed> weighedBatches(const Read& file, WaxMaterial material, Day until,
+                                       std::optional<Id<WaxBatch>> but) {
+    std::vector<WaxWeighed> weighed;
+    for (const BatchLedger& ledger : batchLedgers(file, until)) {
+        if (ledger.batch.id == but || materialOf(ledger) != material) continue;
+        if (const auto each = weighedOf(ledger)) weighed.push_back(*each);
+    }
+    return weighed;
+}
+
+WaxYear waxYear(const Read& file, int number, Day until, Working* working) {
+    WaxYear year;
+    year.year = number;
+    const auto inYear = [&](Day day) { return yearOf(day) == number && day <= until; };
+    WaxMoved& moved = year.moved;
+    for (const WaxBlock& block : file.all<WaxBlock>()) {
+        const auto mass = middleOf(block.mass);
+        if (!mass) continue;
+        if (yearOf(block.on) < number) moved.openingG += gramsOf(*mass);
+        if (!inYear(block.on)) continue;
+        (block.batch ? moved.castG : moved.broughtG) += gramsOf(*mass);
+        if (block.batch) year.clean = year.clean + *mass;
+    }
+    for (const WaxUse& use : file.all<WaxUse>()) {
+        if (yearOf(use.on) < number) moved.openingG -= gramsOf(use.mass);
+        if (!inYear(use.on)) continue;
+        switch (use.went) {
+            case WaxWent::Poured:
+                moved.pouredG += gramsOf(use.mass);
+                break;
+            case WaxWent::Sold:
+            case WaxWent::Given:
+            case WaxWent::Traded:
+            // Melted again it is raw wax of another batch, whose block comes back as cast.
+            case WaxWent::MeltedAgain:
+                moved.givenG += gramsOf(use.mass);
+                break;
+            case WaxWent::Lost:
+                moved.lostG += gramsOf(use.mass);
+                break;
+        }
+    }
+    for (const WaxBatch& batch : file.all<WaxBatch>())
+        if (const auto raw = middleOf(batch.raw); raw && inYear(batch.on))
+            year.raw = year.raw + *raw;
+    for (const BatchLedger& ledger : batchLedgers(file, until))
+        if (inYear(ledger.batch.on)) year.honeyDrained = year.honeyDrained + ledger.drained;
+    if (const auto balance = waxBalance(moved, working)) year.balance = *balance;
+    const SeasonYield crop = seasonYield(file, number);
+    if (crop.how != How::Unknown && crop.total > Mass()) {
+        year.crop = crop.total;
+        if (const auto per = waxPer100Honey(gramsOf(year.clean), gramsOf(crop.total), working); per)
+            year.per100 = *per;
+    }
+    return year;
+}
+
+MouldShown mouldShown(const Read& file, const Mould& mould, Day on) {
+    MouldShown shown;
+    shown.mould = mould;
+    if (mould.kind) shown.candle = nameOf(file, GoodsKind::table, mould.kind->number);
+    shown.byWater = mould.volume && mould.measured == true;
+    const WaxDensities wax{constantOr(file, "wax_solid_g_per_ml", {}, on, solidWaxGPerMl),
+                           constantOr(file, "wax_liquid_g_per_ml", {}, on, liquidWaxGPerMl)};
+    const auto keep = [&](const Result<CandleMass>& mass) {
+        if (mass) shown.mass = *mass;
+    };
+    if (mould.volume)
+        keep(candleMass(mould.volume->value(), wax));
+    else if (mould.shape == MouldShape::Cylinder)
+        keep(cylinderCandle(mmOf(mould.diameter), mmOf(mould.height), wax));
+    else if (mould.shape == MouldShape::Taper)
+        keep(taperCandle(mmOf(mould.diameter), mmOf(mould.tip), mmOf(mould.height), wax));
+    if (mould.setHours) shown.setHours = mould.setHours->value();
+    if (mould.diameter) {
+        if (!shown.setHours)
+            if (const auto hours = setHours(mmOf(mould.diameter))) shown.setHours = hours->high;
+        if (const auto guess = wickGuess(mmOf(mould.diameter))) shown.guess = *guess;
+    }
+    for (BurnTest& test : file.where<BurnTest>({is("mould", mould.id)}))
+        if (test.on <= on) shown.tests.insert(shown.tests.begin(), std::move(test));
+    shown.safe = burnsSafely(file, mould, on);
+    return shown;
+}
+
+WaxBench waxBench(const Read& file, Day on) {
+    const OneState still(file);
+    WaxBench bench;
+    bench.on = on;
+    for (BatchLedger& ledger : batchLedgers(file, on))
+        bench.batches.push_back(batchShown(file, std::move(ledger), on));
+    const auto blocks = blockLedgers(file, on);
+    bench.shades = shadesOf(blocks);
+    for (const BlockLedger& each : blocks)
+        if (!each.left || *each.left > Mass()) bench.blocks.push_back(each);
+    bench.heat = openHeat(file);
+    for (const Mould& mould : file.all<Mould>())
+        if (mould.since <= on && (!mould.gone || on < *mould.gone))
+            bench.moulds.push_back(mouldShown(file, mould, on));
+    for (const Pour& pour : file.all<Pour>())
+        if (pour.on <= on && (!pour.labelled || *pour.labelled > on) && pour.good.value() > 0)
+            bench.unfinished.push_back(pourShown(file, pour));
+    for (const std::string& size : wickStocked(file))
+        if (const auto left = wickLeft(file, size, on)) bench.wick.emplace_back(size, *left);
+    std::stable_sort(bench.wick.begin(), bench.wick.end(), [](const auto& a, const auto& b) {
+        return wickRank(a.first).value_or(99) < wickRank(b.first).value_or(99);
+    });
+    bench.propolis = Mass::grams(std::max<std::int64_t>(propolisLeft(file, on), 0));
+    for (const HiveProject& project : file.all<HiveProject>())
+        if (project.on <= on && (!project.lidded || yearOf(*project.lidded) == yearOf(on)))
+            bench.projects.push_back(project);
+    bench.year = waxYear(file, yearOf(on), on);
+    return bench;
+}
+
+}  // namespace combwright

@@ -1,0 +1,68 @@
+// What is left of blocks, batches, wick and propolis, kept like money: what came in less what went
+// out, reckoned anew each time, so that a deed taken back is there again.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/model/wax/candle.h"
+#include "core/model/wax/hive_goods.h"
+#include "core/storage/rows.h"
+
+namespace combwright {
+
+/// What a weighing says at the most: its upper end where it is a range.
+std::optional<Mass> atMost(const std::optional<Known<Mass>>& mass);
+
+/// A block: what it weighed, what went where up to a day, what is left.
+struct BlockLedger {
+    WaxBlock block;
+    std::optional<Mass> mass;  ///< as cast or bought; none: not weighed
+    How how = How::Unknown;
+    std::vector<WaxUse> uses;  ///< up to the day, in the order they were written down
+    Mass used;                 ///< by those
+    std::optional<Mass> left;  ///< none where the block was not weighed
+};
+BlockLedger blockLedger(const Read& file, const WaxBlock& block, Day until);
+/// Of every block there was by a day, in the order of their coming.
+std::vector<BlockLedger> blockLedgers(const Read& file, Day until);
+
+/// A batch: what went in, what came out of it.
+struct BatchLedger {
+    WaxBatch batch;
+    std::vector<WaxSource> sources;
+    std::vector<WaxStep> steps;    ///< by day, then in the order they were written down
+    std::vector<WaxBlock> blocks;  ///< cast of it
+    std::optional<Mass> in;        ///< raw, other batches and blocks melted again; none: not known
+    Mass clean;                    ///< blocks that were weighed
+    bool allWeighed = true;        ///< every block was
+    Mass drained;                  ///< honey in the buckets its steps filled, as far as weighed
+    std::optional<Id<WaxBatch>> wentInto;  ///< it went together with another
+    bool melted = false;                   ///< a block, or a step says so
+};
+BatchLedger batchLedger(const Read& file, const WaxBatch& batch, Day until);
+std::vector<BatchLedger> batchLedgers(const Read& file, Day until);
+
+/// Wick of a size on the spool at the end of a day: counted or bought, less what was poured since.
+/// None where nobody ever wrote any down.
+std::optional<Length> wickLeft(const Read& file, const std::string& wick, Day until);
+/// Every size there ever was, in the order they came.
+std::vector<std::string> wickStocked(const Read& file);
+
+/// Pots on heat that nobody has ticked off, the longest on first.
+std::vector<HeatSession> openHeat(const Read& file);
+
+/// Propolis there is at the end of a day, as far as it was weighed; below 0 where more went.
+std::int64_t propolisLeft(const Read& file, Day until);
+
+/// Free evenings from one day to another, both counted, each once: what was written of it last.
+std::vector<FreeEvening> freeEvenings(const Read& file, Day from, Day to);
+
+/// Whether candles of a mould may be sold: always where it comes off the candle, else after a test
+/// burn that went well and none of the same wick that did not since.
+bool burnsSafely(const Read& file, const Mould& mould, Day on);
+/// The one-way holder of a candle that may not be sold yet, by day; none where all may.
+std::optional<Mould> untestedHolder(const Read& file, Id<GoodsKind> candle, Day on);
+
+}  // namespace combwright
