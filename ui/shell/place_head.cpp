@@ -1,5 +1,7 @@
 #include "ui/shell/place_head.h"
 
+#include <QEvent>
+#include <QLayout>
 #include <QPainter>
 #include <algorithm>
 
@@ -52,6 +54,15 @@ void PlaceHeadBar::show(const PlaceHead& head, QWidget* controls) {
     update();
 }
 
+bool PlaceHeadBar::event(QEvent* event) {
+    // A control of the place came, went or says something else: it has another width now.
+    if (event->type() == QEvent::LayoutRequest) {
+        layOut();
+        update();
+    }
+    return QWidget::event(event);
+}
+
 int PlaceHeadBar::underLeft() const {
     const Look& look = m_session.look();
     return look.space(24) + (m_controls ? m_controls->sizeHint().width() + look.space(12) : 0);
@@ -99,6 +110,11 @@ bool PlaceHeadBar::showsAll() const {
 
 void PlaceHeadBar::layOut() {
     const Look& look = m_session.look();
+    // What changed within the controls counts at once, the innermost first.
+    if (m_controls) {
+        const auto rows = m_controls->findChildren<QLayout*>();
+        for (auto row = rows.rbegin(); row != rows.rend(); ++row) (*row)->activate();
+    }
     const int twoLines = look.space(68);
     const QSize wanted = m_action->sizeHint();
     const int buttonHeight = look.space(32);

@@ -23,6 +23,7 @@ class PlaceHeadBar : public QWidget {
   protected:
     void paintEvent(QPaintEvent*) override;
     void resizeEvent(QResizeEvent*) override { layOut(); }
+    bool event(QEvent* event) override;
 
   private:
     /// Where things stand: all beside the title; the line under it below the button; or the number
