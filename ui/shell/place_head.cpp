@@ -1,6 +1,7 @@
 #include "ui/shell/place_head.h"
 
 #include <QEvent>
+#include <QLayout>
 #include <QPainter>
 #include <algorithm>
 
@@ -126,6 +127,11 @@ bool PlaceHeadBar::showsAll() const {
 
 void PlaceHeadBar::layOut() {
     const Look& look = m_session.look();
+    // What changed within the controls counts at once, the innermost first.
+    if (m_controls) {
+        const auto rows = m_controls->findChildren<QLayout*>();
+        for (auto row = rows.rbegin(); row != rows.rend(); ++row) (*row)->activate();
+    }
     const int twoLines = look.space(68);
     const QSize wanted = m_action->sizeHint();
     const int buttonHeight = look.space(32);

@@ -58,7 +58,11 @@ HiveCell lineCell(const HealthRow& row, const QString& usual) {
     const auto standing = row.mites.standing;
     cell.text = miteStandingText(row.mites);
     if (const QString line = miteLineText(row.mites.line); line != usual) cell.note = line;
-    if (standing == HiveMites::Standing::NoSample) cell.tone = Tone::Muted;
+    if (standing == HiveMites::Standing::NoSample) {
+        cell.tone = Tone::Muted;
+        // That it was not sampled stands before it.
+        if (!row.mites.board) cell.text = HealthPage::tr("nobody knows");
+    }
     if (standing == HiveMites::Standing::At || standing == HiveMites::Standing::Over) {
         cell.tone = Tone::Warn;
         cell.strong = true;

@@ -37,6 +37,7 @@ YardPlace::YardPlace(Session& session, QWidget* parent) : Place(session, parent)
     m_today->setObjectName(QStringLiteral("to_today"));
     m_today->setAccessibleName(tr("Back to today"));
     m_today->setProperty("small", true);
+    m_today->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
     controls->addWidget(m_today);
 
     m_pages = new QStackedWidget(this);

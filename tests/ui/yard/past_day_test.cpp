@@ -49,6 +49,23 @@ TEST_F(PastDay, TheButtonLeadsBackToo) {
     EXPECT_EQ(place->day(), on);
 }
 
+/// The head measures its controls as they are now, also while the type grows.
+TEST_F(PastDay, TheButtonHasItsRoomInEverySize) {
+    const auto* day = named<QLineEdit>("day");
+    for (int step = 0; step < 4; ++step) {
+        QApplication::processEvents();
+        EXPECT_GE(back()->width(), back()->sizeHint().width()) << step;
+        EXPECT_GT(back()->geometry().left(), day->geometry().right()) << step;
+        EXPECT_LE(back()->geometry().right(), back()->parentWidget()->width()) << step;
+        key(Qt::Key_Plus, Qt::ControlModifier);
+    }
+    session.setLook(applyLook(*qApp, false, 1.0));
+    place->openSheet();
+    QApplication::processEvents();
+    EXPECT_EQ(back()->text(), QStringLiteral("Back to today")) << "R is typed there";
+    EXPECT_EQ(back()->width(), back()->sizeHint().width());
+}
+
 TEST_F(PastDay, FormsNameItInTheirTitle) {
     const auto titles = [&] {
         QStringList said;
