@@ -1,6 +1,6 @@
 // From five buckets to the people who ate them: two lots, jars, a fair, a complaint, a hold that
-// travels, and a tag that turns up in November. All numbers are invented and reckoned by hand; after
-// every line each vessel's honey is accounted for to the gram.
+// travels, and a tag that turns up in November. All numbers are invented and reckoned by hand;
+// after every line each vessel's honey is accounted for to the gram.
 //
 //   off the boxes  H1 22 kg, H2 18 kg, a box whose tag was lost 10 kg  -> 44, 36 and 20 of 100
 //   buckets        B1 10,000 g 17.0 %   B2 10,000 g 17.4 %   B3 10,000 g 18.8 %
@@ -105,8 +105,7 @@ class BucketToJar : public test::DeedsTest {
                 std::nullopt};
     }
     Id<Bottling> filling(const char* code) const {
-        return {*findNamed(file(), Bottling::table,
-                           NameQuery{.name = code, .on = clock.today()})};
+        return {*findNamed(file(), Bottling::table, NameQuery{.name = code, .on = clock.today()})};
     }
     VesselLedger ledger(const Vessel& vessel) const {
         return vesselLedger(file(), vessel, clock.today());
@@ -150,8 +149,7 @@ class BucketToJar : public test::DeedsTest {
                 if (each.mass) all.emplace_back(-each.mass->grams(), each.mark);
         std::sort(all.begin(), all.end());
         std::string text;
-        for (const auto& [grams, mark] : all)
-            text += mark + " " + std::to_string(-grams) + "; ";
+        for (const auto& [grams, mark] : all) text += mark + " " + std::to_string(-grams) + "; ";
         return text;
     }
 };
@@ -204,15 +202,17 @@ TEST_F(BucketToJar, FortyOutNineHomeTwoBrokenOneGivenAreTwentyEightSold) {
 }
 
 TEST_F(BucketToJar, AComplaintHoldsTheLotAndWhatWasFilledFromIt) {
-    lines(R"({"do":"note-complaint","on":"2027-10-30","bottling":"LB27-1-1","what":"bubbles","who":"Ann"}
+    lines(
+        R"({"do":"note-complaint","on":"2027-10-30","bottling":"LB27-1-1","what":"bubbles","who":"Ann"}
 {"do":"hold-back","on":"2027-10-30","lot":"Hill summer","reason":"complaint"}
 )");
     EXPECT_TRUE(isHeld("LB27-1-1", "2027-10-30"));
-    EXPECT_FALSE(isHeld("LB27-2-1", "2027-10-30")) << "Hill late has B3 too, and is not asked about";
-    const std::string sell =
-        R"({"do":"go-out","on":"2027-11-01","goods":"1 454 g of LB27-1-1")";
+    EXPECT_FALSE(isHeld("LB27-2-1", "2027-10-30"))
+        << "Hill late has B3 too, and is not asked about";
+    const std::string sell = R"({"do":"go-out","on":"2027-11-01","goods":"1 454 g of LB27-1-1")";
     EXPECT_EQ(outcome(sell + "}"), "held_back goods");
-    EXPECT_EQ(outcome(R"({"do":"go-out","on":"2027-11-01","goods":"1 454 g of LB27-2-1"})"), "kept");
+    EXPECT_EQ(outcome(R"({"do":"go-out","on":"2027-11-01","goods":"1 454 g of LB27-2-1"})"),
+              "kept");
     lines(sell + R"(,"went":"kept","reason":"opened to look"})" + "\n");
     const Trace asked = traced({.bottling = filling("LB27-1-1")}, "2027-11-01");
     ASSERT_EQ(asked.holds.size(), 1U);
@@ -224,17 +224,20 @@ TEST_F(BucketToJar, AComplaintHoldsTheLotAndWhatWasFilledFromIt) {
 )");
     EXPECT_FALSE(isHeld("LB27-1-1", "2027-11-03"));
     EXPECT_TRUE(isHeld("LB27-1-1", "2027-11-02")) << "as it was the day before";
-    EXPECT_EQ(outcome(sell + R"(,"place":"gate"})"), "kept");
+    EXPECT_EQ(outcome(R"({"do":"go-out","on":"2027-11-03","goods":"1 454 g of LB27-1-1"})"),
+              "kept");
 }
 
 TEST_F(BucketToJar, AHoldTravelsDownToEveryJarAndUpFromNone) {
     // On the bucket both lots drew from: both fillings, and nothing upstream of it or beside it.
-    lines(R"({"do":"hold-back","on":"2027-10-10","bucket":{"bucket":"B3","run":"27-1"},"reason":"wet honey"}
+    lines(
+        R"({"do":"hold-back","on":"2027-10-10","bucket":{"bucket":"B3","run":"27-1"},"reason":"wet honey"}
 )");
     EXPECT_TRUE(isHeld("LB27-1-1", "2027-10-10"));
     EXPECT_TRUE(isHeld("LB27-2-1", "2027-10-10"));
     EXPECT_TRUE(holdsOn(file(), bucket("B1"), test::day("2027-10-10")).empty());
-    lines(R"({"do":"release-hold","on":"2027-10-12","hold":{"bucket":"B3","run":"27-1"},"lifted_by":"Jo","grounds":"both lots read dry"}
+    lines(
+        R"({"do":"release-hold","on":"2027-10-12","hold":{"bucket":"B3","run":"27-1"},"lifted_by":"Jo","grounds":"both lots read dry"}
 )");
     EXPECT_FALSE(isHeld("LB27-1-1", "2027-10-12"));
     // A disease suspected in October on a hive holds what it gave in July, and its jars. From the
@@ -267,7 +270,8 @@ TEST_F(BucketToJar, ATagFoundInNovemberRevisesOpenlyAndWhatWasPrintedReadsAsItDi
                      {"as_it_read", QString::fromStdString(asPrinted)}};
     lines(QJsonDocument(keep).toJson(QJsonDocument::Compact).toStdString() + "\n");
 
-    lines(R"({"do":"name-lost-box","on":"2027-11-20","lost":{"extraction_box":"tag lost","run":"27-1"},"hive":"H2","why":"tag found in the truck"}
+    lines(
+        R"({"do":"name-lost-box","on":"2027-11-20","lost":{"extraction_box":"tag lost","run":"27-1"},"hive":"H2","why":"tag found in the truck"}
 )");
     const Trace now = traced(jar, "2027-11-20");
     EXPECT_EQ(hives(now), (std::map<std::string, std::int64_t>{{"H1", 9988}, {"H2", 12712}}));
@@ -288,7 +292,7 @@ TEST_F(BucketToJar, ATagFoundInNovemberRevisesOpenlyAndWhatWasPrintedReadsAsItDi
     ASSERT_EQ(now.kept.size(), 1U);
     EXPECT_EQ(now.kept.front().text, asPrinted);
     EXPECT_THAT(pageText(keptSheetPage(file(), now.kept.front())).toStdString(),
-                HasSubstr("4540"));
+                HasSubstr("hive not known"));
     // The hive whose box it was finds its jars now, and did not then.
     const auto part = [&](const char* on) {
         return traced({.hive = hive("H2")}, on).forward.fillings.front().part.value_or(-1);
@@ -311,7 +315,7 @@ TEST_F(BucketToJar, ATraceOfAPastDayTellsOnlyWhatHadHappenedByThen) {
     ASSERT_EQ(filled.forward.fillings.size(), 1U);
     EXPECT_TRUE(filled.forward.fillings.front().out.empty());
     EXPECT_EQ(filled.forward.fillings.front().jars.front().left, 50);
-    // Between packing and counting everything is in the box; a day later 28 are sold.
+    // On which day a box is packed nobody writes down: of a fair that is over its own day counts.
     const Trace before = traced(summer, "2027-10-02");
     EXPECT_EQ(before.forward.fillings.front().jars.front().left, 50 - 6 - 2);
     const Trace after = traced(summer, "2027-10-03");
@@ -322,9 +326,9 @@ TEST_F(BucketToJar, ATraceOfAPastDayTellsOnlyWhatHadHappenedByThen) {
     EXPECT_FALSE(asked.forward.fillings.front().complaints.front().closed) << "not answered yet";
     EXPECT_TRUE(traced(summer, "2027-11-03").forward.fillings.front().complaints.front().closed);
     // The run knows nothing yet of lots that were poured later.
-    const TraceOf run{.run = Id<Extraction>{*findNamed(
-                          file(), Extraction::table,
-                          NameQuery{.name = "27-1", .on = clock.today()})}};
+    const TraceOf run{
+        .run = Id<Extraction>{
+            *findNamed(file(), Extraction::table, NameQuery{.name = "27-1", .on = clock.today()})}};
     EXPECT_TRUE(traced(run, "2027-08-10").forward.lots.empty());
     EXPECT_EQ(traced(run, "2027-08-21").forward.lots.size(), 2U);
 }

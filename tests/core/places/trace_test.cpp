@@ -272,5 +272,33 @@ TEST_F(TracedHoney, NothingIsTracedOfWhatIsNotThere) {
     EXPECT_FALSE(trace(file(), {}, clock.today()));
 }
 
+TEST_F(TracedHoney, ARunNobodyWroteBoxesOfSaysSo) {
+    done(R"({"do":"open-run","on":"2027-09-01","name":"gift"}
+{"do":"fill-bucket","on":"2027-09-01","run":"gift","mark":"G1","net_g":5000})");
+    const Trace all = traced({.bucket = bucketNamed("G1")});
+    EXPECT_TRUE(says(all, {TraceGap::NoBoxes, "gift"}));
+    EXPECT_TRUE(pageText(tracePage(file(), all))
+                    .contains(QStringLiteral("which boxes and hives its honey came from")));
+    EXPECT_FALSE(says(traced({.lot = summer}), {TraceGap::NoBoxes, "27-2"}));
+}
+
+TEST_F(TracedHoney, AFairToComeIsInTheBoxAndOneThatIsOverWasNot) {
+    done(
+        R"({"do":"pack-fair","on":"2027-11-20","fair_name":"Advent","fair_day":"2027-11-27","goods":"2 454 g of L27-1"})");
+    const auto gone = [&](const char* on) {
+        std::int64_t jars = 0;
+        for (const TracedFilling& each :
+             trace(file(), {.bottling = this->jars}, test::day(on))->forward.fillings)
+            for (const TracedJars& kind : each.jars) jars += kind.gone;
+        return jars;
+    };
+    // 12 sold, 3 given; at the fair of 3 October 4 sold, 1 broke, 1 given; 2 packed for Advent.
+    EXPECT_EQ(gone("2027-11-20"), 12 + 3 + 6 + 2);
+    EXPECT_EQ(gone("2027-10-03"), 12 + 3 + 6 + 2) << "when that box was packed nobody wrote down";
+    done(R"({"do":"fair-home","on":"2027-11-27","fair":"Advent","home":"1"})");
+    EXPECT_EQ(gone("2027-11-20"), 12 + 3 + 6) << "a fair of a week later";
+    EXPECT_EQ(gone("2027-11-27"), 12 + 3 + 6 + 1);
+}
+
 }  // namespace
 }  // namespace combwright
