@@ -118,6 +118,7 @@ constexpr auto ofActions = std::to_array<Label>({
     {"weigh-box", QT_TRANSLATE_NOOP("words", "a box weighed")},
     {"weigh-cappings", QT_TRANSLATE_NOOP("words", "cappings weighed")},
     {"weigh-hive", QT_TRANSLATE_NOOP("words", "a hive weighed")},
+    {"weigh-jars", QT_TRANSLATE_NOOP("words", "jars weighed")},
     {"weigh-left", QT_TRANSLATE_NOOP("words", "what was left weighed")},
     {"work-frames", QT_TRANSLATE_NOOP("words", "work on frames")},
     {"work-honey", QT_TRANSLATE_NOOP("words", "honey warmed, dried, creamed or skimmed")},

@@ -36,6 +36,8 @@ struct FillJars {
     Result<Answer> perform(Write& file) const;
 };
 
+/// Kinds that honey is filled into.
+bool isFilled(const GoodsKind& kind);
 /// Exactly one vessel, there on that day. Refused with Missing, Contradiction, NotFound or
 /// BeforeItBegan.
 Result<void> demandVessel(const Read& file, const Vessel& vessel, Day on);
