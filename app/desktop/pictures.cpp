@@ -3,6 +3,7 @@
 #include <QDir>
 #include <QTextStream>
 
+#include "ui/honey_room/honey_room_place.h"
 #include "ui/look/style.h"
 #include "ui/yard/yard_place.h"
 
@@ -62,6 +63,18 @@ int writePictures(QApplication& application, MainWindow& window, Session& sessio
                         all;
                 }
                 yard->openPage(Qt::Key_Escape);
+            }
+            if (auto* room = qobject_cast<HoneyRoomPlace*>(&place)) {
+                for (const auto& [opens, word] : room->pages()) {
+                    if (opens == GoTo::Page::Board) continue;
+                    room->openPage(opens);
+                    all =
+                        grab(window, directory.filePath(QStringLiteral("honey-room-%1%2.png")
+                                                            .arg(word.toLower(),
+                                                                 QLatin1String(variant.suffix)))) &&
+                        all;
+                }
+                room->openPage(GoTo::Page::Board);
             }
         }
     }

@@ -7,6 +7,7 @@
 #include "core/model/honey/extraction.h"
 #include "core/model/honey/telling.h"
 #include "core/storage/queries/constants.h"
+#include "core/trade/honey/colour_class.h"
 #include "core/trade/honey/drying.h"
 #include "core/trade/honey/granulation.h"
 #include "core/trade/honey/settling.h"
@@ -19,6 +20,8 @@ namespace {
 /// them from an ordinary tank.
 constexpr double bubbleSeenUm = 150.0;
 constexpr int emptiedShownDays = 365;
+/// What a bucket is filled with where nobody says how much it holds; as the room's buckets go.
+constexpr double bucketFilledG = 13600.0;
 
 /// The run a vessel's honey came from, where it is a bucket's.
 std::optional<Extraction> runOf(const Read& file, const VesselView& view) {
@@ -80,6 +83,15 @@ void addSetting(StoredHoney& honey, double water) {
                       honey.ferment->keeping < KeepingClass::Act;
 }
 
+std::optional<double> levelOf(const Read& file, const VesselView& view, Day on) {
+    if (view.empty()) return 0.0;
+    if (!view.ledger.left) return std::nullopt;
+    double full = view.holds ? static_cast<double>(view.holds->grams()) : 0;
+    if (!view.holds && view.bucket) full = constantOr(file, "bucket_g", {}, on, bucketFilledG);
+    if (!(full > 0)) return std::nullopt;
+    return std::clamp(static_cast<double>(view.ledger.left->grams()) / full, 0.0, 1.0);
+}
+
 std::vector<HoneyLimit> profileLimits(const std::string& profile) {
     std::vector<HoneyLimit> limits;
     for (const PublishedHoneyLimit& each : honeyLimitsOf(profile))
@@ -101,17 +113,33 @@ std::string limitsPicked(const Read& file, Day on) {
     return profile;
 }
 
-bool StoredHoney::ready(Day on) const {
-    if (!view.held.empty() || !view.water || view.empty()) return false;
-    if (view.water->has(WaterDoubt::ReadsTooDry) || view.water->has(WaterDoubt::WetterThanShown))
-        return false;
-    return (!settling || settling->until <= on) && waterOffG == 0.0;
+bool StoredHoney::ready(Day on) const { return !view.empty() && lacks(on).empty(); }
+
+std::vector<HoneyLacks> StoredHoney::lacks(Day on) const {
+    std::vector<HoneyLacks> missing;
+    if (!view.held.empty()) missing.push_back(HoneyLacks::Held);
+    if (!view.water) {
+        missing.push_back(HoneyLacks::WaterNotRead);
+        return missing;
+    }
+    if (view.water->has(WaterDoubt::ReadsTooDry)) missing.push_back(HoneyLacks::ReadsTooDry);
+    if (view.water->has(WaterDoubt::WetterThanShown)) missing.push_back(HoneyLacks::PartTooDry);
+    if (waterOffG != 0.0) missing.push_back(HoneyLacks::WaterMustGo);
+    if (settling && settling->until > on) missing.push_back(HoneyLacks::NotSettled);
+    return missing;
+}
+
+std::string colourName(const HoneyTraits& traits) {
+    if (!traits.pfund) return {};
+    const auto name = colourClass(traits.pfund->mm());
+    return name ? std::string(*name) : std::string();
 }
 
 StoredHoney storedHoney(const Read& file, const Vessel& vessel, Day on, HeldHoney& held) {
     StoredHoney honey;
     honey.view = vesselView(file, vessel, on, held);
     honey.targetPercent = constantOr(file, "max_water_percent", {}, on, 18);
+    honey.level = levelOf(file, honey.view, on);
     if (!honey.view.water) return honey;
     const double water = honey.view.water->wettestPercent();
     if (const auto ferment = fermentRisk(water, {})) honey.ferment = *ferment;

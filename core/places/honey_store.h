@@ -42,6 +42,16 @@ struct AirOverHoney {
     std::optional<double> restsAtPercent;  ///< the water it comes to; none beyond the table
 };
 
+/// What keeps honey from being bottled, the worst first.
+enum class HoneyLacks {
+    Held,
+    WaterNotRead,
+    ReadsTooDry,  ///< it was cold and nothing was corrected: wetter than it shows
+    PartTooDry,   ///< a part of it reads so
+    WaterMustGo,  ///< over the keeper's line
+    NotSettled,
+};
+
 struct StoredHoney {
     VesselView view;
     std::optional<FermentVerdict> ferment;  ///< by its water as the keeper should reckon with it
@@ -52,12 +62,17 @@ struct StoredHoney {
     bool setAtRisk = false;                 ///< sound now, in danger once it has set
     std::optional<AirOverHoney> air;
     std::optional<Settling> settling;
+    /// How full it is, 0 to 1: of what its bucket or tank holds, else of what the keeper fills a
+    /// bucket with. None: nobody knows.
+    std::optional<double> level;
     std::optional<double> targetPercent;  ///< the keeper's line
     std::optional<double> waterOffG;      ///< to drive off to the target; 0: dry enough
 
     /// Settled, dry enough for the line, held by nothing, and its water known without doubt that
     /// makes it wetter.
     bool ready(Day on) const;
+    /// What is missing to that.
+    std::vector<HoneyLacks> lacks(Day on) const;
 };
 
 struct HoneyStore {
@@ -75,6 +90,9 @@ struct HoneyStore {
 /// One vessel; `working` gathers the steps of its figures.
 StoredHoney storedHoney(const Read& file, const Vessel& vessel, Day on, HeldHoney& held);
 HoneyStore honeyStore(const Read& file, Day on);
+
+/// The name of the colour its Pfund reading has by the standard; empty where nobody read it.
+std::string colourName(const HoneyTraits& traits);
 
 /// The profile of limits the keeper picked, up to a day; empty where none was.
 std::string limitsPicked(const Read& file, Day on);

@@ -22,6 +22,16 @@ std::vector<TraceStart> startsOf(const Read& file, Trace& traced) {
     return {{{of.bucket, of.lot}, 1.0, How::Weighed}};
 }
 
+template <class Record>
+std::optional<Id<Record>> newestUpTo(const Read& file, Day on) {
+    std::optional<Record> newest;
+    for (Record& each : file.where<Record>({isUpTo("on_day", on)}))
+        if (!newest || each.on >= newest->on) newest = std::move(each);
+    return newest ? std::optional(newest->id) : std::nullopt;
+}
+
+}  // namespace
+
 TraceHold tracedHold(const Read& file, Hold hold) {
     TraceHold traced;
     if (hold.bottling) {
@@ -42,16 +52,6 @@ TraceHold tracedHold(const Read& file, Hold hold) {
     traced.hold = std::move(hold);
     return traced;
 }
-
-template <class Record>
-std::optional<Id<Record>> newestUpTo(const Read& file, Day on) {
-    std::optional<Record> newest;
-    for (Record& each : file.where<Record>({isUpTo("on_day", on)}))
-        if (!newest || each.on >= newest->on) newest = std::move(each);
-    return newest ? std::optional(newest->id) : std::nullopt;
-}
-
-}  // namespace
 
 std::string traceSubject(const Read& file, const TraceOf& of) {
     if (of.bucket || of.lot) return nameOf(file, Vessel{of.bucket, of.lot});

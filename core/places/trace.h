@@ -31,6 +31,8 @@ struct TraceHold {
     std::string name;
 };
 
+TraceHold tracedHold(const Read& file, Hold hold);
+
 struct Trace {
     TraceOf of;
     std::string name;  ///< "Summer blend", "L27-3-1"

@@ -57,9 +57,7 @@ HeatBehind heatBehind(const Read& file, const Vessel& vessel, Day on, HeatMet& m
     return worst;
 }
 
-HoneyHeat heatOf(const Read& file, const Vessel& vessel, Day on) {
-    HeatMet met;
-    const HeatBehind behind = heatBehind(file, vessel, on, met);
+HoneyHeat heatOf(const Read& file, const HeatBehind& behind, Day on) {
     HoneyHeat heat;
     heat.notKnown = behind.notKnown;
     for (const HeatStep& step : behind.steps) heat.hours += step.hours;
@@ -71,7 +69,22 @@ HoneyHeat heatOf(const Read& file, const Vessel& vessel, Day on) {
     return heat;
 }
 
+HoneyHeat heatOf(const Read& file, const Vessel& vessel, Day on) {
+    HeatMet met;
+    return heatOf(file, heatBehind(file, vessel, on, met), on);
+}
+
 }  // namespace
+
+HeatOutlook heatOutlook(const Read& file, const Vessel& vessel, Day on, const HoneyStep& planned) {
+    HeatBehind alone;
+    alone.steps = heatSteps({planned}, &alone.notKnown);
+    HeatMet met;
+    HeatBehind all = heatBehind(file, vessel, on, met);
+    all.notKnown += alone.notKnown;
+    all.steps.insert(all.steps.end(), alone.steps.begin(), alone.steps.end());
+    return {heatOf(file, alone, on), heatOf(file, all, on)};
+}
 
 std::vector<HeatStep> heatSteps(const std::vector<HoneyStep>& steps, int* notKnown) {
     std::vector<HeatStep> known;

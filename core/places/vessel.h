@@ -65,6 +65,12 @@ VesselView vesselView(const Read& file, const Vessel& vessel, Day on);
 /// Warming, creaming and drying that are known, as the trade reckons them; how many are not goes
 /// into `notKnown`.
 std::vector<HeatStep> heatSteps(const std::vector<HoneyStep>& steps, int* notKnown = nullptr);
+/// What a step would cost by itself, and with all the honey has been through before it.
+struct HeatOutlook {
+    HoneyHeat step;
+    HoneyHeat inAll;
+};
+HeatOutlook heatOutlook(const Read& file, const Vessel& vessel, Day on, const HoneyStep& planned);
 /// The keeper's own lines between gentle, noticeable and harsh.
 HeatLines heatLines(const Read& file, Day on);
 

@@ -198,6 +198,19 @@ bool awaitsCorrection(const WaterReading& reading) {
            std::abs(reading.temperature->celsius() - 20.0) >= correctionFromC;
 }
 
+Result<ReadingSays> readingSays(const WaterReading& reading) {
+    const ScaleShown shown = shownBy(reading);
+    const auto asRead = waterAsRead(shown);
+    if (!asRead) return asRead.error();
+    ReadingSays says;
+    says.percent = *asRead;
+    says.awaits = awaitsCorrection(reading);
+    if (!says.awaits) return says;
+    says.tooDry = *shown.temperatureC < 20.0;
+    if (const auto at20 = waterAtTwenty(shown)) says.correctedPercent = *at20;
+    return says;
+}
+
 std::optional<WaterInUse> waterInUse(const Read& file, const Vessel& vessel, Day on,
                                      Working* working) {
     WaterMet met;

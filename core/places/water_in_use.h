@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "core/storage/queries/vessels.h"
+#include "core/support/result.h"
 #include "core/support/working.h"
 #include "core/trade/honey/water_read.h"
 
@@ -56,6 +57,17 @@ ScaleShown shownBy(const WaterReading& reading);
 std::vector<WaterReading> readingsOf(const Read& file, const Vessel& vessel, Day upTo);
 /// A reading that was taken at another warmth, does not compensate and is not corrected yet.
 bool awaitsCorrection(const WaterReading& reading);
+
+/// What a reading says before it is kept.
+struct ReadingSays {
+    double percent = 0;  ///< as read
+    std::optional<double>
+        correctedPercent;  ///< where it awaits correction and the table goes so far
+    bool awaits = false;   ///< the warmth matters and nothing was corrected
+    bool tooDry = false;   ///< and it was cold: there is more water in it
+};
+/// Refused as the scale is: Missing, Contradiction, OutOfRange.
+Result<ReadingSays> readingSays(const WaterReading& reading);
 
 /// Nothing where nobody knows. The steps go into `working`.
 std::optional<WaterInUse> waterInUse(const Read& file, const Vessel& vessel, Day on,

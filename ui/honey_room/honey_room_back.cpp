@@ -107,7 +107,7 @@ void HoneyRoomPlace::stoppedAfterAll() {
 
 /// Ctrl+Z: what stands in the line first, then what the pad's point takes back of clock and loads;
 /// any other step is taken back as elsewhere.
-bool HoneyRoomPlace::takeBack() {
+bool HoneyRoomPlace::takeBackInRoom() {
     if (!m_entry->line()->text().isEmpty()) {
         m_entry->line()->clear();
         return true;

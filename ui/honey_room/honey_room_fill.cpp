@@ -47,7 +47,7 @@ void HoneyRoomPlace::fillRuns() {
         if (!open.empty()) m_run = open.front().id;
     }
     if (m_run) m_runs->setCurrentIndex(m_runs->findData(static_cast<qlonglong>(m_run->number)));
-    m_runs->setVisible(!runs.empty());
+    m_runs->setVisible(!page() && !runs.empty());
     m_runs->adjustSize();
     const auto run = session().read().find(m_run);
     m_open = run && !run->closed;
@@ -61,8 +61,7 @@ std::vector<Id<Extraction>> HoneyRoomPlace::runsForLoads() const {
     return runs;
 }
 
-void HoneyRoomPlace::readAnew() {
-    if (!session().hasSeason()) return;
+void HoneyRoomPlace::readExtracting() {
     fillRuns();
     m_entry->setRun(m_run, m_open);
     m_balance.reset();

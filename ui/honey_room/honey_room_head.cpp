@@ -1,5 +1,5 @@
-// What the honey room tells the window: its head and what it offers, the keys, how much waits, what
-// it prints and which figures it explains.
+// What the day's extracting tells the window: its head and what it offers, the keys, how much
+// waits, what it prints and which figures it explains.
 #include <algorithm>
 #include <cmath>
 
@@ -28,7 +28,7 @@ QString HoneyRoomPlace::dayAndRoom(const Extraction& run) const {
     return parts.join(QStringLiteral(" · "));
 }
 
-PlaceHead HoneyRoomPlace::head() const {
+PlaceHead HoneyRoomPlace::headOfExtracting() const {
     PlaceHead head;
     head.title = tr("Honey room");
     const auto run = m_run ? session().read().find(*m_run) : std::nullopt;
@@ -57,14 +57,14 @@ PlaceHead HoneyRoomPlace::head() const {
     return head;
 }
 
-void HoneyRoomPlace::act() {
+void HoneyRoomPlace::actOfExtracting() {
     if (m_load->view().hasLoad())
         m_entry->pad().press(QLatin1Char('+'));
     else
         closeDay();
 }
 
-std::vector<KeyHint> HoneyRoomPlace::hints() const {
+std::vector<KeyHint> HoneyRoomPlace::hintsOfExtracting() const {
     return {{QStringLiteral("↵"), tr("spin clock")},
             {QStringLiteral("/ ↵"), tr("gate is open")},
             {QStringLiteral("//"), tr("frames by feel")},
@@ -97,7 +97,7 @@ std::vector<LoadSheet> HoneyRoomPlace::loadsToPrint() const {
     return sheets;
 }
 
-std::vector<PrintSheet> HoneyRoomPlace::sheets() const {
+std::vector<PrintSheet> HoneyRoomPlace::sheetsOfExtracting() const {
     std::vector<PrintSheet> sheets{
         {QStringLiteral("loads"), tr("Extractor loads"),
          [this] { return loadsPage(session().read(), loadsToPrint(), session().clock().today()); }},
@@ -115,7 +115,7 @@ std::vector<PrintSheet> HoneyRoomPlace::sheets() const {
     return sheets;
 }
 
-std::vector<Explained> HoneyRoomPlace::explained() const {
+std::vector<Explained> HoneyRoomPlace::explainedOfExtracting() const {
     const Read& file = session().read();
     const Day today = session().clock().today();
     std::vector<Explained> figures;

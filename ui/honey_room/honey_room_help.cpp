@@ -1,11 +1,11 @@
-// F1 in the honey room.
+// F1 at the day's extracting.
 #include "core/places/pages/day_log_page.h"
 #include "ui/common/help_groups.h"
 #include "ui/honey_room/honey_room_place.h"
 
 namespace combwright {
 
-QString HoneyRoomPlace::help() const {
+QString HoneyRoomPlace::helpOfExtracting() const {
     std::vector<HelpGroup> groups;
     HelpGroup safe{tr("Safety, once a day"), {}};
     for (const QString& each : roomSafety()) safe.lines.push_back({{}, each});

@@ -36,7 +36,9 @@ HoneyRoomPlace::HoneyRoomPlace(Session& session, QWidget* parent) : Place(sessio
     m_runs->setObjectName(QStringLiteral("run"));
     m_runs->setAccessibleName(tr("Run"));
     m_runs->setSizeAdjustPolicy(QComboBox::AdjustToContents);
-    m_scroll = new QScrollArea(this);
+    m_pages = new QStackedWidget(this);
+    m_extract = new QWidget(m_pages);
+    m_scroll = new QScrollArea(m_extract);
     m_scroll->setFrameShape(QFrame::NoFrame);
     m_scroll->setWidgetResizable(true);
     m_scroll->setFocusPolicy(Qt::NoFocus);
@@ -64,15 +66,19 @@ HoneyRoomPlace::HoneyRoomPlace(Session& session, QWidget* parent) : Place(sessio
     m_bell->setChecked(m_spin->bellOn());
     connect(m_bell, &QCheckBox::toggled, m_spin, &SpinDesk::setBellOn);
     m_load->addToLegend(m_bell);
-    m_balanceView = new RunView(session, this);
-    m_learned = new LearnedLine(session, this);
-    auto* whole = new QVBoxLayout(this);
+    m_balanceView = new RunView(session, m_extract);
+    m_learned = new LearnedLine(session, m_extract);
+    auto* whole = new QVBoxLayout(m_extract);
     whole->setContentsMargins(24, 4, 24, 6);
     whole->setSpacing(6);
     whole->addWidget(m_scroll, 1);
     whole->addWidget(m_strip);
     whole->addWidget(m_balanceView);
     whole->addWidget(m_learned);
+    buildPages();
+    auto* all = new QVBoxLayout(this);
+    all->setContentsMargins(0, 0, 0, 0);
+    all->addWidget(m_pages);
     setTabOrder(m_entry->line(), m_waiting);
     m_entry->line()->setProperty("commands", true);
     // A long question makes the line and the read-back narrower, not the window wider.
@@ -186,7 +192,7 @@ QWidget* HoneyRoomPlace::buildBuckets() {
 }
 
 QWidget* HoneyRoomPlace::buildStrip() {
-    auto* strip = new QWidget(this);
+    auto* strip = new QWidget(m_extract);
     auto* column = new QVBoxLayout(strip);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(6);
@@ -299,6 +305,7 @@ void HoneyRoomPlace::connectAll() {
         m_run.reset();
         m_keptLoads.clear();
         restoreSpin();
+        turnTo(GoTo::Page::Board);
     });
     connect(&session(), &Session::changed, this, [this](const Change& change) {
         m_keptAt = session().clock().steadyMs();
@@ -433,6 +440,11 @@ void HoneyRoomPlace::showTable(bool shown) {
 }
 
 void HoneyRoomPlace::keyPressEvent(QKeyEvent* event) {
+    if (RoomPage* shown = page()) {
+        const bool plain = (event->modifiers() & ~Qt::KeypadModifier) == Qt::NoModifier;
+        if (!plain || !shown->press(event->key())) Place::keyPressEvent(event);
+        return;
+    }
     const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
     if (enter && (event->modifiers() & Qt::ControlModifier)) return closeDay();
     if (event->key() == Qt::Key_Space && (event->modifiers() & Qt::ControlModifier))

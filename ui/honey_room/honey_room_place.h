@@ -1,5 +1,6 @@
 // Honey room: what goes in the extractor next, and who gave what. From left to right as the room
 // is: boxes waiting, the extractor, buckets; below, the line one types and the run's balance.
+// Beside that day stand pages of what becomes of the honey.
 #pragma once
 
 #include <QCheckBox>
@@ -8,9 +9,12 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QScrollArea>
+#include <QStackedWidget>
 #include <QTableWidget>
 #include <QTimer>
 #include <QVBoxLayout>
+#include <utility>
+#include <vector>
 
 #include "core/model/honey/extraction.h"
 #include "core/places/run_balance.h"
@@ -18,7 +22,9 @@
 #include "ui/honey_room/key_button.h"
 #include "ui/honey_room/learned_line.h"
 #include "ui/honey_room/load_panel.h"
+#include "ui/honey_room/page_words.h"
 #include "ui/honey_room/room_entry.h"
+#include "ui/honey_room/room_page.h"
 #include "ui/honey_room/run_view.h"
 #include "ui/honey_room/spin_desk.h"
 #include "ui/honey_room/waiting_view.h"
@@ -43,7 +49,15 @@ class HoneyRoomPlace : public Place {
     QString help() const override;
     void act() override;
     bool takeBack() override;
-    QWidget* headControls() override { return m_runs; }
+    void goFor(const GoTo& where) override;
+    QWidget* headControls() override { return m_controls; }
+
+    /// Shows a page of the room: Board is the day's extracting.
+    void openPage(GoTo::Page opens);
+    /// All of them with their words, in the order of the row.
+    std::vector<std::pair<GoTo::Page, QString>> pages() const;
+    /// The one shown; none while it is the day's extracting.
+    RoomPage* page() const;
 
     std::optional<Id<Extraction>> run() const { return m_run; }
     LoadView& loadView() { return m_load->view(); }
@@ -58,11 +72,22 @@ class HoneyRoomPlace : public Place {
 
   protected:
     void readAnew() override;
-    void focusInEvent(QFocusEvent*) override { m_entry->setFocus(); }
+    void focusInEvent(QFocusEvent*) override;
     void resizeEvent(QResizeEvent*) override { arrange(); }
     void keyPressEvent(QKeyEvent* event) override;
 
   private:
+    void buildPages();
+    void addPage(GoTo::Page opens, const QString& word, Qt::Key letter, RoomPage* page);
+    void turnTo(GoTo::Page opens);
+    PlaceHead headOfExtracting() const;
+    std::vector<KeyHint> hintsOfExtracting() const;
+    std::vector<PrintSheet> sheetsOfExtracting() const;
+    std::vector<Explained> explainedOfExtracting() const;
+    QString helpOfExtracting() const;
+    void actOfExtracting();
+    bool takeBackInRoom();
+    void readExtracting();
     QWidget* buildCaution();
     QWidget* buildWaiting();
     QWidget* buildBuckets();
@@ -122,6 +147,17 @@ class HoneyRoomPlace : public Place {
     bool isOpen() const { return m_open; }
     QString muted(const QString& text) const;
 
+    /// A page and the word it is opened by; none: the day's extracting.
+    struct PageSlot {
+        GoTo::Page opens = GoTo::Page::Board;
+        QString word;
+        RoomPage* page = nullptr;
+    };
+    std::vector<PageSlot> m_slots;
+    QStackedWidget* m_pages = nullptr;
+    QWidget* m_extract = nullptr;
+    QWidget* m_controls = nullptr;
+    PageWords* m_words = nullptr;
     QComboBox* m_runs;
     QWidget* m_cautionLine = nullptr;
     QLabel* m_caution = nullptr;

@@ -40,8 +40,9 @@ struct PrintSheet {
 /// Where a thing is done, for a place that sends one there.
 struct GoTo {
     /// Of the yard: its stacks, what follows of mites and medicines, what it has to live on, or a
-    /// hive's story, where its queen and what is waited for stand.
-    enum class Page { Board, Health, Stores, Story };
+    /// hive's story, where its queen and what is waited for stand. Of the honey room: the day's
+    /// extracting (Board too), honey in buckets and lots, jars, the fair.
+    enum class Page { Board, Health, Stores, Story, Honey, Jars, Fair };
     DueWhere where = DueWhere::Yard;
     std::optional<Id<Yard>> yard = std::nullopt;
     std::optional<Id<Hive>> hive = std::nullopt;

@@ -24,7 +24,7 @@ namespace {
 
 using TodayLine = DueLine::What;
 
-/// The page of a yard where such work is read and written down.
+/// The page of a yard, or of the honey room, where such work is read and written down.
 GoTo::Page pageOf(const DueItem& item) {
     if (isQuarantine(item)) return GoTo::Page::Health;
     switch (item.rule) {
@@ -51,8 +51,9 @@ GoTo::Page pageOf(const DueItem& item) {
         case DueRule::DeadOut:
         case DueRule::Visit:
         case DueRule::Task:
-        case DueRule::Honey:
             break;
+        case DueRule::Honey:
+            return GoTo::Page::Honey;
     }
     return GoTo::Page::Board;
 }
@@ -368,9 +369,11 @@ void TodayPlace::carryOn(const HalfDone& half) {
             return;
         case HalfDone::What::Run:
         case HalfDone::What::NoTag:
-        case HalfDone::What::Bucket:
         case HalfDone::What::Aside:
             Q_EMIT goAsked({DueWhere::HoneyRoom, {}, {}, {}, false});
+            return;
+        case HalfDone::What::Bucket:
+            Q_EMIT goAsked({DueWhere::HoneyRoom, {}, {}, {}, false, GoTo::Page::Honey});
             return;
     }
 }

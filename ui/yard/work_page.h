@@ -3,13 +3,11 @@
 // what belongs to the whole yard.
 #pragma once
 
-#include <QBoxLayout>
-#include <QLabel>
-#include <QPushButton>
-#include <QScrollArea>
 #include <functional>
+#include <utility>
 #include <vector>
 
+#include "ui/common/deed_desk.h"
 #include "ui/yard/hive_table.h"
 
 namespace combwright {
@@ -25,10 +23,10 @@ class WorkPage : public QWidget {
     /// The yard as of a day, read anew.
     void show(const Yard& yard, Day on);
     /// Does what a key stands for; whether it stands for anything.
-    bool press(int key);
+    bool press(int key) { return m_desk->press(key); }
     HiveTable& table() { return *m_table; }
     const HiveTable& table() const { return *m_table; }
-    QString cardText() const { return m_card->text(); }
+    QString cardText() const { return m_desk->cardText(); }
     const Yard& yard() const { return m_yard; }
     Day on() const { return m_on; }
 
@@ -39,9 +37,11 @@ class WorkPage : public QWidget {
   protected:
     /// Fills table and card.
     virtual void fill() = 0;
-    void addDeed(const QString& text, int key, std::function<void()> deed);
+    void addDeed(const QString& text, int key, std::function<void()> deed) {
+        m_desk->addDeed(text, key, std::move(deed));
+    }
     /// Rich text.
-    void setCard(const QString& name, const QString& text);
+    void setCard(const QString& name, const QString& text) { m_desk->setCard(name, text); }
     /// Marks that are ticked, "H1, H3"; "all" where none is.
     QString meantMarks() const;
     /// A head of the card.
@@ -49,29 +49,14 @@ class WorkPage : public QWidget {
     QString cardMuted(const QString& text) const;
     QString cardWarn(const QString& text) const;
     Session& session() const { return m_session; }
-    void resizeEvent(QResizeEvent* event) override;
 
   private:
-    void arrange();
-    void fitHeight();
-
-    struct PageDeed {
-        int key;
-        std::function<void()> deed;
-    };
     Session& m_session;
     Yard m_yard;
     Day m_on;
     bool m_shown = false;
-    std::vector<PageDeed> m_deeds;
-    QScrollArea* m_scroll;
-    QBoxLayout* m_column;
-    QWidget* m_buttons;
-    QBoxLayout* m_across;
+    DeedDesk* m_desk;
     HiveTable* m_table;
-    QScrollArea* m_cardScroll;
-    QLabel* m_card;
-    bool m_beside = true;
 };
 
 }  // namespace combwright

@@ -213,6 +213,9 @@ void YardPlace::goFor(const GoTo& where) {
             if (where.hive && m_pages->currentWidget() == m_board) m_board->card().openAll();
             return;
         case GoTo::Page::Board:
+        case GoTo::Page::Honey:
+        case GoTo::Page::Jars:
+        case GoTo::Page::Fair:
             return setFocus();
     }
 }

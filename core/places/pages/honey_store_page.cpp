@@ -15,10 +15,6 @@ namespace {
 
 QString honeySay(const char* text) { return QCoreApplication::translate("honey_store", text); }
 
-QString waterPercentText(double percent) {
-    return QLocale().toString(percent, 'f', 1) + QStringLiteral(" %");
-}
-
 QString honeyShare(double share) { return QLocale().toString(share * 100.0, 'f', 0); }
 
 Cell honeyCell(const QString& text, bool strong = false) {
@@ -49,32 +45,6 @@ TextBlock sayBlock(const QString& text, bool caution = false) {
     return block;
 }
 
-QString airText(const AirOverHoney& air) {
-    QString text = honeySay("Room air %1 % damp on %2: ")
-                       .arg(QLocale().toString(air.dampPercent, 'f', 0), dayAndMonth(air.on));
-    if (!air.verdict) return text + honeySay("what that does to such honey is not published.");
-    switch (*air.verdict) {
-        case AirVerdict::Gains:
-            text += honeySay("in an open vessel it takes up water. Put a tight lid on.");
-            break;
-        case AirVerdict::Stays:
-            text += honeySay("it stays as it is.");
-            break;
-        case AirVerdict::Loses:
-            text += honeySay("in an open vessel it gives water off.");
-            break;
-    }
-    if (air.restsAtPercent)
-        text += QLatin1Char(' ') +
-                honeySay("It would come to %1.").arg(waterPercentText(*air.restsAtPercent));
-    return text;
-}
-
-QString settingText(const StoredHoney& honey) {
-    return honeySay("once set %1 to %2")
-        .arg(waterPercentText(*honey.whenSetFrom), waterPercentText(*honey.whenSetTo));
-}
-
 /// Said once for all buckets.
 TextBlock settingBlock() {
     return sayBlock(honeySay(
@@ -101,6 +71,36 @@ QString storeSummary(const HoneyStore& store) {
 }
 
 }  // namespace
+
+QString waterPercentText(double percent) {
+    return QLocale().toString(percent, 'f', 1) + QStringLiteral(" %");
+}
+
+QString airText(const AirOverHoney& air) {
+    QString text = honeySay("Room air %1 % damp on %2: ")
+                       .arg(QLocale().toString(air.dampPercent, 'f', 0), dayAndMonth(air.on));
+    if (!air.verdict) return text + honeySay("what that does to such honey is not published.");
+    switch (*air.verdict) {
+        case AirVerdict::Gains:
+            text += honeySay("in an open vessel it takes up water. Put a tight lid on.");
+            break;
+        case AirVerdict::Stays:
+            text += honeySay("it stays as it is.");
+            break;
+        case AirVerdict::Loses:
+            text += honeySay("in an open vessel it gives water off.");
+            break;
+    }
+    if (air.restsAtPercent)
+        text += QLatin1Char(' ') +
+                honeySay("It would come to %1.").arg(waterPercentText(*air.restsAtPercent));
+    return text;
+}
+
+QString settingText(const StoredHoney& honey) {
+    return honeySay("once set %1 to %2")
+        .arg(waterPercentText(*honey.whenSetFrom), waterPercentText(*honey.whenSetTo));
+}
 
 QString waterText(const std::optional<WaterInUse>& water) {
     return water ? waterPercentText(water->percent) : honeySay("not read");

@@ -9,6 +9,8 @@
 
 namespace combwright {
 
+/// "17.4 %".
+QString waterPercentText(double percent);
 /// "17.4 %", or "not read".
 QString waterText(const std::optional<WaterInUse>& water);
 /// "read Mon 9 Aug at 26.0 °C, not corrected: 17.4 % at 20 °C"; empty where nothing is known.
@@ -17,6 +19,10 @@ QString waterKnownText(const WaterInUse& water);
 QString keepsText(const FermentVerdict& verdict);
 /// "gentle: at most 1.2 mg/kg of HMF, 91 % of the invertase left"; empty where it was never warmed.
 QString heatText(const HoneyHeat& heat);
+/// "Room air 55 % damp on 7 Aug: it stays as it is."
+QString airText(const AirOverHoney& air);
+/// "once set 19.1 % to 20.2 %"; both must be known.
+QString settingText(const StoredHoney& honey);
 /// "held since 2 Oct: suspected disease"; empty where it is not.
 QString heldText(const VesselView& view);
 /// "treated while on: perhaps, 1 of 7 boxes"; empty for none.

@@ -1,0 +1,31 @@
+// The bucket or tank one is at, drawn with its level and its water over the words of its card.
+#pragma once
+
+#include <QWidget>
+
+#include "core/places/honey_store.h"
+#include "ui/drawing/bucket.h"
+#include "ui/shell/session.h"
+
+namespace combwright {
+
+class VesselPicture : public QWidget {
+    Q_OBJECT
+
+  public:
+    VesselPicture(Session& session, QWidget* parent);
+    void show(const StoredHoney& honey, Day on);
+
+  protected:
+    void paintEvent(QPaintEvent*) override;
+
+  private:
+    void sizes();
+
+    Session& m_session;
+    BucketView m_bucket;
+    QStringList m_beside;  ///< what holds it back or what it is, in a few words
+    Tone m_tone = Tone::Ink;
+};
+
+}  // namespace combwright
