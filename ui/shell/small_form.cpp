@@ -87,8 +87,11 @@ void SmallForm::keepDraft(const QString& sheet) {
 }
 
 void SmallForm::growToFit() {
+    // What scrolls has changed without the column around it having heard of it.
+    if (m_scroll) m_scroll->updateGeometry();
     layout()->activate();
-    int needed = layout()->totalHeightForWidth(width());
+    int needed = layout()->hasHeightForWidth() ? layout()->totalHeightForWidth(width())
+                                               : layout()->totalSizeHint().height();
     if (m_scroll) {
         QLayout* inside = m_scroll->widget()->layout();
         inside->activate();

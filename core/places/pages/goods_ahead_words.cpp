@@ -5,6 +5,7 @@
 #include "core/places/pages/fair_pages.h"
 #include "core/places/pages/goods_pages.h"
 #include "core/places/pages/honey_store_page.h"
+#include "core/places/pages/vessel_words.h"
 #include "core/words/figures.h"
 #include "core/words/money_words.h"
 #include "core/words/words.h"
@@ -13,9 +14,6 @@ namespace combwright {
 namespace {
 
 QString aheadSay(const char* text) { return QCoreApplication::translate("goods_ahead", text); }
-
-/// To the gram: a filling's honey is kept like money.
-QString toTheGram(Mass mass) { return massTyped(mass) + QLatin1Char(' ') + massUnit(); }
 
 QString packingAheadName(const PackingAhead& packing) {
     return packing.kind ? aheadSay("empty %1").arg(fromUtf8(packing.kind->name.text()))
@@ -32,15 +30,15 @@ QStringList fillingAheadText(const FillingAhead& ahead) {
         said << aheadSay("What such a jar holds is not written down, so the honey is not known.");
     else if (ahead.lost && *ahead.lost > Mass{})
         said << aheadSay("%1 in jars and %2 g lost: %3 out of %4.")
-                    .arg(toTheGram(*ahead.inJars))
+                    .arg(massToTheGram(*ahead.inJars))
                     .arg(ahead.lost->grams())
-                    .arg(toTheGram(*ahead.takes), name);
+                    .arg(massToTheGram(*ahead.takes), name);
     else
-        said << aheadSay("%1 in jars, out of %2.").arg(toTheGram(*ahead.inJars), name);
+        said << aheadSay("%1 in jars, out of %2.").arg(massToTheGram(*ahead.inJars), name);
     if (!there)
         said << aheadSay("How much is in it nobody weighed.");
     else if (ahead.left && *ahead.left >= Mass{})
-        said << aheadSay("%1 stay in it.").arg(toTheGram(*ahead.left));
+        said << aheadSay("%1 stay in it.").arg(massToTheGram(*ahead.left));
     for (const PackingAhead& each : ahead.packing)
         if (each.left >= 0)
             said << aheadSay("%1: %2 are left.").arg(packingAheadName(each)).arg(each.left);
@@ -49,29 +47,19 @@ QStringList fillingAheadText(const FillingAhead& ahead) {
 
 QStringList fillingAheadCautions(const FillingAhead& ahead, Day on) {
     QStringList said;
-    const auto add = [&](const QString& text) {
-        if (!text.isEmpty()) said << text + QLatin1Char('.');
-    };
     const StoredHoney& honey = ahead.honey;
-    const QString name = fromUtf8(honey.view.name);
+    if (const QStringList lacks = lackTexts(honey, on); !lacks.isEmpty())
+        said << aheadSay("Not ready, %1: %2.")
+                    .arg(fromUtf8(honey.view.name), lacks.join(QStringLiteral("; ")));
     if (!honey.view.held.empty())
-        said << aheadSay("%1 is %2. Say why it is filled all the same, or lift the hold first.")
-                    .arg(name, heldText(honey.view));
-    add(treatedText(honey.view.treated));
-    if (!honey.view.water)
-        said << aheadSay("Its water was not read: does it keep?");
-    else if (!honey.view.water->doubts.empty())
-        add(waterKnownText(*honey.view.water));
-    if (honey.ferment && honey.ferment->keeping != KeepingClass::Keeps)
-        add(aheadSay("Water %1: it %2")
-                .arg(waterText(honey.view.water), keepsText(*honey.ferment)));
-    add(waterOffText(honey));
-    if (honey.settling && honey.settling->until > on)
-        said << aheadSay("It %1: skim it before it is filled.")
-                    .arg(settlingText(*honey.settling, on));
+        said << aheadSay("Say why it is filled all the same, or lift the hold first.");
+    if (const QString treated = treatedText(honey.view.treated); !treated.isEmpty())
+        said << treated + QLatin1Char('.');
+    if (honey.setAtRisk && honey.whenSetFrom && honey.whenSetTo)
+        said << settingText(honey) + QLatin1Char('.');
     if (ahead.left && *ahead.left < Mass{})
         said << aheadSay("That is %1 more than is written down as there.")
-                    .arg(toTheGram(-*ahead.left));
+                    .arg(massToTheGram(-*ahead.left));
     if (ahead.lost && *ahead.lost < Mass{})
         said << aheadSay("The jars hold %1 g more than was drawn.").arg(-ahead.lost->grams());
     for (const PackingAhead& each : ahead.packing)

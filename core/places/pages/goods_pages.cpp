@@ -253,8 +253,8 @@ QString fillingToKnowText(const FillingSheet& sheet) {
 QString fillingDrawnText(const FillingSheet& sheet) {
     if (!sheet.drawn.mass) return goodsSay("how much honey is not known");
     // To the gram: a filling's honey is kept like money.
-    const QString drawn = massTyped(*sheet.drawn.mass) + QLatin1Char(' ') + massUnit() +
-                          QLatin1Char(' ') + QLatin1Char(letter(sheet.drawn.how));
+    const QString drawn =
+        massToTheGram(*sheet.drawn.mass) + QLatin1Char(' ') + QLatin1Char(letter(sheet.drawn.how));
     if (sheet.drawn.lost == Mass{}) return goodsSay("%1 of honey").arg(drawn);
     return goodsSay("%1 of honey, %2 g of it not in jars")
         .arg(drawn, QString::number(sheet.drawn.lost.grams()));
