@@ -18,6 +18,7 @@
 #include "core/actions/honey/readings.h"
 #include "core/actions/honey/steps.h"
 #include "core/actions/honey/telling.h"
+#include "core/actions/honey/weighed_jars.h"
 #include "core/actions/honey_room/asides.h"
 #include "core/actions/honey_room/clearers.h"
 #include "core/actions/honey_room/gate.h"
@@ -216,6 +217,7 @@ const std::vector<ActionType>& actionTypes() {
         typeOf<StartProject>(),
         typeOf<WorkProject>(),
         typeOf<LookAtProject>(),
+        typeOf<WeighJars>(),
     };
     return all;
 }

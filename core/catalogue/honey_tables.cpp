@@ -118,6 +118,15 @@ std::vector<PublishedHoneyLimit> honeyLimitsOf(std::string_view profile) {
     return limits;
 }
 
+std::vector<std::string> labelRegions() {
+    std::vector<std::string> regions;
+    for (const PublishedLabelWord& each : publishedLabelWords())
+        if (!each.region.empty() &&
+            std::find(regions.begin(), regions.end(), each.region) == regions.end())
+            regions.push_back(each.region);
+    return regions;
+}
+
 std::vector<PublishedLabelWord> labelWordsFor(std::string_view region) {
     std::vector<PublishedLabelWord> words;
     for (const PublishedLabelWord& each : publishedLabelWords())

@@ -86,6 +86,8 @@ std::vector<std::string> honeyLimitProfiles();
 std::vector<PublishedHoneyLimit> honeyLimitsOf(std::string_view profile);
 /// The reminders for a region, those for everywhere first: the infant caution is always the first.
 std::vector<PublishedLabelWord> labelWordsFor(std::string_view region);
+/// The regions reminders are published for, each once, in the order of the table.
+std::vector<std::string> labelRegions();
 /// The grid of that id, or nothing.
 const PublishedLabelGrid* findLabelGrid(std::string_view id);
 const PublishedJarSize* findJarSize(std::string_view id);

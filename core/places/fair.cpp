@@ -40,15 +40,21 @@ FairRow fairRow(const Read& file, const Fair& fair, const FairLine& line) {
 }  // namespace
 
 FairSheet fairSheet(const Read& file, const Fair& fair, Working* working) {
+    return fairSheetOf(file, fair, file.where<FairLine>({is("fair", fair.id)}), working);
+}
+
+FairSheet fairSheetOf(const Read& file, const Fair& fair, const std::vector<FairLine>& lines,
+                      Working* working) {
     FairSheet sheet;
     sheet.fair = fair;
     sheet.before = fairBefore(file, fair);
     sheet.currency = currencyOf(file);
-    for (const FairLine& line : file.where<FairLine>({is("fair", fair.id)})) {
+    for (const FairLine& line : lines) {
         FairRow row = fairRow(file, fair, line);
         if (sheet.before) addBefore(file, *sheet.before, row);
         sheet.packed += line.packed.value();
         sheet.sold += row.sold.value_or(0);
+        if (!row.sold) ++sheet.notCounted;
         if (row.takings)
             sheet.takings += *row.takings;
         else
@@ -71,7 +77,7 @@ FairSheet fairSheet(const Read& file, const Fair& fair, Working* working) {
         note(working, "cash", fair.cash->whole(), "");
         note(working, "change_money", fair.change->whole(), "");
         note(working, "earned", sheet.earned->whole(), "", "cash − change");
-        if (fair.closed && sheet.unpriced == 0) {
+        if (fair.closed && sheet.unpriced == 0 && sheet.notCounted == 0) {
             sheet.difference = *sheet.earned - sheet.takings;
             note(working, "cash_difference", sheet.difference->whole(), "", "earned − takings");
         }

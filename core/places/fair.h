@@ -33,12 +33,17 @@ struct FairSheet {
     std::int64_t sold = 0;
     Money takings;                    ///< of what had a price
     std::int64_t unpriced = 0;        ///< sold, and nobody said for how much
+    int notCounted = 0;               ///< kinds of which nobody said what came home
     std::optional<Money> earned;      ///< cash at night less change in the morning
     std::optional<Money> difference;  ///< earned less takings; none where one is not known
     std::string currency;
 };
 
-/// Adds how sold, takings and difference came about.
+/// Of lines that are perhaps not kept yet. Adds how sold, takings and difference came about; none
+/// of them while a line is not counted.
+FairSheet fairSheetOf(const Read& file, const Fair& fair, const std::vector<FairLine>& lines,
+                      Working* working = nullptr);
+/// As it is kept.
 FairSheet fairSheet(const Read& file, const Fair& fair, Working* working = nullptr);
 /// Fairs by that day or packed for later, the newest first.
 std::vector<Fair> fairs(const Read& file);

@@ -1,7 +1,9 @@
 #include "core/places/sales.h"
 
 #include <algorithm>
+#include <functional>
 #include <map>
+#include <set>
 
 #include "core/places/goods.h"
 #include "core/storage/queries/goods_shelf.h"
@@ -147,6 +149,15 @@ Sales sales(const Read& file, int year, Day today) {
     addTotals(file, lines, sales);
     sales.wishes = wishes(file, year, today);
     return sales;
+}
+
+std::vector<int> salesYears(const Read& file, Day today) {
+    std::set<int, std::greater<>> years{yearOf(today)};
+    for (const GoingOut& each : file.all<GoingOut>())
+        if (each.on <= today) years.insert(yearOf(each.on));
+    for (const Fair& each : file.all<Fair>())
+        if (each.closed && each.on <= today) years.insert(yearOf(each.on));
+    return {years.begin(), years.end()};
 }
 
 }  // namespace combwright

@@ -63,5 +63,7 @@ struct Sales {
 };
 
 Sales sales(const Read& file, int year, Day today);
+/// Years anything went out in up to a day, the newest first; the day's own always.
+std::vector<int> salesYears(const Read& file, Day today);
 
 }  // namespace combwright

@@ -138,6 +138,7 @@ constexpr auto ofActions = std::to_array<Label>({
     {"weigh-box", QT_TRANSLATE_NOOP("words", "a box weighed")},
     {"weigh-cappings", QT_TRANSLATE_NOOP("words", "cappings weighed")},
     {"weigh-hive", QT_TRANSLATE_NOOP("words", "a hive weighed")},
+    {"weigh-jars", QT_TRANSLATE_NOOP("words", "jars weighed")},
     {"weigh-left", QT_TRANSLATE_NOOP("words", "what was left weighed")},
     {"wish-candles", QT_TRANSLATE_NOOP("words", "Candles wanted")},
     {"work-frames", QT_TRANSLATE_NOOP("words", "work on frames")},

@@ -132,6 +132,12 @@ QString massInWords(double grams, How how) {
 
 QString massRateFigure(double grams) { return fixed(inMassUnits(grams), 2); }
 
+QString massToTheGram(Mass mass) {
+    const auto grams = static_cast<double>(mass.grams());
+    if (std::abs(grams) < gramsOfMassUnits(1.0)) return shownPortion(grams).text();
+    return ShownFigure{fixed(inMassUnits(grams), customary() ? 2 : 3), massUnit()}.text();
+}
+
 QString massTyped(Mass mass) {
     const double shown = inMassUnits(static_cast<double>(mass.grams()));
     // The fewest decimals that are read as the same whole gram: never three, which might be

@@ -54,6 +54,9 @@ QString massInWords(double grams, How how);
 QString massKnown(double grams, How how);
 /// With two decimals, for rates: 1.64 kg a frame, 3.62 lb a frame.
 QString massRateFigure(double grams);
+/// A mass to the gram, for honey that is kept like money: "13.847 kg", under a kilogram "253 g"; in
+/// pounds to a hundredth, under one in ounces.
+QString massToTheGram(Mass mass);
 /// A recorded mass as it would be typed again, with all the digits it has: "21.4", "47.18".
 QString massTyped(Mass mass);
 

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QString>
+#include <optional>
 #include <string_view>
 
 #include "core/units/money.h"
@@ -10,6 +11,9 @@ namespace combwright {
 
 /// "8.50"
 QString moneyFigure(Money money);
+/// The amount typed, "8.50", "8,5" or "8": at most two decimals, up to a million. Nothing where
+/// that is none.
+std::optional<Money> typedMoney(const QString& text);
 /// "8.50 €"; without a sign where the keeper gave none.
 QString moneyText(Money money, std::string_view currency);
 

@@ -50,14 +50,36 @@ DeedDesk::DeedDesk(const Look& look, const QString& name, DeedDeskSizes sizes, Q
 void DeedDesk::setTable(WordsTable* table) {
     m_table = table;
     table->setObjectName(m_name + QStringLiteral("_table"));
-    m_across->addWidget(table, 1);
-    m_across->addWidget(m_cardScroll);
-    setFocusProxy(table);
     connect(table, &WordsTable::fitted, this, &DeedDesk::fitHeight);
-    connect(table, &QTableWidget::currentCellChanged, this, &DeedDesk::follow);
-    for (const DeskDeed& each : m_deeds) setTabOrder(each.button, table);
+    connect(table, &QTableWidget::currentCellChanged, this, [this, table](int row) {
+        if (row < 0) return;
+        const QRect place = table->visualItemRect(table->item(row, 0));
+        follow(table->viewport()->mapTo(m_content, place.center()), place.height());
+    });
+    putLeft(table, table);
     setTabOrder(table, m_cardScroll);
+}
+
+void DeedDesk::setTables(TableStack* tables) {
+    m_tables = tables;
+    connect(tables, &TableStack::fitted, this, &DeedDesk::fitHeight);
+    connect(tables, &TableStack::followed, this, [this, tables](const QRect& row) {
+        follow(tables->mapTo(m_content, row.center()), row.height());
+    });
+    putLeft(tables, tables->first());
+    setTabOrder(tables->last(), m_cardScroll);
+}
+
+void DeedDesk::putLeft(QWidget* left, QWidget* first) {
+    m_across->addWidget(left, 1);
+    m_across->addWidget(m_cardScroll);
+    setFocusProxy(first);
+    for (const DeskDeed& each : m_deeds) setTabOrder(each.button, first);
     arrange();
+}
+
+int DeedDesk::fullHeight() const {
+    return m_table ? m_table->fullHeight() : m_tables->fullHeight();
 }
 
 void DeedDesk::setDrawing(QWidget* drawing) {
@@ -70,11 +92,8 @@ void DeedDesk::setLook(const Look& look) {
     arrange();
 }
 
-void DeedDesk::follow(int row) {
-    if (m_beside || row < 0) return;
-    const QRect place = m_table->visualItemRect(m_table->item(row, 0));
-    const QPoint at = m_table->viewport()->mapTo(m_content, place.center());
-    m_scroll->ensureVisible(at.x(), at.y(), 0, place.height() / 2 + 8);
+void DeedDesk::follow(const QPoint& middle, int height) {
+    if (!m_beside) m_scroll->ensureVisible(middle.x(), middle.y(), 0, height / 2 + 8);
 }
 
 void DeedDesk::addDeed(const QString& text, int key, std::function<void()> deed) {
@@ -87,7 +106,7 @@ void DeedDesk::addDeed(const QString& text, int key, std::function<void()> deed)
     m_buttons->layout()->addWidget(button);
     connect(button, &QPushButton::clicked, this, [this, key] { press(key); });
     m_deeds.push_back({key, button, std::move(deed)});
-    if (m_table) setTabOrder(button, m_table);
+    if (QWidget* first = focusProxy()) setTabOrder(button, first);
 }
 
 bool DeedDesk::press(int key) {
@@ -142,14 +161,15 @@ void DeedDesk::arrange() {
 
 // Beside each other each scrolls by itself; below each other the whole page does.
 void DeedDesk::fitHeight() {
-    if (!m_table) return;
+    QWidget* left = m_table ? static_cast<QWidget*>(m_table) : m_tables;
+    if (!left) return;
     if (m_beside) {
-        m_table->setMinimumHeight(m_look.space(120));
-        m_table->setMaximumHeight(QWIDGETSIZE_MAX);
+        left->setMinimumHeight(m_look.space(120));
+        left->setMaximumHeight(QWIDGETSIZE_MAX);
         m_cardScroll->setMinimumHeight(0);
         return;
     }
-    m_table->setFixedHeight(m_table->fullHeight());
+    left->setFixedHeight(fullHeight());
     const int in = m_look.space(12);
     const int wide = width() - 2 * m_look.space(24) - 2 * in - 4;
     int high = m_card->heightForWidth(std::max(wide, 100)) + 2 * in + 4;

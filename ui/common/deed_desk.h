@@ -10,7 +10,7 @@
 #include <functional>
 #include <vector>
 
-#include "ui/common/words_table.h"
+#include "ui/common/table_stack.h"
 
 namespace combwright {
 
@@ -29,6 +29,8 @@ class DeedDesk : public QWidget {
 
     /// Once, before anything is shown. Owned by the desk from then on.
     void setTable(WordsTable* table);
+    /// Several of them instead, with all their tables.
+    void setTables(TableStack* tables);
     /// A drawing over the words of the card; once.
     void setDrawing(QWidget* drawing);
     void setLook(const Look& look);
@@ -51,7 +53,9 @@ class DeedDesk : public QWidget {
   private:
     void arrange();
     void fitHeight();
-    void follow(int row);
+    void putLeft(QWidget* left, QWidget* first);
+    int fullHeight() const;
+    void follow(const QPoint& middle, int height);
 
     struct DeskDeed {
         int key;
@@ -69,6 +73,7 @@ class DeedDesk : public QWidget {
     QLabel* m_above;
     QBoxLayout* m_across;
     WordsTable* m_table = nullptr;
+    TableStack* m_tables = nullptr;
     QScrollArea* m_cardScroll;
     QWidget* m_cardInside;
     QBoxLayout* m_cardColumn;

@@ -18,6 +18,34 @@ constexpr int narrowBelow = 560;
 /// Of a table without ticks the marks take at most so much of it; longer ones wrap.
 constexpr double widestMarks = 0.3;
 
+/// Line by line, as they were written.
+std::vector<FlowingWords> linesOf(const FlowingWords& words) {
+    std::vector<FlowingWords> lines(1);
+    for (const FlowingRun& run : words) {
+        const QStringList parts = run.text.split(QLatin1Char('\n'));
+        for (int i = 0; i < parts.size(); ++i) {
+            if (i > 0) lines.emplace_back();
+            if (parts[i].isEmpty()) continue;
+            FlowingRun part = run;
+            part.text = parts[i];
+            lines.back().push_back(part);
+        }
+    }
+    return lines;
+}
+
+/// Figures keep a distance from the words that follow them.
+QString headText(const WordsColumn& column) {
+    return column.right ? column.head + QStringLiteral("\u00A0\u00A0") : column.head;
+}
+
+double naturalWidth(const FlowingWords& line, const Look& look) {
+    double wide = 0;
+    for (const FlowingRun& run : line)
+        wide += QFontMetricsF(look.font(run.size, run.bold)).horizontalAdvance(run.text);
+    return std::ceil(wide) + 1;
+}
+
 class WordsDelegate : public QStyledItemDelegate {
   public:
     explicit WordsDelegate(WordsTable& table) : QStyledItemDelegate(&table), m_table(table) {}
@@ -32,9 +60,16 @@ class WordsDelegate : public QStyledItemDelegate {
                                                 ground.widget);
         const Look& look = m_table.look();
         // As far in as the words of the head.
-        const QRect room =
+        QRectF room =
             option.rect.adjusted(look.space(4), look.space(4), -look.space(8), -look.space(4));
-        paintFlowing(*painter, room, m_table.wordsOf(index.row(), index.column()), look);
+        const FlowingWords words = m_table.wordsOf(index.row(), index.column());
+        if (!m_table.isRight(index.column())) return paintFlowing(*painter, room, words, look);
+        for (const FlowingWords& line : linesOf(words)) {
+            QRectF there = room;
+            there.setLeft(std::max(room.left(), room.right() - naturalWidth(line, look)));
+            paintFlowing(*painter, there, line, look);
+            room.setTop(room.top() + flowingHeight(line, there.width(), look));
+        }
     }
 
     int heightFor(const FlowingWords& words, int width) const {
@@ -86,6 +121,7 @@ void WordsTable::setLook(const Look& look) {
 
 QString WordsTable::spokenRow(const WordsRow& row) const {
     QStringList said{m_ticked.contains(row.key) ? tr("%1, ticked").arg(row.mark) : row.mark};
+    if (!row.note.isEmpty()) said << row.note;
     for (std::size_t c = 0; c < row.cells.size(); ++c) {
         if (row.cells[c].text.isEmpty()) continue;
         said << QStringLiteral("%1: %2").arg(m_columns[c].head, row.cells[c].text);
@@ -95,10 +131,20 @@ QString WordsTable::spokenRow(const WordsRow& row) const {
     return said.join(QStringLiteral(". "));
 }
 
+bool WordsTable::isRight(int column) const {
+    const auto at = static_cast<std::size_t>(column - 1);
+    return !m_narrow && column > 0 && at < m_columns.size() && m_columns[at].right;
+}
+
 FlowingWords WordsTable::wordsOf(int row, int column) const {
     if (row < 0 || row >= static_cast<int>(m_rows.size())) return {};
     const WordsRow& words = m_rows[static_cast<std::size_t>(row)];
-    if (column == 0) return {{words.mark, TextSize::Body, Tone::Ink, true}};
+    if (column == 0) {
+        FlowingWords mark{{words.mark, TextSize::Body, Tone::Ink, true}};
+        if (!words.note.isEmpty())
+            mark.push_back({QLatin1Char('\n') + words.note, TextSize::Note, Tone::Muted});
+        return mark;
+    }
     if (m_narrow) return wordsInOne(words);
     const auto at = static_cast<std::size_t>(column - 1);
     if (at >= words.cells.size()) return {};
@@ -159,13 +205,14 @@ void WordsTable::fill() {
     setRowCount(static_cast<int>(m_rows.size()));
     const auto headItem = [this](int column, const QString& text) {
         auto* head = new QTableWidgetItem(text);
-        head->setTextAlignment(Qt::AlignBottom | Qt::AlignLeft);
+        head->setTextAlignment(Qt::AlignBottom |
+                               (isRight(column) ? Qt::AlignRight : Qt::AlignLeft));
         setHorizontalHeaderItem(column, head);
     };
     headItem(0, m_heads.mark);
     if (m_narrow) headItem(1, m_heads.narrow);
     for (int c = 0; !m_narrow && c < static_cast<int>(m_columns.size()); ++c)
-        headItem(c + 1, m_columns[static_cast<std::size_t>(c)].head);
+        headItem(c + 1, headText(m_columns[static_cast<std::size_t>(c)]));
     for (int r = 0; r < rowCount(); ++r) {
         const WordsRow& row = m_rows[static_cast<std::size_t>(r)];
         auto* mark = new QTableWidgetItem(row.mark);
@@ -193,8 +240,12 @@ void WordsTable::fill() {
 
 int WordsTable::markWidth() const {
     const QFontMetrics metrics(m_look.font(TextSize::Body, true));
-    int mark = QFontMetrics(horizontalHeader()->font()).horizontalAdvance(m_heads.mark);
-    for (const WordsRow& row : m_rows) mark = std::max(mark, metrics.horizontalAdvance(row.mark));
+    // A head is painted in the type of the table.
+    int mark = QFontMetrics(m_look.font(TextSize::Body)).horizontalAdvance(m_heads.mark);
+    const QFontMetrics notes(m_look.font(TextSize::Note));
+    for (const WordsRow& row : m_rows)
+        mark = std::max(
+            {mark, metrics.horizontalAdvance(row.mark), notes.horizontalAdvance(row.note)});
     if (ticks()) return mark + style()->pixelMetric(QStyle::PM_IndicatorWidth) + m_look.space(28);
     const int most = static_cast<int>(viewport()->width() * widestMarks);
     return std::min(mark + m_look.space(16), std::max(most, m_look.space(72)));
@@ -212,7 +263,7 @@ void WordsTable::fitColumns(int room) {
                    (row.cells[c].text.isEmpty() && row.cells[c].note.isEmpty());
         });
         if (empty)
-            wide[c] = heads.horizontalAdvance(m_columns[c].head) + m_look.space(16);
+            wide[c] = heads.horizontalAdvance(headText(m_columns[c])) + m_look.space(16);
         else
             shares += m_columns[c].share;
         shared -= wide[c];

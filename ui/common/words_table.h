@@ -24,11 +24,13 @@ struct WordsRow {
     std::int64_t key = 0;  ///< what the row is about; each once
     QString mark;          ///< what it is called, in the first column
     std::vector<WordsCell> cells;
+    QString note = {};  ///< muted, below the mark
 };
 
 struct WordsColumn {
     QString head;
-    double share = 1;  ///< of what the mark leaves
+    double share = 1;    ///< of what the mark leaves
+    bool right = false;  ///< figures that end on one edge
 };
 
 /// What stands over the marks, and over the one column of a narrow table.
@@ -59,6 +61,8 @@ class WordsTable : public QTableWidget {
     bool isNarrow() const { return m_narrow; }
     /// Height of all rows and the head, px.
     int fullHeight() const;
+    /// Figures that end on one edge stand there.
+    bool isRight(int column) const;
     /// What is painted in a cell.
     FlowingWords wordsOf(int row, int column) const;
 

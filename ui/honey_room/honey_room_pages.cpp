@@ -3,8 +3,10 @@
 #include <QShortcut>
 
 #include "ui/common/help_groups.h"
+#include "ui/honey_room/fair_page.h"
 #include "ui/honey_room/honey_page.h"
 #include "ui/honey_room/honey_room_place.h"
+#include "ui/honey_room/jars_page.h"
 
 namespace combwright {
 
@@ -15,6 +17,8 @@ void HoneyRoomPlace::buildPages() {
 
     addPage(GoTo::Page::Board, tr("Extract"), Qt::Key_E, nullptr);
     addPage(GoTo::Page::Honey, tr("Honey"), Qt::Key_H, new HoneyPage(session(), m_pages));
+    addPage(GoTo::Page::Jars, tr("Jars"), Qt::Key_J, new JarsPage(session(), m_pages));
+    addPage(GoTo::Page::Fair, tr("Fair"), Qt::Key_F, new FairPage(session(), m_pages));
 
     const auto step = [this](Qt::Key key, int by) {
         auto* keys = new QShortcut(QKeySequence(Qt::CTRL | key), this);
@@ -114,7 +118,7 @@ QString HoneyRoomPlace::help() const {
         {{tr("Pages of the room"),
           {{tr("Ctrl+Page Down, Ctrl+Page Up"),
             tr("from page to page: Extract is the day of spinning; Honey is what stands in buckets "
-               "and lots")},
+               "and lots; Jars what is filled and where it goes; Fair a day behind the table")},
            {tr("Alt and the letter"), tr("underlined in its word opens that page")}}}});
     return (page() ? page()->help() : helpOfExtracting()) + pages;
 }

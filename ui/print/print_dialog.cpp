@@ -17,6 +17,7 @@
 #include <QScreen>
 #include <QToolBar>
 
+#include "ui/print/label_painter.h"
 #include "ui/print/page_painter.h"
 
 namespace combwright {
@@ -35,6 +36,20 @@ QString fileNameOf(QString title) {
     title.replace(QStringLiteral(": "), QStringLiteral(", "));
     static const QRegularExpression refused(QStringLiteral("[\\\\/:*?\"<>|]"));
     return title.replace(refused, QStringLiteral("-")) + QStringLiteral(".pdf");
+}
+
+/// On the paper that was chosen; labels on the one they are bought on, to its very edge.
+void layOnPaper(QPrinter& printer, const Page& page) {
+    const LabelsBlock* labels = labelsOf(page);
+    printer.setFullPage(labels != nullptr);
+    if (!labels) {
+        printer.setPageSize(chosenPaper());
+        printer.setPageMargins(QMarginsF(15, 14, 15, 12), QPageLayout::Millimeter);
+        return;
+    }
+    printer.setPageSize(
+        QPageSize(labels->paper == QLatin1String("Letter") ? QPageSize::Letter : QPageSize::A4));
+    printer.setPageMargins(QMarginsF());
 }
 
 void savePdf(QWidget* parent, const Page& page, const Look& look) {
@@ -76,8 +91,7 @@ void printWithPreview(QWidget* parent, const QStringList& titles,
     Page page = *std::move(first);
     QPrinter printer(QPrinter::HighResolution);
     printer.setDocName(page.title);
-    printer.setPageSize(chosenPaper());
-    printer.setPageMargins(QMarginsF(15, 14, 15, 12), QPageLayout::Millimeter);
+    layOnPaper(printer, page);
     QPrintPreviewDialog preview(&printer, parent);
     preview.setWindowTitle(page.title);
     if (const QScreen* screen = parent ? parent->screen() : QGuiApplication::primaryScreen())
@@ -108,7 +122,8 @@ void printWithPreview(QWidget* parent, const QStringList& titles,
         paper->setAccessibleName(printWord("Paper"));
         paper->addItem(QStringLiteral("A4"), QStringLiteral("a4"));
         paper->addItem(QStringLiteral("Letter"), QStringLiteral("letter"));
-        paper->setCurrentIndex(chosenPaper().id() == QPageSize::Letter ? 1 : 0);
+        paper->setCurrentIndex(printer.pageLayout().pageSize().id() == QPageSize::Letter ? 1 : 0);
+        paper->setEnabled(!labelsOf(page));
         // The box itself by value: it lives on after this block, our name for it does not.
         QObject::connect(paper, &QComboBox::activated, &preview, [&, paper](int index) {
             chosenPaper() = *paperNamed(paper->itemData(index).toString());
@@ -126,10 +141,14 @@ void printWithPreview(QWidget* parent, const QStringList& titles,
             sheet->setObjectName(QStringLiteral("sheet"));
             sheet->setAccessibleName(printWord("Sheet"));
             sheet->addItems(titles);
-            QObject::connect(sheet, &QComboBox::activated, &preview, [&](int index) {
+            QObject::connect(sheet, &QComboBox::activated, &preview, [&, paper](int index) {
                 std::optional<Page> other = pageOf(index);
                 if (!other) return;
                 page = *std::move(other);
+                layOnPaper(printer, page);
+                paper->setEnabled(!labelsOf(page));
+                paper->setCurrentIndex(
+                    printer.pageLayout().pageSize().id() == QPageSize::Letter ? 1 : 0);
                 preview.setWindowTitle(page.title);
                 printer.setDocName(page.title);
                 if (auto* shown = preview.findChild<QPrintPreviewWidget*>()) shown->updatePreview();

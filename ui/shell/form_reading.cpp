@@ -7,6 +7,7 @@
 #include "core/actions/storeroom/frame_picks.h"
 #include "core/words/day_words.h"
 #include "core/words/figures.h"
+#include "core/words/money_words.h"
 #include "core/words/room_line.h"
 #include "core/words/words.h"
 
@@ -82,6 +83,11 @@ bool readsAs(const QString& text, std::optional<Share>& value) {
     if (!number || *number > 100.0) return false;
     value = Share::rounded(*number / 100.0);
     return true;
+}
+
+bool readsAs(const QString& text, std::optional<Money>& value) {
+    value = typedMoney(text.trimmed());
+    return value || text.trimmed().isEmpty();
 }
 
 bool readsAs(const QString& text, std::optional<Known<Count>>& value) {
@@ -176,6 +182,12 @@ bool readField(Session& session, QLineEdit* field, std::optional<Length>& value)
            notRead(session, field,
                    readWord("%1: \"%2\" is no length. Write 225 mm or 8.9 in, or leave it "
                             "empty."));
+}
+
+bool readField(Session& session, QLineEdit* field, std::optional<Money>& value) {
+    return readsAs(field->text(), value) ||
+           notRead(session, field,
+                   readWord("%1: \"%2\" is no amount of money. Write 8.50, or leave it empty."));
 }
 
 bool readField(Session& session, QLineEdit* field, std::optional<Share>& value) {

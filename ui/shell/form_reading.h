@@ -10,6 +10,7 @@
 #include "core/units/known.h"
 #include "core/units/length.h"
 #include "core/units/mass.h"
+#include "core/units/money.h"
 #include "core/units/number.h"
 #include "core/units/share.h"
 #include "core/units/temperature.h"
@@ -30,6 +31,8 @@ bool readsAs(const QString& typed, std::optional<Temperature>& value);
 bool readsAs(const QString& typed, std::optional<Length>& value);
 /// In per cent: "10" and "10 %" are a tenth.
 bool readsAs(const QString& typed, std::optional<Share>& value);
+/// "8.50", "8,5": to the hundredth, not below nothing.
+bool readsAs(const QString& typed, std::optional<Money>& value);
 
 /// "6", "~6" by eye, "5-7" by eye.
 bool readsAs(const QString& typed, std::optional<Known<Count>>& value);
@@ -45,6 +48,7 @@ bool readField(Session& session, QLineEdit* field, std::optional<Number>& value)
 bool readField(Session& session, QLineEdit* field, std::optional<Mass>& value);
 bool readField(Session& session, QLineEdit* field, std::optional<Temperature>& value);
 bool readField(Session& session, QLineEdit* field, std::optional<Length>& value);
+bool readField(Session& session, QLineEdit* field, std::optional<Money>& value);
 /// In per cent: "10" and "10 %" are a tenth.
 bool readField(Session& session, QLineEdit* field, std::optional<Share>& value);
 bool readField(Session& session, QLineEdit* field, std::optional<Known<Count>>& value);

@@ -94,6 +94,8 @@ void SmallForm::keepDraft(const QString& sheet) {
 }
 
 void SmallForm::growToFit() {
+    // What scrolls has changed without the column around it having heard of it.
+    if (m_scroll) m_scroll->updateGeometry();
     layout()->activate();
     // Where the fields scroll nothing outside them may wrap, and then there is no height for a
     // width.

@@ -1,11 +1,11 @@
 #include "core/actions/honey/bottlings.h"
 
 #include <algorithm>
-#include <numeric>
 
 #include "core/actions/honey/goods.h"
 #include "core/actions/honey/goods_line.h"
 #include "core/actions/honey/vessel_rules.h"
+#include "core/actions/honey/weighed_jars.h"
 #include "core/actions/storeroom/quarantine.h"
 #include "core/places/bottlings.h"
 #include "core/storage/queries/labels.h"
@@ -65,18 +65,6 @@ bool codeTaken(const Read& file, const std::string& code, const std::optional<Id
                        [&](const Bottling& each) { return by != each.id; });
 }
 
-/// Kinds that honey is filled into.
-bool isFilled(const GoodsKind& kind) {
-    return kind.what == GoodsWhat::Jar || kind.what == GoodsWhat::Comb ||
-           kind.what == GoodsWhat::Other;
-}
-
-BottledJars* jarsLineOf(std::vector<BottledJars>& lines, Id<GoodsKind> kind) {
-    const auto found = std::find_if(lines.begin(), lines.end(),
-                                    [&](const BottledJars& each) { return each.kind == kind; });
-    return found == lines.end() ? nullptr : &*found;
-}
-
 Result<std::vector<BottledJars>> readJars(const Read& file, const FillJars& said) {
     const auto meant = readGoods(file, said.jars, "jars");
     if (!meant) return meant.error();
@@ -104,37 +92,6 @@ Result<std::vector<BottledJars>> readJars(const Read& file, const FillJars& said
     return lines;
 }
 
-/// "456, 455.5" or "227 g: 229, 228; 454 g: 456".
-Result<void> readWeighed(const Read& file, const std::string& text,
-                         std::vector<BottledJars>& lines) {
-    for (const std::string& group : goodsParts(text, ";", Decimals::None)) {
-        if (group.empty()) continue;
-        BottledJars* line = &lines.front();
-        std::string_view readings = group;
-        if (const std::size_t colon = group.rfind(':'); colon != std::string::npos) {
-            const auto kind = goodsKindMeant(file, readings.substr(0, colon), "weighed");
-            if (!kind) return kind.error();
-            line = jarsLineOf(lines, kind->id);
-            if (!line) return Refusal{Code::NotFound, "weighed", {{"name", kind->name.text()}}};
-            readings.remove_prefix(colon + 1);
-        }
-        const auto grams = readGrams(readings, "weighed");
-        if (!grams) return grams.error();
-        if (grams->empty()) continue;
-        const auto many = static_cast<std::int64_t>(grams->size());
-        if (many > line->count.value())
-            return Refusal{
-                Code::TooMany, "weighed", {{"most", std::to_string(line->count.value())}}};
-        line->weighed = Count(many);
-        line->mean = Number::rounded(std::accumulate(grams->begin(), grams->end(), 0.0) /
-                                     static_cast<double>(many));
-        // Down to the gram: a jar is never made heavier than it was.
-        line->lightest =
-            Mass::grams(static_cast<std::int64_t>(*std::min_element(grams->begin(), grams->end())));
-    }
-    return {};
-}
-
 Result<void> holdsFree(const std::vector<Hold>& holds, const std::string& name,
                        const std::string& reason, const char* field) {
     if (holds.empty() || !reason.empty()) return {};
@@ -156,6 +113,11 @@ Result<Name> codeFor(const Read& file, const FillJars& said, const Bottling& bot
 }
 
 }  // namespace
+
+bool isFilled(const GoodsKind& kind) {
+    return kind.what == GoodsWhat::Jar || kind.what == GoodsWhat::Comb ||
+           kind.what == GoodsWhat::Other;
+}
 
 Result<void> demandFillingFree(const Read& file, Id<Bottling> id, Day on, const std::string& reason,
                                const char* field) {

@@ -36,6 +36,8 @@ struct FillJars {
     Result<Answer> perform(Write& file) const;
 };
 
+/// Kinds that honey is filled into.
+bool isFilled(const GoodsKind& kind);
 /// Before jars of a filling go out. Refused with HeldBack under `field` where it is held and no
 /// reason is given; a vessel is asked by demandMayGo.
 Result<void> demandFillingFree(const Read& file, Id<Bottling> bottling, Day on,

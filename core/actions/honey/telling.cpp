@@ -36,11 +36,7 @@ Result<void> demandLabelTables(const LabelText& text) {
     if (!text.limits.empty() &&
         std::find(profiles.begin(), profiles.end(), text.limits) == profiles.end())
         return noSuchChoice("limits_edition", text.limits, profiles);
-    std::vector<std::string> regions;
-    for (const PublishedLabelWord& each : publishedLabelWords())
-        if (!each.region.empty() &&
-            std::find(regions.begin(), regions.end(), each.region) == regions.end())
-            regions.push_back(each.region);
+    const auto regions = labelRegions();
     if (!text.region.empty() &&
         std::find(regions.begin(), regions.end(), text.region) == regions.end())
         return noSuchChoice("label_region", text.region, regions);

@@ -82,29 +82,6 @@ QString goodsTreatedText(const TreatedShare& treated) {
     return goodsSay("perhaps treated while on: %1 of %2 boxes").arg(treated.boxes).arg(treated.of);
 }
 
-QString fillingAbout(const FillingSheet& sheet) {
-    QStringList parts;
-    if (const QString held = holdsText(sheet.holds); !held.isEmpty()) parts << held;
-    if (const QString treated = goodsTreatedText(sheet.treated); !treated.isEmpty())
-        parts << treated;
-    for (const Complaint& each : sheet.complaints)
-        parts << (each.closed ? goodsSay("complaint %1, closed: %2")
-                                    .arg(shortDayText(each.on), fromUtf8(each.became))
-                              : goodsSay("complaint %1: %2")
-                                    .arg(shortDayText(each.on), fromUtf8(each.what.text())));
-    return parts.join(QStringLiteral("; "));
-}
-
-QString drawnText(const FillingSheet& sheet) {
-    if (!sheet.drawn.mass) return goodsSay("how much honey is not known");
-    // To the gram: a filling's honey is kept like money.
-    const QString drawn = massTyped(*sheet.drawn.mass) + QLatin1Char(' ') + massUnit() +
-                          QLatin1Char(' ') + QLatin1Char(letter(sheet.drawn.how));
-    if (sheet.drawn.lost == Mass{}) return goodsSay("%1 of honey").arg(drawn);
-    return goodsSay("%1 of honey, %2 g of it not in jars")
-        .arg(drawn, QString::number(sheet.drawn.lost.grams()));
-}
-
 TableBlock fillingTable(const GoodsStock& stock) {
     TableBlock table;
     table.title = goodsSay("Fillings, the newest first");
@@ -120,13 +97,13 @@ TableBlock fillingTable(const GoodsStock& stock) {
                     : QString();
             QStringList about;
             if (first)
-                if (const QString said = fillingAbout(sheet); !said.isEmpty()) about << said;
+                if (const QString said = fillingToKnowText(sheet); !said.isEmpty()) about << said;
             if (const QString judged = netJudgedText(jars); !judged.isEmpty()) about << judged;
             TableRow row;
             row.cells = {
                 first ? goodsCell(fromUtf8(sheet.bottling.code.text()), true, best) : Cell{},
                 first ? goodsCell(shortDayText(sheet.bottling.on, stock.on)) : Cell{},
-                first ? goodsCell(fromUtf8(sheet.from), false, drawnText(sheet)) : Cell{},
+                first ? goodsCell(fromUtf8(sheet.from), false, fillingDrawnText(sheet)) : Cell{},
                 goodsCell(goodsSay("%1 × %2")
                               .arg(jars.line.count.value())
                               .arg(fromUtf8(jars.kind.name.text()))),
@@ -258,6 +235,29 @@ QString goodsStoryText(const GoodsShelf& shelf) {
 QString fillingLeftText(const FillingLeft& left) {
     return left.least == left.most ? manyText(left.most)
                                    : goodsSay("%1 to %2").arg(left.least).arg(left.most);
+}
+
+QString fillingToKnowText(const FillingSheet& sheet) {
+    QStringList parts;
+    if (const QString held = holdsText(sheet.holds); !held.isEmpty()) parts << held;
+    if (const QString treated = goodsTreatedText(sheet.treated); !treated.isEmpty())
+        parts << treated;
+    for (const Complaint& each : sheet.complaints)
+        parts << (each.closed ? goodsSay("complaint %1, closed: %2")
+                                    .arg(shortDayText(each.on), fromUtf8(each.became))
+                              : goodsSay("complaint %1: %2")
+                                    .arg(shortDayText(each.on), fromUtf8(each.what.text())));
+    return parts.join(QStringLiteral("; "));
+}
+
+QString fillingDrawnText(const FillingSheet& sheet) {
+    if (!sheet.drawn.mass) return goodsSay("how much honey is not known");
+    // To the gram: a filling's honey is kept like money.
+    const QString drawn =
+        massToTheGram(*sheet.drawn.mass) + QLatin1Char(' ') + QLatin1Char(letter(sheet.drawn.how));
+    if (sheet.drawn.lost == Mass{}) return goodsSay("%1 of honey").arg(drawn);
+    return goodsSay("%1 of honey, %2 g of it not in jars")
+        .arg(drawn, QString::number(sheet.drawn.lost.grams()));
 }
 
 QString netJudgedText(const FilledJars& jars) {

@@ -12,6 +12,10 @@ namespace combwright {
 QString goodsStoryText(const GoodsShelf& shelf);
 /// "20", "14 to 20": jars of a filling on the shelf.
 QString fillingLeftText(const FillingLeft& left);
+/// Held, treated while on, complaints; empty where there is nothing to know.
+QString fillingToKnowText(const FillingSheet& sheet);
+/// "13.967 kg w of honey, 120 g of it not in jars"; what is not known is said.
+QString fillingDrawnText(const FillingSheet& sheet);
 /// What the scale said of jars against their label; empty where none was weighed.
 QString netJudgedText(const FilledJars& jars);
 /// "454 g jar: 168 empty jars, counted Wed 1 Sep".

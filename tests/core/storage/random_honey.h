@@ -88,8 +88,10 @@ class RandomHoney {
                        (pick(2) ? R"(,"goods_kind":")" + kind + "\"" : R"(,"lid":"63")") +
                        R"(,"bought":)" + number(90) + "}";
             case 12:
-                return R"({"do":"count-packing)" + head + R"(,"lid":"63","counted":)" + number(60) +
-                       "}";
+                return pick(2) ? R"({"do":"count-packing)" + head + R"(,"lid":"63","counted":)" +
+                                     number(60) + "}"
+                               : R"({"do":"weigh-jars)" + head + R"(,"bottling":"#)" + number(5) +
+                                     R"(","weighed":"45)" + number(9) + "\"}";
             case 13:
                 return pick(2) ? R"({"do":"note-complaint)" + head + R"(,"bottling":"#)" +
                                      number(5) + R"(","what":"foam"})"

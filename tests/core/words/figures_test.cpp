@@ -145,5 +145,16 @@ TEST(Figures, ALengthIsTypedInTheUnitShownOrWithItsOwn) {
     EXPECT_EQ(typed("225 mm"), Length::mm(225));
 }
 
+TEST(Kilograms, AreToTheGramWhereHoneyIsKeptLikeMoney) {
+    EXPECT_EQ(massToTheGram(Mass::grams(13'847)), QStringLiteral("13.847 kg"));
+    EXPECT_EQ(massToTheGram(Mass::grams(1'000)), QStringLiteral("1.000 kg"));
+    EXPECT_EQ(massToTheGram(Mass::grams(999)), QStringLiteral("999 g"));
+    EXPECT_EQ(massToTheGram(Mass::grams(-253)), QStringLiteral("-253 g"));
+    const UnitsWhile us(Units::UsCustomary);
+    // 13,847 / 453.59237 = 30.527 lb; 253 / 28.349523 = 8.924 oz.
+    EXPECT_EQ(massToTheGram(Mass::grams(13'847)), QStringLiteral("30.53 lb"));
+    EXPECT_EQ(massToTheGram(Mass::grams(253)), QStringLiteral("8.9 oz"));
+}
+
 }  // namespace
 }  // namespace combwright
