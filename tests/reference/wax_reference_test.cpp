@@ -18,7 +18,7 @@
 namespace combwright {
 namespace {
 
-constexpr double inchMm = 25.4;
+constexpr double candleInchMm = 25.4;
 constexpr double waxLbG = 453.59237;
 constexpr double waxOzG = 28.349523125;
 
@@ -35,12 +35,13 @@ TEST(CandleMassReference, StraightAndTaperedCandles) {
              Known{"C3 taper", 0.875, 0.5, 8, 49.87, 47.9, 1.69, 20.9, 9.5},
              Known{"C4 taper", 0.875, 0.5, 12, 74.81, 71.8, 2.53, 13.9, 6.3},
              Known{"C5 taper", 1, 0.5, 6, 45.05, 43.2, 1.53, 23.1, 10.5},
-             Known{"C6 tea light", 38.1 / inchMm, 0, 16 / inchMm, 18.24, 17.5, 0.62, 57.1, 25.9},
+             Known{"C6 tea light", 38.1 / candleInchMm, 0, 16 / candleInchMm, 18.24, 17.5, 0.62,
+                   57.1, 25.9},
          }) {
         SCOPED_TRACE(each.what);
-        const double d = each.diameterIn * inchMm;
-        const double length = each.lengthIn * inchMm;
-        const auto candle = each.tipIn > 0 ? taperCandle(d, each.tipIn * inchMm, length)
+        const double d = each.diameterIn * candleInchMm;
+        const double length = each.lengthIn * candleInchMm;
+        const auto candle = each.tipIn > 0 ? taperCandle(d, each.tipIn * candleInchMm, length)
                                            : cylinderCandle(d, length);
         ASSERT_TRUE(candle);
         EXPECT_NEAR(candle->volumeMl, each.ml, 0.005);
@@ -52,15 +53,15 @@ TEST(CandleMassReference, StraightAndTaperedCandles) {
 }
 
 TEST(CandleMassReference, ATwelveTubeMouldAndBreadPans) {
-    const auto taper = taperCandle(0.875 * inchMm, 0.5 * inchMm, 10 * inchMm);
+    const auto taper = taperCandle(0.875 * candleInchMm, 0.5 * candleInchMm, 10 * candleInchMm);
     EXPECT_NEAR(12 * taper->volumeMl, 748.1, 0.05);
     EXPECT_NEAR(*candleBatchG(12, taper->massG, 0), 718, 0.5);
     EXPECT_NEAR(*candleBatchG(12, taper->massG, 0.05), 754, 0.5);
-    const double nine = panMl(9 * inchMm, 5 * inchMm, 2.75 * inchMm);
+    const double nine = panMl(9 * candleInchMm, 5 * candleInchMm, 2.75 * candleInchMm);
     EXPECT_NEAR(nine, 2027.9, 0.05);
     EXPECT_NEAR(candleMass(nine)->massG, 1947, 0.5);
     EXPECT_NEAR(candleMass(nine)->massG / waxLbG, 4.29, 0.005);
-    const double eight = panMl(8.5 * inchMm, 4.5 * inchMm, 2.5 * inchMm);
+    const double eight = panMl(8.5 * candleInchMm, 4.5 * candleInchMm, 2.5 * candleInchMm);
     EXPECT_NEAR(eight, 1567.0, 0.05);
     EXPECT_NEAR(candleMass(eight)->massG, 1504, 0.5);
     EXPECT_NEAR(candleMass(eight)->massG / waxLbG, 3.32, 0.005);
@@ -73,24 +74,25 @@ TEST(CandleMassReference, PillarsVotivesTapers) {
     };
     for (const Known& each :
          {Known{3, 6, 695, 667}, Known{3, 5, 579, 556}, Known{2, 6, 309, 297}}) {
-        const auto pillar = cylinderCandle(each.diameterIn * inchMm, each.lengthIn * inchMm);
+        const auto pillar =
+            cylinderCandle(each.diameterIn * candleInchMm, each.lengthIn * candleInchMm);
         EXPECT_NEAR(pillar->volumeMl, each.ml, 0.5);
         EXPECT_NEAR(pillar->massG, each.grams, 0.5);
     }
-    const auto votive = taperCandle(1.75 * inchMm, 1.5 * inchMm, 2 * inchMm);
+    const auto votive = taperCandle(1.75 * candleInchMm, 1.5 * candleInchMm, 2 * candleInchMm);
     EXPECT_NEAR(votive->volumeMl, 68.1, 0.06);
     EXPECT_NEAR(votive->massG, 65, 0.5);
     // A pillar sold as a pound, "about 3 × 5 in" (one page), is 1.23 lb.
-    EXPECT_NEAR(cylinderCandle(3 * inchMm, 5 * inchMm)->massG / waxLbG, 1.23, 0.005);
+    EXPECT_NEAR(cylinderCandle(3 * candleInchMm, 5 * candleInchMm)->massG / waxLbG, 1.23, 0.005);
     // First pour and top-up of 3 × 6 in: liquid 0.85, solid 0.96.
-    const auto large = cylinderCandle(3 * inchMm, 6 * inchMm);
+    const auto large = cylinderCandle(3 * candleInchMm, 6 * candleInchMm);
     EXPECT_NEAR(large->firstPourG, 591, 0.5);
     EXPECT_NEAR(large->topUpG, 76, 0.5);
 }
 
 TEST(CandleMassReference, BatchesWithSpare) {
     // 12 votives, 8 % spare; 4 of a cavity that takes 250 g of water, 5 %.
-    const auto votive = taperCandle(1.75 * inchMm, 1.5 * inchMm, 2 * inchMm);
+    const auto votive = taperCandle(1.75 * candleInchMm, 1.5 * candleInchMm, 2 * candleInchMm);
     EXPECT_NEAR(*candleBatchG(12, votive->massG, 0.08), 847, 0.5);
     EXPECT_NEAR(*candleBatchG(4, candleMass(250)->massG, 0.05), 1008, 1e-9);
 }
@@ -102,7 +104,7 @@ TEST(CandleMassReference, WhatIsForOtherWaxes) {
         double diameterIn, beeswaxG, paraffinG;
     };
     for (const Known& each : {Known{2, 49.4, 38}, Known{3, 111.2, 100}, Known{4, 197.7, 165}}) {
-        const auto inch = cylinderCandle(each.diameterIn * inchMm, inchMm);
+        const auto inch = cylinderCandle(each.diameterIn * candleInchMm, candleInchMm);
         EXPECT_NEAR(inch->massG, each.beeswaxG, 0.05);
         EXPECT_GT(inch->massG, 1.1 * each.paraffinG);
     }
@@ -187,26 +189,26 @@ TEST(WickReference, FirstGuesses) {
          {Known{0.4, "6/0", "5/0"}, Known{0.625, "4/0", "4/0"}, Known{0.875, "2/0", "1/0"},
           Known{1.25, "1/0", "#1"}, Known{1.75, "#1", "#2"}, Known{2.25, "#2", "#3"},
           Known{2.75, "#3", "#5"}, Known{3, "#3", "#5"}, Known{3.5, "#5", "#6"}}) {
-        const auto guess = wickGuess(each.inches * inchMm);
+        const auto guess = wickGuess(each.inches * candleInchMm);
         EXPECT_EQ(guess->thinnest, each.from) << each.inches;
         EXPECT_EQ(guess->thickest, each.to) << each.inches;
     }
-    EXPECT_TRUE(wickGuess(3.5 * inchMm)->orThicker);
-    EXPECT_EQ(wickAgainst(*wickGuess(2.5 * inchMm), "2/0"), WickVerdict::Thinner);
+    EXPECT_TRUE(wickGuess(3.5 * candleInchMm)->orThicker);
+    EXPECT_EQ(wickAgainst(*wickGuess(2.5 * candleInchMm), "2/0"), WickVerdict::Thinner);
 }
 
 // Votive 15 to 16 h, taper an inch an hour, 3 × 4 in 60 h, 3 × 6 in 90 h: printed in 3 sources.
 TEST(CandleTimeReference, Burning) {
     const auto hours = [](double diameterIn, double lengthIn) {
-        const auto candle = cylinderCandle(diameterIn * inchMm, lengthIn * inchMm);
-        return burnHours(candle->massG, diameterIn * inchMm)->likely;
+        const auto candle = cylinderCandle(diameterIn * candleInchMm, lengthIn * candleInchMm);
+        return burnHours(candle->massG, diameterIn * candleInchMm)->likely;
     };
     EXPECT_NEAR(hours(3, 4), 60, 0.5);
     EXPECT_NEAR(hours(3, 6), 90, 0.5);
-    const auto taper = taperCandle(0.875 * inchMm, 0.5 * inchMm, 10 * inchMm);
-    EXPECT_NEAR(burnHours(taper->massG, 0.875 * inchMm)->likely, 10, 0.1);
-    const auto votive = taperCandle(1.75 * inchMm, 1.5 * inchMm, 2 * inchMm);
-    const auto burns = burnHours(votive->massG, 1.75 * inchMm);
+    const auto taper = taperCandle(0.875 * candleInchMm, 0.5 * candleInchMm, 10 * candleInchMm);
+    EXPECT_NEAR(burnHours(taper->massG, 0.875 * candleInchMm)->likely, 10, 0.1);
+    const auto votive = taperCandle(1.75 * candleInchMm, 1.5 * candleInchMm, 2 * candleInchMm);
+    const auto burns = burnHours(votive->massG, 1.75 * candleInchMm);
     EXPECT_GT(burns->likely, 15);
     EXPECT_LT(burns->likely, 16);
     EXPECT_NEAR(burns->low, 15, 0.2);
@@ -215,10 +217,10 @@ TEST(CandleTimeReference, Burning) {
 
 // Small moulds 2 h (printed in 1 source), votives 2 to 4, 3 in overnight (common practice).
 TEST(CandleTimeReference, Setting) {
-    EXPECT_DOUBLE_EQ(setHours(0.875 * inchMm)->high, 2);
-    EXPECT_DOUBLE_EQ(setHours(1.75 * inchMm)->low, 2);
-    EXPECT_DOUBLE_EQ(setHours(1.75 * inchMm)->high, 4);
-    EXPECT_DOUBLE_EQ(setHours(3 * inchMm)->likely, 12);
+    EXPECT_DOUBLE_EQ(setHours(0.875 * candleInchMm)->high, 2);
+    EXPECT_DOUBLE_EQ(setHours(1.75 * candleInchMm)->low, 2);
+    EXPECT_DOUBLE_EQ(setHours(1.75 * candleInchMm)->high, 4);
+    EXPECT_DOUBLE_EQ(setHours(3 * candleInchMm)->likely, 12);
 }
 
 // Melts 62 to 64 °C (5 sources), pours at 68 to 75 (3), discolours above 85 (4); 120 and 170 °C are

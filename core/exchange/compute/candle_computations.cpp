@@ -30,7 +30,7 @@ QString candleText(std::string_view text) {
 qint64 candleWhole(std::int64_t count) { return static_cast<qint64>(count); }
 
 /// A list of words that may be left out.
-std::vector<std::string> wordsOf(ObjectReader& in, std::string_view key) {
+std::vector<std::string> candleWordsOf(ObjectReader& in, std::string_view key) {
     std::vector<std::string> words;
     const QJsonValue value = in.raw(key);
     if (value.isUndefined() || value.isNull()) return words;
@@ -84,7 +84,7 @@ CandleWanted candleWantedOf(ObjectReader& in) {
     want.wickM = in.number("wick_m", {0});
     want.cavities = in.count("cavities", candleCavities);
     want.cyclesPerEvening = in.count("cycles_per_evening", candleCycles);
-    want.shades = wordsOf(in, "shades");
+    want.shades = candleWordsOf(in, "shades");
     return want;
 }
 
@@ -177,7 +177,7 @@ PlannedCandle plannedCandleOf(ObjectReader& in) {
 
 FreeEvenings freeEveningsOf(ObjectReader& in) {
     FreeEvenings free;
-    const std::vector<std::string> texts = wordsOf(in, "evenings");
+    const std::vector<std::string> texts = candleWordsOf(in, "evenings");
     if (!in.has("evenings")) in.refuse(Code::Missing, "evenings");
     for (std::size_t i = 0; i < texts.size(); ++i) {
         const auto day = parseDay(texts[i]);

@@ -164,8 +164,9 @@ class MixSearch {
         pooled += pooled * worthRounding + worthMargin;
         return std::min(byShade, static_cast<std::int64_t>(std::floor(pooled)));
     }
-    /// Whether a mix begun like this can still be the answer.
-    bool worthTrying(std::size_t next, std::int64_t worth, std::int64_t taken = 0) const {
+    /// Whether a mix begun like this can still be the answer; each look is a trial.
+    bool worthTrying(std::size_t next, std::int64_t worth, std::int64_t taken = 0) {
+        if (--m_trialsLeft <= 0) return false;
         const std::int64_t most = worth + boundFrom(next, taken);
         return most >= m_atLeast && most > m_best;
     }
@@ -192,7 +193,7 @@ class MixSearch {
     /// So many of a kind, `open` of them not yet given a shade.
     void trySplit(std::size_t k, std::size_t at, std::int64_t open, std::int64_t worth) {
         if (open == 0) {
-            if (--m_trialsLeft >= 0) tryKind(k + 1, worth);
+            tryKind(k + 1, worth);
             return;
         }
         const CandleAmounts::Kind& kind = m_amounts.kinds[k];
