@@ -281,7 +281,8 @@ Result<QJsonObject> computeCandlePlan(const QJsonObject& input) {
     answer.insert("best_mix", QJsonObject{{"of", ofShadeJson(mix->ofShade, wants, stock.mixed)},
                                           {"worth", candleWhole(mix->worth)},
                                           {"bound", candleWhole(mix->bound)},
-                                          {"proven", mix->proven && mix->firstAmongEquals}});
+                                          {"proven", mix->proven},
+                                          {"ties_by_order", mix->firstAmongEquals}});
     answer.insert("evenings", eveningsJson(*plan, wants));
     answer.insert("last_pour", orNull(plan->lastPour));
     answer.insert("finishing", orNull(plan->finishing));

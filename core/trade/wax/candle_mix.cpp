@@ -8,6 +8,8 @@
 
 #include "core/trade/honey/published_table.h"
 #include "core/trade/wax/candle_amounts.h"
+#include "core/trade/wax/candle_mix_bound.h"
+#include "core/trade/wax/candle_mix_fill.h"
 
 namespace combwright {
 namespace {
@@ -16,65 +18,9 @@ constexpr std::int64_t mostWorth = 10'000;
 // With these no sum of worths comes near the end of what a whole number holds.
 constexpr std::size_t mostMixKinds = 40;
 constexpr std::size_t mostMixShades = 20;
-// Grains the wax of a shade is cut into for its bound; a gram each, for usual stocks and candles.
-constexpr std::int64_t mostGrains = 6000;
 // A worth is whole, so a bound a rounding above a whole number is that number.
 constexpr double worthMargin = 1e-6;
 constexpr double worthRounding = 1e-12;
-
-/// What one shade's wax could be worth to the kinds from one on, were it theirs alone: a knapsack
-/// in grains. A candle takes its grains rounded down, so it is never too little.
-class ShadeBound {
-  public:
-    ShadeBound(const CandleAmounts& amounts, std::span<const std::int64_t> caps,
-               std::span<const std::int64_t> worth, std::size_t shade)
-        : m_grain(grainOf(amounts, shade)) {
-        const std::size_t cells = static_cast<std::size_t>(amounts.wax[shade] / m_grain) + 1;
-        m_best.assign(amounts.kinds.size() + 1, std::vector<std::int64_t>(cells, 0));
-        for (std::size_t k = amounts.kinds.size(); k-- > 0;) {
-            m_best[k] = m_best[k + 1];
-            if (takes(amounts.kinds[k], shade))
-                addKind(m_best[k], amounts.kinds[k].mass / m_grain, caps[k], worth[k]);
-        }
-    }
-    std::int64_t from(std::size_t kind, std::int64_t waxLeft) const {
-        return m_best[kind][static_cast<std::size_t>(waxLeft / m_grain)];
-    }
-
-  private:
-    static bool takes(const CandleAmounts::Kind& kind, std::size_t shade) {
-        return std::find(kind.shades.begin(), kind.shades.end(), shade) != kind.shades.end();
-    }
-    static std::int64_t grainOf(const CandleAmounts& amounts, std::size_t shade) {
-        std::int64_t grain = 0;
-        for (const CandleAmounts::Kind& kind : amounts.kinds)
-            if (takes(kind, shade)) grain = std::gcd(grain, kind.mass);
-        const std::int64_t wax = amounts.wax[shade];
-        if (grain > 0 && wax / grain < mostGrains) return grain;
-        return wax / mostGrains + 1;
-    }
-    /// Pieces in parcels of 1, 2, 4 …: together any number up to the cap.
-    static void addKind(std::vector<std::int64_t>& best, std::int64_t grains, std::int64_t cap,
-                        std::int64_t worth) {
-        const auto room = static_cast<std::int64_t>(best.size()) - 1;
-        if (grains > 0) cap = std::min(cap, room / grains);
-        for (std::int64_t parcel = 1; cap > 0; parcel *= 2) {
-            const std::int64_t pieces = std::min(parcel, cap);
-            cap -= pieces;
-            for (std::int64_t at = room; at >= pieces * grains; --at) {
-                auto& cell = best[static_cast<std::size_t>(at)];
-                cell = std::max(
-                    cell, best[static_cast<std::size_t>(at - pieces * grains)] + pieces * worth);
-            }
-        }
-    }
-
-    std::int64_t m_grain;
-    std::vector<std::vector<std::int64_t>> m_best;  ///< by kind from which on, then by grains
-};
-
-/// A mix by kind and shade.
-using MixTable = std::vector<std::vector<std::int64_t>>;
 
 /// How many of each kind at least and at most.
 struct MixCounts {
@@ -95,35 +41,16 @@ class MixSearch {
           m_atLeast(atLeast),
           m_trialsLeft(trialsLeft),
           m_wax(amounts.wax),
-          m_wick(amounts.wick) {
+          m_wick(amounts.wick),
+          m_priceBound(amounts, counts.most, worth, atLeast) {
         for (std::size_t k = 0; k < amounts.kinds.size(); ++k) m_byDensity.push_back(k);
         std::stable_sort(m_byDensity.begin(), m_byDensity.end(),
                          [&](std::size_t a, std::size_t b) { return density(a) > density(b); });
-        for (std::size_t s = 0; s < amounts.wax.size(); ++s)
-            m_shadeBounds.emplace_back(amounts, counts.most, worth, s);
         m_now.assign(amounts.kinds.size(), std::vector<std::int64_t>(amounts.wax.size(), 0));
     }
 
     /// No mix is worth more.
     std::int64_t bound() const { return boundFrom(0); }
-    /// A first good mix, where no kind has a least: worth by the gram decides.
-    MixTable filledByDensity() const {
-        auto wax = m_wax;
-        auto wick = m_wick;
-        MixTable filled = m_now;
-        for (const std::size_t k : m_byDensity) {
-            const CandleAmounts::Kind& kind = m_amounts.kinds[k];
-            std::int64_t open = mostOf(k, wax, wick);
-            wick[kind.wickSize] -= open * kind.wick;
-            for (const std::size_t s : kind.shades) {
-                const std::int64_t pieces = std::min(open, wax[s] / kind.mass);
-                filled[k][s] = pieces;
-                wax[s] -= pieces * kind.mass;
-                open -= pieces;
-            }
-        }
-        return filled;
-    }
     /// The mix worth most; nothing where the work ran out before one was found.
     std::optional<MixTable> run() {
         tryKind(0, 0);
@@ -143,15 +70,11 @@ class MixSearch {
         return m_amounts.fromWax(kind, wax, most);
     }
     /// No mix of the kinds from this one on is worth more: the wax of all shades in one, the last
-    /// kind by fractions; and each shade's wax for itself. `taken` is wax spoken for whose shade is
-    /// not chosen yet.
+    /// kind by fractions; and each shade's for itself at prices. `taken` is wax spoken for whose
+    /// shade is not chosen yet.
     std::int64_t boundFrom(std::size_t from, std::int64_t taken = 0) const {
         double wax = -static_cast<double>(taken);
-        std::int64_t byShade = 0;
-        for (std::size_t s = 0; s < m_wax.size(); ++s) {
-            wax += static_cast<double>(m_wax[s]);
-            byShade += m_shadeBounds[s].from(from, m_wax[s]);
-        }
+        for (const std::int64_t each : m_wax) wax += static_cast<double>(each);
         double pooled = 0;
         for (const std::size_t k : m_byDensity) {
             if (k < from) continue;
@@ -161,8 +84,8 @@ class MixSearch {
             pooled += pieces * static_cast<double>(m_worth[k]);
             wax -= pieces * mass;
         }
-        pooled += pooled * worthRounding + worthMargin;
-        return std::min(byShade, static_cast<std::int64_t>(std::floor(pooled)));
+        const double most = std::min(pooled, m_priceBound.from(from, m_wax, m_wick));
+        return static_cast<std::int64_t>(std::floor(most + most * worthRounding + worthMargin));
     }
     /// Whether a mix begun like this can still be the answer; each look is a trial.
     bool worthTrying(std::size_t next, std::int64_t worth, std::int64_t taken = 0) {
@@ -220,21 +143,38 @@ class MixSearch {
     std::int64_t& m_trialsLeft;
     std::vector<std::int64_t> m_wax;
     std::vector<std::int64_t> m_wick;
+    MixBound m_priceBound;
     std::vector<std::size_t> m_byDensity;
-    std::vector<ShadeBound> m_shadeBounds;
     MixTable m_now;
     std::optional<MixTable> m_bestMix;
     std::int64_t m_best = -1;
 };
 
-std::int64_t countOf(const MixTable& mix, std::size_t kind) {
-    return std::accumulate(mix[kind].begin(), mix[kind].end(), std::int64_t{0});
-}
-
-std::int64_t worthOf(const MixTable& mix, std::span<const std::int64_t> worth) {
-    std::int64_t sum = 0;
-    for (std::size_t k = 0; k < mix.size(); ++k) sum += countOf(mix, k) * worth[k];
-    return sum;
+/// The mix worth most, no tie asked: so the kinds may be looked at in the order that finds it
+/// soonest, largest pieces first, for small ones fill what they leave.
+MixTable worthMost(const CandleAmounts& amounts, const MixCounts& counts,
+                   std::span<const std::int64_t> worth, const MixTable& known,
+                   std::int64_t& trialsLeft) {
+    std::vector<std::size_t> order(amounts.kinds.size());
+    std::iota(order.begin(), order.end(), std::size_t{0});
+    std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
+        return amounts.kinds[a].mass > amounts.kinds[b].mass;
+    });
+    CandleAmounts turned = amounts;
+    MixCounts turnedCounts;
+    std::vector<std::int64_t> turnedWorth;
+    for (std::size_t at = 0; at < order.size(); ++at) {
+        turned.kinds[at] = amounts.kinds[order[at]];
+        turnedCounts.least.push_back(counts.least[order[at]]);
+        turnedCounts.most.push_back(counts.most[order[at]]);
+        turnedWorth.push_back(worth[order[at]]);
+    }
+    MixSearch search(turned, turnedCounts, turnedWorth, mixWorth(known, worth), trialsLeft);
+    const auto found = search.run();
+    if (!found) return known;
+    MixTable mix(order.size());
+    for (std::size_t at = 0; at < order.size(); ++at) mix[order[at]] = (*found)[at];
+    return mix;
 }
 
 /// First what the best mix is worth; then, kind by kind, the most of it that mixes of that worth
@@ -242,12 +182,13 @@ std::int64_t worthOf(const MixTable& mix, std::span<const std::int64_t> worth) {
 CandleMix mixInOrder(const CandleAmounts& amounts, MixCounts counts,
                      std::span<const std::int64_t> worth, std::int64_t trialsLeft) {
     CandleMix answer;
-    MixSearch search(amounts, counts, worth, 0, trialsLeft);
-    MixTable mix = search.filledByDensity();
+    MixTable mix = goodMix(amounts, counts.most, worth);
+    MixSearch search(amounts, counts, worth, mixWorth(mix, worth), trialsLeft);
     answer.bound = search.bound();
-    MixSearch better(amounts, counts, worth, worthOf(mix, worth), trialsLeft);
-    if (auto found = better.run()) mix = std::move(*found);
-    answer.worth = worthOf(mix, worth);
+    // Where the bound is reached there is nothing better to look for.
+    if (answer.bound > mixWorth(mix, worth))
+        mix = worthMost(amounts, counts, worth, mix, trialsLeft);
+    answer.worth = mixWorth(mix, worth);
     answer.proven = trialsLeft > 0 || answer.bound == answer.worth;
     if (answer.proven) answer.bound = answer.worth;
     for (std::size_t k = 0; k < amounts.kinds.size() && trialsLeft > 0; ++k) {
@@ -255,13 +196,13 @@ CandleMix mixInOrder(const CandleAmounts& amounts, MixCounts counts,
         std::vector<std::int64_t> ranked;
         for (const std::int64_t each : worth) ranked.push_back(each * scale);
         ++ranked[k];
-        MixSearch next(amounts, counts, ranked, worthOf(mix, ranked), trialsLeft);
+        MixSearch next(amounts, counts, ranked, mixWorth(mix, ranked), trialsLeft);
         if (auto found = next.run()) mix = std::move(*found);
-        counts.least[k] = counts.most[k] = countOf(mix, k);
+        counts.least[k] = counts.most[k] = mixCount(mix, k);
     }
     answer.firstAmongEquals = trialsLeft > 0;
     for (std::size_t k = 0; k < amounts.kinds.size(); ++k) {
-        answer.counts.push_back(countOf(mix, k));
+        answer.counts.push_back(mixCount(mix, k));
         for (const std::size_t s : amounts.kinds[k].shades)
             if (mix[k][s] > 0) answer.ofShade.push_back({k, amounts.shades[s], mix[k][s]});
     }

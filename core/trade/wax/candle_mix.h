@@ -13,7 +13,9 @@
 
 namespace combwright {
 
-/// How long to search, in mixes tried: work, never time, so that the answer is the same everywhere.
+/// How long to search, in mixes looked at: work, never time, so that the answer is the same
+/// everywhere. Our own measurement: under a second. Up to twelve kinds of one wax and five of three
+/// shades were always proven, eight of five shades seldom.
 struct MixWork {
     std::int64_t trials = 4'000'000;
 };
@@ -31,7 +33,8 @@ struct CandleMix {
 /// `evenings` is given, cavities. `worth` is how much one of each kind is wanted, 0 to 10⁶. Of
 /// mixes worth the same the one with most of the kind that comes first, then of the second, and so
 /// on; then with most in the shades a kind names first. Refused as candleNeeds; WrongType "worth"
-/// where it is not one for each kind; TooMany "want" (40), "blocks" (20 shades); Negative or OutOfRange "want[N].worth".
+/// where it is not one for each kind; TooMany "want" (40), "blocks" (20 shades); Negative or
+/// OutOfRange "want[N].worth".
 Result<CandleMix> bestMix(const CandleStock& stock, std::optional<std::int64_t> evenings,
                           std::span<const CandleWanted> wants, std::span<const std::int64_t> worth,
                           const MixWork& work = {});

@@ -211,6 +211,7 @@ TEST(CandlePlanComputation, LaysOutTheEvenings) {
     EXPECT_EQ(more.size(), 10);
     const QJsonObject mix = out["best_mix"].toObject();
     EXPECT_TRUE(mix["proven"].toBool());
+    EXPECT_TRUE(mix["ties_by_order"].toBool());
     EXPECT_EQ(mix["worth"].toInt(), 3 * (12 + 18 + 3));
     EXPECT_EQ(mix["bound"].toInt(), mix["worth"].toInt());
 }

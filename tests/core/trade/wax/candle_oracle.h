@@ -1,8 +1,10 @@
 // Small candle plans, and the same questions answered by trying everything.
 #pragma once
 
+#include <algorithm>
 #include <cstdint>
 #include <functional>
+#include <map>
 #include <optional>
 #include <random>
 #include <string>
