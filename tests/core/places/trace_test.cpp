@@ -284,7 +284,7 @@ TEST_F(TracedHoney, ARunNobodyWroteBoxesOfSaysSo) {
 
 TEST_F(TracedHoney, AFairToComeIsInTheBoxAndOneThatIsOverWasNot) {
     done(
-        R"({"do":"pack-fair","on":"2027-11-20","fair_name":"Advent","fair_day":"2027-11-27","goods":"2 454 g of L27-1"})");
+        R"({"do":"pack-fair","on":"2027-11-20","fair_name":"Advent","fair_day":"2027-11-27","goods":"2 454 g of L27-1","reason":"cleared by the label"})");
     const auto gone = [&](const char* on) {
         std::int64_t jars = 0;
         for (const TracedFilling& each :

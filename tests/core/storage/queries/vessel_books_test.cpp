@@ -24,7 +24,7 @@ std::string lineOf(const VesselLedger& ledger) {
 TEST_F(BooksOfVessels, SayTogetherWhatEachSaysAlone) {
     done(
         R"({"do":"work-honey","on":"2027-08-20","bucket":{"bucket":"B2","run":"27-2"},"work":"skimmed","after_g":7900}
-{"do":"go-out","on":"2027-08-25","bucket":{"bucket":"B2","run":"27-2"},"mass_g":1000}
+{"do":"go-out","on":"2027-08-25","bucket":{"bucket":"B2","run":"27-2"},"mass_g":1000,"reason":"for the bees"}
 {"do":"weigh-left","on":"2027-09-30","bucket":{"bucket":"B2","run":"27-2"},"left_over_g":6880})");
     const auto all = allVessels(file());
     ASSERT_EQ(all.size(), 6U) << "three buckets, three lots";
