@@ -447,11 +447,8 @@ std::vector<PrintSheet> HoneyPage::sheets() const {
                        }});
     }
     all.push_back({QStringLiteral("blend"),
-                   tr("Blend to %1").arg(waterPercentText(m_store.targetPercent)), [this, today] {
-                       const auto plan = blendPlan(session().read(), today(),
-                                                   {m_store.targetPercent, {}, {}, {}});
-                       return plan ? blendPage(session().read(), *plan) : Page();
-                   }});
+                   tr("Blend to %1").arg(waterPercentText(m_store.targetPercent)),
+                   [this, today] { return usualBlendPage(session().read(), today()); }});
     return all;
 }
 
