@@ -70,11 +70,13 @@ WordsCell waterCell(const StoredHoney& honey) {
     return cell;
 }
 
+/// How it was measured and strained stands on its card.
 WordsCell tastesCell(const StoredHoney& honey) {
     WordsCell cell;
     QStringList tastes;
     for (const TasteWord& taste : honey.view.tastes) tastes << fromUtf8(taste.word);
-    cell.text = traitsText(honey.view.traits);
+    cell.text = fromUtf8(honey.view.traits.colour.empty() ? colourName(honey.view.traits)
+                                                          : honey.view.traits.colour);
     cell.note = tastes.join(QStringLiteral(", "));
     if (cell.text.isEmpty()) std::swap(cell.text, cell.note);
     return cell;
@@ -203,15 +205,16 @@ void HoneyPage::fillCard() {
 QString HoneyPage::cardOf(const StoredHoney& honey) const {
     const Look& look = this->look();
     QString text;
-    QStringList lacks = lackTexts(honey, m_store.on);
+    const QStringList lacks = lackTexts(honey, m_store.on);
     text += cardHead(tr("Ready?"), look);
     if (lacks.isEmpty())
         text += cardToned(tr("Yes: settled, dry enough for your line, held by nothing."),
                           Tone::Good, look);
-    else
-        text += cardToned(lacks.join(QStringLiteral(".\n")) + QLatin1Char('.'),
-                          honey.view.held.empty() ? Tone::Warn : Tone::Bad, look)
-                    .replace(QLatin1Char('\n'), QLatin1String("<br>"));
+    const bool held = !honey.view.held.empty();
+    for (int i = 0; i < lacks.size(); ++i)
+        text +=
+            (i == 0 ? QString() : QStringLiteral("<br>")) +
+            cardToned(lacks[i] + QLatin1Char('.'), held && i == 0 ? Tone::Bad : Tone::Warn, look);
     if (honey.setAtRisk)
         text += QStringLiteral("<br>") +
                 cardToned(tr("Sound now, at risk when it sets: %1. Bottle it liquid, dry it, or "
