@@ -26,7 +26,7 @@ std::vector<WordsColumn> honeyColumns() {
             {HoneyPage::tr("water"), 1.4},
             {HoneyPage::tr("colour, taste"), 1.0},
             {HoneyPage::tr("where"), 0.8},
-            {HoneyPage::tr("ready?"), 1.8}};
+            {HoneyPage::tr("to bottle"), 1.8}};
 }
 
 /// Buckets and lots share one list.
