@@ -7,7 +7,6 @@
 #include "core/places/pages/honey_store_page.h"
 #include "core/places/pages/trace_words.h"
 #include "core/places/trace.h"
-#include "core/storage/queries/names.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
 
@@ -67,15 +66,15 @@ QString entryText(const Read& file, const VesselEntry& entry) {
             const QString work = step ? word(combwright::word(step->work)) : QString();
             return entry.change ? vesselWord("%1: %2 went off").arg(work, mass) : work;
         }
-        case VesselEvent::IntoLot:
-            return vesselWord("%1 into %2")
-                .arg(mass, entry.intoLot ? fromUtf8(nameOf(file, Lot::table, entry.intoLot->number))
-                                         : QString());
-        case VesselEvent::IntoJars:
+        case VesselEvent::IntoLot: {
+            const auto lot = file.find(entry.intoLot);
+            return vesselWord("%1 into %2").arg(mass, lot ? fromUtf8(lot->name.text()) : QString());
+        }
+        case VesselEvent::IntoJars: {
+            const auto filling = file.find(entry.bottling);
             return vesselWord("%1 into jars, %2")
-                .arg(mass, entry.bottling
-                               ? fromUtf8(nameOf(file, Bottling::table, entry.bottling->number))
-                               : QString());
+                .arg(mass, filling ? fromUtf8(filling->code.text()) : QString());
+        }
         case VesselEvent::InBulk: {
             const auto out = file.find(entry.out);
             return vesselWord("%1 in bulk: %2")
