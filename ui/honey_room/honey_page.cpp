@@ -62,7 +62,9 @@ WordsCell waterCell(const StoredHoney& honey) {
         return cell;
     }
     const WaterInUse& water = *honey.view.water;
-    cell.note = waterKnownText(water);
+    // Where nobody wrote down how it was read there is nothing more to say in a row.
+    cell.note = water.from == WaterFrom::AtTheGate ? HoneyPage::tr("said at the gate")
+                                                   : waterKnownText(water);
     if (water.has(WaterDoubt::ReadsTooDry) || water.has(WaterDoubt::WetterThanShown))
         cell.tone = Tone::Warn;
     return cell;
@@ -101,7 +103,9 @@ WordsCell readyCell(const StoredHoney& honey, Day on) {
         cell.tone = held ? Tone::Bad : Tone::Warn;
         cell.strong = held;
     }
-    if (honey.setAtRisk) lacks << settingText(honey);
+    if (honey.setAtRisk) lacks << HoneyPage::tr("at risk %1").arg(settingText(honey));
+    // Of honey that was creamed that is no matter of the future.
+    if (honey.setAtRisk && honey.view.creamed && cell.tone == Tone::Good) cell.tone = Tone::Warn;
     cell.note = lacks.join(QLatin1Char('\n'));
     return cell;
 }
@@ -292,14 +296,14 @@ void HoneyPage::addDeeds() {
     m_desk->addDeed(tr("Read water"), Qt::Key_R, [this, today] {
         about([&](const VesselView& view) { askToReadWater(this, session(), view, today()); });
     });
-    m_desk->addDeed(tr("Take corrected"), Qt::Key_C, [this] { takeCorrection(); });
+    m_desk->addDeed(tr("Corrected"), Qt::Key_C, [this] { takeCorrection(); });
     m_desk->addDeed(tr("Describe"), Qt::Key_D, [this, today] {
         about([&](const VesselView& view) { askToDescribe(this, session(), view, today()); });
     });
-    m_desk->addDeed(tr("Warm, dry, skim"), Qt::Key_W, [this, today] {
+    m_desk->addDeed(tr("Warm, dry"), Qt::Key_W, [this, today] {
         about([&](const VesselView& view) { askToWorkHoney(this, session(), view, today()); });
     });
-    m_desk->addDeed(tr("What is left"), Qt::Key_L, [this, today] {
+    m_desk->addDeed(tr("Left"), Qt::Key_L, [this, today] {
         about([&](const VesselView& view) { askToWeighLeft(this, session(), view, today()); });
     });
     m_desk->addDeed(tr("Blend"), Qt::Key_B, [this, today] {
@@ -322,7 +326,7 @@ void HoneyPage::addDeeds() {
         askForLimits(this, session(), today());
         m_table->setFocus();
     });
-    m_desk->addDeed(tr("Emptied too"), Qt::Key_E, [this] { showEmptied(); });
+    m_desk->addDeed(tr("Emptied"), Qt::Key_E, [this] { showEmptied(); });
 }
 
 void HoneyPage::about(const std::function<void(const VesselView&)>& form) {

@@ -1,6 +1,5 @@
 // The pages of the honey room: the day's extracting and, beside it, what stands in buckets and lots
 // and where it goes from there. What the window asks is answered by the page that is shown.
-#include <QHBoxLayout>
 #include <QShortcut>
 
 #include "ui/common/help_groups.h"
@@ -12,13 +11,7 @@
 namespace combwright {
 
 void HoneyRoomPlace::buildPages() {
-    m_controls = new QWidget;
-    auto* across = new QHBoxLayout(m_controls);
-    across->setContentsMargins(0, 0, 0, 0);
-    across->setSpacing(12);
-    m_words = new PageWords(session(), m_controls);
-    across->addWidget(m_words);
-    across->addWidget(m_runs);
+    m_words = new PageWords(session(), nullptr);
     connect(m_words, &PageWords::chosen, this,
             [this](int index) { openPage(m_slots[static_cast<std::size_t>(index)].opens); });
 
@@ -98,7 +91,12 @@ void HoneyRoomPlace::focusInEvent(QFocusEvent*) {
         m_entry->setFocus();
 }
 
-PlaceHead HoneyRoomPlace::head() const { return page() ? page()->head() : headOfExtracting(); }
+PlaceHead HoneyRoomPlace::head() const {
+    PlaceHead head = page() ? page()->head() : headOfExtracting();
+    // The words beside it say which page it is; they stand still while one goes from page to page.
+    head.title = tr("Honey room");
+    return head;
+}
 
 std::vector<KeyHint> HoneyRoomPlace::hints() const {
     std::vector<KeyHint> all = page() ? page()->hints() : hintsOfExtracting();

@@ -50,7 +50,8 @@ class HoneyRoomPlace : public Place {
     void act() override;
     bool takeBack() override;
     void goFor(const GoTo& where) override;
-    QWidget* headControls() override { return m_controls; }
+    QWidget* pageWords() override { return m_words; }
+    QWidget* headControls() override { return m_runs; }
 
     /// Shows a page of the room: Board is the day's extracting.
     void openPage(GoTo::Page opens);
@@ -156,7 +157,6 @@ class HoneyRoomPlace : public Place {
     std::vector<PageSlot> m_slots;
     QStackedWidget* m_pages = nullptr;
     QWidget* m_extract = nullptr;
-    QWidget* m_controls = nullptr;
     PageWords* m_words = nullptr;
     QComboBox* m_runs;
     QWidget* m_cautionLine = nullptr;

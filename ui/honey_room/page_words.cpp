@@ -70,7 +70,7 @@ void PageWords::add(const QString& word) {
     const int index = count();
     connect(made, &PageWord::clicked, this, [this, index] { Q_EMIT chosen(index); });
     m_words.push_back(made);
-    m_row->addWidget(made);
+    m_row->addWidget(made, 0, Qt::AlignLeft);
     if (index == 0) made->setChecked(true);
 }
 

@@ -164,14 +164,17 @@ void MainWindow::addPlace(Place* place) {
     m_stack->addWidget(place);
     // In a frame of ours: a place that shows or hides its controls while another place is in front
     // must not paint over that one's head.
-    if (QWidget* controls = place->headControls()) {
+    const auto framed = [this](QWidget* controls) {
         auto* frame = new QWidget(m_head);
         auto* row = new QHBoxLayout(frame);
         row->setContentsMargins(0, 0, 0, 0);
         row->addWidget(controls);
         frame->hide();
-        m_controls[place] = frame;
-    }
+        return frame;
+    };
+    // First, so that Tab comes to the pages before what belongs to one of them.
+    if (QWidget* words = place->pageWords()) m_pageWords[place] = framed(words);
+    if (QWidget* controls = place->headControls()) m_controls[place] = framed(controls);
     m_rail->addPlace(place->railWord());
     connect(place, &Place::printAsked, this, [this] { print(); });
     connect(place, &Place::goAsked, this, &MainWindow::goFor);
@@ -214,8 +217,11 @@ void MainWindow::countWaiting() {
 
 void MainWindow::showHead() {
     if (Place* place = current()) {
-        const auto controls = m_controls.find(place);
-        m_head->show(place->head(), controls == m_controls.end() ? nullptr : controls->second);
+        const auto shown = [place](const std::map<const Place*, QWidget*>& of) {
+            const auto found = of.find(place);
+            return found == of.end() ? nullptr : found->second;
+        };
+        m_head->show(place->head(), shown(m_controls), shown(m_pageWords));
         m_foot->setHints(place->hints());
         return;
     }

@@ -73,6 +73,8 @@ class MainWindow : public QMainWindow {
     StartPage* m_start;
     std::vector<Place*> m_places;
     std::map<const Place*, QWidget*> m_controls;  ///< each place's part of the head
+    std::map<const Place*, QWidget*>
+        m_pageWords;  ///< and the words of its pages, where it has some
 };
 
 }  // namespace combwright

@@ -91,6 +91,8 @@ class Place : public QWidget {
     virtual std::optional<DueWhere> worksAt() const { return std::nullopt; }
     /// Waits until what is reckoned in the background is shown: for pictures, prints and tests.
     virtual void settle() {}
+    /// The words of its pages, beside the title; may be none.
+    virtual QWidget* pageWords() { return nullptr; }
     /// A widget for the head, beside the words under the title; may be none.
     virtual QWidget* headControls() { return nullptr; }
 

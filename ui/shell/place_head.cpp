@@ -1,5 +1,6 @@
 #include "ui/shell/place_head.h"
 
+#include <QEvent>
 #include <QPainter>
 #include <algorithm>
 
@@ -31,14 +32,18 @@ PlaceHeadBar::PlaceHeadBar(Session& session, QWidget* parent)
     });
 }
 
-void PlaceHeadBar::show(const PlaceHead& head, QWidget* controls) {
+void PlaceHeadBar::take(QWidget*& held, QWidget* given) {
+    if (held && held != given) held->hide();
+    held = given;
+    if (!held) return;
+    held->setParent(this);
+    held->show();
+}
+
+void PlaceHeadBar::show(const PlaceHead& head, QWidget* controls, QWidget* pages) {
     m_head = head;
-    if (m_controls && m_controls != controls) m_controls->hide();
-    m_controls = controls;
-    if (m_controls) {
-        m_controls->setParent(this);
-        m_controls->show();
-    }
+    take(m_pages, pages);
+    take(m_controls, controls);
     m_action->setVisible(!head.action.isEmpty());
     m_action->setText(head.actionKey.isEmpty()
                           ? head.action
@@ -52,9 +57,32 @@ void PlaceHeadBar::show(const PlaceHead& head, QWidget* controls) {
     update();
 }
 
+bool PlaceHeadBar::event(QEvent* event) {
+    // The controls of a place became narrower or wider: what stands beside them moves.
+    if (event->type() == QEvent::LayoutRequest) {
+        layOut();
+        update();
+    }
+    return QWidget::event(event);
+}
+
 int PlaceHeadBar::underLeft() const {
     const Look& look = m_session.look();
-    return look.space(24) + (m_controls ? m_controls->sizeHint().width() + look.space(12) : 0);
+    int left = look.space(24);
+    if (m_pagesBelow) left += pagesWidth();
+    // Controls that have nothing to show take no room.
+    const int controls = m_controls ? m_controls->sizeHint().width() : 0;
+    return left + (controls > 0 ? controls + look.space(12) : 0);
+}
+
+int PlaceHeadBar::titleWidth() const {
+    return QFontMetrics(m_session.look().font(TextSize::Title, true))
+        .horizontalAdvance(m_head.title);
+}
+
+/// With the air beside them.
+int PlaceHeadBar::pagesWidth() const {
+    return m_pages ? m_pages->sizeHint().width() + m_session.look().space(20) : 0;
 }
 
 int PlaceHeadBar::underWidth() const {
@@ -82,8 +110,7 @@ PlaceHeadBar::Stands PlaceHeadBar::roomFor(int buttonWidth) const {
     int right = width() - look.space(24);
     if (buttonWidth > 0) right -= buttonWidth + look.space(24);
     const int number = numberWidth();
-    const int title =
-        QFontMetrics(look.font(TextSize::Title, true)).horizontalAdvance(m_head.title);
+    const int title = titleWidth() + (m_pagesBelow ? 0 : pagesWidth());
     const int titleRight =
         look.space(40) + std::max(title, m_controls ? m_controls->sizeHint().width() : 0);
     const bool underFits = underLeft() + underWidth() + look.space(16) <= right - number;
@@ -102,7 +129,9 @@ void PlaceHeadBar::layOut() {
     const int twoLines = look.space(68);
     const QSize wanted = m_action->sizeHint();
     const int buttonHeight = look.space(32);
-    m_stands = roomFor(m_action->isHidden() ? 0 : wanted.width());
+    const int buttonWidth = m_action->isHidden() ? 0 : wanted.width();
+    m_pagesBelow = look.space(24 + 24) + titleWidth() + pagesWidth() + buttonWidth > width();
+    m_stands = roomFor(buttonWidth);
     setFixedHeight(twoLines +
                    (m_stands == Stands::OwnLine ? look.space(isClock(m_head) ? 52 : 32) : 0));
     // Level with the title where a line runs below it.
@@ -110,10 +139,21 @@ void PlaceHeadBar::layOut() {
         m_stands == Stands::Beside ? (twoLines - buttonHeight) / 2 : look.space(4);
     m_action->setGeometry(width() - look.space(24) - wanted.width(), buttonTop, wanted.width(),
                           buttonHeight);
+    int left = look.space(24);
+    if (m_pages) {
+        const QSize size = m_pages->sizeHint();
+        if (m_pagesBelow)
+            m_pages->setGeometry(left, twoLines - size.height() - look.space(4), size.width(),
+                                 size.height());
+        else
+            m_pages->setGeometry(left + titleWidth() + look.space(16), look.space(4), size.width(),
+                                 size.height());
+        if (m_pagesBelow) left += pagesWidth();
+    }
     if (!m_controls) return;
     const QSize size = m_controls->sizeHint();
     const int high = std::max(size.height(), look.space(26));
-    m_controls->setGeometry(look.space(24), twoLines - high - look.space(4), size.width(), high);
+    m_controls->setGeometry(left, twoLines - high - look.space(4), size.width(), high);
 }
 
 void PlaceHeadBar::paintEvent(QPaintEvent*) {

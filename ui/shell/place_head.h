@@ -15,7 +15,8 @@ class PlaceHeadBar : public QWidget {
 
   public:
     explicit PlaceHeadBar(Session& session, QWidget* parent = nullptr);
-    void show(const PlaceHead& head, QWidget* controls);
+    /// `pages` stands beside the title, `controls` under it.
+    void show(const PlaceHead& head, QWidget* controls, QWidget* pages = nullptr);
     QPushButton* button() const { return m_action; }
     /// Nothing of what it says is cut at this width.
     bool showsAll() const;
@@ -23,6 +24,7 @@ class PlaceHeadBar : public QWidget {
   protected:
     void paintEvent(QPaintEvent*) override;
     void resizeEvent(QResizeEvent*) override { layOut(); }
+    bool event(QEvent* event) override;
 
   private:
     /// Where things stand: all beside the title; the line under it below the button; or the number
@@ -30,6 +32,9 @@ class PlaceHeadBar : public QWidget {
     enum class Stands { Beside, BelowButton, OwnLine };
     Stands roomFor(int buttonWidth) const;
     int underWidth() const;
+    int titleWidth() const;
+    int pagesWidth() const;
+    void take(QWidget*& held, QWidget* given);
     int underLeft() const;
     int numberWidth() const;
     int noteWidth() const;
@@ -40,6 +45,8 @@ class PlaceHeadBar : public QWidget {
     Session& m_session;
     PlaceHead m_head;
     QWidget* m_controls = nullptr;
+    QWidget* m_pages = nullptr;
+    bool m_pagesBelow = false;  ///< no room for them beside the title
     QPushButton* m_action;
     Stands m_stands = Stands::Beside;
 };

@@ -88,16 +88,12 @@ TEST_F(HoneyOnItsPage, TakesTheCorrectedFigureWithTheReading) {
 TEST_F(HoneyOnItsPage, RefusesAReadingThatCannotBe) {
     walkTo("B5 of 27-2");
     for (const char* wrong : {"174", "seventeen"}) {
-        QTimer::singleShot(0, qApp, [&, wrong] {
-            auto* form = qobject_cast<QDialog*>(QApplication::activeModalWidget());
-            ASSERT_NE(form, nullptr);
-            form->activateWindow();
-            ASSERT_TRUE(QTest::qWaitForWindowActive(form));
-            fill(*form, "figure", wrong);
-            enter(*form);
-            EXPECT_TRUE(form->isVisible());
-            EXPECT_FALSE(reason(*form).isEmpty()) << wrong;
-            form->reject();
+        inForm([&](QDialog& form) {
+            fill(form, "figure", wrong);
+            enter(form);
+            EXPECT_TRUE(form.isVisible());
+            EXPECT_FALSE(reason(form).isEmpty()) << wrong;
+            form.reject();
         });
         key(Qt::Key_R);
         EXPECT_TRUE(read().all<WaterReading>().empty()) << wrong;

@@ -21,7 +21,7 @@ TEST_F(PagesOfTheRoom, AChordOpensAPageAndLeavesTheLineAlone) {
     ASSERT_NE(qobject_cast<HoneyPage*>(room->page()), nullptr);
     EXPECT_TRUE(room->page()->isAncestorOf(focus()));
     EXPECT_FALSE(part<QWidget>("entry")->isVisible());
-    EXPECT_EQ(room->head().title, QStringLiteral("Honey"));
+    EXPECT_EQ(room->page()->head().title, QStringLiteral("Honey"));
     EXPECT_EQ(room->sheets().front().id, QStringLiteral("honey-store"));
     chord(Qt::Key_E, Qt::AltModifier);
     EXPECT_EQ(room->page(), nullptr);

@@ -29,6 +29,27 @@ class VesselTest : public FormTest {
         ASSERT_NE(page, nullptr) << "Alt+H opens the page";
         ASSERT_EQ(focus(), &page->table());
     }
+    /// Does something in the form that a key opens; it is looked for until it is there, and must be
+    /// gone afterwards.
+    static void inForm(const std::function<void(QDialog&)>& hands) {
+        auto* timer = new QTimer(qApp);
+        QObject::connect(timer, &QTimer::timeout, timer, [timer, hands] {
+            auto* form = qobject_cast<QDialog*>(QApplication::activeModalWidget());
+            if (!form || !form->isVisible()) return;
+            timer->stop();
+            timer->deleteLater();
+            form->activateWindow();
+            if (QTest::qWaitForWindowActive(form))
+                hands(*form);
+            else
+                ADD_FAILURE() << "the form does not get the keyboard";
+            if (form->isVisible()) {
+                ADD_FAILURE() << "the form stays: " << reason(*form).toStdString();
+                form->reject();
+            }
+        });
+        timer->start(5);
+    }
     /// Lines behind the five buckets.
     virtual std::string more() const { return {}; }
 
