@@ -350,12 +350,12 @@ Page yardSheetPage(const Read& file, const YardSheet& sheet, Day forDay) {
     page.blocks.push_back(take);
 
     TableBlock table;
-    table.columns = {{sheetWord("hive"), 0.9, false},
-                     {sheetWord("boxes"), 0.8, false},
-                     {sheetWord("queen"), 0.9, false},
-                     {sheetWord("days ago"), 0.7, true},
-                     {sheetWord("brood, frames"), 0.9, true},
-                     {sheetWord("stores, frames"), 0.9, true},
+    table.columns = {{sheetWord("hive"), 0.85, false},
+                     {sheetWord("boxes"), 0.7, false},
+                     {sheetWord("queen"), 1.25, false},
+                     {sheetWord("days ago"), 0.65, true},
+                     {sheetWord("brood, frames"), 0.85, true},
+                     {sheetWord("stores, frames"), 0.85, true},
                      {sheetWord("to mind\nlast year this week"), 3.0, false},
                      {sheetWord("what you see"), 3.7, false}};
     // With few hives there is more room for the pencil; with many never less than 12 mm.

@@ -168,14 +168,8 @@ class RandomActions : public RandomHoney {
                        R"(","hive":"H)" + number(30) + R"(","queen_goes":true})";
             case 5:
                 return head("move-colony") + R"(,"to_hive":"H)" + number(30) +
-                       (pick(2) ? R"(","boxes":"all"})" : R"(","combs":true})");
+                       (pick(2) ? R"(","boxes":"all"})" : "\"}");
             case 6:
-                if (pick(3) == 0) {
-                    const int first = 40 + pick(40);
-                    return R"({"do":"add-hives","on":")" + on + R"(","yard":"Y)" + number(6) +
-                           R"(","marks":"H)" + std::to_string(first) + "-H" +
-                           std::to_string(first + 2) + R"(","boxes":"deep","origin":"split"})";
-                }
                 return head("relabel-hive") + R"(,"mark":"H)" + number(30) + "\"}";
             default:
                 return head("move-hive") + R"(,"yard":"Y)" + number(6) + "\"}";
