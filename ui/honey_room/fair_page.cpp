@@ -230,7 +230,7 @@ void FairPage::fillCard() {
                      .arg(each.sold)
                      .arg(fromUtf8(each.fair.name.text()), shortDayText(each.fair.on, today())));
     if (m_sales.wishes.empty()) text += muted(tr("Nothing ran out in %1.").arg(m_sales.year));
-    text += said(fromUtf8(honeyCaution()), Tone::Warn);
+    text += said(infantCaution(), Tone::Warn);
     desk().setCard(m_sheet ? tr("The chosen fair") : tr("A fair"), text);
 }
 

@@ -220,7 +220,7 @@ QString JarsPage::emptyCard() const {
            muted(tr("Write down the kinds you fill and sell with N, the empty jars and lids "
                     "that came with B; then F fills jars out of a bucket or a lot and shows "
                     "first what it takes.")) +
-           warn(fromUtf8(honeyCaution()));
+           warn(infantCaution());
 }
 
 QString JarsPage::cardOf(const FillingSheet& sheet) const {
@@ -274,7 +274,8 @@ QString JarsPage::lostComplaints() const {
 
 QString JarsPage::wentOf(const FillingSheet& sheet) const {
     QString text = headOf(tr("Where they went"));
-    const auto forward = traceForward(session().read(), {{sheet.vessel, 1.0, sheet.drawn.how}});
+    const auto forward = traceForward(session().read(), {{sheet.vessel, 1.0, sheet.drawn.how}},
+                                      session().clock().today());
     int shown = 0;
     int more = 0;
     for (const TracedFilling& each : forward.fillings) {
@@ -367,7 +368,7 @@ QString JarsPage::help() const {
            {QStringLiteral("H"), tr("holds it back, or releases it on grounds you give")},
            {QStringLiteral("T, ↵"), tr("what is in it and who else has it")}}},
          {tr("Safety"),
-          {{{}, fromUtf8(honeyCaution())},
+          {{{}, infantCaution()},
            {{}, tr("Nothing here is legal advice: your place's own rules decide.")}}}});
 }
 
