@@ -4,6 +4,7 @@
 
 #include "core/places/pages/label_pages.h"
 #include "core/storage/queries/labels.h"
+#include "core/words/words.h"
 #include "tests/ui/honey_room/goods_in_room.h"
 
 namespace combwright {
