@@ -102,8 +102,8 @@ bool askToGoOut(QWidget* parent, Session& session, Day on) {
     form.scrollFields();
     auto* how = form.choice(outWord("How"), "how");
     offerHow(how, outWord("broken"));
-    auto* goods = form.line(outWord("What"), "goods",
-                            outWord("12 454 g, 3 skep at 6; or a number for each kind"), 44);
+    auto* goods =
+        form.line(outWord("What"), "goods", outWord("12 454 g, 3 skep at 6; or below"), 30);
     const KindLines lines(form, kinds, "out", outWord("how many"));
     auto* filling = form.choice(outWord("Of the filling"), "filling");
     offerFillings(filling, session.read(), on, outWord("the only one left, or not known"));
@@ -112,7 +112,7 @@ bool askToGoOut(QWidget* parent, Session& session, Day on) {
     auto* place = form.line(outWord("Where"), "place", outWord("gate, market; may stay empty"));
     auto* buyer = form.line(outWord("To whom"), "buyer", outWord("only in trade, or if wished"));
     auto* reason =
-        form.line(outWord("On what grounds"), "reason_held", outWord("only where it is held back"));
+        form.line(outWord("On what grounds"), "reason_held", outWord("only if it is held back"));
     auto* note = mayStayEmpty(form, outWord("Note"), "note");
     auto* outlook = form.say(QStringLiteral(" "));
     outlook->setObjectName(QStringLiteral("outlook"));
@@ -185,7 +185,7 @@ bool askToGoInBulk(QWidget* parent, Session& session, Day on) {
     auto* place = form.line(outWord("Where"), "place", outWord("gate, market; may stay empty"));
     auto* buyer = form.line(outWord("To whom"), "buyer", outWord("only in trade, or if wished"));
     auto* reason =
-        form.line(outWord("On what grounds"), "reason_held", outWord("only where it is held back"));
+        form.line(outWord("On what grounds"), "reason_held", outWord("only if it is held back"));
     auto* note = mayStayEmpty(form, outWord("Note"), "note");
     auto* outlook = form.say(QStringLiteral(" "));
     outlook->setObjectName(QStringLiteral("outlook"));
