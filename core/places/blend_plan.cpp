@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "core/storage/queries/constants.h"
+
 namespace combwright {
 namespace {
 
@@ -159,6 +161,16 @@ Result<BlendPlan> blendPlan(const Read& file, Day on, const BlendWanted& wanted,
     plan.outcome = outcomeOf(file, on, poured, plan.room);
     plan.parts = blendLine(file, parts);
     return plan;
+}
+
+double waterLine(const Read& file, Day on) {
+    return constantOr(file, "max_water_percent", {}, on, BlendWanted{}.targetPercent);
+}
+
+Result<BlendPlan> usualBlend(const Read& file, Day on) {
+    BlendWanted wanted;
+    wanted.targetPercent = waterLine(file, on);
+    return blendPlan(file, on, wanted);
 }
 
 Result<BlendOutcome> blendByHand(const Read& file, Day on, const std::string& parts,

@@ -73,6 +73,10 @@ struct BlendPlan {
 Result<BlendPlan> blendPlan(const Read& file, Day on, const BlendWanted& wanted,
                             Working* working = nullptr);
 
+/// The same for the keeper's own line of water, whatever it is poured into.
+Result<BlendPlan> usualBlend(const Read& file, Day on);
+double waterLine(const Read& file, Day on);  ///< per cent
+
 /// Live, for parts typed or chosen. Refused as readBlendLine, with Missing and TooMany where a part
 /// is not there.
 Result<BlendOutcome> blendByHand(const Read& file, Day on, const std::string& parts,

@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "ui/common/flow_row.h"
+#include "ui/common/raised_letters.h"
 
 namespace combwright {
 
@@ -182,7 +183,7 @@ QString cardToned(const QString& text, Tone tone, const Look& look) {
 QString cardLines(const QStringList& lines) {
     QString text;
     for (const QString& line : lines)
-        text += (text.isEmpty() ? QString() : QStringLiteral("<br>")) + line.toHtmlEscaped();
+        text += (text.isEmpty() ? QString() : QStringLiteral("<br>")) + withRaisedLetters(line);
     return text;
 }
 

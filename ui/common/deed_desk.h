@@ -83,7 +83,7 @@ class DeedDesk : public QWidget {
 QString cardHead(const QString& text, const Look& look);
 /// In a tone; escapes the words.
 QString cardToned(const QString& text, Tone tone, const Look& look);
-/// One below the other; escapes the words.
+/// One below the other; escapes the words, and raises the letter of how a mass is known.
 QString cardLines(const QStringList& lines);
 
 }  // namespace combwright

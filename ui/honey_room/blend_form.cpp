@@ -10,10 +10,10 @@
 #include "core/model/storeroom/equipment.h"
 #include "core/places/pages/honey_store_page.h"
 #include "core/places/pages/vessel_words.h"
-#include "core/storage/queries/constants.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
 #include "ui/common/flow_row.h"
+#include "ui/common/raised_letters.h"
 #include "ui/honey_room/honey_forms.h"
 #include "ui/print/print_dialog.h"
 #include "ui/shell/form_reading.h"
@@ -51,7 +51,8 @@ QString lineNote(const BlendLine& line) {
     for (const Hold& hold : line.held)
         parts << BlendForm::tr("held since %1: %2")
                      .arg(dayAndMonth(hold.since), fromUtf8(word(hold.why)));
-    if (line.water) parts << waterKnownText(*line.water);
+    if (line.water && line.water->from != WaterFrom::AtTheGate)
+        parts << waterKnownText(*line.water);
     if (line.leftOut == BlendLeftOut::NotWrittenOf) parts << word(key(line.leftOut));
     return parts.join(QStringLiteral("; "));
 }
@@ -64,7 +65,7 @@ BlendForm::BlendForm(Session& session, Day on, QWidget* parent)
     setWindowTitle(tr("Pour together"));
     const Look& look = session.look();
     m_session.reading([this] {
-        m_ownLine = constantOr(m_session.read(), "max_water_percent", {}, m_on, m_ownLine);
+        m_ownLine = waterLine(m_session.read(), m_on);
         if (auto all = blendPlan(m_session.read(), m_on, {m_ownLine, {}, {}, {}}))
             for (BlendLine& each : all->lines) m_lines.push_back({std::move(each), {}, {}, {}, {}});
     });
@@ -94,6 +95,7 @@ BlendForm::BlendForm(Session& session, Day on, QWidget* parent)
     m_refused->setObjectName(QStringLiteral("reason"));
     for (QLabel* each : {m_says, m_warns, m_refused}) {
         each->setWordWrap(true);
+        each->setTextFormat(each == m_says ? Qt::RichText : Qt::PlainText);
         column->addWidget(each);
     }
     setTone(m_warns, Tone::Warn, look);
@@ -211,11 +213,12 @@ QWidget* BlendForm::buildLines() {
         called->setFont(look.font(TextSize::Body, true));
         called->setWordWrap(true);
         grid->addWidget(called, row, 0);
-        grid->addWidget(new QLabel(line.there ? massKnown(static_cast<double>(line.there->grams()),
-                                                          line.thereHow)
-                                              : tr("not weighed"),
-                                   part),
-                        row, 1);
+        grid->addWidget(
+            new QLabel(line.there ? withRaisedLetters(massKnown(
+                                        static_cast<double>(line.there->grams()), line.thereHow))
+                                  : tr("not weighed"),
+                       part),
+            row, 1);
         auto* water = new QLabel(waterText(line.water), part);
         if (line.water && line.water->wettestPercent() > line.water->percent)
             setTone(water, Tone::Warn, look);
@@ -352,8 +355,9 @@ void BlendForm::look() {
             refused = sentence(outcome.error());
     });
     refuse(refused);
-    m_says->setText(m_outcome ? blendTexts(*m_outcome, target()).join(QLatin1Char(' '))
-                              : QString());
+    m_says->setText(m_outcome
+                        ? withRaisedLetters(blendTexts(*m_outcome, target()).join(QLatin1Char(' ')))
+                        : QString());
     const QStringList warnings = m_outcome ? blendWarnings(*m_outcome) : QStringList();
     m_warns->setText(warnings.join(QLatin1Char('\n')));
     m_says->setVisible(!m_says->text().isEmpty());

@@ -11,10 +11,10 @@
 #include "core/actions/honey/telling.h"
 #include "core/catalogue/honey_tables.h"
 #include "core/model/storeroom/equipment.h"
+#include "core/places/blend_plan.h"
 #include "core/places/honey_store.h"
 #include "core/places/pages/honey_store_page.h"
 #include "core/places/pages/vessel_words.h"
-#include "core/storage/queries/constants.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
 #include "ui/shell/form_reading.h"
@@ -154,7 +154,7 @@ ReadFields readFields(SmallForm& form, Session& session) {
     fields.instrument =
         form.line(honeyFormWord("Instrument"), "instrument", honeyFormWord("refractometer"));
     fields.calibrated = form.line(honeyFormWord("Checked on"), "calibrated",
-                                  honeyFormWord("2 may; with water or oil of a known reading"), 26);
+                                  honeyFormWord("2 may; when somebody did"), 26);
     if (const auto before = newestReading(session.read())) {
         fields.instrument->setText(fromUtf8(before->instrument));
         if (before->calibrated) fields.calibrated->setText(fromUtf8(isoText(*before->calibrated)));
@@ -488,7 +488,7 @@ bool askForLimits(QWidget* parent, Session& session, Day on) {
         profile->addItem(fromUtf8(each), fromUtf8(each));
     const QString before = fromUtf8(limitsPicked(session.read(), on));
     profile->setCurrentIndex(std::max(0, profile->findData(before)));
-    const double line = constantOr(session.read(), "max_water_percent", {}, on, 18);
+    const double line = waterLine(session.read(), on);
     auto* own =
         form.line(honeyFormWord("Your own line of water, %"), "own_line", honeyFormWord("18"));
     const QString lineBefore = QLocale().toString(line, 'g', 4);
@@ -503,7 +503,7 @@ bool askForLimits(QWidget* parent, Session& session, Day on) {
         const std::string picked = profile->currentData().toString().toStdString();
         for (const PublishedHoneyLimit& each : honeyLimitsOf(picked)) {
             if (each.quantity != "water_percent" || !each.atMost) continue;
-            lines << honeyFormWord("%1 honey%2: at most %3 of water (%4)")
+            lines << honeyFormWord("%1 honey%2: at most %3 of water; %4")
                          .arg(fromUtf8(each.honey),
                               each.grade.empty()
                                   ? QString()

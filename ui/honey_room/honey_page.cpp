@@ -26,7 +26,7 @@ std::vector<WordsColumn> honeyColumns() {
             {HoneyPage::tr("water"), 1.4},
             {HoneyPage::tr("colour, taste"), 1.0},
             {HoneyPage::tr("where"), 0.8},
-            {HoneyPage::tr("ready?"), 1.8}};
+            {HoneyPage::tr("to bottle"), 1.8}};
 }
 
 /// Buckets and lots share one list.
@@ -70,11 +70,13 @@ WordsCell waterCell(const StoredHoney& honey) {
     return cell;
 }
 
+/// How it was measured and strained stands on its card.
 WordsCell tastesCell(const StoredHoney& honey) {
     WordsCell cell;
     QStringList tastes;
     for (const TasteWord& taste : honey.view.tastes) tastes << fromUtf8(taste.word);
-    cell.text = traitsText(honey.view.traits);
+    cell.text = fromUtf8(honey.view.traits.colour.empty() ? colourName(honey.view.traits)
+                                                          : honey.view.traits.colour);
     cell.note = tastes.join(QStringLiteral(", "));
     if (cell.text.isEmpty()) std::swap(cell.text, cell.note);
     return cell;
@@ -203,15 +205,16 @@ void HoneyPage::fillCard() {
 QString HoneyPage::cardOf(const StoredHoney& honey) const {
     const Look& look = this->look();
     QString text;
-    QStringList lacks = lackTexts(honey, m_store.on);
+    const QStringList lacks = lackTexts(honey, m_store.on);
     text += cardHead(tr("Ready?"), look);
     if (lacks.isEmpty())
         text += cardToned(tr("Yes: settled, dry enough for your line, held by nothing."),
                           Tone::Good, look);
-    else
-        text += cardToned(lacks.join(QStringLiteral(".\n")) + QLatin1Char('.'),
-                          honey.view.held.empty() ? Tone::Warn : Tone::Bad, look)
-                    .replace(QLatin1Char('\n'), QLatin1String("<br>"));
+    const bool held = !honey.view.held.empty();
+    for (int i = 0; i < lacks.size(); ++i)
+        text +=
+            (i == 0 ? QString() : QStringLiteral("<br>")) +
+            cardToned(lacks[i] + QLatin1Char('.'), held && i == 0 ? Tone::Bad : Tone::Warn, look);
     if (honey.setAtRisk)
         text += QStringLiteral("<br>") +
                 cardToned(tr("Sound now, at risk when it sets: %1. Bottle it liquid, dry it, or "
@@ -447,11 +450,8 @@ std::vector<PrintSheet> HoneyPage::sheets() const {
                        }});
     }
     all.push_back({QStringLiteral("blend"),
-                   tr("Blend to %1").arg(waterPercentText(m_store.targetPercent)), [this, today] {
-                       const auto plan = blendPlan(session().read(), today(),
-                                                   {m_store.targetPercent, {}, {}, {}});
-                       return plan ? blendPage(session().read(), *plan) : Page();
-                   }});
+                   tr("Blend to %1").arg(waterPercentText(m_store.targetPercent)),
+                   [this, today] { return usualBlendPage(session().read(), today()); }});
     return all;
 }
 

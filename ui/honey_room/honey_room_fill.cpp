@@ -1,6 +1,5 @@
 // What the honey room shows, read anew: boxes, cautions, buckets and the balance at the foot.
 #include <QLocale>
-#include <QRegularExpression>
 #include <algorithm>
 
 #include "core/places/explain_honey_room.h"
@@ -11,6 +10,7 @@
 #include "core/storage/queries/names.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
+#include "ui/common/raised_letters.h"
 #include "ui/honey_room/honey_room_place.h"
 
 namespace combwright {
@@ -134,10 +134,7 @@ void HoneyRoomPlace::fillGate() {
     const bool warns = gate.now || gate.beforeNext || gate.bucketNearlyFull ||
                        gate.strainerBehind || !gate.emptyOf.empty() || !gate.emptyFor.empty();
     QStringList shown;
-    // How a figure is known stands small and raised behind its unit.
-    static const QRegularExpression how(QStringLiteral("(kg|lb)\\s([wcedab?])(?![a-z])"));
-    for (const QString& line : lines)
-        shown << line.toHtmlEscaped().replace(how, QStringLiteral("\\1<sup>\\2</sup>"));
+    for (const QString& line : lines) shown << withRaisedLetters(line);
     // What is to be done now stands first and bold.
     if (warns)
         shown.front() = QStringLiteral("<b style=\"color:%1\">%2</b>")

@@ -41,6 +41,8 @@ std::vector<PrintSheet> roomSheets(Session& session, std::function<std::vector<L
              [&session, today] {
                  return honeyStorePage(session.read(), honeyStore(session.read(), today()));
              }},
+            {QStringLiteral("blend"), sheetTitle("Blend to your line of water"),
+             [&session, today] { return usualBlendPage(session.read(), today()); }},
             {QStringLiteral("trace"), sheetTitle("Trace of the newest filling"),
              [&session, today] { return newestTracePage(session.read(), today()); }},
             {QStringLiteral("jar-leaf"), sheetTitle("Leaf for a jar"),

@@ -3,10 +3,8 @@
 #include <QLocale>
 #include <QPainter>
 
-#include "core/places/pages/vessel_words.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
-#include "ui/drawing/lettering.h"
 
 namespace combwright {
 namespace {
@@ -35,29 +33,31 @@ void VesselPicture::show(const StoredHoney& honey, Day on) {
     m_bucket.lidded = honey.view.lidded.value_or(false);
     const auto lacks = honey.lacks(on);
     m_bucket.doNotBottle = !honey.view.empty() && !lacks.empty();
-    m_beside.clear();
-    m_beside << m_bucket.name;
+    m_amount.clear();
     const VesselLedger& ledger = honey.view.ledger;
     if (ledger.empty) {
         m_tone = Tone::Muted;
-        m_beside << tr("empty");
+        m_state = tr("empty");
     } else {
         if (ledger.left) {
-            const auto left = static_cast<double>(ledger.left->grams());
-            m_beside << (honey.view.holds
-                             ? tr("%1 of the %2 it holds")
-                                   .arg(massKnown(left, ledger.leftHow),
-                                        massText(static_cast<double>(honey.view.holds->grams()),
-                                                 How::Weighed))
-                             : massKnown(left, ledger.leftHow));
+            m_amount.push_back(
+                {massText(static_cast<double>(ledger.left->grams()), ledger.leftHow)});
+            TextRun how{QString(QLatin1Char(letter(ledger.leftHow))), true};
+            how.raised = true;
+            m_amount.push_back(how);
+            if (honey.view.holds)
+                m_amount.push_back(
+                    {tr(" of the %1 it holds")
+                         .arg(massText(static_cast<double>(honey.view.holds->grams()),
+                                       How::Weighed))});
         } else {
-            m_beside << tr("nobody knows how much");
+            m_amount.push_back({tr("nobody knows how much")});
         }
         const bool held = !honey.view.held.empty();
         m_tone = held ? Tone::Bad : lacks.empty() ? Tone::Good : Tone::Warn;
-        m_beside << (held            ? tr("held back")
-                     : lacks.empty() ? tr("ready to be bottled")
-                                     : tr("not ready yet"));
+        m_state = held            ? tr("held back")
+                  : lacks.empty() ? tr("ready to be bottled")
+                                  : tr("not ready yet");
     }
     setAccessibleName(spoken(m_bucket));
     update();
@@ -72,14 +72,17 @@ void VesselPicture::paintEvent(QPaintEvent*) {
     paintBucket(painter, box, m_bucket, look);
     const double left = box.right() + look.px(12.0);
     const double room = width() - left;
+    const QFont head = look.font(TextSize::Head, true);
+    const QFont bold = look.font(TextSize::Body, true);
+    const double step = lineStep(bold) * 1.15;
     double base = look.px(22.0);
-    for (int i = 0; i < m_beside.size(); ++i) {
-        const QFont font = i == 0 ? look.font(TextSize::Head, true)
-                                  : look.font(TextSize::Body, i == m_beside.size() - 1);
-        paintText(painter, {left, base}, fitted(m_beside[i], font, room), font,
-                  look.tone(i > 0 && i == m_beside.size() - 1 ? m_tone : Tone::Ink));
-        base += lineStep(font) * 1.15;
+    paintText(painter, {left, base}, fitted(m_bucket.name, head, room), head, look.tone(Tone::Ink));
+    base += lineStep(head) * 1.15;
+    if (!m_amount.empty()) {
+        paintLine(painter, {left, base}, m_amount, TextSize::Body, look);
+        base += step;
     }
+    paintText(painter, {left, base}, fitted(m_state, bold, room), bold, look.tone(m_tone));
 }
 
 }  // namespace combwright

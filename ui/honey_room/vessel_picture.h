@@ -5,6 +5,7 @@
 
 #include "core/places/honey_store.h"
 #include "ui/drawing/bucket.h"
+#include "ui/drawing/lettering.h"
 #include "ui/shell/session.h"
 
 namespace combwright {
@@ -24,7 +25,8 @@ class VesselPicture : public QWidget {
 
     Session& m_session;
     BucketView m_bucket;
-    QStringList m_beside;  ///< what holds it back or what it is, in a few words
+    TextLine m_amount;  ///< how much is in it, with the letter of how that is known
+    QString m_state;    ///< what holds it back, in a few words
     Tone m_tone = Tone::Ink;
 };
 

@@ -358,4 +358,13 @@ Page blendPage(const Read& file, const BlendPlan& plan) {
     return page;
 }
 
+Page usualBlendPage(const Read& file, Day on) {
+    const auto plan = usualBlend(file, on);
+    if (plan) return blendPage(file, *plan);
+    Page page = roomPaper(file, honeySay("Blend to %1").arg(waterPercentText(waterLine(file, on))),
+                          honeySay("for %1").arg(dayText(on)));
+    page.blocks.emplace_back(sayBlock(sentence(plan.error())));
+    return page;
+}
+
 }  // namespace combwright

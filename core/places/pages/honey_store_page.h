@@ -39,5 +39,7 @@ QStringList honeyRemarks(const StoredHoney& honey, const HoneyStore& store);
 /// The list to pin to the wall of the honey room.
 Page honeyStorePage(const Read& file, const HoneyStore& store);
 Page blendPage(const Read& file, const BlendPlan& plan);
+/// The most honey at the keeper's own line of water, whatever it is poured into.
+Page usualBlendPage(const Read& file, Day on);
 
 }  // namespace combwright

@@ -7,7 +7,6 @@
 #include "core/places/pages/honey_store_page.h"
 #include "core/places/pages/trace_words.h"
 #include "core/places/trace.h"
-#include "core/storage/queries/names.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
 
@@ -67,15 +66,15 @@ QString entryText(const Read& file, const VesselEntry& entry) {
             const QString work = step ? word(combwright::word(step->work)) : QString();
             return entry.change ? vesselWord("%1: %2 went off").arg(work, mass) : work;
         }
-        case VesselEvent::IntoLot:
-            return vesselWord("%1 into %2")
-                .arg(mass, entry.intoLot ? fromUtf8(nameOf(file, Lot::table, entry.intoLot->number))
-                                         : QString());
-        case VesselEvent::IntoJars:
+        case VesselEvent::IntoLot: {
+            const auto lot = file.find(entry.intoLot);
+            return vesselWord("%1 into %2").arg(mass, lot ? fromUtf8(lot->name.text()) : QString());
+        }
+        case VesselEvent::IntoJars: {
+            const auto filling = file.find(entry.bottling);
             return vesselWord("%1 into jars, %2")
-                .arg(mass, entry.bottling
-                               ? fromUtf8(nameOf(file, Bottling::table, entry.bottling->number))
-                               : QString());
+                .arg(mass, filling ? fromUtf8(filling->code.text()) : QString());
+        }
         case VesselEvent::InBulk: {
             const auto out = file.find(entry.out);
             return vesselWord("%1 in bulk: %2")
@@ -158,7 +157,9 @@ QStringList workedTexts(const VesselView& view) {
             QStringLiteral("%1: %2").arg(shortDayText(step.on), word(combwright::word(step.work)));
         if (step.temperature)
             text += vesselWord(", %1").arg(shownTemperature(step.temperature->celsius()).text());
-        if (step.minutes) text += vesselWord(", %1 min").arg(step.minutes->value());
+        if (step.minutes)
+            text += vesselWord(", %1 h").arg(
+                QLocale().toString(static_cast<double>(step.minutes->value()) / 60.0, 'g', 3));
         if (!step.temperature && step.work != HoneyWork::Skimmed)
             text += vesselWord("; nobody wrote down how warm");
         if (!step.note.empty()) text += QStringLiteral(" (%1)").arg(fromUtf8(step.note));

@@ -8,6 +8,7 @@
 #include "core/places/explain_vessels.h"
 #include "core/places/pages/honey_store_page.h"
 #include "core/places/pages/page_text.h"
+#include "core/places/pages/vessel_words.h"
 #include "core/places/questions.h"
 #include "tests/support/five_buckets.h"
 #include "tests/support/support.h"
@@ -297,6 +298,72 @@ TEST_F(HoneyRoomStore, DuesOneItemARunAndKind) {
     due.clear();
     addDueHoney(season.read(), test::day("2027-12-20"), std::nullopt, due);
     EXPECT_TRUE(due.empty());
+}
+
+TEST_F(HoneyRoomStore, SaysWhatEachLacksTheWorstFirst) {
+    using Lacks = std::vector<HoneyLacks>;
+    const HoneyStore all = store();
+    const Day on = all.on;
+    EXPECT_EQ(bucket(all, "B4").lacks(on), Lacks{});
+    EXPECT_TRUE(bucket(all, "B4").ready(on));
+    EXPECT_EQ(bucket(all, "B3").lacks(on), Lacks{HoneyLacks::WaterMustGo});
+    EXPECT_EQ(bucket(all, "B5").lacks(on), Lacks{HoneyLacks::WaterNotRead});
+    EXPECT_EQ(lackTexts(bucket(all, "B5"), on), QStringList{"its water is not read"});
+    const HoneyStore asFilled = store("2027-08-07");
+    EXPECT_EQ(bucket(asFilled, "B4").lacks(asFilled.on), Lacks{HoneyLacks::NotSettled});
+    // 12,800 of the 13,600 g a bucket is filled with where nobody says more.
+    EXPECT_NEAR(*bucket(all, "B4").level, 12800.0 / 13600.0, 1e-9);
+    // Cold and not corrected: it has more water than it shows, and that comes before it.
+    playAll(season, water(R"("water_percent":17.8,"temperature_c":12)"));
+    const HoneyStore cold = store();
+    EXPECT_EQ(bucket(cold, "B5").lacks(on),
+              (Lacks{HoneyLacks::ReadsTooDry, HoneyLacks::WaterMustGo}));
+    playAll(season, R"({"do":"hold-back","on":"2027-08-10","bucket":{"bucket":"B5","run":"27-2"},)"
+                    R"("reason":"complaint"})");
+    EXPECT_EQ(bucket(store(), "B5").lacks(on).front(), HoneyLacks::Held);
+}
+
+TEST_F(HoneyRoomStore, SaysWhatAReadingComesToBeforeItIsKept) {
+    WaterReading reading;
+    EXPECT_FALSE(readingSays(reading)) << "no scale was read";
+    reading.water = WaterContent::roundedPercent(18.9);
+    ASSERT_TRUE(readingSays(reading));
+    EXPECT_FALSE(readingSays(reading)->awaits) << "nobody said how warm";
+    reading.temperature = Temperature::roundedCelsius(26);
+    EXPECT_TRUE(readingSays(reading)->awaits);
+    EXPECT_FALSE(readingSays(reading)->tooDry);
+    // About 0.09 points a degree: drier than it reads while warm, wetter while cold.
+    EXPECT_NEAR(*readingSays(reading)->correctedPercent, 18.9 - 6 * 0.09, 0.1);
+    EXPECT_EQ(readingSays(reading)->percent, 18.9) << "as read all the same";
+    reading.temperature = Temperature::roundedCelsius(12);
+    EXPECT_TRUE(readingSays(reading)->tooDry);
+    EXPECT_NEAR(*readingSays(reading)->correctedPercent, 18.9 + 8 * 0.09, 0.1);
+    reading.compensates = true;
+    EXPECT_FALSE(readingSays(reading)->awaits);
+}
+
+TEST_F(HoneyRoomStore, SaysWhatWarmingWouldCostInAll) {
+    const Vessel b1{bucket(store(), "B1").view.vessel};
+    HoneyStep planned;
+    planned.temperature = Temperature::roundedCelsius(40);
+    planned.minutes = Minutes(480);
+    const Day on = test::day("2027-08-20");
+    HeatOutlook outlook = heatOutlook(season.read(), b1, on, planned);
+    ASSERT_TRUE(outlook.step.damage);
+    EXPECT_EQ(outlook.step.heat, HeatClass::Gentle);
+    EXPECT_EQ(outlook.inAll.hours, 8);
+    EXPECT_EQ(heatOutlookTexts(outlook).size(), 1) << "nothing went before";
+    playAll(season, R"({"do":"work-honey","on":"2027-08-10","bucket":{"bucket":"B1","run":"27-2"},)"
+                    R"("work":"warmed","temperature_c":55,"minutes_min":1440})");
+    outlook = heatOutlook(season.read(), b1, on, planned);
+    EXPECT_EQ(outlook.step.hours, 8);
+    EXPECT_EQ(outlook.inAll.hours, 32);
+    EXPECT_GT(outlook.inAll.damage->hmfHigh, outlook.step.damage->hmfHigh);
+    EXPECT_EQ(heatOutlookTexts(outlook).size(), 2);
+    planned.minutes.reset();
+    outlook = heatOutlook(season.read(), b1, on, planned);
+    EXPECT_FALSE(outlook.step.damage) << "not known how long";
+    EXPECT_EQ(outlook.step.notKnown, 1);
 }
 
 }  // namespace

@@ -46,10 +46,11 @@ TEST_F(PourTogether, ProposesTheMostThereIsToTheGram) {
         press(form, "most");
         EXPECT_EQ(poured(form, "B1"), QStringLiteral("all"));
         EXPECT_EQ(poured(form, "B2"), QStringLiteral("all"));
-        EXPECT_EQ(poured(form, "B3"), QStringLiteral("12.914"));
+        // With a digit more than it needs: 12.914 could be read as twelve thousand.
+        EXPECT_EQ(poured(form, "B3"), QStringLiteral("12.9140"));
         EXPECT_EQ(poured(form, "B4"), QStringLiteral("all"));
         EXPECT_EQ(poured(form, "B5"), QString()) << "nobody read its water";
-        EXPECT_THAT(said(form, "says"), HasSubstr("52.9 kg"));
+        EXPECT_THAT(said(form, "says"), HasSubstr("52.9 kg<sup>w</sup>"));
         EXPECT_THAT(said(form, "says"), HasSubstr("within your 18.0 %"));
         fill(form, "lot", "Hill summer");
         enter(form);
@@ -138,6 +139,27 @@ TEST_F(PourTogether, WhatIsHeldGoesOnOnlyWithAReason) {
     ASSERT_EQ(read().all<Lot>().size(), 1U) << session.lastTold().toStdString();
     EXPECT_EQ(read().all<Lot>().front().reason, "cleared with the buyer");
     EXPECT_THAT(row(), HasSubstr("held since")) << "the hold went along";
+}
+
+TEST_F(PourTogether, NothingIsCutInLargeType) {
+    session.setLook(applyLook(*qApp, false, 2.0));
+    inForm([&](QDialog& form) {
+        pour(form, "B1", "all");
+        pour(form, "B3", "6.2");
+        QApplication::processEvents();
+        EXPECT_LE(form.width(), window->width());
+        EXPECT_LE(form.height(), window->height());
+        for (QPushButton* each : form.findChildren<QPushButton*>())
+            if (each->isVisible()) {
+                EXPECT_GE(each->width(), each->minimumSizeHint().width())
+                    << each->text().toStdString();
+            }
+        const auto* scroll = form.findChild<QScrollArea*>();
+        EXPECT_LE(scroll->widget()->width(), scroll->viewport()->width() + 1);
+        form.reject();
+    });
+    key(Qt::Key_B);
+    session.setLook(applyLook(*qApp, false, 1.0));
 }
 
 TEST_F(PourTogether, HalfTypedItIsThereAgain) {

@@ -3,6 +3,7 @@
 
 #include "tests/support/in_honey_room.h"
 #include "ui/honey_room/honey_page.h"
+#include "ui/shell/place_head.h"
 
 namespace combwright {
 namespace {
@@ -37,6 +38,7 @@ TEST_F(PagesOfTheRoom, AChordOpensAPageAndLeavesTheLineAlone) {
 }
 
 TEST_F(PagesOfTheRoom, TheRunBelongsToTheDayOfSpinning) {
+    openCreek();
     auto* run = window->findChild<QComboBox*>(QStringLiteral("run"));
     ASSERT_NE(run, nullptr);
     EXPECT_TRUE(run->isVisible());
@@ -66,6 +68,30 @@ TEST_F(PagesOfTheRoom, TheWordsAreWalkedByTheArrows) {
     QTest::keyClick(extract, Qt::Key_Right);
     EXPECT_TRUE(honey->isChecked());
     EXPECT_NE(qobject_cast<HoneyPage*>(room->page()), nullptr);
+}
+
+TEST_F(PagesOfTheRoom, TheWordsStandClearOfAllElseInTheHead) {
+    openCreek();
+    auto* head = window->findChild<PlaceHeadBar*>();
+    auto* words = window->findChild<PageWords*>();
+    auto* run = window->findChild<QComboBox*>(QStringLiteral("run"));
+    ASSERT_TRUE(head && words && run);
+    const auto placed = [head](const QWidget* widget) {
+        return QRect(widget->mapTo(head, QPoint()), widget->size());
+    };
+    for (const double factor : {1.0, 1.3, 2.0})
+        for (const GoTo::Page page : {GoTo::Page::Board, GoTo::Page::Honey}) {
+            setTextSize(factor);
+            room->openPage(page);
+            QApplication::processEvents();
+            EXPECT_TRUE(head->rect().contains(placed(words))) << factor;
+            EXPECT_GE(words->width(), words->sizeHint().width()) << factor;
+            for (const QWidget* other :
+                 {static_cast<QWidget*>(head->button()), static_cast<QWidget*>(run)})
+                EXPECT_FALSE(other->isVisible() && placed(other).intersects(placed(words)))
+                    << other->objectName().toStdString() << " at " << factor;
+        }
+    setTextSize(1.0);
 }
 
 TEST_F(PagesOfTheRoom, TheHelpTellsTheWay) {

@@ -14,8 +14,11 @@
 #include "core/actions/yard/tasks.h"
 #include "core/places/due/due_list.h"
 #include "core/places/pages/due_words.h"
+#include "tests/support/five_buckets.h"
 #include "tests/support/in_window.h"
 #include "tests/support/mill_lane.h"
+#include "ui/honey_room/honey_page.h"
+#include "ui/honey_room/honey_room_place.h"
 #include "ui/shell/small_form.h"
 #include "ui/yard/yard_place.h"
 
@@ -82,6 +85,19 @@ class TodayInWindow : public test::WindowTest {
 
     TodayPlace* today = nullptr;
     int forms = 0;
+};
+
+/// A closed run in August, its buckets not all read: nothing else is due.
+class HoneyDueInWindow : public test::WindowTest {
+  protected:
+    void SetUp() override {
+        clock.set("2027-08-20");
+        openWindow(R"({"do":"add-yard","on":"2027-04-01","yard_name":"Hill"})"
+                   "\n" +
+                   test::fiveBuckets() +
+                   R"({"do":"close-run","on":"2027-08-08","run":"27-2"})"
+                   "\n");
+    }
 };
 
 TEST_F(TodayInWindow, SaysWhatIsDueAndTicksANoteOff) {
@@ -320,6 +336,17 @@ TEST_F(TodayInWindow, OpensTheYardAndDayALineWasTypedFor) {
     EXPECT_EQ(yard->sheetView().model().lineOf(1), QStringLiteral("e b4 half"));
     session.drafts().drop(sheet, row);
     yard->sheetView().model().discard(1);
+}
+
+TEST_F(HoneyDueInWindow, AHoneyLineOpensTheHoneyItIsAbout) {
+    auto* today = qobject_cast<TodayPlace*>(window->current());
+    ASSERT_NE(today, nullptr);
+    ASSERT_FALSE(today->due().lines().empty());
+    QTest::keyClick(focus(), Qt::Key_Home);
+    QTest::keyClick(focus(), Qt::Key_Return);
+    auto* room = qobject_cast<HoneyRoomPlace*>(window->current());
+    ASSERT_NE(room, nullptr) << today->due().accessibleDescription().toStdString();
+    EXPECT_NE(qobject_cast<HoneyPage*>(room->page()), nullptr);
 }
 
 }  // namespace
