@@ -318,7 +318,7 @@ TEST_F(InTheHoneyRoom, NothingScrollsSidewaysOrIsClippedAtTwiceTheText) {
             room->reload();
             QApplication::processEvents();
             if (window->width() > size.width()) continue;  // the shell itself needs more there
-            auto* scroll = room->findChild<QScrollArea*>();
+            auto* scroll = room->findChild<QScrollArea*>(QStringLiteral("room_scroll"));
             EXPECT_LE(scroll->widget()->width(), scroll->viewport()->width())
                 << factor << " at " << size.width();
             for (QPushButton* button : room->findChildren<QPushButton*>()) {

@@ -35,7 +35,9 @@ class WithStickyHands : public test::ByThePad {
         unhurried = true;
     }
     bool turns() const { return room->spinDesk().turns(); }
-    QScrollArea& scroll() const { return *room->findChild<QScrollArea*>(); }
+    QScrollArea& scroll() const {
+        return *room->findChild<QScrollArea*>(QStringLiteral("room_scroll"));
+    }
     template <class Widget>
     Widget* part(const char* name) const {
         return room->findChild<Widget*>(QLatin1String(name));

@@ -32,7 +32,7 @@ class PackForm {
         m_before->setObjectName(QStringLiteral("before"));
         m_lines = std::make_unique<KindLines>(m_form, kinds, "packed", fairWord("how many"), true);
         m_reason = m_form.line(fairWord("On what grounds"), "reason_held",
-                               fairWord("only where something is held back"));
+                               fairWord("only if it is held back"));
         m_note = mayStayEmpty(m_form, fairWord("Note"), "note");
         m_caution = m_form.caution(QStringLiteral(" "));
         m_caution->setObjectName(QStringLiteral("caution"));

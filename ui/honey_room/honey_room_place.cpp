@@ -39,6 +39,7 @@ HoneyRoomPlace::HoneyRoomPlace(Session& session, QWidget* parent) : Place(sessio
     m_pages = new QStackedWidget(this);
     m_extract = new QWidget(m_pages);
     m_scroll = new QScrollArea(m_extract);
+    m_scroll->setObjectName(QStringLiteral("room_scroll"));
     m_scroll->setFrameShape(QFrame::NoFrame);
     m_scroll->setWidgetResizable(true);
     m_scroll->setFocusPolicy(Qt::NoFocus);

@@ -42,8 +42,8 @@ class FillForm {
         m_form.scrollFields();
         m_from = m_form.choice(jarWord("Out of"), "honey");
         offerHoney(m_from, session.read(), on);
-        m_jars = m_form.line(jarWord("Jars"), "jars",
-                             jarWord("29x454 g, 3x227 g; or a number for each kind"), 40);
+        m_jars =
+            m_form.line(jarWord("Jars"), "jars", jarWord("29x454 g, 3x227 g; or each below"), 30);
         m_kinds = std::make_unique<KindLines>(m_form, kinds, "jars", jarWord("how many"));
         m_spoiled = m_form.line(jarWord("Broken while filling"), "spoiled",
                                 jarWord("2 454 g; may stay empty"));
@@ -56,7 +56,7 @@ class FillForm {
         m_code = m_form.line(jarWord("Lot code"), "code", QString());
         m_best = m_form.line(jarWord("Best before"), "best_before", QString());
         m_reason = m_form.line(jarWord("On what grounds"), "reason_held",
-                               jarWord("only where it is held back"));
+                               jarWord("only if it is held back"));
         m_note = mayStayEmpty(m_form, jarWord("Note"), "note");
         m_outlook = m_form.say(QStringLiteral(" "));
         m_outlook->setObjectName(QStringLiteral("outlook"));
@@ -348,8 +348,8 @@ bool askToWeighJars(QWidget* parent, Session& session, const std::optional<Id<Bo
     auto* of = form.choice(jarWord("Filling"), "filling");
     offerFillings(of, session.read(), on, QString());
     choose(of, filling);
-    auto* weighed = form.line(jarWord("Honey alone, g"), "weighed",
-                              jarWord("456, 455.5; or 227 g: 229, 228; 454 g: 456"), 44);
+    auto* weighed =
+        form.line(jarWord("Honey alone, g"), "weighed", jarWord("456, 455.5; 227 g: 229, 228"), 30);
     form.say(jarWord(
         "Jar by jar, without glass and lid. A label promises what is in it: the mean must reach "
         "it, and a single jar may lack a little."));

@@ -90,6 +90,7 @@ void JarsPage::addDeeds() {
     desk().addDeed(tr("Fill"), Qt::Key_F,
                    [this] { askToFillJars(this, session(), std::nullopt, today()); });
     desk().addDeed(tr("Out"), Qt::Key_O, [this] { askToGoOut(this, session(), today()); });
+    desk().addDeed(tr("In bulk"), Qt::Key_U, [this] { askToGoInBulk(this, session(), today()); });
     desk().addDeed(tr("Count"), Qt::Key_C, [this] { askToCountShelf(this, session(), today()); });
     desk().addDeed(tr("Weigh"), Qt::Key_W,
                    [this] { askToWeighJars(this, session(), filling(), today()); });
@@ -359,8 +360,8 @@ QString JarsPage::help() const {
            {QStringLiteral("W"), tr("weighs a sample of the chosen filling against its label")},
            {QStringLiteral("C"), tr("counts what stands there; only what is typed is counted")},
            {QStringLiteral("N, P, B"), tr("a new kind, prices, empty jars and lids bought")},
-           {QStringLiteral("O"),
-            tr("out of the door: sold, given away, kept, broken, come back")}}},
+           {QStringLiteral("O"), tr("out of the door: sold, given away, kept, broken, come back")},
+           {QStringLiteral("U"), tr("honey in bulk out of a bucket or lot, by its mass")}}},
          {tr("The chosen filling"),
           {{QStringLiteral("L"), tr("labels on bought sheets, with what must not be forgotten")},
            {QStringLiteral("J"), tr("a leaf to hang on a jar, told from what you wrote")},

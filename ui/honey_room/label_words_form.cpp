@@ -42,7 +42,7 @@ bool askForLabelWords(QWidget* parent, Session& session, Day on) {
     form.scrollFields();
     const auto line = [&](const QString& label, const char* name, const QString& example,
                           const std::string& now) {
-        auto* edit = form.line(label, name, example, 36);
+        auto* edit = form.line(label, name, example, 30);
         edit->setText(fromUtf8(now));
         return edit;
     };
@@ -60,9 +60,8 @@ bool askForLabelWords(QWidget* parent, Session& session, Day on) {
     code->setCurrentIndex(code->findData(static_cast<int>(text.code)));
     auto* flower = line(labelWord("Flower named on it"), "flower",
                         labelWord("Heather; may stay empty"), text.flower);
-    auto* grounds =
-        line(labelWord("Your statement why"), "flower_grounds",
-             labelWord("on the moor from 10 August to 12 September"), text.flowerGrounds);
+    auto* grounds = line(labelWord("Your statement why"), "flower_grounds",
+                         labelWord("on the moor in August"), text.flowerGrounds);
     auto* claim = form.caution(QStringLiteral(" "));
     claim->setObjectName(QStringLiteral("claim"));
     auto* more =

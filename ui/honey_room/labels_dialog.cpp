@@ -236,7 +236,7 @@ QWidget* LabelsDialog::buildFields() {
     m_kind = choice(tr("Of the kind"), "kind");
     m_count = line(tr("How many of each"), "count", tr("left empty: one a jar"));
     m_right = line(tr("Too far right, mm"), "right", tr("as the calibration page shows it"));
-    m_down = line(tr("Too far down, mm"), "down", tr("above or to the left: below nothing, -1.5"));
+    m_down = line(tr("Too far down, mm"), "down", tr("-1.5 where too far up"));
     column->addLayout(form);
     auto* buttons = new QHBoxLayout;
     m_calibrate = new QPushButton(tr("&Calibration page…"), side);

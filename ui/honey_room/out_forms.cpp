@@ -9,6 +9,7 @@
 #include "core/places/pages/goods_ahead_words.h"
 #include "core/places/pages/goods_pages.h"
 #include "core/places/pages/trace_words.h"
+#include "core/words/figures.h"
 #include "core/words/words.h"
 #include "ui/honey_room/goods_fields.h"
 #include "ui/honey_room/trace_view.h"
@@ -20,14 +21,14 @@ namespace {
 QString outWord(const char* text) { return QCoreApplication::translate("out_forms", text); }
 
 /// In words of their own: a hive is given feed, a jar is given away.
-void offerHow(QComboBox* box) {
+void offerHow(QComboBox* box, const QString& broken) {
     const auto offer = [&](OutHow how, const QString& text) {
         box->addItem(text, static_cast<int>(how));
     };
     offer(OutHow::Sold, outWord("sold"));
     offer(OutHow::Given, outWord("given away"));
     offer(OutHow::Kept, outWord("kept for ourselves"));
-    offer(OutHow::Broken, outWord("broken"));
+    offer(OutHow::Broken, broken);
     offer(OutHow::CameBack, outWord("came back"));
 }
 
@@ -100,9 +101,9 @@ bool askToGoOut(QWidget* parent, Session& session, Day on) {
     SmallForm form(parent, session, outWord("Out of the door, %1").arg(dayText(on)));
     form.scrollFields();
     auto* how = form.choice(outWord("How"), "how");
-    offerHow(how);
-    auto* goods = form.line(outWord("What"), "goods",
-                            outWord("12 454 g, 3 skep at 6; or a number for each kind"), 44);
+    offerHow(how, outWord("broken"));
+    auto* goods =
+        form.line(outWord("What"), "goods", outWord("12 454 g, 3 skep at 6; or below"), 30);
     const KindLines lines(form, kinds, "out", outWord("how many"));
     auto* filling = form.choice(outWord("Of the filling"), "filling");
     offerFillings(filling, session.read(), on, outWord("the only one left, or not known"));
@@ -111,7 +112,7 @@ bool askToGoOut(QWidget* parent, Session& session, Day on) {
     auto* place = form.line(outWord("Where"), "place", outWord("gate, market; may stay empty"));
     auto* buyer = form.line(outWord("To whom"), "buyer", outWord("only in trade, or if wished"));
     auto* reason =
-        form.line(outWord("On what grounds"), "reason_held", outWord("only where it is held back"));
+        form.line(outWord("On what grounds"), "reason_held", outWord("only if it is held back"));
     auto* note = mayStayEmpty(form, outWord("Note"), "note");
     auto* outlook = form.say(QStringLiteral(" "));
     outlook->setObjectName(QStringLiteral("outlook"));
@@ -162,6 +163,70 @@ bool askToGoOut(QWidget* parent, Session& session, Day on) {
         deed.how = howSaid();
         deed.goods = lines.inLine(goods);
         deed.bottling = chosenId<Bottling>(filling);
+        if (!price->isHidden() && !readField(session, price, deed.price)) return false;
+        deed.place = typedWords(place);
+        if (!buyer->isHidden()) deed.buyer = typedWords(buyer);
+        deed.reason = typedWords(reason);
+        deed.note = typedWords(note);
+        return session.run(deed).has_value();
+    });
+    return form.exec() == QDialog::Accepted;
+}
+
+bool askToGoInBulk(QWidget* parent, Session& session, Day on) {
+    SmallForm form(parent, session, outWord("Honey in bulk, %1").arg(dayText(on)));
+    form.scrollFields();
+    auto* how = form.choice(outWord("How"), "how");
+    offerHow(how, outWord("spilled"));
+    auto* from = form.choice(outWord("Out of"), "honey");
+    offerHoney(from, session.read(), on);
+    auto* mass = form.line(outWord("How much, %1").arg(massUnit()), "mass", outWord("5, or 850 g"));
+    auto* price = form.line(outWord("Price of all"), "price", outWord("may stay empty"));
+    auto* place = form.line(outWord("Where"), "place", outWord("gate, market; may stay empty"));
+    auto* buyer = form.line(outWord("To whom"), "buyer", outWord("only in trade, or if wished"));
+    auto* reason =
+        form.line(outWord("On what grounds"), "reason_held", outWord("only if it is held back"));
+    auto* note = mayStayEmpty(form, outWord("Note"), "note");
+    auto* outlook = form.say(QStringLiteral(" "));
+    outlook->setObjectName(QStringLiteral("outlook"));
+    auto* caution = form.caution(QStringLiteral(" "));
+    caution->setObjectName(QStringLiteral("caution"));
+    const auto look = [&] {
+        const auto went = chosen<OutHow>(how).value_or(OutHow::Sold);
+        form.showField(price, went == OutHow::Sold || went == OutHow::CameBack);
+        form.showField(buyer, went != OutHow::Kept && went != OutHow::Broken);
+        const auto vessel = honeyChosen(from);
+        std::optional<Known<Mass>> drawn;
+        if (!vessel || !readsAs(mass->text(), drawn)) return;
+        const auto middle = drawn ? drawn->middle() : std::nullopt;
+        const FillingAhead then = fillingAhead(session.read(), *vessel, {},
+                                               middle && went != OutHow::CameBack
+                                                   ? std::optional(Mass::roundedGrams(*middle))
+                                                   : std::nullopt,
+                                               std::nullopt, on);
+        form.sayAgain(outlook, bulkAheadText(then));
+        form.sayAgain(caution, went == OutHow::Broken || went == OutHow::CameBack
+                                   ? QString()
+                                   : fillingAheadCautions(then, on).join(QLatin1Char('\n')));
+    };
+    for (QComboBox* each : {how, from})
+        QObject::connect(each, &QComboBox::currentIndexChanged, &form, look);
+    QObject::connect(mass, &QLineEdit::textChanged, &form, look);
+    look();
+    form.keepDraft(QStringLiteral("go-in-bulk"));
+    form.beginIn(how);
+    form.onAccept([&] {
+        GoOut deed;
+        deed.on = on;
+        deed.how = chosen<OutHow>(how);
+        const auto vessel = honeyChosen(from);
+        if (!vessel) {
+            session.tell(outWord("No bucket or lot has honey in it."), true);
+            return false;
+        }
+        deed.bucket = vessel->bucket;
+        deed.lot = vessel->lot;
+        if (!readField(session, mass, deed.mass)) return false;
         if (!price->isHidden() && !readField(session, price, deed.price)) return false;
         deed.place = typedWords(place);
         if (!buyer->isHidden()) deed.buyer = typedWords(buyer);

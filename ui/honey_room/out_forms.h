@@ -13,6 +13,8 @@ namespace combwright {
 
 /// Each says whether anything was kept.
 bool askToGoOut(QWidget* parent, Session& session, Day on);
+/// Honey out of a bucket or lot by its mass.
+bool askToGoInBulk(QWidget* parent, Session& session, Day on);
 /// Afterwards the trace is shown where that was wished.
 bool askForComplaint(QWidget* parent, Session& session, const std::optional<Id<Bottling>>& filling,
                      Day on);

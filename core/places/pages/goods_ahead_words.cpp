@@ -16,8 +16,8 @@ namespace {
 QString aheadSay(const char* text) { return QCoreApplication::translate("goods_ahead", text); }
 
 QString packingAheadName(const PackingAhead& packing) {
-    return packing.kind ? aheadSay("empty %1").arg(fromUtf8(packing.kind->name.text()))
-                        : aheadSay("lids %1").arg(fromUtf8(packing.lid));
+    return packing.kind ? aheadSay("Empty %1").arg(fromUtf8(packing.kind->name.text()))
+                        : aheadSay("Lids %1").arg(fromUtf8(packing.lid));
 }
 
 }  // namespace
@@ -56,7 +56,8 @@ QStringList fillingAheadCautions(const FillingAhead& ahead, Day on) {
     if (const QString treated = treatedText(honey.view.treated); !treated.isEmpty())
         said << treated + QLatin1Char('.');
     if (honey.setAtRisk && honey.whenSetFrom && honey.whenSetTo)
-        said << settingText(honey) + QLatin1Char('.');
+        said << aheadSay("Sound now; %1 of water between the crystals: it can ferment then.")
+                    .arg(settingText(honey));
     if (ahead.left && *ahead.left < Mass{})
         said << aheadSay("That is %1 more than is written down as there.")
                     .arg(massToTheGram(-*ahead.left));
@@ -68,6 +69,14 @@ QStringList fillingAheadCautions(const FillingAhead& ahead, Day on) {
                         .arg(packingAheadName(each))
                         .arg(-each.left);
     return said;
+}
+
+QString bulkAheadText(const FillingAhead& ahead) {
+    const QString name = fromUtf8(ahead.honey.view.name);
+    const auto there = ahead.left ? ahead.left : ahead.honey.view.ledger.left;
+    if (!there) return aheadSay("How much is in %1 nobody weighed.").arg(name);
+    if (*there < Mass{}) return {};
+    return aheadSay("%1 stay in %2.").arg(massToTheGram(*there), name);
 }
 
 QString onTheJarsText(const std::optional<std::string>& code,

@@ -16,6 +16,8 @@ namespace combwright {
 QStringList fillingAheadText(const FillingAhead& ahead);
 /// What speaks against filling it: held, not settled, too wet, not read, not enough.
 QStringList fillingAheadCautions(const FillingAhead& ahead, Day on);
+/// "8.600 kg stay in B1 of Hill 27": of honey that goes in bulk, which is all drawn.
+QString bulkAheadText(const FillingAhead& ahead);
 /// "On the jars: lot L27-1-1, best before Sat 1 Sep 2029"; what is not known is said.
 QString onTheJarsText(const std::optional<std::string>& code, const std::optional<Day>& bestBefore);
 

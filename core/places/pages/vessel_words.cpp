@@ -157,7 +157,9 @@ QStringList workedTexts(const VesselView& view) {
             QStringLiteral("%1: %2").arg(shortDayText(step.on), word(combwright::word(step.work)));
         if (step.temperature)
             text += vesselWord(", %1").arg(shownTemperature(step.temperature->celsius()).text());
-        if (step.minutes) text += vesselWord(", %1 min").arg(step.minutes->value());
+        if (step.minutes)
+            text += vesselWord(", %1 h").arg(
+                QLocale().toString(static_cast<double>(step.minutes->value()) / 60.0, 'g', 3));
         if (!step.temperature && step.work != HoneyWork::Skimmed)
             text += vesselWord("; nobody wrote down how warm");
         if (!step.note.empty()) text += QStringLiteral(" (%1)").arg(fromUtf8(step.note));

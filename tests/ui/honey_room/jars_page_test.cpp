@@ -34,8 +34,8 @@ TEST_F(JarsInRoom, FillingShowsWhatItTakesBeforeItIsKept) {
         const std::string outlook = said(form, "outlook");
         EXPECT_THAT(outlook, HasSubstr("120 g lost: 13.967 kg out of B1"));
         EXPECT_THAT(outlook, HasSubstr("133 g stay in it"));
-        EXPECT_THAT(outlook, HasSubstr("empty 454 g jar: 171 are left"));
-        EXPECT_THAT(outlook, HasSubstr("lids 63 mm: 68 are left"));
+        EXPECT_THAT(outlook, HasSubstr("Empty 454 g jar: 171 are left"));
+        EXPECT_THAT(outlook, HasSubstr("Lids 63 mm: 68 are left"));
         EXPECT_THAT(outlook, HasSubstr("lot L27-1-1"));
         EXPECT_THAT(outlook, HasSubstr("10 Jan 2030")) << "24 months by the keeper's rule";
         EXPECT_THAT(said(form, "caution"), Not(HasSubstr("Not ready")));
@@ -66,7 +66,7 @@ TEST_F(JarsInRoom, ALineAKindIsTheSameAndHoneyThatIsNotReadyIsQuestioned) {
         enter(form);
         EXPECT_TRUE(form.isVisible()) << "more than there is stays typed";
         fill(form, "jars_1", "150");
-        EXPECT_THAT(said(form, "caution"), HasSubstr("lids 63 mm: 50 too few"));
+        EXPECT_THAT(said(form, "caution"), HasSubstr("Lids 63 mm: 50 too few"));
         fill(form, "jars_1", "30");
         fill(form, "jars_2", "1");
         fill(form, "code", "AUTUMN-1");
@@ -132,6 +132,27 @@ TEST_F(JarsInRoom, OutOfTheDoorNeverBelowNothing) {
     });
     key(Qt::Key_C);
     EXPECT_EQ(cell(page->shelf(), 0, 1), "45");
+}
+
+// 14,100 − 5,000 = 9,100; 14.2 kg are 100 g too much.
+TEST_F(JarsInRoom, HoneyGoesInBulkByItsMass) {
+    open();
+    inForm([&](QDialog& form) {
+        choose(form, "honey", QStringLiteral("B1"));
+        fill(form, "mass", "14.2");
+        EXPECT_THAT(said(form, "caution"), HasSubstr("100 g more than is written down"));
+        fill(form, "mass", "5");
+        EXPECT_EQ(said(form, "outlook"), "9.100 kg stay in B1 of 27-1.");
+        fill(form, "price", "40");
+        fill(form, "buyer", "bakery");
+        expectReachable(form);
+        enter(form);
+    });
+    key(Qt::Key_U);
+    ASSERT_EQ(read().all<GoingOut>().size(), 1U);
+    EXPECT_EQ(read().all<GoingOut>()[0].each, Money::hundredths(4'000));
+    EXPECT_EQ(vesselLedger(read(), vesselOf(read().all<GoingOut>()[0]), today).left,
+              Mass::grams(9'100));
 }
 
 TEST_F(JarsInRoom, AComplaintHoldsTheHoneyAndAHeldJarIsQuestioned) {
