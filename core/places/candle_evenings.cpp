@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <map>
 
-#include "core/actions/wax/wax_rules.h"
+#include "core/places/candle_shades.h"
 #include "core/places/wax_bench.h"
 #include "core/storage/queries/constants.h"
 #include "core/storage/queries/goods_shelf.h"

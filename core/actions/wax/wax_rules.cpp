@@ -37,17 +37,6 @@ std::string gramsText(Mass mass) { return std::to_string(mass.grams()); }
 
 }  // namespace
 
-std::vector<std::string> waxParts(std::string_view line) {
-    std::vector<std::string> parts;
-    while (true) {
-        const std::size_t comma = line.find(',');
-        if (auto part = trimmed(line.substr(0, comma)); !part.empty())
-            parts.push_back(std::move(part));
-        if (comma == std::string_view::npos) return parts;
-        line.remove_prefix(comma + 1);
-    }
-}
-
 Result<void> demandWax(const std::optional<Known<Mass>>& mass, const std::string& field,
                        bool needed) {
     const bool said = mass && mass->value;
@@ -357,22 +346,6 @@ Result<void> demandWish(const Read& file, const CandleWish& wish) {
     if (wish.by < wish.on) return Refusal{Code::Contradiction, "wanted_by", {{"other", "on"}}};
     if (const auto shades = readShades(wish.shades); !shades) return shades.error();
     return {};
-}
-
-Result<std::vector<WaxShade>> readShades(std::string_view line) {
-    std::vector<WaxShade> shades;
-    for (const std::string& part : waxParts(line)) {
-        const auto& words = Choices<WaxShade>::words;
-        const auto found = std::find(words.begin(), words.end(), part);
-        if (found == words.end())
-            return Refusal{
-                Code::NotAChoice, "shades", {{"value", part}, {"choices", "light, mid, dark"}}};
-        const auto shade = static_cast<WaxShade>(found - words.begin());
-        if (std::find(shades.begin(), shades.end(), shade) != shades.end())
-            return Refusal{Code::Duplicate, "shades", {{"name", part}}};
-        shades.push_back(shade);
-    }
-    return shades;
 }
 
 Result<std::array<bool, 7>> readWeekdays(std::string_view line) {

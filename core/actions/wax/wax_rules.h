@@ -11,6 +11,7 @@
 
 #include "core/model/wax/candle.h"
 #include "core/model/wax/hive_goods.h"
+#include "core/places/candle_shades.h"
 #include "core/storage/rows.h"
 #include "core/support/result.h"
 
@@ -33,9 +34,6 @@ struct Choices<ProjectWork> {
 
 /// More than comes to any bench.
 inline constexpr Mass mostWax = Mass::grams(10'000'000);
-
-/// Parts parted by commas, without blanks at their ends; empty ones left out.
-std::vector<std::string> waxParts(std::string_view line);
 
 /// Not negative, above 0 with a figure where `needed`, at most mostWax. Refused with Missing,
 /// OutOfRange.
@@ -77,8 +75,6 @@ Result<std::vector<WaxUse>> readWaxDrawn(const Read& file, std::string_view line
                                          const std::optional<Mass>& needed);
 
 Result<void> demandWish(const Read& file, const CandleWish& wish);
-/// "light, mid" in that order. Refused with NotAChoice under "shades", Duplicate.
-Result<std::vector<WaxShade>> readShades(std::string_view line);
 /// Monday is the first; all seven where nothing is said. Refused with WrongType "weekdays".
 Result<std::array<bool, 7>> readWeekdays(std::string_view line);
 /// 0 is Monday.
