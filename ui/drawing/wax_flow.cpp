@@ -457,6 +457,8 @@ void paintWants(QPainter& painter, const QRectF& box, const FlowOfWax& flow, con
         painter.setPen(plainPen(look.paint(Paint::Edge), look.px(1.0)));
         painter.drawRect(stub);
         const double y = out[n] + std::max(thick / 2.0 + cap / 2.0, cap + look.px(4.0));
+        // Between two shades other bands run; the words would lie on them.
+        if (n + 1 < flow.shades.size() && thick < cap + look.px(2.0)) continue;
         paintText(painter, {x + look.px(4.0), y}, flow.shades[n].rest, look.font(TextSize::Note),
                   look.tone(Tone::Muted));
     }

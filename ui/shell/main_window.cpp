@@ -220,8 +220,8 @@ void MainWindow::countWaiting() {
 }
 
 void MainWindow::showHead() {
-    const Place* inFront = current();
-    m_heat->standAside(inFront && inFront->showsHeat());
+    // The wax bench shows a pot on heat itself, where one works.
+    m_heat->standAside(qobject_cast<WaxBenchPlace*>(current()) != nullptr);
     if (Place* place = current()) {
         const auto controls = m_controls.find(place);
         m_head->show(place->head(), controls == m_controls.end() ? nullptr : controls->second);

@@ -90,8 +90,6 @@ class Place : public QWidget {
     virtual std::optional<DueWhere> worksAt() const { return std::nullopt; }
     /// Waits until what is reckoned in the background is shown: for pictures, prints and tests.
     virtual void settle() {}
-    /// It shows a pot on heat itself; elsewhere the window does.
-    virtual bool showsHeat() const { return false; }
     /// A widget for the head, beside the words under the title; may be none.
     virtual QWidget* headControls() { return nullptr; }
 

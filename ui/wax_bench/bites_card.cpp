@@ -9,6 +9,7 @@
 #include "core/words/words.h"
 #include "ui/drawing/lettering.h"
 #include "ui/drawing/strokes.h"
+#include "ui/wax_bench/wax_choices.h"
 
 namespace combwright {
 namespace {
@@ -16,12 +17,6 @@ namespace {
 constexpr double bitesLeft = 218.0;  // px at the base font
 
 QString metresWord(double metres) { return QLocale().toString(metres, 'f', 1); }
-
-QString plural(const std::string& kind, std::int64_t count) {
-    const QString name = fromUtf8(kind);
-    if (count == 1 || name.endsWith(QLatin1Char('s'))) return name;
-    return name + QLatin1Char('s');
-}
 
 QString upperFirst(QString text) {
     if (!text.isEmpty()) text.front() = text.front().toUpper();
@@ -54,14 +49,17 @@ QString BitesCard::countsOf(const std::vector<std::int64_t>& counts) const {
 
 void BitesCard::sayOneMore(const CandleEvenings& plan) {
     QStringList all;
+    bool cavityOrEvening = false;
     for (const OneMoreCandleThing& each : plan.oneMore) {
         QStringList changes;
         for (std::size_t n = 0; n < each.change.size(); ++n)
             if (each.change[n] != 0)
                 changes << (each.change[n] > 0 ? QStringLiteral("+") : QStringLiteral("−")) +
                                QString::number(std::abs(each.change[n])) + QLatin1Char(' ') +
-                               plural(plan.wants[n].what, std::abs(each.change[n]));
+                               candlesText(plan.wants[n].what, std::abs(each.change[n]));
         if (changes.isEmpty()) continue;
+        cavityOrEvening = cavityOrEvening || each.what == OneMoreCandleThing::What::Cavity ||
+                          each.what == OneMoreCandleThing::What::Evening;
         QString what;
         switch (each.what) {
             case OneMoreCandleThing::What::Cavity:
@@ -82,6 +80,8 @@ void BitesCard::sayOneMore(const CandleEvenings& plan) {
     }
     m_oneMore = all.isEmpty() ? tr("One thing more alone changes nothing.")
                               : tr("One more of each: %1.").arg(all.join(QStringLiteral(" · ")));
+    if (!all.isEmpty() && !cavityOrEvening)
+        m_oneMore += tr(" A mould or an evening more changes nothing before that.");
 }
 
 void BitesCard::show(const CandleEvenings& plan) {
@@ -107,7 +107,7 @@ void BitesCard::show(const CandleEvenings& plan) {
                 line.name = tr("%1 moulds").arg(upperFirst(fromUtf8(row.name)));
                 line.have = QString::number(std::llround(row.have));
                 line.need = QString::number(std::llround(row.need));
-                line.unit = plural(row.name, 2);
+                line.unit = candlesText(row.name, 2);
                 amount = QString::number(std::llround(std::abs(row.over)));
                 line.note = row.evenings ? tr("%1 evenings needed, %2 to come")
                                                .arg(*row.evenings)
@@ -130,7 +130,7 @@ void BitesCard::show(const CandleEvenings& plan) {
         m_lines.push_back(line);
     }
     QStringList order;
-    for (const CandleWanted& want : plan.wants) order << plural(want.what, 2);
+    for (const CandleWanted& want : plan.wants) order << candlesText(want.what, 2);
     m_said << tr("Wanted first: %1.").arg(order.join(QStringLiteral(", "))) << QString();
     const WithThisWax apart = withThisWax(plan, plan.needs);
     const WithThisWax mixed = withThisWax(plan, plan.mixed);
@@ -259,7 +259,7 @@ void BitesCard::paintEvent(QPaintEvent*) {
             const double longest = std::max(line.share, 1.0);
             const double wide = barRight - barLeft;
             const double there = wide * std::min(line.share, 1.0) / longest;
-            const QRectF bar(barLeft, base - cap, wide, cap);
+            const QRectF bar(barLeft + there, base - cap, wide - there, cap);
             painter.setPen(line.isShort ? dashedPen(look.tone(Tone::Warn), look.px(1.0))
                                         : plainPen(look.tone(Tone::Line), look.px(1.0)));
             painter.setBrush(look.tone(Tone::Surface));

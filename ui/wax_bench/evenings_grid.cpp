@@ -10,6 +10,7 @@
 #include "core/words/words.h"
 #include "ui/drawing/lettering.h"
 #include "ui/drawing/strokes.h"
+#include "ui/wax_bench/wax_choices.h"
 
 namespace combwright {
 namespace {
@@ -20,6 +21,8 @@ constexpr int gridLast = 100;
 constexpr int gridEnd = 172;
 constexpr int gridField = 38;
 constexpr double leastColumn = 20.0;
+/// Narrower evenings than that stand below the words.
+constexpr double besideColumn = 26.0;
 
 CandleView::Shape shapeOf(CandleForm form) {
     switch (form) {
@@ -68,6 +71,9 @@ QString monthHead(Day day) {
 }  // namespace
 
 struct EveningsGrid::Laid {
+    /// No room for the evenings beside the words: they stand below them, row by row.
+    bool below = false;
+    double words = 0;  ///< height of a row's words, where the evenings are below them
     double left = 0, column = 0, last = 0, end = 0;
     std::vector<double> rowTop;
     double head = 0, bottom = 0;
@@ -198,17 +204,30 @@ QString EveningsGrid::rowWords(std::size_t at) const {
              said.finish, parts.join(QStringLiteral(", ")));
 }
 
+bool EveningsGrid::eveningsBelow() const {
+    const Look& look = m_session.look();
+    const auto many = static_cast<double>(std::max<std::size_t>(m_board.columns.size(), 1));
+    return (width() - look.px(gridWords + gridLast + gridEnd)) / many < look.px(besideColumn);
+}
+
+double EveningsGrid::wordsHigh() const {
+    const Look& look = m_session.look();
+    return lineStep(look.font(TextSize::Body, true)) + lineStep(look.font(TextSize::Note)) +
+           look.px(12.0);
+}
+
 int EveningsGrid::rowHeight(std::size_t row) const {
     const Look& look = m_session.look();
-    const double words =
-        lineStep(look.font(TextSize::Body, true)) + lineStep(look.font(TextSize::Note));
     const double candle = ::combwright::candleSize(shapeOf(m_board.rows[row].form), look).height();
-    return static_cast<int>(std::max(words + look.px(12.0), candle + look.px(14.0)));
+    return static_cast<int>(eveningsBelow() ? wordsHigh() + candle + look.px(10.0)
+                                            : std::max(wordsHigh(), candle + look.px(14.0)));
 }
 
 int EveningsGrid::headHigh() const {
     const Look& look = m_session.look();
-    return static_cast<int>(look.px(8.0) + 2.3 * lineStep(look.font(TextSize::Head, true)));
+    const double title = look.px(8.0) + 2.3 * lineStep(look.font(TextSize::Head, true));
+    return static_cast<int>(eveningsBelow() ? title + 2.4 * lineStep(look.font(TextSize::Note))
+                                            : title);
 }
 
 QSize EveningsGrid::sizeHint() const {
@@ -220,9 +239,11 @@ QSize EveningsGrid::sizeHint() const {
 EveningsGrid::Laid EveningsGrid::lay() const {
     const Look& look = m_session.look();
     Laid laid;
-    laid.left = look.px(gridWords);
+    laid.below = eveningsBelow();
     laid.end = width() - look.px(gridEnd);
-    laid.last = laid.end - look.px(gridLast);
+    laid.left = laid.below ? 0.0 : look.px(gridWords);
+    laid.last = laid.below ? width() : laid.end - look.px(gridLast);
+    laid.words = laid.below ? wordsHigh() : 0.0;
     const auto many = static_cast<double>(std::max<std::size_t>(m_board.columns.size(), 1));
     laid.column = std::max((laid.last - laid.left) / many, 1.0);
     laid.column = std::min(laid.column, look.px(76.0));
@@ -241,7 +262,8 @@ void EveningsGrid::place() {
     const Laid laid = lay();
     for (std::size_t n = 0; n < m_fields.size() && n < laid.rowTop.size(); ++n) {
         const int high = look.target();
-        const int y = static_cast<int>(laid.rowTop[n]) + rowHeight(n) - high - look.space(8);
+        const int words = laid.below ? static_cast<int>(laid.words) : rowHeight(n);
+        const int y = static_cast<int>(laid.rowTop[n]) + words - high - look.space(8);
         m_fields[n]->setFont(look.font(TextSize::Body));
         m_fields[n]->setGeometry(static_cast<int>(look.px(106.0)), y,
                                  static_cast<int>(look.px(gridField)), high);
@@ -251,7 +273,7 @@ void EveningsGrid::place() {
 void EveningsGrid::paintColumns(QPainter& painter, const Laid& laid) const {
     const Look& look = m_session.look();
     const double small = lineStep(look.font(TextSize::Note));
-    const double monthY = look.px(4.0) + small;
+    const double monthY = look.px(4.0) + small + (laid.below ? laid.head - 2.6 * small : 0.0);
     const double dayY = monthY + small * 1.35;
     QString month;
     const bool narrow = laid.column < look.px(45.0);
@@ -261,8 +283,8 @@ void EveningsGrid::paintColumns(QPainter& painter, const Laid& laid) const {
         const QString of = monthHead(column.day);
         const bool begins = of != month;
         painter.setPen(plainPen(look.tone(begins ? Tone::Line : Tone::Hairline), 1.0));
-        painter.drawLine(QPointF(x, begins ? look.px(4.0) : monthY + look.px(3.0)),
-                         QPointF(x, laid.bottom));
+        const double top = begins ? monthY - small + look.px(2.0) : monthY + look.px(3.0);
+        if (!laid.below) painter.drawLine(QPointF(x, top), QPointF(x, laid.bottom));
         if (begins)
             paintText(painter, {x + look.px(4.0), monthY}, of, look.font(TextSize::Note),
                       look.tone(Tone::Muted));
@@ -276,6 +298,7 @@ void EveningsGrid::paintColumns(QPainter& painter, const Laid& laid) const {
             paintText(painter, {x + laid.column / 2.0, dayY + small}, tr("finish"),
                       look.font(TextSize::Letter), look.tone(Tone::Muted), Qt::AlignHCenter);
     }
+    if (laid.below) return;
     painter.setPen(plainPen(look.tone(Tone::Line), 1.0));
     painter.drawLine(QPointF(laid.last, look.px(4.0)), QPointF(laid.last, laid.bottom));
     painter.setPen(plainPen(look.tone(Tone::Hairline), 1.0));
@@ -295,9 +318,9 @@ void EveningsGrid::paintRow(QPainter& painter, const Laid& laid, std::size_t at)
     const EveningRow& row = m_board.rows[at];
     const CandlesWantedShown& kind = m_plan.kinds[row.kind];
     const double top = laid.rowTop[at], bottom = top + rowHeight(at);
-    const double noteY = bottom - look.px(7.0);
+    const double noteY = (laid.below ? top + laid.words : bottom) - look.px(7.0);
     const double nameY = noteY - lineStep(look.font(TextSize::Note)) * 1.05;
-    QString name = fromUtf8(kind.kind.name.text());
+    QString name = candlesText(kind.kind.name.text(), 2);
     if (!name.isEmpty()) name.front() = name.front().toUpper();
     const double words = look.px(100.0);
     paintText(painter, {0, nameY}, fitted(name, look.font(TextSize::Body, true), words),
@@ -323,11 +346,13 @@ void EveningsGrid::paintRow(QPainter& painter, const Laid& laid, std::size_t at)
     }
     const Ends said = ends(at);
     const double middle = (laid.last + laid.end) / 2.0;
-    paintText(painter, {middle, nameY}, said.finish, look.font(TextSize::Body, true),
-              look.tone(Tone::Ink), Qt::AlignHCenter);
-    paintText(painter, {middle, noteY}, tr("trim, wick, label"), look.font(TextSize::Note),
-              look.tone(Tone::Muted), Qt::AlignHCenter);
-    const double x = laid.end + look.px(14.0);
+    if (!laid.below) {
+        paintText(painter, {middle, nameY}, said.finish, look.font(TextSize::Body, true),
+                  look.tone(Tone::Ink), Qt::AlignHCenter);
+        paintText(painter, {middle, noteY}, tr("trim, wick, label"), look.font(TextSize::Note),
+                  look.tone(Tone::Muted), Qt::AlignHCenter);
+    }
+    const double x = laid.end + (laid.below ? 0.0 : look.px(14.0));
     const double room = width() - x;
     const Tone tone = said.missing ? Tone::Warn : Tone::Good;
     paintLine(
@@ -345,18 +370,21 @@ void EveningsGrid::paintEvent(QPaintEvent*) {
     const Laid laid = lay();
     painter.setPen(plainPen(look.tone(Tone::Ink), look.px(1.5)));
     painter.drawLine(QPointF(0, 1), QPointF(width(), 1));
+    const double titleRoom = (laid.below ? width() : laid.left) - look.px(8.0);
     const double titleY = look.px(5.0) + lineStep(look.font(TextSize::Head, true)) * 0.85;
     const QString title = m_plan.date.whatFor.empty()
                               ? tr("Evenings to %1").arg(dayAndMonth(m_plan.date.by))
                               : tr("Evenings to the %1").arg(fromUtf8(m_plan.date.whatFor));
-    paintText(painter, {0, titleY},
-              fitted(title, look.font(TextSize::Head, true), laid.left - look.px(8.0)),
+    paintText(painter, {0, titleY}, fitted(title, look.font(TextSize::Head, true), titleRoom),
               look.font(TextSize::Head, true), look.tone(Tone::Ink));
     const QString days = m_board.weekdays.empty() ? tr("no evening is free: E says which are")
-                                                  : fromUtf8(m_board.weekdays);
+                         : laid.below && m_board.last
+                             ? tr("%1; last evening %2, finish")
+                                   .arg(fromUtf8(m_board.weekdays), dayHead(*m_board.last))
+                             : fromUtf8(m_board.weekdays);
     paintText(painter, {0, titleY + lineStep(look.font(TextSize::Note)) * 1.1},
-              fitted(days, look.font(TextSize::Note), laid.left - look.px(8.0)),
-              look.font(TextSize::Note), look.tone(Tone::Muted));
+              fitted(days, look.font(TextSize::Note), titleRoom), look.font(TextSize::Note),
+              look.tone(Tone::Muted));
     paintColumns(painter, laid);
     for (std::size_t n = 0; n < m_board.rows.size(); ++n) paintRow(painter, laid, n);
 }

@@ -54,6 +54,8 @@ class EveningsGrid : public QWidget {
   private:
     struct Laid;
     Laid lay() const;
+    bool eveningsBelow() const;
+    double wordsHigh() const;
     int rowHeight(std::size_t row) const;
     int headHigh() const;
     void place();

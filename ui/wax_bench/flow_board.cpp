@@ -10,6 +10,7 @@
 #include "core/words/figures.h"
 #include "core/words/words.h"
 #include "ui/drawing/lettering.h"
+#include "ui/wax_bench/wax_choices.h"
 
 namespace combwright {
 namespace {
@@ -180,7 +181,9 @@ void FlowBoard::addWants(const WaxFlow& flow, const CandleEvenings& plan) {
         else
             note += tr(", %1").arg(finelyText(want.blockG));
         WaxWantView view;
-        view.band = {tr("%1 %2").arg(static_cast<qlonglong>(want.count)).arg(fromUtf8(want.name)),
+        view.band = {tr("%1 %2")
+                         .arg(static_cast<qlonglong>(want.count))
+                         .arg(candlesText(want.name, want.count)),
                      want.blockG, finely(want.blockG, How::Assumed), BandFill::WaxLight, note};
         view.shortGrams = want.shortG;
         view.shortWord = tr("short");
@@ -230,7 +233,12 @@ void FlowBoard::setLow(bool low) {
 
 QSize FlowBoard::sizeHint() const {
     const Look& look = m_session.look();
-    if (asLine()) return {width(), look.space(28)};
+    if (asLine()) {
+        const QFontMetricsF font(look.font(TextSize::Body, true));
+        const QRectF wide(0, 0, std::max(width() - 8, 80), 1e6);
+        const double high = font.boundingRect(wide, Qt::TextWordWrap, m_line).height();
+        return {width(), static_cast<int>(std::ceil(high + look.px(10.0)))};
+    }
     return {width(),
             static_cast<int>(std::max(look.px(flowHigh), waxFlowLeastHeight(m_drawn, look)))};
 }
@@ -257,9 +265,9 @@ void FlowBoard::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
     if (asLine()) {
-        const QFont font = look.font(TextSize::Body, true);
-        paintTextIn(painter, room(), fitted(m_line, font, width() - look.px(8.0)), font,
-                    look.tone(Tone::Ink), Qt::AlignLeft);
+        painter.setFont(look.font(TextSize::Body, true));
+        painter.setPen(look.tone(Tone::Ink));
+        painter.drawText(room().adjusted(2, 0, -2, 0), Qt::TextWordWrap | Qt::AlignVCenter, m_line);
     } else {
         paintWaxFlow(painter, room(), m_drawn, look);
     }

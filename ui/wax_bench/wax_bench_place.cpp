@@ -56,6 +56,7 @@ WaxBenchPlace::WaxBenchPlace(Session& session, QWidget* parent)
     controls->addWidget(m_dates);
     m_dates->setObjectName(QStringLiteral("candle_date"));
     m_dates->setAccessibleName(tr("Candles wanted by"));
+    m_dates->setSizeAdjustPolicy(QComboBox::AdjustToContents);
     auto* all = new QVBoxLayout(this);
     all->setContentsMargins(0, 0, 0, 0);
     m_whole->setObjectName(QStringLiteral("wax_whole"));
@@ -262,6 +263,9 @@ void WaxBenchPlace::fillDates() {
     for (const CandleDate& each : m_known) m_dates->addItem(dateText(each));
     if (m_date) m_dates->setCurrentIndex(static_cast<int>(same - m_known.begin()));
     m_dates->setVisible(!m_known.empty());
+    // What the head measures is what it will be.
+    m_dates->setMinimumWidth(m_dates->sizeHint().width());
+    m_controls->layout()->activate();
     m_filling = false;
 }
 

@@ -37,7 +37,6 @@ class WaxBenchPlace : public Place {
     int waiting() const override;
     void act() override { Q_EMIT printAsked(); }
     bool takeBack() override;
-    bool showsHeat() const override { return true; }
     QWidget* headControls() override { return m_controls; }
 
     FlowBoard& flow() { return *m_flow; }

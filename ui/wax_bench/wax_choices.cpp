@@ -18,6 +18,12 @@ QString kilosOf(Mass mass) {
 
 }  // namespace
 
+QString candlesText(const std::string& kind, std::int64_t count) {
+    const QString name = fromUtf8(kind);
+    if (count == 1 || name.endsWith(QLatin1Char('s'))) return name;
+    return name + QLatin1Char('s');
+}
+
 QString batchText(const BatchShown& batch) {
     const QString name = fromUtf8(batch.ledger.batch.name.text());
     const QString what = fromUtf8(word(batch.ledger.batch.source));

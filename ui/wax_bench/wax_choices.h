@@ -9,6 +9,8 @@
 
 namespace combwright {
 
+/// "1 skep", "60 skeps" without the number: what candles of a kind are called.
+QString candlesText(const std::string& kind, std::int64_t count);
 QString batchText(const BatchShown& batch);
 QString blockText(const BlockLedger& block);
 
