@@ -35,7 +35,7 @@ TEST_F(CandlesAtTheWindow, FromMouldsToWhatBitesToTheDigit) {
                     {"kind", "a new kind"},
                     {"new_kind", "skep"},
                     {"cavities", "4"},
-                    {"volume", "46.875"},
+                    {"volume", "46.8750"},
                     {"wick", "#1"},
                     {"wick_length", "12 cm"},
                     {"set_hours", "2"}});

@@ -196,7 +196,7 @@ bool askToWish(QWidget* parent, Session& session, Day on) {
     // What was wished last is most likely for the same day.
     const auto dates = candleDates(session.read(), on);
     if (!dates.empty()) {
-        by->setText(dayText(dates.front().by));
+        by->setText(fromUtf8(isoText(dates.front().by)));
         what->setText(fromUtf8(dates.front().whatFor));
     }
     form.beginIn(kind);

@@ -86,6 +86,8 @@ void FlowBoard::show(const WaxFlow& flow, const CandleEvenings* plan) {
     if (plan)
         m_line += flow.shortG > 0 ? tr(", short %1").arg(finelyText(flow.shortG))
                                   : tr(", over %1").arg(finelyText(flow.overG));
+    if (m_bands.empty())
+        m_line = tr("No wax is written down yet: G gathers raw wax, C casts a block.");
     updateGeometry();
     speak();
     update();
@@ -221,7 +223,7 @@ void FlowBoard::addHeads(const WaxFlow& flow) {
 }
 
 bool FlowBoard::asLine() const {
-    return m_low || width() < waxFlowLeastWidth(m_drawn, m_session.look());
+    return m_low || m_bands.empty() || width() < waxFlowLeastWidth(m_drawn, m_session.look());
 }
 
 void FlowBoard::setLow(bool low) {

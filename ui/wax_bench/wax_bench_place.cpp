@@ -331,10 +331,12 @@ QString WaxBenchPlace::balanceWords() const {
     const WaxYear& year = m_bench.year;
     if (!year.balance)
         return tr("%1: more wax went out than there was; look at the uses.").arg(year.year);
-    QString said = tr("%1: in %2, out %3, of that lost %4, in stock %5.")
-                       .arg(year.year)
-                       .arg(benchKilos(year.balance->inG), benchKilos(year.balance->outG),
-                            benchKilos(year.moved.lostG), benchKilos(year.balance->inStockG));
+    if (year.balance->inG <= 0) return tr("No clean wax in %1 yet.").arg(year.year);
+    QStringList parts{tr("in %1").arg(benchKilos(year.balance->inG))};
+    if (year.balance->outG > 0) parts << tr("out %1").arg(benchKilos(year.balance->outG));
+    if (year.moved.lostG > 0) parts << tr("of that lost %1").arg(benchKilos(year.moved.lostG));
+    parts << tr("in stock %1").arg(benchKilos(year.balance->inStockG));
+    QString said = tr("%1: %2.").arg(year.year).arg(parts.join(QStringLiteral(", ")));
     if (year.per100)
         said += tr(" %1 kg clean on 100 kg of honey; published 1 to 2.")
                     .arg(QLocale().toString(year.per100->per100, 'f', 1));
@@ -445,6 +447,7 @@ PlaceHead WaxBenchPlace::head() const {
     head.actionKey = QKeySequence(QKeySequence::Print).toString();
     if (!m_plan) {
         const WaxFlow flow = waxFlow(m_bench, nullptr);
+        if (flow.shades.empty()) return head;
         How how = How::Weighed;
         for (const WaxFlowShade& shade : flow.shades) how = weaker(how, shade.how);
         head.big = {massRateFigure(flow.haveG), massUnit(), letter(how)};
