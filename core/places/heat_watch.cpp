@@ -43,8 +43,13 @@ HeatSaid saidOf(WaxHeat heat) {
 
 std::vector<HeatShown> heatNow(const Read& file, Instant now, std::optional<Instant> lookedAt,
                                std::int64_t callMinutes) {
+    return heatNow(openHeat(file), now, lookedAt, callMinutes);
+}
+
+std::vector<HeatShown> heatNow(std::vector<HeatSession> open, Instant now,
+                               std::optional<Instant> lookedAt, std::int64_t callMinutes) {
     std::vector<HeatShown> all;
-    for (HeatSession& session : openHeat(file)) {
+    for (HeatSession& session : open) {
         HeatShown shown;
         shown.minutes = minutesFrom(session.begun, now);
         Instant quiet = session.begun;

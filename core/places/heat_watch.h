@@ -22,6 +22,10 @@ struct HeatShown {
 /// Pots that are on, the longest first. `lookedAt` is when somebody last said to be there.
 std::vector<HeatShown> heatNow(const Read& file, Instant now, std::optional<Instant> lookedAt,
                                std::int64_t callMinutes = heatCallMinutes);
+/// The same of pots that were read before: a second later nothing is asked of the file.
+std::vector<HeatShown> heatNow(std::vector<HeatSession> open, Instant now,
+                               std::optional<Instant> lookedAt,
+                               std::int64_t callMinutes = heatCallMinutes);
 
 /// What a temperature of the wax means, in words; nothing where none is known.
 enum class HeatMind { Plain, Mind, Stop };

@@ -51,6 +51,10 @@ void HeatLine::look() {
     if (m_session.hasSeason())
         m_session.reading(
             [&] { now = heatNow(m_session.read(), m_session.clock().now(), lookedAt()); });
+    see(std::move(now));
+}
+
+void HeatLine::see(std::vector<HeatShown> now) {
     const bool same = now.size() == m_shown.size() &&
                       std::equal(now.begin(), now.end(), m_shown.begin(),
                                  [](const HeatShown& a, const HeatShown& b) {
@@ -91,7 +95,8 @@ QString HeatLine::words() const {
 
 void HeatLine::fill() {
     const Look& look = m_session.look();
-    m_rows->setContentsMargins(look.space(12), look.space(4), look.space(12), look.space(4));
+    const int side = look.space(m_rings ? 24 : 12);
+    m_rows->setContentsMargins(side, look.space(4), side, look.space(4));
     m_rows->setSpacing(look.space(4));
     // A tick must not lose the keyboard because a minute went by.
     int focused = -1;
@@ -178,7 +183,9 @@ void HeatLine::quiet() {
 }
 
 void HeatLine::tick() {
-    look();
+    std::vector<HeatSession> open;
+    for (HeatShown& each : m_shown) open.push_back(each.session);
+    see(heatNow(std::move(open), m_session.clock().now(), lookedAt()));
     if (!m_rings || !calls()) return;
     if (m_calls++ % heatLoudEvery == 0 && m_bell) m_bell();
 }
@@ -186,6 +193,14 @@ void HeatLine::tick() {
 void HeatLine::paintEvent(QPaintEvent*) {
     const Look& look = m_session.look();
     QPainter painter(this);
+    if (m_rings) {
+        // Under the head of every place, as what holds all the while stands there.
+        painter.fillRect(rect(), look.tone(Tone::Surface));
+        painter.fillRect(QRect(0, 0, look.space(4), height()), look.tone(Tone::Warn));
+        painter.setPen(look.tone(Tone::Hairline));
+        painter.drawLine(0, height() - 1, width(), height() - 1);
+        return;
+    }
     painter.setRenderHint(QPainter::Antialiasing);
     const QRectF frame = QRectF(rect()).adjusted(1, 1, -1, -1);
     painter.setPen(QPen(look.tone(Tone::Warn), look.px(1.5)));

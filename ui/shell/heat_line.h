@@ -41,6 +41,7 @@ class HeatLine : public QWidget {
     void paintEvent(QPaintEvent*) override;
 
   private:
+    void see(std::vector<HeatShown> now);
     void fill();
     bool off(Id<HeatSession> pot);
     std::optional<Instant> lookedAt() const;
