@@ -48,9 +48,11 @@ std::optional<Instant> HeatLine::lookedAt() const {
 
 void HeatLine::look() {
     std::vector<HeatShown> now;
-    if (m_session.hasSeason())
-        m_session.reading(
-            [&] { now = heatNow(m_session.read(), m_session.clock().now(), lookedAt()); });
+    // A file that cannot be read hides no pot that was on.
+    if (m_session.hasSeason() && !m_session.reading([&] {
+            now = heatNow(m_session.read(), m_session.clock().now(), lookedAt());
+        }))
+        return;
     see(std::move(now));
 }
 

@@ -2,6 +2,7 @@
 
 #include <QHeaderView>
 #include <QLocale>
+#include <QPointer>
 #include <QPushButton>
 #include <QShortcut>
 #include <QVBoxLayout>
@@ -110,9 +111,13 @@ void WaxBenchPlace::addDeed(QLayout* row, Qt::Key key, const QString& text, cons
     button->setAccessibleName(text);
     row->addWidget(button);
     const auto doIt = [this, deed = std::move(deed)] {
-        QWidget* before = focusWidget();
+        // Another kind of candle makes the fields anew while the form is open.
+        const QPointer<QWidget> before = focusWidget();
         deed(this, session(), session().clock().today());
-        if (before && before->isVisible()) before->setFocus();
+        if (before && before->isVisible())
+            before->setFocus();
+        else
+            setFocus();
     };
     connect(button, &QPushButton::clicked, this, doIt);
     addKey(key, doIt);
