@@ -81,7 +81,8 @@ std::vector<CandleDate> candleDates(const Read& file, Day from) {
 
 Result<std::optional<CandleEvenings>> candleEvenings(const Read& file, Day on,
                                                      std::optional<CandleDate> date,
-                                                     const std::vector<std::int64_t>& worth) {
+                                                     const std::vector<std::int64_t>& worth,
+                                                     const std::vector<CavitiesIf>& whatIf) {
     const OneState still(file);
     if (!date) {
         const auto dates = candleDates(file, on);
@@ -115,6 +116,8 @@ Result<std::optional<CandleEvenings>> candleEvenings(const Read& file, Day on,
             all.stock.wickM[size] = std::max(metresOf(left), 0.0);
     std::vector<KindToPour> pours;
     for (CandlesWantedShown& kind : all.kinds) {
+        for (const CavitiesIf& each : whatIf)
+            if (each.kind == kind.kind.id) kind.cavities = each.cavities;
         const std::int64_t there = std::max<std::int64_t>(goodsShelf(file, kind.kind, on).left, 0) +
                                    beingFinished(file, kind.kind.id, on);
         kind.ready = std::min(there, kind.wished);

@@ -57,10 +57,18 @@ struct CandleEvenings {
     PouringPlan plan;
 };
 
+/// What if a kind had so many cavities? Asked while they are typed, before moulds come or go.
+struct CavitiesIf {
+    Id<GoodsKind> kind;
+    std::int64_t cavities = 0;
+};
+
 /// Without a date the next that is wanted; nothing where none is. `worth` of each kind in the order
-/// of `kinds`, for the best mix; by default all alike. Refused as candleNeeds.
+/// of `kinds`, for the best mix; by default all alike. Kinds named in `whatIf` have the cavities
+/// said there. Refused as candleNeeds.
 Result<std::optional<CandleEvenings>> candleEvenings(const Read& file, Day on,
                                                      std::optional<CandleDate> date = std::nullopt,
-                                                     const std::vector<std::int64_t>& worth = {});
+                                                     const std::vector<std::int64_t>& worth = {},
+                                                     const std::vector<CavitiesIf>& whatIf = {});
 
 }  // namespace combwright

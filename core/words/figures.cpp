@@ -91,7 +91,9 @@ std::optional<Length> typedLength(const QString& text) {
     const struct {
         QLatin1String ending;
         double millimetres;
-    } endings[] = {{QLatin1String("mm"), 1.0},
+        // The longer endings stand behind the one they end with.
+    } endings[] = {{QLatin1String("m"), 1000.0},
+                   {QLatin1String("mm"), 1.0},
                    {QLatin1String("cm"), 10.0},
                    {QLatin1String("in"), millimetresPerInch}};
     double each = customary() ? millimetresPerInch : 1.0;

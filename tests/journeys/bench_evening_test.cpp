@@ -28,7 +28,7 @@ class BenchEvening : public test::WindowTest {
 {"do":"add-boxes","on":"2027-08-30","kind":"medium","first_mark":"M10","count":13,"contents":"9 drawn","stack":"a shelf"}
 {"do":"add-boxes","on":"2027-10-30","kind":"deep","first_mark":"D1","count":4,"contents":"10 drawn","stack":"b floor"}
 {"do":"plan-season","on":"2028-01-05","year":2028,"colonies":11,"splits":0,"super_kind":"LANG10-MED","supers_per_colony":2,"frames_per_super":9})");
-        place = goToPlace<StoreroomPlace>(4);
+        place = goToPlace<StoreroomPlace>(5);
         ASSERT_NE(place, nullptr);
         QApplication::processEvents();
     }

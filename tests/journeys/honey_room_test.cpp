@@ -362,7 +362,7 @@ TEST_F(InTheHoneyRoom, TabGoesThroughTheRoomAndBack) {
 TEST_F(InTheHoneyRoom, TheSeasonBookShowsItAndItsTableTwin) {
     playAll(session.season(),
             test::runScript("27-2", "Hill", "2027-08-07", test::hillBoxes, 91500, 11000));
-    QTest::keyClick(window.get(), Qt::Key_6, Qt::ControlModifier);
+    QTest::keyClick(window.get(), Qt::Key_7, Qt::ControlModifier);
     auto* book = qobject_cast<SeasonBookPlace*>(window->current());
     ASSERT_NE(book, nullptr);
     EXPECT_EQ(book->head().big.figure, QStringLiteral("91.5"));

@@ -29,11 +29,13 @@
 #include "ui/pull/pull_place.h"
 #include "ui/season_book/season_book_place.h"
 #include "ui/shell/explain_dialog.h"
+#include "ui/shell/heat_line.h"
 #include "ui/shell/notice_bar.h"
 #include "ui/shell/program_icon.h"
 #include "ui/shell/start_page.h"
 #include "ui/storeroom/storeroom_place.h"
 #include "ui/today/today_place.h"
+#include "ui/wax_bench/wax_bench_place.h"
 #include "ui/yard/yard_place.h"
 
 namespace combwright {
@@ -65,8 +67,10 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
     m_foot = new FootBar(session, right);
     m_foot->setFixedHeight(m_foot->sizeHint().height());
     m_notice = new NoticeBar(session, *m_files, right);
+    m_heat = new HeatLine(session, true, right);
     down->addWidget(m_head);
     down->addWidget(m_notice);
+    down->addWidget(m_heat);
     down->addWidget(m_stack, 1);
     down->addWidget(m_foot);
     across->addWidget(m_rail);
@@ -79,6 +83,7 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
     addPlace(new YardPlace(session, m_stack));
     addPlace(new PullPlace(session, m_stack));
     addPlace(new HoneyRoomPlace(session, m_stack));
+    addPlace(new WaxBenchPlace(session, m_stack));
     addPlace(new StoreroomPlace(session, m_stack));
     addPlace(new SeasonBookPlace(session, m_stack));
 
@@ -218,6 +223,8 @@ void MainWindow::countWaiting() {
 }
 
 void MainWindow::showHead() {
+    // The wax bench shows a pot on heat itself, where one works.
+    m_heat->standAside(qobject_cast<WaxBenchPlace*>(current()) != nullptr);
     if (Place* place = current()) {
         const auto shown = [place](const std::map<const Place*, QWidget*>& of) {
             const auto found = of.find(place);

@@ -15,6 +15,7 @@
 
 namespace combwright {
 
+class HeatLine;
 class NoticeBar;
 class StartPage;
 
@@ -30,6 +31,7 @@ class MainWindow : public QMainWindow {
     Place* current() const;
     void goTo(int index);
     FileWays& files() { return *m_files; }
+    HeatLine& heat() { return *m_heat; }
     /// Keeps what is half typed and the copy, as closing does, but asks nothing: the machine is
     /// going down.
     void endQuietly();
@@ -65,6 +67,7 @@ class MainWindow : public QMainWindow {
     Session& m_session;
     FileWays* m_files;
     NoticeBar* m_notice;
+    HeatLine* m_heat;  ///< what is on heat, in every place
     Rail* m_rail;
     QTimer* m_countLater;  ///< what waits is counted once one stops keeping
     PlaceHeadBar* m_head;

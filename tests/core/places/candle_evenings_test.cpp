@@ -4,6 +4,7 @@
 
 #include <gtest/gtest.h>
 
+#include "tests/support/candle_lines.h"
 #include "tests/support/deeds.h"
 
 namespace combwright {
@@ -15,22 +16,9 @@ class CandlesForTheFair : public test::DeedsTest {
   protected:
     void SetUp() override {
         clock.set("2027-11-13");
-        done(R"({"do":"add-goods","on":"2027-10-01","name":"skep","what":"candle","net_g":45}
-{"do":"add-goods","on":"2027-10-01","name":"taper","what":"candle","net_g":68}
-{"do":"add-goods","on":"2027-10-01","name":"pillar","what":"candle","net_g":310}
-{"do":"add-mould","on":"2027-10-01","name":"Skeps","goods_kind":"skep","cavities":4,"volume_ml":47,"wick":"#1","wick_length_mm":120,"set_hours":2}
-{"do":"add-mould","on":"2027-10-01","name":"Tapers","goods_kind":"taper","cavities":6,"volume_ml":71,"wick":"2/0","wick_length_mm":300,"set_hours":2}
-{"do":"add-mould","on":"2027-10-01","name":"Pillars","goods_kind":"pillar","cavities":2,"shape":"cylinder","diameter_mm":76.2,"height_mm":69.9,"wick":"#5","wick_length_mm":200,"set_hours":12}
-{"do":"cast-block","on":"2027-11-01","name":"L","shade":"light","mass_g":3400}
-{"do":"cast-block","on":"2027-11-01","name":"M","shade":"mid","mass_g":2150}
-{"do":"cast-block","on":"2027-11-01","name":"D","shade":"dark","mass_g":1200}
-{"do":"buy-wick","on":"2027-11-01","wick":"#1","bought_length_mm":5000}
-{"do":"buy-wick","on":"2027-11-01","wick":"2/0","bought_length_mm":15000}
-{"do":"buy-wick","on":"2027-11-01","wick":"#5","bought_length_mm":3000}
-{"do":"set-evenings","on":"2027-11-10","from_day":"2027-11-15","to_day":"2027-12-10","weekdays":"mon wed fri"}
-{"do":"wish-candles","on":"2027-11-10","goods_kind":"skep","count":60,"wanted_by":"2027-12-11","what_for":"fair","wish_order":1,"shades":"light"}
-{"do":"wish-candles","on":"2027-11-10","goods_kind":"taper","count":40,"wanted_by":"2027-12-11","what_for":"fair","wish_order":2,"shades":"mid, light"}
-{"do":"wish-candles","on":"2027-11-10","goods_kind":"pillar","count":12,"wanted_by":"2027-12-11","what_for":"fair","wish_order":3,"shades":"dark"})");
+        done(test::candleStockLines);
+        done(test::candleBlockLines);
+        done(test::candleWishLines);
     }
     CandleEvenings plan() {
         const auto all = candleEvenings(file(), day("2027-11-13"));

@@ -137,6 +137,8 @@ TEST(Figures, ALengthIsTypedInTheUnitShownOrWithItsOwn) {
     const auto typed = [](const char* text) { return typedLength(QString::fromUtf8(text)); };
     EXPECT_EQ(typed("225"), Length::mm(225));
     EXPECT_EQ(typed("22,5 cm"), Length::mm(225));
+    EXPECT_EQ(typed("0.3 m"), Length::mm(300));
+    EXPECT_EQ(typed("5m"), Length::mm(5000));
     EXPECT_EQ(typed("10in"), Length::mm(254));
     for (const char* text : {"", "0", "-4", "two", "1.240", "5 ft"})
         EXPECT_FALSE(typed(text)) << text;

@@ -27,7 +27,7 @@ class InTheSeasonBook : public test::WindowTest {
     void SetUp() override {
         clock.set("2027-11-20");
         openWindow(test::bookYears());
-        book = goToPlace<SeasonBookPlace>(5);
+        book = goToPlace<SeasonBookPlace>(6);
         ASSERT_NE(book, nullptr);
         QApplication::processEvents();
     }
@@ -124,7 +124,7 @@ TEST_F(InTheSeasonBook, AYearWithoutHoneySaysWhatToDoFirst) {
     EXPECT_FALSE(book->timeline().isVisible());
     EXPECT_FALSE(book->yields().isVisible());
     EXPECT_TRUE(book->explained().empty());
-    window->goTo(5);
+    window->goTo(6);
     EXPECT_EQ(QApplication::focusWidget(), &book->years()) << "somewhere one can go on from";
     press(Qt::Key_P);
     press(Qt::Key_E);

@@ -27,7 +27,7 @@ class BenchCorrection : public test::WindowTest {
 {"do":"add-boxes","on":"2027-08-30","kind":"medium","first_mark":"M1","count":2,"contents":"9 drawn","stack":"a"}
 {"do":"move-box","on":"2027-08-30","box":"M3","to":"storeroom","stack":"b"}
 {"do":"review-box","on":"2028-01-06","box":"M1","contents":"7 keep, 1 web, 1 broken","scrapings_g":70,"comb_years":"24x3","wood":"1 lug"})");
-        place = goToPlace<StoreroomPlace>(4);
+        place = goToPlace<StoreroomPlace>(5);
         ASSERT_NE(place, nullptr);
         QApplication::processEvents();
     }

@@ -49,12 +49,12 @@ TEST_F(Contacts, AreListedAndHeldInOneStep) {
 }
 
 TEST_F(Contacts, TheKeyIsThereWhereDiseaseIsSuspected) {
-    window->goTo(4);
+    window->goTo(5);
     auto* button = window->findChild<QPushButton*>(QStringLiteral("open_contacts"));
     ASSERT_NE(button, nullptr);
     EXPECT_TRUE(button->isHidden()) << "nothing is suspected";
     suspect();
-    window->goTo(4);
+    window->goTo(5);
     EXPECT_FALSE(button->isHidden());
     bool opened = false;
     inForm([&](QDialog& form) {
