@@ -52,6 +52,7 @@ GoTo::Page pageOf(const DueItem& item) {
         case DueRule::Visit:
         case DueRule::Task:
         case DueRule::Honey:
+        case DueRule::Wax:
             break;
     }
     return GoTo::Page::Board;
@@ -372,6 +373,9 @@ void TodayPlace::carryOn(const HalfDone& half) {
         case HalfDone::What::Aside:
             Q_EMIT goAsked({DueWhere::HoneyRoom, {}, {}, {}, false});
             return;
+        case HalfDone::What::Heat:
+            Q_EMIT goAsked({DueWhere::WaxBench, {}, {}, {}, false});
+            return;
     }
 }
 
@@ -402,7 +406,7 @@ bool TodayPlace::writeCalendarTo(const QString& path) {
     QString wrong;
     std::size_t entries = 0;
     const bool read = session().reading([&] {
-        const auto list = dueCalendar(m_list);
+        const auto list = dueCalendar(session().read(), m_list);
         entries = list.size();
         const auto info = session().read().first<SeasonInfo>({});
         const std::string text =
