@@ -168,7 +168,7 @@ TEST_F(CandleFair, TheSheetsAndTheCalendar) {
     const auto print = [this](const char* sheet) {
         const auto answer = on("wax", {QStringLiteral("--print"), QLatin1String(sheet)});
         EXPECT_EQ(answer.exit, 0) << answer;
-        return answer.out.toStdString();
+        return answer.out.simplified().toStdString();
     };
     const std::string plan = print("plan");
     for (const char* part : {"9.14 kg", "9.62 kg", "Short of wax: 2.87 kg", "2.2 m short",

@@ -34,7 +34,7 @@ class CombProjects : public test::DeedsTest {
         return all.empty() ? CombProject{} : all.front();
     }
     std::string page(const char* on) const {
-        return pageText(combJarsPage(file(), day(on))).toStdString();
+        return pageText(combJarsPage(file(), day(on))).simplified().toStdString();
     }
 };
 
@@ -47,22 +47,24 @@ TEST_F(CombProjects, InfantCautionStandsOnTheirPage) {
 }
 
 TEST_F(CombProjects, TreatedWhileOnFollowsThem) {
-    done(R"({"do":"treat","on":"2027-06-10","hive":"H1","medicine":"Acid","amount":2})");
+    done(R"({"do":"treat","on":"2027-06-10","hives":"H1","medicine":"Acid"})");
     EXPECT_TRUE(jars("2027-06-11").forSale()) << "its label lets supers stay";
-    done(R"({"do":"treat","on":"2027-06-12","hive":"H1","medicine":"Strips","amount":2})");
+    done(R"({"do":"treat","on":"2027-06-12","hives":"H1","medicine":"Strips"})");
     EXPECT_TRUE(jars("2027-06-11").forSale()) << "the day before";
     const CombProject comb = jars("2027-06-12");
     ASSERT_EQ(comb.treated.size(), 1U);
     EXPECT_FALSE(comb.forSale());
     EXPECT_THAT(projectCareText(comb).toStdString(), HasSubstr("Strips"));
     EXPECT_THAT(page("2027-06-12"), HasSubstr("treated while on"));
-    EXPECT_THAT(pageText(waxBenchPage(file(), waxBench(file(), day("2027-06-12")))).toStdString(),
+    EXPECT_THAT(pageText(waxBenchPage(file(), waxBench(file(), day("2027-06-12"))))
+                    .simplified()
+                    .toStdString(),
                 HasSubstr("treated while on"));
 }
 
 TEST_F(CombProjects, WhatWentInAfterTheyCameOffDoesNot) {
     done(R"({"do":"work-project","on":"2027-06-20","project":"Jars","project_work":"taken off"}
-{"do":"treat","on":"2027-06-25","hive":"H1","medicine":"Strips","amount":2})");
+{"do":"treat","on":"2027-06-25","hives":"H1","medicine":"Strips"})");
     EXPECT_TRUE(jars("2027-07-01").forSale());
 }
 

@@ -25,7 +25,7 @@ class WaxPaper : public test::DeedsTest {
 {"do":"gather-wax","on":"2027-08-09","name":"Hill cappings","source":"cappings","state":"drained","shade":"light","runs":"27-1","raw_g":8000,"kept":"open"})");
     }
     WaxBench bench() const { return waxBench(file(), day("2027-11-13")); }
-    static std::string text(const Page& page) { return pageText(page).toStdString(); }
+    static std::string text(const Page& page) { return pageText(page).simplified().toStdString(); }
     void barkCup() {
         done(R"({"do":"add-goods","on":"2027-10-01","name":"bark light","what":"candle","price":9}
 {"do":"add-mould","on":"2027-10-01","name":"Bark cups","goods_kind":"bark light","cavities":10,"volume_ml":110,"diameter_mm":60,"one_way":true,"made_of":"bark","wick":"#3"})");
@@ -52,7 +52,7 @@ TEST_F(WaxPaper, WithoutABatchItIsAnEmptySheetWithTheSameWords) {
 TEST_F(WaxPaper, AHolderNobodyBurntIsNotForSale) {
     barkCup();
     EXPECT_THAT(text(careCardsPage(file(), bench())), HasSubstr("NOT FOR SALE"));
-    EXPECT_THAT(text(waxBenchPage(file(), bench())), HasSubstr("not for sale"));
+    EXPECT_THAT(mouldText(bench().moulds.front()).toStdString(), HasSubstr("not for sale"));
     done(
         R"({"do":"test-burn","on":"2027-11-01","mould":"Bark cups","hours":12,"verdict":"burns well"})");
     const std::string cards = text(careCardsPage(file(), bench()));
@@ -68,7 +68,7 @@ TEST_F(WaxPaper, PropolisCanCauseAnAllergy) {
 
 TEST_F(WaxPaper, WhatWasWashedAndLeftIsSaid) {
     done(R"({"do":"work-wax","on":"2027-11-12","batch":"Hill cappings","work":"washed"})");
-    EXPECT_THAT(text(waxBenchPage(file(), bench())), HasSubstr("not melted"));
+    EXPECT_THAT(batchWaitsText(bench().batches.front()).toStdString(), HasSubstr("not melted"));
 }
 
 TEST_F(WaxPaper, NothingPlannedIsAPageThatSaysSo) {
