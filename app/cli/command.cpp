@@ -190,11 +190,11 @@ const std::vector<Command>& commands() {
     static const std::vector<Command> all = [] {
         std::vector<Command> list;
         for (const auto& group :
-             {seasonCommands(), journalCommands(), pullCommands(), loadCommands(), yieldCommands(),
-              storeroomCommands(), healthCommands(), colonyCommands(), freezerCommands(),
-              waitingCommands(), storesCommands(), dueCommands(), treatmentCommands(),
-              constantCommands(), honeyCommands(), traceCommands(), labelCommands(),
-              goodsCommands(), computeCommands()})
+             {seasonCommands(),    journalCommands(),   pullCommands(),   loadCommands(),
+              yieldCommands(),     storeroomCommands(), healthCommands(), colonyCommands(),
+              freezerCommands(),   waitingCommands(),   storesCommands(), dueCommands(),
+              treatmentCommands(), constantCommands(),  honeyCommands(),  traceCommands(),
+              labelCommands(),     goodsCommands(),     waxCommands(),    computeCommands()})
             list.insert(list.end(), group.begin(), group.end());
         return list;
     }();

@@ -40,6 +40,8 @@ const char* whereKey(DueWhere where) {
             return "honey_room";
         case DueWhere::Storeroom:
             return "storeroom";
+        case DueWhere::WaxBench:
+            return "wax_bench";
     }
     return "yard";
 }
@@ -141,7 +143,7 @@ int runDue(Context& context) {
     if (!yard) return refuse(context, yard.error());
     const DueList list = dueList(file, today, *yard);
     if (const auto path = context.arguments.value("calendar")) {
-        const auto entries = dueCalendar(list);
+        const auto entries = *yard ? dueCalendar(list) : dueCalendar(file, list);
         const auto info = file.first<SeasonInfo>({});
         writeCalendar(path->toStdString(),
                       icalendarText(entries, info ? info->name.text() : std::string(),

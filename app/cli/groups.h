@@ -26,5 +26,6 @@ std::vector<Command> constantCommands();   ///< constants
 std::vector<Command> honeyCommands();      ///< honey, blend
 std::vector<Command> traceCommands();      ///< trace
 std::vector<Command> labelCommands();      ///< labels, leaf
+std::vector<Command> waxCommands();        ///< wax
 
 }  // namespace combwright::cli

@@ -12,6 +12,7 @@
 #include "core/storage/queries/names.h"
 #include "core/storage/queries/runs.h"
 #include "core/storage/queries/vessels.h"
+#include "core/storage/queries/wax_ledger.h"
 
 namespace combwright {
 namespace {
@@ -151,9 +152,26 @@ void addHeldHalf(const Read& file, Day today, std::vector<HalfDone>& list) {
 
 }  // namespace
 
+namespace {
+
+void addHeatHalf(const Read& file, Day today, std::vector<HalfDone>& list) {
+    for (const HeatSession& heat : openHeat(file)) {
+        if (heat.on > today) continue;
+        HalfDone half;
+        half.what = What::Heat;
+        half.name = heat.what.text();
+        half.since = heat.on;
+        half.begun = heat.begun;
+        list.push_back(std::move(half));
+    }
+}
+
+}  // namespace
+
 std::vector<HalfDone> halfDone(const Read& file, Day today) {
     const OneState still(file);
     std::vector<HalfDone> list;
+    addHeatHalf(file, today, list);
     addRunsHalf(file, today, list);
     addVisitsHalf(file, today, list);
     addWetsHalf(file, list);

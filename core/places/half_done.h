@@ -1,6 +1,7 @@
 // What was begun and not brought to an end: a visit without its last hives, an open run with its
 // boxes on their pegs, wet boxes standing about, a box nobody knows the hive of, a round in the
-// freezer, a bucket that may not be bottled. Found in the records, each with what carries it on.
+// freezer, a bucket that may not be bottled, a pot on heat. Found in the records, each with what
+// carries it on.
 #pragma once
 
 #include <optional>
@@ -15,11 +16,12 @@
 namespace combwright {
 
 struct HalfDone {
-    enum class What { Visit, Typed, Run, WetBoxes, NoTag, Freezer, Bucket, Aside, Held };
+    enum class What { Visit, Typed, Run, WetBoxes, NoTag, Freezer, Bucket, Aside, Held, Heat };
     What what = What::Visit;
     std::string name;  ///< the yard, run, box, freezer, bucket or what is held
     std::string run;   ///< of a box or bucket
     Day since;
+    std::optional<Instant> begun;  ///< Heat: when it came on
     std::optional<Id<Yard>> yard;
     std::optional<Id<Hive>> hive;
     /// Visit: the hives in walking order, and whether each is written. Typed: those with a line
@@ -35,7 +37,8 @@ struct HalfDone {
     std::optional<double> water, waterLimit;  ///< Bucket, percent
 };
 
-/// In the order in which it spoils: runs, visits, boxes, the freezer, buckets, what is held.
+/// A pot on heat first, then in the order in which it spoils: runs, visits, boxes, the freezer,
+/// buckets, what is held.
 std::vector<HalfDone> halfDone(const Read& file, Day today);
 
 }  // namespace combwright

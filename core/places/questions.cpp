@@ -21,6 +21,7 @@
 #include "core/places/run_questions.h"
 #include "core/places/stores_questions.h"
 #include "core/places/vessel_questions.h"
+#include "core/places/wax_questions.h"
 #include "core/storage/queries/hive_days.h"
 #include "core/storage/queries/holds.h"
 #include "core/storage/queries/yards.h"
@@ -64,6 +65,7 @@ class Questions {
             put(each.asked, each.says);
         for (const Question& each : queenQuestions(m_file, row, m_step)) put(each.asked, each.says);
         for (const Question& each : vesselQuestions(m_file, row)) put(each.asked, each.says);
+        for (const Question& each : waxQuestions(m_file, row)) put(each.asked, each.says);
         for (const Question& each : m_bench.about(row)) put(each.asked, each.says);
     }
 

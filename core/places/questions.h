@@ -83,6 +83,10 @@ enum class Asked {
     QueenOverQueen,         ///< a queen put in where one was seen, or laying, within days
     FoundDead,              ///< and its colony still lives by what is written down
     BeesNotSaid,            ///< mites in nobody knows how many bees
+    MuchWaxInCandle,        ///< more wax taken for candles than their mould holds
+    LittleWaxInCandle,      ///< or less
+    YieldUnusual,           ///< a batch gave far less or more wax than such wax does
+    WaxTooHot,              ///< wax so hot that it discolours
 };
 
 /// The question's name in JSON: "not_come_yet".

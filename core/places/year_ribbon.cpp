@@ -62,6 +62,8 @@ RibbonWork laneOf(const DueItem& item) {
         case DueRule::Freezer:
         case DueRule::DeadOut:
             return RibbonWork::Storeroom;
+        case DueRule::Wax:
+            return item.where == DueWhere::Yard ? RibbonWork::Supers : RibbonWork::Storeroom;
         default:
             return RibbonWork::YardVisits;
     }

@@ -13,6 +13,7 @@
 #include "core/storage/queries/hive_days.h"
 #include "core/storage/queries/names.h"
 #include "core/storage/queries/vessel_books.h"
+#include "core/storage/queries/wax_ledger.h"
 #include "core/storage/queries/yards.h"
 #include "core/storage/sqlite/storage_error.h"
 
@@ -304,6 +305,50 @@ void auditLabels(const Read& file, std::vector<AuditFinding>& findings) {
                  "they name a flower, " + each.flower + ", and nobody stated why they may"});
 }
 
+/// Pours an evening of one cavity at most, as the action that pours has it.
+constexpr std::int64_t mostPoursOfCavity = 50;
+
+std::int64_t piecesPoured(const Pour& pour) {
+    const auto many = [](const std::optional<Count>& count) { return count ? count->value() : 0; };
+    return pour.good.value() + many(pour.failed) + many(pour.seconds);
+}
+
+/// Wax is kept like money: nothing comes out that did not go in.
+void auditWax(const Read& file, std::vector<AuditFinding>& findings) {
+    const Day ever = *parseDay("9999-12-31");
+    for (const BlockLedger& each : blockLedgers(file, ever)) {
+        const std::string about = "block " + each.block.name.text();
+        const auto most = atMost(each.block.mass);
+        if (most && each.used > *most)
+            findings.push_back({about, "more was taken from it than it weighed"});
+        for (const WaxUse& use : each.uses) {
+            if (use.on < each.block.on)
+                findings.push_back({about, "wax was taken from it before it was there"});
+            if ((use.went == WaxWent::Poured) != use.pour.has_value())
+                findings.push_back({about, "wax was poured without a pour, or the other way"});
+        }
+    }
+    for (const BatchLedger& each : batchLedgers(file, ever))
+        if (each.in && each.clean > *each.in)
+            findings.push_back(
+                {"wax batch " + each.batch.name.text(), "it gave more than went into it"});
+    for (const PropolisMove& each : file.all<PropolisMove>())
+        if (propolisLeft(file, each.on) < 0)
+            findings.push_back({"propolis " + isoText(each.on), "more went than there was"});
+    for (const Pour& each : file.all<Pour>()) {
+        const auto mould = file.find(each.mould);
+        const std::string about = "pour #" + std::to_string(each.id.number);
+        if (!mould || piecesPoured(each) < 1 ||
+            piecesPoured(each) > mould->cavities.value() * mostPoursOfCavity)
+            findings.push_back({about, "its pieces do not fit the cavities of its mould"});
+        if (!file.first<WaxUse>({is("pour", each.id)}))
+            findings.push_back({about, "no wax was taken for it"});
+    }
+    for (const HiveProject& each : file.all<HiveProject>())
+        if (each.good && *each.good > each.pieces)
+            findings.push_back({"comb " + each.name.text(), "more are good than there are"});
+}
+
 }  // namespace
 
 std::vector<AuditFinding> audit(const Read& file) {
@@ -321,6 +366,7 @@ std::vector<AuditFinding> audit(const Read& file) {
     auditVessels(file, findings);
     auditGoods(file, findings);
     auditLabels(file, findings);
+    auditWax(file, findings);
     if (const auto broken = Journal(file.database()).firstBroken())
         findings.push_back({"journal " + std::to_string(*broken),
                             "its digest does not follow from the rows before: it was altered"});

@@ -17,6 +17,7 @@
 #include "core/model/storeroom/review.h"
 #include "core/places/bench.h"
 #include "core/places/blend_line.h"
+#include "core/places/candle_evenings.h"
 #include "core/places/clearers.h"
 #include "core/places/frame_ledger.h"
 #include "core/places/gate_minder.h"
@@ -31,6 +32,7 @@
 #include "core/places/sales.h"
 #include "core/places/trace.h"
 #include "core/places/water_in_use.h"
+#include "core/places/wax_bench.h"
 #include "core/places/yard_sheet.h"
 #include "core/storage/audit.h"
 #include "core/storage/queries/names.h"
@@ -125,7 +127,7 @@ const HiveFigures& figuresOf2026() {
 }
 
 TEST_F(ThreeYards, AgreeWithThemselvesAndWithTheirJournalPlayedAnew) {
-    const Season season = upTo("7");
+    const Season season = upTo("9");
     EXPECT_TRUE(season.read().first<SeasonInfo>({})->invented.value_or(false));
     EXPECT_THAT(audit(season.read()), testing::IsEmpty());
     auto again = Season::create(path("again.combwright"), clock);
@@ -519,6 +521,35 @@ TEST_F(ThreeYards, AreTakenBackStepByStepToNothingAndDoneAgain) {
     });
     ASSERT_TRUE(forth) << "stuck at step " << standing << ": " << key(forth.error().code);
     EXPECT_THAT(audit(season.read()), testing::IsEmpty());
+}
+
+// Cast 850 + 2,400 + 2,480 g, poured 4 · 270 + 4 · 360: 3,210 g are left, 2,170 light and 1,040
+// mid. 23 skeps came onto the shelf and 19 went, 21 tapers and 15. For the spring 44 skeps and 18
+// tapers are to be poured: 3,060 g, ÷ 0.95 = 3,221; on seven evenings of six skeps 42.
+TEST_F(ThreeYards, TheWaxBenchFromCappingsToTheSpringMarket) {
+    const Season season = upTo("9");
+    const Day last = test::day("2028-01-29");
+    const WaxYear year = waxYear(season.read(), 2027, last);
+    EXPECT_DOUBLE_EQ(year.moved.castG, 5730);
+    EXPECT_DOUBLE_EQ(year.moved.pouredG, 2520);
+    ASSERT_TRUE(year.balance);
+    EXPECT_DOUBLE_EQ(year.balance->inStockG, 3210);
+    ASSERT_TRUE(year.per100);
+    EXPECT_EQ(year.per100->verdict, WaxAgainstHoney::AsPublished);
+    const WaxBench bench = waxBench(season.read(), last);
+    EXPECT_TRUE(bench.heat.empty());
+    EXPECT_EQ(bench.propolis, Mass::grams(35));
+    const auto plan = candleEvenings(season.read(), last);
+    ASSERT_TRUE(plan && *plan);
+    const CandleEvenings& candles = **plan;
+    EXPECT_EQ(candles.date.by, test::day("2028-04-08"));
+    ASSERT_EQ(candles.wants.size(), 2U);
+    EXPECT_EQ(candles.wants[0].count, 44);
+    EXPECT_EQ(candles.wants[1].count, 18);
+    EXPECT_NEAR(candles.needs.waxShortG, 3060 / 0.95 - 3210, 1e-6);
+    EXPECT_EQ(candles.eveningsFree, 7);
+    EXPECT_EQ(candles.needs.kinds[0].possible, 42);
+    EXPECT_EQ(candles.plan.finishing, test::day("2028-02-24"));
 }
 
 }  // namespace

@@ -95,7 +95,8 @@ HalfDoneView::LaidOut HalfDoneView::layOut(double width) const {
         const double words = std::max(look.px(90), width - x - button - gap * 2);
         laid.title.text = halfDoneTitle(half);
         laid.title.bold = laid.title.text.size();
-        laid.title.boldTone = half.what == HalfKind::Held ? Tone::Warn : Tone::Ink;
+        laid.title.boldTone =
+            half.what == HalfKind::Held || half.what == HalfKind::Heat ? Tone::Warn : Tone::Ink;
         double high = wrappedHeight(laid.title, words, look);
         for (const QString& line : halfDoneLines(half, m_today)) {
             WrappedText text;

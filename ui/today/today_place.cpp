@@ -53,6 +53,7 @@ GoTo::Page pageOf(const DueItem& item) {
         case DueRule::DeadOut:
         case DueRule::Visit:
         case DueRule::Task:
+        case DueRule::Wax:
             break;
         case DueRule::Honey:
             return GoTo::Page::Honey;
@@ -408,6 +409,9 @@ void TodayPlace::carryOn(const HalfDone& half) {
         case HalfDone::What::Bucket:
             Q_EMIT goAsked({DueWhere::HoneyRoom, {}, {}, {}, false, GoTo::Page::Honey});
             return;
+        case HalfDone::What::Heat:
+            Q_EMIT goAsked({DueWhere::WaxBench, {}, {}, {}, false});
+            return;
     }
 }
 
@@ -438,7 +442,7 @@ bool TodayPlace::writeCalendarTo(const QString& path) {
     QString wrong;
     std::size_t entries = 0;
     const bool read = session().reading([&] {
-        const auto list = dueCalendar(m_list);
+        const auto list = dueCalendar(session().read(), m_list);
         entries = list.size();
         const auto info = session().read().first<SeasonInfo>({});
         const std::string text =

@@ -10,9 +10,9 @@ namespace {
 const AmendType* findAmendType(std::string_view table) {
     static const std::vector<AmendType> all = [] {
         std::vector<AmendType> list;
-        for (const auto& group :
-             {yardAmends(), queenAmends(), boxAmends(), honeyAmends(), vesselAmends(),
-              goodsAmends(), benchAmends(), storeAmends(), feedAmends(), healthAmends()})
+        for (const auto& group : {yardAmends(), queenAmends(), boxAmends(), honeyAmends(),
+                                  vesselAmends(), goodsAmends(), waxAmends(), benchAmends(),
+                                  storeAmends(), feedAmends(), healthAmends()})
             list.insert(list.end(), group.begin(), group.end());
         return list;
     }();
@@ -104,7 +104,15 @@ const Fields& Amend::fields() {
         field<&Amend::goodsCount>("goods_count"), field<&Amend::bottling>("bottling"),
         field<&Amend::bottledJars>("bottled_jars"), field<&Amend::complaint>("complaint"),
         field<&Amend::goingOut>("going_out"), field<&Amend::fair>("fair"),
-        field<&Amend::fairLine>("fair_line"), field<&Amend::set>("set"));
+        field<&Amend::fairLine>("fair_line"), field<&Amend::waxBatch>("wax_batch"),
+        field<&Amend::waxSource>("wax_source"), field<&Amend::waxStep>("wax_step"),
+        field<&Amend::heatSession>("heat_session"), field<&Amend::waxBlock>("wax_block"),
+        field<&Amend::waxUse>("wax_use"), field<&Amend::mould>("mould"),
+        field<&Amend::burnTest>("burn_test"), field<&Amend::pour>("pour"),
+        field<&Amend::candleWish>("candle_wish"), field<&Amend::freeEvening>("free_evening"),
+        field<&Amend::wickStock>("wick_stock"), field<&Amend::propolisMove>("propolis_move"),
+        field<&Amend::hiveProject>("hive_project"), field<&Amend::projectLook>("project_look"),
+        field<&Amend::set>("set"));
     return all;
 }
 

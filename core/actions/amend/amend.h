@@ -19,6 +19,8 @@
 #include "core/model/storeroom/equipment.h"
 #include "core/model/storeroom/review.h"
 #include "core/model/storeroom/season_plan.h"
+#include "core/model/wax/candle.h"
+#include "core/model/wax/hive_goods.h"
 #include "core/model/yard/due.h"
 #include "core/model/yard/moves.h"
 #include "core/model/yard/queen.h"
@@ -94,6 +96,21 @@ struct Amend {
     std::optional<Id<GoingOut>> goingOut;
     std::optional<Id<Fair>> fair;
     std::optional<Id<FairLine>> fairLine;
+    std::optional<Id<WaxBatch>> waxBatch;
+    std::optional<Id<WaxSource>> waxSource;
+    std::optional<Id<WaxStep>> waxStep;
+    std::optional<Id<HeatSession>> heatSession;
+    std::optional<Id<WaxBlock>> waxBlock;
+    std::optional<Id<WaxUse>> waxUse;
+    std::optional<Id<Mould>> mould;
+    std::optional<Id<BurnTest>> burnTest;
+    std::optional<Id<Pour>> pour;
+    std::optional<Id<CandleWish>> candleWish;
+    std::optional<Id<FreeEvening>> freeEvening;
+    std::optional<Id<WickStock>> wickStock;
+    std::optional<Id<PropolisMove>> propolisMove;
+    std::optional<Id<HiveProject>> hiveProject;
+    std::optional<Id<ProjectLook>> projectLook;
     Changes set;
     static const Fields& fields();
     Result<Answer> perform(Write& file) const;

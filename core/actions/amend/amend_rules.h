@@ -36,6 +36,7 @@ std::vector<AmendType>
 goodsAmends();  ///< goods_kind, packing_stock … bottling, going_out, fair, fair_line
 std::vector<AmendType>
 honeyAmends();  ///< pull_plan, crop_note, extraction … room_day, clearer_board
+std::vector<AmendType> waxAmends();     ///< wax_batch … pour, candle_wish … project_look
 std::vector<AmendType> vesselAmends();  ///< lot, lot_part, water_reading, honey_step, honey_left
 
 namespace detail {

@@ -76,6 +76,8 @@ Result<Id<Pour>> FinishCandles::perform(Write& file) const {
     done(poured->released);
     if (work != CandleWork::Released) done(poured->trimmed);
     if (work == CandleWork::Labelled) done(poured->labelled);
+    if (stepOutOfOrder(*poured))
+        return Refusal{Code::BeforeItBegan, "on", {{"since", isoText(*poured->released)}}};
     if (broke) {
         poured->good = Count(poured->good.value() - broke->value());
         poured->failed = Count((poured->failed ? poured->failed->value() : 0) + broke->value());

@@ -219,6 +219,17 @@ Result<void> demandCandle(const Read& file, const std::optional<Id<GoodsKind>>& 
     return {};
 }
 
+const char* stepOutOfOrder(const Pour& pour) {
+    Day before = pour.on;
+    for (const auto& [step, field] :
+         {std::pair(pour.released, "released"), std::pair(pour.trimmed, "trimmed"),
+          std::pair(pour.labelled, "labelled")}) {
+        if (step && *step < before) return field;
+        if (step) before = *step;
+    }
+    return nullptr;
+}
+
 std::int64_t piecesOf(const Pour& pour) {
     const auto many = [](const std::optional<Count>& count) { return count ? count->value() : 0; };
     return pour.good.value() + many(pour.failed) + many(pour.seconds);

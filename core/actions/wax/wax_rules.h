@@ -62,6 +62,11 @@ Result<Mould> mouldOn(const Read& file, Id<Mould> mould, Day on);
 /// Candles of goods only. Refused with NotAChoice "goods_kind".
 Result<void> demandCandle(const Read& file, const std::optional<Id<GoodsKind>>& kind);
 
+/// So often a mould is filled in an evening at most.
+inline constexpr std::int64_t mostCycles = 50;
+/// The step of a pour that lies before the one it follows: "released", "trimmed", "labelled", or
+/// nothing.
+const char* stepOutOfOrder(const Pour& pour);
 /// Good, failed and seconds.
 std::int64_t piecesOf(const Pour& pour);
 /// Wax in so many pieces, by the volume of a cavity; none where nobody knows it.

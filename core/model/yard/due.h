@@ -29,7 +29,8 @@ enum class DueRule {
     DeadOut,
     Visit,
     Task,
-    Honey
+    Honey,
+    Wax
 };
 template <>
 struct Choices<DueRule> {
@@ -53,7 +54,8 @@ struct Choices<DueRule> {
                                                                    "dead-out",
                                                                    "visit not finished",
                                                                    "own note",
-                                                                   "honey"});
+                                                                   "honey",
+                                                                   "wax"});
 };
 
 /// Something the keeper wants to be reminded of; all else that is due follows from the records.

@@ -16,7 +16,7 @@
 namespace combwright {
 
 /// Where the work is done.
-enum class DueWhere { Yard, Pull, HoneyRoom, Storeroom };
+enum class DueWhere { Yard, Pull, HoneyRoom, Storeroom, WaxBench };
 
 /// Something to take along for it. The key of a word: "feeder", "wash jar", "medium super".
 struct DueKit {

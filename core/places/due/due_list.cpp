@@ -15,6 +15,7 @@
 #include "core/places/due/due_tasks.h"
 #include "core/places/due/due_treatments.h"
 #include "core/places/due/due_visits.h"
+#include "core/places/due/due_wax.h"
 #include "core/storage/queries/hive_days.h"
 #include "core/storage/queries/names.h"
 #include "core/storage/queries/yards.h"
@@ -27,8 +28,8 @@ using AddDue = void (*)(const Read&, Day, std::optional<Id<Yard>>, std::vector<D
 
 /// One line a topic.
 constexpr AddDue dueSources[] = {
-    &addDueQuarantine, &addDueQueens, &addDueMites, &addDueTreatments, &addDueStores,
-    &addDueGrowth,     &addDueRooms,  &addDueHoney, &addDueVisits,     &addDueTasks,
+    &addDueQuarantine, &addDueQueens, &addDueMites, &addDueTreatments, &addDueStores, &addDueGrowth,
+    &addDueRooms,      &addDueHoney,  &addDueWax,   &addDueVisits,     &addDueTasks,
 };
 
 /// What ends so soon is for today's round already.

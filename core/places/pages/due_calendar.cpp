@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <algorithm>
 
+#include "core/places/due/due_wax.h"
 #include "core/places/pages/due_words.h"
 #include "core/words/words.h"
 
@@ -32,6 +33,39 @@ std::vector<CalendarEntry> dueCalendar(const DueList& list) {
                                      : whereText(item.where).toStdString();
                 entries.push_back(std::move(entry));
             }
+    return entries;
+}
+
+std::vector<CalendarEntry> candleCalendar(const CandleEvenings& plan) {
+    const auto say = [](const char* text) { return QCoreApplication::translate("due", text); };
+    std::vector<CalendarEntry> entries;
+    const auto add = [&](Day day, const QString& summary) {
+        CalendarEntry entry;
+        entry.id = candleEveningId(plan.date, day) + "@combwright";
+        entry.from = entry.last = day;
+        entry.summary = summary.toStdString();
+        entry.description = say("Candles for %1, wanted by %2. Never leave wax on heat.")
+                                .arg(fromUtf8(plan.date.whatFor), shortDayText(plan.date.by))
+                                .toStdString();
+        entry.location = whereText(DueWhere::WaxBench).toStdString();
+        entries.push_back(std::move(entry));
+    };
+    for (const PouringEvening& evening : plan.plan.evenings)
+        add(evening.day, say("Pour %1").arg(fromUtf8(pouredText(plan, evening))));
+    if (plan.plan.finishing) add(*plan.plan.finishing, say("Trim, pair and label the candles"));
+    return entries;
+}
+
+std::vector<CalendarEntry> dueCalendar(const Read& file, const DueList& list) {
+    std::vector<CalendarEntry> entries = dueCalendar(list);
+    const auto plan = candleEvenings(file, list.on);
+    if (!plan || !*plan) return entries;
+    for (CalendarEntry& evening : candleCalendar(**plan)) {
+        const bool there =
+            std::any_of(entries.begin(), entries.end(),
+                        [&](const CalendarEntry& each) { return each.id == evening.id; });
+        if (!there) entries.push_back(std::move(evening));
+    }
     return entries;
 }
 

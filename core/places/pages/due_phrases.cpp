@@ -73,6 +73,46 @@ QString dueHoneyWhy(const DueItem& item) {
         .arg(dueSince(item), dueDay(item, item.from));
 }
 
+QString dueWaxDo(const DueItem& item) {
+    const QString of = fromUtf8(item.about);
+    if (item.source == "heat") return dueTr("POT ON HEAT: %1. Go there, and tick it off").arg(of);
+    if (item.source == "melt") return dueTr("Melt %1: washed and not melted").arg(of);
+    if (item.source == "wet") return dueTr("Melt, freeze or lid %1: wet cappings").arg(of);
+    if (item.source == "pour") return dueTr("Pour %1").arg(of);
+    if (item.source == "finish") return dueTr("Trim, pair and label the candles");
+    if (item.source == "out") return dueTr("Take %1 out of the mould").arg(of);
+    if (item.source == "on") return dueTr("put %1 on").arg(of);
+    if (item.source == "look") return dueTr("look at %1").arg(of);
+    if (item.source == "off") return dueTr("take %1 off: built").arg(of);
+    return dueTr("Lid and weigh %1").arg(of);
+}
+
+QString dueWaxWhy(const DueItem& item) {
+    if (item.source == "heat")
+        return dueTr("On since %1; wax on heat is never left alone.").arg(dueSince(item));
+    if (item.source == "melt")
+        return dueTr("Washed %1; washed wax ferments when it is left.").arg(dueSince(item));
+    if (item.source == "wet")
+        return dueTr(
+                   "Kept since %1, neither frozen nor under a tight lid; what is left wet "
+                   "ferments and moulds. 14 days are a planning assumption.")
+            .arg(dueSince(item));
+    if (item.source == "pour")
+        return dueTr("An evening that is free, by the plan for %1.").arg(dueDay(item, *item.other));
+    if (item.source == "finish")
+        return dueTr("The evening kept for it, before %1.").arg(dueDay(item, *item.other));
+    if (item.source == "out") return dueTr("Poured %1, and set by now.").arg(dueSince(item));
+    if (item.source == "on")
+        return dueTr("Bees take up to 28 days to build in a good flow: planning assumption.");
+    if (item.source == "look")
+        return dueTr("On since %1; a look a week, and off as soon as they are built.")
+            .arg(dueSince(item));
+    if (item.source == "off")
+        return dueTr("The last look found all of them filled; bees soil what stays on.");
+    return dueTr("Off the hive since %1; comb and honey are weighed together.")
+        .arg(dueDay(item, item.from));
+}
+
 bool wetsComeOff(const DueItem& item) { return item.rule == DueRule::Wets && item.other; }
 
 bool superTooEarly(const DueItem& item) {

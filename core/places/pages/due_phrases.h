@@ -25,6 +25,9 @@ QString dueSince(const DueItem& item);
 /// Honey in the room: what to do with it, and why.
 QString dueHoneyDo(const DueItem& item);
 QString dueHoneyWhy(const DueItem& item);
+/// Wax, candles and comb jars: what to do, and why.
+QString dueWaxDo(const DueItem& item);
+QString dueWaxWhy(const DueItem& item);
 /// A wet box that was given back and is clean by now.
 bool wetsComeOff(const DueItem& item);
 /// A super went on while a medicine kept it off.

@@ -205,6 +205,8 @@ QString dueWhyText(const DueItem& item) {
                              .arg(dueSince(item));
         case DueRule::Honey:
             return dueHoneyWhy(item);
+        case DueRule::Wax:
+            return dueWaxWhy(item);
         case DueRule::Visit:
             return dueTr("No line yet for %1.").arg(fromUtf8(item.about));
         case DueRule::Task:

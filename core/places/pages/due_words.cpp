@@ -111,6 +111,9 @@ DueKind dueKindOf(const DueItem& item) {
         case DueRule::Honey:
             return {QT_TRANSLATE_NOOP("due", "1 bucket to see to"),
                     QT_TRANSLATE_NOOP("due", "%1 buckets to see to")};
+        case DueRule::Wax:
+            return {QT_TRANSLATE_NOOP("due", "1 set of comb jars to see to"),
+                    QT_TRANSLATE_NOOP("due", "%1 sets of comb jars to see to")};
     }
     return {"", ""};
 }
@@ -139,6 +142,9 @@ QString aloneText(const DueTrip& trip) {
             return dueTr("Say what %1 died of").arg(fromUtf8(trip.hives.front().mark));
         case DueRule::Honey:
             return dueHoneyDo(item);
+        case DueRule::Wax:
+            if (item.where == DueWhere::WaxBench) return dueWaxDo(item);
+            break;
         case DueRule::Wets:
             if (item.where == DueWhere::Storeroom)
                 return dueTr("Dry %1 no hive may have").arg(dueBoxes(item));
@@ -183,6 +189,8 @@ QString whereText(DueWhere where) {
             return dueTr("Honey room");
         case DueWhere::Storeroom:
             return dueTr("Storeroom");
+        case DueWhere::WaxBench:
+            return dueTr("Wax bench");
     }
     return {};
 }
@@ -245,6 +253,8 @@ QString dueDoText(const DueItem& item) {
                                    : dueTr("say what it died of");
         case DueRule::Honey:
             return dueHoneyDo(item);
+        case DueRule::Wax:
+            return dueWaxDo(item);
         case DueRule::Visit:
             return dueTr("write the rest of %1").arg(dueSince(item));
         case DueRule::Task:

@@ -4,6 +4,7 @@
 #include <QLocale>
 #include <algorithm>
 
+#include "core/words/clock_words.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
 
@@ -110,6 +111,8 @@ QString halfDoneTitle(const HalfDone& half) {
             return halfTr("%1 set aside").arg(framesOf(half));
         case HalfWhat::Held:
             return halfTr("%1 is held: suspected disease").arg(name);
+        case HalfWhat::Heat:
+            return halfTr("POT ON HEAT: %1").arg(name);
     }
     return {};
 }
@@ -145,6 +148,11 @@ QStringList halfDoneLines(const HalfDone& half, Day today) {
         case HalfWhat::Held:
             return {halfTr("since %1").arg(shortDayText(half.since)),
                     halfTr("nothing leaves until it is ruled out")};
+        case HalfWhat::Heat:
+            return {halfTr("since %1, %2")
+                        .arg(clockText(half.begun.value_or(Instant(half.since))),
+                             shortDayText(half.since)),
+                    halfTr("never leave it; tick it off when the heat is off")};
     }
     return {};
 }
@@ -162,6 +170,7 @@ QString halfDoneAction(const HalfDone& half) {
         case HalfWhat::Bucket:
         case HalfWhat::Aside:
         case HalfWhat::Held:
+        case HalfWhat::Heat:
             return halfTr("Go there");
     }
     return {};

@@ -4,20 +4,20 @@
 
 #include <string>
 
-#include "tests/core/storage/random_honey.h"
+#include "tests/core/storage/random_wax.h"
 #include "tests/support/support.h"
 
 namespace combwright::test {
 
-class RandomActions : public RandomHoney {
+class RandomActions : public RandomWax {
   public:
-    using RandomHoney::RandomHoney;
+    explicit RandomActions(unsigned seed) : RandomWax(seed) {}
 
     std::string line() {
         const std::string on = isoText(day("2027-04-01") + days(pick(200)));
         // The yards are gone through every few weeks; otherwise no line is ever met again.
         const std::string visited = isoText(day("2027-04-10") + days(21 * pick(6)));
-        switch (pick(72)) {
+        switch (pick(82)) {
             case 0:
                 return R"({"do":"add-yard","on":")" + on + R"(","yard_name":"Y)" + number(6) +
                        "\"}";
@@ -133,6 +133,17 @@ class RandomActions : public RandomHoney {
             case 66:
             case 70:
                 return goods();
+            case 72:
+            case 73:
+            case 74:
+            case 75:
+            case 76:
+            case 77:
+            case 78:
+            case 79:
+            case 80:
+            case 81:
+                return wax();
             default: {
                 static const char* const lines[] = {"e b7 s3 +1", "x rain",      "-1",
                                                     "w4/300 +1d", "f2.5 light!", "qc2c left1 +2"};
