@@ -188,6 +188,7 @@ void HeatLine::tick() {
     std::vector<HeatSession> open;
     for (HeatShown& each : m_shown) open.push_back(each.session);
     see(heatNow(std::move(open), m_session.clock().now(), lookedAt()));
+    if (!calls()) m_calls = 0;
     if (!m_rings || !calls()) return;
     if (m_calls++ % heatLoudEvery == 0 && m_bell) m_bell();
 }

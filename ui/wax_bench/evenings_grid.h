@@ -48,7 +48,11 @@ class EveningsGrid : public QWidget {
 
   protected:
     void paintEvent(QPaintEvent*) override;
-    void resizeEvent(QResizeEvent*) override { place(); }
+    void resizeEvent(QResizeEvent*) override {
+        place();
+        // Wider, the evenings stand beside their words and need less height.
+        updateGeometry();
+    }
     bool eventFilter(QObject* watched, QEvent* event) override;
 
   private:

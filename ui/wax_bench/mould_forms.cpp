@@ -25,7 +25,7 @@ QString burnCaution() {
 }
 
 /// What water, or the size, says a cavity holds: either, never both.
-enum class VolumeBy { Water = 100, Said = 101 };
+enum class VolumeBy { Water = 100, Said = 101, Nobody = 102 };
 
 AddMould addLike(const Mould& mould, Day on) {
     AddMould deed;
@@ -66,6 +66,7 @@ bool askToAddMould(QWidget* parent, Session& session, Day on) {
     by->addItem(mouldForm("from its size: round and straight"),
                 static_cast<int>(MouldShape::Cylinder));
     by->addItem(mouldForm("from its size: taper"), static_cast<int>(MouldShape::Taper));
+    by->addItem(mouldForm("nobody knows yet"), static_cast<int>(VolumeBy::Nobody));
     auto* volume = form.line(mouldForm("Water in g, or ml"), "volume", mouldForm("47"));
     auto* across = form.line(mouldForm("Across at the foot"), "diameter", shownLength(76.2).text());
     auto* tip = form.line(mouldForm("Across at the tip"), "tip", shownLength(15).text());
@@ -83,14 +84,17 @@ bool askToAddMould(QWidget* parent, Session& session, Day on) {
     comes->setObjectName(QStringLiteral("outlook"));
     auto* mind = form.caution(QStringLiteral(" "));
     const auto shaped = [by] { return by->currentData().toInt() < 100; };
+    const auto is = [by](VolumeBy how) {
+        return by->currentData().toInt() == static_cast<int>(how);
+    };
     const auto look = [&] {
         Mould draft;
         draft.since = on;
         std::optional<Number> number;
         if (!shaped()) {
-            readsAs(volume->text(), number);
+            if (!is(VolumeBy::Nobody)) readsAs(volume->text(), number);
             if (number && number->value() > 0) draft.volume = number;
-            draft.measured = by->currentData().toInt() == static_cast<int>(VolumeBy::Water);
+            draft.measured = is(VolumeBy::Water);
         } else {
             draft.shape = chosen<MouldShape>(by);
             readsAs(tip->text(), draft.tip);
@@ -102,7 +106,7 @@ bool askToAddMould(QWidget* parent, Session& session, Day on) {
     };
     form.fitWith(kind, [&] { form.showField(called, !chosenId<GoodsKind>(kind)); });
     form.fitWith(by, [&] {
-        form.showField(volume, !shaped());
+        form.showField(volume, !shaped() && !is(VolumeBy::Nobody));
         form.showField(height, shaped());
         form.showField(tip, chosen<MouldShape>(by) == MouldShape::Taper && shaped());
         look();
@@ -124,9 +128,12 @@ bool askToAddMould(QWidget* parent, Session& session, Day on) {
         if (!readField(session, cavities, many)) return false;
         deed.cavities = many.value_or(Count(0));
         if (!shaped()) {
-            if (!readField(session, volume, deed.volume)) return false;
-            if (deed.volume)
-                deed.measured = by->currentData().toInt() == static_cast<int>(VolumeBy::Water);
+            if (!is(VolumeBy::Nobody) && !readField(session, volume, deed.volume)) return false;
+            // Who says "by water" says what it weighed.
+            if (is(VolumeBy::Water))
+                deed.measured = true;
+            else if (deed.volume)
+                deed.measured = false;
         } else {
             deed.shape = chosen<MouldShape>(by);
             if (!readField(session, height, deed.height)) return false;
