@@ -270,13 +270,13 @@ void FairPage::printSheetNamed(const QString& id) {
 
 PlaceHead FairPage::head() const {
     PlaceHead head;
-    head.title = m_sheet ? fromUtf8(m_sheet->fair.name.text()) : tr("Fair");
+    head.title = tr("Fair");
     if (!m_sheet) {
         head.action = tr("Pack for a fair");
         head.actionKey = QStringLiteral("P");
         return head;
     }
-    QStringList under{dayText(m_sheet->fair.on)};
+    QStringList under{fromUtf8(m_sheet->fair.name.text()), dayText(m_sheet->fair.on)};
     if (!m_sheet->fair.place.empty()) under << fromUtf8(m_sheet->fair.place);
     const bool over = m_sheet->fair.closed.has_value();
     under << (over ? tr("over and counted") : tr("packed"));

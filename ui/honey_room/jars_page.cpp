@@ -110,9 +110,9 @@ void JarsPage::addDeeds() {
     });
     desk().addDeed(tr("Complaint"), Qt::Key_K,
                    [this] { askForComplaint(this, session(), filling(), today()); });
-    desk().addDeed(tr("Close it"), Qt::Key_X,
+    desk().addDeed(tr("Close"), Qt::Key_X,
                    [this] { askToCloseComplaint(this, session(), today()); });
-    desk().addDeed(tr("Hold, release"), Qt::Key_H, [this] {
+    desk().addDeed(tr("Hold"), Qt::Key_H, [this] {
         withFilling([this](Id<Bottling> of) { askToHoldFilling(this, session(), of, today()); });
     });
 }
