@@ -3,7 +3,7 @@
 #include <QCoreApplication>
 #include <QLocale>
 
-#include "core/actions/wax/wax_rules.h"
+#include "core/places/mould_wax.h"
 #include "core/places/wax_bench.h"
 #include "core/storage/queries/constants.h"
 #include "core/trade/wax/wax_heat.h"

@@ -9,6 +9,7 @@
 #include <QFileInfo>
 
 #include "core/storage/sqlite/database.h"
+#include "core/support/version.h"
 #include "tests/cli/run_cli.h"
 
 namespace combwright {

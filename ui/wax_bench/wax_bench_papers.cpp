@@ -1,19 +1,15 @@
 // What the wax bench prints, how its figures came about, and F1.
+#include "core/places/explain_wax.h"
+#include "core/places/pages/candle_plan_page.h"
+#include "core/places/pages/wax_pages.h"
 #include "core/places/wax_flow.h"
 #include "ui/common/help_groups.h"
 #include "ui/wax_bench/wax_bench_place.h"
 #include "ui/wax_bench/wax_forms.h"
-#if __has_include("core/places/pages/candle_plan_page.h")
-#include "core/places/explain_wax.h"
-#include "core/places/pages/candle_plan_page.h"
-#include "core/places/pages/wax_pages.h"
-#define WAX_ON_PAPER 1
-#endif
 
 namespace combwright {
 
 std::vector<PrintSheet> WaxBenchPlace::sheets() const {
-#ifdef WAX_ON_PAPER
     const Day today = session().clock().today();
     return {{QStringLiteral("candle-plan"), tr("Candle plan"),
              [this, today] {
@@ -32,20 +28,13 @@ std::vector<PrintSheet> WaxBenchPlace::sheets() const {
              [this, today] { return propolisCardPage(session().read(), today); }},
             {QStringLiteral("comb-jars"), tr("Comb jars"),
              [this, today] { return combJarsPage(session().read(), today); }}};
-#else
-    return {};
-#endif
 }
 
 std::vector<Explained> WaxBenchPlace::explained() const {
-#ifdef WAX_ON_PAPER
     std::vector<Explained> all;
     if (m_plan) all = explainCandlePlan(session().read(), *m_plan);
     for (Explained& each : explainWax(session().read(), m_bench)) all.push_back(std::move(each));
     return all;
-#else
-    return {};
-#endif
 }
 
 QString WaxBenchPlace::help() const {

@@ -201,13 +201,7 @@ void WaxBenchPlace::listen() {
     });
 }
 
-std::optional<DueWhere> WaxBenchPlace::worksAt() const {
-#if __has_include("core/places/due/due_wax.h")
-    return DueWhere::WaxBench;
-#else
-    return std::nullopt;
-#endif
-}
+std::optional<DueWhere> WaxBenchPlace::worksAt() const { return DueWhere::WaxBench; }
 
 void WaxBenchPlace::arrange() {
     const int side = look().space(24);

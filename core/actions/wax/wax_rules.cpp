@@ -7,7 +7,6 @@
 
 #include "core/actions/storeroom/quarantine.h"
 #include "core/storage/queries/wax_ledger.h"
-#include "core/trade/wax/candle_mass.h"
 
 namespace combwright {
 namespace {
@@ -180,10 +179,6 @@ Result<void> demandVolume(const Mould& mould) {
     return {};
 }
 
-double mmOf(const std::optional<Length>& length) {
-    return length ? static_cast<double>(length->count()) / 10.0 : 0.0;
-}
-
 }  // namespace
 
 Result<void> demandMould(const Read& file, const Mould& mould) {
@@ -228,25 +223,6 @@ const char* stepOutOfOrder(const Pour& pour) {
         if (step) before = *step;
     }
     return nullptr;
-}
-
-std::int64_t piecesOf(const Pour& pour) {
-    const auto many = [](const std::optional<Count>& count) { return count ? count->value() : 0; };
-    return pour.good.value() + many(pour.failed) + many(pour.seconds);
-}
-
-std::optional<Mass> neededFor(const Mould& mould, std::int64_t pieces) {
-    double ml = 0;
-    if (mould.volume)
-        ml = mould.volume->value();
-    else if (mould.shape == MouldShape::Cylinder)
-        ml = cylinderMl(mmOf(mould.diameter), mmOf(mould.height));
-    else if (mould.shape == MouldShape::Taper)
-        ml = taperMl(mmOf(mould.diameter), mmOf(mould.tip), mmOf(mould.height));
-    if (ml <= 0) return std::nullopt;
-    const auto one = candleMass(ml);
-    if (!one) return std::nullopt;
-    return Mass::roundedGrams(one->massG * static_cast<double>(pieces));
 }
 
 Result<void> demandPour(const Read& file, const Pour& pour, const Mould& mould,

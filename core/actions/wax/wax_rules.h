@@ -12,6 +12,7 @@
 #include "core/model/wax/candle.h"
 #include "core/model/wax/hive_goods.h"
 #include "core/places/candle_shades.h"
+#include "core/places/mould_wax.h"
 #include "core/storage/rows.h"
 #include "core/support/result.h"
 
@@ -67,10 +68,6 @@ inline constexpr std::int64_t mostCycles = 50;
 /// The step of a pour that lies before the one it follows: "released", "trimmed", "labelled", or
 /// nothing.
 const char* stepOutOfOrder(const Pour& pour);
-/// Good, failed and seconds.
-std::int64_t piecesOf(const Pour& pour);
-/// Wax in so many pieces, by the volume of a cavity; none where nobody knows it.
-std::optional<Mass> neededFor(const Mould& mould, std::int64_t pieces);
 /// Refused as PourCandles; `cycles` as said there.
 Result<void> demandPour(const Read& file, const Pour& pour, const Mould& mould,
                         const std::optional<Count>& cycles);
