@@ -3,9 +3,9 @@
 #include <QCoreApplication>
 #include <QLocale>
 
-#include "core/places/pages/wax_words.h"
 #include "core/storage/queries/constants.h"
 #include "core/words/figures.h"
+#include "core/words/wax_figures.h"
 #include "core/words/words.h"
 
 namespace combwright {

@@ -115,6 +115,20 @@ PourShown pourShown(const Read& file, const Pour& pour) {
     return shown;
 }
 
+/// Honey of a year: what is shared out or noted, and what stands in buckets of runs that are not.
+Mass honeyOf(const Read& file, int year) {
+    const SeasonYield crop = seasonYield(file, year);
+    Mass honey = crop.total;
+    for (const std::string& name : crop.unclosed) {
+        const auto run = Name::of(name);
+        if (!run) continue;
+        for (const Extraction& each : file.where<Extraction>({is("name", *run)}))
+            for (const Bucket& bucket : file.where<Bucket>({is("extraction", each.id)}))
+                if (const auto net = middleOf(bucket.net)) honey = honey + *net;
+    }
+    return honey;
+}
+
 }  // namespace
 
 WaxMaterial materialOf(const BatchLedger& batch) {
@@ -194,10 +208,10 @@ WaxYear waxYear(const Read& file, int number, Day until, Working* working) {
     for (const BatchLedger& ledger : batchLedgers(file, until))
         if (inYear(ledger.batch.on)) year.honeyDrained = year.honeyDrained + ledger.drained;
     if (const auto balance = waxBalance(moved, working)) year.balance = *balance;
-    const SeasonYield crop = seasonYield(file, number);
-    if (crop.how != How::Unknown && crop.total > Mass()) {
-        year.crop = crop.total;
-        if (const auto per = waxPer100Honey(gramsOf(year.clean), gramsOf(crop.total), working); per)
+    const Mass crop = honeyOf(file, number);
+    if (crop > Mass()) {
+        year.crop = crop;
+        if (const auto per = waxPer100Honey(gramsOf(year.clean), gramsOf(crop), working); per)
             year.per100 = *per;
     }
     return year;
@@ -224,6 +238,9 @@ MouldShown mouldShown(const Read& file, const Mould& mould, Day on) {
         if (!shown.setHours)
             if (const auto hours = setHours(mmOf(mould.diameter))) shown.setHours = hours->high;
         if (const auto guess = wickGuess(mmOf(mould.diameter))) shown.guess = *guess;
+        if (shown.mass)
+            if (const auto hours = burnHours(shown.mass->massG, mmOf(mould.diameter)))
+                shown.burns = *hours;
     }
     for (BurnTest& test : file.where<BurnTest>({is("mould", mould.id)}))
         if (test.on <= on) shown.tests.insert(shown.tests.begin(), std::move(test));

@@ -48,6 +48,7 @@ struct MouldShown {
     bool byWater = false;  ///< its volume was measured
     std::optional<double> setHours;
     std::optional<WickGuess> guess;  ///< by its diameter
+    std::optional<Between> burns;    ///< hours, by mass and diameter
     std::vector<BurnTest> tests;     ///< the newest first
     bool safe = true;                ///< a one-way holder burnt well to test, or none
 };

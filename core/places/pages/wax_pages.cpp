@@ -8,7 +8,6 @@
 #include "core/places/pages/goods_pages.h"
 #include "core/places/pages/room_paper.h"
 #include "core/places/pages/wax_words.h"
-#include "core/trade/wax/candle_time.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
 
@@ -157,12 +156,10 @@ void addProjects(Page& page, const Read& file, Day on) {
 
 /// "burns about 9 to 14 h"; empty where nobody knows what it weighs or how wide it is.
 QString burnsText(const MouldShown& mould) {
-    if (!mould.mass || !mould.mould.diameter) return {};
-    const double mm = static_cast<double>(mould.mould.diameter->count()) / 10.0;
-    const auto hours = burnHours(mould.mass->massG, mm);
-    if (!hours) return {};
+    if (!mould.burns) return {};
     return benchSay("Burns about %1 to %2 hours.")
-        .arg(QString::number(std::lround(hours->low)), QString::number(std::lround(hours->high)));
+        .arg(QString::number(std::lround(mould.burns->low)),
+             QString::number(std::lround(mould.burns->high)));
 }
 
 TableBlock stepsToWrite(const BatchShown* batch) {

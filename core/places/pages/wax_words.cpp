@@ -23,16 +23,6 @@ QString projectWhat(const HiveProject& project) { return word(word(project.what)
 
 }  // namespace
 
-QString waxText(double grams) { return massRateFigure(grams) + QLatin1Char(' ') + massUnit(); }
-
-QString waxText(Mass mass) { return waxText(static_cast<double>(mass.grams())); }
-
-QString shadeText(WaxShade shade) { return word(word(shade)); }
-
-QString shadeText(const std::string& shade) {
-    return shade.empty() ? waxSay("any shade") : word(shade);
-}
-
 QString openHeatText(const HeatSession& heat) {
     QString text = waxSay("POT ON HEAT: %1, since %2 on %3.")
                        .arg(fromUtf8(heat.what.text()), clockText(heat.begun),

@@ -9,15 +9,9 @@
 #include "core/places/comb_projects.h"
 #include "core/places/pages/page.h"
 #include "core/places/wax_bench.h"
+#include "core/words/wax_figures.h"
 
 namespace combwright {
-
-/// "3.40 kg": two decimals, for a candle is a twentieth of a kilogram.
-QString waxText(double grams);
-QString waxText(Mass mass);
-/// "light"; by the shade's name as a plan has it, "any shade" for none.
-QString shadeText(WaxShade shade);
-QString shadeText(const std::string& shade);
 
 /// "POT ON HEAT: wax pot in the water bath, since 14:05 on Mon 15 Nov. Never leave it; tick it off
 /// when the heat is off."

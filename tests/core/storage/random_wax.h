@@ -57,7 +57,7 @@ class RandomWax : public RandomHoney {
                                       R"(","mass_g":)" + number(9) + "0}");
             case 13:
                 return R"({"do":"add-mould)" + head + R"(,"name":")" + mould +
-                       R"(","goods_kind":")" + candle + R"(","cavities":)" + number(6) +
+                       R"(","goods_kind":")" + candle + R"(","cavities":1)" + number(6) +
                        R"(,"volume_ml":47,"wick":"#1","wick_length_mm":120})";
             case 14:
             case 15:

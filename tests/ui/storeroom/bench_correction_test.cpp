@@ -146,13 +146,13 @@ TEST_F(BenchCorrection, TheHelpSaysHowAMixedBoxIsCounted) {
 TEST_F(BenchCorrection, TheRailSaysHowManyBoxesWait) {
     const auto* rail = window->findChild<Rail*>();
     ASSERT_NE(rail, nullptr);
-    EXPECT_EQ(rail->waiting(4), 2) << "M2 and M3 were never looked through";
+    EXPECT_EQ(rail->waiting(5), 2) << "M2 and M3 were never looked through";
     EXPECT_EQ(rail->waiting(0), 0);
     press(Qt::Key_Down);
     for (const Qt::Key each : {Qt::Key_9, Qt::Key_Return}) press(each);
-    EXPECT_TRUE(QTest::qWaitFor([&] { return rail->waiting(4) == 1; }, 3000));
+    EXPECT_TRUE(QTest::qWaitFor([&] { return rail->waiting(5) == 1; }, 3000));
     const auto items = rail->findChildren<RailItem*>();
-    EXPECT_EQ(items.at(4)->accessibleDescription(), QStringLiteral("1 waiting"));
+    EXPECT_EQ(items.at(5)->accessibleDescription(), QStringLiteral("1 waiting"));
 }
 
 }  // namespace
