@@ -246,6 +246,7 @@ QJsonObject candlePlanObject(const CandleEvenings& plan) {
              QJsonObject{{QStringLiteral("from_stock"), ofShadeArray(plan, plan.mixed.fromStock)},
                          {QStringLiteral("wax_left_g"), mixedLeft}}},
             {QStringLiteral("best_mix"), ofShadeArray(plan, plan.best.ofShade)},
+            {QStringLiteral("best_mix_proven"), plan.best.proven},
             {QStringLiteral("one_more"), moreArray(plan)},
             {QStringLiteral("evenings"), eveningsArray(plan)},
             {QStringLiteral("last_pour"), orNull(plan.plan.lastPour)},

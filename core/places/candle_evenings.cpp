@@ -11,6 +11,9 @@
 namespace combwright {
 namespace {
 
+/// Mixes tried: some tens of milliseconds at the worst, for Today asks for the evenings too.
+constexpr std::int64_t mixTrials = 200'000;
+
 double metresOf(const std::optional<Length>& length) {
     return length ? static_cast<double>(length->count()) / 10'000.0 : 0.0;
 }
@@ -168,8 +171,8 @@ Result<std::optional<CandleEvenings>> candleEvenings(const Read& file, Day on,
     if (!more) return more.error();
     all.oneMore = *more;
     const std::vector<std::int64_t> alike(all.wants.size(), 1);
-    const auto best =
-        bestMix(all.stock, all.eveningsFree, all.wants, worth.empty() ? alike : worth);
+    const auto best = bestMix(all.stock, all.eveningsFree, all.wants, worth.empty() ? alike : worth,
+                              {.trials = mixTrials});
     if (!best) return best.error();
     all.best = *best;
     const auto plan = planEvenings(free, pours);

@@ -144,7 +144,10 @@ void BitesCard::show(const CandleEvenings& plan) {
     std::vector<std::int64_t> made;
     for (const CandleReach& each : plan.reach.kinds) made.push_back(each.made);
     m_said << tr("With moulds and wick too:") << countsOf(made) + QLatin1Char('.');
-    m_said << tr("Most candles of it:") << countsOf(plan.best.counts) + QLatin1Char('.');
+    m_said << tr("Most candles of it:")
+           << countsOf(plan.best.counts) +
+                  (plan.best.proven ? QStringLiteral(".")
+                                    : tr("; perhaps more, at most %1.").arg(plan.best.bound));
     sayOneMore(plan);
     setAccessibleDescription(words());
     updateGeometry();
