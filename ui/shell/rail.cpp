@@ -169,7 +169,13 @@ void Rail::paintEvent(QPaintEvent*) {
             : std::vector<Key>{{"Ctrl+N", tr("new season file")}, {"Ctrl+O", tr("open")}};
     double y =
         height() - look.space(16 + 20 * static_cast<int>(keys.size()) + (m_invented ? 20 : 0));
+    // In large type the places need the room; the keys told there are told in the help too.
+    const int below = m_items.empty() ? 0 : m_items.back()->geometry().bottom() + look.space(12);
     for (const auto& [key, what] : keys) {
+        if (y < below) {
+            y += look.space(20);
+            continue;
+        }
         const double end = paintKeyCap(painter, QPointF(left, y), QString::fromLatin1(key), look);
         painter.setFont(look.font(TextSize::Note));
         painter.setPen(look.tone(Tone::Muted));

@@ -169,14 +169,26 @@ double BitesCard::leftWidth() const { return m_session.look().px(bitesLeft); }
 
 double BitesCard::leftHeight() const {
     const Look& look = m_session.look();
-    const QFontMetricsF note(look.font(TextSize::Note));
     double high = look.px(4.0) + lineStep(look.font(TextSize::Head, true));
-    for (qsizetype n = 0; n + 1 < m_said.size(); n += 2) {
-        const QString text = m_said[n] + QLatin1Char(' ') + m_said[n + 1];
-        high += note.boundingRect(QRectF(0, 0, leftWidth(), 1e6), Qt::TextWordWrap, text).height() +
-                look.px(2.0);
-    }
+    for (qsizetype n = 0; n + 1 < m_said.size(); n += 2) high += saidHeight(n) + look.px(2.0);
     return high;
+}
+
+bool BitesCard::saidInOneLine(qsizetype n) const {
+    const Look& look = m_session.look();
+    return textWidth(m_said[n], look.font(TextSize::Note)) +
+               textWidth(m_said[n + 1], look.font(TextSize::Note, true)) + look.px(6.0) <
+           leftWidth();
+}
+
+double BitesCard::saidHeight(qsizetype n) const {
+    const QFont plain = m_session.look().font(TextSize::Note);
+    if (saidInOneLine(n)) return lineStep(plain);
+    // Words alone wrap; a figure that has no room behind its words stands under them.
+    if (!m_said[n + 1].isEmpty()) return 2.0 * lineStep(plain);
+    return QFontMetricsF(plain)
+        .boundingRect(QRectF(0, 0, leftWidth(), 1e6), Qt::TextWordWrap, m_said[n])
+        .height();
 }
 
 int BitesCard::heightForWidth(int width) const {
@@ -204,25 +216,21 @@ void BitesCard::paintEvent(QPaintEvent*) {
     for (qsizetype n = 0; n + 1 < m_said.size(); n += 2) {
         // Muted words with the figures behind them; the figures are what one looks for.
         const QFont plain = look.font(TextSize::Note), bold = look.font(TextSize::Note, true);
-        const QString text = m_said[n] + QLatin1Char(' ') + m_said[n + 1];
-        const QRectF used = QFontMetricsF(plain).boundingRect(QRectF(0, 0, leftWidth(), 1e6),
-                                                              Qt::TextWordWrap, text);
         const double step = lineStep(plain);
-        if (textWidth(m_said[n], plain) + textWidth(m_said[n + 1], bold) + look.px(6.0) <
-            leftWidth()) {
+        const double high = saidHeight(n);
+        if (saidInOneLine(n)) {
             const double end = textWidth(m_said[n] + QLatin1Char(' '), plain);
             paintText(painter, {0, y + step * 0.8}, m_said[n], plain, look.tone(Tone::Muted));
             paintText(painter, {end, y + step * 0.8}, m_said[n + 1], bold, look.tone(Tone::Ink));
         } else if (m_said[n + 1].isEmpty()) {
             painter.setFont(plain);
             painter.setPen(look.tone(Tone::Muted));
-            painter.drawText(QRectF(0, y, leftWidth(), used.height() + 2), Qt::TextWordWrap,
-                             m_said[n]);
+            painter.drawText(QRectF(0, y, leftWidth(), high + 2), Qt::TextWordWrap, m_said[n]);
         } else {
             paintText(painter, {0, y + step * 0.8}, m_said[n], plain, look.tone(Tone::Muted));
             paintText(painter, {0, y + step * 1.8}, m_said[n + 1], bold, look.tone(Tone::Ink));
         }
-        y += used.height() + look.px(2.0);
+        y += high + look.px(2.0);
     }
     // The bars.
     const double left = leftWidth() + look.px(18.0);

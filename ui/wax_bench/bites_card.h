@@ -44,6 +44,8 @@ class BitesCard : public QWidget {
     void sayOneMore(const CandleEvenings& plan);
     double leftWidth() const;
     double leftHeight() const;
+    bool saidInOneLine(qsizetype n) const;
+    double saidHeight(qsizetype n) const;
 
     Session& m_session;
     std::vector<Line> m_lines;
