@@ -113,7 +113,11 @@ void Drafts::drop(const QString& sheet, const QString& row) {
 void Drafts::dropKept(const QString& sheet, const QString& row) {
     if (m_lines.erase({sheet, row}) == 0) return;
     m_changed = true;
-    if (!m_timer.isActive()) m_timer.start();
+    // To take the file away waits for no disk; to write it anew does.
+    if (m_lines.empty())
+        flush();
+    else if (!m_timer.isActive())
+        m_timer.start();
 }
 
 std::map<QString, QString> Drafts::of(const QString& sheet) const {
