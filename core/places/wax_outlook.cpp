@@ -6,11 +6,15 @@
 #include <algorithm>
 
 #include "core/storage/queries/constants.h"
+#include "core/trade/wax/wax_heat.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
 
 namespace combwright {
 namespace {
+
+// Where nobody measured it: wax that stood in the room. Planning assumption, no source.
+constexpr double roomC = 20;
 
 QString outlook(const char* text) { return QCoreApplication::translate("wax_outlook", text); }
 
@@ -102,6 +106,19 @@ QString pourOutlookText(const Read& file, const MouldShown& mould, std::int64_t 
                        .arg(gramsWord(*net), gramsWord(*melt), gramsWord(left));
     if (*net > left) said += QLatin1Char(' ') + outlook("That is more than there is.");
     return said;
+}
+
+QString meltHeatText(const std::optional<Mass>& wax, const std::optional<Temperature>& to) {
+    if (!wax || wax->grams() <= 0 || !to || to->celsius() < waxMeltedC) return {};
+    const auto grams = static_cast<double>(wax->grams());
+    const auto kj = meltKj(grams, roomC, to->celsius());
+    if (!kj) return {};
+    const auto kwh = [](double each) { return QLocale().toString(each / kjPerKwh, 'f', 2); };
+    return outlook(
+               "From %1 to %2 takes %3 to %4 kWh into %5 of wax alone; pot, water and what the "
+               "room takes come on top. From memory, the figures scatter widely.")
+        .arg(shownTemperature(roomC).text(), shownTemperature(to->celsius()).text(), kwh(kj->low),
+             kwh(kj->high), gramsWord(grams));
 }
 
 }  // namespace combwright

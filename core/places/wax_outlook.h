@@ -1,5 +1,5 @@
 // What a form of the wax bench says while it is filled: what clean wax is to be expected, what a
-// mould takes, what a pour takes.
+// mould takes, what a pour takes, what heat melting takes.
 #pragma once
 
 #include <QString>
@@ -19,5 +19,8 @@ QString mouldOutlookText(const MouldShown& mould);
 /// Wax that so many pieces take, with what is usually lost, against what there is.
 QString pourOutlookText(const Read& file, const MouldShown& mould, std::int64_t pieces,
                         const std::vector<BlockLedger>& blocks, Day on);
+/// Heat that goes into so much wax from a room's 20 °C to that temperature, kWh as a range; pot,
+/// bath and losses come on top. Empty where the mass is not known or the temperature melts nothing.
+QString meltHeatText(const std::optional<Mass>& wax, const std::optional<Temperature>& to);
 
 }  // namespace combwright

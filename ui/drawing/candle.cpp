@@ -106,7 +106,7 @@ void paintCandles(QPainter& painter, const QRectF& box, const std::vector<Candle
     const auto many = static_cast<double>(candles.size());
     double step = one.width() + gap;
     if (many * step > box.width()) step = (box.width() - one.width()) / std::max(many - 1.0, 1.0);
-    if (step < one.width() * 0.45) {
+    if (step < one.width() * 0.55) {
         // They cannot be told apart any more: one for all that are alike.
         double x = box.left();
         for (std::size_t n = 0; n < candles.size();) {

@@ -219,8 +219,10 @@ double EveningsGrid::wordsHigh() const {
 int EveningsGrid::rowHeight(std::size_t row) const {
     const Look& look = m_session.look();
     const double candle = ::combwright::candleSize(shapeOf(m_board.rows[row].form), look).height();
-    return static_cast<int>(eveningsBelow() ? wordsHigh() + candle + look.px(10.0)
-                                            : std::max(wordsHigh(), candle + look.px(14.0)));
+    if (!eveningsBelow()) return static_cast<int>(std::max(wordsHigh(), candle + look.px(14.0)));
+    // The days stand over the first row; so far from it they stand over the others again.
+    const double days = row == 0 ? 0.0 : lineStep(look.font(TextSize::Note));
+    return static_cast<int>(wordsHigh() + days + candle + look.px(10.0));
 }
 
 int EveningsGrid::headHigh() const {
@@ -270,13 +272,26 @@ void EveningsGrid::place() {
     }
 }
 
+void EveningsGrid::paintDays(QPainter& painter, const Laid& laid, double y) const {
+    const Look& look = m_session.look();
+    const bool narrow = laid.column < look.px(45.0);
+    for (std::size_t n = 0; n < m_board.columns.size(); ++n) {
+        if (laid.column < look.px(leastColumn) && n % 2 != 0) continue;
+        const EveningColumn& column = m_board.columns[n];
+        const double middle = laid.left + (static_cast<double>(n) + 0.5) * laid.column;
+        paintText(painter, {middle, y},
+                  narrow ? QString::number(dayOfMonth(column.day)) : dayHead(column.day),
+                  look.font(TextSize::Note, column.finishing),
+                  look.tone(column.past ? Tone::Muted : Tone::Ink), Qt::AlignHCenter);
+    }
+}
+
 void EveningsGrid::paintColumns(QPainter& painter, const Laid& laid) const {
     const Look& look = m_session.look();
     const double small = lineStep(look.font(TextSize::Note));
     const double monthY = look.px(4.0) + small + (laid.below ? laid.head - 2.6 * small : 0.0);
     const double dayY = monthY + small * 1.35;
     QString month;
-    const bool narrow = laid.column < look.px(45.0);
     for (std::size_t n = 0; n < m_board.columns.size(); ++n) {
         const EveningColumn& column = m_board.columns[n];
         const double x = laid.left + static_cast<double>(n) * laid.column;
@@ -289,15 +304,11 @@ void EveningsGrid::paintColumns(QPainter& painter, const Laid& laid) const {
             paintText(painter, {x + look.px(4.0), monthY}, of, look.font(TextSize::Note),
                       look.tone(Tone::Muted));
         month = of;
-        const QString head = narrow ? QString::number(dayOfMonth(column.day)) : dayHead(column.day);
-        if (laid.column >= look.px(leastColumn) || n % 2 == 0)
-            paintText(painter, {x + laid.column / 2.0, dayY}, head,
-                      look.font(TextSize::Note, column.finishing),
-                      look.tone(column.past ? Tone::Muted : Tone::Ink), Qt::AlignHCenter);
         if (column.finishing)
             paintText(painter, {x + laid.column / 2.0, dayY + small}, tr("finish"),
                       look.font(TextSize::Letter), look.tone(Tone::Muted), Qt::AlignHCenter);
     }
+    paintDays(painter, laid, dayY);
     if (laid.below) return;
     painter.setPen(plainPen(look.tone(Tone::Line), 1.0));
     painter.drawLine(QPointF(laid.last, look.px(4.0)), QPointF(laid.last, laid.bottom));
@@ -334,6 +345,8 @@ void EveningsGrid::paintRow(QPainter& painter, const Laid& laid, std::size_t at)
               look.font(TextSize::Note), look.tone(Tone::Muted));
     painter.setPen(plainPen(look.tone(Tone::Hairline), 1.0));
     painter.drawLine(QPointF(0, bottom), QPointF(width(), bottom));
+    if (laid.below && at > 0)
+        paintDays(painter, laid, top + laid.words + lineStep(look.font(TextSize::Note)) * 0.8);
     const double edge = look.px(3.0);
     for (std::size_t n = 0; n < row.cells.size(); ++n) {
         std::vector<CandleView> candles;
@@ -372,11 +385,14 @@ void EveningsGrid::paintEvent(QPaintEvent*) {
     painter.drawLine(QPointF(0, 1), QPointF(width(), 1));
     const double titleRoom = (laid.below ? width() : laid.left) - look.px(8.0);
     const double titleY = look.px(5.0) + lineStep(look.font(TextSize::Head, true)) * 0.85;
-    const QString title = m_plan.date.whatFor.empty()
-                              ? tr("Evenings to %1").arg(dayAndMonth(m_plan.date.by))
-                              : tr("Evenings to the %1").arg(fromUtf8(m_plan.date.whatFor));
-    paintText(painter, {0, titleY}, fitted(title, look.font(TextSize::Head, true), titleRoom),
-              look.font(TextSize::Head, true), look.tone(Tone::Ink));
+    const QFont titleFont = look.font(TextSize::Head, true);
+    const QString whatFor = fromUtf8(m_plan.date.whatFor);
+    QString title = whatFor.isEmpty() ? tr("Evenings to %1").arg(dayAndMonth(m_plan.date.by))
+                                      : tr("Evenings to the %1").arg(whatFor);
+    if (!whatFor.isEmpty() && textWidth(title, titleFont) > titleRoom)
+        title = tr("To the %1", "evenings").arg(whatFor);
+    paintText(painter, {0, titleY}, fitted(title, titleFont, titleRoom), titleFont,
+              look.tone(Tone::Ink));
     const QString days = m_board.weekdays.empty() ? tr("no evening is free: E says which are")
                          : laid.below && m_board.last
                              ? tr("%1; last evening %2, finish")

@@ -64,6 +64,7 @@ class EveningsGrid : public QWidget {
     int headHigh() const;
     void place();
     void makeFields();
+    void paintDays(QPainter& painter, const Laid& laid, double y) const;
     void paintColumns(QPainter& painter, const Laid& laid) const;
     void paintRow(QPainter& painter, const Laid& laid, std::size_t row) const;
 

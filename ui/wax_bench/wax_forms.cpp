@@ -301,6 +301,17 @@ bool askToHeatWax(QWidget* parent, Session& session, Day on) {
                  .arg(static_cast<qlonglong>(heatCallMinutes)));
     form.caution(hotWaxCaution());
     sayHeat(form, degrees, says);
+    auto* energy = form.say(QStringLiteral(" "));
+    energy->setObjectName(QStringLiteral("energy_says"));
+    const auto sayEnergy = [&] {
+        std::optional<Mass> wax;
+        for (const BatchShown& each : bench.batches)
+            if (each.ledger.batch.id == chosenId<WaxBatch>(batch)) wax = each.raw;
+        form.sayAgain(energy, meltHeatText(wax, typedTemperature(degrees->text())));
+    };
+    QObject::connect(degrees, &QLineEdit::textChanged, &form, sayEnergy);
+    QObject::connect(batch, &QComboBox::currentIndexChanged, &form, sayEnergy);
+    sayEnergy();
     form.beginIn(what);
     form.onAccept([&] {
         HeatOn deed;

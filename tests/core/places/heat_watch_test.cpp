@@ -72,5 +72,16 @@ TEST_F(PotOnHeat, FormsSayWhatComes) {
     EXPECT_TRUE(pour.contains(QStringLiteral("more than there is"))) << pour.toStdString();
 }
 
+TEST(MeltHeat, IsARangeOfTheWaxAlone) {
+    // 5 kg · (2.1 · 55 K + 180) = 1477.5 kJ = 0.41 kWh; 5 kg · (2.9 · 55 K + 180) = 0.47 kWh.
+    const QString said = meltHeatText(Mass::grams(5000), Temperature::tenths(750));
+    EXPECT_TRUE(said.contains(QStringLiteral("0.41 to 0.47 kWh into 5.00 kg")))
+        << said.toStdString();
+    EXPECT_TRUE(meltHeatText({}, Temperature::tenths(750)).isEmpty());
+    EXPECT_TRUE(meltHeatText(Mass::grams(5000), {}).isEmpty());
+    // Below 64 °C nothing is surely melted.
+    EXPECT_TRUE(meltHeatText(Mass::grams(5000), Temperature::tenths(600)).isEmpty());
+}
+
 }  // namespace
 }  // namespace combwright

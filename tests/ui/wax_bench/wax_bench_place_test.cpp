@@ -213,6 +213,9 @@ TEST_F(AtTheWaxBench, ATemperatureIsJudgedWhileItIsTyped) {
         EXPECT_TRUE(said().contains(QStringLiteral("discolours")));
         FormKeys::answer(form, "temperature", "120");
         EXPECT_TRUE(said().contains(QStringLiteral("100 °C")));
+        const auto* energy = form.findChild<QLabel*>(QStringLiteral("energy_says"));
+        ASSERT_NE(energy, nullptr);
+        EXPECT_FALSE(energy->text().contains(QStringLiteral("kWh"))) << "nobody said of what";
         form.reject();
     });
     EXPECT_FALSE(FormKeys::refused(*window, Qt::Key_H, {{"temperature", "120"}}).isEmpty());
@@ -228,6 +231,15 @@ TEST_F(AtTheWaxBench, FromTheScrapingsToTheBlock) {
                    {{"batch", "autumn"}, {"work", "washed"}, {"came_out", "2"}});
     EXPECT_TRUE(place->stockWords().contains(QStringLiteral("it ferments")));
     EXPECT_EQ(place->waiting(), 1);
+    FormKeys::open(*window, Qt::Key_H, [](QDialog& form) {
+        FormKeys::answer(form, "batch", "autumn");
+        FormKeys::answer(form, "temperature", "75");
+        // 4 kg · (2.1 · 55 K + 180) = 1182 kJ, 4 kg · (2.9 · 55 K + 180) = 1358 kJ.
+        EXPECT_TRUE(form.findChild<QLabel*>(QStringLiteral("energy_says"))
+                        ->text()
+                        .contains(QStringLiteral("0.33 to 0.38 kWh into 4.00 kg")));
+        form.reject();
+    });
     EXPECT_FALSE(
         FormKeys::refused(*window, Qt::Key_C, {{"block", "Z"}, {"batch", "autumn"}, {"mass", "5"}})
             .isEmpty())
