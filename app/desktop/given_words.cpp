@@ -70,6 +70,7 @@ GivenWords::GivenWords() {
          QStringLiteral("OUT.pdf")},
         {QStringLiteral("paper"), QStringLiteral("paper of --print: a4 or letter"),
          QStringLiteral("a4|letter")},
+        {QStringLiteral("large"), QStringLiteral("--print in large type")},
         {QStringLiteral("another-window"),
          QStringLiteral("open a window of its own even where one has the file open")},
     });

@@ -9,6 +9,7 @@
 #include "app/desktop/prints.h"
 #include "app/system_clock.h"
 #include "ui/look/style.h"
+#include "ui/print/page_painter.h"
 #include "ui/print/print_dialog.h"
 #include "ui/shell/main_window.h"
 #include "ui/shell/preferences.h"
@@ -96,7 +97,7 @@ int main(int argc, char** argv) {
         }
         if (words.has("print"))
             return desktop::printSheet(window, words.value("print"), words.value("to"), *sheet,
-                                       session);
+                                       words.has("large") ? largeType : 1.0, session);
         if (!session.hasSeason()) return fail(QStringLiteral("--pictures needs a season file."), 2);
         return desktop::writePictures(application, window, session, words.value("pictures"));
     }

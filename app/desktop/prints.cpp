@@ -2,8 +2,10 @@
 
 #include <QStringList>
 #include <QTextStream>
+#include <functional>
 
 #include "ui/print/page_painter.h"
+#include "ui/shell/season_binder.h"
 
 namespace combwright::desktop {
 namespace {
@@ -22,13 +24,28 @@ constexpr SheetNeeding sheetsNeeding[] = {{"yard-sheet", "Yard sheet", "a yard"}
 }  // namespace
 
 int printSheet(MainWindow& window, const QString& name, const QString& to, const QPageSize& paper,
-               Session& session) {
+               double zoom, Session& session) {
     QTextStream err(stderr);
     if (!session.hasSeason() && name != QLatin1String("list")) {
         err << "--print needs a season file.\n";
         return 2;
     }
     QStringList listed;
+    const auto write = [&](const std::function<Page()>& made) {
+        if (to.isEmpty()) {
+            err << "--print " << name << " needs --to OUT.pdf.\n";
+            return 2;
+        }
+        Page page;
+        if (!session.reading([&] { page = made(); })) {
+            err << session.unreadable() << '\n';
+            return 3;
+        }
+        const QString wrong = writePdf(page, to, session.look().base, paper, zoom);
+        if (wrong.isEmpty()) return 0;
+        err << to << " cannot be written: " << wrong << '\n';
+        return 3;
+    };
     for (Place* place : window.places()) {
         if (session.hasSeason()) place->reload();
         place->settle();
@@ -44,23 +61,11 @@ int printSheet(MainWindow& window, const QString& name, const QString& to, const
                 continue;
             }
             if (sheet.id != name) continue;
-            if (to.isEmpty()) {
-                err << "--print " << name << " needs --to OUT.pdf.\n";
-                return 2;
-            }
-            Page page;
-            if (!session.reading([&] { page = sheet.page(); })) {
-                err << session.unreadable() << '\n';
-                return 3;
-            }
-            const QString wrong = writePdf(page, to, session.look().base, paper);
-            if (!wrong.isEmpty()) {
-                err << to << " cannot be written: " << wrong << '\n';
-                return 3;
-            }
-            return 0;
+            return write(sheet.page);
         }
     }
+    if (name == QLatin1String("binder"))
+        return write([&] { return seasonBinder(session, window.places()); });
     for (const auto& [id, title, needs] : sheetsNeeding) {
         if (name == QLatin1String("list") && !listed.contains(QLatin1String(id)))
             QTextStream(stdout) << id << "  " << title << " (needs " << needs << ")\n";
@@ -68,7 +73,10 @@ int printSheet(MainWindow& window, const QString& name, const QString& to, const
         err << name << " needs " << needs << ", and the season has none.\n";
         return 2;
     }
-    if (name == QLatin1String("list")) return 0;
+    if (name == QLatin1String("list")) {
+        QTextStream(stdout) << "binder  Season binder: the sheets of the year in one file\n";
+        return 0;
+    }
     err << "There is no sheet " << name << "; --print list lists them.\n";
     return 2;
 }

@@ -8,9 +8,9 @@
 
 namespace combwright::desktop {
 
-/// Prints the sheet of that name to a PDF on that paper, or lists the sheets for "list"; the exit
-/// code.
+/// Prints the sheet of that name to a PDF on that paper, larger by `zoom`, or lists the sheets for
+/// "list"; the exit code.
 int printSheet(MainWindow& window, const QString& name, const QString& to, const QPageSize& paper,
-               Session& session);
+               double zoom, Session& session);
 
 }  // namespace combwright::desktop

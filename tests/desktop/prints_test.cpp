@@ -30,7 +30,7 @@ class Prints : public test::SeasonTest {
     int print() {
         MainWindow window(session);
         return desktop::printSheet(window, QStringLiteral("yard-sheet"), pdf(),
-                                   QPageSize(QPageSize::A4), session);
+                                   QPageSize(QPageSize::A4), 1.0, session);
     }
 
     Session session{clock};

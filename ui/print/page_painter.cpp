@@ -18,14 +18,46 @@ namespace {
 /// Around a picture, in the units of SheetPainter.
 constexpr double pictureEdge = 16.0;
 
-/// All sheets of a page on a device whose size is set.
-int paintSheets(QPagedPaintDevice& device, const Page& page, const Look& look, int sheets) {
-    QPainter painter(&device);
-    const double scale = device.logicalDpiX() / unitsPerInch;
+/// All sheets of a page with a painter begun on the device.
+int paintSheets(QPainter& painter, QPagedPaintDevice& device, const Page& page, const Look& look,
+                double zoom, int sheets, int before) {
+    painter.save();
+    const double scale = device.logicalDpiX() / unitsPerInch * zoom;
     painter.scale(scale, scale);
     const PaintGround ground{painter, device.width() / scale, device.height() / scale,
                              [&device] { device.newPage(); }};
-    return SheetPainter(ground, page, look, sheets).paint();
+    const int took = SheetPainter(ground, page, look, sheets, before).paint();
+    painter.restore();
+    return took;
+}
+
+/// How many sheets a page takes is known only after painting it once, on a device that is thrown
+/// away.
+int countSheets(const QPagedPaintDevice& like, const Page& page, const Look& look, double zoom) {
+    class Counting : public QIODevice {
+      public:
+        bool isSequential() const override { return true; }
+        qint64 readData(char*, qint64) override { return -1; }
+        qint64 writeData(const char*, qint64 size) override { return size; }
+    } nowhere;
+    nowhere.open(QIODevice::WriteOnly);
+    QPdfWriter counter(&nowhere);
+    counter.setResolution(like.logicalDpiX());
+    counter.setPageLayout(like.pageLayout());
+    QPainter painter(&counter);
+    return paintSheets(painter, counter, page, look, zoom, 1, 0);
+}
+
+/// The list of what is bound, with the sheets they begin on.
+Page withNumbers(Page list, const std::vector<int>& begins) {
+    for (Block& block : list.blocks) {
+        auto* table = std::get_if<TableBlock>(&block);
+        if (!table) continue;
+        for (std::size_t n = 0; n < table->rows.size() && n < begins.size(); ++n)
+            table->rows[n].cells.back().text = QString::number(begins[n]);
+        break;
+    }
+    return list;
 }
 
 double paintPicture(QPaintDevice& device, const Page& page, const Look& look, double width,
@@ -42,29 +74,26 @@ double paintPicture(QPaintDevice& device, const Page& page, const Look& look, do
 
 }  // namespace
 
-int paintPage(QPagedPaintDevice& device, const Page& page, const QFont& base) {
+int paintPage(QPagedPaintDevice& device, const Page& page, const QFont& base, double zoom) {
     const Look look = paperLook(base);
     if (const LabelsBlock* labels = labelsOf(page)) return paintLabels(device, *labels, look);
-    // How many sheets there are is known only after painting them once, on a device that is thrown
-    // away.
-    int sheets = 1;
-    {
-        class Counting : public QIODevice {
-          public:
-            bool isSequential() const override { return true; }
-            qint64 readData(char*, qint64) override { return -1; }
-            qint64 writeData(const char*, qint64 size) override { return size; }
-        } nowhere;
-        nowhere.open(QIODevice::WriteOnly);
-        QPdfWriter counter(&nowhere);
-        counter.setResolution(device.logicalDpiX());
-        counter.setPageLayout(device.pageLayout());
-        sheets = paintSheets(counter, page, look, 1);
+    int sheets = countSheets(device, page, look, zoom);
+    std::vector<int> begins;
+    for (const Page& each : page.bound) {
+        begins.push_back(sheets + 1);
+        sheets += countSheets(device, each, look, zoom);
     }
-    return paintSheets(device, page, look, sheets);
+    QPainter painter(&device);
+    int before = paintSheets(painter, device, withNumbers(page, begins), look, zoom, sheets, 0);
+    for (const Page& each : page.bound) {
+        device.newPage();
+        before += paintSheets(painter, device, each, look, zoom, sheets, before);
+    }
+    return before;
 }
 
-QString writePdf(const Page& page, const QString& path, const QFont& base, const QPageSize& size) {
+QString writePdf(const Page& page, const QString& path, const QFont& base, const QPageSize& size,
+                 double zoom) {
     // Into memory first: a full disk is noticed, and half a sheet never lies there.
     QBuffer sheet;
     sheet.open(QIODevice::WriteOnly);
@@ -79,7 +108,7 @@ QString writePdf(const Page& page, const QString& path, const QFont& base, const
         writer.setPageLayout(QPageLayout(
             QPageSize(QSizeF(labels->paperWidthMm, labels->paperHeightMm), QPageSize::Millimeter),
             QPageLayout::Portrait, QMarginsF(), QPageLayout::Millimeter));
-    paintPage(writer, page, base);
+    paintPage(writer, page, base, zoom);
     return keepBytes(path, sheet.data());
 }
 

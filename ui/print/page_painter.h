@@ -10,12 +10,16 @@
 
 namespace combwright {
 
-/// Paints all sheets on a device whose page size and margins are set. Returns how many there were.
-int paintPage(QPagedPaintDevice& device, const Page& page, const QFont& base);
+/// Everything on the paper larger by that, for who reads it at arm's length or without glasses.
+inline constexpr double largeType = 1.3;
+
+/// Paints all sheets on a device whose page size and margins are set, and behind them those of the
+/// pages bound to it, numbered through. Returns how many there were.
+int paintPage(QPagedPaintDevice& device, const Page& page, const QFont& base, double zoom = 1);
 
 /// Writes the page as PDF; empty text, or why it could not be written.
 QString writePdf(const Page& page, const QString& path, const QFont& base,
-                 const QPageSize& size = QPageSize(QPageSize::A4));
+                 const QPageSize& size = QPageSize(QPageSize::A4), double zoom = 1);
 
 /// Writes the page as one picture without an end of sheet, in the colours of the look: an SVG with
 /// text as text where the path ends so, else a PNG at twice the size. Empty text, or why not.

@@ -1,6 +1,7 @@
 #include "ui/print/print_dialog.h"
 
 #include <QAction>
+#include <QCheckBox>
 #include <QComboBox>
 #include <QCoreApplication>
 #include <QFileDialog>
@@ -31,6 +32,13 @@ QPageSize& chosenPaper() {
     return paper;
 }
 
+/// Whether the type is large, likewise.
+bool& largeChosen() {
+    static bool large = false;
+    return large;
+}
+double chosenZoom() { return largeChosen() ? largeType : 1.0; }
+
 /// The title as a file may be called everywhere: "Yard sheet, Mill Lane.pdf".
 QString fileNameOf(QString title) {
     title.replace(QStringLiteral(": "), QStringLiteral(", "));
@@ -56,7 +64,7 @@ void savePdf(QWidget* parent, const Page& page, const Look& look) {
     const QString path = QFileDialog::getSaveFileName(
         parent, printWord("Save as PDF"), fileNameOf(page.title), printWord("PDF (*.pdf)"));
     if (path.isEmpty()) return;
-    const QString wrong = writePdf(page, path, look.base, chosenPaper());
+    const QString wrong = writePdf(page, path, look.base, chosenPaper(), chosenZoom());
     if (!wrong.isEmpty())
         QMessageBox::warning(
             parent, page.title,
@@ -97,7 +105,7 @@ void printWithPreview(QWidget* parent, const QStringList& titles,
     if (const QScreen* screen = parent ? parent->screen() : QGuiApplication::primaryScreen())
         preview.resize(screen->availableSize() * 9 / 10);
     QObject::connect(&preview, &QPrintPreviewDialog::paintRequested, &preview,
-                     [&](QPrinter* target) { paintPage(*target, page, look.base); });
+                     [&](QPrinter* target) { paintPage(*target, page, look.base, chosenZoom()); });
     if (auto* shown = preview.findChild<QPrintPreviewWidget*>()) shown->fitToWidth();
     auto* usual = preview.findChild<QToolBar*>();
     auto* inside = preview.findChild<QMainWindow*>();
@@ -136,6 +144,14 @@ void printWithPreview(QWidget* parent, const QStringList& titles,
                          [&] { savePdf(&preview, page, look); });
         bar->addWidget(pdf);
         bar->addWidget(paper);
+        auto* large = new QCheckBox(printWord("&Large type"), bar);
+        large->setObjectName(QStringLiteral("large_type"));
+        large->setChecked(largeChosen());
+        QObject::connect(large, &QCheckBox::toggled, &preview, [&](bool on) {
+            largeChosen() = on;
+            if (auto* shown = preview.findChild<QPrintPreviewWidget*>()) shown->updatePreview();
+        });
+        bar->addWidget(large);
         if (titles.size() > 1) {
             auto* sheet = new QComboBox(bar);
             sheet->setObjectName(QStringLiteral("sheet"));

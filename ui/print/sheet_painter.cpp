@@ -15,12 +15,13 @@
 namespace combwright {
 
 SheetPainter::SheetPainter(const PaintGround& ground, const Page& page, const Look& look,
-                           int sheets)
+                           int sheets, int before)
     : m_ground(ground),
       m_painter(ground.painter),
       m_page(page),
       m_look(look),
       m_sheets(sheets),
+      m_before(before),
       m_width(ground.width) {}
 
 int SheetPainter::paint() {
@@ -63,7 +64,9 @@ void SheetPainter::beginSheet() {
     QStringList about;
     if (!m_page.day.isEmpty()) about << m_page.day;
     if (m_ground.height)
-        about << QCoreApplication::translate("print", "page %1 of %2").arg(m_sheet).arg(m_sheets);
+        about << QCoreApplication::translate("print", "page %1 of %2")
+                     .arg(m_before + m_sheet)
+                     .arg(m_sheets);
     text(QRectF(m_width * 0.4, 15, m_width * 0.6, 15), Qt::AlignRight | Qt::AlignBottom,
          about.join(QStringLiteral(", ")), Tone::Muted);
     line(0, 36, m_width, 1.6);

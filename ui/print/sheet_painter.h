@@ -26,9 +26,10 @@ struct PaintGround {
 
 class SheetPainter {
   public:
-    SheetPainter(const PaintGround& ground, const Page& page, const Look& look, int sheets);
+    SheetPainter(const PaintGround& ground, const Page& page, const Look& look, int sheets,
+                 int before = 0);
     /// All blocks of the page; returns how many sheets they took. `sheets` is what each says of how
-    /// many there are.
+    /// many there are; `before` those bound before it.
     int paint();
     /// After painting a picture: how high it is.
     double height() const { return m_y + 34; }
@@ -77,6 +78,7 @@ class SheetPainter {
     const Page& m_page;
     const Look& m_look;
     int m_sheets;
+    int m_before;
     int m_sheet = 0;
     double m_width = 0;
     double m_y = 0;

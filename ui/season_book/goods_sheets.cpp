@@ -12,7 +12,7 @@ QString goodsTitle(const char* text) { return QCoreApplication::translate("goods
 
 }  // namespace
 
-std::vector<PrintSheet> goodsSheets(Session& session) {
+std::vector<PrintSheet> goodsSheets(Session& session, int year) {
     const auto stock = [&session] { return goodsStock(session.read(), session.clock().today()); };
     return {{QStringLiteral("jars"), goodsTitle("Jars and goods"),
              [&session, stock] { return goodsStockPage(session.read(), stock()); }},
@@ -22,9 +22,9 @@ std::vector<PrintSheet> goodsSheets(Session& session) {
              [&session, stock] { return priceCardsPage(session.read(), stock()); }},
             {QStringLiteral("packing-list"), goodsTitle("Packing list of the fair"),
              [&session] { return newestFairPage(session.read(), session.clock().today()); }},
-            {QStringLiteral("sales"), goodsTitle("Out of the door"), [&session] {
+            {QStringLiteral("sales"), goodsTitle("Out of the door"), [&session, year] {
                  const Day today = session.clock().today();
-                 return salesPage(session.read(), sales(session.read(), yearOf(today), today));
+                 return salesPage(session.read(), sales(session.read(), year, today));
              }}};
 }
 

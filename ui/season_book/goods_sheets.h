@@ -8,6 +8,6 @@
 namespace combwright {
 
 /// Stock of jars, prices, price cards, the packing list of the fair, what went out this year.
-std::vector<PrintSheet> goodsSheets(Session& session);
+std::vector<PrintSheet> goodsSheets(Session& session, int year);
 
 }  // namespace combwright

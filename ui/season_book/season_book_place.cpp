@@ -421,7 +421,7 @@ std::vector<PrintSheet> SeasonBookPlace::sheets() const {
          }},
         {QStringLiteral("treatments"), tr("Medicines and treatments"),
          [this] { return treatmentsPage(session().read(), {}, session().clock().today()); }}};
-    for (PrintSheet& each : goodsSheets(session())) sheets.push_back(std::move(each));
+    for (PrintSheet& each : goodsSheets(session(), m_year)) sheets.push_back(std::move(each));
     return sheets;
 }
 

@@ -243,6 +243,9 @@ struct Page {
     std::vector<Block> blocks;
     std::vector<How> letters;  ///< how-known letters explained in the foot
     bool invented = false;
+    /// Pages bound behind this one, which is their list: one row of its first table for each, whose
+    /// last cell paper fills with the number of the sheet it begins on.
+    std::vector<Page> bound = {};
 };
 
 /// The letters used on a page, best first, gathered from its cells.

@@ -37,13 +37,13 @@ Page groupedPage(int groups, int rows) {
     return page;
 }
 
-int sheetsOf(const Page& page, QPageSize::PageSizeId size) {
+int sheetsOf(const Page& page, QPageSize::PageSizeId size, double zoom = 1) {
     QTemporaryDir folder;
     QPdfWriter writer(folder.filePath(QStringLiteral("x.pdf")));
     writer.setResolution(96);
     writer.setPageLayout(QPageLayout(QPageSize(size), QPageLayout::Portrait,
                                      QMarginsF(15, 14, 15, 12), QPageLayout::Millimeter));
-    return paintPage(writer, page, QApplication::font());
+    return paintPage(writer, page, QApplication::font(), zoom);
 }
 
 TEST(PagePainter, KeepsAYardTogetherWhereASheetHoldsIt) {
@@ -55,6 +55,17 @@ TEST(PagePainter, KeepsAYardTogetherWhereASheetHoldsIt) {
 TEST(PagePainter, BreaksAYardThatNoSheetHolds) {
     EXPECT_EQ(sheetsOf(groupedPage(1, 80), QPageSize::A4), 2);
     EXPECT_EQ(sheetsOf(groupedPage(1, 80), QPageSize::Letter), 2);
+}
+
+TEST(PagePainter, LargeTypeTakesMorePaper) {
+    EXPECT_EQ(sheetsOf(groupedPage(1, 40), QPageSize::A4), 1);
+    EXPECT_EQ(sheetsOf(groupedPage(1, 40), QPageSize::A4, largeType), 2);
+}
+
+TEST(PagePainter, BindsPagesAndNumbersThemThrough) {
+    Page list = groupedPage(1, 1);
+    list.bound = {groupedPage(1, 80), groupedPage(1, 3)};
+    EXPECT_EQ(sheetsOf(list, QPageSize::A4), 1 + 2 + 1);
 }
 
 TEST(PagePainter, LetterIsShorter) {
