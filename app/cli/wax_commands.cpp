@@ -5,6 +5,7 @@
 #include "app/cli/season_asked.h"
 #include "app/cli/why.h"
 #include "core/exchange/or_null.h"
+#include "core/places/due/due_wax.h"
 #include "core/places/explain_wax.h"
 #include "core/places/pages/candle_plan_page.h"
 #include "core/places/pages/due_calendar.h"
@@ -158,8 +159,14 @@ QJsonArray wantedArray(const CandleEvenings& plan) {
     QJsonArray kinds;
     std::size_t want = 0;
     for (const CandlesWantedShown& kind : plan.kinds) {
+        QJsonArray wishes;
+        for (const CandlesWantedShown::Wish& wish : kind.wishes)
+            wishes.append(QJsonObject{{QStringLiteral("by"), orNull(std::optional(wish.by))},
+                                      {QStringLiteral("what_for"), orNull(wish.whatFor)},
+                                      {QStringLiteral("count"), static_cast<qint64>(wish.count)}});
         QJsonObject object{{QStringLiteral("what"), fromUtf8(kind.kind.name.text())},
                            {QStringLiteral("wished"), static_cast<qint64>(kind.wished)},
+                           {QStringLiteral("wishes"), wishes},
                            {QStringLiteral("ready"), static_cast<qint64>(kind.ready)},
                            {QStringLiteral("candle_g"), orNull(kind.massG)},
                            {QStringLiteral("by_mould"), kind.massByMould},
@@ -355,7 +362,9 @@ int runWax(Context& context) {
         sheet = *std::move(page);
     }
     if (const auto path = context.arguments.value("calendar")) {
-        const auto entries = plan ? candleCalendar(*plan) : std::vector<CalendarEntry>();
+        const auto entries = plan && context.arguments.has("plan")
+                                 ? candleCalendar(*plan)
+                                 : candleCalendar(candlePlans(file, today));
         writeCalendar(path->toStdString(), icalendarText(entries, {}, context.clock.now()));
         if (context.json())
             printJson(context, QJsonObject{{QStringLiteral("calendar"), *path},

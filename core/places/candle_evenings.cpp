@@ -2,11 +2,13 @@
 
 #include <algorithm>
 #include <map>
+#include <utility>
 
 #include "core/places/candle_shades.h"
 #include "core/places/wax_bench.h"
 #include "core/storage/queries/constants.h"
 #include "core/storage/queries/goods_shelf.h"
+#include "core/trade/wax/candle_time.h"
 
 namespace combwright {
 namespace {
@@ -18,17 +20,35 @@ double metresOf(const std::optional<Length>& length) {
     return length ? static_cast<double>(length->count()) / 10'000.0 : 0.0;
 }
 
-std::vector<CandleWish> wishesBy(const Read& file, const CandleDate& date) {
+bool stoodOn(const CandleWish& wish, Day on) {
+    return wish.on <= on && (!wish.dropped || *wish.dropped > on);
+}
+
+std::vector<CandleWish> wishesUpTo(const Read& file, const CandleDate& date, Day on) {
     std::vector<CandleWish> wishes;
-    for (CandleWish& wish : file.where<CandleWish>({is("wanted_by", date.by)}))
-        if (!wish.dropped && wish.whatFor == date.whatFor) wishes.push_back(std::move(wish));
+    // A day that is past is looked at by itself.
+    for (CandleWish& wish : file.where<CandleWish>(
+             {isFrom("wanted_by", std::min(on, date.by)), isUpTo("wanted_by", date.by)}))
+        if (stoodOn(wish, on)) wishes.push_back(std::move(wish));
     std::stable_sort(wishes.begin(), wishes.end(), [](const CandleWish& a, const CandleWish& b) {
         const auto place = [](const CandleWish& wish) {
-            return wish.order ? wish.order->value() : std::int64_t{1'000'000};
+            return std::pair(wish.by, wish.order ? wish.order->value() : std::int64_t{1'000'000});
         };
         return place(a) < place(b);
     });
     return wishes;
+}
+
+/// Shades a kind may be of in all its wishes, those of the soonest first; none: any.
+void addWishedShades(const CandleWish& wish, bool first, std::vector<std::string>& shades) {
+    const auto named = readShades(wish.shades);
+    if (!named || named->empty() || (!first && shades.empty())) {
+        shades.clear();
+        return;
+    }
+    for (const WaxShade each : *named)
+        if (std::find(shades.begin(), shades.end(), word(each)) == shades.end())
+            shades.emplace_back(word(each));
 }
 
 CandlesWantedShown wantedOf(const Read& file, const GoodsKind& kind, Day on) {
@@ -52,14 +72,28 @@ CandlesWantedShown wantedOf(const Read& file, const GoodsKind& kind, Day on) {
         if (mould.cycles) wanted.cycles = mould.cycles->value();
         if (shown.setHours) wanted.setHours = *shown.setHours;
     }
+    for (const Pour& pour : file.where<Pour>({is("goods_kind", kind.id)}))
+        if (pour.on == on) wanted.pouredOn.insert(pour.on);
     return wanted;
+}
+
+/// Hours of a whole free day at the pot: planning assumption, no source.
+constexpr double freeDayHours = 10;
+
+/// How often moulds of a kind are filled on an evening: as often as the keeper said of that
+/// evening, where the wax sets so fast, else as their own cycles say; not again where they were.
+std::int64_t cyclesOf(const CandlesWantedShown& kind, const FreeEvening& evening) {
+    if (kind.pouredOn.contains(evening.on)) return 0;
+    if (!evening.cycles) return kind.cycles;
+    const auto fast = cyclesIn(freeDayHours, kind.setHours);
+    return std::min(evening.cycles->value(), fast ? *fast : kind.cycles);
 }
 
 /// Good candles of pours that are not on the shelf yet.
 std::int64_t beingFinished(const Read& file, Id<GoodsKind> kind, Day on) {
     std::int64_t many = 0;
     for (const Pour& pour : file.where<Pour>({is("goods_kind", kind)}))
-        if (pour.on <= on && !pour.labelled) many += pour.good.value();
+        if (pour.on <= on && (!pour.labelled || *pour.labelled > on)) many += pour.good.value();
     return many;
 }
 
@@ -67,15 +101,19 @@ std::int64_t beingFinished(const Read& file, Id<GoodsKind> kind, Day on) {
 
 std::vector<CandleDate> candleDates(const Read& file, Day from) {
     std::vector<CandleDate> dates;
+    std::map<Day, std::vector<std::string>> purposes;
     for (const CandleWish& wish : file.where<CandleWish>({isFrom("wanted_by", from)})) {
-        if (wish.dropped) continue;
-        const auto same = std::find_if(dates.begin(), dates.end(), [&](const CandleDate& each) {
-            return each.by == wish.by && each.whatFor == wish.whatFor;
-        });
-        if (same == dates.end())
-            dates.push_back({wish.by, wish.whatFor, wish.count.value()});
-        else
-            same->candles += wish.count.value();
+        if (!stoodOn(wish, from)) continue;
+        auto same = std::find_if(dates.begin(), dates.end(),
+                                 [&](const CandleDate& each) { return each.by == wish.by; });
+        if (same == dates.end()) same = dates.insert(dates.end(), {wish.by, {}, 0});
+        same->candles += wish.count.value();
+        auto& named = purposes[wish.by];
+        if (wish.whatFor.empty() ||
+            std::find(named.begin(), named.end(), wish.whatFor) != named.end())
+            continue;
+        named.push_back(wish.whatFor);
+        same->whatFor += (same->whatFor.empty() ? "" : ", ") + wish.whatFor;
     }
     std::stable_sort(dates.begin(), dates.end(),
                      [](const CandleDate& a, const CandleDate& b) { return a.by < b.by; });
@@ -85,7 +123,8 @@ std::vector<CandleDate> candleDates(const Read& file, Day from) {
 Result<std::optional<CandleEvenings>> candleEvenings(const Read& file, Day on,
                                                      std::optional<CandleDate> date,
                                                      const std::vector<std::int64_t>& worth,
-                                                     const std::vector<CavitiesIf>& whatIf) {
+                                                     const std::vector<CavitiesIf>& whatIf,
+                                                     bool withBestMix) {
     const OneState still(file);
     if (!date) {
         const auto dates = candleDates(file, on);
@@ -97,17 +136,15 @@ Result<std::optional<CandleEvenings>> candleEvenings(const Read& file, Day on,
     all.date = *date;
     all.lossShare = constantOr(file, "candle_loss_share", {}, on, 0.05);
     std::map<std::int64_t, std::size_t> places;
-    for (const CandleWish& wish : wishesBy(file, *date)) {
+    for (const CandleWish& wish : wishesUpTo(file, *date, on)) {
         const auto kind = file.find(wish.kind);
         if (!kind) continue;
         const auto [place, isNew] = places.emplace(kind->id.number, all.kinds.size());
-        if (isNew) {
-            all.kinds.push_back(wantedOf(file, *kind, on));
-            if (const auto shades = readShades(wish.shades); shades)
-                for (const WaxShade shade : *shades)
-                    all.kinds.back().shades.emplace_back(word(shade));
-        }
-        all.kinds[place->second].wished += wish.count.value();
+        if (isNew) all.kinds.push_back(wantedOf(file, *kind, on));
+        CandlesWantedShown& of = all.kinds[place->second];
+        addWishedShades(wish, isNew, of.shades);
+        of.wishes.push_back({wish.by, wish.whatFor, wish.count.value()});
+        of.wished += wish.count.value();
     }
     all.stock.lossShare = all.lossShare;
     for (const ShadeStock& shade : waxBench(file, on).shades)
@@ -117,6 +154,21 @@ Result<std::optional<CandleEvenings>> candleEvenings(const Read& file, Day on,
     for (const std::string& size : wickStocked(file))
         if (const auto left = wickLeft(file, size, on))
             all.stock.wickM[size] = std::max(metresOf(left), 0.0);
+    FreeEvenings free;
+    free.wantedOn = date->by;
+    free.keepLast = false;
+    all.evenings = freeEvenings(file, on, date->by);
+    std::vector<FreeEvening> before;
+    for (const FreeEvening& evening : all.evenings)
+        if (evening.on < date->by) before.push_back(evening);
+    for (std::size_t n = 0; n < before.size(); ++n) {
+        // The last one may be kept for finishing; one so marked before it is another date's.
+        const bool last = n + 1 == before.size();
+        if (!last && before[n].finishing == true) continue;
+        free.days.push_back(before[n].on);
+        if (last) free.keepLast = before[n].finishing == true;
+    }
+    all.eveningsFree = pouringEvenings(free);
     std::vector<KindToPour> pours;
     for (CandlesWantedShown& kind : all.kinds) {
         for (const CavitiesIf& each : whatIf)
@@ -137,23 +189,19 @@ Result<std::optional<CandleEvenings>> candleEvenings(const Read& file, Day on,
         want.cavities = kind.cavities;
         want.cyclesPerEvening = kind.cycles;
         want.shades = kind.shades;
-        pours.push_back({want.what, want.count, want.cavities, want.cyclesPerEvening,
-                         std::min(kind.setHours, 240.0)});
+        KindToPour pour{want.what, want.count, want.cavities, want.cyclesPerEvening,
+                        std::min(kind.setHours, 240.0)};
+        for (const FreeEvening& evening : before) {
+            if (std::find(free.days.begin(), free.days.end(), evening.on) == free.days.end())
+                continue;
+            const std::int64_t cycles = cyclesOf(kind, evening);
+            pour.cyclesOn.emplace(evening.on, cycles);
+            if (static_cast<std::int64_t>(want.cyclesOn.size()) < all.eveningsFree)
+                want.cyclesOn.push_back(cycles);
+        }
+        pours.push_back(std::move(pour));
         all.wants.push_back(std::move(want));
     }
-    FreeEvenings free;
-    free.wantedOn = date->by;
-    free.keepLast = false;
-    for (FreeEvening& evening : freeEvenings(file, on, date->by)) {
-        if (evening.on < date->by) {
-            // The evening kept for finishing is the last one; any other so marked is not poured on.
-            const bool last = evening.finishing == true;
-            free.days.push_back(evening.on);
-            free.keepLast = free.keepLast || last;
-        }
-        all.evenings.push_back(std::move(evening));
-    }
-    all.eveningsFree = pouringEvenings(free);
     const auto needs = candleNeeds(all.stock, all.eveningsFree, all.wants);
     if (!needs) return needs.error();
     all.needs = *needs;
@@ -171,10 +219,12 @@ Result<std::optional<CandleEvenings>> candleEvenings(const Read& file, Day on,
     if (!more) return more.error();
     all.oneMore = *more;
     const std::vector<std::int64_t> alike(all.wants.size(), 1);
-    const auto best = bestMix(all.stock, all.eveningsFree, all.wants, worth.empty() ? alike : worth,
-                              {.trials = mixTrials});
-    if (!best) return best.error();
-    all.best = *best;
+    if (withBestMix) {
+        const auto best = bestMix(all.stock, all.eveningsFree, all.wants,
+                                  worth.empty() ? alike : worth, {.trials = mixTrials});
+        if (!best) return best.error();
+        all.best = *best;
+    }
     const auto plan = planEvenings(free, pours);
     if (!plan) return plan.error();
     all.plan = *plan;

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <optional>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -16,7 +17,14 @@ namespace combwright {
 /// One kind wanted by the day.
 struct CandlesWantedShown {
     GoodsKind kind;
-    std::int64_t wished = 0;      ///< in all wishes of that day and purpose
+    /// One wish of it.
+    struct Wish {
+        Day by;
+        std::string whatFor;
+        std::int64_t count = 0;
+    };
+    std::vector<Wish> wishes;     ///< the soonest first
+    std::int64_t wished = 0;      ///< in all of them
     std::int64_t ready = 0;       ///< on the shelf or being finished, and taken for it
     std::optional<double> massG;  ///< of one; none: nobody said, and no mould tells
     bool massByMould = false;
@@ -25,18 +33,19 @@ struct CandlesWantedShown {
     std::int64_t cavities = 0;
     std::int64_t cycles = 1;
     double setHours = 2;
-    bool safe = true;  ///< a one-way holder burnt well to test, or none
+    std::set<Day> pouredOn;  ///< today, where its moulds were filled today
+    bool safe = true;        ///< a one-way holder burnt well to test, or none
     std::vector<std::string> shades;
 };
 
-/// Days candles are wanted by, with what for.
+/// A day candles are wanted by, with everything they are wanted for that day.
 struct CandleDate {
     Day by;
-    std::string whatFor;
-    std::int64_t candles = 0;
+    std::string whatFor;       ///< "fair, shop"; empty: nobody said
+    std::int64_t candles = 0;  ///< wanted that day
     bool operator==(const CandleDate&) const = default;
 };
-/// Those from a day on, the next first.
+/// Those from a day on of which it was known by then, the next first.
 std::vector<CandleDate> candleDates(const Read& file, Day from);
 
 struct CandleEvenings {
@@ -63,12 +72,18 @@ struct CavitiesIf {
     std::int64_t cavities = 0;
 };
 
+/// Everything wanted from `on` up to the date, the soonest first: gifts of the week before take wax
+/// and moulds from the fair. What is wanted before it goes before it, and as a mould is filled as
+/// soon as it is empty, no order would have more ready by each of the days. An evening a kind was
+/// poured on already is none for it any more.
 /// Without a date the next that is wanted; nothing where none is. `worth` of each kind in the order
 /// of `kinds`, for the best mix; by default all alike. Kinds named in `whatIf` have the cavities
-/// said there. Refused as candleNeeds.
+/// said there. The best mix is dear and left empty where it is not asked. Refused as
+/// candleNeeds.
 Result<std::optional<CandleEvenings>> candleEvenings(const Read& file, Day on,
                                                      std::optional<CandleDate> date = std::nullopt,
                                                      const std::vector<std::int64_t>& worth = {},
-                                                     const std::vector<CavitiesIf>& whatIf = {});
+                                                     const std::vector<CavitiesIf>& whatIf = {},
+                                                     bool withBestMix = true);
 
 }  // namespace combwright

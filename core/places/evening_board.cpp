@@ -39,11 +39,13 @@ std::string shadeOfPour(const Read& file, const Pour& pour) {
     return shades.size() == 1 ? *shades.begin() : std::string();
 }
 
-/// Since when pours count for a date: its first wish was written down.
+/// Since when pours count for what is wanted: its first wish was written down.
 Day wishedFrom(const Read& file, const CandleEvenings& plan) {
     Day from = plan.on;
-    for (const CandleWish& wish : file.where<CandleWish>({is("wanted_by", plan.date.by)}))
-        if (!wish.dropped && wish.whatFor == plan.date.whatFor) from = std::min(from, wish.on);
+    for (const CandleWish& wish :
+         file.where<CandleWish>({isFrom("wanted_by", std::min(plan.on, plan.date.by)),
+                                 isUpTo("wanted_by", plan.date.by)}))
+        if (!wish.dropped) from = std::min(from, wish.on);
     return from;
 }
 
@@ -53,10 +55,12 @@ void addColumns(EveningBoard& board, const CandleEvenings& plan,
     for (const auto& [day, candles] : poured) past.insert(day);
     while (past.size() > pastEvenings) past.erase(past.begin());
     std::set<Day> days = past;
+    std::set<Day> free;
     for (const FreeEvening& evening : plan.evenings)
-        if (evening.on < plan.date.by) days.insert(evening.on);
+        if (evening.on < plan.date.by) free.insert(evening.on);
+    days.insert(free.begin(), free.end());
     for (const Day day : days) {
-        EveningColumn column{day, past.contains(day), false};
+        EveningColumn column{day, past.contains(day) && !free.contains(day), false};
         column.finishing = plan.plan.finishing == day;
         board.columns.push_back(column);
     }

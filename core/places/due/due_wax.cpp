@@ -56,22 +56,26 @@ void addBatchesDue(const Read& file, Day today, std::vector<DueItem>& due) {
 }
 
 void addEveningDue(const Read& file, Day today, std::vector<DueItem>& due) {
-    // The plan is dear: it is asked for only where candles are wanted and an evening is free.
-    const auto dates = candleDates(file, today);
-    if (dates.empty() || freeEvenings(file, today, dates.front().by).empty()) return;
-    const auto plan = candleEvenings(file, today, dates.front());
-    if (!plan || !*plan) return;
-    const auto add = [&](const char* kind, Day day, std::string about) {
-        DueItem item =
-            waxItem(kind, candleEveningId((*plan)->date, day), today, day, day, std::move(about));
-        item.other = (*plan)->date.by;
+    // What everything wanted wants of the evenings; the item is for the first day that is not
+    // provided for yet.
+    const std::vector<CandleEvenings> plans = candlePlans(file, today);
+    const auto add = [&](const char* kind, std::string id, Day day, Day wanted, std::string about) {
+        DueItem item = waxItem(kind, std::move(id), today, day, day, std::move(about));
+        item.other = wanted;
         due.push_back(std::move(item));
     };
-    if (!(*plan)->plan.evenings.empty()) {
-        const PouringEvening& next = (*plan)->plan.evenings.front();
-        add("pour", next.day, pouredText(**plan, next));
+    const auto open = std::find_if(plans.begin(), plans.end(), [](const CandleEvenings& plan) {
+        return !plan.plan.evenings.empty();
+    });
+    if (open != plans.end()) {
+        const PouringEvening& next = plans.back().plan.evenings.front();
+        add("pour", candleEveningId(next.day), next.day, open->date.by,
+            pouredText(plans.back(), next));
     }
-    if ((*plan)->plan.finishing) add("finish", *(*plan)->plan.finishing, (*plan)->date.whatFor);
+    for (const CandleEvenings& plan : plans)
+        if (plan.plan.finishing)
+            add("finish", candleFinishId(plan.date), *plan.plan.finishing, plan.date.by,
+                plan.date.whatFor);
 }
 
 void addPoursDue(const Read& file, Day today, std::vector<DueItem>& due) {
@@ -127,9 +131,19 @@ void addProjectsDue(const Read& file, Day today, std::optional<Id<Yard>> yard,
 
 }  // namespace
 
-std::string candleEveningId(const CandleDate& date, Day evening) {
-    return "candles-" + isoText(date.by) + "-" + isoText(evening);
+std::vector<CandleEvenings> candlePlans(const Read& file, Day on) {
+    std::vector<CandleEvenings> plans;
+    for (const CandleDate& date : candleDates(file, on)) {
+        // The plan is dear: it is asked for only where an evening is free.
+        if (freeEvenings(file, on, date.by).empty()) continue;
+        auto plan = candleEvenings(file, on, date, {}, {}, false);
+        if (plan && *plan) plans.push_back(*std::move(*plan));
+    }
+    return plans;
 }
+
+std::string candleEveningId(Day evening) { return "candles-" + isoText(evening); }
+std::string candleFinishId(const CandleDate& date) { return "candles-finish-" + isoText(date.by); }
 
 std::string pouredText(const CandleEvenings& plan, const PouringEvening& evening) {
     std::string text;

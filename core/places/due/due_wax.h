@@ -26,8 +26,13 @@ inline constexpr int waxWetDays = 14;
 void addDueWax(const Read& file, Day today, std::optional<Id<Yard>> yard,
                std::vector<DueItem>& due);
 
-/// "candles-2027-12-11-2027-11-15": of the same evening and day wanted always the same.
-std::string candleEveningId(const CandleDate& date, Day evening);
+/// The plan up to each day candles are wanted by, the soonest first, where an evening is free for
+/// it; without the best mix. The last holds everything to be poured.
+std::vector<CandleEvenings> candlePlans(const Read& file, Day on);
+/// "candles-2027-11-15": of the same evening always the same.
+std::string candleEveningId(Day evening);
+/// "candles-finish-2027-12-11": by the day they are wanted.
+std::string candleFinishId(const CandleDate& date);
 /// "4 skep, 6 taper".
 std::string pouredText(const CandleEvenings& plan, const PouringEvening& evening);
 

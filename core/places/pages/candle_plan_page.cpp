@@ -77,6 +77,12 @@ TableBlock wantedTable(const CandleEvenings& plan) {
     return table;
 }
 
+std::int64_t wishedInAll(const CandleEvenings& plan) {
+    std::int64_t all = 0;
+    for (const CandlesWantedShown& kind : plan.kinds) all += kind.wished;
+    return all;
+}
+
 TextBlock waxBlock(const CandleEvenings& plan) {
     QStringList lines;
     QStringList stock;
@@ -109,10 +115,11 @@ QStringList biteLines(const CandleEvenings& plan) {
                                   : name + QStringLiteral(": ") + bites);
         const auto& needs = plan.needs.kinds[want];
         if (needs.missing > 0)
-            lines.last() +=
-                needs.cavitiesToAdd
-                    ? planSay("; for all of them %1 cavities more").arg(*needs.cavitiesToAdd)
-                    : planSay("; no evening is left to pour on");
+            lines.last() += !needs.cavitiesToAdd ? planSay("; no evening is left to pour on")
+                            : *needs.cavitiesToAdd == 1
+                                ? planSay("; the moulds want one cavity more for all of them")
+                                : planSay("; the moulds want %1 cavities more for all of them")
+                                      .arg(*needs.cavitiesToAdd);
     }
     return lines;
 }
@@ -145,7 +152,8 @@ TableBlock eveningsTable(const CandleEvenings& plan) {
             for (const PouringEvening::Pours& pours : evening.pours)
                 if (pours.want == want) {
                     text = QString::number(pours.count);
-                    if (pours.cycles > 1) text += planSay(" in %1").arg(pours.cycles);
+                    if (pours.cycles > 1)
+                        text = planSay("%1 in %2 pours").arg(text).arg(pours.cycles);
                     out = std::max(out, pours.outFrom);
                 }
             row.cells.push_back(candleCell(text));
@@ -187,9 +195,11 @@ Page candlePlanPage(const Read& file, const CandleEvenings& plan) {
     Page page = roomPaper(file, planSay("Candle plan: %1").arg(what), dayText(plan.date.by));
     page.blocks.emplace_back(
         candleLines({}, {planSay("%1 candles wanted by %2; %3 evenings free for pouring.")
-                             .arg(QString::number(plan.date.candles), dayText(plan.date.by),
+                             .arg(QString::number(wishedInAll(plan)), dayText(plan.date.by),
                                   QString::number(plan.eveningsFree))}));
     page.blocks.emplace_back(wantedTable(plan));
+    if (const QString counted = countedInText(plan); !counted.isEmpty())
+        page.blocks.emplace_back(candleLines({}, {counted}));
     if (!plan.unknown.empty()) {
         QStringList names;
         for (const std::string& name : plan.unknown) names << fromUtf8(name);

@@ -39,9 +39,9 @@ std::vector<CalendarEntry> dueCalendar(const DueList& list) {
 std::vector<CalendarEntry> candleCalendar(const CandleEvenings& plan) {
     const auto say = [](const char* text) { return QCoreApplication::translate("due", text); };
     std::vector<CalendarEntry> entries;
-    const auto add = [&](Day day, const QString& summary) {
+    const auto add = [&](const std::string& id, Day day, const QString& summary) {
         CalendarEntry entry;
-        entry.id = candleEveningId(plan.date, day) + "@combwright";
+        entry.id = id + "@combwright";
         entry.from = entry.last = day;
         entry.summary = summary.toStdString();
         entry.description = say("Candles for %1, wanted by %2. Never leave wax on heat.")
@@ -51,16 +51,26 @@ std::vector<CalendarEntry> candleCalendar(const CandleEvenings& plan) {
         entries.push_back(std::move(entry));
     };
     for (const PouringEvening& evening : plan.plan.evenings)
-        add(evening.day, say("Pour %1").arg(fromUtf8(pouredText(plan, evening))));
-    if (plan.plan.finishing) add(*plan.plan.finishing, say("Trim, pair and label the candles"));
+        add(candleEveningId(evening.day), evening.day,
+            say("Pour %1").arg(fromUtf8(pouredText(plan, evening))));
+    if (plan.plan.finishing)
+        add(candleFinishId(plan.date), *plan.plan.finishing,
+            say("Trim, pair and label the candles"));
+    return entries;
+}
+
+std::vector<CalendarEntry> candleCalendar(const std::vector<CandleEvenings>& plans) {
+    if (plans.empty()) return {};
+    std::vector<CalendarEntry> entries = candleCalendar(plans.back());
+    // Every day wanted has its own evening for finishing; the last plan pours for all of them.
+    for (std::size_t n = 0; n + 1 < plans.size(); ++n)
+        if (plans[n].plan.finishing) entries.push_back(candleCalendar(plans[n]).back());
     return entries;
 }
 
 std::vector<CalendarEntry> dueCalendar(const Read& file, const DueList& list) {
     std::vector<CalendarEntry> entries = dueCalendar(list);
-    const auto plan = candleEvenings(file, list.on);
-    if (!plan || !*plan) return entries;
-    for (CalendarEntry& evening : candleCalendar(**plan)) {
+    for (CalendarEntry& evening : candleCalendar(candlePlans(file, list.on))) {
         const bool there =
             std::any_of(entries.begin(), entries.end(),
                         [&](const CalendarEntry& each) { return each.id == evening.id; });

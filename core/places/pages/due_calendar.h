@@ -13,6 +13,8 @@ namespace combwright {
 std::vector<CalendarEntry> dueCalendar(const DueList& list);
 /// The evenings something is poured on, and the one kept for finishing, by day.
 std::vector<CalendarEntry> candleCalendar(const CandleEvenings& plan);
+/// Of all days wanted, by `candlePlans`.
+std::vector<CalendarEntry> candleCalendar(const std::vector<CandleEvenings>& plans);
 /// What is due, with every evening of the plan for the next day candles are wanted by.
 std::vector<CalendarEntry> dueCalendar(const Read& file, const DueList& list);
 

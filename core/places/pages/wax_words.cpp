@@ -2,7 +2,10 @@
 
 #include <QCoreApplication>
 #include <QLocale>
+#include <algorithm>
 #include <cmath>
+#include <map>
+#include <utility>
 
 #include "core/words/clock_words.h"
 #include "core/words/figures.h"
@@ -152,14 +155,40 @@ QString limitText(CandleLimit limit) {
     return {};
 }
 
+QString countedInText(const CandleEvenings& plan) {
+    std::map<std::pair<Day, std::string>, QStringList> wishes;
+    for (const CandlesWantedShown& kind : plan.kinds)
+        for (const CandlesWantedShown::Wish& wish : kind.wishes)
+            wishes[{wish.by, wish.whatFor}]
+                << QString::number(wish.count) + QLatin1Char(' ') + fromUtf8(kind.kind.name.text());
+    if (wishes.size() < 2) return {};
+    QStringList parts;
+    for (const auto& [of, kinds] : wishes)
+        parts << (of.second.empty()
+                      ? waxSay("by %1: %2")
+                            .arg(shortDayText(of.first), kinds.join(QStringLiteral(", ")))
+                      : waxSay("by %1, %2: %3")
+                            .arg(shortDayText(of.first), fromUtf8(of.second),
+                                 kinds.join(QStringLiteral(", "))));
+    return waxSay("Counted in, the soonest first: %1.").arg(parts.join(QStringLiteral("; ")));
+}
+
 QString bitesText(const CandleEvenings& plan, std::size_t want) {
     if (want >= plan.reach.kinds.size() || plan.reach.kinds[want].bites.empty()) return {};
     const CandleReach& reach = plan.reach.kinds[want];
-    QStringList limits;
-    for (const CandleLimit limit : reach.bites) limits << limitText(limit);
-    return waxSay("%1: %2 of %3")
-        .arg(limits.join(QStringLiteral(", ")), QString::number(reach.made),
-             QString::number(plan.wants[want].count));
+    const std::int64_t count = plan.wants[want].count;
+    // Everything that is short is named, what bites first in front: the next one bites when that is
+    // mended.
+    std::vector<std::pair<std::int64_t, CandleLimit>> limits{{reach.byWax, CandleLimit::Wax},
+                                                             {reach.byMoulds, CandleLimit::Moulds},
+                                                             {reach.byWick, CandleLimit::Wick}};
+    std::stable_sort(limits.begin(), limits.end(),
+                     [](const auto& a, const auto& b) { return a.first < b.first; });
+    QStringList said;
+    for (const auto& [gives, limit] : limits)
+        if (gives < count) said << waxSay("%1 for %2").arg(limitText(limit)).arg(gives);
+    return waxSay("%1 of %2: %3")
+        .arg(QString::number(reach.made), QString::number(count), said.join(QStringLiteral(", ")));
 }
 
 QString ofShadeText(const CandleEvenings& plan, const std::vector<CandlesOfShade>& counts) {
@@ -193,6 +222,15 @@ QString oneMoreText(const CandleEvenings& plan, const OneMoreCandleThing& more) 
         if (const std::int64_t change = more.change[want]; change != 0)
             parts << (change > 0 ? waxSay("%1 %2 more") : waxSay("%1 %2 fewer"))
                          .arg(QString::number(std::abs(change)), kindOfWant(plan, want));
+    const bool held = parts.isEmpty() && more.what == OneMoreCandleThing::What::Cavity &&
+                      !plan.reach.kinds[more.want].bites.empty();
+    if (held) {
+        QStringList limits;
+        for (const CandleLimit limit : plan.reach.kinds[more.want].bites)
+            limits << limitText(limit);
+        parts << waxSay("changes nothing before there is more %1")
+                     .arg(limits.join(QStringLiteral(", ")));
+    }
     return what + QStringLiteral(": ") +
            (parts.isEmpty() ? waxSay("changes nothing") : parts.join(QStringLiteral(", ")));
 }

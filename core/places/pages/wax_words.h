@@ -38,6 +38,8 @@ QString unfinishedText(const PourShown& pour, Day on);
 /// "wax", "moulds and evenings", "wick".
 QString limitText(CandleLimit limit);
 /// What holds a kind to what it comes to: "wick: 41 of 60"; empty where all come out.
+/// Whose wishes a plan holds, where they are for more than one day or purpose; else empty.
+QString countedInText(const CandleEvenings& plan);
 QString bitesText(const CandleEvenings& plan, std::size_t want);
 /// "60 skep light, 30 taper mid".
 QString ofShadeText(const CandleEvenings& plan, const std::vector<CandlesOfShade>& counts);

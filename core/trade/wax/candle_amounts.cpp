@@ -57,8 +57,19 @@ Result<void> refuseWanted(const CandleWanted& want, std::size_t i) {
                                  whole(mostCavities));
         !good)
         return good;
-    return refuseAmount(whole(want.cyclesPerEvening), listField("want", i, "cycles_per_evening"), 1,
-                        whole(mostCandleCycles));
+    if (auto good =
+            refuseAmount(whole(want.cyclesPerEvening), listField("want", i, "cycles_per_evening"),
+                         1, whole(mostCandleCycles));
+        !good)
+        return good;
+    for (std::size_t n = 0; n < want.cyclesOn.size(); ++n)
+        if (auto good =
+                refuseAmount(whole(want.cyclesOn[n]),
+                             listField("want", i, "cycles_on") + "[" + std::to_string(n) + "]", 0,
+                             whole(mostCandleCycles));
+            !good)
+            return good;
+    return {};
 }
 
 std::size_t placeOf(const std::string& name, std::vector<std::string>& names) {
@@ -145,7 +156,7 @@ Result<CandleAmounts> candleAmounts(const CandleStock& stock, std::int64_t eveni
         kind.wick = unitsTaken(want.wickM);
         kind.wickSize = placeOf(want.wick, amounts.wickSizes);
         amounts.wick.resize(amounts.wickSizes.size(), 0);
-        kind.byMoulds = want.cavities * want.cyclesPerEvening * evenings;
+        kind.byMoulds = want.cavities * fillsOn(want, evenings);
         if (auto good = addShades(want, i, stock.mixed, amounts, kind); !good) return good.error();
         amounts.kinds.push_back(std::move(kind));
     }

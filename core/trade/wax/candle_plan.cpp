@@ -14,17 +14,26 @@ std::int64_t fillsNeeded(std::int64_t count, std::int64_t aFill) {
     return (count + aFill - 1) / aFill;
 }
 
+/// Evenings until all are poured, first those whose cycles were said.
+std::int64_t eveningsFor(const CandleWanted& want) {
+    std::int64_t open = want.count;
+    std::int64_t evenings = 0;
+    for (const std::int64_t cycles : want.cyclesOn) {
+        if (open <= 0) return evenings;
+        open -= want.cavities * cycles;
+        ++evenings;
+    }
+    if (open <= 0) return evenings;
+    return evenings + fillsNeeded(open, want.cavities * want.cyclesPerEvening);
+}
+
 CandleNeeds::Kind needsOfKind(const CandleWanted& want, std::int64_t byMoulds,
                               std::int64_t evenings) {
     CandleNeeds::Kind kind;
     kind.possible = std::min(want.count, byMoulds);
     kind.missing = want.count - kind.possible;
-    const std::int64_t anEvening = want.cavities * want.cyclesPerEvening;
-    const std::int64_t aCavity = want.cyclesPerEvening * evenings;
-    if (want.count == 0)
-        kind.eveningsNeeded = 0;
-    else if (anEvening > 0)
-        kind.eveningsNeeded = fillsNeeded(want.count, anEvening);
+    const std::int64_t aCavity = fillsOn(want, evenings);
+    if (want.count == 0 || want.cavities > 0) kind.eveningsNeeded = eveningsFor(want);
     if (kind.missing == 0)
         kind.cavitiesToAdd = 0;
     else if (aCavity > 0)
@@ -56,6 +65,17 @@ void pourInOrder(const CandleAmounts& amounts, std::span<const CandleWanted> wan
 }
 
 }  // namespace
+
+std::int64_t fillsOn(const CandleWanted& want, std::int64_t evenings) {
+    std::int64_t fills = 0;
+    std::int64_t left = evenings;
+    for (const std::int64_t cycles : want.cyclesOn) {
+        if (left == 0) return fills;
+        fills += cycles;
+        --left;
+    }
+    return fills + left * want.cyclesPerEvening;
+}
 
 Result<CandleNeeds> candleNeeds(const CandleStock& stock, std::int64_t evenings,
                                 std::span<const CandleWanted> wants, Working* working) {

@@ -44,7 +44,13 @@ struct CandleWanted {
     /// Shades it may be of, the first preferred; none named: any, in the order of the stock. A
     /// shade there is no block of is none in stock.
     std::vector<std::string> shades;
+    /// Cycles of each evening in turn where they differ from the usual; 0: not on that one. An
+    /// evening it does not reach has the usual ones.
+    std::vector<std::int64_t> cyclesOn = {};
 };
+
+/// How often a cavity of it is filled on so many evenings.
+std::int64_t fillsOn(const CandleWanted& want, std::int64_t evenings);
 
 /// What of each kind comes of which wax; a piece is never of two shades.
 struct CandlesOfShade {
@@ -75,7 +81,8 @@ struct CandleNeeds {
 /// wax that is just enough is enough. Refused: OutOfRange "loss_share", "evenings" (0 to 10,000);
 /// Negative or OutOfRange "blocks[N].mass_g" (to 10⁹ in all), "wick_m", and of "want[N]." "count"
 /// (to 10⁶), "mass_g" (above 0, to 10⁶), "wick_m" (to 1,000), "cavities" (to 10,000),
-/// "cycles_per_evening" (1 to 100); Duplicate "want[N].what", "want[N].shades".
+/// "cycles_per_evening" (1 to 100), "cycles_on[N]" (0 to 100); Duplicate "want[N].what",
+/// "want[N].shades".
 Result<CandleNeeds> candleNeeds(const CandleStock& stock, std::int64_t evenings,
                                 std::span<const CandleWanted> wants, Working* working = nullptr);
 

@@ -28,6 +28,8 @@ Result<void> refuseKindToPour(const KindToPour& kind, std::size_t i) {
     if (auto good = refuseCountToPour(kind.cyclesPerEvening, i, "cycles_per_evening", 1, 100);
         !good)
         return good;
+    for (const auto& [day, cycles] : kind.cyclesOn)
+        if (auto good = refuseCountToPour(cycles, i, "cycles_on", 0, 100); !good) return good;
     if (!(kind.setHours > 0 && kind.setHours <= longestSetHours))
         return outOfRange("want[" + std::to_string(i) + "].set_hours", kind.setHours, 0,
                           longestSetHours);
@@ -91,10 +93,12 @@ Result<PouringPlan> planEvenings(const FreeEvenings& free, std::span<const KindT
             const KindToPour& kind = kinds[i];
             const Day outFrom = day + settingDays(kind.setHours);
             const bool mouldBusy = freeFrom[i] && day < *freeFrom[i];
-            if (plan.open[i] == 0 || kind.cavities == 0 || mouldBusy) continue;
+            const auto said = kind.cyclesOn.find(day);
+            const std::int64_t cycles =
+                said == kind.cyclesOn.end() ? kind.cyclesPerEvening : said->second;
+            if (plan.open[i] == 0 || kind.cavities == 0 || cycles == 0 || mouldBusy) continue;
             if (readyBy && outFrom > *readyBy) continue;
-            const std::int64_t count =
-                std::min(plan.open[i], kind.cavities * kind.cyclesPerEvening);
+            const std::int64_t count = std::min(plan.open[i], kind.cavities * cycles);
             evening.pours.push_back(
                 {i, count, (count + kind.cavities - 1) / kind.cavities, outFrom});
             plan.open[i] -= count;

@@ -5,6 +5,7 @@
 #pragma once
 
 #include <cstdint>
+#include <map>
 #include <optional>
 #include <span>
 #include <string>
@@ -22,6 +23,8 @@ struct KindToPour {
     std::int64_t cavities = 0;
     std::int64_t cyclesPerEvening = 1;
     double setHours = 2;  ///< above 0; over 24 the mould is not free the next day
+    /// Cycles on days they differ from the usual; 0: not on that day.
+    std::map<Day, std::int64_t> cyclesOn = {};
 };
 
 struct FreeEvenings {
@@ -56,7 +59,8 @@ struct PouringPlan {
 /// the mould is free by then and what is poured is set by the finishing evening (or by the day
 /// wanted where that is given to pouring). Kinds do not wait for each other. Refused: Duplicate
 /// "evenings[N]"; TooMany "evenings" (1,000); of "want[N]." Negative or OutOfRange "count" (to
-/// 10⁶), "cavities" (to 10,000), "cycles_per_evening" (1 to 100), "set_hours" (above 0, to 240).
+/// 10⁶), "cavities" (to 10,000), "cycles_per_evening" (1 to 100), "cycles_on" (0 to 100),
+/// "set_hours" (above 0, to 240).
 Result<PouringPlan> planEvenings(const FreeEvenings& free, std::span<const KindToPour> kinds);
 
 /// Evenings left for pouring: the free ones before the day wanted, less the one for finishing.

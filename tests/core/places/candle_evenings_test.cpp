@@ -107,5 +107,67 @@ TEST_F(CandlesForTheFair, NothingIsPlannedWhereNothingIsWanted) {
     EXPECT_FALSE(*none);
 }
 
+// What is wanted a week before takes wax and moulds from the fair, whatever it is for.
+TEST_F(CandlesForTheFair, EverythingWantedUpToTheDayIsCounted) {
+    done(
+        R"({"do":"wish-candles","on":"2027-11-11","goods_kind":"skep","count":30,"wanted_by":"2027-12-01","what_for":"gifts"}
+{"do":"wish-candles","on":"2027-11-11","goods_kind":"taper","count":10,"wanted_by":"2027-12-11","what_for":"shop"}
+{"do":"wish-candles","on":"2027-11-11","goods_kind":"skep","count":10,"wanted_by":"2027-12-11"}
+)");
+    const auto dates = candleDates(file(), day("2027-11-13"));
+    ASSERT_EQ(dates.size(), 2U);
+    EXPECT_EQ(dates[0].whatFor, "gifts");
+    EXPECT_EQ(dates[1].whatFor, "fair, shop");
+    EXPECT_EQ(dates[1].candles, 132);
+    const auto fair = candleEvenings(file(), day("2027-11-13"), dates[1]);
+    ASSERT_TRUE(fair && *fair);
+    ASSERT_EQ((*fair)->kinds.size(), 3U);
+    EXPECT_EQ((*fair)->kinds[0].wished, 100);
+    ASSERT_EQ((*fair)->kinds[0].wishes.size(), 3U);
+    EXPECT_EQ((*fair)->kinds[0].wishes[0].whatFor, "gifts");
+    EXPECT_EQ((*fair)->kinds[1].wished, 50);
+    EXPECT_EQ((*fair)->needs.kinds[0].possible, 48);
+    const auto gifts = candleEvenings(file(), day("2027-11-13"), dates[0]);
+    ASSERT_TRUE(gifts && *gifts);
+    ASSERT_EQ((*gifts)->kinds.size(), 1U);
+    EXPECT_EQ((*gifts)->kinds[0].wished, 30);
+    // Before they were written down nobody knew of them.
+    EXPECT_TRUE(candleDates(file(), day("2027-11-09")).empty());
+}
+
+TEST_F(CandlesForTheFair, AnEveningPouredOnIsNoneForThatKindAnyMore) {
+    clock.set("2027-11-15");
+    done(R"({"do":"pour-candles","on":"2027-11-15","mould":"Skeps","good":4,"blocks":"L 180 g"})");
+    const auto all = candleEvenings(file(), day("2027-11-15"));
+    ASSERT_TRUE(all && *all);
+    EXPECT_EQ((*all)->kinds[0].ready, 4);
+    // Eleven evenings are left for the skeps, twelve for the others.
+    EXPECT_EQ((*all)->needs.kinds[0].possible, 44);
+    ASSERT_FALSE((*all)->plan.evenings.empty());
+    const auto& today = (*all)->plan.evenings.front();
+    EXPECT_EQ(today.day, day("2027-11-15"));
+    for (const auto& pours : today.pours) EXPECT_NE(pours.want, 0U);
+    // Labelled on Wednesday; on Monday they are still being finished.
+    done(R"({"do":"finish-candles","on":"2027-11-17","pour":"#1","candle_work":"labelled"})");
+    const auto again = candleEvenings(file(), day("2027-11-15"));
+    ASSERT_TRUE(again && *again);
+    EXPECT_EQ((*again)->kinds[0].ready, 4);
+}
+
+TEST_F(CandlesForTheFair, AFreeDayIsFilledAsOftenAsItsCyclesSayWhereTheWaxSetsSoFast) {
+    done(R"({"do":"set-evening","on":"2027-11-13","evening_day":"2027-11-20","cycles":5})");
+    const CandleEvenings all = plan();
+    EXPECT_EQ(all.eveningsFree, 13);
+    EXPECT_EQ(all.needs.kinds[0].possible, 60);
+    std::vector<std::int64_t> onTheDay;
+    for (const PouringEvening& evening : all.plan.evenings)
+        if (evening.day == day("2027-11-20"))
+            for (const auto& pours : evening.pours) onTheDay.push_back(pours.cycles);
+    // Five times the skeps, the rest of the tapers; pillars set overnight.
+    ASSERT_EQ(onTheDay.size(), 3U);
+    EXPECT_EQ(onTheDay[0], 5);
+    EXPECT_EQ(onTheDay[2], 1);
+}
+
 }  // namespace
 }  // namespace combwright

@@ -99,14 +99,14 @@ TEST_F(DueWax, TheNextEveningAndWhatIsSet) {
 {"do":"wish-candles","on":"2027-11-10","goods_kind":"skep","count":8,"wanted_by":"2027-11-20","what_for":"fair"})");
     ASSERT_THAT(sources("2027-11-12"), ElementsAre("pour", "finish"));
     EXPECT_EQ(wax("2027-11-12").front().from, day("2027-11-15"));
-    EXPECT_EQ(wax("2027-11-12").front().id, "candles-2027-11-20-2027-11-15");
+    EXPECT_EQ(wax("2027-11-12").front().id, "candles-2027-11-15");
     EXPECT_EQ(dueDoText(wax("2027-11-12").front()), QStringLiteral("Pour 4 skep"));
     const auto entries = dueCalendar(file(), dueList(file(), day("2027-11-12")));
     std::vector<std::string> ids;
     for (const CalendarEntry& entry : entries) ids.push_back(entry.id);
-    EXPECT_THAT(ids, ElementsAre("candles-2027-11-20-2027-11-15@combwright",
-                                 "candles-2027-11-20-2027-11-19@combwright",
-                                 "candles-2027-11-20-2027-11-17@combwright"))
+    EXPECT_THAT(ids,
+                ElementsAre("candles-2027-11-15@combwright", "candles-finish-2027-11-20@combwright",
+                            "candles-2027-11-17@combwright"))
         << "each evening once";
     done(R"({"do":"pour-candles","on":"2027-11-15","mould":"Skeps","good":4,"blocks":"L 180 g"})");
     EXPECT_THAT(sources("2027-11-16"), ElementsAre("pour", "finish", "out"));
@@ -136,6 +136,20 @@ TEST_F(DueWax, CombJarsAreLookedAtWeeklyAndComeOffWhenBuilt) {
     done(
         R"({"do":"work-project","on":"2027-06-18","project":"Jars","project_work":"lidded","good":7,"net_g":2100})");
     EXPECT_THAT(wax("2027-06-18"), IsEmpty());
+}
+
+TEST_F(DueWax, TheNextDayIsPouredForWhenTheFirstIsProvidedFor) {
+    done(R"({"do":"add-goods","on":"2027-10-01","name":"skep","what":"candle","net_g":45}
+{"do":"add-mould","on":"2027-10-01","name":"Skeps","goods_kind":"skep","cavities":4,"volume_ml":47,"set_hours":2}
+{"do":"cast-block","on":"2027-11-01","name":"L","shade":"light","mass_g":3400}
+{"do":"set-evenings","on":"2027-11-10","from_day":"2027-11-15","to_day":"2027-11-26","weekdays":"mon wed fri"}
+{"do":"wish-candles","on":"2027-11-10","goods_kind":"skep","count":8,"wanted_by":"2027-11-20","what_for":"fair"}
+{"do":"wish-candles","on":"2027-11-10","goods_kind":"skep","count":4,"wanted_by":"2027-11-27","what_for":"gifts"})");
+    ASSERT_THAT(sources("2027-11-12"), ElementsAre("pour"));
+    EXPECT_EQ(wax("2027-11-12").front().other, day("2027-11-20"));
+    done(R"({"do":"drop-wish","on":"2027-11-11","candle_wish":"#1"})");
+    ASSERT_THAT(sources("2027-11-12"), ElementsAre("pour"));
+    EXPECT_EQ(wax("2027-11-12").front().other, day("2027-11-27"));
 }
 
 }  // namespace

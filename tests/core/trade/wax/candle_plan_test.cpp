@@ -171,5 +171,22 @@ TEST(CandleNeedsAnswer, NothingWantedAndNothingThere) {
     EXPECT_EQ(needs->waxShortG, 0);
 }
 
+TEST(CandleNeeds, CyclesSaidOfAnEveningCountInPlaceOfTheUsual) {
+    // Four cavities: none on the first evening, five cycles on the second, one on each after it.
+    CandleWanted skep{"skep", 60, 45, "#1", 0.12, 4, 1, {}, {0, 5}};
+    EXPECT_EQ(fillsOn(skep, 1), 0);
+    EXPECT_EQ(fillsOn(skep, 2), 5);
+    EXPECT_EQ(fillsOn(skep, 12), 15);
+    const CandleStock stock{{{"light", 9000}}, true, 0, {{"#1", 100}}};
+    const auto needs = candleNeeds(stock, 11, std::span(&skep, 1));
+    ASSERT_TRUE(needs);
+    EXPECT_EQ(needs->kinds[0].possible, 4 * (5 + 9));
+    EXPECT_EQ(needs->kinds[0].cavitiesToAdd, 1);
+    // 20 by the second evening, the other 40 at four an evening.
+    EXPECT_EQ(needs->kinds[0].eveningsNeeded, 12);
+    skep.cyclesOn = {101};
+    EXPECT_EQ(candleNeeds(stock, 11, std::span(&skep, 1)).error().field, "want[0].cycles_on[0]");
+}
+
 }  // namespace
 }  // namespace combwright

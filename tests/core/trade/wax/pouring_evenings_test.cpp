@@ -151,5 +151,20 @@ TEST(PouringEvenings, RefusesByName) {
     EXPECT_EQ(fieldOf({"a", 1, 1, 1, 2}), "");
 }
 
+TEST(PouringEvenings, ADayMayHaveItsOwnCycles) {
+    KindToPour skep{"skep", 60, 4, 1, 2};
+    skep.cyclesOn = {{firstEvening, 0}, {firstEvening + days(2), 5}};
+    const auto plan = planEvenings(everyOtherDay(4, false), std::span(&skep, 1));
+    ASSERT_TRUE(plan);
+    ASSERT_EQ(plan->evenings.size(), 3U);
+    EXPECT_EQ(plan->evenings[0].day, firstEvening + days(2));
+    EXPECT_EQ(plan->evenings[0].pours[0].count, 20);
+    EXPECT_EQ(plan->evenings[0].pours[0].cycles, 5);
+    EXPECT_EQ(plan->poured[0], 28);
+    skep.cyclesOn = {{firstEvening, 101}};
+    EXPECT_EQ(planEvenings(everyOtherDay(4, false), std::span(&skep, 1)).error().field,
+              "want[0].cycles_on");
+}
+
 }  // namespace
 }  // namespace combwright
