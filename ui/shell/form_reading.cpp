@@ -1,6 +1,7 @@
 #include "ui/shell/form_reading.h"
 
 #include <QCoreApplication>
+#include <QRegularExpression>
 #include <algorithm>
 #include <set>
 
@@ -36,6 +37,16 @@ void addKinds(QComboBox* choice, const Read& file, const std::set<std::int64_t>&
 }
 
 }  // namespace
+
+QString typedAsShown(const QLineEdit* field) {
+    static const QRegularExpression bare(QStringLiteral("^~?\\s*[0-9]+([.,][0-9]+)?$"));
+    static const QRegularExpression example(
+        QStringLiteral("^~?[0-9]+(?:[.,][0-9]+)?\\s*(kg|g|lb|oz|m|cm|mm|in|ft)\\b"));
+    const QString typed = field->text().trimmed();
+    if (!bare.match(typed).hasMatch()) return typed;
+    const auto unit = example.match(field->placeholderText());
+    return unit.hasMatch() ? typed + QLatin1Char(' ') + unit.captured(1) : typed;
+}
 
 std::string typedWords(const QLineEdit* field) { return field->text().simplified().toStdString(); }
 
@@ -133,7 +144,7 @@ bool readField(Session& session, QLineEdit* field, std::optional<Known<Count>>& 
 }
 
 bool readField(Session& session, QLineEdit* field, std::optional<Known<Mass>>& value) {
-    return readsAs(field->text(), value) ||
+    return readsAs(typedAsShown(field), value) ||
            notRead(session, field,
                    readWord("%1: \"%2\" is no weight. Write 1.8 or 850 g, ~2 by eye, or leave it "
                             "empty."));
@@ -165,7 +176,7 @@ bool readField(Session& session, QLineEdit* field, std::optional<Number>& value)
 }
 
 bool readField(Session& session, QLineEdit* field, std::optional<Mass>& value) {
-    return readsAs(field->text(), value) ||
+    return readsAs(typedAsShown(field), value) ||
            notRead(session, field,
                    readWord("%1: \"%2\" is no weight. Write 1.8 or 850 g, or leave it empty."));
 }
@@ -178,7 +189,7 @@ bool readField(Session& session, QLineEdit* field, std::optional<Temperature>& v
 }
 
 bool readField(Session& session, QLineEdit* field, std::optional<Length>& value) {
-    return readsAs(field->text(), value) ||
+    return readsAs(typedAsShown(field), value) ||
            notRead(session, field,
                    readWord("%1: \"%2\" is no length. Write 225 mm or 8.9 in, or leave it "
                             "empty."));

@@ -42,6 +42,10 @@ bool readsAs(const QString& typed, std::optional<Known<Mass>>& value);
 /// where `ahead`. "2028-12" is the last of its month.
 bool readsAs(const QString& typed, Day today, bool ahead, std::optional<Day>& value);
 
+/// What is typed, a bare number with the unit its example has: where the grey example says "5 m", 5
+/// is five metres.
+QString typedAsShown(const QLineEdit* field);
+
 /// The same of a field; where it cannot be read that is told and the cursor goes there.
 bool readField(Session& session, QLineEdit* field, std::optional<Count>& value);
 bool readField(Session& session, QLineEdit* field, std::optional<Number>& value);

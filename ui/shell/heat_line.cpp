@@ -9,6 +9,7 @@
 
 #include "core/actions/wax/batches.h"
 #include "core/words/clock_words.h"
+#include "core/words/figures.h"
 #include "core/words/words.h"
 
 namespace combwright {
@@ -95,6 +96,12 @@ QString HeatLine::words() const {
     return all.join(QLatin1Char(' '));
 }
 
+QString HeatLine::sinceText(const HeatSession& heat) const {
+    if (!heat.temperature) return tr("on since %1,").arg(clockText(heat.begun));
+    return tr("on since %1 at %2,")
+        .arg(clockText(heat.begun), shownTemperature(heat.temperature->celsius()).text());
+}
+
 void HeatLine::fill() {
     const Look& look = m_session.look();
     const int side = look.space(m_rings ? 24 : 12);
@@ -131,7 +138,7 @@ void HeatLine::fill() {
                                      "<span style=\"color:%7\">%8</span>")
                           .arg(look.tone(Tone::Warn).name(), tr("Heat on"),
                                fromUtf8(each.session.what.text()).toHtmlEscaped(), muted,
-                               tr("on since %1,").arg(clockText(each.session.begun)),
+                               sinceText(each.session),
                                tr("%1 min").arg(static_cast<qlonglong>(each.minutes)),
                                each.calls ? look.tone(Tone::Warn).name() : muted,
                                each.calls ? QStringLiteral("<b>%1</b>")
@@ -140,13 +147,17 @@ void HeatLine::fill() {
                                           : tr("stay with it, lid to hand")));
         across->addWidget(text, 1);
         if (each.calls) {
-            auto* here = new QPushButton(tr("I am here"), row);
+            auto* here = new QPushButton(tr("&I am here"), row);
+            here->setAccessibleName(tr("I am here"));
             here->setObjectName(QStringLiteral("heat_quiet"));
             here->setProperty("small", true);
             connect(here, &QPushButton::clicked, this, &HeatLine::quiet);
             across->addWidget(here);
         }
-        auto* tick = new QPushButton(m_rings ? tr("☐ off") : tr("☐ off   O"), row);
+        // On the wax bench O ticks the one pot there is; of two one says which, and elsewhere Alt
+        // goes with it.
+        auto* tick =
+            new QPushButton(m_rings || m_shown.size() > 1 ? tr("☐ &off") : tr("☐ off   O"), row);
         tick->setObjectName(QStringLiteral("heat_off"));
         tick->setProperty("small", true);
         tick->setAccessibleName(tr("%1 is off").arg(fromUtf8(each.session.what.text())));
@@ -175,7 +186,14 @@ bool HeatLine::off(Id<HeatSession> pot) {
         .has_value();
 }
 
-bool HeatLine::tickOff() { return !m_shown.empty() && off(m_shown.front().session.id); }
+bool HeatLine::tickOff() {
+    if (m_shown.size() == 1) return off(m_shown.front().session.id);
+    if (m_shown.empty()) return false;
+    // Nobody guesses which of two pots is off.
+    if (auto* tick = findChild<QPushButton*>(QStringLiteral("heat_off"))) tick->setFocus();
+    m_session.tell(tr("More than one pot is on: Tab to the one that is off, Enter ticks it."));
+    return false;
+}
 
 void HeatLine::quiet() {
     m_session.drafts().hold(heatSheet, heatRow,
@@ -190,6 +208,10 @@ void HeatLine::tick() {
     see(heatNow(std::move(open), m_session.clock().now(), lookedAt()));
     if (!calls()) m_calls = 0;
     if (!m_rings || !calls()) return;
+    update();
+    // The machine may be mute or the window behind another: the desktop is asked to point at it
+    // too.
+    if (m_calls == 0) QApplication::alert(window());
     if (m_calls++ % heatLoudEvery == 0 && m_bell) m_bell();
 }
 
@@ -199,7 +221,9 @@ void HeatLine::paintEvent(QPaintEvent*) {
     if (m_rings) {
         // Under the head of every place, as what holds all the while stands there.
         painter.fillRect(rect(), look.tone(Tone::Surface));
-        painter.fillRect(QRect(0, 0, look.space(4), height()), look.tone(Tone::Warn));
+        // While it calls the bar grows and shrinks, which is seen from across the room.
+        const int bar = calls() && m_calls % 2 == 1 ? look.space(16) : look.space(4);
+        painter.fillRect(QRect(0, 0, bar, height()), look.tone(Tone::Warn));
         painter.setPen(look.tone(Tone::Hairline));
         painter.drawLine(0, height() - 1, width(), height() - 1);
         return;

@@ -43,6 +43,7 @@ class HeatLine : public QWidget {
   private:
     void see(std::vector<HeatShown> now);
     void fill();
+    QString sinceText(const HeatSession& heat) const;
     bool off(Id<HeatSession> pot);
     std::optional<Instant> lookedAt() const;
 

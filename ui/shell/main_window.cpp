@@ -14,6 +14,7 @@
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
+#include <QMessageBox>
 #include <QScreen>
 #include <QScrollArea>
 #include <QScrollBar>
@@ -32,6 +33,7 @@
 #include "ui/shell/heat_line.h"
 #include "ui/shell/notice_bar.h"
 #include "ui/shell/program_icon.h"
+#include "ui/shell/season_binder.h"
 #include "ui/shell/start_page.h"
 #include "ui/storeroom/storeroom_place.h"
 #include "ui/today/today_place.h"
@@ -414,8 +416,25 @@ bool MainWindow::eventFilter(QObject* watched, QEvent* event) {
     return true;
 }
 
+bool MainWindow::leavesHeat() {
+    if (m_heat->shown().empty() || qApp->isSavingSession()) return true;
+    QMessageBox ask(QMessageBox::Warning, tr("A pot is on heat"),
+                    tr("%1\n\nOnce the program has ended its clock does not call any more. Wax is "
+                       "never left alone.")
+                        .arg(m_heat->words()),
+                    QMessageBox::NoButton, this);
+    ask.setObjectName(QStringLiteral("leave_heat"));
+    auto* stay = ask.addButton(tr("Let it call on"), QMessageBox::RejectRole);
+    auto* end = ask.addButton(tr("End: somebody stays with the pot"), QMessageBox::AcceptRole);
+    ask.setDefaultButton(stay);
+    ask.setEscapeButton(stay);
+    ask.exec();
+    return ask.clickedButton() == end;
+}
+
 void MainWindow::closeEvent(QCloseEvent* event) {
     keepTyped();
+    if (!leavesHeat()) return event->ignore();
     m_files->beforeClosing();
     endQuietly();
     event->accept();

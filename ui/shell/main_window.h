@@ -57,6 +57,8 @@ class MainWindow : public QMainWindow {
     void goFor(const GoTo& where);
     void showTitle();
     void keepTyped();
+    /// Whether it may end: a pot on heat is asked about first.
+    bool leavesHeat();
     void addFileKeys();
     void print();
     void explain();

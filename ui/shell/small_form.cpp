@@ -15,6 +15,12 @@
 #include "core/words/words.h"
 
 namespace combwright {
+namespace {
+
+/// Of a choice; longer words are cut.
+constexpr qsizetype mostLetters = 32;
+
+}  // namespace
 
 QString titleOfDay(const Session& session, const QString& title, Day on) {
     return on == session.clock().today() ? title : QStringLiteral("%1, %2").arg(title, dayText(on));
@@ -53,6 +59,17 @@ void SmallForm::enter(QWidget* field) {
     // The buttons were made first; by Tab one comes to them last.
     if (!m_fields.empty()) setTabOrder(m_fields.back(), field);
     m_fields.push_back(field);
+    if (auto* edit = qobject_cast<QLineEdit*>(field))
+        connect(edit, &QLineEdit::textChanged, this, &SmallForm::forgetReason);
+    else if (auto* box = qobject_cast<QComboBox*>(field))
+        connect(box, &QComboBox::currentIndexChanged, this, &SmallForm::forgetReason);
+}
+
+/// Why something was refused is about what was typed then.
+void SmallForm::forgetReason() {
+    if (!m_reason->isVisible()) return;
+    m_reason->hide();
+    m_session.forgetRefusal();
 }
 
 void SmallForm::fitWith(QComboBox* choice, const std::function<void()>& fit) {
@@ -146,7 +163,22 @@ void SmallForm::keyPressEvent(QKeyEvent* event) {
     QDialog::keyPressEvent(event);
 }
 
+/// A choice shows its longest words where the screen has the room.
+void SmallForm::showWholeWords() {
+    for (QWidget* field : m_fields) {
+        auto* box = qobject_cast<QComboBox*>(field);
+        if (!box) continue;
+        qsizetype longest = box->minimumContentsLength();
+        for (int n = 0; n < box->count(); ++n) longest = std::max(longest, box->itemText(n).size());
+        box->setMinimumContentsLength(static_cast<int>(std::min<qsizetype>(longest, mostLetters)));
+    }
+}
+
 void SmallForm::showEvent(QShowEvent* event) {
+    if (!event->spontaneous()) {
+        m_session.forgetRefusal();
+        showWholeWords();
+    }
     if (!event->spontaneous() && !m_fields.empty()) {
         QWidget* last = m_fields.back();
         if (m_drafts) {

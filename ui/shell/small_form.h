@@ -61,6 +61,8 @@ class SmallForm : public QDialog {
     void keyPressEvent(QKeyEvent* event) override;
 
   private:
+    void forgetReason();
+    void showWholeWords();
     void enter(QWidget* field);
     bool goOn();
     void scrollBy(int key);

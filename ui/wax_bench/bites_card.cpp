@@ -15,6 +15,8 @@ namespace combwright {
 namespace {
 
 constexpr double bitesLeft = 218.0;  // px at the base font
+// Where the bars have less they stand below the words.
+constexpr double barsRoom = 330.0;
 
 QString metresWord(double metres) { return QLocale().toString(metres, 'f', 1); }
 
@@ -165,29 +167,36 @@ QString BitesCard::words() const {
     return all.join(QLatin1Char(' '));
 }
 
-double BitesCard::leftWidth() const { return m_session.look().px(bitesLeft); }
+bool BitesCard::barsBelow(int width) const {
+    return width < m_session.look().px(bitesLeft + barsRoom);
+}
 
-double BitesCard::leftHeight() const {
+double BitesCard::leftWidth(int width) const {
+    return barsBelow(width) ? width : m_session.look().px(bitesLeft);
+}
+
+double BitesCard::leftHeight(int width) const {
     const Look& look = m_session.look();
     double high = look.px(4.0) + lineStep(look.font(TextSize::Head, true));
-    for (qsizetype n = 0; n + 1 < m_said.size(); n += 2) high += saidHeight(n) + look.px(2.0);
+    for (qsizetype n = 0; n + 1 < m_said.size(); n += 2)
+        high += saidHeight(n, width) + look.px(2.0);
     return high;
 }
 
-bool BitesCard::saidInOneLine(qsizetype n) const {
+bool BitesCard::saidInOneLine(qsizetype n, int width) const {
     const Look& look = m_session.look();
     return textWidth(m_said[n], look.font(TextSize::Note)) +
                textWidth(m_said[n + 1], look.font(TextSize::Note, true)) + look.px(6.0) <
-           leftWidth();
+           leftWidth(width);
 }
 
-double BitesCard::saidHeight(qsizetype n) const {
+double BitesCard::saidHeight(qsizetype n, int width) const {
     const QFont plain = m_session.look().font(TextSize::Note);
-    if (saidInOneLine(n)) return lineStep(plain);
+    if (saidInOneLine(n, width)) return lineStep(plain);
     // Words alone wrap; a figure that has no room behind its words stands under them.
     if (!m_said[n + 1].isEmpty()) return 2.0 * lineStep(plain);
     return QFontMetricsF(plain)
-        .boundingRect(QRectF(0, 0, leftWidth(), 1e6), Qt::TextWordWrap, m_said[n])
+        .boundingRect(QRectF(0, 0, leftWidth(width), 1e6), Qt::TextWordWrap, m_said[n])
         .height();
 }
 
@@ -195,12 +204,16 @@ int BitesCard::heightForWidth(int width) const {
     const Look& look = m_session.look();
     const double row = lineStep(look.font(TextSize::Body)) + look.px(5.0);
     double right = look.px(8.0) + row * static_cast<double>(m_lines.size());
-    const double wide = std::max(width - leftWidth() - look.px(18.0), look.px(120.0));
+    const bool below = barsBelow(width);
+    const double wide =
+        below ? width : std::max(width - leftWidth(width) - look.px(18.0), look.px(120.0));
     right += QFontMetricsF(look.font(TextSize::Note))
                  .boundingRect(QRectF(0, 0, wide, 1e6), Qt::TextWordWrap, m_oneMore)
                  .height() +
              look.px(8.0);
-    return static_cast<int>(std::ceil(std::max(leftHeight(), right))) + look.space(4);
+    const double left = leftHeight(width);
+    return static_cast<int>(std::ceil(below ? left + right : std::max(left, right))) +
+           look.space(4);
 }
 
 void BitesCard::paintEvent(QPaintEvent*) {
@@ -217,15 +230,16 @@ void BitesCard::paintEvent(QPaintEvent*) {
         // Muted words with the figures behind them; the figures are what one looks for.
         const QFont plain = look.font(TextSize::Note), bold = look.font(TextSize::Note, true);
         const double step = lineStep(plain);
-        const double high = saidHeight(n);
-        if (saidInOneLine(n)) {
+        const double high = saidHeight(n, width());
+        if (saidInOneLine(n, width())) {
             const double end = textWidth(m_said[n] + QLatin1Char(' '), plain);
             paintText(painter, {0, y + step * 0.8}, m_said[n], plain, look.tone(Tone::Muted));
             paintText(painter, {end, y + step * 0.8}, m_said[n + 1], bold, look.tone(Tone::Ink));
         } else if (m_said[n + 1].isEmpty()) {
             painter.setFont(plain);
             painter.setPen(look.tone(Tone::Muted));
-            painter.drawText(QRectF(0, y, leftWidth(), high + 2), Qt::TextWordWrap, m_said[n]);
+            painter.drawText(QRectF(0, y, leftWidth(width()), high + 2), Qt::TextWordWrap,
+                             m_said[n]);
         } else {
             paintText(painter, {0, y + step * 0.8}, m_said[n], plain, look.tone(Tone::Muted));
             paintText(painter, {0, y + step * 1.8}, m_said[n + 1], bold, look.tone(Tone::Ink));
@@ -233,7 +247,8 @@ void BitesCard::paintEvent(QPaintEvent*) {
         y += high + look.px(2.0);
     }
     // The bars.
-    const double left = leftWidth() + look.px(18.0);
+    const bool below = barsBelow(width());
+    const double left = below ? 0.0 : leftWidth(width()) + look.px(18.0);
     const double row = lineStep(look.font(TextSize::Body)) + look.px(5.0);
     double name = 0, have = 0, need = 0, unit = 0, verdict = 0, note = 0;
     const QFont body = look.font(TextSize::Body), bold = look.font(TextSize::Body, true),
@@ -253,7 +268,7 @@ void BitesCard::paintEvent(QPaintEvent*) {
     double barRight = width() - verdict - note - look.px(34.0);
     const bool notes = barRight - barLeft > look.px(60.0);
     if (!notes) barRight = width() - verdict - look.px(18.0);
-    double base = look.px(6.0) + lineStep(body);
+    double base = (below ? leftHeight(width()) : 0.0) + look.px(6.0) + lineStep(body);
     const double cap = capHeight(body);
     for (const Line& line : m_lines) {
         paintText(painter, {left, base}, line.name, body, look.tone(Tone::Ink));

@@ -42,10 +42,11 @@ class BitesCard : public QWidget {
   private:
     QString countsOf(const std::vector<std::int64_t>& counts) const;
     void sayOneMore(const CandleEvenings& plan);
-    double leftWidth() const;
-    double leftHeight() const;
-    bool saidInOneLine(qsizetype n) const;
-    double saidHeight(qsizetype n) const;
+    bool barsBelow(int width) const;
+    double leftWidth(int width) const;
+    double leftHeight(int width) const;
+    bool saidInOneLine(qsizetype n, int width) const;
+    double saidHeight(qsizetype n, int width) const;
 
     Session& m_session;
     std::vector<Line> m_lines;

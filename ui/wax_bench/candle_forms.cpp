@@ -52,6 +52,10 @@ bool askToPour(QWidget* parent, Session& session, Day on) {
     }
     SmallForm form(parent, session, candleForm("Pour candles"));
     form.scrollFields();
+    // First of all: below so many fields it would be out of sight.
+    form.caution(hotWaxCaution() + QLatin1Char(' ') +
+                 candleForm("Beeswax shrinks: fill twice. A holder of bark, tin or glass is sold "
+                            "only after a burn test."));
     auto* mould = form.choice(candleForm("Moulds"), "mould");
     addMoulds(mould, bench);
     auto* good = form.line(candleForm("Good ones"), "good", candleForm("4"));
@@ -61,7 +65,7 @@ bool askToPour(QWidget* parent, Session& session, Day on) {
     auto* blocks = form.line(candleForm("Wax of blocks"), "blocks",
                              candleForm("L 180 g, or L alone: as much as they take"), 30);
     auto* returned = form.line(candleForm("Back to the pot"), "returned",
-                               candleForm("sprues and failed ones; may stay empty"));
+                               candleForm("50 g of sprues and failed ones"), 30);
     auto* degrees = form.line(candleForm("Poured at"), "temperature", shownTemperature(72).text());
     auto* says = form.say(QStringLiteral(" "));
     says->setObjectName(QStringLiteral("heat_says"));
@@ -71,9 +75,6 @@ bool askToPour(QWidget* parent, Session& session, Day on) {
     auto* note = form.line(candleForm("Note"), "note", candleForm("may stay empty"));
     auto* comes = form.say(QStringLiteral(" "));
     comes->setObjectName(QStringLiteral("outlook"));
-    form.caution(hotWaxCaution() + QLatin1Char(' ') +
-                 candleForm("Beeswax shrinks: fill twice. A holder of bark, tin or glass is sold "
-                            "only after a burn test."));
     blocks->setText(blocksTyped(bench));
     const auto mouldChosen = [&]() -> const MouldShown* {
         for (const MouldShown& each : bench.moulds)

@@ -104,6 +104,8 @@ void EveningsGrid::makeFields() {
         field->setObjectName(QStringLiteral("cavities_%1").arg(n));
         field->setAlignment(Qt::AlignRight);
         field->setValidator(new QIntValidator(0, 9999, field));
+        // Units and figures are asked by keys that a line of text has for itself.
+        field->setProperty("commands", true);
         field->installEventFilter(this);
         connect(field, &QLineEdit::textEdited, this, [this] {
             if (!m_filling) Q_EMIT typedChanged();
@@ -175,7 +177,7 @@ EveningsGrid::Ends EveningsGrid::ends(std::size_t at) const {
     }
     if (row.missing > 0) {
         ends.missing = true;
-        ends.note = !row.cavitiesToAdd ? tr("%1 short: no evening to pour").arg(row.missing)
+        ends.note = !row.cavitiesToAdd ? tr("%1 short: no evening").arg(row.missing)
                     : *row.cavitiesToAdd == 1
                         ? tr("%1 short: one mould more").arg(row.missing)
                         : tr("%1 short: %2 moulds more").arg(row.missing).arg(*row.cavitiesToAdd);

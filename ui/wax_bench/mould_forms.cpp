@@ -52,12 +52,18 @@ AddMould addLike(const Mould& mould, Day on) {
 }  // namespace
 
 bool askToAddMould(QWidget* parent, Session& session, Day on) {
-    SmallForm form(parent, session, mouldForm("Moulds, or holders that go with the candle"));
+    SmallForm form(parent, session, mouldForm("Moulds and one-way holders"));
     form.scrollFields();
     auto* name = form.line(mouldForm("Name"), "mould", mouldForm("Skeps"));
     auto* kind = form.choice(mouldForm("The candle they make"), "kind");
     addGoods(kind, session.read(), GoodsWhat::Candle, mouldForm("a new kind"));
-    if (kind->count() > 1) kind->setCurrentIndex(1);
+    // "Skeps" make the skep where there is one; what is called otherwise makes a new candle.
+    QObject::connect(name, &QLineEdit::textEdited, &form, [kind](const QString& typed) {
+        int makes = 0;
+        for (int n = 1; n < kind->count(); ++n)
+            if (typed.startsWith(kind->itemText(n), Qt::CaseInsensitive)) makes = n;
+        kind->setCurrentIndex(makes);
+    });
     auto* called = form.line(mouldForm("The new candle's name"), "new_kind", mouldForm("skep"));
     auto* cavities = form.line(mouldForm("Cavities in all"), "cavities", mouldForm("4"));
     auto* by = form.choice(mouldForm("One cavity's volume"), "volume_by");
@@ -204,7 +210,8 @@ bool askToTestBurn(QWidget* parent, Session& session, Day on) {
     auto* hours = form.line(mouldForm("Burnt for hours"), "hours", mouldForm("4"));
     auto* burnt = form.line(mouldForm("Wax burnt"), "burnt", mouldForm("15 g; may stay empty"));
     auto* verdict = form.choice(mouldForm("How it burnt"), "verdict");
-    addChoices<BurnVerdict>(verdict, {});
+    // No answer stands there by itself: it is what a sale hangs on.
+    addChoices<BurnVerdict>(verdict, mouldForm("choose what was seen"));
     auto* note = form.line(mouldForm("Note"), "note", mouldForm("may stay empty"));
     form.caution(mouldForm("Never leave a burning candle: on a plate, away from what burns, from "
                            "draught, children and animals.") +
@@ -225,7 +232,13 @@ bool askToTestBurn(QWidget* parent, Session& session, Day on) {
         deed.block = chosenId<WaxBlock>(block);
         if (!readField(session, hours, deed.hours) || !readField(session, burnt, deed.burnt))
             return false;
-        deed.verdict = chosen<BurnVerdict>(verdict).value_or(BurnVerdict::Well);
+        const auto seen = chosen<BurnVerdict>(verdict);
+        if (!seen) {
+            session.tell(mouldForm("How it burnt: choose what was seen. Nothing was kept."), true);
+            verdict->setFocus();
+            return false;
+        }
+        deed.verdict = *seen;
         deed.note = typedWords(note);
         return session.run(deed).has_value();
     });

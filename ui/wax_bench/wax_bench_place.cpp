@@ -9,6 +9,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/places/wax_outlook.h"
 #include "core/places/wax_waits.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
@@ -160,7 +161,8 @@ void WaxBenchPlace::addDeeds() {
     addDeed(jars, Qt::Key_I, tr("Its next step"), "do_project_step", askToWorkProject);
     addDeed(jars, Qt::Key_L, tr("Look at it"), "do_project_look", askToLookAtProject);
     addKey(Qt::Key_O, [this] {
-        if (!m_heat->tickOff()) session().tell(tr("No pot is on heat."));
+        if (m_heat->shown().empty()) return session().tell(tr("No pot is on heat."));
+        m_heat->tickOff();
     });
     addKey(Qt::Key_Q, [this] { m_heat->quiet(); });
     addKey(Qt::Key_T, [this] { toggleTable(); });
@@ -342,6 +344,18 @@ QString WaxBenchPlace::balanceWords() const {
     return said;
 }
 
+std::pair<QStringList, QStringList> WaxBenchPlace::toPourWith() const {
+    QStringList moulds;
+    for (const MouldShown& each : m_bench.moulds)
+        moulds << QStringLiteral("%1 %2").arg(fromUtf8(each.mould.name.text()).toHtmlEscaped(),
+                                              QString::number(each.mould.cavities.value()));
+    QStringList wick;
+    for (const auto& [size, left] : m_bench.wick)
+        wick << tr("%1 %2 m").arg(fromUtf8(size).toHtmlEscaped(),
+                                  QLocale().toString(left.mm() / 1000.0, 'f', 1));
+    return {moulds, wick};
+}
+
 void WaxBenchPlace::fillStock() {
     QStringList said;
     for (const BatchShown& batch : m_bench.batches)
@@ -381,6 +395,12 @@ void WaxBenchPlace::fillStock() {
     if (m_bench.propolis > Mass())
         said << tr("Propolis %1.")
                     .arg(shownPortion(static_cast<double>(m_bench.propolis.grams())).text());
+    if (!m_plan) {
+        // With a plan they stand in it.
+        const auto [moulds, wick] = toPourWith();
+        if (!moulds.isEmpty()) said << tr("Moulds: %1.").arg(moulds.join(QStringLiteral(", ")));
+        if (!wick.isEmpty()) said << tr("Wick: %1.").arg(wick.join(QStringLiteral(", ")));
+    }
     said << balanceWords();
     m_stock->setTextFormat(Qt::RichText);
     m_stock->setText(said.join(QStringLiteral(" &nbsp;·&nbsp; ")));
@@ -405,6 +425,13 @@ void WaxBenchPlace::fillTable() {
                             tr("%1 of %2 %3").arg(line.have, line.need, line.unit),
                             line.verdict + QStringLiteral("; ") + line.note});
     }
+    for (const MouldShown& each : m_bench.moulds)
+        rows.push_back({tr("mould"), fromUtf8(each.mould.name.text()),
+                        tr("%1 cavities").arg(static_cast<qlonglong>(each.mould.cavities.value())),
+                        mouldOutlookText(each)});
+    for (const auto& [size, left] : m_bench.wick)
+        rows.push_back({tr("wick"), fromUtf8(size),
+                        tr("%1 m").arg(QLocale().toString(left.mm() / 1000.0, 'f', 1)), QString()});
     m_table->setRowCount(static_cast<int>(rows.size()));
     for (std::size_t n = 0; n < rows.size(); ++n)
         for (int c = 0; c < 4; ++c)

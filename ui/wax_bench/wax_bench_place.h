@@ -65,6 +65,8 @@ class WaxBenchPlace : public Place {
     void readPlan();
     void showPlan();
     void fillTable();
+    /// Moulds with their cavities, and wick by size.
+    std::pair<QStringList, QStringList> toPourWith() const;
     void fillStock();
     void toggleTable();
     void openRecords(const WaxRecordsOf& of);
