@@ -6,6 +6,7 @@
 #include "app/cli/groups.h"
 #include "app/cli/season_asked.h"
 #include "core/exchange/or_null.h"
+#include "core/places/comb_trace.h"
 #include "core/places/pages/jar_leaf_page.h"
 #include "core/places/pages/label_pages.h"
 #include "core/places/pages/page_text.h"
@@ -43,8 +44,10 @@ Result<std::optional<std::int64_t>> numberAsked(const Context& context, const ch
 Result<LabelsAsked> labelsAsked(const Context& context, const Read& file) {
     LabelsAsked asked;
     const auto filling = fillingAsked(context, file);
-    if (!filling) return filling.error();
-    asked.bottling = *filling;
+    const auto code = context.arguments.value("code");
+    if (!filling && code) asked.comb = combCalled(file, code->toStdString());
+    if (!filling && !asked.comb) return filling.error();
+    if (filling) asked.bottling = *filling;
     if (const auto grid = context.arguments.value("grid")) asked.grid = grid->toStdString();
     if (const auto kind = context.arguments.value("kind")) {
         const auto found =

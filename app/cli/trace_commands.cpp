@@ -5,6 +5,7 @@
 #include "app/cli/groups.h"
 #include "app/cli/season_asked.h"
 #include "core/exchange/or_null.h"
+#include "core/places/pages/comb_trace_page.h"
 #include "core/places/pages/page_text.h"
 #include "core/places/pages/trace_page.h"
 #include "core/places/pages/trace_words.h"
@@ -136,6 +137,19 @@ QJsonValue backObject(const std::optional<TraceBack>& back) {
                        {QStringLiteral("runs"), runs}};
 }
 
+QJsonValue combObject(const std::optional<CombTrace>& traced) {
+    if (!traced) return {};
+    const HiveProject& project = traced->comb.project;
+    return QJsonObject{{QStringLiteral("name"), fromUtf8(project.name.text())},
+                       {QStringLiteral("hive"), orNull(traced->comb.hive)},
+                       {QStringLiteral("put_on"), orNull(project.putOn)},
+                       {QStringLiteral("taken_off"), orNull(project.off)},
+                       {QStringLiteral("lidded_on"), orNull(project.lidded)},
+                       {QStringLiteral("good"), orNull(project.good)},
+                       {QStringLiteral("treated_while_on"), !traced->comb.treated.empty()},
+                       {QStringLiteral("out_of_kind"), outArray(traced->out)}};
+}
+
 template <class Record>
 Result<void> meant(const Context& context, const Read& file, const char* option,
                    std::optional<Id<Record>>& into) {
@@ -155,6 +169,15 @@ Result<void> meant(const Context& context, const Read& file, const char* option,
 Result<TraceOf> traceAsked(const Context& context, const Read& file) {
     TraceOf of;
     const auto asked = [&](const char* option) { return context.arguments.has(option); };
+    // Comb jars have a code, and no filling and no lot behind it.
+    for (const char* const option : {"code", "lot"})
+        if (const auto code = context.arguments.value(option)) {
+            const NameQuery query{.name = code->toStdString(), .on = context.clock.today()};
+            const bool honey = findNamed(file, Bottling::table, query).has_value() ||
+                               findNamed(file, Lot::table, query).has_value();
+            of.comb = honey ? std::nullopt : combCalled(file, query.name);
+            if (of.comb) return of;
+        }
     for (const auto& ok :
          {meant(context, file, "lot", of.lot), meant(context, file, "code", of.bottling),
           meant(context, file, "bucket", of.bucket), meant(context, file, "box", of.box),
@@ -170,7 +193,7 @@ int thingsAsked(const TraceOf& of) {
     int asked = 0;
     for (const bool is :
          {of.bucket.has_value(), of.lot.has_value(), of.bottling.has_value(), of.run.has_value(),
-          of.hive.has_value(), of.box.has_value(), of.treatment.has_value()})
+          of.hive.has_value(), of.box.has_value(), of.treatment.has_value(), of.comb.has_value()})
         asked += is ? 1 : 0;
     return asked;
 }
@@ -218,6 +241,8 @@ int runTrace(Context& context) {
     for (const TraceHold& each : traced->holds) holds.append(traceHoldText(each));
     QJsonArray unknown;
     for (const TraceUnknown& each : traced->unknown) unknown.append(traceGapText(each));
+    if (traced->comb)
+        for (const QString& each : combGapTexts(*traced->comb)) unknown.append(each);
     printJson(context, QJsonObject{{QStringLiteral("of"), fromUtf8(traced->name)},
                                    {QStringLiteral("as_of"), fromUtf8(isoText(traced->on))},
                                    {QStringLiteral("held"), holds},
@@ -225,6 +250,7 @@ int runTrace(Context& context) {
                                    {QStringLiteral("treated_of"), traced->treated.of},
                                    {QStringLiteral("back"), backObject(traced->back)},
                                    {QStringLiteral("forward"), forwardObject(traced->forward)},
+                                   {QStringLiteral("comb"), combObject(traced->comb)},
                                    {QStringLiteral("not_known"), unknown},
                                    {QStringLiteral("kept_sheets"),
                                     static_cast<qint64>(traced->kept.size())}});
@@ -240,7 +266,7 @@ std::vector<Command> traceCommands() {
              1,
              1,
              {{"lot", "NAME", "a blend, or honey bought in"},
-              {"code", "CODE", "the code on a jar"},
+              {"code", "CODE", "the code on a jar, or on comb jars"},
               {"bucket", "MARK", "a bucket, with --run where the mark is not enough"},
               {"run", "NAME", "all of a run"},
               {"hive", "MARK", "a hive, with --yard where the mark is not enough"},

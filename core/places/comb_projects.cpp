@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/storage/queries/names.h"
+#include "core/storage/queries/vessel_holds.h"
 
 namespace combwright {
 namespace {
@@ -13,6 +14,16 @@ ProjectStage stageOf(const HiveProject& project, Day on) {
     if (done(project.off)) return ProjectStage::OffHive;
     if (done(project.putOn)) return ProjectStage::OnHive;
     return done(project.starter) ? ProjectStage::StarterIn : ProjectStage::Written;
+}
+
+/// Every piece filled and capped, or every one built and most of them filled.
+bool isReady(const HiveProject& project, const ProjectLook& look) {
+    if (!look.filled) return false;
+    const std::int64_t filled = look.filled->value();
+    if (filled >= project.pieces.value()) return true;
+    return look.built && look.built->value() >= project.pieces.value() &&
+           static_cast<double>(filled) >=
+               combFilledShare * static_cast<double>(project.pieces.value());
 }
 
 }  // namespace
@@ -27,8 +38,7 @@ CombProject combProject(const Read& file, const HiveProject& project, Day on) {
         if (look.on <= on) shown.looks.push_back(std::move(look));
     std::stable_sort(shown.looks.begin(), shown.looks.end(),
                      [](const ProjectLook& a, const ProjectLook& b) { return a.on < b.on; });
-    if (!shown.looks.empty() && shown.looks.back().filled)
-        shown.built = shown.looks.back().filled->value() >= project.pieces.value();
+    if (!shown.looks.empty()) shown.built = isReady(project, shown.looks.back());
     if (shown.stage == ProjectStage::OnHive)
         shown.nextLook =
             (shown.looks.empty() ? *project.putOn : shown.looks.back().on) + days(combLookDays);
@@ -43,6 +53,34 @@ CombProject combProject(const Read& file, const HiveProject& project, Day on) {
     // before.
     shown.quarantine = quarantineOn(file, heldThings(file, on), *project.hive, on);
     return shown;
+}
+
+namespace {
+
+std::vector<CombProject> liddedAs(const Read& file, Id<GoodsKind> kind, Day on) {
+    std::vector<CombProject> all;
+    for (const HiveProject& project : file.where<HiveProject>({is("goods_kind", kind)}))
+        if (project.lidded && *project.lidded <= on && project.good && *project.good > Count())
+            all.push_back(combProject(file, project, on));
+    return all;
+}
+
+}  // namespace
+
+std::vector<CombProject> treatedComb(const Read& file, Id<GoodsKind> kind, Day on) {
+    auto all = liddedAs(file, kind, on);
+    std::erase_if(all, [](const CombProject& each) { return each.treated.empty(); });
+    return all;
+}
+
+std::vector<CombProject> quarantinedComb(const Read& file, Id<GoodsKind> kind, Day on) {
+    if (!anythingApart(file, on)) return {};
+    auto all = liddedAs(file, kind, on);
+    std::erase_if(all, [](const CombProject& each) {
+        return !each.quarantine ||
+               each.quarantine->since > *each.project.lidded + days(suspectedAfterRunDays);
+    });
+    return all;
 }
 
 std::vector<CombProject> combProjects(const Read& file, Day on) {

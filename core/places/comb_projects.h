@@ -20,6 +20,10 @@ inline constexpr int combBuildDays = 28;
 /// So often one looks, while it is on. Common practice, no source.
 inline constexpr int combLookDays = 7;
 
+/// With every piece built, those are enough that are filled and capped: the last at the edge seldom
+/// fills, and the others grow dark meanwhile. Planning assumption, no source.
+inline constexpr double combFilledShare = 0.8;
+
 /// How far a project is.
 enum class ProjectStage { Written, StarterIn, OnHive, OffHive, Lidded };
 
@@ -30,7 +34,7 @@ struct CombProject {
     std::string goods;               ///< as what it is sold; empty: not said
     std::vector<ProjectLook> looks;  ///< up to the day, by day
     std::optional<Day> nextLook;     ///< while it is on: a week after the last
-    bool built = false;              ///< the last look found every piece filled and capped
+    bool built = false;              ///< the last look found them ready to come off
     std::optional<Day> onLatest;     ///< to be on by, for the day it is wanted
     /// In the hive while the comb was there, other than what its label lets stay beside supers.
     std::vector<TreatmentLine> treated;
@@ -38,6 +42,10 @@ struct CombProject {
     bool forSale() const { return treated.empty() && !quarantine; }
 };
 CombProject combProject(const Read& file, const HiveProject& project, Day on);
+/// Lidded comb sold as a kind that hung in its hive while a medicine was in.
+std::vector<CombProject> treatedComb(const Read& file, Id<GoodsKind> kind, Day on);
+/// Lidded comb sold as a kind whose hive is quarantined, by a hold within a year of the lid.
+std::vector<CombProject> quarantinedComb(const Read& file, Id<GoodsKind> kind, Day on);
 /// Those not lidded yet, and those of the year, in the order they were written down.
 std::vector<CombProject> combProjects(const Read& file, Day on);
 

@@ -51,6 +51,28 @@ JarLabel jarLabelOf(const Bottling& bottling, const GoodsKind& kind, const Label
     return label;
 }
 
+/// Comb jars have a code and a day as a filling has; none before they have one.
+std::optional<Bottling> combAsFilling(const HiveProject& comb) {
+    const auto code = Name::of(comb.code);
+    if (!code || !comb.lidded) return std::nullopt;
+    Bottling filling;
+    filling.code = *code;
+    filling.on = *comb.lidded;
+    return filling;
+}
+
+std::vector<BottledJars> combAsJars(const HiveProject& comb) {
+    if (!comb.kind || !comb.good) return {};
+    BottledJars jars;
+    jars.kind = *comb.kind;
+    jars.count = *comb.good;
+    return {jars};
+}
+
+std::vector<BottledJars> jarsOfFilling(const Read& file, const Bottling& filling) {
+    return file.where<BottledJars>({is("bottling", filling.id)});
+}
+
 LabelWordState stateOf(const PublishedLabelWord& word, const std::vector<JarLabel>& labels) {
     const auto all = [&](auto has) {
         return std::all_of(labels.begin(), labels.end(), has) ? LabelWordState::There
@@ -102,7 +124,8 @@ Result<LabelSheet> emptyLabelSheet(const Read& file, const std::string& grid, Da
 }
 
 Result<LabelSheet> labelSheet(const Read& file, const LabelsAsked& asked, Day on) {
-    const auto bottling = file.find(asked.bottling);
+    const auto comb = file.find(asked.comb);
+    const auto bottling = comb ? combAsFilling(*comb) : file.find(asked.bottling);
     if (!bottling) return Refusal{Code::NotFound, "bottling", {}};
     auto made = sheetOfGrid(file, asked.grid, on);
     if (!made) return made.error();
@@ -119,7 +142,7 @@ Result<LabelSheet> labelSheet(const Read& file, const LabelsAsked& asked, Day on
     sheet.textSet = text.has_value();
     if (text && !text->flower.empty()) sheet.flowerGrounds = text->flowerGrounds;
     int next = asked.startCell - 1;
-    for (const BottledJars& jars : file.where<BottledJars>({is("bottling", bottling->id)})) {
+    for (const BottledJars& jars : comb ? combAsJars(*comb) : jarsOfFilling(file, *bottling)) {
         const auto kind = file.find(jars.kind);
         if (!kind || (asked.kind && *asked.kind != kind->id)) continue;
         sheet.labels.push_back(jarLabelOf(*bottling, *kind, text.value_or(LabelText{})));

@@ -10,6 +10,7 @@
 #include "core/catalogue/honey_tables.h"
 #include "core/model/honey/bottling.h"
 #include "core/model/honey/telling.h"
+#include "core/model/wax/hive_goods.h"
 #include "core/storage/rows.h"
 #include "core/support/result.h"
 
@@ -20,7 +21,8 @@ struct LabelsAsked {
     std::optional<Id<GoodsKind>> kind = {};  ///< none: every kind of the filling
     std::string grid = "a4-3x7";
     int startCell = 1;  ///< 1 is the first of the sheet: those before it are used up
-    std::optional<std::int64_t> count = {};  ///< of each kind; none: one a jar
+    std::optional<std::int64_t> count = {};    ///< of each kind; none: one a jar
+    std::optional<Id<HiveProject>> comb = {};  ///< of comb jars, in place of a filling
 };
 
 /// What stands on one label.
@@ -54,7 +56,7 @@ struct LabelReminder {
 };
 
 struct LabelSheet {
-    Bottling bottling;
+    Bottling bottling;  ///< of comb jars no more than its code and day
     PublishedLabelGrid grid;
     PaperMeasures paper{};
     double rightMm = 0;  ///< what the printer is off, taken back

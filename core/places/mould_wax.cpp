@@ -1,5 +1,7 @@
 #include "core/places/mould_wax.h"
 
+#include <algorithm>
+
 #include "core/trade/wax/candle_mass.h"
 
 namespace combwright {
@@ -11,21 +13,32 @@ double mmOf(const std::optional<Length>& length) {
 
 }  // namespace
 
+std::optional<double> volumeBySize(const Mould& mould) {
+    double ml = 0;
+    if (mould.shape == MouldShape::Cylinder)
+        ml = cylinderMl(mmOf(mould.diameter), mmOf(mould.height));
+    else if (mould.shape == MouldShape::Taper && mould.tip)
+        ml = taperMl(mmOf(mould.diameter), mmOf(mould.tip), mmOf(mould.height));
+    return ml > 0 ? std::optional(ml) : std::nullopt;
+}
+
+VolumeAgainstSize volumeAgainstSize(const Mould& mould) {
+    const auto size = volumeBySize(mould);
+    if (!mould.volume || !size || mould.volume->value() <= 0) return VolumeAgainstSize::Alike;
+    const double more = std::max(mould.volume->value() / *size, *size / mould.volume->value());
+    if (more > volumesCannotBoth) return VolumeAgainstSize::Impossible;
+    return more > volumesDiffer ? VolumeAgainstSize::Differs : VolumeAgainstSize::Alike;
+}
+
 std::int64_t piecesOf(const Pour& pour) {
     const auto many = [](const std::optional<Count>& count) { return count ? count->value() : 0; };
     return pour.good.value() + many(pour.failed) + many(pour.seconds);
 }
 
 std::optional<Mass> neededFor(const Mould& mould, std::int64_t pieces) {
-    double ml = 0;
-    if (mould.volume)
-        ml = mould.volume->value();
-    else if (mould.shape == MouldShape::Cylinder)
-        ml = cylinderMl(mmOf(mould.diameter), mmOf(mould.height));
-    else if (mould.shape == MouldShape::Taper)
-        ml = taperMl(mmOf(mould.diameter), mmOf(mould.tip), mmOf(mould.height));
-    if (ml <= 0) return std::nullopt;
-    const auto one = candleMass(ml);
+    const auto ml = mould.volume ? std::optional(mould.volume->value()) : volumeBySize(mould);
+    if (!ml || *ml <= 0) return std::nullopt;
+    const auto one = candleMass(*ml);
     if (!one) return std::nullopt;
     return Mass::roundedGrams(one->massG * static_cast<double>(pieces));
 }

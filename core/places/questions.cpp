@@ -9,15 +9,18 @@
 
 #include "core/model/storeroom/dead_out.h"
 #include "core/places/bench_questions.h"
+#include "core/places/candle_questions.h"
 #include "core/places/freezer_questions.h"
 #include "core/places/health_questions.h"
 #include "core/places/held_questions.h"
+#include "core/places/hive_goods_questions.h"
 #include "core/places/honey_questions.h"
 #include "core/places/line_revisions.h"
 #include "core/places/look_questions.h"
 #include "core/places/move_questions.h"
 #include "core/places/queen_questions.h"
 #include "core/places/question_order.h"
+#include "core/places/raw_wax_questions.h"
 #include "core/places/run_questions.h"
 #include "core/places/stores_questions.h"
 #include "core/places/vessel_questions.h"
@@ -66,6 +69,10 @@ class Questions {
         for (const Question& each : queenQuestions(m_file, row, m_step)) put(each.asked, each.says);
         for (const Question& each : vesselQuestions(m_file, row)) put(each.asked, each.says);
         for (const Question& each : waxQuestions(m_file, row)) put(each.asked, each.says);
+        for (const Question& each : rawWaxQuestions(m_file, row, m_today))
+            put(each.asked, each.says);
+        for (const Question& each : candleQuestions(m_file, row)) put(each.asked, each.says);
+        for (const Question& each : hiveGoodsQuestions(m_file, row)) put(each.asked, each.says);
         for (const Question& each : m_bench.about(row)) put(each.asked, each.says);
     }
 

@@ -87,6 +87,17 @@ enum class Asked {
     LittleWaxInCandle,      ///< or less
     YieldUnusual,           ///< a batch gave far less or more wax than such wax does
     WaxTooHot,              ///< wax so hot that it discolours
+    HeldWax,                ///< wax of what is held back since is melted, cast or given away
+    CappingsInCold,         ///< cappings given to bees that do not fly
+    ManyCombs,              ///< more combs cut out than the boxes hold
+    MuchCappings,           ///< more cappings than the honey of their run lets expect
+    MouldUnknown,           ///< neither volume nor size of a mould
+    MouldSizesDiffer,       ///< the volume said is far from what the size gives
+    OtherCandle,            ///< another candle poured than the mould makes
+    MuchWick,               ///< more wick than a candle takes, or than there was
+    WickNotBought,          ///< wick of a size nobody bought
+    NoStarter,              ///< comb jars put on without a starter
+    TreatedComb,            ///< comb that hung beside a medicine went to people
 };
 
 /// The question's name in JSON: "not_come_yet".

@@ -60,6 +60,8 @@ std::string traceSubject(const Read& file, const TraceOf& of) {
     if (of.run) return nameOf(file, Extraction::table, of.run->number);
     if (of.hive) return nameOf(file, Hive::table, of.hive->number);
     if (of.box) return nameOf(file, Box::table, of.box->number);
+    if (const auto comb = file.find(of.comb))
+        return comb->code.empty() ? comb->name.text() : comb->code;
     const auto treatment = file.find(of.treatment);
     if (!treatment) return {};
     return nameOf(file, Medicine::table, treatment->medicine.number) + ", " +
@@ -71,6 +73,7 @@ std::optional<Day> tracedSince(const Read& file, const TraceOf& of) {
     if (of.bottling) return dayOf(file, of.bottling);
     if (of.run) return dayOf(file, of.run);
     if (of.treatment) return dayOf(file, of.treatment);
+    if (of.comb) return dayOf(file, of.comb);
     if (const auto bucket = file.find(of.bucket))
         return dayOf(file, std::optional(bucket->extraction));
     const bool stands = file.find(of.hive) || file.find(of.box);
@@ -97,7 +100,13 @@ std::optional<Trace> trace(const Read& file, const TraceOf& of, Day on) {
             traced.holds.push_back(tracedHold(file, std::move(each)));
         traced.treated = treatedShare(file, vessel, on);
     }
-    traced.forward = traceForward(file, startsOf(file, traced), on);
+    if (const auto comb = file.find(of.comb)) {
+        traced.comb = combTrace(file, *comb, on);
+        if (traced.comb->comb.quarantine)
+            traced.holds.push_back(tracedHold(file, *traced.comb->comb.quarantine));
+    } else {
+        traced.forward = traceForward(file, startsOf(file, traced), on);
+    }
     if (traced.back)
         for (const TraceUnknown& each : traced.back->unknown) sayOnce(traced.unknown, each);
     for (const TraceUnknown& each : traced.forward.unknown) sayOnce(traced.unknown, each);

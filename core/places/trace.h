@@ -6,6 +6,7 @@
 #include <string>
 
 #include "core/model/honey/telling.h"
+#include "core/places/comb_trace.h"
 #include "core/places/trace_back.h"
 #include "core/places/trace_forward.h"
 #include "core/storage/queries/vessel_holds.h"
@@ -21,6 +22,7 @@ struct TraceOf {
     std::optional<Id<Hive>> hive = {};
     std::optional<Id<Box>> box = {};
     std::optional<Id<Treatment>> treatment = {};
+    std::optional<Id<HiveProject>> comb = {};
 };
 
 /// A hold on the honey, and what it was put on.
@@ -43,6 +45,7 @@ struct Trace {
     TreatedShare treated;
     std::vector<TraceUnknown> unknown;  ///< of both ways, each once
     std::vector<KeptSheet> kept;        ///< as it was printed before, the oldest first
+    std::optional<CombTrace> comb;      ///< of comb jars, which go through no bucket
 };
 
 /// As it was known at the end of a day: what happened later, and what was put right later, is not

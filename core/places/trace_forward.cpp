@@ -4,6 +4,7 @@
 #include <map>
 #include <set>
 
+#include "core/storage/queries/names.h"
 #include "core/storage/queries/trace.h"
 #include "core/storage/queries/vessel_books.h"
 
@@ -188,12 +189,6 @@ std::optional<Complaint> knownOn(Complaint complaint, Day on) {
     return complaint;
 }
 
-/// Somebody has it: who?
-bool wantsBuyer(const TracedOut& out) {
-    return out.buyer.empty() && !out.inTheBox &&
-           (out.how == OutHow::Sold || out.how == OutHow::Given);
-}
-
 void takeFillings(const Read& file, const VesselBooks& books, const Spreading& spreading, Day on,
                   TraceForward& traced) {
     std::map<std::int64_t, std::size_t> at;
@@ -297,6 +292,23 @@ TraceForward traceForward(const Read& file, const std::vector<TraceStart>& start
                      [](const TracedBulk& a, const TracedBulk& b) { return a.out.on < b.out.on; });
     takeUncoded(file, books, on, traced);
     return traced;
+}
+
+bool wantsBuyer(const TracedOut& out) {
+    return out.buyer.empty() && !out.inTheBox &&
+           (out.how == OutHow::Sold || out.how == OutHow::Given);
+}
+
+std::vector<TracedOut> outOfNoFilling(const Read& file, Id<GoodsKind> kind, Day from, Day until) {
+    const std::string called = nameOf(file, GoodsKind::table, kind.number);
+    std::vector<TracedOut> all;
+    for (const GoingOut& each : goneOfNoFilling(file, {kind}, from, until))
+        all.push_back(tracedOut(each, called));
+    for (const PackedLine& each : packedOfNoFilling(file, {kind}, from, until))
+        for (TracedOut& out : tracedFair(each, called)) all.push_back(std::move(out));
+    std::stable_sort(all.begin(), all.end(),
+                     [](const TracedOut& a, const TracedOut& b) { return a.on < b.on; });
+    return all;
 }
 
 }  // namespace combwright

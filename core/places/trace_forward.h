@@ -80,6 +80,11 @@ struct TraceForward {
 /// All that happened up to a day, and was known at its end.
 TraceForward traceForward(const Read& file, const std::vector<TraceStart>& starts, Day on);
 
+/// Somebody has it, and nobody wrote down who.
+bool wantsBuyer(const TracedOut& out);
+/// Goods of a kind that went out with no code, of a filling or a fair, by day.
+std::vector<TracedOut> outOfNoFilling(const Read& file, Id<GoodsKind> kind, Day from, Day until);
+
 /// The buckets a run's honey is in, all of it.
 std::vector<TraceStart> startsOfRun(const Read& file, Id<Extraction> run);
 /// Those a hive's honey is in: of each of its runs up to a day all, with the hive's part of it.

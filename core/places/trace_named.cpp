@@ -36,6 +36,7 @@ Result<std::vector<TraceOf>> tracesNamed(const Read& file, const std::string& na
     add(&TraceOf::run, namedOf<Extraction>(file, name, on, several));
     add(&TraceOf::hive, namedOf<Hive>(file, name, on, several));
     add(&TraceOf::box, namedOf<Box>(file, name, on, several));
+    add(&TraceOf::comb, combCalled(file, name));
     if (all.empty())
         return Refusal{several ? Code::Ambiguous : Code::NotFound, "trace", {{"name", name}}};
     return all;
@@ -48,6 +49,7 @@ std::string_view traceSort(const TraceOf& of) {
     if (of.run) return "run";
     if (of.hive) return "hive";
     if (of.box) return "box";
+    if (of.comb) return "comb honey";
     return "treatment";
 }
 

@@ -1,5 +1,5 @@
 // What is meant by the word somebody types into a trace: the code on a jar, a bucket or a lot, a
-// run, a hive, a box; one name may be several of these, and then it is asked back.
+// run, a hive, a box, comb jars; one name may be several of these, and then it is asked back.
 #pragma once
 
 #include <string>

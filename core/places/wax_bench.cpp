@@ -248,6 +248,18 @@ MouldShown mouldShown(const Read& file, const Mould& mould, Day on) {
     return shown;
 }
 
+std::vector<BurnTest> lastTests(const MouldShown& mould) {
+    std::vector<BurnTest> last;
+    for (const BurnTest& test : mould.tests)
+        if (std::none_of(last.begin(), last.end(),
+                         [&](const BurnTest& each) { return each.wick == test.wick; }))
+            last.push_back(test);
+    std::stable_partition(last.begin(), last.end(), [&](const BurnTest& each) {
+        return each.wick.text() == mould.mould.wick;
+    });
+    return last;
+}
+
 WaxBench waxBench(const Read& file, Day on) {
     const OneState still(file);
     WaxBench bench;

@@ -52,6 +52,9 @@ struct MouldShown {
     std::vector<BurnTest> tests;     ///< the newest first
     bool safe = true;                ///< a one-way holder burnt well to test, or none
 };
+/// The newest test burn of each wick, that of the wick in use first: a trial of another says
+/// nothing of it.
+std::vector<BurnTest> lastTests(const MouldShown& mould);
 
 /// A pour whose candles are not all on the shelf yet.
 struct PourShown {

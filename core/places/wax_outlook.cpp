@@ -30,7 +30,7 @@ QString hoursInWords(double hours) {
 
 QString testsText(const MouldShown& mould) {
     QStringList tests;
-    for (const BurnTest& test : mould.tests) {
+    for (const BurnTest& test : lastTests(mould)) {
         if (tests.size() == 3) break;
         tests << outlook("%1 %2 (%3)")
                      .arg(fromUtf8(test.wick.text()), fromUtf8(word(test.verdict)),

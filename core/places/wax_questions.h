@@ -12,9 +12,6 @@ namespace combwright {
 /// assumption, no source.
 inline constexpr double yieldFarBelow = 0.6;
 inline constexpr double yieldFarAbove = 1.25;
-/// A candle may take so much more than its mould holds: film, sprue and spilt wax. Planning
-/// assumption, no source; 5 to 10 % is common practice.
-inline constexpr double waxOverMould = 1.15;
 
 /// Of one row that was added or changed.
 std::vector<Question> waxQuestions(const Read& file, const RowChange& row);

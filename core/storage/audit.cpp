@@ -349,6 +349,46 @@ void auditWax(const Read& file, std::vector<AuditFinding>& findings) {
             findings.push_back({"comb " + each.name.text(), "more are good than there are"});
 }
 
+/// What wax is of, when the pot was on, and comb jars step by step.
+void auditWaxWork(const Read& file, std::vector<AuditFinding>& findings) {
+    for (const BatchLedger& each : batchLedgers(file, *parseDay("9999-12-31"))) {
+        const std::string about = "wax batch " + each.batch.name.text();
+        if (const auto above = stepAboveBatch(each))
+            findings.push_back(
+                {about, "a step of " + isoText(above->step.on) + " had more of it than there was"});
+        for (const WaxSource& source : each.sources)
+            if (source.run && each.batch.source == RawWaxSource::OldComb)
+                findings.push_back({about, "it is old comb, and cappings of a run"});
+        for (const WaxBlock& block : each.blocks)
+            if (!block.supplier.empty())
+                findings.push_back(
+                    {"block " + block.name.text(), "it was cast of a batch, and bought"});
+    }
+    for (const HeatSession& each : file.all<HeatSession>())
+        if (!isAboutDay(each.begun, each.on))
+            findings.push_back(
+                {"heat of " + each.what.text(), "it was heated on another day than its"});
+    for (const Pour& each : file.all<Pour>()) {
+        const std::string about = "pour #" + std::to_string(each.id.number);
+        if (each.at && !isAboutDay(*each.at, each.on))
+            findings.push_back({about, "it was poured on another day than its"});
+        if (each.returned && each.returned->value &&
+            *each.returned->value > waxPoured(file, each.id))
+            findings.push_back({about, "more wax came back of it than was poured"});
+    }
+    for (const HiveProject& each : file.all<HiveProject>()) {
+        const std::string about = "comb " + each.name.text();
+        if ((each.lidded && !each.off) || (each.off && !each.putOn))
+            findings.push_back({about, "a step that comes before is missing"});
+        std::optional<Day> before;
+        for (const auto& step : {each.starter, each.putOn, each.off, each.lidded}) {
+            if (step && before && *step < *before)
+                findings.push_back({about, "its steps are not in the order of their days"});
+            if (step) before = step;
+        }
+    }
+}
+
 }  // namespace
 
 std::vector<AuditFinding> audit(const Read& file) {
@@ -367,6 +407,7 @@ std::vector<AuditFinding> audit(const Read& file) {
     auditGoods(file, findings);
     auditLabels(file, findings);
     auditWax(file, findings);
+    auditWaxWork(file, findings);
     if (const auto broken = Journal(file.database()).firstBroken())
         findings.push_back({"journal " + std::to_string(*broken),
                             "its digest does not follow from the rows before: it was altered"});

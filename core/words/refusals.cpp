@@ -5,6 +5,7 @@
 #include <cstdlib>
 
 #include "core/words/figures.h"
+#include "core/words/held_refusals.h"
 #include "core/words/words.h"
 
 namespace combwright {
@@ -39,48 +40,6 @@ const char* barText(std::string_view bar) {
     return QT_TRANSLATE_NOOP("refusals",
                              "{box} goes to no hive: disease is not ruled out where it came from. "
                              "Leave it closed until the inspector has looked.");
-}
-
-/// Of frames that are held, or a box for the frames in it.
-const char* heldText(const Refusal& refusal) {
-    const auto has = [&](const char* name) { return !refusal.value(name).empty(); };
-    if (has("disease"))
-        return QT_TRANSLATE_NOOP(
-            "refusals",
-            "{name} is held back ({reason}). Suspected disease is never overruled: call your bee "
-            "inspector and move nothing until the hold is released.");
-    if (has("verdict"))
-        return QT_TRANSLATE_NOOP(
-            "refusals",
-            "{name}: what waits there is held back ({reason}). Judge its frames anew first, with a "
-            "note that gives the reason; it stays written on them. Suspected disease is never "
-            "overruled.");
-    if (has("frames"))
-        return QT_TRANSLATE_NOOP(
-            "refusals",
-            "{name}: frames in it are held back ({reason}; {frames} of them). Take them out, or "
-            "release them with a note that gives the reason. Moving the box as it is needs a "
-            "reason too; it stays written on it.");
-    return QT_TRANSLATE_NOOP(
-        "refusals",
-        "{name} is held back ({reason}). A note with the reason is needed; it stays written on the "
-        "frame. Suspected disease is never overruled.");
-}
-
-/// Of honey in a bucket, lot or jar.
-const char* heldHoneyText(const Refusal& refusal) {
-    const std::string_view why = refusal.value("why");
-    if (why == "suspected disease" || why == "contact" || why == "dead-out unexplained")
-        return QT_TRANSLATE_NOOP(
-            "refusals",
-            "{honey} is held since {since} ({why}). Ask your bee inspector before any of it is "
-            "mixed, filled or given away. Where the inspector has said that it may go, give that "
-            "as "
-            "the reason; it stays written down.");
-    return QT_TRANSLATE_NOOP(
-        "refusals",
-        "{honey} is held since {since} ({why}). Release it first, or give a reason; it stays "
-        "written down with what is made of it.");
 }
 
 const char* refusalText(const Refusal& refusal) {
@@ -118,6 +77,15 @@ const char* refusalText(const Refusal& refusal) {
                 return QT_TRANSLATE_NOOP("refusals",
                                          "There were {before} of it ({name}), now there are {now}. "
                                          "Say why there are fewer.");
+            if (has("mould"))
+                return QT_TRANSLATE_NOOP("refusals",
+                                         "Nobody knows how much “{mould}” holds. Weigh a cavity "
+                                         "full of water and write its volume or its size down, or "
+                                         "say behind each block what it gave: L1 180 g.");
+            if (refusal.field == "taken_off" || refusal.field == "put_on")
+                return QT_TRANSLATE_NOOP("refusals",
+                                         "%1: that step comes before and is not written down yet. "
+                                         "Write it first, with its day.");
             if (has("bucket"))
                 return QT_TRANSLATE_NOOP("refusals",
                                          "Nobody said how much honey is in bucket {bucket}. Weigh "
@@ -344,35 +312,7 @@ const char* refusalText(const Refusal& refusal) {
                 "refusals",
                 "%1 stays as it was recorded. Record anew what it should have been about.");
         case Code::HeldBack:
-            if (has("reason")) return heldText(refusal);
-            if (has("left"))
-                return QT_TRANSLATE_NOOP(
-                    "refusals",
-                    "Only boxes that are held back are left in the storeroom ({left}; {name} is "
-                    "held since {since}: {why}). None of them is taken unasked. Put it on by its "
-                    "mark if it is meant (in Yard: B), or leave it out of the line. Nothing of the "
-                    "line was kept.");
-            if (has("honey")) return heldHoneyText(refusal);
-            if (has("candle"))
-                return QT_TRANSLATE_NOOP(
-                    "refusals",
-                    "{candle}: nobody has burnt one in the holder “{mould}” to test, or the last "
-                    "test did not go well. The holder stays with the candle, and one that burns is "
-                    "a fire. Burn one first, on stone and watched, and write it down; nothing was "
-                    "kept.");
-            return refusal.value("why") == "dead-out unexplained"
-                       ? QT_TRANSLATE_NOOP("refusals",
-                                           "%1: {name} is held since {since}: its colony died and "
-                                           "nobody has said "
-                                           "yet of what. Answer the dead-out's questions first, or "
-                                           "give a reason; "
-                                           "it stays written on the box.")
-                       : QT_TRANSLATE_NOOP(
-                             "refusals",
-                             "%1: {name} is held since {since} ({why}). Call your bee inspector "
-                             "and "
-                             "move nothing. Where the inspector has said that it may go, give that "
-                             "as the reason.");
+            return heldBackText(refusal);
         case Code::NothingToUndo:
             return QT_TRANSLATE_NOOP("refusals", "There is nothing to take back.");
         case Code::NothingToRedo:

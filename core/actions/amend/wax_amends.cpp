@@ -29,6 +29,13 @@ Result<void> shelfOfCandles(const Read& file, const std::optional<Id<GoodsKind>>
     return kind ? demandShelfHolds(file, *kind, wanted, field) : Result<void>{};
 }
 
+/// Neither the blocks of a batch nor its steps have more of it than there is.
+Result<void> demandLedgersOf(const Read& file, const std::optional<Id<WaxBatch>>& batch,
+                             const std::string& field) {
+    if (auto ok = demandBatchLedger(file, batch, field); !ok) return ok;
+    return demandStepLedger(file, batch, field);
+}
+
 Result<void> settleWaxBatch(Write& file, const WaxBatch&, WaxBatch& after) {
     if (auto ok = demandBatch(file, after); !ok) return ok;
     if (after.keptSince && *after.keptSince < after.on) return against("kept_since", "on_day");
@@ -38,10 +45,13 @@ Result<void> settleWaxBatch(Write& file, const WaxBatch&, WaxBatch& after) {
         if (step.on < after.on) return against("on_day", "wax_step");
     for (const WaxBlock& block : file.where<WaxBlock>({is("batch", after.id)}))
         if (block.on < after.on) return against("on_day", "wax_block");
+    if (after.source == RawWaxSource::OldComb)
+        for (const WaxSource& each : file.where<WaxSource>({is("batch", after.id)}))
+            if (each.run) return against("source", "run");
     file.change(after);
-    if (auto ok = demandBatchLedger(file, after.id, "raw_g"); !ok) return ok;
+    if (auto ok = demandLedgersOf(file, after.id, "raw_g"); !ok) return ok;
     for (const WaxStep& step : file.where<WaxStep>({is("batch", after.id)}))
-        if (auto ok = demandBatchLedger(file, step.into, "raw_g"); !ok) return ok;
+        if (auto ok = demandLedgersOf(file, step.into, "raw_g"); !ok) return ok;
     return {};
 }
 
@@ -59,14 +69,18 @@ Result<void> settleWaxStep(Write& file, const WaxStep& before, WaxStep& after) {
         for (const WaxBlock& each : file.where<WaxBlock>({is("batch", after.batch)}))
             if (each.on >= after.on) return against("on_day", "wax_block");
     }
+    if (after.work != before.work || after.on != before.on || after.hive != before.hive)
+        if (auto ok = demandBeesMayClean(file, after); !ok) return ok;
     file.change(after);
-    return demandBatchLedger(file, after.into, "came_out_g");
+    if (auto ok = demandStepLedger(file, after.batch); !ok) return ok;
+    return demandLedgersOf(file, after.into, "came_out_g");
 }
 
 Result<void> settleHeat(Write&, const HeatSession& before, HeatSession& after) {
     if (after.off && !before.off)
         return Refusal{Code::OtherAction, "off_at", {{"action", "heat-off"}}};
     if (after.off && *after.off < after.begun) return against("off_at", "begun");
+    if (auto ok = demandAboutDay(after.begun, after.on, "begun"); !ok) return ok;
     return demandWaxHeat(after.temperature);
 }
 
@@ -86,8 +100,9 @@ Result<void> settleWaxUse(Write& file, const WaxUse& before, WaxUse& after) {
     if (after.pour && after.on != before.on) return against("on_day", "pour");
     file.change(after);
     if (auto ok = demandBlockLedger(file, after.block, "mass_g"); !ok) return asRecord(ok);
-    if (auto ok = demandBatchLedger(file, before.batch, "mass_g"); !ok) return ok;
-    return demandBatchLedger(file, after.batch, "mass_g");
+    if (auto ok = demandPourLedger(file, after.pour, "mass_g"); !ok) return ok;
+    if (auto ok = demandLedgersOf(file, before.batch, "mass_g"); !ok) return ok;
+    return demandLedgersOf(file, after.batch, "mass_g");
 }
 
 Result<void> settleMould(Write& file, const Mould& before, Mould& after) {
@@ -106,18 +121,26 @@ Result<void> settleMould(Write& file, const Mould& before, Mould& after) {
 }
 
 Result<void> settleBurn(Write& file, const BurnTest&, BurnTest& after) {
-    if (const auto mould = mouldOn(file, after.mould, after.on); !mould)
-        return asRecord(mould.error());
+    const auto mould = mouldOn(file, after.mould, after.on);
+    if (!mould) return asRecord(mould.error());
     if (after.hours && (after.hours->value() <= 0 || after.hours->value() > 1000))
         return Refusal{Code::OutOfRange, "hours", {{"low", "0"}, {"high", "1000"}}};
-    return demandWax(after.burnt, "burnt_g");
+    return demandBurnt(*mould, after.burnt);
+}
+
+/// How often the mould was filled nobody wrote down: as often as its evening has it, or as what was
+/// written down first says.
+Count roundsOf(const Pour& before, const Mould& mould) {
+    const std::int64_t cavities = mould.cavities.value();
+    const std::int64_t were = (piecesOf(before) + cavities - 1) / cavities;
+    return Count(std::max<std::int64_t>(were, mould.cycles ? mould.cycles->value() : 1));
 }
 
 /// On another day: the wax that was taken for it goes along.
 Result<void> settlePour(Write& file, const Pour& before, Pour& after) {
     const auto mould = mouldOn(file, after.mould, after.on);
     if (!mould) return asRecord(mould.error());
-    if (auto ok = demandPour(file, after, *mould, Count(mostCycles)); !ok) return ok;
+    if (auto ok = demandPour(file, after, *mould, roundsOf(before, *mould)); !ok) return ok;
     if (auto ok = demandNoFirst(before.released, after.released, "released", "finish-candles"); !ok)
         return ok;
     if (auto ok = demandNoFirst(before.trimmed, after.trimmed, "trimmed", "finish-candles"); !ok)
@@ -132,6 +155,7 @@ Result<void> settlePour(Write& file, const Pour& before, Pour& after) {
             if (auto ok = demandBlockLedger(file, use.block, "on_day"); !ok) return asRecord(ok);
         }
     file.change(after);
+    if (auto ok = demandPourLedger(file, after.id, "returned_g"); !ok) return ok;
     return shelfOfCandles(file, after.kind, after.good.value(), "good");
 }
 

@@ -6,6 +6,7 @@
 #include "core/actions/honey/goods.h"
 #include "core/actions/honey/goods_line.h"
 #include "core/actions/honey/vessel_rules.h"
+#include "core/places/comb_projects.h"
 #include "core/storage/queries/goods_shelf.h"
 #include "core/storage/queries/wax_ledger.h"
 
@@ -83,6 +84,15 @@ Result<void> demandGoodsFree(const Read& file, const GoodsKind& kind,
                              const std::optional<Id<Bottling>>& bottling, Day on,
                              const std::string& reason, const char* field) {
     if (bottling) return demandFillingFree(file, *bottling, on, reason, field);
+    // Nobody writes down of which set a comb jar is: as with jars of an unknown filling, any may
+    // be.
+    if (reason.empty())
+        for (const CombProject& each : quarantinedComb(file, kind.id, on))
+            return Refusal{Code::HeldBack,
+                           field,
+                           {{"honey", each.project.name.text()},
+                            {"why", std::string(word(each.quarantine->why))},
+                            {"since", isoText(each.quarantine->since)}}};
     for (const FillingLeft& each : goodsShelf(file, kind, on).fillings) {
         if (each.most <= 0) continue;
         if (auto free = demandFillingFree(file, each.bottling, on, reason, field); !free)
@@ -94,8 +104,15 @@ Result<void> demandGoodsFree(const Read& file, const GoodsKind& kind,
 Result<void> demandBurnTested(const Read& file, const GoodsKind& kind, Day on, const char* field) {
     const auto holder = untestedHolder(file, kind.id, on);
     if (!holder) return {};
-    return Refusal{
-        Code::HeldBack, field, {{"candle", kind.name.text()}, {"mould", holder->name.text()}}};
+    Refusal refusal{Code::HeldBack,
+                    field,
+                    {{"candle", kind.name.text()}, {"mould", holder->mould.name.text()}}};
+    if (holder->wentBadly) refusal.values.emplace_back("went_badly", "yes");
+    if (!holder->otherWick.empty()) {
+        refusal.values.emplace_back("wick", holder->wick);
+        refusal.values.emplace_back("other_wick", holder->otherWick);
+    }
+    return refusal;
 }
 
 const Fields& GoOut::fields() {

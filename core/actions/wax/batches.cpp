@@ -6,6 +6,7 @@
 #include "core/actions/wax/wax_rules.h"
 #include "core/storage/queries/holds.h"
 #include "core/storage/queries/names.h"
+#include "core/storage/queries/wax_holds.h"
 #include "core/storage/queries/wax_ledger.h"
 
 namespace combwright {
@@ -22,6 +23,9 @@ Result<void> addRuns(const Read& file, const std::string& line, Day on,
         for (const ExtractionBox& each : file.where<ExtractionBox>({is("extraction", run)}))
             if (const auto box = file.find(each.box))
                 if (auto ok = demandNotApart(file, *box, on, "runs"); !ok) return ok.error();
+        // The box may be long off the hive that filled it when the hive is held.
+        if (const auto holds = HeldWax(file, on).of(run); !holds.empty())
+            return heldWax("runs", name, holds.front());
         WaxSource source;
         source.run = run;
         sources.push_back(source);
@@ -90,6 +94,10 @@ Result<Id<WaxBatch>> GatherWax::perform(Write& file) const {
     if (kept) made.keptSince = keptSince.value_or(on);
     made.note = note;
     if (auto ok = demandBatch(file, made); !ok) return ok.error();
+    if (made.keptSince && *made.keptSince < on)
+        return Refusal{Code::Contradiction, "kept_since", {{"other", "on"}}};
+    if (source == RawWaxSource::OldComb && !waxParts(runs).empty())
+        return Refusal{Code::Contradiction, "runs", {{"other", "source"}}};
     std::vector<WaxSource> sources;
     if (auto ok = addRuns(file, runs, on, sources); !ok) return ok.error();
     if (auto ok = addBoxes(file, boxes, on, sources); !ok) return ok.error();
@@ -126,7 +134,10 @@ Result<Id<WaxStep>> WorkWax::perform(Write& file) const {
     step.temperature = temperature;
     step.note = note;
     if (auto ok = demandWaxStep(file, step); !ok) return ok.error();
-    return file.add(step);
+    if (auto ok = demandBeesMayClean(file, step); !ok) return ok.error();
+    file.add(step);
+    if (auto ok = demandStepLedger(file, batch); !ok) return ok.error();
+    return step.id;
 }
 
 const Fields& KeepWax::fields() {
@@ -163,6 +174,7 @@ Result<Id<HeatSession>> HeatOn::perform(Write& file) const {
     session.temperature = temperature;
     session.note = note;
     if (auto ok = demandWaxHeat(temperature); !ok) return ok.error();
+    if (auto ok = demandAboutDay(begun, on, "begun"); !ok) return ok.error();
     return file.add(session);
 }
 
@@ -188,6 +200,7 @@ Result<Id<HeatSession>> HeatOff::perform(Write& file) const {
     if (meant->off) return Refusal{Code::Closed, "heat_session"};
     if (off < meant->begun)
         return Refusal{Code::OutOfRange, "off_at", {{"low", isoText(meant->begun)}}};
+    if (auto ok = demandAboutDay(off, on, "off_at"); !ok) return ok.error();
     if (auto ok = demandWaxHeat(temperature); !ok) return ok.error();
     meant->off = off;
     if (temperature) meant->temperature = temperature;

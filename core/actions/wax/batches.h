@@ -9,9 +9,10 @@ namespace combwright {
 /// Wax that will go through the pot together. `runs` are runs whose cappings it is, "27-1, 27-2";
 /// `boxes` those whose comb was cut out, "M4, M7"; with `from_bench` all that the bench scraped or
 /// cut out and that is in no batch yet comes along. Refused with Taken for the name, OutOfRange for
-/// a mass or a number of combs that cannot be, NotFound under "runs" or "boxes", BeforeItBegan, and
-/// HeldBack for comb or cappings of what is quarantined or was found dead unexplained: disease
-/// stays in wax.
+/// a mass or a number of combs that cannot be, NotFound under "runs" or "boxes", BeforeItBegan,
+/// Contradiction for old comb of a run and for wax kept before it came, and HeldBack for comb or
+/// cappings of what is quarantined or was found dead unexplained, also where only the hive is held
+/// whose honey ran: disease stays in wax.
 struct GatherWax {
     static constexpr std::string_view name = "gather-wax";
     using Answer = Id<WaxBatch>;
@@ -36,8 +37,10 @@ struct GatherWax {
 /// A step of a batch. `bucket` is what the honey dripped into, a bucket of its run; `into_batch`
 /// what it went together with, and then no block is cast of it any more. Refused with
 /// BeforeItBegan, OutOfRange above 100 °C (wax is heated over water only), TooMany "came_out_g"
-/// where more came out than went in and it was not washed, Contradiction for a bucket or hive with
-/// a step that has none, Closed where the batch went together with another before.
+/// where more came out than went in and it was not washed, and for either mass where it is more
+/// than there is of the batch (demandStepLedger), Contradiction for a bucket or hive with a step
+/// that has none, HeldBack for cappings of held honey given to bees and for bees of a held hive,
+/// Closed where the batch went together with another before.
 struct WorkWax {
     static constexpr std::string_view name = "work-wax";
     using Answer = Id<WaxStep>;
@@ -68,7 +71,7 @@ struct KeepWax {
 };
 
 /// A pot comes on heat. It stands open until it is ticked off. Refused with OutOfRange above 100
-/// °C.
+/// °C, and for a time that is not of its day.
 struct HeatOn {
     static constexpr std::string_view name = "heat-on";
     using Answer = Id<HeatSession>;

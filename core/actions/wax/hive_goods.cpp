@@ -3,6 +3,18 @@
 #include <utility>
 
 namespace combwright {
+namespace {
+
+/// What a second line about the lid tells that the first left out.
+bool addsToLidded(const WorkProject& told, const HiveProject& there) {
+    const bool other = (told.good && there.good && *told.good != *there.good) ||
+                       (told.net && there.net && *told.net != *there.net) ||
+                       (!told.code.empty() && !there.code.empty() && told.code != there.code);
+    return !other && ((told.good && !there.good) || (told.net && !there.net) ||
+                      (!told.code.empty() && there.code.empty()));
+}
+
+}  // namespace
 
 const Fields& NotePropolis::fields() {
     static const Fields all =
@@ -84,8 +96,10 @@ Result<Id<HiveProject>> WorkProject::perform(Write& file) const {
                                : work == ProjectWork::PutOn ? found->putOn
                                : work == ProjectWork::Off   ? found->off
                                                             : found->lidded;
-    if (step) return Refusal{Code::NothingToDo, "project_work"};
-    step = on;
+    if (step && !(ends && addsToLidded(*this, *found)))
+        return Refusal{Code::NothingToDo, "project_work"};
+    if (step && on < *step) return Refusal{Code::BeforeItBegan, "on", {{"since", isoText(*step)}}};
+    if (!step) step = on;
     if (hive) found->hive = hive;
     if (work == ProjectWork::PutOn && !found->hive) return Refusal{Code::Missing, "hive"};
     if (good) found->good = good;

@@ -48,8 +48,9 @@ struct StartProject {
 /// A step of such a project: starter in, on the hive, off, lidded and weighed, comb and honey
 /// together. A hive that is quarantined gives nothing; one held back for another reason only with a
 /// reason. Refused with BeforeItBegan, Missing for the hive it goes on, OutOfRange, TooMany "good"
-/// beyond its pieces, Contradiction for what does not belong to the step, NothingToDo where it is
-/// done, HeldBack.
+/// beyond its pieces, Contradiction for what does not belong to the step, Missing for the step
+/// that must come before, NothingToDo where it is done, HeldBack. Lidded comb that was weighed or
+/// given its code later is told so by the same step again: the day stays.
 struct WorkProject {
     static constexpr std::string_view name = "work-project";
     using Answer = Id<HiveProject>;

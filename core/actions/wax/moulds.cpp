@@ -76,7 +76,7 @@ Result<Id<BurnTest>> TestBurn::perform(Write& file) const {
     if (!size) return Refusal{Code::Missing, "wick"};
     if (hours && (hours->value() <= 0 || hours->value() > 1000))
         return Refusal{Code::OutOfRange, "hours", {{"low", "0"}, {"high", "1000"}}};
-    if (auto ok = demandWax(burnt, "burnt_g"); !ok) return ok.error();
+    if (auto ok = demandBurnt(*burnt_of, burnt); !ok) return ok.error();
     BurnTest test;
     test.mould = mould;
     test.on = on;

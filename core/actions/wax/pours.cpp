@@ -36,7 +36,11 @@ Result<Id<Pour>> PourCandles::perform(Write& file) const {
         pour.wickUsed = Length::tenthsOfMm(form->wickLength->count() * pieces);
     pour.note = note;
     if (auto ok = demandPour(file, pour, *form, cycles); !ok) return ok.error();
-    const auto drawn = readWaxDrawn(file, blocks, on, neededFor(*form, pieces));
+    const auto needed = neededFor(*form, pieces);
+    const auto drawn = readWaxDrawn(file, blocks, on, needed);
+    // A block without a mass, and a mould nobody knows the volume of.
+    if (!drawn && !needed && drawn.error().code == Code::Missing && !waxParts(blocks).empty())
+        return Refusal{Code::Missing, "volume_ml", {{"mould", form->name.text()}}};
     if (!drawn) return drawn.error();
     file.add(pour);
     for (WaxUse use : *drawn) {
@@ -45,6 +49,7 @@ Result<Id<Pour>> PourCandles::perform(Write& file) const {
     }
     for (const WaxUse& use : *drawn)
         if (auto ok = demandBlockLedger(file, use.block, "blocks"); !ok) return ok.error();
+    if (auto ok = demandPourLedger(file, pour.id, "returned_g"); !ok) return ok.error();
     return pour.id;
 }
 

@@ -9,9 +9,11 @@ namespace combwright {
 
 /// One evening's pours of a mould. `blocks` says what each gave, "L1 900 g, M2 0.4 kg"; behind the
 /// last the mass may be left out and is what the pieces need by the mould's volume. Refused with
-/// Missing "blocks" for a pour without wax, WrongType and NotFound for what is said there, TooMany
-/// beyond what a block has left or the mould's cavities and `cycles` hold, OutOfRange for no pieces
-/// or wax above 100 °C, BeforeItBegan, NotAChoice where nobody knows what candle the mould makes.
+/// Missing "blocks" for a pour without wax, Missing "volume_ml" where a mass is left out and nobody
+/// knows what the mould holds, TooMany "returned_g" where more came back than was poured, WrongType
+/// and NotFound for what is said there, TooMany beyond what a block has left or the mould's
+/// cavities and `cycles` hold, OutOfRange for no pieces or wax above 100 °C, BeforeItBegan,
+/// NotAChoice where nobody knows what candle the mould makes.
 struct PourCandles {
     static constexpr std::string_view name = "pour-candles";
     using Answer = Id<Pour>;

@@ -109,6 +109,41 @@ Result<void> demandWaxStep(const Read& file, const WaxStep& step) {
     return {};
 }
 
+Refusal heldWax(std::string field, std::string wax, const WaxHold& held) {
+    Refusal refusal = heldBack(std::move(field), held.name, held.hold);
+    refusal.values.emplace_back("wax", std::move(wax));
+    return refusal;
+}
+
+Result<void> demandBeesMayClean(const Read& file, const WaxStep& step) {
+    if (step.work != WaxWork::BeesCleaned) return {};
+    if (step.hive)
+        if (auto ok = demandLivable(file, *step.hive, step.on, {}, "hive"); !ok) return ok.error();
+    if (const auto holds = HeldWax(file, step.on).of(step.batch); !holds.empty()) {
+        const auto batch = file.find(step.batch);
+        return heldWax("batch", batch ? batch->name.text() : std::string(), holds.front());
+    }
+    return {};
+}
+
+Result<void> demandStepLedger(const Read& file, const std::optional<Id<WaxBatch>>& id,
+                              const std::string& field) {
+    const auto batch = file.find(id);
+    if (!batch) return {};
+    const BatchLedger ledger = batchLedger(file, *batch, *parseDay("9999-12-31"));
+    const auto above = stepAboveBatch(ledger);
+    if (!above) return {};
+    return Refusal{Code::TooMany,
+                   field.empty() ? std::string(above->cameOut ? "came_out_g" : "put_in_g") : field,
+                   {{"most", gramsText(above->most)}}};
+}
+
+Result<void> demandAboutDay(Instant at, Day on, const std::string& field) {
+    if (isAboutDay(at, on)) return {};
+    return Refusal{
+        Code::OutOfRange, field, {{"low", isoText(on - days(1))}, {"high", isoText(on + days(1))}}};
+}
+
 Result<void> demandBatchLedger(const Read& file, const std::optional<Id<WaxBatch>>& id,
                                const std::string& field) {
     const auto batch = file.find(id);
@@ -125,6 +160,9 @@ Result<void> demandBlock(const Read& file, const WaxBlock& block) {
     if (block.mass && block.mass->value && *block.mass->value <= Mass())
         return Refusal{Code::OutOfRange, "mass_g", {{"low", "1"}}};
     if (!block.batch) return {};
+    // Of the own batch or bought, not both.
+    if (!block.supplier.empty())
+        return Refusal{Code::Contradiction, "supplier", {{"other", "batch"}}};
     const auto batch = file.find(*block.batch);
     if (!batch) return Refusal{Code::NotFound, "batch"};
     if (auto ok = notBefore(block.on, batch->on); !ok) return ok.error();
@@ -162,6 +200,10 @@ Result<void> demandVolume(const Mould& mould) {
     if (mould.volume) {
         if (mould.volume->value() <= 0 || mould.volume->value() > 100'000)
             return Refusal{Code::OutOfRange, "volume_ml", {{"low", "0"}, {"high", "100000"}}};
+        if (mould.tip && mould.diameter && *mould.tip > *mould.diameter)
+            return Refusal{Code::Contradiction, "tip_mm", {{"other", "diameter_mm"}}};
+        if (volumeAgainstSize(mould) == VolumeAgainstSize::Impossible)
+            return Refusal{Code::Contradiction, "volume_ml", {{"other", "diameter_mm"}}};
         return {};
     }
     if (mould.measured == true) return Refusal{Code::Missing, "volume_ml"};
@@ -236,7 +278,30 @@ Result<void> demandPour(const Read& file, const Pour& pour, const Mould& mould,
     const std::int64_t most = mould.cavities.value() * (rounds ? rounds->value() : 1);
     if (pieces > most) return Refusal{Code::TooMany, "good", {{"most", std::to_string(most)}}};
     if (auto ok = demandWax(pour.returned, "returned_g"); !ok) return ok.error();
+    if (pour.at)
+        if (auto ok = demandAboutDay(*pour.at, pour.on, "poured_at"); !ok) return ok.error();
     return demandWaxHeat(pour.temperature);
+}
+
+Result<void> demandPourLedger(const Read& file, const std::optional<Id<Pour>>& id,
+                              const std::string& field) {
+    const auto pour = file.find(id);
+    if (!pour || !pour->returned || !pour->returned->value) return {};
+    const Mass drawn = waxPoured(file, pour->id);
+    if (*pour->returned->value > drawn)
+        return Refusal{Code::TooMany, field, {{"most", gramsText(drawn)}}};
+    return {};
+}
+
+Result<void> demandBurnt(const Mould& mould, const std::optional<Known<Mass>>& burnt) {
+    if (auto ok = demandWax(burnt, "burnt_g"); !ok) return ok.error();
+    const auto one = neededFor(mould, 1);
+    if (!one || !burnt || !burnt->value) return {};
+    const auto most = static_cast<std::int64_t>(static_cast<double>(one->grams()) * waxOverMould) +
+                      overMouldFreeG;
+    if (burnt->value->grams() > most)
+        return Refusal{Code::TooMany, "burnt_g", {{"most", std::to_string(most)}}};
+    return {};
 }
 
 namespace {
@@ -368,6 +433,8 @@ Result<void> demandProject(const Read& file, const HiveProject& project) {
         return Refusal{Code::OutOfRange, "pieces", {{"low", "1"}, {"high", "10000"}}};
     if (project.good && *project.good > project.pieces)
         return Refusal{Code::TooMany, "good", {{"most", std::to_string(project.pieces.value())}}};
+    if (project.off && !project.putOn) return Refusal{Code::Missing, "put_on"};
+    if (project.lidded && !project.off) return Refusal{Code::Missing, "taken_off"};
     if (project.wantedBy && *project.wantedBy < project.on)
         return Refusal{Code::Contradiction, "wanted_by", {{"other", "on"}}};
     if (auto ok = demandWax(project.net, "net_g"); !ok) return ok.error();

@@ -13,6 +13,7 @@
 #include "core/model/wax/hive_goods.h"
 #include "core/places/candle_shades.h"
 #include "core/places/mould_wax.h"
+#include "core/storage/queries/wax_holds.h"
 #include "core/storage/rows.h"
 #include "core/support/result.h"
 
@@ -48,6 +49,18 @@ Result<void> demandWaxHeat(const std::optional<Temperature>& temperature);
 Result<void> demandBatch(const Read& file, const WaxBatch& batch);
 /// Refused as WorkWax.
 Result<void> demandWaxStep(const Read& file, const WaxStep& step);
+/// The refusal that says wax is held, with what the wax is of: HeldBack.
+Refusal heldWax(std::string field, std::string wax, const WaxHold& hold);
+/// Before bees are given cappings to clean. Refused with HeldBack "hive" where theirs is held,
+/// "batch" where honey of a held hive is in it: nothing of that goes to bees.
+Result<void> demandBeesMayClean(const Read& file, const WaxStep& step);
+/// Asked when everything is written: no step of the batch had more of it than there is
+/// (stepAboveBatch). Refused with TooMany under the step's own mass, or under `field`.
+Result<void> demandStepLedger(const Read& file, const std::optional<Id<WaxBatch>>& batch,
+                              const std::string& field = {});
+/// A time of day goes with the day of its line: at most a day beside it, for the time is kept as
+/// world time and an evening may end after midnight. Refused with OutOfRange under `field`.
+Result<void> demandAboutDay(Instant at, Day on, const std::string& field);
 /// Asked when everything is written: no more clean wax out of a batch than went in. Refused with
 /// TooMany under `field`.
 Result<void> demandBatchLedger(const Read& file, const std::optional<Id<WaxBatch>>& batch,
@@ -71,6 +84,12 @@ const char* stepOutOfOrder(const Pour& pour);
 /// Refused as PourCandles; `cycles` as said there.
 Result<void> demandPour(const Read& file, const Pour& pour, const Mould& mould,
                         const std::optional<Count>& cycles);
+/// Asked when everything is written: no more wax came back than was poured. Refused with TooMany
+/// under `field`.
+Result<void> demandPourLedger(const Read& file, const std::optional<Id<Pour>>& pour,
+                              const std::string& field);
+/// One candle burns no more wax than one takes. Refused with TooMany "burnt_g".
+Result<void> demandBurnt(const Mould& mould, const std::optional<Known<Mass>>& burnt);
 /// "L1 900 g, M2 0.4 kg": what each block gave. What is left out behind the last is what is needed
 /// less what was said. Refused under "blocks" with Missing, WrongType, NotFound, Duplicate.
 Result<std::vector<WaxUse>> readWaxDrawn(const Read& file, std::string_view line, Day on,

@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <QLocale>
 
+#include "core/places/pages/comb_trace_page.h"
 #include "core/places/pages/revision_text.h"
 #include "core/places/pages/room_paper.h"
 #include "core/places/pages/trace_words.h"
@@ -279,10 +280,14 @@ Page tracePage(const Read& file, const Trace& traced) {
             traceText(tracePhrase("Held back: none of it goes out"), held, true));
     if (const QString treated = treatedShareText(traced.treated); !treated.isEmpty())
         page.blocks.emplace_back(traceText({}, {treated}, true));
-    addForward(traced.forward, traced.back.has_value(), page);
+    if (traced.comb)
+        addCombTrace(*traced.comb, traced.on, page);
+    else
+        addForward(traced.forward, traced.back.has_value(), page);
     if (traced.back) addBack(*traced.back, page);
     QStringList unknown;
     for (const TraceUnknown& each : traced.unknown) unknown << traceGapText(each);
+    if (traced.comb) unknown << combGapTexts(*traced.comb);
     page.blocks.emplace_back(traceText(
         tracePhrase("What cannot be known"),
         unknown.isEmpty() ? QStringList{tracePhrase("Nothing is missing in the records asked.")}

@@ -341,8 +341,12 @@ Page careCardsPage(const Read& file, const WaxBench& bench) {
         shown.push_back(mould.candle);
         QStringList lines = candleCareLines();
         if (const QString burns = burnsText(mould); !burns.isEmpty()) lines << burns;
-        if (!mould.safe)
-            lines << benchSay("NOT FOR SALE: the holder burns, and no test burn went well yet.");
+        for (const MouldShown& each : bench.moulds)
+            if (!each.safe && each.candle == mould.candle)
+                lines << benchSay(
+                             "NOT FOR SALE in the holder %1: no test burn with its wick went well "
+                             "yet.")
+                             .arg(fromUtf8(each.mould.name.text()));
         block.cards.push_back(linesCard(fromUtf8(mould.candle), lines));
     }
     if (block.cards.empty())

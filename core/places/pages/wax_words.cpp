@@ -105,21 +105,29 @@ QString mouldText(const MouldShown& mould) {
     if (mould.mould.oneWay == true)
         text += mould.safe ? waxSay("; goes with the candle")
                            : waxSay(
-                                 "; goes with the candle and burns: not for sale before a test "
-                                 "burn went well");
+                                 "; goes with the candle: not for sale before a test burn with "
+                                 "its wick went well");
     return text;
 }
+
+namespace {
+
+/// The wick in use and what was burnt with it, and two more that were tried.
+constexpr qsizetype shownWicks = 4;
+
+}  // namespace
 
 QString mouldWickText(const MouldShown& mould) {
     const QString own = fromUtf8(mould.mould.wick);
     QStringList parts;
     if (!own.isEmpty()) parts << own;
-    if (!mould.tests.empty()) {
-        const BurnTest& test = mould.tests.front();
+    for (const BurnTest& test : lastTests(mould)) {
+        if (parts.size() == shownWicks) break;
         parts << waxSay("%1 burnt %2: %3")
                      .arg(fromUtf8(test.wick.text()), shortDayText(test.on),
                           word(word(test.verdict)));
-    } else if (mould.guess) {
+    }
+    if (mould.tests.empty() && mould.guess) {
         parts << waxSay("no test burn yet; the table begins with %1 to %2")
                          .arg(fromUtf8(mould.guess->thinnest), fromUtf8(mould.guess->thickest)) +
                      (mould.guess->orThicker ? waxSay(" or thicker") : QString());

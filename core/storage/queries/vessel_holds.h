@@ -34,10 +34,11 @@ class HeldHoney {
     /// Its own holds first, then those it inherits; each once.
     std::vector<Hold> of(const Vessel& vessel);
     std::vector<Hold> of(Id<Bottling> bottling);
+    /// What its buckets inherit.
+    const std::vector<Hold>& ofRun(Id<Extraction> run);
 
   private:
     std::vector<Hold> own(const Vessel& vessel) const;
-    const std::vector<Hold>& ofRun(Id<Extraction> run);
 
     const Read& m_file;
     std::vector<Hold> m_standing;

@@ -1,6 +1,7 @@
 #include "core/storage/queries/wax_ledger.h"
 
 #include <algorithm>
+#include <chrono>
 #include <map>
 
 namespace combwright {
@@ -84,6 +85,33 @@ std::vector<BatchLedger> batchLedgers(const Read& file, Day until) {
     return ledgers;
 }
 
+std::optional<StepAbove> stepAboveBatch(const BatchLedger& ledger) {
+    std::optional<Mass> most = ledger.in;
+    for (const WaxStep& step : ledger.steps) {
+        if (!most) return std::nullopt;
+        const auto above = [&](const std::optional<Known<Mass>>& mass) {
+            return mass && mass->value &&
+                   static_cast<double>(mass->value->grams()) >
+                       static_cast<double>(most->grams()) * stepOverBatch;
+        };
+        if (above(step.putIn)) return StepAbove{step, false, *most};
+        if (step.work == WaxWork::Washed) {
+            // Washed wax carries water out, as much as was weighed or nobody knows how much.
+            const auto out = atMost(step.cameOut);
+            most = out ? std::optional(std::max(*most, *out)) : std::nullopt;
+        } else if (above(step.cameOut)) {
+            return StepAbove{step, true, *most};
+        }
+    }
+    return std::nullopt;
+}
+
+Mass waxPoured(const Read& file, Id<Pour> pour) {
+    Mass drawn;
+    for (const WaxUse& use : file.where<WaxUse>({is("pour", pour)})) drawn = drawn + use.mass;
+    return drawn;
+}
+
 std::optional<Length> wickLeft(const Read& file, const std::string& wick, Day until) {
     std::optional<WickStock> counted;
     std::int64_t bought = 0;
@@ -118,6 +146,11 @@ std::vector<std::string> wickStocked(const Read& file) {
     return sizes;
 }
 
+bool isAboutDay(Instant at, Day on) {
+    const Day day = std::chrono::floor<days>(at);
+    return on - days(1) <= day && day <= on + days(1);
+}
+
 std::vector<HeatSession> openHeat(const Read& file) {
     auto open = file.where<HeatSession>({isUnknown("off_at")});
     std::stable_sort(open.begin(), open.end(),
@@ -147,19 +180,56 @@ std::vector<FreeEvening> freeEvenings(const Read& file, Day from, Day to) {
     return evenings;
 }
 
+namespace {
+
+UntestedHolder holderTests(const Read& file, const Mould& mould, const std::string& wick, Day on,
+                           bool& safe) {
+    UntestedHolder holder{mould, wick, false, {}};
+    safe = false;
+    for (const BurnTest& test : file.where<BurnTest>({is("mould", mould.id)})) {
+        if (test.on > on) continue;
+        const bool well = test.verdict == BurnVerdict::Well;
+        if (!wick.empty() && test.wick.text() != wick) {
+            if (well) holder.otherWick = test.wick.text();
+            continue;
+        }
+        safe = well;
+        holder.wentBadly = !well;
+    }
+    if (holder.wentBadly) holder.otherWick.clear();
+    return holder;
+}
+
+}  // namespace
+
 bool burnsSafely(const Read& file, const Mould& mould, Day on) {
     if (mould.oneWay != true) return true;
     bool safe = false;
-    for (const BurnTest& test : file.where<BurnTest>({is("mould", mould.id)})) {
-        if (test.on > on || (!mould.wick.empty() && test.wick.text() != mould.wick)) continue;
-        safe = test.verdict == BurnVerdict::Well;
-    }
+    holderTests(file, mould, mould.wick, on, safe);
     return safe;
 }
 
-std::optional<Mould> untestedHolder(const Read& file, Id<GoodsKind> candle, Day on) {
+std::optional<UntestedHolder> untestedHolder(const Read& file, Id<GoodsKind> candle, Day on) {
+    bool any = false;
+    const auto unsafe = [&](const Mould& mould,
+                            const std::string& wick) -> std::optional<UntestedHolder> {
+        if (mould.oneWay != true) return std::nullopt;
+        bool safe = false;
+        UntestedHolder holder = holderTests(file, mould, wick, on, safe);
+        return safe ? std::nullopt : std::optional(std::move(holder));
+    };
+    for (const Pour& pour : file.where<Pour>({is("goods_kind", candle)})) {
+        const auto mould = file.find(pour.mould);
+        if (!mould || !pour.labelled || *pour.labelled > on || pour.good <= Count()) continue;
+        any = true;
+        if (auto holder = unsafe(*mould, pour.wick.empty() ? mould->wick : pour.wick))
+            return holder;
+    }
+    if (any) return std::nullopt;
+    // Candles of before the books: nobody knows which holder they are in.
     for (const Mould& mould : file.where<Mould>({is("goods_kind", candle)}))
-        if (mould.since <= on && !burnsSafely(file, mould, on)) return mould;
+        if (mould.since <= on)
+            if (auto holder = unsafe(mould, mould.wick)) return holder;
     return std::nullopt;
 }
 

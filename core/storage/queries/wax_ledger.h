@@ -44,12 +44,30 @@ struct BatchLedger {
 BatchLedger batchLedger(const Read& file, const WaxBatch& batch, Day until);
 std::vector<BatchLedger> batchLedgers(const Read& file, Day until);
 
+/// Two weighings on two scales differ: a step may have so much more of a batch than there is by its
+/// other weighings. Planning assumption, no source.
+inline constexpr double stepOverBatch = 1.1;
+/// A step of a batch that had more in hand than there is of it.
+struct StepAbove {
+    WaxStep step;
+    bool cameOut = false;  ///< it came out, else it was put in
+    Mass most;             ///< of the batch at that step
+};
+/// The first of them; none where all fit, or where nobody knows what there was. Water of washing
+/// counts as weighed; after a washing nobody weighed everything may be.
+std::optional<StepAbove> stepAboveBatch(const BatchLedger& ledger);
+/// Wax that was taken from blocks for a pour.
+Mass waxPoured(const Read& file, Id<Pour> pour);
+
 /// Wick of a size on the spool at the end of a day: counted or bought, less what was poured since.
 /// None where nobody ever wrote any down.
 std::optional<Length> wickLeft(const Read& file, const std::string& wick, Day until);
 /// Every size there ever was, in the order they came.
 std::vector<std::string> wickStocked(const Read& file);
 
+/// Whether a time goes with a day: at most a day beside it, for times are kept as world time and an
+/// evening may end after midnight.
+bool isAboutDay(Instant at, Day on);
 /// Pots on heat that nobody has ticked off, the longest on first.
 std::vector<HeatSession> openHeat(const Read& file);
 
@@ -59,10 +77,18 @@ std::int64_t propolisLeft(const Read& file, Day until);
 /// Free evenings from one day to another, both counted, each once: what was written of it last.
 std::vector<FreeEvening> freeEvenings(const Read& file, Day from, Day to);
 
-/// Whether candles of a mould may be sold: always where it comes off the candle, else after a test
-/// burn that went well and none of the same wick that did not since.
+/// Whether candles of a mould with its wick may be sold: always where it comes off the candle, else
+/// after a test burn that went well and none of the same wick that did not since.
 bool burnsSafely(const Read& file, const Mould& mould, Day on);
-/// The one-way holder of a candle that may not be sold yet, by day; none where all may.
-std::optional<Mould> untestedHolder(const Read& file, Id<GoodsKind> candle, Day on);
+/// A one-way holder whose candles may not be sold yet, and why.
+struct UntestedHolder {
+    Mould mould;
+    std::string wick;        ///< poured with; empty: nobody said
+    bool wentBadly = false;  ///< the last test of that wick did
+    std::string otherWick;   ///< burnt well with this one, none of `wick` was burnt
+};
+/// Of the holders whose candles came onto the shelf up to a day the first; where none did, of those
+/// the candle may be poured in. None where all may be sold.
+std::optional<UntestedHolder> untestedHolder(const Read& file, Id<GoodsKind> candle, Day on);
 
 }  // namespace combwright

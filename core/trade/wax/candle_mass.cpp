@@ -72,6 +72,8 @@ Result<CandleMass> taperCandle(double diameterMm, double tipMm, double lengthMm,
         return good.error();
     if (auto good = refuseCandleMeasure(tipMm, "tip_mm", longestCandleMm, true); !good)
         return good.error();
+    if (tipMm > diameterMm)
+        return Refusal{Code::Contradiction, "tip_mm", {{"other", "diameter_mm"}}};
     if (auto good = refuseCandleMeasure(lengthMm, "length_mm", longestCandleMm); !good)
         return good.error();
     return candleMass(taperMl(diameterMm, tipMm, lengthMm), wax, working);

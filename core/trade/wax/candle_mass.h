@@ -43,7 +43,7 @@ struct CandleMass {
 Result<CandleMass> candleMass(double volumeMl, const WaxDensities& wax = {},
                               Working* working = nullptr);
 /// From the shape. Refused: Negative or OutOfRange "diameter_mm", "length_mm" (above 0, at most
-/// 10 m), "tip_mm" (0 or more).
+/// 10 m), "tip_mm" (0 or more). Contradiction "tip_mm" for a tip wider than the foot.
 Result<CandleMass> cylinderCandle(double diameterMm, double lengthMm, const WaxDensities& wax = {},
                                   Working* working = nullptr);
 Result<CandleMass> taperCandle(double diameterMm, double tipMm, double lengthMm,

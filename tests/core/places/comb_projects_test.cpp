@@ -62,6 +62,20 @@ TEST_F(CombProjects, TreatedWhileOnFollowsThem) {
                 HasSubstr("treated while on"));
 }
 
+// All built and most of them filled: the last at the edge seldom fills.
+TEST_F(CombProjects, BuiltAndMostlyFilledTheyComeOff) {
+    const auto look = [this](const char* on, const char* seen) {
+        done(R"({"do":"look-at-project","on":")" + std::string(on) + R"(","project":"Jars",)" +
+             seen + "}");
+    };
+    look("2027-06-08", R"("built":8,"filled_pieces":6)");
+    EXPECT_FALSE(jars("2027-06-09").built) << "6 of 8 is below four fifths";
+    look("2027-06-15", R"("built":7,"filled_pieces":7)");
+    EXPECT_FALSE(jars("2027-06-16").built) << "one is not built";
+    look("2027-06-17", R"("built":8,"filled_pieces":7)");
+    EXPECT_TRUE(jars("2027-06-18").built);
+}
+
 TEST_F(CombProjects, WhatWentInAfterTheyCameOffDoesNot) {
     done(R"({"do":"work-project","on":"2027-06-20","project":"Jars","project_work":"taken off"}
 {"do":"treat","on":"2027-06-25","hives":"H1","medicine":"Strips"})");

@@ -34,8 +34,11 @@ class RandomWax : public RandomHoney {
                        R"(000,"came_out_g":)" + number(9) + "000}";
             }
             case 5:
-                return R"({"do":"work-wax)" + head + R"(,"batch":"A)" + number(6) +
-                       R"(","work":"gone together","into_batch":"A)" + number(6) + "\"}";
+                return pick(3)
+                           ? R"({"do":"work-wax)" + head + R"(,"batch":"A)" + number(6) +
+                                 R"(","work":"gone together","into_batch":"A)" + number(6) + "\"}"
+                           : R"({"do":"work-wax)" + head + R"(,"batch":"A)" + number(6) +
+                                 R"(","work":"bees cleaned","hive":"H)" + number(20) + "\"}";
             case 6:
                 return R"({"do":"keep-wax)" + head + R"(,"batch":"A)" + number(6) +
                        R"(","kept":")" + (pick(2) ? "frozen" : "tight lid") + "\"}";
@@ -58,12 +61,16 @@ class RandomWax : public RandomHoney {
             case 13:
                 return R"({"do":"add-mould)" + head + R"(,"name":")" + mould +
                        R"(","goods_kind":")" + candle + R"(","cavities":1)" + number(6) +
-                       R"(,"volume_ml":47,"wick":"#1","wick_length_mm":120})";
+                       R"(,"volume_ml":47,"wick":"#1","wick_length_mm":120)" +
+                       (pick(4) ? "}"
+                                : R"(,"shape":"cylinder","height_mm":60,"diameter_mm":)" +
+                                      number(50) + "}");
             case 14:
             case 15:
             case 16:
                 return R"({"do":"pour-candles)" + head + R"(,"mould":")" + mould + R"(","good":)" +
-                       number(4) + R"(,"failed":1,"blocks":")" + block + "\"}";
+                       number(4) + R"(,"failed":1,"blocks":")" + block +
+                       (pick(2) ? "\"}" : R"(","returned_g":)" + number(9) + "0}");
             case 17:
             case 18: {
                 static const char* const steps[] = {"released", "trimmed", "labelled"};
@@ -118,6 +125,11 @@ class RandomWax : public RandomHoney {
             R"("wax_batch":"A{s}","set":{"raw_g":{n}000,"shade":"dark"})",
             R"("wax_batch":"#{n}","set":{"on_day":"2027-08-{n}"})",
             R"("wax_step":"#{n}","set":{"came_out_g":{n}00})",
+            R"("wax_step":"#{n}","set":{"put_in_g":{n}000,"work":"melted"})",
+            R"("pour":"#{n}","set":{"returned_g":{n}0})",
+            R"("hive_project":"#{s}","set":{"taken_off":null})",
+            R"("wax_batch":"A{s}","set":{"source":"old comb"})",
+            R"("mould":"#{s}","set":{"volume_ml":{n}})",
             R"("heat_session":"#{s}","set":{"note":"small pot"})",
             R"("wax_block":"#{n}","set":{"mass_g":{n}00})",
             R"("wax_use":"#{n}","set":{"mass_g":{n}0})",
@@ -132,7 +144,7 @@ class RandomWax : public RandomHoney {
             R"("propolis_move":"#{n}","set":{"mass_g":{n}})",
             R"("hive_project":"#{s}","set":{"pieces":{n},"code":"J"})",
             R"("project_look":"#{s}","set":{"built":{s}})"};
-        std::string what = amended[pick(17)];
+        std::string what = amended[pick(22)];
         for (const auto& [mark, below] : {std::pair("{n}", 20U), std::pair("{s}", 4U)})
             for (auto at = what.find(mark); at != std::string::npos; at = what.find(mark))
                 what.replace(at, 3, number(below));

@@ -61,6 +61,30 @@ TEST_F(WaxPaper, AHolderNobodyBurntIsNotForSale) {
     EXPECT_THAT(cards, HasSubstr("Burns about"));
 }
 
+TEST_F(WaxPaper, ATinIsNotSaidToBurn) {
+    barkCup();
+    done(
+        R"({"do":"add-mould","on":"2027-10-01","name":"Tins","goods_kind":"bark light","cavities":10,"volume_ml":110,"one_way":true,"made_of":"tin","wick":"#3"})");
+    EXPECT_THAT(mouldText(bench().moulds.back()).toStdString(),
+                AllOf(HasSubstr("not for sale"), Not(HasSubstr("and burns"))));
+    done(
+        R"({"do":"test-burn","on":"2027-11-01","mould":"Bark cups","hours":12,"verdict":"burns well"})");
+    EXPECT_THAT(text(careCardsPage(file(), bench())),
+                AllOf(HasSubstr("NOT FOR SALE in the holder Tins"), Not(HasSubstr("burns, and"))));
+}
+
+TEST_F(WaxPaper, TheTestOfTheWickInUseIsNotHiddenByATrialOfAnother) {
+    done(
+        R"({"do":"add-mould","on":"2027-10-01","name":"Skeps","cavities":4,"volume_ml":47,"diameter_mm":45,"wick":"#1"}
+{"do":"test-burn","on":"2027-10-05","mould":"Skeps","hours":9,"verdict":"tunnels"}
+{"do":"test-burn","on":"2027-10-06","mould":"Skeps","hours":9,"verdict":"burns well"}
+{"do":"test-burn","on":"2027-10-07","mould":"Skeps","wick":"#2","hours":2,"verdict":"smokes"})");
+    const std::string wick = mouldWickText(bench().moulds.front()).toStdString();
+    EXPECT_THAT(wick, AllOf(HasSubstr("#1 burnt"), HasSubstr("burns well"), HasSubstr("#2 burnt"),
+                            HasSubstr("smokes"), Not(HasSubstr("tunnels"))));
+    EXPECT_LT(wick.find("burns well"), wick.find("smokes")) << "the wick in use first";
+}
+
 TEST_F(WaxPaper, PropolisCanCauseAnAllergy) {
     EXPECT_THAT(text(propolisCardPage(file(), day("2027-11-13"))),
                 AllOf(HasSubstr("allergy"), HasSubstr("gloves"), HasSubstr("rash")));

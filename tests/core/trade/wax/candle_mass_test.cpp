@@ -41,6 +41,7 @@ TEST(CandleMass, RefusesAMouldWithoutVolumeAndAnothersWax) {
     EXPECT_EQ(cylinderCandle(20, -5).error().code, Code::Negative);
     EXPECT_EQ(taperCandle(20, -1, 100).error().field, "tip_mm");
     EXPECT_TRUE(taperCandle(20, 0, 100));
+    EXPECT_EQ(taperCandle(20, 21, 100).error().code, Code::Contradiction) << "tip wider than foot";
     EXPECT_EQ(taperCandle(20, 10, 20'000).error().field, "length_mm");
     // 0.86 g/ml is for paraffin.
     EXPECT_EQ(candleMass(250, {0.86, 0.85}).error().field, "solid_g_per_ml");
