@@ -41,7 +41,7 @@ class CombJarsByCommand : public test::CliTest {
 
 TEST_F(CombJarsByCommand, BuiltAndNearlyFilledTheyAreDueToComeOff) {
     clock.set("2027-06-11");
-    EXPECT_THAT(text(on("due")), HasSubstr("ake Jars off"));
+    EXPECT_THAT(text(on("due")), HasSubstr("ake Jars off: built"));
 }
 
 TEST_F(CombJarsByCommand, TheirCodeIsTraced) {
