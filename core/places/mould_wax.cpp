@@ -17,6 +17,7 @@ std::int64_t piecesOf(const Pour& pour) {
 }
 
 std::optional<Mass> neededFor(const Mould& mould, std::int64_t pieces) {
+    if (mould.oneWeighs) return Mass::grams(mould.oneWeighs->grams() * pieces);
     double ml = 0;
     if (mould.volume)
         ml = mould.volume->value();

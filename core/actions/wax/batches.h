@@ -8,7 +8,8 @@ namespace combwright {
 
 /// Wax that will go through the pot together. `runs` are runs whose cappings it is, "27-1, 27-2";
 /// `boxes` those whose comb was cut out, "M4, M7"; with `from_bench` all that the bench scraped or
-/// cut out and that is in no batch yet comes along. Refused with Taken for the name, OutOfRange for
+/// cut out and that is in no batch yet comes along. Old comb of one box, with the number of combs,
+/// leaves its frames bare. Refused with Taken for the name, OutOfRange for
 /// a mass or a number of combs that cannot be, NotFound under "runs" or "boxes", BeforeItBegan, and
 /// HeldBack for comb or cappings of what is quarantined or was found dead unexplained: disease
 /// stays in wax.
