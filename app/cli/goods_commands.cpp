@@ -49,6 +49,7 @@ QJsonObject shelfObject(const Read& file, const GoodsShelf& shelf) {
         {QStringLiteral("found_when_counted"), wholeValue(shelf.corrected)},
         {QStringLiteral("counted_on"), orNull(shelf.counted)},
         {QStringLiteral("of_no_filling"), wholeValue(shelf.ofNoFilling)},
+        {QStringLiteral("seconds"), wholeValue(shelf.seconds)},
         {QStringLiteral("fillings"), fillings}};
 }
 
@@ -188,6 +189,16 @@ QJsonObject fairObject(const FairSheet& sheet) {
             {QStringLiteral("rows"), rows}};
 }
 
+QJsonObject bulkObject(const BulkTotals& bulk) {
+    return {{QStringLiteral("sold_g"), wholeValue(bulk.sold.grams())},
+            {QStringLiteral("given_g"), wholeValue(bulk.given.grams())},
+            {QStringLiteral("kept_g"), wholeValue(bulk.kept.grams())},
+            {QStringLiteral("spilled_g"), wholeValue(bulk.broken.grams())},
+            {QStringLiteral("came_back_g"), wholeValue(bulk.cameBack.grams())},
+            {QStringLiteral("takings"), bulk.takings.whole()},
+            {QStringLiteral("sales_without_price"), bulk.unpriced}};
+}
+
 QJsonObject salesObject(const Sales& all) {
     QJsonArray kinds;
     for (const KindTotals& each : all.kinds) {
@@ -217,18 +228,13 @@ QJsonObject salesObject(const Sales& all) {
                                   {QStringLiteral("sold"), wholeValue(each.sold)},
                                   {QStringLiteral("fair"), fromUtf8(each.fair.name.text())},
                                   {QStringLiteral("on"), fromUtf8(isoText(each.fair.on))}});
-    const QJsonObject bulk{{QStringLiteral("sold_g"), wholeValue(all.bulk.sold.grams())},
-                           {QStringLiteral("given_g"), wholeValue(all.bulk.given.grams())},
-                           {QStringLiteral("kept_g"), wholeValue(all.bulk.kept.grams())},
-                           {QStringLiteral("spilled_g"), wholeValue(all.bulk.broken.grams())},
-                           {QStringLiteral("came_back_g"), wholeValue(all.bulk.cameBack.grams())},
-                           {QStringLiteral("takings"), all.bulk.takings.whole()},
-                           {QStringLiteral("sales_without_price"), all.bulk.unpriced}};
     return {{QStringLiteral("year"), all.year},
             {QStringLiteral("until"), fromUtf8(isoText(all.until))},
             {QStringLiteral("currency"), orNull(all.currency)},
             {QStringLiteral("all"), totalsObject(all.all)},
-            {QStringLiteral("bulk"), bulk},
+            {QStringLiteral("bulk"), bulkObject(all.bulk)},
+            {QStringLiteral("wax"), bulkObject(all.wax)},
+            {QStringLiteral("propolis"), bulkObject(all.propolis)},
             {QStringLiteral("kinds"), kinds},
             {QStringLiteral("places"), places},
             {QStringLiteral("months"), months},

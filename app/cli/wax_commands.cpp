@@ -50,6 +50,10 @@ QJsonObject waxBatchObject(const BatchShown& batch) {
             {QStringLiteral("on"), orNull(std::optional(own.on))},
             {QStringLiteral("source"), orNull(std::optional(own.source))},
             {QStringLiteral("state"), orNull(own.state)},
+            {QStringLiteral("state_now"), orNull(batch.state)},
+            {QStringLiteral("weighed_last_g"), orNull(batch.weighed)},
+            {QStringLiteral("slumgum_g"), waxGrams(batch.ledger.slumgum)},
+            {QStringLiteral("melted_again_g"), waxGrams(batch.ledger.again)},
             {QStringLiteral("shade"), orNull(own.shade)},
             {QStringLiteral("from"), textsArray(batch.from)},
             {QStringLiteral("material"), waxKey(key(batch.material))},
@@ -64,7 +68,8 @@ QJsonObject waxBatchObject(const BatchShown& batch) {
              batch.yield ? betweenValue(batch.yield->share) : QJsonValue()},
             {QStringLiteral("expected_g"), betweenValue(batch.expectedG)},
             {QStringLiteral("honey_in_it_g"), betweenValue(batch.honeyG)},
-            {QStringLiteral("kept"), orNull(own.kept)},
+            {QStringLiteral("kept"), orNull(batch.kept)},
+            {QStringLiteral("kept_since"), orNull(batch.kept ? own.keptSince : std::nullopt)},
             {QStringLiteral("days"), batch.days},
             {QStringLiteral("waits"), batch.waits},
             {QStringLiteral("washed_not_melted_since"), orNull(batch.washedOn)}};
@@ -80,6 +85,7 @@ QJsonObject mouldObject(const MouldShown& mould) {
         {QStringLiteral("first_pour_g"),
          mould.mass ? QJsonValue(mould.mass->firstPourG) : QJsonValue()},
         {QStringLiteral("by_water"), mould.byWater},
+        {QStringLiteral("by_scales"), mould.byScales},
         {QStringLiteral("wick"), orNull(mould.mould.wick)},
         {QStringLiteral("set_hours"), orNull(mould.setHours)},
         {QStringLiteral("one_way"), orNull(mould.mould.oneWay)},
@@ -100,6 +106,9 @@ QJsonObject waxYearObject(const WaxYear& year) {
             {QStringLiteral("opening_g"), moved.openingG},
             {QStringLiteral("cast_g"), moved.castG},
             {QStringLiteral("brought_g"), moved.broughtG},
+            {QStringLiteral("returned_g"), moved.returnedG},
+            {QStringLiteral("returned_waits_g"), waxGrams(year.returnedWaits)},
+            {QStringLiteral("melted_again_g"), waxGrams(year.again)},
             {QStringLiteral("poured_g"), moved.pouredG},
             {QStringLiteral("given_g"), moved.givenG},
             {QStringLiteral("lost_g"), moved.lostG},
@@ -308,6 +317,7 @@ QJsonObject waxBenchObject(const Read& file, const WaxBench& bench) {
             {QStringLiteral("unfinished"), unfinished},
             {QStringLiteral("wick_m"), wick},
             {QStringLiteral("propolis_g"), waxGrams(bench.propolis)},
+            {QStringLiteral("returned_waits_g"), waxGrams(bench.returned)},
             {QStringLiteral("comb_jars"), projects},
             {QStringLiteral("year"), waxYearObject(bench.year)}};
 }
@@ -318,12 +328,15 @@ Result<std::optional<CandleDate>> dateAsked(const Context& context, const Read& 
     const auto said = context.arguments.value("plan");
     if (!said) return dates.empty() ? std::nullopt : std::optional(dates.front());
     const auto day = parseDay(said->toStdString());
-    if (!day)
-        return Refusal{
-            Code::WrongType, "plan", {{"wanted", "a date"}, {"value", said->toStdString()}}};
+    if (!day) return Refusal{Code::NotADay, "wanted_by", {{"value", said->toStdString()}}};
     for (const CandleDate& each : candleDates(file, *day))
         if (each.by == *day) return std::optional(each);
-    return Refusal{Code::NotFound, "plan", {{"name", said->toStdString()}}};
+    std::string days;
+    for (const CandleDate& each : dates) days += (days.empty() ? "" : ", ") + isoText(each.by);
+    return Refusal{
+        Code::NotFound,
+        "wanted_by",
+        {{"lacks", "candles"}, {"name", said->toStdString()}, {"choices", std::move(days)}}};
 }
 
 Result<Page> waxSheetAsked(const QString& name, const Read& file, const WaxBench& bench,

@@ -2,6 +2,7 @@
 
 #include <QJsonArray>
 #include <QJsonDocument>
+#include <algorithm>
 #include <cmath>
 
 namespace combwright {
@@ -36,6 +37,14 @@ Refusal noNumber(const FieldInfo& field, const QJsonValue& json) {
     return refusal;
 }
 
+/// Whether millimetres are sixty-fourths of an inch, as a rule in inches shows them: 69.85 is 2¾.
+/// Those are kept to the tenth they come nearest, as where they are typed with their unit.
+bool isOfInchRule(double millimetres) {
+    constexpr double millimetresPerPart = 25.4 / 64.0;
+    const double parts = millimetres / millimetresPerPart;
+    return std::abs(parts - std::round(parts)) < 1e-6 * std::max(1.0, std::abs(parts));
+}
+
 Result<Value> numberFromJson(const FieldInfo& field, const QJsonValue& json) {
     if (!json.isDouble()) return noNumber(field, json);
     const int decimals = spelling(field.kind).decimals;
@@ -44,7 +53,8 @@ Result<Value> numberFromJson(const FieldInfo& field, const QJsonValue& json) {
     if (!std::isfinite(scaled) || std::abs(rounded) > 9e15)
         return Refusal{Code::OutOfRange, field.key(), {}};
     // A value finer than the file keeps is refused, but 17.2 · 100 need not be exact in binary.
-    if (std::abs(scaled - rounded) > 1e-6 * std::max(1.0, std::abs(scaled)))
+    if (std::abs(scaled - rounded) > 1e-6 * std::max(1.0, std::abs(scaled)) &&
+        !(field.kind == Kind::Length && isOfInchRule(json.toDouble())))
         return Refusal{Code::WrongType,
                        field.key(),
                        {{"wanted", decimals == 0 ? "whole number" : "fewer decimals"},

@@ -30,7 +30,7 @@ Explained explainExpected(const BatchShown& batch) {
     if (batch.yield->ownBatches > 0)
         note(&why.working, "own_batches", static_cast<double>(batch.yield->ownBatches), "",
              "weighed in and out");
-    (void)cleanWaxG(waxGramsOf(*batch.raw), *batch.yield, &why.working);
+    (void)cleanWaxG(waxGramsOf(*batch.weighed), *batch.yield, &why.working);
     return why;
 }
 
@@ -42,7 +42,7 @@ Explained explainRendered(const BatchShown& batch) {
         if (block.mass && block.mass->middle())
             note(&why.working, "wax_block_g", *block.mass->middle(), "g", block.name.text());
     (void)renderedBalance({waxGramsOf(*batch.ledger.in), waxGramsOf(batch.ledger.clean),
-                           waxGramsOf(batch.ledger.drained), 0},
+                           waxGramsOf(batch.ledger.drained), waxGramsOf(batch.ledger.slumgum)},
                           &why.working);
     note(&why.working, "wax_yield_share", batch.lost->yield, "", "clean ÷ raw");
     return why;
@@ -75,6 +75,10 @@ Explained explainMould(const Read& file, const MouldShown& shown, Day on) {
     const auto millimetres = [](const std::optional<Length>& length) {
         return length ? static_cast<double>(length->count()) / 10.0 : 0.0;
     };
+    if (mould.oneWeighs) {
+        (void)weighedCandle(waxGramsOf(*mould.oneWeighs), wax, &why.working);
+        return why;
+    }
     if (mould.volume) {
         note(&why.working, "candle_volume_ml", mould.volume->value(), "ml",
              mould.measured == true ? "measured with water" : "as said");
@@ -92,7 +96,8 @@ Explained explainMould(const Read& file, const MouldShown& shown, Day on) {
 std::vector<Explained> explainWax(const Read& file, const WaxBench& bench) {
     std::vector<Explained> figures;
     for (const BatchShown& batch : bench.batches) {
-        if (batch.raw && batch.yield && batch.expectedG) figures.push_back(explainExpected(batch));
+        if (batch.weighed && batch.yield && batch.expectedG)
+            figures.push_back(explainExpected(batch));
         if (batch.lost) figures.push_back(explainRendered(batch));
     }
     for (const ShadeStock& shade : bench.shades) figures.push_back(explainShade(bench, shade));
@@ -104,6 +109,8 @@ std::vector<Explained> explainWax(const Read& file, const WaxBench& bench) {
     note(&year.working, "wax_opening_g", moved.openingG, "g");
     note(&year.working, "wax_cast_g", moved.castG, "g");
     note(&year.working, "wax_brought_g", moved.broughtG, "g");
+    if (moved.returnedG > 0)
+        note(&year.working, "wax_returned_g", moved.returnedG, "g", "pieces that failed, sprues");
     note(&year.working, "wax_poured_g", moved.pouredG, "g");
     note(&year.working, "wax_given_g", moved.givenG, "g");
     note(&year.working, "wax_lost_away_g", moved.lostG, "g");
@@ -153,7 +160,7 @@ std::vector<Explained> explainCandlePlan(const Read& file, const CandleEvenings&
         if (size.empty()) continue;
         Explained why;
         why.what = waxWhy("Wick %1").arg(fromUtf8(size));
-        why.answer = QLocale().toString(left, 'f', 1) + QStringLiteral(" m");
+        why.answer = wickText(left);
         const auto there = plan.stock.wickM.find(size);
         note(&why.working, "wick_there_m", there == plan.stock.wickM.end() ? 0 : there->second,
              "m");

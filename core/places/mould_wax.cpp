@@ -36,6 +36,7 @@ std::int64_t piecesOf(const Pour& pour) {
 }
 
 std::optional<Mass> neededFor(const Mould& mould, std::int64_t pieces) {
+    if (mould.oneWeighs) return Mass::grams(mould.oneWeighs->grams() * pieces);
     const auto ml = mould.volume ? std::optional(mould.volume->value()) : volumeBySize(mould);
     if (!ml || *ml <= 0) return std::nullopt;
     const auto one = candleMass(*ml);

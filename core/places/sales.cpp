@@ -5,6 +5,8 @@
 #include <map>
 #include <set>
 
+#include "core/model/wax/block.h"
+#include "core/model/wax/hive_goods.h"
 #include "core/places/goods.h"
 #include "core/storage/queries/goods_shelf.h"
 
@@ -48,30 +50,40 @@ void addOut(OutTotals& totals, const OutLine& line) {
 
 void addBulk(BulkTotals& totals, const GoingOut& out) {
     const auto middle = out.mass ? out.mass->middle() : std::nullopt;
-    const Mass mass = Mass::roundedGrams(middle.value_or(0));
-    totals.any = true;
-    switch (out.how) {
-        case OutHow::Sold:
-            totals.sold += mass;
-            if (out.each)
-                totals.takings += *out.each;
-            else
-                ++totals.unpriced;
-            break;
-        case OutHow::Given:
-            totals.given += mass;
-            break;
-        case OutHow::Kept:
-            totals.kept += mass;
-            break;
-        case OutHow::Broken:
-            totals.broken += mass;
-            break;
-        case OutHow::CameBack:
-            totals.cameBack += mass;
-            if (out.each) totals.takings -= *out.each;
-            break;
+    totals.add(out.how, Mass::roundedGrams(middle.value_or(0)), out.each);
+}
+
+/// None where it did not leave: it was poured, melted again or lost.
+std::optional<OutHow> outOf(WaxWent went) {
+    switch (went) {
+        case WaxWent::Sold:
+            return OutHow::Sold;
+        case WaxWent::Given:
+        case WaxWent::Traded:
+            return OutHow::Given;
+        case WaxWent::Poured:
+        case WaxWent::MeltedAgain:
+        case WaxWent::Lost:
+            return std::nullopt;
     }
+    return std::nullopt;
+}
+
+std::optional<OutHow> outOf(PropolisWent went) {
+    switch (went) {
+        case PropolisWent::Sold:
+            return OutHow::Sold;
+        case PropolisWent::Given:
+            return OutHow::Given;
+        case PropolisWent::Kept:
+            return OutHow::Kept;
+        case PropolisWent::Lost:
+            return OutHow::Broken;
+        case PropolisWent::Scraped:
+        case PropolisWent::Trapped:
+            return std::nullopt;
+    }
+    return std::nullopt;
 }
 
 /// A fair that is over, as lines like those out of the door.
@@ -123,6 +135,32 @@ void addTotals(const Read& file, const std::vector<OutLine>& lines, Sales& sales
 
 }  // namespace
 
+void BulkTotals::add(OutHow how, Mass mass, const std::optional<Money>& price) {
+    any = true;
+    switch (how) {
+        case OutHow::Sold:
+            sold += mass;
+            if (price)
+                takings += *price;
+            else
+                ++unpriced;
+            break;
+        case OutHow::Given:
+            given += mass;
+            break;
+        case OutHow::Kept:
+            kept += mass;
+            break;
+        case OutHow::Broken:
+            broken += mass;
+            break;
+        case OutHow::CameBack:
+            cameBack += mass;
+            if (price) takings -= *price;
+            break;
+    }
+}
+
 Sales sales(const Read& file, int year, Day today) {
     Sales sales;
     sales.year = year;
@@ -138,6 +176,14 @@ Sales sales(const Read& file, int year, Day today) {
                              each.each, each.place});
         else
             addBulk(sales.bulk, each);
+    }
+    for (const WaxUse& each : file.all<WaxUse>())
+        if (const auto how = outOf(each.went); how && within(each.on))
+            sales.wax.add(*how, each.mass, each.price);
+    for (const PropolisMove& each : file.all<PropolisMove>()) {
+        const auto mass = each.mass ? each.mass->middle() : std::nullopt;
+        if (const auto how = outOf(each.went); how && within(each.on))
+            sales.propolis.add(*how, Mass::roundedGrams(mass.value_or(0)), each.price);
     }
     for (const Fair& each : file.all<Fair>()) {
         if (!each.closed || !within(each.on) || *each.closed > today) continue;
@@ -157,6 +203,10 @@ std::vector<int> salesYears(const Read& file, Day today) {
         if (each.on <= today) years.insert(yearOf(each.on));
     for (const Fair& each : file.all<Fair>())
         if (each.closed && each.on <= today) years.insert(yearOf(each.on));
+    for (const WaxUse& each : file.all<WaxUse>())
+        if (each.on <= today && outOf(each.went)) years.insert(yearOf(each.on));
+    for (const PropolisMove& each : file.all<PropolisMove>())
+        if (each.on <= today && outOf(each.went)) years.insert(yearOf(each.on));
     return {years.begin(), years.end()};
 }
 

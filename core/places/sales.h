@@ -23,7 +23,7 @@ struct OutTotals {
     bool any() const { return sold + given + kept + broken + cameBack > 0; }
 };
 
-/// Honey in bulk, by mass; what came back is taken off what was sold.
+/// Honey in bulk, wax or propolis, by mass; what came back is taken off what was sold.
 struct BulkTotals {
     Mass sold;
     Mass given;
@@ -33,6 +33,9 @@ struct BulkTotals {
     Money takings;
     int unpriced = 0;  ///< sales nobody said the price of
     bool any = false;
+
+    /// What went out one way; `price` of all of it, where it was sold.
+    void add(OutHow how, Mass mass, const std::optional<Money>& price);
 };
 
 struct KindTotals {
@@ -56,7 +59,9 @@ struct Sales {
     std::vector<PlaceTotals> places;  ///< the most takings first
     std::vector<MonthTotals> months;  ///< those anything happened in
     OutTotals all;
-    BulkTotals bulk;
+    BulkTotals bulk;      ///< honey
+    BulkTotals wax;       ///< of blocks; traded for foundation counts as given
+    BulkTotals propolis;  ///< broken is lost
     std::vector<Wish> wishes;
     std::vector<FairSheet> fairs;  ///< of the year and over, in the order of their days
     std::string currency;

@@ -23,6 +23,67 @@ double mmOf(const std::optional<Length>& length) {
     return length ? static_cast<double>(length->count()) / 10.0 : 0.0;
 }
 
+/// What cappings are after a step.
+std::optional<WaxState> stateAfter(std::optional<WaxState> state, WaxWork work) {
+    const bool wet = !state || *state == WaxState::Undrained || *state == WaxState::Drained;
+    switch (work) {
+        case WaxWork::Dripped:
+            return !state || *state == WaxState::Undrained ? WaxState::Drained : state;
+        case WaxWork::Pressed:
+            return wet ? WaxState::Pressed : state;
+        case WaxWork::Washed:
+            return WaxState::Washed;
+        case WaxWork::BeesCleaned:
+            return WaxState::Dry;
+        default:
+            return state;
+    }
+}
+
+std::optional<WaxState> stateOf(const BatchLedger& ledger) {
+    std::optional<WaxState> state = ledger.batch.state;
+    if (ledger.batch.source == RawWaxSource::Cappings)
+        for (const WaxStep& step : ledger.steps) state = stateAfter(state, step.work);
+    return state;
+}
+
+WaxMaterial cappingsMaterial(const std::optional<WaxState>& state) {
+    if (!state) return WaxMaterial::Mixed;
+    switch (*state) {
+        case WaxState::Undrained:
+            return WaxMaterial::CappingsUndrained;
+        case WaxState::Drained:
+        case WaxState::Pressed:
+            return WaxMaterial::CappingsDrained;
+        case WaxState::Washed:
+        case WaxState::Dry:
+            return WaxMaterial::CappingsWashed;
+    }
+    return WaxMaterial::Mixed;
+}
+
+/// Honey still in a batch: by what it weighed last, none once it was washed or the bees had it, and
+/// nobody knows where it dripped and was not weighed since.
+std::optional<Between> honeyLeft(const BatchShown& shown) {
+    if (shown.ledger.batch.source != RawWaxSource::Cappings) return std::nullopt;
+    const WaxMaterial now = cappingsMaterial(shown.state);
+    if (now == WaxMaterial::CappingsWashed) return Between{};
+    if (!shown.weighed || now != shown.material) return std::nullopt;
+    const auto honey = honeyInCappingsG(gramsOf(*shown.weighed), now);
+    return honey ? *honey : std::nullopt;
+}
+
+/// How it is kept, where that was said by then and nothing was done to it since.
+void tellKeeping(BatchShown& shown, Day on) {
+    const WaxBatch& batch = shown.ledger.batch;
+    const Day since = batch.keptSince.value_or(batch.on);
+    if (!batch.kept || since > on) return;
+    for (const WaxStep& step : shown.ledger.steps)
+        if (step.on > since && stateAfter(std::nullopt, step.work)) return;
+    shown.kept = batch.kept;
+    if (since > batch.on) shown.keptSince = since;
+}
+
 /// What a batch weighed in and out, where it did and went nowhere else.
 std::optional<WaxWeighed> weighedOf(const BatchLedger& ledger) {
     if (!ledger.in || ledger.blocks.empty() || !ledger.allWeighed || ledger.wentInto ||
@@ -50,27 +111,49 @@ BatchShown batchShown(const Read& file, BatchLedger ledger, Day on) {
     BatchShown shown;
     const WaxBatch& batch = ledger.batch;
     shown.from = sourcesOf(file, ledger);
+    shown.state = stateOf(ledger);
     shown.material = materialOf(ledger);
     shown.raw = middleOf(batch.raw);
     if (batch.raw) shown.rawHow = batch.raw->how;
+    shown.weighed = shown.raw;
+    if (const auto stages = stagesOf(ledger); stages.size() > 1) {
+        shown.material = stages.back().material;
+        shown.weighed = stages.back().mass;
+    }
     const auto own = weighedBatches(file, shown.material, on, batch.id);
     if (const auto yield = waxYield(shown.material, own); yield) shown.yield = *yield;
-    if (shown.raw && shown.yield)
-        if (const auto clean = cleanWaxG(gramsOf(*shown.raw), *shown.yield))
+    if (shown.weighed && shown.yield)
+        if (const auto clean = cleanWaxG(gramsOf(*shown.weighed), *shown.yield))
             shown.expectedG = *clean;
-    if (shown.raw)
-        if (const auto honey = honeyInCappingsG(gramsOf(*shown.raw), shown.material); honey)
-            shown.honeyG = *honey;
     if (const auto weighed = weighedOf(ledger)) {
-        const WaxRendered rendered{weighed->rawG, weighed->cleanG, gramsOf(ledger.drained), 0};
+        const WaxRendered rendered{weighed->rawG, weighed->cleanG, gramsOf(ledger.drained),
+                                   gramsOf(ledger.slumgum)};
         if (const auto lost = renderedBalance(rendered)) shown.lost = *lost;
     }
-    shown.days = static_cast<int>((on - batch.keptSince.value_or(batch.on)).count());
+    shown.days = static_cast<int>((on - batch.on).count());
     shown.waits = !ledger.melted && !ledger.wentInto;
     for (const WaxStep& step : ledger.steps)
         if (step.work == WaxWork::Washed && shown.waits) shown.washedOn = step.on;
     shown.ledger = std::move(ledger);
+    shown.honeyG = honeyLeft(shown);
+    tellKeeping(shown, on);
     return shown;
+}
+
+/// Blocks of a batch, less what of it had been clean before.
+Mass newWax(const BatchLedger& ledger) { return std::max(ledger.clean - ledger.again, Mass()); }
+
+/// New wax that a batch gave in a year.
+Mass newWaxIn(const Read& file, const BatchLedger& ledger, int year) {
+    const auto in = [&](bool before) {
+        return std::any_of(ledger.blocks.begin(), ledger.blocks.end(), [&](const WaxBlock& block) {
+            return before ? yearOf(block.on) < year : yearOf(block.on) == year;
+        });
+    };
+    if (!in(false)) return {};
+    if (!in(true)) return newWax(ledger);
+    const Mass before = newWax(batchLedger(file, ledger.batch, *makeDay(year - 1, 12, 31)));
+    return std::max(newWax(ledger) - before, Mass());
 }
 
 std::vector<ShadeStock> shadesOf(const std::vector<BlockLedger>& blocks) {
@@ -138,18 +221,7 @@ WaxMaterial materialOf(const BatchLedger& batch) {
     };
     switch (batch.batch.source) {
         case RawWaxSource::Cappings:
-            if (!batch.batch.state) return WaxMaterial::Mixed;
-            switch (*batch.batch.state) {
-                case WaxState::Undrained:
-                    return WaxMaterial::CappingsUndrained;
-                case WaxState::Drained:
-                case WaxState::Pressed:
-                    return WaxMaterial::CappingsDrained;
-                case WaxState::Washed:
-                case WaxState::Dry:
-                    return WaxMaterial::CappingsWashed;
-            }
-            return WaxMaterial::Mixed;
+            return cappingsMaterial(batch.batch.state);
         case RawWaxSource::Scrapings:
             return WaxMaterial::Scrapings;
         case RawWaxSource::OldComb:
@@ -160,12 +232,37 @@ WaxMaterial materialOf(const BatchLedger& batch) {
     return WaxMaterial::Mixed;
 }
 
+std::vector<WaxStage> stagesOf(const BatchLedger& batch) {
+    std::vector<WaxStage> stages;
+    if (batch.in) stages.push_back({materialOf(batch), *batch.in});
+    if (batch.batch.source != RawWaxSource::Cappings) return stages;
+    std::optional<WaxState> state = batch.batch.state;
+    for (const WaxStep& step : batch.steps) {
+        if (!stateAfter(std::nullopt, step.work)) continue;
+        state = stateAfter(state, step.work);
+        // What came to it since was not on the scales with it.
+        if (batch.joined && *batch.joined > step.on) continue;
+        auto mass = middleOf(step.cameOut);
+        const auto honey = batch.drainedBy.find(step.id.number);
+        if (!mass && honey != batch.drainedBy.end() && !stages.empty() &&
+            honey->second < stages.back().mass)
+            mass = stages.back().mass - honey->second;
+        if (mass && *mass > Mass()) stages.push_back({cappingsMaterial(state), *mass});
+    }
+    return stages;
+}
+
 std::vector<WaxWeighed> weighedBatches(const Read& file, WaxMaterial material, Day until,
                                        std::optional<Id<WaxBatch>> but) {
     std::vector<WaxWeighed> weighed;
     for (const BatchLedger& ledger : batchLedgers(file, until)) {
-        if (ledger.batch.id == but || materialOf(ledger) != material) continue;
-        if (const auto each = weighedOf(ledger)) weighed.push_back(*each);
+        // Wax that was clean before says nothing of what raw wax gives.
+        if (ledger.batch.id == but || ledger.again > Mass() || !weighedOf(ledger)) continue;
+        std::optional<WaxWeighed> of;
+        for (const WaxStage& stage : stagesOf(ledger))
+            if (stage.material == material && ledger.clean <= stage.mass)
+                of = WaxWeighed{gramsOf(stage.mass), gramsOf(ledger.clean)};
+        if (of) weighed.push_back(*of);
     }
     return weighed;
 }
@@ -180,9 +277,12 @@ WaxYear waxYear(const Read& file, int number, Day until, Working* working) {
         if (!mass) continue;
         if (yearOf(block.on) < number) moved.openingG += gramsOf(*mass);
         if (!inYear(block.on)) continue;
-        (block.batch ? moved.castG : moved.broughtG) += gramsOf(*mass);
-        if (block.batch) year.clean = year.clean + *mass;
+        (block.batch                 ? moved.castG
+         : block.fromCandles == true ? moved.returnedG
+                                     : moved.broughtG) += gramsOf(*mass);
     }
+    // Of what was poured, and not back in a block.
+    year.returnedWaits = waxReturned(file, std::min(until, *makeDay(number, 12, 31)));
     for (const WaxUse& use : file.all<WaxUse>()) {
         if (yearOf(use.on) < number) moved.openingG -= gramsOf(use.mass);
         if (!inYear(use.on)) continue;
@@ -193,9 +293,12 @@ WaxYear waxYear(const Read& file, int number, Day until, Working* working) {
             case WaxWent::Sold:
             case WaxWent::Given:
             case WaxWent::Traded:
+                moved.givenG += gramsOf(use.mass);
+                break;
             // Melted again it is raw wax of another batch, whose block comes back as cast.
             case WaxWent::MeltedAgain:
                 moved.givenG += gramsOf(use.mass);
+                year.again = year.again + use.mass;
                 break;
             case WaxWent::Lost:
                 moved.lostG += gramsOf(use.mass);
@@ -205,8 +308,10 @@ WaxYear waxYear(const Read& file, int number, Day until, Working* working) {
     for (const WaxBatch& batch : file.all<WaxBatch>())
         if (const auto raw = middleOf(batch.raw); raw && inYear(batch.on))
             year.raw = year.raw + *raw;
-    for (const BatchLedger& ledger : batchLedgers(file, until))
+    for (const BatchLedger& ledger : batchLedgers(file, until)) {
         if (inYear(ledger.batch.on)) year.honeyDrained = year.honeyDrained + ledger.drained;
+        year.clean = year.clean + newWaxIn(file, ledger, number);
+    }
     if (const auto balance = waxBalance(moved, working)) year.balance = *balance;
     const Mass crop = honeyOf(file, number);
     if (crop > Mass()) {
@@ -221,13 +326,16 @@ MouldShown mouldShown(const Read& file, const Mould& mould, Day on) {
     MouldShown shown;
     shown.mould = mould;
     if (mould.kind) shown.candle = nameOf(file, GoodsKind::table, mould.kind->number);
-    shown.byWater = mould.volume && mould.measured == true;
+    shown.byScales = mould.oneWeighs.has_value();
+    shown.byWater = !shown.byScales && mould.volume && mould.measured == true;
     const WaxDensities wax{constantOr(file, "wax_solid_g_per_ml", {}, on, solidWaxGPerMl),
                            constantOr(file, "wax_liquid_g_per_ml", {}, on, liquidWaxGPerMl)};
     const auto keep = [&](const Result<CandleMass>& mass) {
         if (mass) shown.mass = *mass;
     };
-    if (mould.volume)
+    if (mould.oneWeighs)
+        keep(weighedCandle(gramsOf(*mould.oneWeighs), wax));
+    else if (mould.volume)
         keep(candleMass(mould.volume->value(), wax));
     else if (mould.shape == MouldShape::Cylinder)
         keep(cylinderCandle(mmOf(mould.diameter), mmOf(mould.height), wax));
@@ -283,6 +391,7 @@ WaxBench waxBench(const Read& file, Day on) {
         return wickRank(a.first).value_or(99) < wickRank(b.first).value_or(99);
     });
     bench.propolis = Mass::grams(std::max<std::int64_t>(propolisLeft(file, on), 0));
+    bench.returned = waxReturned(file, on);
     for (const HiveProject& project : file.all<HiveProject>())
         if (project.on <= on && (!project.lidded || yearOf(*project.lidded) == yearOf(on)))
             bench.projects.push_back(project);

@@ -8,6 +8,7 @@
 #include "core/storage/queries/constants.h"
 #include "core/trade/wax/wax_heat.h"
 #include "core/words/figures.h"
+#include "core/words/wax_figures.h"
 #include "core/words/words.h"
 
 namespace combwright {
@@ -19,8 +20,7 @@ constexpr double roomC = 20;
 QString outlook(const char* text) { return QCoreApplication::translate("wax_outlook", text); }
 
 QString gramsWord(double grams) {
-    return grams < 1000 ? QLocale().toString(grams, 'f', 0) + QStringLiteral(" g")
-                        : massRateFigure(grams) + QLatin1Char(' ') + massUnit();
+    return grams < 1000 ? shownPortion(grams).text() : waxText(grams);
 }
 
 QString hoursInWords(double hours) {
@@ -69,7 +69,10 @@ QString mouldOutlookText(const MouldShown& mould) {
         said << outlook("One weighs %1 (%2 ml): pour %3, top up with up to %4 as it shrinks.")
                     .arg(gramsWord(mould.mass->massG),
                          QLocale().toString(mould.mass->volumeMl, 'f', 0),
-                         gramsWord(mould.mass->firstPourG), gramsWord(mould.mass->topUpG));
+                         gramsWord(mould.mass->firstPourG),
+                         // The three as they stand there add up.
+                         gramsWord(portionShownG(mould.mass->massG) -
+                                   portionShownG(mould.mass->firstPourG)));
     else
         said << outlook(
             "What one weighs nobody knows: fill a cavity with water and weigh that, or "

@@ -90,10 +90,13 @@ class WaxQuestions {
         const auto batch = m_file.find(block.batch);
         if (!batch) return;
         const BatchLedger ledger = batchLedger(m_file, *batch, block.on);
-        const auto published = publishedWaxYield(materialOf(ledger));
-        if (!published || !ledger.in || ledger.in->grams() <= 0 || !ledger.allWeighed) return;
-        const double share =
-            static_cast<double>(ledger.clean.grams()) / static_cast<double>(ledger.in->grams());
+        // As it was weighed last: what dripped or was washed meanwhile gives more of its mass.
+        const auto stages = stagesOf(ledger);
+        if (stages.empty() || stages.back().mass <= Mass() || !ledger.allWeighed) return;
+        const auto published = publishedWaxYield(stages.back().material);
+        if (!published || ledger.again > Mass()) return;
+        const double share = static_cast<double>(ledger.clean.grams()) /
+                             static_cast<double>(stages.back().mass.grams());
         // Several blocks may come of a batch: only too much is odd before the last is cast.
         if (share <= published->high * yieldFarAbove &&
             (share >= published->low * yieldFarBelow || ledger.blocks.size() > 1))

@@ -54,6 +54,8 @@ int rankOf(What what) {
         case What::Found:
         case What::MedicineOut:
         case What::MedicineIn:
+        case What::ProjectOn:
+        case What::ProjectOff:
             return 6;
         case What::HeldBack:
             return 7;
@@ -105,6 +107,7 @@ class StoryTeller {
         tellWeighings();
         tellFindings();
         tellTreatments();
+        tellProjects();
         tellHolds();
         tellColonies();
         tellStands();
@@ -292,6 +295,13 @@ class StoryTeller {
             };
             tell(What::MedicineIn, treatment.on);
             if (treatment.out) tell(What::MedicineOut, *treatment.out);
+        }
+    }
+
+    void tellProjects() {
+        for (const HiveProject& project : m_file.where<HiveProject>({is("hive", m_hive)})) {
+            if (project.putOn) add(What::ProjectOn, *project.putOn).project = project;
+            if (project.off) add(What::ProjectOff, *project.off).project = project;
         }
     }
 

@@ -9,6 +9,7 @@
 #include "core/model/frames/frame.h"
 #include "core/model/health/medicine.h"
 #include "core/model/season_info.h"
+#include "core/model/wax/hive_goods.h"
 #include "core/model/yard/queen.h"
 #include "core/model/yard/sheet_line.h"
 #include "core/model/yard/weighing.h"
@@ -40,6 +41,8 @@ struct StoryEntry {
         Found,       ///< a pest or sign looked for or met, other than in a line
         MedicineIn,  ///< given
         MedicineOut,
+        ProjectOn,  ///< comb jars and the like were put on
+        ProjectOff,
         HeldBack,
         HoldLifted,
         ColonyCame,   ///< began here, or came from `otherHive` to live here
@@ -86,6 +89,7 @@ struct StoryEntry {
     std::optional<MiteSample> sample = {};  ///< of a finding; judged where it is of mites
     std::optional<Treatment> treatment = {};
     std::optional<Medicine> medicine = {};
+    std::optional<HiveProject> project = {};
     bool fromNucleus = false;  ///< of a colony that moved: out of a nucleus box into a full one
     std::vector<LineWas> was = {};  ///< of a look, oldest first
 };

@@ -36,6 +36,24 @@ std::optional<double> poundsAndOunces(const QString& text) {
     return *pounds * gramsPerPound + *ounces * gramsPerOunce;
 }
 
+/// Inches as a rule shows them: "2 3/4", "7/8", "2¾". Nothing for any other text.
+std::optional<double> typedInches(QString text) {
+    const struct {
+        char16_t sign;
+        const char* meant;
+    } signs[] = {{0xBC, " 1/4"},   {0xBD, " 1/2"},   {0xBE, " 3/4"},  {0x215B, " 1/8"},
+                 {0x215C, " 3/8"}, {0x215D, " 5/8"}, {0x215E, " 7/8"}};
+    for (const auto& [sign, meant] : signs) text.replace(QChar(sign), QLatin1String(meant));
+    static const QRegularExpression shape(
+        QStringLiteral("^(?:(\\d{1,4})[ -]+)?(\\d{1,2})\\s*/\\s*(2|4|8|16|32|64)$"));
+    const auto match = shape.match(text.trimmed());
+    if (!match.hasMatch()) return std::nullopt;
+    const double parts = match.captured(3).toDouble();
+    const double over = match.captured(2).toDouble();
+    if (over >= parts) return std::nullopt;
+    return match.captured(1).toDouble() + over / parts;
+}
+
 std::optional<double> typedGrams(const QString& text) {
     if (const auto both = poundsAndOunces(text)) return both;
     const struct {
@@ -95,7 +113,8 @@ std::optional<Length> typedLength(const QString& text) {
     } endings[] = {{QLatin1String("m"), 1000.0},
                    {QLatin1String("mm"), 1.0},
                    {QLatin1String("cm"), 10.0},
-                   {QLatin1String("in"), millimetresPerInch}};
+                   {QLatin1String("in"), millimetresPerInch},
+                   {QLatin1String("\""), millimetresPerInch}};
     double each = customary() ? millimetresPerInch : 1.0;
     QString figure = typed;
     for (const auto& [ending, millimetres] : endings)
@@ -103,7 +122,8 @@ std::optional<Length> typedLength(const QString& text) {
             each = millimetres;
             figure = typed.chopped(ending.size()).trimmed();
         }
-    const auto number = typedNumber(figure);
+    auto number = typedNumber(figure);
+    if (!number && each == millimetresPerInch) number = typedInches(figure);
     if (!number || *number <= 0.0 || *number > 1e6) return std::nullopt;
     return Length::roundedMm(*number * each);
 }

@@ -25,7 +25,7 @@ std::optional<Mass> typedMass(const QString& text);
 /// ("-18", "−18 °C", "0 F"). Nothing where that is none.
 std::optional<Temperature> typedTemperature(const QString& text);
 /// The length typed, more than nothing: millimetres or inches as shown, or with their unit behind
-/// them ("159", "22.5 cm", "5 m", "6.26 in"). Nothing where that is none.
+/// them ("159", "22.5 cm", "5 m", "6.26 in", "2 3/4 in"). Nothing where that is none.
 std::optional<Length> typedLength(const QString& text);
 
 /// A figure and the unit it is in.

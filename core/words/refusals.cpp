@@ -1,7 +1,9 @@
-// What refusals and troubles say. Each sentence tells what was wrong and what to do; that nothing
+// What refusals say. Each sentence tells what was wrong and what to do; that nothing
 // was changed is said by whoever shows it, for it holds for all of them.
 #include <QCoreApplication>
 
+#include <algorithm>
+#include <array>
 #include <cstdlib>
 
 #include "core/words/figures.h"
@@ -107,6 +109,14 @@ const char* refusalText(const Refusal& refusal) {
                 return QT_TRANSLATE_NOOP("refusals",
                                          "%1: does {value} mean {meant}? Write the number with a "
                                          "point and without quotes.");
+            if (has("decimals") && refusal.value("decimals") != "0")
+                return refusal.value("decimals") == "1"
+                           ? QT_TRANSLATE_NOOP("refusals",
+                                               "%1 is kept to one decimal. Round it, and give it "
+                                               "again.")
+                           : QT_TRANSLATE_NOOP("refusals",
+                                               "%1 is kept to {decimals} decimals. Round it, and "
+                                               "give it again.");
             return !has("wanted") ? QT_TRANSLATE_NOOP("refusals", "%1 is not what it should be.")
                    : has("value")
                        ? QT_TRANSLATE_NOOP("refusals", "%1: {value} will not do; wanted: {wanted}.")
@@ -117,8 +127,11 @@ const char* refusalText(const Refusal& refusal) {
             return has("low") && has("high") && refusal.value("high") != "inf"
                        ? QT_TRANSLATE_NOOP("refusals",
                                            "%1 is outside what can be: {low} to {high}.")
-                   : has("low") ? QT_TRANSLATE_NOOP("refusals", "%1 must be more than {low}.")
-                                : QT_TRANSLATE_NOOP("refusals", "%1 is outside what can be.");
+                   : has("low") && refusal.value("low") != "0"
+                       ? QT_TRANSLATE_NOOP("refusals", "%1 must be at least {low}.")
+                   : has("low")  ? QT_TRANSLATE_NOOP("refusals", "%1 must be more than {low}.")
+                   : has("high") ? QT_TRANSLATE_NOOP("refusals", "%1 can be {high} at most.")
+                                 : QT_TRANSLATE_NOOP("refusals", "%1 is outside what can be.");
         case Code::Duplicate:
             return has("name") ? QT_TRANSLATE_NOOP("refusals", "%1 is given twice: {name}.")
                                : QT_TRANSLATE_NOOP("refusals", "%1 is given twice.");
@@ -151,6 +164,10 @@ const char* refusalText(const Refusal& refusal) {
                 return QT_TRANSLATE_NOOP(
                     "refusals",
                     "The line says {one} and {two}; only one can hold. Strike the other.");
+            if (has("before"))
+                return QT_TRANSLATE_NOOP("refusals",
+                                         "%1 ({day}) lies before {other} ({before}). Look at both "
+                                         "days.");
             return QT_TRANSLATE_NOOP("refusals", "%1 and {other} cannot both hold. Put one right.");
         case Code::NotFound:
             if (refusal.value("lacks") == "colony")
@@ -178,6 +195,16 @@ const char* refusalText(const Refusal& refusal) {
             if (refusal.value("lacks") == "board")
                 return QT_TRANSLATE_NOOP(
                     "refusals", "No clearer board is in {name} on that day. Look at the hive.");
+            if (refusal.value("lacks") == "candles")
+                return has("choices") ? QT_TRANSLATE_NOOP("refusals",
+                                                          "No candles are wanted by {name}. They "
+                                                          "are by: {choices}.")
+                                      : QT_TRANSLATE_NOOP("refusals",
+                                                          "No candles are wanted by {name}, nor by "
+                                                          "any later day.");
+            if (!has("name"))
+                return QT_TRANSLATE_NOOP(
+                    "refusals", "%1: there is none on that day. Look at the name and the day.");
             return has("choices")
                        ? QT_TRANSLATE_NOOP("refusals",
                                            "%1: nothing is called {name}. It may be: {choices}.")
@@ -185,6 +212,8 @@ const char* refusalText(const Refusal& refusal) {
                                            "%1: there is no {name} on that day. Look at the name "
                                            "and the day.");
         case Code::Ambiguous:
+            if (!has("name"))
+                return QT_TRANSLATE_NOOP("refusals", "%1: there are {count}. Say which.");
             return QT_TRANSLATE_NOOP(
                 "refusals",
                 "%1: there are {count} called {name}. Say which, for instance with its yard.");
@@ -276,6 +305,17 @@ const char* refusalText(const Refusal& refusal) {
                     "refusals",
                     "More was weighed in the blend than went in: {poured_g} by its parts. Look at "
                     "the scale, or put a part right.");
+            if (has("went_g"))
+                return QT_TRANSLATE_NOOP("refusals",
+                                         "{block} cannot have weighed less than what went out of "
+                                         "it, {went_g}. Look at the mass, or put right what it "
+                                         "gave.");
+            if (has("over_on"))
+                return QT_TRANSLATE_NOOP("refusals",
+                                         "%1: on {over_on} more would have gone out than there "
+                                         "was; at most {most}. Look at the mass and the day.");
+            if (!has("most"))
+                return QT_TRANSLATE_NOOP("refusals", "%1: more than there are or fit.");
             return QT_TRANSLATE_NOOP("refusals", "%1: more than there are or fit; at most {most}.");
         case Code::SecondUnknown:
             return QT_TRANSLATE_NOOP("refusals",
@@ -283,6 +323,13 @@ const char* refusalText(const Refusal& refusal) {
                                      "difference, two cannot; weigh it, or say how many frames it "
                                      "holds and how full they were.");
         case Code::Closed:
+            if (!has("name"))
+                return has("since")
+                           ? QT_TRANSLATE_NOOP("refusals",
+                                               "%1: that ended on {since}. Take an earlier day, or "
+                                               "another one.")
+                           : QT_TRANSLATE_NOOP("refusals",
+                                               "%1: that has ended already. Take another one.");
             return QT_TRANSLATE_NOOP(
                 "refusals", "%1: {name} is closed. Take an earlier day, or open a new one.");
         case Code::NotClosed:
@@ -294,11 +341,17 @@ const char* refusalText(const Refusal& refusal) {
                     "spun again, given back, put away, melted or fed back; then close the run.");
             return QT_TRANSLATE_NOOP("refusals", "%1: {name} is not empty. Move its boxes first.");
         case Code::BeforeItBegan:
+            if (!has("since"))
+                return QT_TRANSLATE_NOOP("refusals",
+                                         "%1: it has not begun yet. Write its beginning down "
+                                         "first, or look at the day.");
             return QT_TRANSLATE_NOOP("refusals", "%1 is before it existed, {since}.");
         case Code::InTheFuture:
             return QT_TRANSLATE_NOOP("refusals", "%1 has not come yet.");
         case Code::NothingToDo:
-            return QT_TRANSLATE_NOOP("refusals", "%1: it is so already.");
+            return has("since")
+                       ? QT_TRANSLATE_NOOP("refusals", "%1: it is so already, since {since}.")
+                       : QT_TRANSLATE_NOOP("refusals", "%1: it is so already.");
         case Code::OtherAction:
             if (has("dead"))
                 return QT_TRANSLATE_NOOP(
@@ -343,90 +396,49 @@ const char* refusalText(const Refusal& refusal) {
             return QT_TRANSLATE_NOOP("refusals",
                                      "There is no action {name}. The list is under: actions.");
         case Code::NoSuchCommand:
+            if (has("name") && has("choices"))
+                return QT_TRANSLATE_NOOP("refusals", "There is no {name}. There are: {choices}.");
             return has("name") ? QT_TRANSLATE_NOOP("refusals", "There is no {name}.")
                                : QT_TRANSLATE_NOOP("refusals", "There is nothing of that name.");
     }
     return "";
 }
 
-const char* troubleText(Trouble trouble) {
-    switch (trouble) {
-        case Trouble::NotThere:
-            return QT_TRANSLATE_NOOP("refusals",
-                                     "There is no file %1. Nothing was made. Look at the path, or "
-                                     "make a new season there.");
-        case Trouble::NotOurs:
-            return QT_TRANSLATE_NOOP("refusals", "%1 is not a season file. It was left as it is.");
-        case Trouble::Newer:
-            return QT_TRANSLATE_NOOP("refusals",
-                                     "%1 was made by a newer Combwright (file version %2). It was "
-                                     "left as it is. Open it with that version.");
-        case Trouble::Damaged:
-            return QT_TRANSLATE_NOOP(
-                "refusals",
-                "%1 is damaged (%2). It was left as it is. Open a copy from your backups.");
-        case Trouble::Locked:
-            return QT_TRANSLATE_NOOP("refusals",
-                                     "Another program is writing to %1. Nothing was changed. Try "
-                                     "again when it has finished.");
-        case Trouble::Full:
-            return QT_TRANSLATE_NOOP("refusals",
-                                     "There is no room left on the disk of %1. The last change was "
-                                     "not kept, all before it is. Make room, then repeat it.");
-        case Trouble::NotWritable:
-            return QT_TRANSLATE_NOOP("refusals",
-                                     "%1 cannot be written (%2). Nothing was changed. Look at the "
-                                     "rights of file and folder.");
-        case Trouble::Moved:
-            return QT_TRANSLATE_NOOP(
-                "refusals",
-                "%1 was replaced or moved while it was open. Nothing was written to the new one. "
-                "Save what is open here as a new file.");
-        case Trouble::OldUnwritable:
-            return QT_TRANSLATE_NOOP("refusals",
-                                     "%1 is of an older version and cannot be written here. Copy "
-                                     "it to a place that can, and open that.");
-        case Trouble::Failed:
-            return QT_TRANSLATE_NOOP(
-                "refusals",
-                "%1 could not be read or written (%2). What was being done is not kept, all before "
-                "it is. Try again; where that does not help, open one of the copies.");
-    }
-    return "";
+bool isDigits(std::string_view text) {
+    return !text.empty() && text.find_first_not_of("0123456789") == std::string_view::npos;
 }
-
-const char* readOnlyText(ReadOnlyWhy why) {
-    switch (why) {
-        case ReadOnlyWhy::Asked:
-            return QT_TRANSLATE_NOOP("refusals", "This file was opened for reading only.");
-        case ReadOnlyWhy::NotWritable:
-            return QT_TRANSLATE_NOOP(
-                "refusals",
-                "This file or its folder may not be written. To go on writing, "
-                "keep it as a new file in a folder of yours.");
-        case ReadOnlyWhy::NewerButReadable:
-            return QT_TRANSLATE_NOOP("refusals",
-                                     "This file was made by a newer Combwright. To write in it, "
-                                     "open it with that version.");
-        case ReadOnlyWhy::ForeignSchema:
-            return QT_TRANSLATE_NOOP("refusals",
-                                     "Another program put orders of its own into this file (a "
-                                     "trigger or a view). They are not carried out here. Open a "
-                                     "copy from before, or ask whoever put them there.");
-    }
-    return "";
-}
-
-}  // namespace
-
-namespace {
 
 /// A range of kilograms given in the file's grams: on the scales nobody reads those.
 bool isWholeGrams(const Refusal& refusal) {
     const std::string_view high = refusal.value("high");
-    return refusal.field.ends_with("_g") && high.size() > 3 &&
-           high.find_first_not_of("0123456789") == std::string_view::npos &&
-           refusal.value("low").find_first_not_of("0123456789") == std::string_view::npos;
+    return refusal.field.ends_with("_g") && high.size() > 3 && isDigits(high) &&
+           isDigits(refusal.value("low"));
+}
+
+QString typedWithUnit(const std::string& grams) {
+    return ShownFigure{massTyped(Mass::grams(std::atoll(grams.c_str()))), massUnit()}.text();
+}
+
+/// A value in the unit it is typed in; nothing where it stands as it was given.
+std::optional<QString> inItsUnit(const Refusal& refusal, const std::string& name,
+                                 const std::string& value) {
+    static constexpr std::array<std::string_view, 5> masses{"most_g", "room_g", "in_g", "poured_g",
+                                                            "went_g"};
+    if (std::find(masses.begin(), masses.end(), name) != masses.end()) return typedWithUnit(value);
+    const bool ofMass = refusal.field.ends_with("_g");
+    // Wax of blocks is told behind their names, in grams too.
+    if (refusal.code == Code::TooMany && name == "most" && isDigits(value) &&
+        (ofMass || refusal.field == "blocks"))
+        return massToTheGram(Mass::grams(std::atoll(value.c_str())));
+    if (refusal.code != Code::OutOfRange) return std::nullopt;
+    if (isWholeGrams(refusal)) {
+        if (name == "low") return massTyped(Mass::grams(std::atoll(value.c_str())));
+        if (name == "high") return typedWithUnit(value);
+    } else if (name == "low" && value != "0" && refusal.value("high").empty()) {
+        if (ofMass && isDigits(value)) return shownPortion(std::atof(value.c_str())).text();
+        if (refusal.field.ends_with("_mm")) return shownLength(std::atof(value.c_str())).text();
+    }
+    return std::nullopt;
 }
 
 }  // namespace
@@ -437,19 +449,10 @@ QString sentence(const Refusal& refusal) {
         text = text.arg(refusal.field.empty()
                             ? QCoreApplication::translate("refusals", "What was given")
                             : fieldWord(refusal.field));
-    const bool masses = refusal.code == Code::OutOfRange && isWholeGrams(refusal);
     for (const auto& [name, value] : refusal.values) {
-        QString shown = name == "other" ? fieldWord(value) : fromUtf8(value);
-        if (name == "most_g")
-            shown =
-                ShownFigure{massTyped(Mass::grams(std::atoll(value.c_str()))), massUnit()}.text();
-        if (masses && name == "low") shown = massTyped(Mass::grams(std::atoll(value.c_str())));
-        if (masses && name == "high")
-            shown =
-                ShownFigure{massTyped(Mass::grams(std::atoll(value.c_str()))), massUnit()}.text();
-        if (name == "most_g" || name == "room_g" || name == "in_g" || name == "poured_g")
-            shown =
-                ShownFigure{massTyped(Mass::grams(std::atoll(value.c_str()))), massUnit()}.text();
+        const QString shown = name == "other"
+                                  ? fieldWord(value)
+                                  : inItsUnit(refusal, name, value).value_or(fromUtf8(value));
         text.replace(QLatin1Char('{') + fromUtf8(name) + QLatin1Char('}'), shown);
     }
     // A value nobody gave leaves no brackets behind.
@@ -460,46 +463,5 @@ QString sentence(const Refusal& refusal) {
     text.front() = text.front().toUpper();
     return text;
 }
-
-namespace {
-
-/// Why, in words for a person: SQLite's own and its statement are for a report. Of ours what stands
-/// before the point in the middle is meant to be read.
-QString whyText(const StorageError& error) {
-    if (error.sqliteCode == 0)
-        return fromUtf8(std::string_view(error.detail).substr(0, error.detail.find(" · ")));
-    // Two of SQLite's result codes; their numbers are part of its documented interface.
-    constexpr int outOfMemory = 7;
-    constexpr int ioError = 10;
-    switch (error.trouble) {
-        case Trouble::Damaged:
-            return say(QT_TRANSLATE_NOOP("refusals", "its pages do not fit together"));
-        case Trouble::NotWritable:
-            return say(
-                QT_TRANSLATE_NOOP("refusals", "it, or the folder it lies in, cannot be opened"));
-        default:
-            break;
-    }
-    switch (error.sqliteCode & 0xff) {
-        case outOfMemory:
-            return say(QT_TRANSLATE_NOOP("refusals", "the machine ran out of memory"));
-        case ioError:
-            return say(QT_TRANSLATE_NOOP("refusals", "the disk or its connection failed"));
-        default:
-            return say(QT_TRANSLATE_NOOP("refusals", "the file did not take it"));
-    }
-}
-
-}  // namespace
-
-QString sentence(const StorageError& error) {
-    QString text = say(troubleText(error.trouble));
-    if (error.trouble == Trouble::Newer)
-        return text.arg(fromUtf8(error.path), fromUtf8(error.detail));
-    if (text.contains(QLatin1String("%2"))) return text.arg(fromUtf8(error.path), whyText(error));
-    return text.arg(fromUtf8(error.path));
-}
-
-QString sentence(ReadOnlyWhy why) { return say(readOnlyText(why)); }
 
 }  // namespace combwright

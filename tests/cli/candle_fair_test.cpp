@@ -236,6 +236,18 @@ TEST_F(CandleFair, FromTheFirstEveningToTheFair) {
     EXPECT_EQ(on("check").exit, 0);
 }
 
+TEST_F(CandleFair, WhatIsAskedForAndIsNotThereIsSaidWithWhatThereIs) {
+    blocks();
+    const auto err = [this](const char* option, const char* value) {
+        return on("wax", {QString::fromLatin1(option), QString::fromLatin1(value)})
+            .err.toStdString();
+    };
+    EXPECT_THAT(err("--print", "nonsense"), AllOf(HasSubstr("nonsense"), HasSubstr("care-cards")));
+    EXPECT_THAT(err("--plan", "2027-12-12"),
+                AllOf(HasSubstr("No candles are wanted by 2027-12-12"), HasSubstr("2027-12-11")));
+    EXPECT_THAT(err("--plan", "12/11"), HasSubstr("no day of the calendar"));
+}
+
 TEST_F(CandleFair, WhatCannotBeIsRefusedAndLeavesNoTrace) {
     blocks();
     Season season = opened();

@@ -120,22 +120,25 @@ bool SheetPainter::need(double height) {
     return true;
 }
 
-void SheetPainter::title(const QString& words) {
+void SheetPainter::title(const QString& words, double under) {
     if (words.isEmpty()) return;
-    need(60);
+    // A head stands with what it is the head of, where a sheet holds both.
+    need(std::clamp(24 + under, 60.0, std::max(60.0, m_ground.height.value_or(0) - 90)));
     font(TextSize::Head, true);
     text(QRectF(0, m_y, m_width, 20), Qt::AlignLeft | Qt::AlignVCenter, words);
     m_y += 24;
 }
 
 void SheetPainter::paintBlock(const TextBlock& block) {
-    title(block.title);
     if (!block.strong.isEmpty()) return paintStrong(block);
-    font(block.small ? TextSize::Note : TextSize::Body);
+    const TextSize size = block.small ? TextSize::Note : TextSize::Body;
+    font(size);
     const double inset = block.caution ? 8 : 0;
     const QRectF room(inset, 0, m_width - 2 * inset, 10000);
     const QRectF bounds =
         m_painter.boundingRect(room, Qt::TextWordWrap | Qt::AlignLeft, block.text);
+    title(block.title, bounds.height() + 2 * inset + 8);
+    font(size);
     need(bounds.height() + 2 * inset + 8);
     if (block.caution) {
         m_painter.setPen(QPen(ink(), 1.2));
@@ -173,6 +176,7 @@ void SheetPainter::paintStrong(const TextBlock& block) {
         height += each.height() * 1.15;
     }
     layout.endLayout();
+    title(block.title, height + 8);
     need(height + 8);
     m_painter.setPen(ink());
     layout.draw(&m_painter, QPointF(0, m_y));

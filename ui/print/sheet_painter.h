@@ -48,7 +48,7 @@ class SheetPainter {
     const BlanksBlock* closingBlanks() const;
     void paintClosing(const BlanksBlock& block);
     bool need(double height);
-    void title(const QString& words);
+    void title(const QString& words, double under = 36);
 
     void paintBlock(const TextBlock& block);
     void paintStrong(const TextBlock& block);

@@ -1,6 +1,7 @@
 // Tables on sheets: heads repeated, groups kept together where a sheet holds them.
 #include <QCoreApplication>
 #include <algorithm>
+#include <numeric>
 
 #include "ui/print/cell_painter.h"
 #include "ui/print/rows_abreast.h"
@@ -93,6 +94,11 @@ void SheetPainter::paintBlock(const TableBlock& narrow) {
     std::vector<double> heights;
     for (const TableRow& row : table.rows) heights.push_back(rowHeight(table, row, edges));
     const double first = heights.empty() ? 0 : heights.front();
+    // A short table that closes with its sum is read as one: it is not torn where a sheet holds it.
+    if (!table.rows.empty() && table.rows.back().below == Rule::Double && m_ground.height) {
+        const double whole = std::accumulate(heights.begin(), heights.end(), 24.0 + 29.0 + 3.0);
+        if (whole <= *m_ground.height / 3) need(whole);
+    }
     if (!table.title.isEmpty()) need(24 + 29 + first + 2 * table.rowMm * unitsPerMm);
     title(table.title);
     need(29 + first);

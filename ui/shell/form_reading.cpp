@@ -170,6 +170,10 @@ bool readField(Session& session, QLineEdit* field, std::optional<Count>& value) 
 }
 
 bool readField(Session& session, QLineEdit* field, std::optional<Number>& value) {
+    if (!readsAs(field->text(), value) && typedNumber(field->text().trimmed() + QLatin1Char('0')))
+        return notRead(session, field,
+                       readWord("%1: \"%2\" can be read in two ways, for three digits behind a "
+                                "point may be thousands. Write two digits behind it, or four."));
     return readsAs(field->text(), value) ||
            notRead(session, field,
                    readWord("%1: \"%2\" is no number. Write 3 or 1.5, or leave it empty."));
@@ -191,8 +195,8 @@ bool readField(Session& session, QLineEdit* field, std::optional<Temperature>& v
 bool readField(Session& session, QLineEdit* field, std::optional<Length>& value) {
     return readsAs(typedAsShown(field), value) ||
            notRead(session, field,
-                   readWord("%1: \"%2\" is no length. Write 225 mm or 8.9 in, or leave it "
-                            "empty."));
+                   readWord("%1: \"%2\" is no length. Write 225 mm, 8.9 in or 2 3/4 in, or "
+                            "leave it empty."));
 }
 
 bool readField(Session& session, QLineEdit* field, std::optional<Money>& value) {

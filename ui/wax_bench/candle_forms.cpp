@@ -150,9 +150,9 @@ bool askToFinish(QWidget* parent, Session& session, Day on) {
     auto* note = form.line(candleForm("Note"), "note", candleForm("may stay empty"));
     auto* comes = form.say(QStringLiteral(" "));
     comes->setObjectName(QStringLiteral("outlook"));
-    form.say(
-        candleForm("On the label: trim the wick to 6 mm, never leave it burning, on a plate, "
-                   "away from children and animals."));
+    form.say(candleForm("On the label: trim the wick to %1, never leave it burning, on a plate, "
+                        "away from children and animals.")
+                 .arg(shownLength(trimmedWickMm).text()));
     form.fitWith(pour, [&] {
         for (const PourShown& each : bench.unfinished) {
             if (chosenId<Pour>(pour) != each.pour.id) continue;

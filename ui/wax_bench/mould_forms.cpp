@@ -24,8 +24,16 @@ QString burnCaution() {
         "not sold before one was burnt to the end, watched, on a plate.");
 }
 
-/// What water, or the size, says a cavity holds: either, never both.
-enum class VolumeBy { Water = 100, Said = 101, Nobody = 102 };
+/// What water, the scales or the size say a cavity holds: one of them.
+enum class VolumeBy { Water = 100, Said = 101, Nobody = 102, Scales = 103 };
+
+/// A candle is weighed in grams: a figure alone is no kilograms.
+bool readCandle(const QString& text, std::optional<Mass>& mass) {
+    std::optional<Number> grams;
+    if (!readsAs(text, grams)) return readsAs(text, mass);
+    mass = grams ? std::optional(Mass::roundedGrams(grams->value())) : std::nullopt;
+    return true;
+}
 
 AddMould addLike(const Mould& mould, Day on) {
     AddMould deed;
@@ -45,6 +53,7 @@ AddMould addLike(const Mould& mould, Day on) {
     deed.wickLength = mould.wickLength;
     deed.cycles = mould.cycles;
     deed.setHours = mould.setHours;
+    deed.oneWeighs = mould.oneWeighs;
     deed.note = mould.note;
     return deed;
 }
@@ -72,8 +81,10 @@ bool askToAddMould(QWidget* parent, Session& session, Day on) {
     by->addItem(mouldForm("from its size: round and straight"),
                 static_cast<int>(MouldShape::Cylinder));
     by->addItem(mouldForm("from its size: taper"), static_cast<int>(MouldShape::Taper));
+    by->addItem(mouldForm("what one candle weighs"), static_cast<int>(VolumeBy::Scales));
     by->addItem(mouldForm("nobody knows yet"), static_cast<int>(VolumeBy::Nobody));
     auto* volume = form.line(mouldForm("Water in g, or ml"), "volume", mouldForm("47"));
+    auto* weighs = form.line(mouldForm("One candle, in g"), "one_weighs", mouldForm("310"));
     auto* across = form.line(mouldForm("Across at the foot"), "diameter", shownLength(76.2).text());
     auto* tip = form.line(mouldForm("Across at the tip"), "tip", shownLength(15).text());
     auto* height = form.line(mouldForm("High"), "height", shownLength(69.9).text());
@@ -98,7 +109,10 @@ bool askToAddMould(QWidget* parent, Session& session, Day on) {
         draft.since = on;
         std::optional<Number> number;
         if (!shaped()) {
-            if (!is(VolumeBy::Nobody)) readsAs(volume->text(), number);
+            if (is(VolumeBy::Scales))
+                readCandle(weighs->text(), draft.oneWeighs);
+            else if (!is(VolumeBy::Nobody))
+                readsAs(volume->text(), number);
             if (number && number->value() > 0) draft.volume = number;
             draft.measured = is(VolumeBy::Water);
         } else {
@@ -112,7 +126,8 @@ bool askToAddMould(QWidget* parent, Session& session, Day on) {
     };
     form.fitWith(kind, [&] { form.showField(called, !chosenId<GoodsKind>(kind)); });
     form.fitWith(by, [&] {
-        form.showField(volume, !shaped() && !is(VolumeBy::Nobody));
+        form.showField(volume, is(VolumeBy::Water) || is(VolumeBy::Said));
+        form.showField(weighs, is(VolumeBy::Scales));
         form.showField(height, shaped());
         form.showField(tip, chosen<MouldShape>(by) == MouldShape::Taper && shaped());
         look();
@@ -122,7 +137,7 @@ bool askToAddMould(QWidget* parent, Session& session, Day on) {
         form.showField(madeOf, goes);
         form.sayAgain(mind, goes ? burnCaution() : QString());
     });
-    for (QLineEdit* each : {volume, across, tip, height, hours})
+    for (QLineEdit* each : {volume, weighs, across, tip, height, hours})
         QObject::connect(each, &QLineEdit::textChanged, &form, look);
     form.beginIn(name);
     form.keepDraft(QStringLiteral("wax mould"));
@@ -134,7 +149,10 @@ bool askToAddMould(QWidget* parent, Session& session, Day on) {
         if (!readField(session, cavities, many)) return false;
         deed.cavities = many.value_or(Count(0));
         if (!shaped()) {
-            if (!is(VolumeBy::Nobody) && !readField(session, volume, deed.volume)) return false;
+            // In grams, or with its unit.
+            if (is(VolumeBy::Scales) && !readCandle(weighs->text(), deed.oneWeighs))
+                return readField(session, weighs, deed.oneWeighs);
+            if (volume->isVisible() && !readField(session, volume, deed.volume)) return false;
             // Who says "by water" says what it weighed.
             if (is(VolumeBy::Water))
                 deed.measured = true;

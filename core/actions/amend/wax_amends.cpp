@@ -87,7 +87,14 @@ Result<void> settleHeat(Write&, const HeatSession& before, HeatSession& after) {
 Result<void> settleWaxBlock(Write& file, const WaxBlock&, WaxBlock& after) {
     if (auto ok = demandBlock(file, after); !ok) return asRecord(ok);
     file.change(after);
-    if (auto ok = demandBlockLedger(file, after.id, "mass_g"); !ok) return asRecord(ok);
+    if (auto ok = demandBlockLedger(file, after.id, "mass_g"); !ok) {
+        if (ok.error().code != Code::TooMany) return asRecord(ok);
+        const BlockLedger ledger = blockLedger(file, after, *parseDay("9999-12-31"));
+        return Refusal{
+            Code::TooMany,
+            "mass_g",
+            {{"block", after.name.text()}, {"went_g", std::to_string(ledger.used.grams())}}};
+    }
     return demandBatchLedger(file, after.batch, "mass_g");
 }
 
@@ -186,7 +193,7 @@ Result<void> settlePropolis(Write& file, const PropolisMove&, PropolisMove& afte
     if (auto ok = demandWax(after.mass, "mass_g", true); !ok) return ok;
     if (after.price && after.went != PropolisWent::Sold) return against("price", "went");
     file.change(after);
-    return demandPropolis(file, "mass_g");
+    return demandPropolis(file, after.id, "mass_g");
 }
 
 Result<void> settleProject(Write& file, const HiveProject& before, HiveProject& after) {

@@ -31,18 +31,6 @@ std::vector<Id<Frame>> idsOfFrames(const std::vector<Frame>& frames) {
     return ids;
 }
 
-/// The comb is gone, and with it everything that was known of it.
-void takeCombOut(Frame& frame) {
-    frame.comb = Comb::Bare;
-    frame.faults = faultsOfWood(frame.faults);
-    frame.drawnYear.reset();
-    frame.wet.reset();
-    frame.filledA.reset();
-    frame.filledB.reset();
-    frame.capped.reset();
-    frame.frozen.reset();
-}
-
 /// Combs that go into the pot together, by kind.
 class Pot {
   public:
@@ -128,6 +116,17 @@ std::string withoutFaults(const std::string& faults, std::string_view gone) {
 }
 
 }  // namespace
+
+void takeCombOut(Frame& frame) {
+    frame.comb = Comb::Bare;
+    frame.faults = faultsOfWood(frame.faults);
+    frame.drawnYear.reset();
+    frame.wet.reset();
+    frame.filledA.reset();
+    frame.filledB.reset();
+    frame.capped.reset();
+    frame.frozen.reset();
+}
 
 const Fields& JudgeFrames::fields() {
     static const Fields all = describe(

@@ -27,6 +27,9 @@ struct JudgeFrames {
     Result<Answer> perform(Write& file) const;
 };
 
+/// The comb is gone, and with it everything that was known of it.
+void takeCombOut(Frame& frame);
+
 enum class FrameWork { Repaired, Refitted, Scraped, Melted, Burnt, Sold };
 template <>
 struct Choices<FrameWork> {

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/actions/storeroom/frame_work.h"
 #include "core/actions/storeroom/quarantine.h"
 #include "core/actions/wax/wax_rules.h"
 #include "core/storage/queries/holds.h"
@@ -66,6 +67,40 @@ Result<void> addBench(const Read& file, RawWaxSource kind, Day on,
     return {};
 }
 
+/// Combs cut out of a box, said with the batch: its frames are bare since. What the frames' own
+/// work cut out waits on the bench already, and is not taken a second time.
+void cutOut(Write& file, const WaxBatch& batch, const std::vector<WaxSource>& sources) {
+    std::optional<Id<Box>> box;
+    for (const WaxSource& each : sources) {
+        if (each.box && box) return;  // nobody said how many of which box
+        if (each.box) box = each.box;
+    }
+    if (!box || !batch.combs || batch.source != RawWaxSource::OldComb) return;
+    std::int64_t many = batch.combs->value();
+    for (const RawWax& heap : file.where<RawWax>({is("box", *box)})) {
+        const auto in = file.first<WaxSource>({is("raw_wax", heap.id)});
+        const bool here = !in || in->batch == batch.id;
+        if (here && heap.source == RawWaxSource::OldComb && heap.combs && heap.on <= batch.on)
+            many -= heap.combs->value();
+    }
+    const HeldThings held = heldThings(file, batch.on);
+    std::vector<Frame> combs;
+    for (Frame& frame : file.where<Frame>({is("box", *box), isUnknown("retired")})) {
+        const bool none = frame.comb == Comb::Bare || frame.comb == Comb::Foundation;
+        const bool other = batch.frameKind && frame.kind != *batch.frameKind;
+        if (!none && !other && !held.holds(frame)) combs.push_back(std::move(frame));
+    }
+    // Those that were to be melted anyway come first.
+    std::stable_partition(combs.begin(), combs.end(), [](const Frame& frame) {
+        return frame.verdict == Verdict::Melt || frame.verdict == Verdict::Refit;
+    });
+    for (Frame& frame : combs) {
+        if (many-- <= 0) return;
+        takeCombOut(frame);
+        file.change(frame);
+    }
+}
+
 }  // namespace
 
 const Fields& GatherWax::fields() {
@@ -108,6 +143,7 @@ Result<Id<WaxBatch>> GatherWax::perform(Write& file) const {
         each.batch = made.id;
         file.add(each);
     }
+    cutOut(file, made, sources);
     return made.id;
 }
 
@@ -150,7 +186,9 @@ Result<Id<WaxBatch>> KeepWax::perform(Write& file) const {
     auto found = file.find(batch);
     if (!found) return Refusal{Code::NotFound, "batch"};
     if (on < found->on) return Refusal{Code::BeforeItBegan, "on", {{"since", isoText(found->on)}}};
-    if (found->kept == kept) return Refusal{Code::NothingToDo, "kept"};
+    if (found->kept == kept)
+        return Refusal{
+            Code::NothingToDo, "kept", {{"since", isoText(found->keptSince.value_or(found->on))}}};
     found->kept = kept;
     found->keptSince = on;
     file.change(*found);

@@ -8,11 +8,12 @@ namespace combwright {
 
 /// Wax that will go through the pot together. `runs` are runs whose cappings it is, "27-1, 27-2";
 /// `boxes` those whose comb was cut out, "M4, M7"; with `from_bench` all that the bench scraped or
-/// cut out and that is in no batch yet comes along. Refused with Taken for the name, OutOfRange for
-/// a mass or a number of combs that cannot be, NotFound under "runs" or "boxes", BeforeItBegan,
-/// Contradiction for old comb of a run and for wax kept before it came, and HeldBack for comb or
-/// cappings of what is quarantined or was found dead unexplained, also where only the hive is held
-/// whose honey ran: disease stays in wax.
+/// cut out and that is in no batch yet comes along. Old comb of one box, with the number of combs,
+/// leaves its frames bare. Refused with Taken for the name, OutOfRange for a mass or a number of
+/// combs that cannot be, NotFound under "runs" or "boxes", BeforeItBegan, Contradiction for old
+/// comb of a run and for wax kept before it came, and HeldBack for comb or cappings of what is
+/// quarantined or was found dead unexplained, also where only the hive is held whose honey ran:
+/// disease stays in wax.
 struct GatherWax {
     static constexpr std::string_view name = "gather-wax";
     using Answer = Id<WaxBatch>;

@@ -9,7 +9,7 @@ const Fields& CastBlock::fields() {
         describe(field<&CastBlock::on>("on"), field<&CastBlock::block>("name"),
                  field<&CastBlock::batch>("batch"), field<&CastBlock::shade>("shade"),
                  known<&CastBlock::mass>("mass"), field<&CastBlock::supplier>("supplier"),
-                 field<&CastBlock::note>("note"));
+                 field<&CastBlock::fromCandles>("from_candles"), field<&CastBlock::note>("note"));
     return all;
 }
 
@@ -21,6 +21,7 @@ Result<Id<WaxBlock>> CastBlock::perform(Write& file) const {
     made.shade = shade;
     made.mass = mass;
     made.supplier = supplier;
+    made.fromCandles = fromCandles;
     made.note = note;
     if (auto ok = demandBlock(file, made); !ok) return ok.error();
     file.add(made);

@@ -6,9 +6,10 @@
 
 namespace combwright {
 
-/// A clean block of a batch, or one that was bought. Refused with Taken for the name, OutOfRange
-/// for a mass that cannot be, BeforeItBegan, Closed where the batch went together with another, and
-/// TooMany "mass_g" where more clean wax would have come out than went in.
+/// A clean block of a batch, one cast of failed pieces and sprues, or one that was bought. Refused
+/// with Taken for the name, OutOfRange for a mass that cannot be, BeforeItBegan, Closed where the
+/// batch went together with another, and TooMany "mass_g" where more clean wax would have come out
+/// than went in.
 struct CastBlock {
     static constexpr std::string_view name = "cast-block";
     using Answer = Id<WaxBlock>;
@@ -18,6 +19,7 @@ struct CastBlock {
     WaxShade shade;
     std::optional<Known<Mass>> mass;
     std::string supplier;
+    std::optional<bool> fromCandles;  ///< of failed pieces and sprues
     std::string note;
     static const Fields& fields();
     Result<Answer> perform(Write& file) const;

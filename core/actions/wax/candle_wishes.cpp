@@ -61,7 +61,7 @@ const Fields& SetEvenings::fields() {
 }
 
 Result<std::vector<Id<FreeEvening>>> SetEvenings::perform(Write& file) const {
-    if (to < from) return Refusal{Code::Contradiction, "to_day", {{"other", "from_day"}}};
+    if (to < from) return liesBefore("to_day", to, "from_day", from);
     if (from + days(366) < to)
         return Refusal{Code::OutOfRange, "to_day", {{"high", isoText(from + days(366))}}};
     if (cycles && cycles->value() < 1) return Refusal{Code::OutOfRange, "cycles", {{"low", "1"}}};

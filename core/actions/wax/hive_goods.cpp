@@ -42,7 +42,7 @@ Result<Id<PropolisMove>> NotePropolis::perform(Write& file) const {
     if (price && went != PropolisWent::Sold)
         return Refusal{Code::Contradiction, "price", {{"other", "went"}}};
     file.add(move);
-    if (auto ok = demandPropolis(file, "mass_g"); !ok) return ok.error();
+    if (auto ok = demandPropolis(file, move.id, "mass_g"); !ok) return ok.error();
     return move.id;
 }
 

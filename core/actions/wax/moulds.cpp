@@ -14,7 +14,7 @@ const Fields& AddMould::fields() {
                  field<&AddMould::oneWay>("one_way"), field<&AddMould::madeOf>("made_of"),
                  field<&AddMould::wick>("wick"), field<&AddMould::wickLength>("wick_length"),
                  field<&AddMould::cycles>("cycles"), field<&AddMould::setHours>("set_hours"),
-                 field<&AddMould::note>("note"));
+                 field<&AddMould::oneWeighs>("one_weighs"), field<&AddMould::note>("note"));
     return all;
 }
 
@@ -35,6 +35,7 @@ Result<Id<Mould>> AddMould::perform(Write& file) const {
     made.wickLength = wickLength;
     made.cycles = cycles;
     made.setHours = setHours;
+    made.oneWeighs = oneWeighs;
     made.since = on;
     made.note = note;
     if (auto ok = demandMould(file, made); !ok) return ok.error();

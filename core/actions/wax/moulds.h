@@ -7,7 +7,8 @@
 namespace combwright {
 
 /// Moulds alike, or holders that are poured once and go with the candle. The volume of one cavity
-/// as water showed it, or its shape and size; one of them is needed before wax can be reckoned.
+/// as water showed it, its shape and size, or what a candle of it weighs, which stands above both;
+/// one of them is needed before wax can be reckoned.
 /// Refused with Taken for the name, OutOfRange for no cavity, no volume or no size, Contradiction
 /// for a volume beside a size, Missing for a taper without its tip or with nothing that tells a
 /// volume, NotAChoice for goods that are no candle.
@@ -30,6 +31,7 @@ struct AddMould {
     std::optional<Length> wickLength;
     std::optional<Count> cycles;
     std::optional<Number> setHours;
+    std::optional<Mass> oneWeighs;  ///< a candle of it, weighed
     std::string note;
     static const Fields& fields();
     Result<Answer> perform(Write& file) const;

@@ -77,7 +77,8 @@ Result<Id<Pour>> FinishCandles::perform(Write& file) const {
     const std::optional<Day>& meant = work == CandleWork::Released  ? poured->released
                                       : work == CandleWork::Trimmed ? poured->trimmed
                                                                     : poured->labelled;
-    if (meant && !broke) return Refusal{Code::NothingToDo, "candle_work"};
+    if (meant && !broke)
+        return Refusal{Code::NothingToDo, "candle_work", {{"since", isoText(*meant)}}};
     done(poured->released);
     if (work != CandleWork::Released) done(poured->trimmed);
     if (work == CandleWork::Labelled) done(poured->labelled);

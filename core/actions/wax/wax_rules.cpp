@@ -36,6 +36,12 @@ std::string gramsText(Mass mass) { return std::to_string(mass.grams()); }
 
 }  // namespace
 
+Refusal liesBefore(const char* field, Day day, const char* other, Day before) {
+    return {Code::Contradiction,
+            field,
+            {{"other", other}, {"day", isoText(day)}, {"before", isoText(before)}}};
+}
+
 Result<void> demandWax(const std::optional<Known<Mass>>& mass, const std::string& field,
                        bool needed) {
     const bool said = mass && mass->value;
@@ -159,6 +165,9 @@ Result<void> demandBlock(const Read& file, const WaxBlock& block) {
     if (auto ok = demandWax(block.mass, "mass_g"); !ok) return ok.error();
     if (block.mass && block.mass->value && *block.mass->value <= Mass())
         return Refusal{Code::OutOfRange, "mass_g", {{"low", "1"}}};
+    if (block.fromCandles == true && (block.batch || !block.supplier.empty()))
+        return Refusal{
+            Code::Contradiction, "from_candles", {{"other", block.batch ? "batch" : "supplier"}}};
     if (!block.batch) return {};
     // Of the own batch or bought, not both.
     if (!block.supplier.empty())
@@ -196,6 +205,9 @@ Result<void> demandVolume(const Mould& mould) {
     };
     if (!above(mould.diameter)) return Refusal{Code::OutOfRange, "diameter_mm", {{"low", "0.1"}}};
     if (!above(mould.height)) return Refusal{Code::OutOfRange, "height_mm", {{"low", "0.1"}}};
+    if (mould.oneWeighs &&
+        (*mould.oneWeighs < Mass::grams(1) || *mould.oneWeighs > Mass::grams(100'000)))
+        return Refusal{Code::OutOfRange, "one_weighs_g", {{"low", "1"}, {"high", "100000"}}};
     const bool sized = mould.diameter || mould.height || mould.tip;
     if (mould.volume) {
         if (mould.volume->value() <= 0 || mould.volume->value() > 100'000)
@@ -207,6 +219,7 @@ Result<void> demandVolume(const Mould& mould) {
         return {};
     }
     if (mould.measured == true) return Refusal{Code::Missing, "volume_ml"};
+    if (mould.oneWeighs) return {};
     if (!mould.shape || *mould.shape == MouldShape::Other) {
         // Nothing tells how much it holds: it may be written down, wax for it must then be said.
         return sized ? Result<void>(Refusal{Code::Missing, "shape"}) : Result<void>();
@@ -224,7 +237,13 @@ Result<void> demandVolume(const Mould& mould) {
 }  // namespace
 
 Result<void> demandMould(const Read& file, const Mould& mould) {
-    if (auto ok = demandNameFree(file, mould); !ok) return ok.error();
+    // The name of one that is gone is free from that day on.
+    for (const Mould& each : file.where<Mould>({is("name", mould.name)})) {
+        const bool before = each.gone && *each.gone <= mould.since;
+        const bool after = mould.gone && *mould.gone <= each.since;
+        if (each.id != mould.id && !before && !after)
+            return Refusal{Code::Taken, "name", {{"name", mould.name.text()}}};
+    }
     if (mould.cavities.value() < 1 || mould.cavities.value() > 10'000)
         return Refusal{Code::OutOfRange, "cavities", {{"low", "1"}, {"high", "10000"}}};
     if (auto ok = demandVolume(mould); !ok) return ok.error();
@@ -395,7 +414,7 @@ Result<void> demandWish(const Read& file, const CandleWish& wish) {
     if (auto ok = demandCandle(file, wish.kind); !ok) return ok.error();
     if (wish.count.value() < 1 || wish.count.value() > 1'000'000)
         return Refusal{Code::OutOfRange, "count", {{"low", "1"}, {"high", "1000000"}}};
-    if (wish.by < wish.on) return Refusal{Code::Contradiction, "wanted_by", {{"other", "on"}}};
+    if (wish.by < wish.on) return liesBefore("wanted_by", wish.by, "on", wish.on);
     if (const auto shades = readShades(wish.shades); !shades) return shades.error();
     return {};
 }
@@ -412,7 +431,10 @@ Result<std::array<bool, 7>> readWeekdays(std::string_view line) {
         std::transform(part.begin(), part.end(), part.begin(),
                        [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
         const auto found = std::find(names.begin(), names.end(), part);
-        if (found == names.end()) return Refusal{Code::WrongType, "weekdays", {{"value", part}}};
+        if (found == names.end())
+            return Refusal{Code::WrongType,
+                           "weekdays",
+                           {{"value", part}, {"wanted", "mon, tue, wed, thu, fri, sat, sun"}}};
         meant[static_cast<std::size_t>(found - names.begin())] = true;
     }
     return meant;
@@ -420,11 +442,21 @@ Result<std::array<bool, 7>> readWeekdays(std::string_view line) {
 
 std::size_t weekdayOf(Day day) { return (std::chrono::weekday(day).iso_encoding() - 1) % 7; }
 
-Result<void> demandPropolis(const Read& file, const std::string& field) {
+Result<void> demandPropolis(const Read& file, Id<PropolisMove> asked, const std::string& field) {
+    std::optional<Day> worst;
+    std::int64_t least = 0;
     for (const PropolisMove& move : file.all<PropolisMove>())
-        if (const auto left = propolisLeft(file, move.on); left < 0)
-            return Refusal{Code::TooMany, field, {{"on", isoText(move.on)}}};
-    return {};
+        if (const auto left = propolisLeft(file, move.on); left < least) {
+            least = left;
+            worst = move.on;
+        }
+    if (!worst) return {};
+    Refusal refusal{Code::TooMany, field, {{"over_on", isoText(*worst)}}};
+    const auto move = file.find(asked);
+    const auto mass = move ? atMost(move->mass) : std::nullopt;
+    const Mass most = Mass::grams(std::max<std::int64_t>((mass ? mass->grams() : 0) + least, 0));
+    refusal.values.emplace_back("most", gramsText(most));
+    return refusal;
 }
 
 Result<void> demandProject(const Read& file, const HiveProject& project) {
@@ -436,7 +468,7 @@ Result<void> demandProject(const Read& file, const HiveProject& project) {
     if (project.off && !project.putOn) return Refusal{Code::Missing, "put_on"};
     if (project.lidded && !project.off) return Refusal{Code::Missing, "taken_off"};
     if (project.wantedBy && *project.wantedBy < project.on)
-        return Refusal{Code::Contradiction, "wanted_by", {{"other", "on"}}};
+        return liesBefore("wanted_by", *project.wantedBy, "on", project.on);
     if (auto ok = demandWax(project.net, "net_g"); !ok) return ok.error();
     std::optional<Day> before;
     const std::pair<const std::optional<Day>*, const char*> steps[] = {

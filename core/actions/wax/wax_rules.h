@@ -95,14 +95,18 @@ Result<void> demandBurnt(const Mould& mould, const std::optional<Known<Mass>>& b
 Result<std::vector<WaxUse>> readWaxDrawn(const Read& file, std::string_view line, Day on,
                                          const std::optional<Mass>& needed);
 
+/// A day before the one it cannot lie before: Contradiction, with both days.
+Refusal liesBefore(const char* field, Day day, const char* other, Day before);
+
 Result<void> demandWish(const Read& file, const CandleWish& wish);
 /// Monday is the first; all seven where nothing is said. Refused with WrongType "weekdays".
 Result<std::array<bool, 7>> readWeekdays(std::string_view line);
 /// 0 is Monday.
 std::size_t weekdayOf(Day day);
 
-/// Refused with TooMany under `field` where at any time more propolis went than there was.
-Result<void> demandPropolis(const Read& file, const std::string& field);
+/// Refused with TooMany under `field` where at any time more propolis went than there was: with the
+/// day, and how much of the move asked for there was at the most.
+Result<void> demandPropolis(const Read& file, Id<PropolisMove> asked, const std::string& field);
 Result<void> demandProject(const Read& file, const HiveProject& project);
 /// Refused with HeldBack where the hive is quarantined, or held for another reason and none is
 /// given.

@@ -5,11 +5,11 @@
 namespace combwright {
 
 const Fields& WaxBlock::fields() {
-    static const Fields all =
-        describe(ownId<&WaxBlock::id>(), field<&WaxBlock::name>("name"),
-                 field<&WaxBlock::batch>("batch"), field<&WaxBlock::on>("on_day"),
-                 field<&WaxBlock::shade>("shade"), known<&WaxBlock::mass>("mass"),
-                 field<&WaxBlock::supplier>("supplier"), field<&WaxBlock::note>("note"));
+    static const Fields all = describe(
+        ownId<&WaxBlock::id>(), field<&WaxBlock::name>("name"), field<&WaxBlock::batch>("batch"),
+        field<&WaxBlock::on>("on_day"), field<&WaxBlock::shade>("shade"),
+        known<&WaxBlock::mass>("mass"), field<&WaxBlock::supplier>("supplier"),
+        field<&WaxBlock::note>("note"), field<&WaxBlock::fromCandles>("from_candles"));
     return all;
 }
 

@@ -18,6 +18,7 @@ struct WaxBlock {
     std::optional<Known<Mass>> mass;
     std::string supplier;
     std::string note;
+    std::optional<bool> fromCandles;  ///< of failed pieces and sprues: no new wax
     static const Fields& fields();
 };
 

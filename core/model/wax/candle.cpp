@@ -3,16 +3,17 @@
 namespace combwright {
 
 const Fields& Mould::fields() {
-    static const Fields all = describe(
-        ownId<&Mould::id>(), field<&Mould::name>("name"), field<&Mould::kind>("goods_kind"),
-        field<&Mould::cavities>("cavities"), field<&Mould::volume>("volume_ml"),
-        field<&Mould::measured>("measured"), field<&Mould::shape>("shape"),
-        field<&Mould::diameter>("diameter"), field<&Mould::tip>("tip"),
-        field<&Mould::height>("height"), field<&Mould::oneWay>("one_way"),
-        field<&Mould::madeOf>("made_of"), field<&Mould::wick>("wick"),
-        field<&Mould::wickLength>("wick_length"), field<&Mould::cycles>("cycles"),
-        field<&Mould::setHours>("set_hours"), field<&Mould::since>("since"),
-        field<&Mould::gone>("gone"), field<&Mould::note>("note"));
+    static const Fields all =
+        describe(ownId<&Mould::id>(), field<&Mould::name>("name"),
+                 field<&Mould::kind>("goods_kind"), field<&Mould::cavities>("cavities"),
+                 field<&Mould::volume>("volume_ml"), field<&Mould::measured>("measured"),
+                 field<&Mould::shape>("shape"), field<&Mould::diameter>("diameter"),
+                 field<&Mould::tip>("tip"), field<&Mould::height>("height"),
+                 field<&Mould::oneWay>("one_way"), field<&Mould::madeOf>("made_of"),
+                 field<&Mould::wick>("wick"), field<&Mould::wickLength>("wick_length"),
+                 field<&Mould::cycles>("cycles"), field<&Mould::setHours>("set_hours"),
+                 field<&Mould::since>("since"), field<&Mould::gone>("gone"),
+                 field<&Mould::note>("note"), field<&Mould::oneWeighs>("one_weighs"));
     return all;
 }
 

@@ -35,6 +35,7 @@ struct Mould {
     Day since;
     std::optional<Day> gone;
     std::string note;
+    std::optional<Mass> oneWeighs;  ///< a candle of it on the scales: above volume and size
     static const Fields& fields();
 };
 

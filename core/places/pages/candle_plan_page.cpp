@@ -30,10 +30,6 @@ TextBlock candleLines(const QString& title, const QStringList& lines) {
     return block;
 }
 
-QString metresText(double metres) {
-    return QLocale().toString(metres, 'f', 1) + QStringLiteral(" m");
-}
-
 QString waxLeftText(const std::vector<ShadeOfWax>& left) {
     QStringList parts;
     for (const ShadeOfWax& each : left)
@@ -128,8 +124,8 @@ QStringList wickLines(const CandleEvenings& plan) {
     QStringList lines;
     for (const auto& [size, left] : plan.needs.wickLeftM) {
         if (size.empty()) continue;
-        lines << (left < 0 ? planSay("%1: %2 short").arg(fromUtf8(size), metresText(-left))
-                           : planSay("%1: %2 left").arg(fromUtf8(size), metresText(left)));
+        lines << (left < 0 ? planSay("%1: %2 short").arg(fromUtf8(size), wickText(-left))
+                           : planSay("%1: %2 left").arg(fromUtf8(size), wickText(left)));
     }
     return lines;
 }
@@ -140,8 +136,8 @@ TableBlock eveningsTable(const CandleEvenings& plan) {
     table.columns = {{planSay("evening"), 1.4, false}};
     for (const CandleWanted& want : plan.wants)
         table.columns.push_back({fromUtf8(want.what), 1, true});
-    table.columns.push_back({planSay("out"), 1.2, false});
-    table.columns.push_back({planSay("good / failed"), 1.8, false});
+    table.columns.push_back({planSay("out"), 1.2, true});
+    table.columns.push_back({planSay("good / failed"), 1.8, true});
     table.rowMm = 9;
     for (const PouringEvening& evening : plan.plan.evenings) {
         TableRow row;
@@ -192,7 +188,8 @@ QString finishingText(const CandleEvenings& plan) {
 Page candlePlanPage(const Read& file, const CandleEvenings& plan) {
     const QString what = plan.date.whatFor.empty() ? planSay("the day they are wanted")
                                                    : fromUtf8(plan.date.whatFor);
-    Page page = roomPaper(file, planSay("Candle plan: %1").arg(what), dayText(plan.date.by));
+    Page page = roomPaper(file, planSay("Candle plan: %1").arg(what),
+                          planSay("printed %1").arg(dayText(plan.on)));
     page.blocks.emplace_back(
         candleLines({}, {planSay("%1 candles wanted by %2; %3 evenings free for pouring.")
                              .arg(QString::number(wishedInAll(plan)), dayText(plan.date.by),

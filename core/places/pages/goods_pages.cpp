@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <QLocale>
 #include <QStringList>
+#include <functional>
 
 #include "core/places/pages/room_paper.h"
 #include "core/words/figures.h"
@@ -148,25 +149,37 @@ TableBlock totalsTable(const QString& title, const QString& head, const std::str
     return table;
 }
 
-TextBlock bulkBlock(const Sales& sales) {
+TextBlock bulkBlock(const QString& title, const BulkTotals& bulk, const std::string& sign,
+                    const std::function<QString(Mass)>& mass) {
     TextBlock block;
-    block.title = goodsSay("Honey in bulk");
-    const auto mass = [](Mass grams) {
-        return massText(static_cast<double>(grams.grams()), How::Weighed);
-    };
+    block.title = title;
     QStringList parts;
-    const BulkTotals& bulk = sales.bulk;
     if (bulk.sold > Mass{}) parts << goodsSay("%1 sold").arg(mass(bulk.sold));
     if (bulk.given > Mass{}) parts << goodsSay("%1 given").arg(mass(bulk.given));
     if (bulk.kept > Mass{}) parts << goodsSay("%1 kept").arg(mass(bulk.kept));
     if (bulk.broken > Mass{}) parts << goodsSay("%1 spilled").arg(mass(bulk.broken));
     if (bulk.cameBack > Mass{}) parts << goodsSay("%1 came back").arg(mass(bulk.cameBack));
     QString text = parts.join(QStringLiteral(", "));
-    text += goodsSay("; takings %1").arg(moneyText(bulk.takings, sales.currency));
+    text += goodsSay("; takings %1").arg(moneyText(bulk.takings, sign));
     if (bulk.unpriced > 0)
         text += goodsSay(", %1 sold without a price written down").arg(bulk.unpriced);
     block.text = text + QLatin1Char('.');
     return block;
+}
+
+/// Honey in bulk, wax and propolis, each where any of it went.
+void addBulk(Page& page, const Sales& sales) {
+    const std::string& sign = sales.currency;
+    const auto kilos = [](Mass mass) {
+        return massText(static_cast<double>(mass.grams()), How::Weighed);
+    };
+    if (sales.bulk.any)
+        page.blocks.emplace_back(bulkBlock(goodsSay("Honey in bulk"), sales.bulk, sign, kilos));
+    if (sales.wax.any)
+        page.blocks.emplace_back(bulkBlock(goodsSay("Wax"), sales.wax, sign, &massToTheGram));
+    if (sales.propolis.any)
+        page.blocks.emplace_back(
+            bulkBlock(goodsSay("Propolis"), sales.propolis, sign, &massToTheGram));
 }
 
 TextBlock wishesBlock(const Sales& sales) {
@@ -228,6 +241,7 @@ QString goodsStoryText(const GoodsShelf& shelf) {
     if (shelf.counted) parts << goodsSay("counted %1").arg(shortDayText(*shelf.counted));
     if (shelf.ofNoFilling > 0 && shelf.filled > 0)
         addStory(parts, shelf.ofNoFilling, "%1 of no known filling");
+    if (shelf.seconds > 0) addStory(parts, shelf.seconds, "beside them %1 seconds, not for sale");
     if (!shelf.written) parts << goodsSay("nothing written down");
     return parts.join(QStringLiteral(", "));
 }
@@ -377,7 +391,7 @@ Page priceCardsPage(const Read& file, const GoodsStock& stock) {
 Page salesPage(const Read& file, const Sales& sales) {
     Page page = roomPaper(file, goodsSay("Out of the door %1").arg(sales.year),
                           goodsSay("up to %1").arg(dayText(sales.until)));
-    if (!sales.all.any() && !sales.bulk.any) {
+    if (!sales.all.any() && !sales.bulk.any && !sales.wax.any && !sales.propolis.any) {
         TextBlock none;
         none.text = goodsSay("Nothing went out by what is written down.");
         page.blocks.emplace_back(none);
@@ -410,7 +424,7 @@ Page salesPage(const Read& file, const Sales& sales) {
         months.rows.push_back(std::move(row));
     }
     page.blocks.emplace_back(std::move(months));
-    if (sales.bulk.any) page.blocks.emplace_back(bulkBlock(sales));
+    addBulk(page, sales);
     if (!sales.fairs.empty()) page.blocks.emplace_back(fairsTable(sales));
     page.blocks.emplace_back(wishesBlock(sales));
     page.blocks.emplace_back(infantCautionBlock());

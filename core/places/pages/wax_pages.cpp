@@ -26,7 +26,7 @@ Cell waxCell(const QString& text, bool strong = false, const QString& second = {
 
 Cell waxMassCell(const std::optional<Mass>& mass, How how) {
     Cell cell;
-    cell.text = mass ? massRateFigure(static_cast<double>(mass->grams())) : QStringLiteral("?");
+    cell.text = mass ? waxFigure(static_cast<double>(mass->grams())) : QStringLiteral("?");
     if (mass) cell.how = how;
     return cell;
 }
@@ -110,14 +110,16 @@ TableBlock mouldsTable(const WaxBench& bench) {
 QString stocksText(const WaxBench& bench) {
     QStringList wick;
     for (const auto& [size, left] : bench.wick)
-        wick << QStringLiteral("%1 %2 m").arg(
-            fromUtf8(size),
-            QLocale().toString(static_cast<double>(left.count()) / 10'000.0, 'f', 1));
+        wick << fromUtf8(size) + QLatin1Char(' ') +
+                    wickText(static_cast<double>(left.count()) / 10'000.0);
     QString text = wick.isEmpty() ? benchSay("Wick: none written down.")
                                   : benchSay("Wick: %1.").arg(wick.join(QStringLiteral(", ")));
     text += QLatin1Char('\n') +
             benchSay("Propolis: %1.")
                 .arg(shownPortion(static_cast<double>(bench.propolis.grams())).text());
+    if (bench.returned > Mass())
+        text += QLatin1Char('\n') + benchSay("Failed pieces and sprues to be melted again: %1.")
+                                        .arg(massToTheGram(bench.returned));
     return text;
 }
 
@@ -157,7 +159,11 @@ void addProjects(Page& page, const Read& file, Day on) {
 /// "burns about 9 to 14 h"; empty where nobody knows what it weighs or how wide it is.
 QString burnsText(const MouldShown& mould) {
     if (!mould.burns) return {};
-    return benchSay("Burns about %1 to %2 hours.")
+    // By its mass: nobody has burnt one of it.
+    const bool assumed = std::none_of(mould.tests.begin(), mould.tests.end(),
+                                      [](const BurnTest& test) { return test.hours.has_value(); });
+    return (assumed ? benchSay("Burns about %1 to %2 hours, assumed from its mass.")
+                    : benchSay("Burns about %1 to %2 hours."))
         .arg(QString::number(std::lround(mould.burns->low)),
              QString::number(std::lround(mould.burns->high)));
 }
@@ -171,7 +177,7 @@ TableBlock stepsToWrite(const BatchShown* batch) {
                      {benchSay("out, %1").arg(massUnit()), 1, true},
                      {benchSay("warmest"), 1, false}};
     table.rowMm = 10;
-    for (const WaxWork work : {WaxWork::Dripped, WaxWork::Washed, WaxWork::Melted,
+    for (const WaxWork work : {WaxWork::Dripped, WaxWork::Pressed, WaxWork::Washed, WaxWork::Melted,
                                WaxWork::Strained, WaxWork::FootScraped, WaxWork::MeltedAgain}) {
         TableRow row;
         row.cells = {waxCell(word(word(work)), true), waxToWrite(), waxToWrite(), waxToWrite(),
@@ -181,9 +187,9 @@ TableBlock stepsToWrite(const BatchShown* batch) {
                 if (step.work != work) continue;
                 row.cells[1] = waxCell(shortDayText(step.on));
                 if (step.putIn && step.putIn->middle())
-                    row.cells[2] = waxCell(massRateFigure(*step.putIn->middle()));
+                    row.cells[2] = waxCell(waxFigure(*step.putIn->middle()));
                 if (step.cameOut && step.cameOut->middle())
-                    row.cells[3] = waxCell(massRateFigure(*step.cameOut->middle()));
+                    row.cells[3] = waxCell(waxFigure(*step.cameOut->middle()));
                 if (step.temperature)
                     row.cells[4] = waxCell(shownTemperature(step.temperature->celsius()).text());
             }
@@ -236,28 +242,38 @@ TableBlock waxYearTable(const WaxYear& year) {
     table.title = benchSay("Clean wax in %1, %2").arg(year.year).arg(massUnit());
     table.columns = {
         {QString(), 2.4, false}, {benchSay("in"), 1, true}, {benchSay("out"), 1, true}};
-    const auto line = [&table](const QString& what, double in, double out, bool strong = false) {
-        const auto figure = [](double grams) {
-            return grams == 0 ? QString() : massRateFigure(grams);
+    // To the gram, and summed as printed: what stands there can be added up by hand.
+    std::int64_t in = 0;
+    std::int64_t out = 0;
+    const auto row = [&table](const QString& what, std::int64_t came, std::int64_t went,
+                              bool strong = false) {
+        const auto figure = [](std::int64_t steps) {
+            return steps == 0 ? QString() : waxFineFigure(steps);
         };
-        TableRow row;
-        row.cells = {waxCell(what, strong), waxCell(figure(in), strong),
-                     waxCell(figure(out), strong)};
-        if (strong) row.below = Rule::Double;
-        table.rows.push_back(std::move(row));
+        TableRow made;
+        made.cells = {waxCell(what, strong), waxCell(figure(came), strong),
+                      waxCell(figure(went), strong)};
+        if (strong) made.below = Rule::Double;
+        table.rows.push_back(std::move(made));
+    };
+    const auto line = [&](const QString& what, double came, double went) {
+        in += waxFineSteps(came);
+        out += waxFineSteps(went);
+        row(what, waxFineSteps(came), waxFineSteps(went));
     };
     const WaxMoved& moved = year.moved;
+    const auto again = static_cast<double>(year.again.grams());
     line(benchSay("blocks at its start"), moved.openingG, 0);
     line(benchSay("cast from batches"), moved.castG, 0);
     line(benchSay("bought or given to us"), moved.broughtG, 0);
-    if (moved.returnedG > 0) line(benchSay("candles melted again"), moved.returnedG, 0);
+    if (moved.returnedG > 0) line(benchSay("cast of failed pieces and sprues"), moved.returnedG, 0);
     line(benchSay("poured"), 0, moved.pouredG);
-    line(benchSay("sold, given, traded, melted again"), 0, moved.givenG);
+    line(benchSay("sold, given, traded"), 0, moved.givenG - again);
+    if (again > 0) line(benchSay("blocks melted again"), 0, again);
     line(benchSay("lost"), 0, moved.lostG);
     if (year.balance) {
-        line(benchSay("in stock"), 0, year.balance->inStockG);
-        line(benchSay("closes at"), year.balance->inG, year.balance->outG + year.balance->inStockG,
-             true);
+        row(benchSay("in stock"), 0, in - out);
+        row(benchSay("closes at"), in, in, true);
     }
     return table;
 }
@@ -269,18 +285,13 @@ Page waxBalancePage(const Read& file, const WaxBench& bench) {
     QStringList lines;
     if (!year.balance)
         lines << benchSay("More went out than there was: a block is not written down.");
-    lines << benchSay("Raw wax weighed: %1; clean blocks of it: %2.")
+    lines << benchSay("Raw wax weighed: %1; clean blocks of it: %2, without what was clean before.")
                  .arg(waxText(year.raw), waxText(year.clean));
-    Mass returned;
-    for (const Pour& pour : file.all<Pour>())
-        if (yearOf(pour.on) == year.year && pour.on <= bench.on && pour.returned &&
-            pour.returned->middle())
-            returned = returned + Mass::roundedGrams(*pour.returned->middle());
-    if (returned > Mass())
+    if (year.returnedWaits > Mass())
         lines << benchSay(
-                     "Of what was poured %1 came back as failed pieces and sprues, to be "
-                     "melted again.")
-                     .arg(waxText(returned));
+                     "Beside the blocks, of what was poured: failed pieces and sprues to be "
+                     "melted again, %1.")
+                     .arg(massToTheGram(year.returnedWaits));
     if (year.honeyDrained > Mass())
         lines << benchSay("Honey that dripped out: %1.").arg(waxText(year.honeyDrained));
     if (year.crop)

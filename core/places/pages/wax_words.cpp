@@ -7,6 +7,7 @@
 #include <map>
 #include <utility>
 
+#include "core/trade/wax/wick.h"
 #include "core/words/clock_words.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
@@ -53,7 +54,7 @@ QString batchFromText(const BatchShown& batch) {
     for (const std::string& name : batch.from) names << fromUtf8(name);
     if (!names.isEmpty()) parts.last() += waxSay(" of %1").arg(names.join(QStringLiteral(", ")));
     if (own.shade) parts << shadeText(*own.shade);
-    if (own.state) parts << word(word(*own.state));
+    if (batch.state) parts << word(word(*batch.state));
     if (own.combs) parts << waxSay("%1 combs").arg(own.combs->value());
     return parts.join(QStringLiteral(", "));
 }
@@ -61,6 +62,8 @@ QString batchFromText(const BatchShown& batch) {
 QString batchMassText(const BatchShown& batch) {
     QStringList parts;
     if (batch.ledger.in) parts << waxSay("in %1").arg(waxText(*batch.ledger.in));
+    const bool since = batch.weighed && batch.raw && *batch.weighed != *batch.raw;
+    if (since) parts << waxSay("%1 on its way").arg(waxText(*batch.weighed));
     if (!batch.ledger.blocks.empty())
         parts << waxSay(batch.ledger.allWeighed ? "out %1" : "out %1 and what was not weighed")
                      .arg(waxText(batch.ledger.clean));
@@ -72,7 +75,8 @@ QString batchMassText(const BatchShown& batch) {
             share.low == share.high
                 ? waxSay("%1 %").arg(waxShare(share.likely))
                 : waxSay("%1 to %2 %").arg(waxShare(share.low), waxShare(share.high));
-        QString expected = waxSay("%1 expected").arg(range);
+        QString expected = since ? waxSay("%1 of %2 expected").arg(range, waxText(*batch.weighed))
+                                 : waxSay("%1 expected").arg(range);
         if (batch.yield->ownBatches > 0)
             expected +=
                 waxSay(", %1 of your own among it").arg(static_cast<int>(batch.yield->ownBatches));
@@ -87,8 +91,8 @@ QString batchWaitsText(const BatchShown& batch) {
             .arg(shortDayText(*batch.washedOn));
     if (batch.ledger.wentInto) return waxSay("Went together with another batch.");
     if (!batch.waits) return {};
-    const auto kept = batch.ledger.batch.kept;
-    const QString how = kept ? word(word(*kept)) : waxSay("nobody said how it is kept");
+    QString how = batch.kept ? word(word(*batch.kept)) : waxSay("nobody said how it is kept");
+    if (batch.keptSince) how = waxSay("%1 since %2").arg(how, shortDayText(*batch.keptSince));
     return waxSay(batch.days == 1 ? "Waits for the pot, 1 day: %2."
                                   : "Waits for the pot, %1 days: %2.")
         .replace(QStringLiteral("%1"), QString::number(batch.days))
@@ -102,7 +106,9 @@ QString mouldText(const MouldShown& mould) {
         text += waxSay(", %1 each (first pour %2)")
                     .arg(shownPortion(mould.mass->massG).text(),
                          shownPortion(mould.mass->firstPourG).text()) +
-                (mould.byWater ? waxSay(", by water") : waxSay(", by size"));
+                (mould.byScales  ? waxSay(", weighed")
+                 : mould.byWater ? waxSay(", by water")
+                                 : waxSay(", by size"));
     else
         text += waxSay(", nobody knows what one takes");
     if (mould.mould.oneWay == true)
@@ -320,7 +326,8 @@ Block waxSafetyBlock() {
 QStringList candleCareLines() {
     return {waxSay("Never leave it burning alone; keep it from children, animals and curtains."),
             waxSay("Stand it upright on something that does not burn, out of draughts."),
-            waxSay("Cut the wick to about 5 mm before you light it."),
+            waxSay("Cut the wick to about %1 before you light it.")
+                .arg(shownLength(trimmedWickMm).text()),
             waxSay("The first time let it burn until the pool is nearly as wide as the candle."),
             waxSay("Put it out before the flame comes near the foot. No water on burning wax."),
             waxSay("A white bloom is the wax's own; a soft cloth takes it off.")};

@@ -94,6 +94,15 @@ QString honeySentence(const StoryEntry& entry) {
              fromUtf8(entry.run), boxes);
 }
 
+QString projectSentence(const StoryEntry& entry) {
+    const HiveProject& project = *entry.project;
+    const QString name = fromUtf8(project.name.text());
+    const int pieces = static_cast<int>(project.pieces.value());
+    return entry.what == StoryEntry::What::ProjectOn
+               ? tale("%1 put on: %2 %3.").arg(name).arg(pieces).arg(word(word(project.what)))
+               : tale("%1 taken off.").arg(name);
+}
+
 QString holdSentence(const StoryEntry& entry) {
     const bool lifted = entry.what == StoryEntry::What::HoldLifted;
     const QString about = entry.boxes.empty() ? tale("The colony") : storyBoxNames(entry.boxes);
@@ -249,6 +258,9 @@ QString uncapitalised(const StoryEntry& entry) {
         case StoryEntry::What::MedicineIn:
         case StoryEntry::What::MedicineOut:
             return medicineSentence(entry);
+        case StoryEntry::What::ProjectOn:
+        case StoryEntry::What::ProjectOff:
+            return projectSentence(entry);
         case StoryEntry::What::HeldBack:
         case StoryEntry::What::HoldLifted:
             return holdSentence(entry);
@@ -333,6 +345,9 @@ QString storyKind(const StoryEntry& entry) {
         case StoryEntry::What::MedicineIn:
         case StoryEntry::What::MedicineOut:
             return tale("medicine");
+        case StoryEntry::What::ProjectOn:
+        case StoryEntry::What::ProjectOff:
+            return tale("comb");
         case StoryEntry::What::HeldBack:
         case StoryEntry::What::HoldLifted:
             return tale("hold");

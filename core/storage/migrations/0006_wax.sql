@@ -68,7 +68,8 @@ CREATE TABLE wax_block (
     mass_to_g INTEGER,
     mass_how TEXT,
     supplier TEXT,
-    note TEXT
+    note TEXT,
+    from_candles INTEGER
 ) STRICT;
 -- next
 CREATE TABLE wax_use (
@@ -104,7 +105,8 @@ CREATE TABLE mould (
     set_hours_millionths INTEGER,
     since TEXT NOT NULL,
     gone TEXT,
-    note TEXT
+    note TEXT,
+    one_weighs_g INTEGER
 ) STRICT;
 -- next
 CREATE TABLE burn_test (

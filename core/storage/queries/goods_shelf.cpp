@@ -148,6 +148,8 @@ GoodsShelf goodsShelf(const Read& file, const GoodsKind& kind, Day until) {
     }
     for (const Made& each : madeOf(file, kind.id))
         if (each.on <= until) shelf.filled += each.count;
+    for (const Pour& each : file.where<Pour>({is("goods_kind", kind.id)}))
+        if (each.on <= until && each.seconds) shelf.seconds += each.seconds->value();
     for (FillingLeft& each : shelf.fillings) each.filled = filled[each.bottling.number];
     std::erase_if(shelf.fillings, [](const FillingLeft& each) { return each.filled == 0; });
     for (const GoingOut& each : file.where<GoingOut>({is("goods_kind", kind.id)}))

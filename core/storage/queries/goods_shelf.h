@@ -35,6 +35,7 @@ struct GoodsShelf {
     std::int64_t corrected = 0;  ///< found by counts beyond what was reckoned; below 0: missing
     std::optional<Day> counted;  ///< the newest count of all of them
     std::int64_t left = 0;       ///< on the shelf
+    std::int64_t seconds = 0;    ///< candles kept or given, not for sale: beside the shelf
     std::vector<FillingLeft> fillings;  ///< in the order they were filled; those used up too
     std::int64_t ofNoFilling = 0;       ///< on the shelf and of no known filling
 };

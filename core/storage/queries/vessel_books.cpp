@@ -142,6 +142,10 @@ VesselBooks::VesselBooks(const Read& file, const std::vector<Vessel>& vessels)
         m_taken[{std::nullopt, each.from}].push_back(std::move(each));
     m_steps = byVessel(ofVessels<HoneyStep>(file, ids));
     m_left = byVessel(ofVessels<HoneyLeft>(file, ids));
+    for (const WaxStep& each : file.whereAny<WaxStep>("bucket", ids.buckets)) {
+        const auto [at, isFirst] = m_dripped.try_emplace(each.bucket->number, each.on);
+        if (!isFirst) at->second = std::min(at->second, each.on);
+    }
     m_fillings = ofVessels<Bottling>(file, ids);
     std::vector<Id<Bottling>> filled;
     for (std::size_t i = 0; i < m_fillings.size(); ++i) {
@@ -243,6 +247,14 @@ std::vector<VesselEntry> VesselBooks::happened(const Vessel& vessel, Day until) 
         entry.left = massSaid(each.left);
         if (entry.left) entry.how = each.left->how;
         entries.push_back(entry);
+    }
+    // Honey that dripped out of cappings came later than the run; where something was drawn before
+    // that, there was honey in it already.
+    if (const auto dripped = m_dripped.find(vessel.bucket ? vessel.bucket->number : 0);
+        dripped != m_dripped.end()) {
+        Day first = dripped->second;
+        for (std::size_t i = 1; i < entries.size(); ++i) first = std::min(first, entries[i].on);
+        entries.front().on = std::max(entries.front().on, first);
     }
     std::stable_sort(entries.begin(), entries.end(),
                      [](const VesselEntry& a, const VesselEntry& b) {

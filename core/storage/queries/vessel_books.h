@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "core/model/wax/batch.h"
 #include "core/storage/queries/vessels.h"
 
 namespace combwright {
@@ -46,6 +47,7 @@ class VesselBooks {
     std::optional<Mass> inJars(Id<Bottling> filling) const;
 
   private:
+    std::map<std::int64_t, Day> m_dripped;  ///< by bucket: the first day cappings dripped into it
     VesselEntry filled(const Vessel& vessel, Day until) const;
     std::vector<VesselEntry> happened(const Vessel& vessel, Day until) const;
 

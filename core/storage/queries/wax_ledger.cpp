@@ -40,6 +40,10 @@ void addTo(std::optional<Mass>& sum, const std::optional<Mass>& more) {
     sum = sum && more ? std::optional(*sum + *more) : std::nullopt;
 }
 
+void joins(BatchLedger& ledger, Day on) {
+    if (!ledger.joined || *ledger.joined < on) ledger.joined = on;
+}
+
 }  // namespace
 
 BatchLedger batchLedger(const Read& file, const WaxBatch& batch, Day until) {
@@ -55,9 +59,15 @@ BatchLedger batchLedger(const Read& file, const WaxBatch& batch, Day until) {
         const auto from = file.find(other.batch);
         addTo(ledger.in,
               other.cameOut ? atMost(other.cameOut) : atMost(from ? from->raw : std::nullopt));
+        if (from) ledger.again = ledger.again + batchLedger(file, *from, other.on).again;
+        joins(ledger, other.on);
     }
-    for (const WaxUse& again : file.where<WaxUse>({is("batch", batch.id)}))
-        if (again.on <= until) addTo(ledger.in, again.mass);
+    for (const WaxUse& again : file.where<WaxUse>({is("batch", batch.id)})) {
+        if (again.on > until) continue;
+        addTo(ledger.in, again.mass);
+        ledger.again = ledger.again + again.mass;
+        joins(ledger, again.on);
+    }
     for (WaxBlock& block : file.where<WaxBlock>({is("batch", batch.id)})) {
         if (block.on > until) continue;
         const auto middle = block.mass ? block.mass->middle() : std::nullopt;
@@ -71,9 +81,14 @@ BatchLedger batchLedger(const Read& file, const WaxBatch& batch, Day until) {
     for (const WaxStep& step : ledger.steps) {
         ledger.melted = ledger.melted || step.work == WaxWork::Melted;
         if (step.into) ledger.wentInto = step.into;
+        if (const auto foot = step.cameOut ? step.cameOut->middle() : std::nullopt;
+            foot && step.work == WaxWork::FootScraped)
+            ledger.slumgum = ledger.slumgum + Mass::roundedGrams(*foot);
         const auto bucket = file.find(step.bucket);
         const auto net = bucket && bucket->net ? bucket->net->middle() : std::nullopt;
-        if (net) ledger.drained = ledger.drained + Mass::roundedGrams(*net);
+        if (!net) continue;
+        ledger.drained = ledger.drained + Mass::roundedGrams(*net);
+        ledger.drainedBy[step.id.number] = Mass::roundedGrams(*net);
     }
     return ledger;
 }
@@ -110,6 +125,20 @@ Mass waxPoured(const Read& file, Id<Pour> pour) {
     Mass drawn;
     for (const WaxUse& use : file.where<WaxUse>({is("pour", pour)})) drawn = drawn + use.mass;
     return drawn;
+}
+
+Mass waxReturned(const Read& file, Day until) {
+    const auto grams = [](const std::optional<Known<Mass>>& mass) {
+        const auto middle = mass ? mass->middle() : std::nullopt;
+        return Mass::roundedGrams(middle.value_or(0));
+    };
+    Mass back;
+    Mass cast;
+    for (const Pour& pour : file.all<Pour>())
+        if (pour.on <= until) back = back + grams(pour.returned);
+    for (const WaxBlock& block : file.where<WaxBlock>({is("from_candles", true)}))
+        if (block.on <= until) cast = cast + grams(block.mass);
+    return std::max(back - cast, Mass());
 }
 
 std::optional<Length> wickLeft(const Read& file, const std::string& wick, Day until) {

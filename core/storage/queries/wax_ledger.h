@@ -2,6 +2,8 @@
 // out, reckoned anew each time, so that a deed taken back is there again.
 #pragma once
 
+#include <cstdint>
+#include <map>
 #include <optional>
 #include <string>
 #include <vector>
@@ -37,9 +39,13 @@ struct BatchLedger {
     std::optional<Mass> in;        ///< raw, other batches and blocks melted again; none: not known
     Mass clean;                    ///< blocks that were weighed
     bool allWeighed = true;        ///< every block was
+    Mass again;                    ///< of what went in, wax that had been clean before
     Mass drained;                  ///< honey in the buckets its steps filled, as far as weighed
-    std::optional<Id<WaxBatch>> wentInto;  ///< it went together with another
-    bool melted = false;                   ///< a block, or a step says so
+    std::map<std::int64_t, Mass> drainedBy;  ///< the same by the number of its step
+    Mass slumgum;                            ///< and foot scraped off
+    std::optional<Day> joined;               ///< the last day another batch or a block came to it
+    std::optional<Id<WaxBatch>> wentInto;    ///< it went together with another
+    bool melted = false;                     ///< a block, or a step says so
 };
 BatchLedger batchLedger(const Read& file, const WaxBatch& batch, Day until);
 std::vector<BatchLedger> batchLedgers(const Read& file, Day until);
@@ -58,6 +64,8 @@ struct StepAbove {
 std::optional<StepAbove> stepAboveBatch(const BatchLedger& ledger);
 /// Wax that was taken from blocks for a pour.
 Mass waxPoured(const Read& file, Id<Pour> pour);
+/// Wax of failed pieces and sprues that came back up to a day and was not cast since.
+Mass waxReturned(const Read& file, Day until);
 
 /// Wick of a size on the spool at the end of a day: counted or bought, less what was poured since.
 /// None where nobody ever wrote any down.

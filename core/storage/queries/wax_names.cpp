@@ -22,6 +22,18 @@ std::optional<std::string> nameIn(const Read& file, std::int64_t id) {
     return record ? std::optional(record->name.text()) : std::nullopt;
 }
 
+/// A name is used again once its mould is gone: the one there is that day is meant, else all.
+std::vector<std::int64_t> mouldsOf(const Read& file, const NameQuery& query) {
+    auto found = byName<Mould>(file, query.name);
+    if (found.size() < 2) return found;
+    std::vector<std::int64_t> there;
+    for (const std::int64_t id : found)
+        if (const auto mould = file.find(Id<Mould>{id});
+            mould && mould->since <= query.on && (!mould->gone || query.on < *mould->gone))
+            there.push_back(id);
+    return there.empty() ? found : there;
+}
+
 std::vector<std::int64_t> poursOf(const Read& file, const NameQuery& query) {
     std::optional<Pour> newest;
     for (const std::int64_t mould : byName<Mould>(file, query.name))
@@ -60,7 +72,7 @@ std::vector<std::int64_t> waxNamed(const Read& file, std::string_view table,
                                    const NameQuery& query) {
     if (table == WaxBatch::table) return byName<WaxBatch>(file, query.name);
     if (table == WaxBlock::table) return byName<WaxBlock>(file, query.name);
-    if (table == Mould::table) return byName<Mould>(file, query.name);
+    if (table == Mould::table) return mouldsOf(file, query);
     if (table == HiveProject::table) return byName<HiveProject>(file, query.name);
     if (table == Pour::table) return poursOf(file, query);
     if (table == CandleWish::table) return wishesOf(file, query);

@@ -57,6 +57,21 @@ Result<CandleMass> candleMass(double volumeMl, const WaxDensities& wax, Working*
     return candle;
 }
 
+Result<CandleMass> weighedCandle(double massG, const WaxDensities& wax, Working* working) {
+    if (auto good = refuseCandleMeasure(massG, "mass_g", largestCandleMl); !good)
+        return good.error();
+    auto candle = candleMass(massG / wax.solidGPerMl, wax);
+    if (!candle) return candle.error();
+    candle->massG = massG;
+    candle->topUpG = massG - candle->firstPourG;
+    note(working, "candle_g", massG, "g", "one on the scales");
+    note(working, "candle_volume_ml", candle->volumeMl, "ml", "candle ÷ 0.96",
+         "printed in 3 sources (0.958 to 0.970 at 15 °C)");
+    note(working, "first_pour_g", candle->firstPourG, "g", "ml · 0.85", "from memory");
+    note(working, "top_up_g", candle->topUpG, "g", "candle − first pour");
+    return candle;
+}
+
 Result<CandleMass> cylinderCandle(double diameterMm, double lengthMm, const WaxDensities& wax,
                                   Working* working) {
     if (auto good = refuseCandleMeasure(diameterMm, "diameter_mm", longestCandleMm); !good)

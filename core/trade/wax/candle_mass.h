@@ -42,6 +42,10 @@ struct CandleMass {
 /// "solid_g_per_ml", "liquid_g_per_ml" (another wax's).
 Result<CandleMass> candleMass(double volumeMl, const WaxDensities& wax = {},
                               Working* working = nullptr);
+/// From a candle on the scales: what it weighs holds, the volume is reckoned from it. Refused:
+/// Negative or OutOfRange "mass_g"; the densities as above.
+Result<CandleMass> weighedCandle(double massG, const WaxDensities& wax = {},
+                                 Working* working = nullptr);
 /// From the shape. Refused: Negative or OutOfRange "diameter_mm", "length_mm" (above 0, at most
 /// 10 m), "tip_mm" (0 or more). Contradiction "tip_mm" for a tip wider than the foot.
 Result<CandleMass> cylinderCandle(double diameterMm, double lengthMm, const WaxDensities& wax = {},

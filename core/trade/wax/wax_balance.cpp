@@ -33,6 +33,8 @@ Result<RenderedBalance> renderedBalance(const WaxRendered& batch, Working* worki
     const RenderedBalance balance{std::max(0.0, batch.rawG - outG), batch.cleanG / batch.rawG};
     note(working, "wax_raw_g", batch.rawG, "g");
     note(working, "wax_clean_g", batch.cleanG, "g");
+    if (batch.honeyG > 0) note(working, "wax_honey_g", batch.honeyG, "g", "into a bucket");
+    if (batch.slumgumG > 0) note(working, "wax_slumgum_g", batch.slumgumG, "g", "foot scraped");
     note(working, "wax_lost_g", balance.lostG, "g", "raw − clean − honey − slumgum");
     return balance;
 }

@@ -12,6 +12,9 @@ namespace combwright {
 
 /// Square braid from thin to thick: 6/0 … 1/0, #1 … #10.
 inline constexpr int wickSizes = 16;
+/// A wick is cut to this before it is lit, mm. Common practice, no source.
+inline constexpr double trimmedWickMm = 6;
+
 /// Where a size stands among them, 0 the thinnest; "1" is "#1". Nothing for any other text: flat
 /// braid is counted in plies and does not compare.
 std::optional<int> wickRank(std::string_view size);

@@ -7,6 +7,8 @@
 #include "core/places/pages/page_text.h"
 #include "core/places/pages/wax_pages.h"
 #include "core/places/pages/wax_words.h"
+#include "core/places/pages/yard_story_text.h"
+#include "core/places/yard_story.h"
 #include "tests/support/deeds.h"
 
 namespace combwright {
@@ -33,10 +35,23 @@ class CombProjects : public test::DeedsTest {
         EXPECT_EQ(all.size(), 1U);
         return all.empty() ? CombProject{} : all.front();
     }
+    std::string story(const char* on) const {
+        std::string told;
+        for (const StoryEntry& entry : hiveStory(file(), hive("H1"), day(on)))
+            told += storySentence(entry).toStdString() + "\n";
+        return told;
+    }
     std::string page(const char* on) const {
         return pageText(combJarsPage(file(), day(on))).simplified().toStdString();
     }
 };
+
+TEST_F(CombProjects, StandInTheStoryOfTheirHive) {
+    EXPECT_THAT(story("2027-06-02"), HasSubstr("Jars put on: 8 comb jars."));
+    EXPECT_THAT(story("2027-05-30"), Not(HasSubstr("Jars")));
+    done(R"({"do":"work-project","on":"2027-06-20","project":"Jars","project_work":"taken off"})");
+    EXPECT_THAT(story("2027-06-21"), HasSubstr("Jars taken off."));
+}
 
 TEST_F(CombProjects, InfantCautionStandsOnTheirPage) {
     EXPECT_EQ(jars("2027-06-02").stage, ProjectStage::OnHive);

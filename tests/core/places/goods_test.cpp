@@ -151,6 +151,27 @@ TEST_F(GoodsPlaces, AYearIsAddedUpByKindPlaceAndMonth) {
     EXPECT_FALSE(sales(file(), 2026, day("2028-12-20")).all.any());
 }
 
+// 0.6 kg of wax for 12.00 and 20 g of propolis for 9.00 went, and nothing else.
+TEST_F(GoodsPlaces, WaxAndPropolisThatWereSoldStandInTheYear) {
+    done(
+        R"({"do":"cast-block","on":"2026-11-02","name":"L1","shade":"light","mass_g":2000}
+{"do":"use-wax","on":"2026-11-20","block":"L1","went":"sold","mass_g":600,"price":12,"buyer":"joiner"}
+{"do":"use-wax","on":"2026-11-21","block":"L1","went":"traded for foundation","mass_g":1000}
+{"do":"use-wax","on":"2026-11-22","block":"L1","went":"lost","mass_g":10}
+{"do":"note-propolis","on":"2026-10-01","went":"scraped","mass_g":45}
+{"do":"note-propolis","on":"2026-10-05","went":"sold","mass_g":20,"price":9})");
+    const Sales year = sales(file(), 2026, day("2028-12-20"));
+    EXPECT_EQ(year.wax.sold, Mass::grams(600));
+    EXPECT_EQ(year.wax.given, Mass::grams(1000));
+    EXPECT_EQ(year.wax.takings.whole(), 12);
+    EXPECT_EQ(year.propolis.sold, Mass::grams(20));
+    EXPECT_EQ(year.propolis.takings.whole(), 9);
+    const std::string page = text(salesPage(file(), year));
+    EXPECT_THAT(page, Not(HasSubstr("Nothing went out")));
+    EXPECT_THAT(page, AllOf(HasSubstr("600 g sold"), HasSubstr("20 g sold")));
+    EXPECT_EQ(salesYears(file(), day("2028-12-20")).back(), 2026);
+}
+
 TEST_F(GoodsPlaces, TheShelfIsShownWithWhatIsKnown) {
     const GoodsStock stock = goodsStock(file(), day("2027-12-01"));
     EXPECT_EQ(stock.honeyInJars, Mass::grams(29'510)) << "60 × 454 + 10 × 227";

@@ -140,10 +140,18 @@ TEST(Figures, ALengthIsTypedInTheUnitShownOrWithItsOwn) {
     EXPECT_EQ(typed("0.3 m"), Length::mm(300));
     EXPECT_EQ(typed("5m"), Length::mm(5000));
     EXPECT_EQ(typed("10in"), Length::mm(254));
+    // 2¾ in are 69.85 mm, 7/8 in 22.225 mm.
+    EXPECT_EQ(typed("2 3/4 in"), Length::roundedMm(69.85));
+    EXPECT_EQ(typed("2¾ in"), Length::roundedMm(69.85));
+    EXPECT_EQ(typed("7/8 in"), Length::roundedMm(22.225));
+    EXPECT_FALSE(typed("2 3/4")) << "millimetres have no quarters";
+    EXPECT_FALSE(typed("4/4 in"));
+    EXPECT_FALSE(typed("2 1/3 in"));
     for (const char* text : {"", "0", "-4", "two", "1.240", "5 ft"})
         EXPECT_FALSE(typed(text)) << text;
     const UnitsWhile us(Units::UsCustomary);
     EXPECT_EQ(typed("10"), Length::mm(254));
+    EXPECT_EQ(typed("2 3/4"), Length::roundedMm(69.85));
     EXPECT_EQ(typed("225 mm"), Length::mm(225));
 }
 

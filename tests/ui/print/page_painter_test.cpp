@@ -5,8 +5,12 @@
 
 #include <QApplication>
 #include <QFile>
+#include <QImage>
+#include <QPainter>
 #include <QPdfWriter>
 #include <QTemporaryDir>
+
+#include "ui/print/sheet_painter.h"
 
 namespace combwright {
 namespace {
@@ -80,6 +84,69 @@ TEST(PagePainter, ClosingBlanksStandInTheFootAndTakeNoSheet) {
     blanks.labels = {QStringLiteral("checked by"), QStringLiteral("on")};
     page.blocks.emplace_back(blanks);
     EXPECT_EQ(sheetsOf(page, QPageSize::A4), 1);
+}
+
+/// A page painted on pictures as large as a sheet of A4.
+std::vector<QImage> picturesOf(const Page& page) {
+    std::vector<QImage> sheets;
+    QImage sheet(680, 1022, QImage::Format_RGB32);
+    sheet.fill(Qt::white);
+    QPainter painter(&sheet);
+    const PaintGround ground{painter, 680.0, 1022.0, [&] {
+                                 sheets.push_back(sheet.copy());
+                                 painter.fillRect(sheet.rect(), Qt::white);
+                             }};
+    SheetPainter(ground, page, paperLook(QApplication::font()), 2).paint();
+    painter.end();
+    sheets.push_back(sheet);
+    return sheets;
+}
+
+// Whatever stands above it: where the text goes over to the next sheet, its head goes with it, and
+// the first sheet is left as if neither were there.
+TEST(PagePainter, AHeadStaysWithItsText) {
+    TextBlock pot;
+    pot.title = QStringLiteral("At the pot");
+    pot.caution = true;
+    pot.text = QStringLiteral("one\ntwo\nthree\nfour\nfive\nsix");
+    int over = 0;
+    for (int rows = 30; rows < 48; ++rows) {
+        const Page alone = groupedPage(1, rows);
+        Page both = alone;
+        both.blocks.emplace_back(pot);
+        const auto before = picturesOf(alone);
+        const auto after = picturesOf(both);
+        if (before.size() != 1 || after.size() != 2) continue;
+        ++over;
+        EXPECT_EQ(after.front(), before.front()) << rows << " rows above it";
+    }
+    EXPECT_GT(over, 3);
+}
+
+// A short table that closes with its sum stands on one sheet.
+TEST(PagePainter, ASumStaysWithWhatItSums) {
+    TableBlock balance = std::get<TableBlock>(groupedPage(0, 0).blocks.front());
+    balance.title = QStringLiteral("Balance");
+    for (int row = 0; row < 8; ++row) {
+        Cell cell;
+        cell.text = QStringLiteral("line %1").arg(row);
+        TableRow line;
+        line.cells = {cell, cell};
+        balance.rows.push_back(line);
+    }
+    balance.rows.back().below = Rule::Double;
+    int over = 0;
+    for (int rows = 20; rows < 48; ++rows) {
+        const Page alone = groupedPage(1, rows);
+        Page both = alone;
+        both.blocks.emplace_back(balance);
+        const auto before = picturesOf(alone);
+        const auto after = picturesOf(both);
+        if (before.size() != 1 || after.size() != 2) continue;
+        ++over;
+        EXPECT_EQ(after.front(), before.front()) << rows << " rows above it";
+    }
+    EXPECT_GT(over, 3);
 }
 
 /// One column of rows with these words.
