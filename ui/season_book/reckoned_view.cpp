@@ -143,7 +143,7 @@ void ReckonedView::show(const ReckonedAndGot& reckoned) {
         for (QWidget* widget : std::initializer_list<QWidget*>{line.name, line.reckoned, line.got,
                                                                line.runs, line.take})
             widget->setVisible(used);
-        line.take->setVisible(used && reckoned.lines[i].learned);
+        line.take->setVisible(used && reckoned.lines[i].learned && !m_readOnly);
         if (!used) continue;
         // What a plain rate is replaced by stands in its line; frames have their fill besides.
         const GotLine& shown = reckoned.lines[i];
@@ -151,7 +151,7 @@ void ReckonedView::show(const ReckonedAndGot& reckoned) {
             sentences << gotSentence(shown);
         if (shown.what == GotWhat::Frame && !shown.taken) sentences << gotRule(shown);
         alone = alone || (shown.learned && shown.learned->by == LearnedBy::OwnAlone);
-        open = open || (shown.learned && !shown.taken);
+        open = open || (shown.learned && !shown.taken && !m_readOnly);
     }
     if (alone)
         sentences << tr(
@@ -171,7 +171,7 @@ std::optional<std::size_t> ReckonedView::currentLine() const {
 }
 
 void ReckonedView::take(std::size_t number) {
-    if (number >= m_reckoned.lines.size()) return;
+    if (m_readOnly || number >= m_reckoned.lines.size()) return;
     const GotLine line = m_reckoned.lines[number];
     if (!line.learned) return;
     const QString value = QStringLiteral("%1 %2").arg(gotFigure(line, line.offered), gotUnit(line));
