@@ -169,6 +169,24 @@ std::vector<YieldOf> queenLines(const Read& file, int year, const GivenSums& now
     return all;
 }
 
+/// How what has no hive is known: by its own boxes and notes, where they are all of it.
+How withoutHiveHow(const SeasonYield& season, Mass noHive) {
+    Mass sum;
+    How how = How::Weighed;
+    for (const RunBalance& run : season.runs)
+        for (const RunShare& share : run.shares) {
+            if (share.hive || share.mass == Mass()) continue;
+            sum += share.mass;
+            how = weaker(how, share.how);
+        }
+    for (const YardYield& yard : season.yards) {
+        if (!yard.noted) continue;
+        sum += yard.total;
+        how = weaker(how, yard.how);
+    }
+    return sum == noHive ? how : weaker(how, season.how);
+}
+
 YieldOf hiveLineOf(const HiveYield& hive, const YardYield& yard) {
     YieldOf line;
     line.hive = hive.hive;
@@ -336,7 +354,10 @@ YieldsBy yieldsBy(const Read& file, const SeasonYield& season, const SeasonYield
         yields.standing += line.standing;
         sum += line.mass.value_or(Mass());
     }
-    if (sum < season.total) yields.noHive = season.total - sum;
+    if (sum < season.total) {
+        yields.noHive = season.total - sum;
+        yields.noHiveHow = withoutHiveHow(season, *yields.noHive);
+    }
     return yields;
 }
 

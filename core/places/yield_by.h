@@ -68,6 +68,7 @@ struct YieldsBy {
     How nobodyHow = How::Unknown;
     /// Whose hive nobody knows: lost tags, and totals from paper.
     std::optional<Mass> noHive;
+    How noHiveHow = How::Unknown;
     Mass total;
     How how = How::Unknown;
     std::optional<Mass> before;

@@ -63,6 +63,11 @@ void ReckonedView::arrange() {
     for (QLabel* head : m_heads) head->setVisible(!m_narrow);
     int row = 1;
     for (const LineWidgets& line : m_lines) {
+        // Words that wrap ask for less than a line where the page is short of room.
+        const bool used = line.name->isVisibleTo(this);
+        m_grid->setRowMinimumHeight(row, used ? line.name->sizeHint().height() : 0);
+        m_grid->setRowMinimumHeight(
+            row + 1, used ? QFontMetrics(m_session.look().font(TextSize::Note)).height() : 0);
         if (m_narrow) {
             m_grid->addWidget(line.name, row, 0, 1, 4);
             m_grid->addWidget(line.runs, row + 1, 0);

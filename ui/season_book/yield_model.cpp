@@ -29,7 +29,7 @@ void YieldModel::begin(int year, int before) {
 }
 
 void YieldModel::addAll(Mass total, How how, const std::optional<Mass>& before, How beforeHow,
-                        int producing, int standing) {
+                        const QString& averages, const QString& brief) {
     m_hasBefore = before.has_value();
     m_anyWeighed = before && beforeHow == How::Weighed;
     if (m_lines.empty()) return;
@@ -41,8 +41,8 @@ void YieldModel::addAll(Mass total, How how, const std::optional<Mass>& before, 
     all.nothing = tr("none");
     all.before = before;
     all.beforeHow = beforeHow;
-    all.averages = averagesText(total, how, producing, standing);
-    all.brief = averagesText(total, how, producing, standing, true);
+    all.averages = averages;
+    all.brief = brief;
     m_lines.push_back(std::move(all));
 }
 
@@ -101,8 +101,12 @@ void YieldModel::show(const SeasonYield& season, bool hives) {
     }
     if (season.nowhere)
         withoutHive(tr("no yard"), {}, *season.nowhere, season.how, {.withoutHive = true});
-    addAll(season.total, season.how, season.before, season.beforeHow, season.averagedOver(),
-           season.standing);
+    const auto averages = [&](bool brief) {
+        return averagesText(season.total, season.how, season.averagedOver(), season.standing,
+                            brief);
+    };
+    addAll(season.total, season.how, season.before, season.beforeHow, averages(false),
+           averages(true));
     endResetModel();
 }
 
@@ -139,10 +143,10 @@ void YieldModel::show(const YieldsBy& yields) {
     without(
         yields.by == YieldBy::Queen ? tr("queen not written down") : tr("colony not written down"),
         yields.nobody, yields.nobodyHow, {.nobody = yields.by});
-    without(tr("hive not known"), yields.noHive, yields.how,
+    without(tr("hive not known"), yields.noHive, yields.noHiveHow,
             {.withoutHive = true, .anyYard = true});
-    addAll(yields.total, yields.how, yields.before, yields.beforeHow,
-           yields.allKnown ? yields.producing : 0, yields.standing);
+    addAll(yields.total, yields.how, yields.before, yields.beforeHow, yieldsByAverages(yields),
+           yieldsByAverages(yields, true));
     endResetModel();
 }
 

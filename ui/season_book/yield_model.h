@@ -55,7 +55,7 @@ class YieldModel : public QAbstractTableModel {
   private:
     void begin(int year, int before);
     void addAll(Mass total, How how, const std::optional<Mass>& before, How beforeHow,
-                int producing, int standing);
+                const QString& averages, const QString& brief);
 
     Session& m_session;
     QString m_head;  ///< over the names

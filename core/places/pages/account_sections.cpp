@@ -307,8 +307,7 @@ Explained explainedLine(const AccountSection& section, const AccountLine& line) 
 
 TableBlock accountBlock(const AccountSection& section) {
     TableBlock table;
-    table.title = section.title;
-    table.columns = {{QString(), 2.2, false}, {QString(), 0.9, true}, {QString(), 3, false}};
+    table.columns = {{section.title, 2.2, false}, {QString(), 0.9, true}, {QString(), 3, false}};
     table.rowMm = 5;
     for (const AccountLine& line : section.lines) {
         TableRow row;

@@ -91,7 +91,6 @@ Page yieldsByPage(const Read& file, const YieldsBy& yields, const SeasonYield& s
 Page accountPage(const Read& file, const AccountSection& section, int year, Day printed) {
     TableBlock table = accountBlock(section);
     Page page = summaryFor(file, QStringLiteral("%1, %2").arg(section.title).arg(year), printed);
-    table.title.clear();
     page.blocks.emplace_back(std::move(table));
     if (!section.note.isEmpty()) page.blocks.emplace_back(smallText(section.note));
     page.letters = lettersOf(page);

@@ -40,31 +40,44 @@ YearChange yearChangeOf(const SeasonYield& season) {
 
 QString gaveText(const SeasonYield& season, const YearChange& change, const QString& total) {
     const int lived = std::max(season.lived, season.producing);
-    const auto say = [&](const char* text) {
-        return yearSay(text, lived)
-            .arg(QString::number(season.year), QString::number(season.producing), total, change.by,
-                 QString::number(season.beforeYear));
-    };
+    const QString year = QString::number(season.year);
+    const QString gave = QString::number(season.producing);
+    const QString other = QString::number(season.beforeYear);
     switch (change.against) {
         case YearAgainst::More:
             return change.yearBefore
-                       ? say("In %1, %2 of %n colonies gave %3 of honey, %4 more than the year "
-                             "before.")
-                       : say("In %1, %2 of %n colonies gave %3 of honey, %4 more than in %5.");
+                       ? yearSay(
+                             "In %1, %2 of %n colonies gave %3 of honey, %4 more than the year "
+                             "before.",
+                             lived)
+                             .arg(year, gave, total, change.by)
+                       : yearSay("In %1, %2 of %n colonies gave %3 of honey, %4 more than in %5.",
+                                 lived)
+                             .arg(year, gave, total, change.by, other);
         case YearAgainst::Less:
             return change.yearBefore
-                       ? say("In %1, %2 of %n colonies gave %3 of honey, %4 less than the year "
-                             "before.")
-                       : say("In %1, %2 of %n colonies gave %3 of honey, %4 less than in %5.");
+                       ? yearSay(
+                             "In %1, %2 of %n colonies gave %3 of honey, %4 less than the year "
+                             "before.",
+                             lived)
+                             .arg(year, gave, total, change.by)
+                       : yearSay("In %1, %2 of %n colonies gave %3 of honey, %4 less than in %5.",
+                                 lived)
+                             .arg(year, gave, total, change.by, other);
         case YearAgainst::Same:
             return change.yearBefore
-                       ? say("In %1, %2 of %n colonies gave %3 of honey, as much as the year "
-                             "before.")
-                       : say("In %1, %2 of %n colonies gave %3 of honey, as much as in %5.");
+                       ? yearSay(
+                             "In %1, %2 of %n colonies gave %3 of honey, as much as the year "
+                             "before.",
+                             lived)
+                             .arg(year, gave, total)
+                       : yearSay("In %1, %2 of %n colonies gave %3 of honey, as much as in %4.",
+                                 lived)
+                             .arg(year, gave, total, other);
         case YearAgainst::Nothing:
             break;
     }
-    return say("In %1, %2 of %n colonies gave %3 of honey.");
+    return yearSay("In %1, %2 of %n colonies gave %3 of honey.", lived).arg(year, gave, total);
 }
 
 QString againstText(const SeasonYield& season, const YearChange& change) {

@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "core/places/pages/queen_words.h"
+#include "core/trade/honey/season_sums.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
 
@@ -120,6 +121,28 @@ BarScale barScale(const YieldsBy& yields) {
     return scale;
 }
 
+QString yieldsByAverages(const YieldsBy& yields, bool brief) {
+    const int producing = yields.allKnown ? yields.producing : 0;
+    const bool queens = yields.by == YieldBy::Queen;
+    if (brief || (!queens && yields.by != YieldBy::Colony))
+        return averagesText(yields.total, yields.how, producing, yields.standing, brief);
+    if (yields.total == Mass()) return {};
+    const auto each = [&](int many) {
+        return massFigure(gramsPerHive(byGrams(yields.total), many), yields.how);
+    };
+    if (producing > 0 && yields.standing > 0)
+        return (queens ? bySay("%1 per producing queen, %2 per queen on 1 May")
+                       : bySay("%1 per producing colony, %2 per colony on 1 May"))
+            .arg(each(producing), each(yields.standing));
+    if (producing > 0)
+        return (queens ? bySay("%1 per producing queen") : bySay("%1 per producing colony"))
+            .arg(each(producing));
+    if (yields.standing > 0)
+        return (queens ? bySay("%1 per queen on 1 May") : bySay("%1 per colony on 1 May"))
+            .arg(each(yields.standing));
+    return {};
+}
+
 QString yieldsByTitle(const YieldsBy& yields) {
     switch (yields.by) {
         case YieldBy::Hive:
@@ -156,7 +179,7 @@ TableBlock yieldsByBlock(const YieldsBy& yields) {
                      {QStringLiteral("%1, %2").arg(yields.year).arg(massUnit()), 0.9, true},
                      {QString::number(yields.beforeYear), 0.8, true},
                      {QString(), 2.6, false, scale.marks},
-                     {bySay("where"), 1.7, false},
+                     {yields.by == YieldBy::Yard ? bySay("a hive") : bySay("where"), 1.7, false},
                      {bySay("how it is known"), 1.9, false}};
     table.rowMm = 4.75;
     const auto bar = [&](const std::optional<Mass>& mass) {
@@ -193,12 +216,11 @@ TableBlock yieldsByBlock(const YieldsBy& yields) {
         table.rows.push_back(std::move(row));
     };
     without(nobodyName(yields.by), yields.nobody, yields.nobodyHow);
-    without(bySay("hive not known"), yields.noHive, yields.how);
+    without(bySay("hive not known"), yields.noHive, yields.noHiveHow);
     if (!table.rows.empty()) table.rows.back().below = Rule::Ink;
     TableRow all;
     all.below = Rule::Double;
-    Cell averages = byCell(averagesText(yields.total, yields.how,
-                                        yields.allKnown ? yields.producing : 0, yields.standing));
+    Cell averages = byCell(yieldsByAverages(yields));
     averages.small = true;
     const auto total = yields.total > Mass() ? std::optional(yields.total) : std::nullopt;
     all.cells = {byCell(bySay("All"), true),
@@ -238,7 +260,7 @@ HarvestTable yieldsByTable(const YieldsBy& yields) {
                                              QString(), QString(), QString()});
     };
     without(nobodyName(yields.by), yields.nobody, yields.nobodyHow);
-    without(bySay("hive not known"), yields.noHive, yields.how);
+    without(bySay("hive not known"), yields.noHive, yields.noHiveHow);
     return table;
 }
 

@@ -18,6 +18,8 @@ QString yieldOfPlace(const YieldOf& line);
 /// How its figure is known.
 QString yieldOfKnown(const YieldOf& line);
 
+/// "14.0 per producing colony, 20.7 per colony on 1 May"; `brief` as averagesText has it.
+QString yieldsByAverages(const YieldsBy& yields, bool brief = false);
 /// The scale of the bars.
 BarScale barScale(const YieldsBy& yields);
 /// "Honey by colony 2027".

@@ -28,7 +28,7 @@ class YieldsToldBy : public test::DeedsTest {
 {"do":"split-colony","on":"2027-05-10","hive":"H1","mark":"N1","new_boxes":"deep N1","frames":3,"queen_goes":false,"step":"queen lost"}
 {"do":"put-queen","on":"2027-06-10","hive":"N1","reared":2027,"number":"7"}
 {"do":"move-box","on":"2027-07-08","box":"M1","to":"waiting"}
-{"do":"put-queen","on":"2027-07-09","hive":"H1","reared":2027,"number":"51","left":"replaced"}
+{"do":"put-queen","on":"2027-07-09","hive":"H1","reared":2027,"number":"51","left_how":"replaced"}
 {"do":"add-hive","on":"2027-07-20","yard":"Hill","mark":"H3","boxes":"deep D3 9, medium M3 9 drawn"}
 {"do":"move-colony","on":"2027-07-20","hive":"N1","to_hive":"H3","boxes":"N1"})");
         // 14,400 g and 7,200 g off the boxes of H1, as much in the bucket; 10,800 g off that of H3.
@@ -100,7 +100,8 @@ TEST_F(YieldsToldBy, AColonyIsFollowedOverItsStands) {
         pageText(yieldsByPage(file(), colonies, seasonYield(file(), 2027), clock.today()), 200)
             .toStdString();
     // 41.4 over three that gave, and over two that stood on 1 May.
-    EXPECT_NE(page.find("14 per producing hive, 21 per hive on 1 May"), std::string::npos) << page;
+    EXPECT_NE(page.find("14 per producing colony, 21 per colony on 1 May"), std::string::npos)
+        << page;
     for (const YieldOf& line : colonies.lines)
         expectStandsOn({.colony = line.colony}, line.mass->grams());
 }
