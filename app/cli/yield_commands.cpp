@@ -107,6 +107,99 @@ QJsonObject seasonObject(const SeasonYield& season) {
             {QStringLiteral("not_shared_out"), unclosed}};
 }
 
+QJsonObject yieldsByObject(const YieldsBy& yields) {
+    QJsonArray lines;
+    for (const YieldOf& line : yields.lines) {
+        QJsonArray stands;
+        for (const std::string& stand : line.stands) stands.append(fromUtf8(stand));
+        lines.append(QJsonObject{{QStringLiteral("name"), yieldOfName(line)},
+                                 {QStringLiteral("yard"), orNull(line.yardName)},
+                                 {QStringLiteral("stands"), stands},
+                                 {QStringLiteral("honey_g"), orNull(line.mass)},
+                                 {QStringLiteral("how"),
+                                  line.mass ? QJsonValue(fromUtf8(word(line.how))) : QJsonValue()},
+                                 {QStringLiteral("from_paper"), line.noted},
+                                 {QStringLiteral("revised"), line.revised},
+                                 {QStringLiteral("before_g"), orNull(line.before)},
+                                 {QStringLiteral("before_from_paper"), line.beforeNoted},
+                                 {QStringLiteral("producing"),
+                                  line.producingKnown ? QJsonValue(line.producing) : QJsonValue()},
+                                 {QStringLiteral("standing_1_may"), line.standing}});
+    }
+    return {{QStringLiteral("by"), fromUtf8(key(yields.by))},
+            {QStringLiteral("lines"), lines},
+            {QStringLiteral("nobody_written_down_g"), orNull(yields.nobody)},
+            {QStringLiteral("hive_not_known_g"), orNull(yields.noHive)},
+            {QStringLiteral("producing"),
+             yields.allKnown ? QJsonValue(yields.producing) : QJsonValue()},
+            {QStringLiteral("standing_1_may"), yields.standing}};
+}
+
+QJsonArray goneArray(const std::vector<ColonyGone>& gone) {
+    QJsonArray list;
+    for (const ColonyGone& each : gone)
+        list.append(QJsonObject{{QStringLiteral("hive"), fromUtf8(each.hive.mark.text())},
+                                {QStringLiteral("yard"), orNull(each.yard)},
+                                {QStringLiteral("on"), orNull(each.colony.ended)},
+                                {QStringLiteral("ending"), orNull(each.colony.ending)},
+                                {QStringLiteral("united_with"), orNull(each.into)},
+                                {QStringLiteral("cause"), orNull(each.cause)}});
+    return list;
+}
+
+QJsonObject coloniesObject(const ColonyYear& colonies) {
+    QJsonArray came;
+    for (const ColonyThere& each : colonies.came)
+        came.append(
+            QJsonObject{{QStringLiteral("hive"), fromUtf8(each.hive.mark.text())},
+                        {QStringLiteral("on"), fromUtf8(isoText(each.colony.since))},
+                        {QStringLiteral("origin"), orNull(std::optional(each.colony.origin))},
+                        {QStringLiteral("from"), orNull(each.mother)}});
+    QJsonArray dead;
+    for (const ColonyThere& each : colonies.foundDead) dead.append(fromUtf8(each.hive.mark.text()));
+    return {
+        {QStringLiteral("from"), fromUtf8(isoText(colonies.from))},
+        {QStringLiteral("to"), fromUtf8(isoText(colonies.to))},
+        {QStringLiteral("into_winter"), colonies.wintered},
+        {QStringLiteral("standing"),
+         colonies.begun ? QJsonValue(static_cast<qint64>(colonies.standing.size())) : QJsonValue()},
+        {QStringLiteral("came"), came},
+        {QStringLiteral("left"), goneArray(colonies.left)},
+        {QStringLiteral("found_dead"), dead},
+        {QStringLiteral("lost"), colonies.lost()},
+        {QStringLiteral("there"),
+         colonies.begun ? QJsonValue(static_cast<qint64>(colonies.there.size())) : QJsonValue()}};
+}
+
+/// The winter before the year, then the one after it, where they are known.
+QJsonArray lossesArray(const ColonyYear& colonies) {
+    QJsonArray list;
+    for (const auto& winter : {colonies.before, colonies.after}) {
+        if (!winter) continue;
+        const WinterLoss& loss = winter->loss;
+        QJsonArray yards;
+        for (const auto& [name, of] : loss.yards)
+            yards.append(QJsonObject{{QStringLiteral("yard"), fromUtf8(name)},
+                                     {QStringLiteral("dead"), static_cast<qint64>(of.dead)},
+                                     {QStringLiteral("at_risk"), static_cast<qint64>(of.atRisk)}});
+        const auto share = [&](double value) {
+            return loss.loss ? QJsonValue(value) : QJsonValue();
+        };
+        list.append(QJsonObject{
+            {QStringLiteral("from"), fromUtf8(isoText(loss.from))},
+            {QStringLiteral("to"), fromUtf8(isoText(loss.to))},
+            {QStringLiteral("lasts"), loss.lasts},
+            {QStringLiteral("at_risk"), loss.atRisk},
+            {QStringLiteral("dead"), loss.dead},
+            {QStringLiteral("sold_or_united"), loss.soldOrUnited},
+            {QStringLiteral("total_share"), share(loss.loss ? loss.loss->totalShare : 0)},
+            {QStringLiteral("mean_share"), share(loss.loss ? loss.loss->meanShare : 0)},
+            {QStringLiteral("yards"), yards},
+            {QStringLiteral("died"), goneArray(winter->dead)}});
+    }
+    return list;
+}
+
 /// Where a new value comes from, in the unit of the constant.
 QJsonObject learnedObject(const GotLine& line) {
     const Learned& learned = *line.learned;
@@ -167,7 +260,7 @@ int runYields(Context& context) {
     const Season season = seasonToRead(context);
     const Day today = context.clock.today();
     if (context.arguments.has("run")) {
-        for (const char* other : {"season", "beside"})
+        for (const char* other : {"season", "beside", "by"})
             if (context.arguments.has(other))
                 return misused(context,
                                QStringLiteral("--run is the balance of one run, --%1 is about a "
@@ -209,10 +302,23 @@ int runYields(Context& context) {
     if (!beside) return misused(context, QStringLiteral("--beside needs a year"));
     const SeasonYield yields = seasonYield(season.read(), *year, *beside);
     const ReckonedAndGot reckoned = reckonedAndGot(season.read(), yields, today);
+    const SeasonYield before = seasonYield(season.read(), *beside);
+    std::optional<YieldsBy> told;
+    if (const auto name = context.arguments.value("by")) {
+        const auto by = yieldByNamed(name->toStdString());
+        if (!by) return misused(context, QStringLiteral("--by is hive, colony, queen or yard"));
+        told = yieldsBy(season.read(), yields, before, *by);
+    }
     const auto why = context.arguments.has("why") ? explainSeason(season.read(), yields, reckoned)
                                                   : std::vector<Explained>{};
     if (context.json()) {
         QJsonObject answer = seasonObject(yields);
+        const ColonyYear colonies = colonyYear(season.read(), *year, today);
+        answer.insert(QStringLiteral("sentence"), seasonSentence(yields, &colonies).text);
+        answer.insert(QStringLiteral("producing_known"), yields.producingKnown);
+        answer.insert(QStringLiteral("colonies"), coloniesObject(colonies));
+        answer.insert(QStringLiteral("losses"), lossesArray(colonies));
+        if (told) answer.insert(QStringLiteral("told_by"), yieldsByObject(*told));
         answer.insert(QStringLiteral("reckoned_and_got"), reckonedArray(reckoned));
         answer.insert(QStringLiteral("instead_of"),
                       fellBack ? QJsonValue(yearOf(today)) : QJsonValue());
@@ -226,8 +332,12 @@ int runYields(Context& context) {
                                    .arg(yearOf(today))
                                    .arg(*year)
                             << "\n\n";
-    context.streams.out << pageText(
-        harvestSummaryPage(season.read(), yields, today, {seasonYield(season.read(), *beside)}));
+    if (told) {
+        context.streams.out << pageText(yieldsByPage(season.read(), *told, yields, today));
+        printWhy(context, why);
+        return Done;
+    }
+    context.streams.out << pageText(harvestSummaryPage(season.read(), yields, today, {before}));
     if (!reckoned.lines.empty())
         context.streams.out << '\n' << pageText(reckonedPage(season.read(), reckoned, today));
     printWhy(context, why);
@@ -246,6 +356,7 @@ std::vector<Command> yieldCommands() {
          {{"run", "NAME", "the balance of one run"},
           {"season", "YEAR", "another year than the last with honey"},
           {"beside", "YEAR", "another year beside it than the one before"},
+          {"by", "WHAT", "by hive, colony, queen or yard alone"},
           {"why", nullptr, "how each figure came about"}},
          &runYields},
     };

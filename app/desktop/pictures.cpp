@@ -5,6 +5,7 @@
 
 #include "ui/honey_room/honey_room_place.h"
 #include "ui/look/style.h"
+#include "ui/season_book/season_book_place.h"
 #include "ui/yard/yard_place.h"
 
 namespace combwright::desktop {
@@ -63,6 +64,20 @@ int writePictures(QApplication& application, MainWindow& window, Session& sessio
                         all;
                 }
                 yard->openPage(Qt::Key_Escape);
+            }
+            if (auto* book = qobject_cast<SeasonBookPlace*>(&place)) {
+                for (const auto& [page, word] :
+                     {std::pair{SeasonBookPlace::BookPage::Colonies, "colonies"},
+                      std::pair{SeasonBookPlace::BookPage::Goods, "goods"},
+                      std::pair{SeasonBookPlace::BookPage::Years, "years"}}) {
+                    book->openPage(page);
+                    all =
+                        grab(window, directory.filePath(QStringLiteral("season-book-%1%2.png")
+                                                            .arg(QLatin1String(word),
+                                                                 QLatin1String(variant.suffix)))) &&
+                        all;
+                }
+                book->openPage(SeasonBookPlace::BookPage::Harvest);
             }
             if (auto* room = qobject_cast<HoneyRoomPlace*>(&place)) {
                 for (const auto& [opens, word] : room->pages()) {

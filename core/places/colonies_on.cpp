@@ -94,6 +94,10 @@ WinterLoss winterOf(const Read& file, const Census& census, Day on, std::optiona
 
 }  // namespace
 
+Day winterBegins(const Read& file, int year) {
+    return winterMonth(file, "winter_from_month", year, *makeDay(year, 12, 31), 10);
+}
+
 ColoniesOn coloniesOn(const Read& file, Day on, std::optional<Id<Yard>> only,
                       std::optional<Day> since, Working* working) {
     ColoniesOn answer;
@@ -140,6 +144,7 @@ ColoniesOn coloniesOn(const Read& file, Day on, std::optional<Id<Yard>> only,
         if (!open && found == byYard.end()) continue;
         YardColonies of = found == byYard.end() ? YardColonies{} : found->second;
         of.yard = yard;
+        for (ColonyGone& gone : of.ended) gone.yard = yard.name.text();
         std::stable_sort(of.colonies.begin(), of.colonies.end(),
                          [](const ColonyThere& a, const ColonyThere& b) {
                              return std::tuple(a.hive.standOrder, a.hive.id) <

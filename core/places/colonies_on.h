@@ -23,9 +23,10 @@ struct ColonyThere {
 
 struct ColonyGone {
     Colony colony;
-    Hive hive;          ///< where it ended, as it was called then
-    std::string into;   ///< the hive it was united with
-    std::string cause;  ///< of a dead-out, where somebody said
+    Hive hive;              ///< where it ended, as it was called then
+    std::string into;       ///< the hive it was united with
+    std::string cause;      ///< of a dead-out, where somebody said
+    std::string yard = {};  ///< where it ended
 };
 
 struct YardColonies {
@@ -62,5 +63,8 @@ struct ColoniesOn {
 /// New Year. The winter is the newest that had begun by then.
 ColoniesOn coloniesOn(const Read& file, Day on, std::optional<Id<Yard>> yard = std::nullopt,
                       std::optional<Day> since = std::nullopt, Working* working = nullptr);
+
+/// The first day of the winter that begins in a year.
+Day winterBegins(const Read& file, int year);
 
 }  // namespace combwright

@@ -72,8 +72,10 @@ Explained average(const QString& what, Mass total, How how, int hives) {
 
 void addAverages(std::vector<Explained>& all, const QString& of, Mass total, How how, int producing,
                  int standing) {
-    if (producing == 0 || total == Mass()) return;
-    all.push_back(average(bookWord("%1: honey per producing hive").arg(of), total, how, producing));
+    if (total == Mass()) return;
+    if (producing > 0)
+        all.push_back(
+            average(bookWord("%1: honey per producing hive").arg(of), total, how, producing));
     if (standing > 0)
         all.push_back(average(bookWord("%1: honey per hive standing on 1 May").arg(of), total, how,
                               standing));
@@ -126,7 +128,7 @@ std::vector<Explained> explainYear(const SeasonYield& season) {
     note(&total.working, "honey_sum", sum, "g", "sum");
     all.push_back(std::move(total));
     addChange(all, of, season.total, season.before, weaker(season.how, season.beforeHow), season);
-    addAverages(all, of, season.total, season.how, season.producing, season.standing);
+    addAverages(all, of, season.total, season.how, season.averagedOver(), season.standing);
     return all;
 }
 
@@ -138,7 +140,7 @@ std::vector<Explained> explainYard(const Read& file, const SeasonYield& season,
     all.push_back(
         honeyOf(recordsBehind(file, season, {.yard = yard.yard.id}), of, yard.total, yard.how));
     addChange(all, of, yard.total, yard.before, weaker(yard.how, yard.beforeHow), season);
-    addAverages(all, of, yard.total, yard.how, yard.producing, yard.standing);
+    addAverages(all, of, yard.total, yard.how, yard.averagedOver(), yard.standing);
     return all;
 }
 
@@ -159,6 +161,30 @@ std::vector<Explained> explainHive(const Read& file, const SeasonYield& season,
         honeyOf(recordsBehind(file, season, {.hive = hive.hive}), of, *hive.mass, hive.how));
     addChange(all, of, hive.mass, hive.before, weaker(hive.how, hive.beforeHow), season);
     return all;
+}
+
+/// Of a colony or a queen; of those nobody wrote down.
+std::vector<Explained> explainTaking(const Read& file, const SeasonYield& season,
+                                     const RecordsOf& of) {
+    const YieldRecords records = recordsBehind(file, season, of);
+    Mass sum;
+    How how = How::Weighed;
+    for (const RunRecord& run : records.runs) {
+        sum += run.share;
+        how = weaker(how, run.how);
+    }
+    for (const PaperRecord& paper : records.paper)
+        if (paper.counted) {
+            sum += paper.mass;
+            how = weaker(how, paper.how);
+        }
+    if (sum == Mass()) return {};
+    const QString name = of.anyYard  ? bookWord("Hive not known")
+                         : of.colony ? bookWord("Colony of %1").arg(fromUtf8(records.name))
+                         : of.queen  ? bookWord("Queen %1").arg(fromUtf8(records.name))
+                         : of.nobody == YieldBy::Colony ? bookWord("Colony not written down")
+                                                        : bookWord("Queen not written down");
+    return {honeyOf(records, name, sum, how)};
 }
 
 std::vector<Explained> explainRun(const Read& file, const SeasonYield& season,
@@ -373,6 +399,7 @@ std::vector<Explained> explainRow(const Read& file, const SeasonYield& season,
             if (run.run.id == *of.run) return explainRun(file, season, run);
         return {};
     }
+    if (of.colony || of.queen || of.nobody || of.anyYard) return explainTaking(file, season, of);
     for (const YardYield& yard : season.yards) {
         if (of.yard == yard.yard.id) {
             if (!of.withoutHive) return explainYard(file, season, yard);

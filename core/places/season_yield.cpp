@@ -246,7 +246,8 @@ SeasonYield seasonYield(const Read& file, int year, std::optional<int> beside) {
         for (const Hive& hive : hives) {
             HiveYield line = hiveLine(hive, now, before);
             row.producing += line.mass && *line.mass > Mass();
-            row.standing += hadColony(file, hive.id, firstOfMay, firstOfMay);
+            line.standing = hadColony(file, hive.id, firstOfMay, firstOfMay);
+            row.standing += line.standing;
             row.lived += hadColony(file, hive.id, newYear, *makeDay(year, 12, 31));
             if (line.mass || line.before || stoodIn(hive, year))
                 row.hives.push_back(std::move(line));
@@ -255,6 +256,7 @@ SeasonYield seasonYield(const Read& file, int year, std::optional<int> beside) {
         row.total = sum.sum.mass;
         row.how = sum.sum.how;
         row.noted = sum.asWhole;
+        row.producingKnown = !sum.asWhole;
         if (!sum.asWhole) row.paperSays = massIn(now.yardPaper, yard.id.number);
         if (const auto unknown = massIn(now.yards, yard.id.number)) row.unknown = some(*unknown);
         const YardSum sumBefore =
@@ -264,6 +266,7 @@ SeasonYield seasonYield(const Read& file, int year, std::optional<int> beside) {
         addYard(total, sum);
         addYard(totalBefore, sumBefore);
         season.producing += row.producing;
+        season.producingKnown = season.producingKnown && row.producingKnown;
         season.standing += row.standing;
         season.lived += row.lived;
         if (row.unknown) season.unknown = season.unknown.value_or(Mass()) + *row.unknown;
@@ -276,6 +279,9 @@ SeasonYield seasonYield(const Read& file, int year, std::optional<int> beside) {
     season.total = total.sum.mass;
     season.how = season.total == Mass() ? How::Unknown : total.sum.how;
     season.noted = some(total.noted);
+    // A total noted for the whole year counts only where nothing nearer is known.
+    if (now.paper.mass > Mass() && season.total == now.paper.mass && season.producing == 0)
+        season.producingKnown = false;
     season.before = some(totalBefore.sum.mass);
     season.beforeHow = totalBefore.sum.how;
     season.beforeNoted = some(totalBefore.noted);

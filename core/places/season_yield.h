@@ -24,6 +24,7 @@ struct HiveYield {
     std::optional<Mass> before;     ///< of the year beside it
     How beforeHow = How::Unknown;
     bool beforeNoted = false;
+    bool standing = false;  ///< with a colony on 1 May
 };
 
 struct YardYield {
@@ -37,8 +38,12 @@ struct YardYield {
     std::optional<Mass> before;
     How beforeHow = How::Unknown;
     int producing = 0;
-    int standing = 0;  ///< hives with a colony on 1 May
-    int lived = 0;     ///< hives with a colony at some time of the year
+    bool producingKnown = true;  ///< false where all that is known is a total for the yard
+    int standing = 0;            ///< hives with a colony on 1 May
+    int lived = 0;               ///< hives with a colony at some time of the year
+
+    /// Over how many hives an average is told; 0 where nobody knows how many gave honey.
+    int averagedOver() const { return producingKnown ? producing : 0; }
 };
 
 struct SeasonYield {
@@ -54,11 +59,14 @@ struct SeasonYield {
     How beforeHow = How::Unknown;
     std::optional<Mass> beforeNoted;
     int producing = 0;
+    bool producingKnown = true;  ///< false where a part is only known for a yard, or for the year
     int standing = 0;
     int lived = 0;
     std::vector<RunBalance> runs;  ///< in the order of their days
     std::vector<std::string>
         unclosed;  ///< runs that cannot be shared out yet: their honey has no hive
+
+    int averagedOver() const { return producingKnown ? producing : 0; }
 };
 
 /// The year beside another, by default the one before it.

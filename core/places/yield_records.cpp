@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/storage/queries/hive_days.h"
 #include "core/storage/queries/names.h"
 
 namespace combwright {
@@ -16,11 +17,19 @@ bool belongs(const RecordsOf& of, const Extraction& run, const std::optional<Id<
         const auto found = file.find(*hive);
         return !of.withoutHive && found && found->yard == *of.yard;
     }
-    return of.withoutHive ? !hive && !run.yard : true;
+    return of.withoutHive ? !hive && (of.anyYard || !run.yard) : true;
 }
 
-std::optional<RunRecord> recordOf(const Read& file, const RunBalance& balance,
-                                  const RecordsOf& of) {
+/// Colonies and queens: who lived in the hive decides, box by box.
+bool byTaking(const RecordsOf& of) { return of.colony || of.queen || of.nobody; }
+
+bool gaveIt(const RecordsOf& of, const TakenShare& share) {
+    if (!share.hive) return false;
+    if (of.nobody) return of.nobody == YieldBy::Colony ? !share.colony : !share.queen;
+    return of.colony ? share.colony == of.colony : share.queen == of.queen;
+}
+
+RunRecord bareRecord(const RunBalance& balance) {
     RunRecord record;
     record.run = balance.run.id;
     record.name = balance.run.name.text();
@@ -31,6 +40,36 @@ std::optional<RunRecord> recordOf(const Read& file, const RunBalance& balance,
     record.cappings = balance.cappings;
     record.unaccountedG = balance.unaccountedG;
     record.byEye = balance.byEye;
+    return record;
+}
+
+std::optional<RunRecord> recordByTaking(const Read& file, const RunBalance& balance,
+                                        const RecordsOf& of) {
+    RunRecord record = bareRecord(balance);
+    double all = 0;
+    for (const RunBoxLine& line : balance.boxes) all += line.offG.value_or(0);
+    if (!balance.boxes.empty()) record.allOffG = all;
+    record.how = How::Weighed;
+    bool any = false;
+    Mass atClosing;
+    for (const TakenShare& share : takenShares(file, balance)) {
+        if (!gaveIt(of, share)) continue;
+        any = true;
+        for (const std::size_t box : share.boxes) record.boxes.push_back(balance.boxes[box]);
+        record.offG += share.offG;
+        record.share += share.mass;
+        record.how = weaker(record.how, share.how);
+        atClosing += share.atClosing.value_or(share.mass);
+    }
+    if (!any) return std::nullopt;
+    if (atClosing != record.share) record.atClosing = atClosing;
+    return record;
+}
+
+std::optional<RunRecord> recordOf(const Read& file, const RunBalance& balance,
+                                  const RecordsOf& of) {
+    if (byTaking(of)) return recordByTaking(file, balance, of);
+    RunRecord record = bareRecord(balance);
     double all = 0;
     for (const RunBoxLine& line : balance.boxes) {
         all += line.offG.value_or(0);
@@ -73,8 +112,17 @@ bool yardNoteCounts(const SeasonYield& season, Id<Yard> id) {
 }
 
 bool noteBelongs(const RecordsOf& of, const CropNote& note, const Read& file) {
+    if (of.withoutHive && of.anyYard) return !note.hive;
     if (of.run || of.withoutHive) return false;
     if (of.hive) return note.hive == of.hive;
+    if (byTaking(of)) {
+        if (!note.hive) return false;
+        const int year = static_cast<int>(note.year.value());
+        const auto colony = onlyColonyIn(file, *note.hive, year);
+        const auto queen = onlyQueenIn(file, *note.hive, year);
+        if (of.nobody) return of.nobody == YieldBy::Colony ? !colony : !queen;
+        return of.colony ? colony == of.colony : queen == of.queen;
+    }
     if (!of.yard) return true;
     if (note.yard == of.yard) return true;
     const auto hive = file.find(note.hive);
@@ -85,6 +133,7 @@ std::string nameFor(const Read& file, const RecordsOf& of) {
     if (of.hive) return nameOf(file, Hive::table, of.hive->number);
     if (of.run) return nameOf(file, Extraction::table, of.run->number);
     if (of.yard) return nameOf(file, Yard::table, of.yard->number);
+    if (of.queen) return nameOf(file, Queen::table, of.queen->number);
     return {};
 }
 
@@ -95,6 +144,10 @@ YieldRecords recordsBehind(const Read& file, const SeasonYield& season, const Re
     records.of = of;
     records.year = season.year;
     records.name = nameFor(file, of);
+    if (const auto colony = file.find(of.colony)) {
+        const Day last = *makeDay(season.year, 12, 31);
+        records.name = calledOn(file, hiveOfColony(file, *colony, last), last);
+    }
     for (const RunBalance& balance : season.runs)
         if (auto record = recordOf(file, balance, of)) records.runs.push_back(*std::move(record));
     for (const CropNote& note : file.where<CropNote>({is("year", Count(season.year))})) {

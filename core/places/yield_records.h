@@ -6,17 +6,22 @@
 #include <string>
 #include <vector>
 
-#include "core/places/season_yield.h"
+#include "core/places/yield_by.h"
 
 namespace combwright {
 
-/// Whose records: a hive's; a yard's, of it those without a hive; a run's; with nothing set the
-/// year's, of it those without yard and hive.
+/// Whose records: a hive's; a yard's, of it those without a hive; a run's; a colony's or a queen's;
+/// with nothing set the year's, of it those without yard and hive.
 struct RecordsOf {
     std::optional<Id<Hive>> hive = std::nullopt;
     std::optional<Id<Yard>> yard = std::nullopt;
     std::optional<Id<Extraction>> run = std::nullopt;
     bool withoutHive = false;
+    std::optional<Id<Colony>> colony = std::nullopt;
+    std::optional<Id<Queen>> queen = std::nullopt;
+    /// Of hives where nobody wrote down the colony, or the queen.
+    std::optional<YieldBy> nobody = std::nullopt;
+    bool anyYard = false;  ///< of those without a hive, whatever the yard
     bool operator==(const RecordsOf&) const = default;
 };
 

@@ -64,12 +64,59 @@ TEST_F(YieldsCommand, BeforeTheYearHasHoneyTheLastHarvestAnswers) {
 }
 
 TEST_F(YieldsCommand, ARunIsNoYear) {
-    for (const char* option : {"--season", "--beside"}) {
+    for (const char* option : {"--season", "--beside", "--by"}) {
         const CliAnswer answer = on("yields", {"--run", "27-2", option, "2026", "--json"});
         EXPECT_EQ(answer.exit, cli::WrongUsage) << answer;
         EXPECT_TRUE(answer.out.isEmpty());
         EXPECT_TRUE(answer.err.contains(QLatin1String(option))) << answer;
     }
+}
+
+TEST_F(YieldsCommand, TellsTheYearByWhatGaveIt) {
+    const QJsonObject answer = on("yields", {"--by", "colony", "--json"}).object();
+    const QJsonObject told = answer["told_by"].toObject();
+    EXPECT_EQ(told["by"].toString(), QStringLiteral("colony"));
+    EXPECT_EQ(told["producing"].toInt(), 5);
+    EXPECT_EQ(told["standing_1_may"].toInt(), 5);
+    EXPECT_TRUE(told["hive_not_known_g"].isNull());
+    int sum = 0;
+    for (const QJsonValue& line : told["lines"].toArray())
+        sum += line.toObject()["honey_g"].toInt();
+    EXPECT_EQ(sum, 88800);
+    // Nobody wrote down a queen: all of it is of nobody by name, and no count is told.
+    const QJsonObject queens =
+        on("yields", {"--by", "queen", "--json"}).object()["told_by"].toObject();
+    EXPECT_EQ(queens["nobody_written_down_g"].toInt(), 88800);
+    EXPECT_TRUE(queens["producing"].isNull());
+    EXPECT_TRUE(on("yields", {"--by", "yard"}).out.contains(QStringLiteral("Honey by yard 2027")));
+    const CliAnswer wrong = on("yields", {"--by", "bee"});
+    EXPECT_EQ(wrong.exit, cli::WrongUsage) << wrong;
+    EXPECT_TRUE(wrong.err.contains(QStringLiteral("hive, colony, queen or yard"))) << wrong;
+}
+
+TEST_F(YieldsCommand, HasTheYearInWordsItsColoniesAndWinters) {
+    const CliAnswer lost =
+        on("play", {}, R"({"do":"end-colony","on":"2027-02-01","hive":"C2","ending":"winter loss"}
+{"do":"end-colony","on":"2027-09-01","hive":"H3","ending":"queenless"}
+)");
+    ASSERT_EQ(lost.exit, cli::Done) << lost;
+    const QJsonObject answer = on("yields", {"--json"}).object();
+    EXPECT_TRUE(answer["sentence"].toString().contains(
+        QStringLiteral("One colony was lost between 1 May and winter. The winter before took 1 of "
+                       "5.")))
+        << answer["sentence"].toString().toStdString();
+    const QJsonObject colonies = answer["colonies"].toObject();
+    EXPECT_EQ(colonies["standing"].toInt(), 4);
+    EXPECT_EQ(colonies["there"].toInt(), 3);
+    EXPECT_EQ(colonies["lost"].toInt(), 1);
+    EXPECT_EQ(colonies["left"].toArray()[0].toObject()["hive"].toString(), QStringLiteral("H3"));
+    // 1 of 5 is 20 %; none of Hill's three and one of Creek's two are 25 % as the mean.
+    const QJsonArray losses = answer["losses"].toArray();
+    ASSERT_EQ(losses.size(), 2) << "the winter before, and the one that has begun";
+    EXPECT_NEAR(losses[0].toObject()["total_share"].toDouble(), 0.20, 1e-12);
+    EXPECT_NEAR(losses[0].toObject()["mean_share"].toDouble(), 0.25, 1e-12);
+    EXPECT_EQ(losses[1].toObject()["at_risk"].toInt(), 3);
+    EXPECT_TRUE(losses[1].toObject()["lasts"].toBool());
 }
 
 TEST_F(YieldsCommand, SaysWhy) {

@@ -78,6 +78,8 @@ const std::vector<ArrowRow>& arrowTable() {
         // What is on heat, in every place: the window's line and the wax bench's own.
         {"ui/shell/heat_line",
          {"ui/shell/session", "ui/look", "core/actions", "core/places", "core/words"}},
+        // The words of a place's pages, beside its title.
+        {"ui/shell/page_words", {"ui/shell/session", "ui/look", "ui/drawing"}},
         {"ui/shell/place",
          {"ui/shell/session", "ui/drawing", "core/places", "core/places/pages", "core/support",
           "core/units"}},
@@ -93,6 +95,7 @@ const std::vector<ArrowRow>& arrowTable() {
           "ui/shell/form_drafts",
           "ui/shell/form_reading",
           "ui/shell/heat_line",
+          "ui/shell/page_words",
           "core/support",
           "core/units",
           "core/model",

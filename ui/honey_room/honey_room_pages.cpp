@@ -11,7 +11,7 @@
 namespace combwright {
 
 void HoneyRoomPlace::buildPages() {
-    m_words = new PageWords(session(), nullptr);
+    m_words = new PageWords(session(), tr("Pages of the honey room"), nullptr);
     connect(m_words, &PageWords::chosen, this,
             [this](int index) { openPage(m_slots[static_cast<std::size_t>(index)].opens); });
 

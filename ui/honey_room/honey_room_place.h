@@ -22,12 +22,12 @@
 #include "ui/honey_room/key_button.h"
 #include "ui/honey_room/learned_line.h"
 #include "ui/honey_room/load_panel.h"
-#include "ui/honey_room/page_words.h"
 #include "ui/honey_room/room_entry.h"
 #include "ui/honey_room/room_page.h"
 #include "ui/honey_room/run_view.h"
 #include "ui/honey_room/spin_desk.h"
 #include "ui/honey_room/waiting_view.h"
+#include "ui/shell/page_words.h"
 #include "ui/shell/place.h"
 
 namespace combwright {

@@ -63,6 +63,11 @@ void ReckonedView::arrange() {
     for (QLabel* head : m_heads) head->setVisible(!m_narrow);
     int row = 1;
     for (const LineWidgets& line : m_lines) {
+        // Words that wrap ask for less than a line where the page is short of room.
+        const bool used = line.name->isVisibleTo(this);
+        m_grid->setRowMinimumHeight(row, used ? line.name->sizeHint().height() : 0);
+        m_grid->setRowMinimumHeight(
+            row + 1, used ? QFontMetrics(m_session.look().font(TextSize::Note)).height() : 0);
         if (m_narrow) {
             m_grid->addWidget(line.name, row, 0, 1, 4);
             m_grid->addWidget(line.runs, row + 1, 0);
@@ -143,7 +148,7 @@ void ReckonedView::show(const ReckonedAndGot& reckoned) {
         for (QWidget* widget : std::initializer_list<QWidget*>{line.name, line.reckoned, line.got,
                                                                line.runs, line.take})
             widget->setVisible(used);
-        line.take->setVisible(used && reckoned.lines[i].learned);
+        line.take->setVisible(used && reckoned.lines[i].learned && !m_readOnly);
         if (!used) continue;
         // What a plain rate is replaced by stands in its line; frames have their fill besides.
         const GotLine& shown = reckoned.lines[i];
@@ -151,7 +156,7 @@ void ReckonedView::show(const ReckonedAndGot& reckoned) {
             sentences << gotSentence(shown);
         if (shown.what == GotWhat::Frame && !shown.taken) sentences << gotRule(shown);
         alone = alone || (shown.learned && shown.learned->by == LearnedBy::OwnAlone);
-        open = open || (shown.learned && !shown.taken);
+        open = open || (shown.learned && !shown.taken && !m_readOnly);
     }
     if (alone)
         sentences << tr(
@@ -171,7 +176,7 @@ std::optional<std::size_t> ReckonedView::currentLine() const {
 }
 
 void ReckonedView::take(std::size_t number) {
-    if (number >= m_reckoned.lines.size()) return;
+    if (m_readOnly || number >= m_reckoned.lines.size()) return;
     const GotLine line = m_reckoned.lines[number];
     if (!line.learned) return;
     const QString value = QStringLiteral("%1 %2").arg(gotFigure(line, line.offered), gotUnit(line));

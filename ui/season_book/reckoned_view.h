@@ -18,6 +18,8 @@ class ReckonedView : public QWidget {
   public:
     explicit ReckonedView(Session& session, QWidget* parent = nullptr);
     void show(const ReckonedAndGot& reckoned);
+    /// Nothing is taken here: its buttons go.
+    void readOnly() { m_readOnly = true; }
     const ReckonedAndGot& reckoned() const { return m_reckoned; }
     /// The line whose button has the focus.
     std::optional<std::size_t> currentLine() const;
@@ -48,6 +50,7 @@ class ReckonedView : public QWidget {
     QLabel* m_title;
     std::vector<QLabel*> m_heads;
     bool m_narrow = false;
+    bool m_readOnly = false;
     std::vector<LineWidgets> m_lines;
     QLabel* m_note;
 };

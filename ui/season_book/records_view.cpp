@@ -48,14 +48,28 @@ void RecordsView::sizes() {
 
 void RecordsView::show(const YieldRecords& records) {
     m_records = records;
-    const Look& look = m_session.look();
     const TableBlock block = recordsBlock(records);
     m_title->setText(tr("%1: what it is made of").arg(recordsTitle(records)));
-    m_table->setAccessibleName(m_title->text());
     m_note->setText(records.empty()
                         ? tr("No run and no note of that year knows of it. Esc goes back.")
                         : tr("A run's share is its buckets, shared out by what came out of the "
                              "boxes. Ctrl+E explains it; Esc goes back."));
+    fill(block);
+    // A run's name runs on over the columns its line leaves empty.
+    for (int r = 0; r < m_table->rowCount(); ++r)
+        if (block.rows[static_cast<std::size_t>(r)].group) m_table->setSpan(r, 0, 1, 5);
+}
+
+void RecordsView::show(const QString& title, const TableBlock& block, const QString& note) {
+    m_records = {};
+    m_title->setText(title);
+    m_note->setText(note);
+    fill(block);
+}
+
+void RecordsView::fill(const TableBlock& block) {
+    const Look& look = m_session.look();
+    m_table->setAccessibleName(m_title->text());
     m_table->clear();
     m_table->clearSpans();
     m_table->setColumnCount(static_cast<int>(block.columns.size()));
@@ -78,9 +92,6 @@ void RecordsView::show(const YieldRecords& records) {
             m_table->setItem(r, c, item);
         }
     }
-    // A run's name runs on over the columns its line leaves empty.
-    for (int r = 0; r < m_table->rowCount(); ++r)
-        if (block.rows[static_cast<std::size_t>(r)].group) m_table->setSpan(r, 0, 1, 5);
     if (m_table->rowCount() > 0) m_table->setCurrentCell(0, 0);
     sizes();
 }

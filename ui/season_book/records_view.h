@@ -5,6 +5,7 @@
 #include <QLabel>
 #include <QTableWidget>
 
+#include "core/places/pages/page.h"
 #include "core/places/yield_records.h"
 #include "ui/shell/session.h"
 
@@ -16,10 +17,13 @@ class RecordsView : public QWidget {
   public:
     explicit RecordsView(Session& session, QWidget* parent = nullptr);
     void show(const YieldRecords& records);
+    /// Any other records, as a table with words under it.
+    void show(const QString& title, const TableBlock& block, const QString& note);
     const YieldRecords& records() const { return m_records; }
     QTableWidget& table() { return *m_table; }
 
   private:
+    void fill(const TableBlock& block);
     void sizes();
 
     Session& m_session;

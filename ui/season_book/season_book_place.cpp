@@ -51,8 +51,8 @@ QString richText(const TextBlock& block) {
 
 }  // namespace
 
-SeasonBookPlace::SeasonBookPlace(Session& session, QWidget* parent)
-    : Place(session, parent), m_model(session) {
+SeasonBookPlace::SeasonBookPlace(Session& session, QWidget* parent, Use use)
+    : Place(session, parent), m_use(use), m_model(session) {
     // Not by Tab: Shift+Tab from what it hands on to would come straight back.
     setFocusPolicy(Qt::ClickFocus);
     m_controls = new QWidget;
@@ -100,6 +100,8 @@ SeasonBookPlace::SeasonBookPlace(Session& session, QWidget* parent)
     m_notes->setWordWrap(true);
     auto* under = new QVBoxLayout(right);
     under->setContentsMargins(0, 0, 0, 0);
+    m_byRow = new QWidget(right);
+    under->addWidget(m_byRow);
     under->addWidget(m_table, 1000);
     under->addWidget(m_notes);
     under->addStretch(1);
@@ -111,6 +113,8 @@ SeasonBookPlace::SeasonBookPlace(Session& session, QWidget* parent)
     whole->addWidget(m_sentence);
     whole->addWidget(m_first);
     whole->addWidget(m_blocks, 1000);
+    buildPages();
+    for (AccountPage* each : m_accounts) whole->addWidget(each);
     whole->addStretch(1);
     auto* outer = new QVBoxLayout(this);
     outer->setContentsMargins(0, 0, 0, 0);
@@ -169,14 +173,19 @@ void SeasonBookPlace::addKeys() {
         connect(shortcut, &QShortcut::activated, this, deed);
     };
     key(Qt::Key_T, [this] {
+        if (m_page != BookPage::Harvest) return;
         closeRecords();
         m_timeline->toggleTable();
     });
     key(Qt::Key_E, [this] { askWhereTo(); });
     key(Qt::Key_P, [this] { printBlock(); });
-    key(Qt::Key_Escape, [this] { closeRecords(); });
+    key(Qt::Key_Escape, [this] { leave(); });
+    key(Qt::Key_B, [this] { turnBy(+1); });
+    key(Qt::Key_W, [this] { openBeside(); });
     for (int n = 0; n < 9; ++n)
-        key(Qt::Key_1 + n, [this, n] { m_reckonedView->take(static_cast<std::size_t>(n)); });
+        key(Qt::Key_1 + n, [this, n] {
+            if (m_page == BookPage::Harvest) m_reckonedView->take(static_cast<std::size_t>(n));
+        });
 }
 
 void SeasonBookPlace::fillYears() {
@@ -207,8 +216,8 @@ void SeasonBookPlace::readAnew() {
     fillYears();
     m_season = seasonYield(session().read(), m_year, m_beside);
     m_before = {seasonYield(session().read(), m_beside)};
-    m_sentence->setText(richText(seasonSentence(m_season)));
-    m_first->setVisible(m_season.total == Mass());
+    m_colonies = colonyYear(session().read(), m_year, session().clock().today());
+    m_sentence->setText(richText(seasonSentence(m_season, &m_colonies)));
     m_first->setText(
         tr("Weigh boxes and buckets in the honey room (Ctrl+4): what each hive gave appears here "
            "as soon as there is a run. A crop noted from paper appears here too, marked as "
@@ -216,7 +225,6 @@ void SeasonBookPlace::readAnew() {
         (m_season.unclosed.empty()
              ? QString()
              : QLatin1Char(' ') + yieldNotes(m_season).join(QLatin1Char(' '))));
-    m_blocks->setVisible(anyHoney());
     const bool steps = !m_season.runs.empty() || !m_before.front().runs.empty();
     m_timeline->setVisible(m_season.total > Mass() && steps);
     m_timelineTitle->setVisible(m_season.total > Mass() && steps);
@@ -225,14 +233,11 @@ void SeasonBookPlace::readAnew() {
         reckonedAndGot(session().read(), m_season, session().clock().today());
     m_reckonedView->show(reckoned);
     m_reckonedView->setVisible(!reckoned.lines.empty());
-    const int row = std::max(0, m_table->currentIndex().row());
-    m_model.show(m_season);
-    if (m_model.rowCount() > 0)
-        m_table->setCurrentIndex(m_model.index(std::min(row, m_model.rowCount() - 1), 0));
-    m_table->measure();
+    showYields();
     if (recordsShown())
         m_recordsView->show(recordsBehind(session().read(), m_season, m_recordsView->records().of));
     showNotes();
+    showPage();
     arrange();
     Q_EMIT headChanged();
 }
@@ -252,7 +257,8 @@ void SeasonBookPlace::showNotes() {
     if (dashed) notes << tr("Dashed: hive not known.");
     QStringList lines;
     if (!notes.isEmpty()) lines << notes.join(QLatin1Char(' '));
-    QStringList below = yieldNotes(m_season);
+    QStringList below = m_by == YieldBy::Hive ? QStringList() : yieldsByNotes(m_yieldsBy);
+    below << yieldNotes(m_season);
     const auto more = below.size() - mostNotes;
     if (more > 0) {
         below = below.mid(0, mostNotes);
@@ -278,6 +284,9 @@ void SeasonBookPlace::arrange() {
     m_timelineTitle->setFont(look.font(TextSize::Body, true));
     m_notes->setFont(look.font(TextSize::Note));
     m_besideWord->setFont(look.font(TextSize::Note));
+    m_byWord->setFont(look.font(TextSize::Note));
+    m_byRow->layout()->setSpacing(look.space(6));
+    for (AccountPage* each : m_accounts) each->arrange(m_wide);
     m_table->setVerticalScrollBarPolicy(m_wide ? Qt::ScrollBarAsNeeded : Qt::ScrollBarAlwaysOff);
     m_table->setMaximumHeight(m_table->wholeHeight());
     m_timeline->setMaximumHeight(look.space(280));
@@ -291,7 +300,9 @@ void SeasonBookPlace::resizeEvent(QResizeEvent* event) {
 }
 
 void SeasonBookPlace::focusInEvent(QFocusEvent*) {
-    if (m_blocks->isVisible())
+    if (const AccountPage* shown = accountShown(); shown && shown->current())
+        shown->current()->lines().setFocus();
+    else if (m_blocks->isVisible())
         m_table->setFocus();
     else
         m_years->setFocus();
@@ -338,6 +349,7 @@ void SeasonBookPlace::closeRecords() {
 }
 
 SeasonBookPlace::BookBlock SeasonBookPlace::currentBlock() const {
+    if (accountShown()) return BookBlock::Account;
     if (m_recordsView->isAncestorOf(QApplication::focusWidget())) return BookBlock::Records;
     if (m_timeline->hasFocusInside()) return BookBlock::Timeline;
     if (m_reckonedView->currentLine()) return BookBlock::Reckoned;
@@ -354,10 +366,13 @@ Page SeasonBookPlace::blockPage() const {
             return reckonedPage(file, m_reckonedView->reckoned(), today);
         case BookBlock::Records:
             return recordsPage(file, m_recordsView->records(), today);
+        case BookBlock::Account:
+            return accountShown()->blockPage();
         case BookBlock::Yields:
             break;
     }
-    return yieldPage(file, m_season, today);
+    return m_by == YieldBy::Hive ? yieldPage(file, m_season, today)
+                                 : yieldsByPage(file, m_yieldsBy, m_season, today);
 }
 
 HarvestTable SeasonBookPlace::blockTable() const {
@@ -368,10 +383,12 @@ HarvestTable SeasonBookPlace::blockTable() const {
             return reckonedTable(m_reckonedView->reckoned());
         case BookBlock::Records:
             return recordsTable(m_recordsView->records());
+        case BookBlock::Account:
+            return accountShown()->blockTable();
         case BookBlock::Yields:
             break;
     }
-    return yieldTable(m_season);
+    return m_by == YieldBy::Hive ? yieldTable(m_season) : yieldsByTable(m_yieldsBy);
 }
 
 PlaceHead SeasonBookPlace::head() const {
@@ -394,13 +411,19 @@ PlaceHead SeasonBookPlace::head() const {
 }
 
 std::vector<KeyHint> SeasonBookPlace::hints() const {
-    if (!m_blocks->isVisible()) return {};
-    if (recordsShown())
+    const AccountPage* account = accountShown();
+    if (!account && !m_blocks->isVisible()) return {{tr("Ctrl+PgDn"), tr("next page")}};
+    if (account ? account->recordsShown() : recordsShown())
         return {{tr("Esc"), tr("back")}, {tr("P"), tr("print these")}, {tr("E"), tr("export")}};
-    return {{tr("P"), tr("print block")},
-            {tr("E"), tr("export")},
-            {tr("T"), tr("table")},
-            {tr("↵"), tr("records")}};
+    std::vector<KeyHint> hints{{tr("P"), tr("print block")}, {tr("E"), tr("export")}};
+    if (!account) hints.push_back({tr("T"), tr("table")});
+    if (!account) hints.push_back({tr("B"), tr("by …")});
+    hints.push_back({tr("↵"), tr("records")});
+    if (m_use == Use::Whole)
+        hints.push_back({tr("W"), tr("year beside")});
+    else
+        hints.push_back({tr("Esc"), tr("close")});
+    return hints;
 }
 
 std::vector<PrintSheet> SeasonBookPlace::sheets() const {
@@ -434,6 +457,9 @@ std::vector<Explained> SeasonBookPlace::explained() const {
         case BookBlock::Records:
             figures = explainRow(file, m_season, m_recordsView->records().of);
             break;
+        case BookBlock::Account:
+            figures = accountShown()->explained();
+            break;
         case BookBlock::Reckoned:
             figures = explainGot(reckoned.lines[*m_reckonedView->currentLine()], reckoned);
             break;
@@ -462,18 +488,24 @@ QString SeasonBookPlace::help() const {
         "what is only noted from paper is an open bar. Where a run was changed after it was closed "
         "the summary says revised.\n\nTab goes from block to block. In the timeline Left and Right "
         "go from run to run, T turns it into a table. Enter on a run or a row opens the records it "
-        "is made of, Esc closes them. P prints the block one is at, E exports it as picture or "
+        "is made of, Esc closes them. B, or the box over the table, tells the honey by hive, by "
+        "colony on whatever stand it was, by the queen who headed it, or by yard. Ctrl+Page Down "
+        "and Ctrl+Page Up go on to the colonies of the year with what the winters took, to wax, "
+        "candles, what went out of the door and equipment, and to the years below each other; Alt "
+        "and the letter underlined in a word opens its page. W opens the year beside in a "
+        "window of its own, to compare; it follows what is written and Esc closes it.\n\nP prints "
+        "the block one is at, E exports it as picture or "
         "table; Ctrl+P prints the harvest summary. 1 to 9 take what own runs say for the next "
         "season: nothing changes until then, and Ctrl+Z takes it back. Ctrl+E explains a figure. "
         "Honey is not for infants under 12 months.");
 }
 
 void SeasonBookPlace::printBlock() {
-    if (m_blocks->isVisible()) printWithPreview(this, blockPage(), look());
+    if (m_blocks->isVisible() || accountShown()) printWithPreview(this, blockPage(), look());
 }
 
 void SeasonBookPlace::askWhereTo() {
-    if (!m_blocks->isVisible()) return;
+    if (!m_blocks->isVisible() && !accountShown()) return;
     QString name;
     switch (currentBlock()) {
         case BookBlock::Timeline:
@@ -485,13 +517,17 @@ void SeasonBookPlace::askWhereTo() {
         case BookBlock::Records:
             name = tr("records-%1");
             break;
+        case BookBlock::Account:
+            name = accountShown()->blockName();
+            break;
         case BookBlock::Yields:
-            name = tr("honey-by-hive-%1");
+            name = yieldsName();
             break;
     }
+    if (name.contains(QLatin1String("%1"))) name = name.arg(m_year);
     QString chosen;
     const QString path = QFileDialog::getSaveFileName(
-        this, tr("Export this block"), name.arg(m_year) + QStringLiteral(".png"),
+        this, tr("Export this block"), name + QStringLiteral(".png"),
         tr("Picture (*.png);;Drawing (*.svg);;Table (*.csv)"), &chosen);
     if (path.isEmpty()) return;
     const bool ended = path.contains(QLatin1Char('.'));

@@ -6,13 +6,18 @@
 #include <QBoxLayout>
 #include <QComboBox>
 #include <QLabel>
+#include <QPointer>
 #include <QScrollArea>
 #include <QStackedWidget>
 
+#include "core/places/colony_year.h"
+#include "ui/season_book/account_page.h"
+#include "ui/season_book/book_window.h"
 #include "ui/season_book/reckoned_view.h"
 #include "ui/season_book/records_view.h"
 #include "ui/season_book/timeline.h"
 #include "ui/season_book/yield_table.h"
+#include "ui/shell/page_words.h"
 #include "ui/shell/place.h"
 
 namespace combwright {
@@ -21,7 +26,9 @@ class SeasonBookPlace : public Place {
     Q_OBJECT
 
   public:
-    explicit SeasonBookPlace(Session& session, QWidget* parent = nullptr);
+    /// To compare: in a window of its own, nothing is taken for the next season.
+    enum class Use { Whole, ToCompare };
+    explicit SeasonBookPlace(Session& session, QWidget* parent = nullptr, Use use = Use::Whole);
 
     QString railWord() const override { return tr("Season book"); }
     PlaceHead head() const override;
@@ -31,6 +38,22 @@ class SeasonBookPlace : public Place {
     QString help() const override;
     void act() override { Q_EMIT printAsked(); }
     QWidget* headControls() override { return m_controls; }
+    QWidget* pageWords() override { return m_words; }
+
+    enum class BookPage { Harvest, Colonies, Goods, Years };
+    BookPage page() const { return m_page; }
+    void openPage(BookPage page);
+    /// One of the pages beside the harvest.
+    AccountPage& account(BookPage page) const {
+        return *m_accounts[static_cast<std::size_t>(page) - 1];
+    }
+    /// What the yields are told by.
+    QComboBox& by() { return *m_byBox; }
+    /// Shows a year, whatever was shown before.
+    void openYear(int year);
+    /// The year beside in a window of its own; the one that is open already comes forward.
+    void openBeside();
+    BookWindow* besideWindow() const { return m_besideWindow; }
 
     Timeline& timeline() { return *m_timeline; }
     YieldTable& yields() { return *m_table; }
@@ -42,11 +65,14 @@ class SeasonBookPlace : public Place {
     QString sentence() const { return m_sentence->text(); }
 
     /// What the person is at: each prints and leaves as a file by itself.
-    enum class BookBlock { Timeline, Yields, Reckoned, Records };
+    enum class BookBlock { Timeline, Yields, Reckoned, Records, Account };
     BookBlock currentBlock() const;
     Page blockPage() const;
     /// As CSV, SVG or PNG by the ending of the path; says whether it is there.
     bool exportTo(const QString& path);
+
+  Q_SIGNALS:
+    void leaveAsked();  ///< Esc where there is nothing left to close
 
   protected:
     void readAnew() override;
@@ -56,12 +82,19 @@ class SeasonBookPlace : public Place {
 
   private:
     void addKeys();
+    void buildPages();
+    void turnBy(int step);
+    void showPage();
+    void showYields();
+    AccountPage* accountShown() const;
+    void leave();
     void fillYears();
     void arrange();
     void showNotes();
     void openRecords(const RecordsOf& of, QWidget* from);
     void closeRecords();
     void askWhereTo();
+    QString yieldsName() const;
     void printBlock();
     HarvestTable blockTable() const;
     bool recordsShown() const { return m_leftStack->currentWidget() == m_recordsView; }
@@ -71,6 +104,9 @@ class SeasonBookPlace : public Place {
     QComboBox* m_years;
     QComboBox* m_besides;
     QLabel* m_besideWord;
+    Use m_use = Use::Whole;
+    PageWords* m_words;
+    BookPage m_page = BookPage::Harvest;
     QScrollArea* m_scroll;
     QLabel* m_sentence;
     QLabel* m_first;  ///< what to do in a year without honey
@@ -84,12 +120,20 @@ class SeasonBookPlace : public Place {
     YieldModel m_model;
     YieldTable* m_table;
     QLabel* m_notes;
+    QWidget* m_byRow;
+    QLabel* m_byWord;
+    QComboBox* m_byBox;
+    YieldBy m_by = YieldBy::Hive;
+    std::vector<AccountPage*> m_accounts;  ///< the pages after the first
+    QPointer<BookWindow> m_besideWindow;
     QWidget* m_cameFrom = nullptr;
     bool m_wide = true;
     int m_year = 0;
     int m_beside = 0;
     SeasonYield m_season;
     std::vector<SeasonYield> m_before;
+    YieldsBy m_yieldsBy;  ///< of colonies or queens, where that is what one asks by
+    ColonyYear m_colonies;
 };
 
 }  // namespace combwright

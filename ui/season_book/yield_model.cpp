@@ -21,15 +21,37 @@ std::optional<Mass> anyMass(Mass mass) {
 YieldModel::YieldModel(Session& session, QObject* parent)
     : QAbstractTableModel(parent), m_session(session) {}
 
-void YieldModel::show(const SeasonYield& season) {
+void YieldModel::begin(int year, int before) {
     beginResetModel();
     m_lines.clear();
-    m_year = season.year;
-    m_before = season.beforeYear;
+    m_year = year;
+    m_before = before;
+}
+
+void YieldModel::addAll(Mass total, How how, const std::optional<Mass>& before, How beforeHow,
+                        const QString& averages, const QString& brief) {
+    m_hasBefore = before.has_value();
+    m_anyWeighed = before && beforeHow == How::Weighed;
+    if (m_lines.empty()) return;
+    Line all;
+    all.row = Row::All;
+    all.name = tr("All");
+    all.mass = anyMass(total);
+    all.how = how;
+    all.nothing = tr("none");
+    all.before = before;
+    all.beforeHow = beforeHow;
+    all.averages = averages;
+    all.brief = brief;
+    m_lines.push_back(std::move(all));
+}
+
+void YieldModel::show(const SeasonYield& season, bool hives) {
+    begin(season.year, season.beforeYear);
+    m_head = hives ? tr("Hive") : tr("Yard");
     m_scale = barScale(season);
+    if (!hives) m_scale.marks.clear();
     const FootnoteMarks marks = footnoteMarks(season);
-    m_hasBefore = season.before.has_value();
-    m_anyWeighed = season.before && season.beforeHow == How::Weighed;
     const auto withoutHive = [&](const QString& name, const QString& mark, Mass mass, How how,
                                  const RecordsOf& of) {
         Line row;
@@ -53,10 +75,11 @@ void YieldModel::show(const SeasonYield& season) {
         head.nothing = tr("none");
         head.before = yard.before;
         head.beforeHow = yard.beforeHow;
-        head.averages = averagesText(yard.total, yard.how, yard.producing, yard.standing);
-        head.brief = averagesText(yard.total, yard.how, yard.producing, yard.standing, true);
+        head.averages = averagesText(yard.total, yard.how, yard.averagedOver(), yard.standing);
+        head.brief = averagesText(yard.total, yard.how, yard.averagedOver(), yard.standing, true);
         head.of = {.yard = yard.yard.id};
         m_lines.push_back(std::move(head));
+        if (!hives) continue;
         for (const HiveYield& hive : yard.hives) {
             Line row;
             row.name = fromUtf8(hive.mark);
@@ -78,19 +101,52 @@ void YieldModel::show(const SeasonYield& season) {
     }
     if (season.nowhere)
         withoutHive(tr("no yard"), {}, *season.nowhere, season.how, {.withoutHive = true});
-    if (!m_lines.empty()) {
-        Line all;
-        all.row = Row::All;
-        all.name = tr("All");
-        all.mass = anyMass(season.total);
-        all.how = season.how;
-        all.nothing = tr("none");
-        all.before = season.before;
-        all.beforeHow = season.beforeHow;
-        all.averages = averagesText(season.total, season.how, season.producing, season.standing);
-        all.brief = averagesText(season.total, season.how, season.producing, season.standing, true);
-        m_lines.push_back(std::move(all));
+    const auto averages = [&](bool brief) {
+        return averagesText(season.total, season.how, season.averagedOver(), season.standing,
+                            brief);
+    };
+    addAll(season.total, season.how, season.before, season.beforeHow, averages(false),
+           averages(true));
+    endResetModel();
+}
+
+void YieldModel::show(const YieldsBy& yields) {
+    begin(yields.year, yields.beforeYear);
+    m_head = yields.by == YieldBy::Queen ? tr("Queen") : tr("Colony");
+    m_scale = barScale(yields);
+    for (const YieldOf& line : yields.lines) {
+        Line row;
+        row.name = yieldOfRow(line);
+        row.mass = line.mass;
+        row.how = line.how;
+        row.noted = line.noted;
+        row.nothing = tr("none");
+        row.before = line.before;
+        row.beforeHow = line.beforeHow;
+        row.beforeNoted = line.beforeNoted;
+        row.words = tr("%1; %2").arg(yieldOfPlace(line), yieldOfKnown(line));
+        row.of = {.colony = line.colony, .queen = line.queen};
+        m_lines.push_back(std::move(row));
     }
+    const auto without = [this](const QString& name, const std::optional<Mass>& mass, How how,
+                                const RecordsOf& of) {
+        if (!mass) return;
+        Line row;
+        row.row = Row::NoHive;
+        row.name = name;
+        row.mass = mass;
+        row.how = how;
+        row.words = name;
+        row.of = of;
+        m_lines.push_back(std::move(row));
+    };
+    without(
+        yields.by == YieldBy::Queen ? tr("queen not written down") : tr("colony not written down"),
+        yields.nobody, yields.nobodyHow, {.nobody = yields.by});
+    without(tr("hive not known"), yields.noHive, yields.noHiveHow,
+            {.withoutHive = true, .anyYard = true});
+    addAll(yields.total, yields.how, yields.before, yields.beforeHow, yieldsByAverages(yields),
+           yieldsByAverages(yields, true));
     endResetModel();
 }
 
@@ -139,7 +195,7 @@ QVariant YieldModel::headerData(int section, Qt::Orientation orientation, int ro
     if (orientation != Qt::Horizontal || role != Qt::DisplayRole) return {};
     switch (section) {
         case HiveColumn:
-            return tr("Hive");
+            return m_head;
         case NowColumn:
             return tr("%1, %2").arg(m_year).arg(massUnit());
         case BeforeColumn:

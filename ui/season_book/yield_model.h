@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "core/places/pages/harvest_blocks.h"
+#include "core/places/pages/yield_by_blocks.h"
 #include "ui/shell/session.h"
 
 namespace combwright {
@@ -37,7 +38,10 @@ class YieldModel : public QAbstractTableModel {
     };
 
     explicit YieldModel(Session& session, QObject* parent = nullptr);
-    void show(const SeasonYield& season);
+    /// By hive, or by yard alone.
+    void show(const SeasonYield& season, bool hives = true);
+    /// By colony or by queen, those that gave most first.
+    void show(const YieldsBy& yields);
     const Line& line(int row) const { return m_lines[static_cast<std::size_t>(row)]; }
     /// Whether the year beside has any figure; a first season has none.
     bool hasBefore() const { return m_hasBefore; }
@@ -49,7 +53,12 @@ class YieldModel : public QAbstractTableModel {
     QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
 
   private:
+    void begin(int year, int before);
+    void addAll(Mass total, How how, const std::optional<Mass>& before, How beforeHow,
+                const QString& averages, const QString& brief);
+
     Session& m_session;
+    QString m_head;  ///< over the names
     int m_year = 0;
     int m_before = 0;
     bool m_anyWeighed = false;

@@ -230,6 +230,11 @@ YieldTable::YieldTable(Session& session, YieldModel& model, QWidget* parent)
     connect(this, &QTableView::doubleClicked, this, [this] { Q_EMIT opened(); });
 }
 
+void YieldTable::setBy(YieldBy by, const QString& spoken) {
+    m_wideNames = by == YieldBy::Colony || by == YieldBy::Queen;
+    setAccessibleName(spoken);
+}
+
 void YieldTable::measure() {
     const Look& look = m_session.look();
     auto* delegate = static_cast<YieldDelegate*>(itemDelegate());
@@ -244,7 +249,7 @@ void YieldTable::measure() {
                look.px(16);
     };
     setColumnWidth(YieldModel::HiveColumn,
-                   static_cast<int>(std::min(std::ceil(names), look.px(130))));
+                   static_cast<int>(std::min(std::ceil(names), look.px(m_wideNames ? 190 : 130))));
     for (const int column : {YieldModel::NowColumn, YieldModel::BeforeColumn})
         setColumnWidth(column, static_cast<int>(std::ceil(figures(column))));
     setColumnHidden(YieldModel::BeforeColumn, !m_model.hasBefore());

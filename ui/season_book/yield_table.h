@@ -17,6 +17,8 @@ class YieldTable : public QTableView {
   public:
     YieldTable(Session& session, YieldModel& model, QWidget* parent = nullptr);
 
+    /// Colonies and queens have longer names than hives; `spoken` is what a reader calls the table.
+    void setBy(YieldBy by, const QString& spoken);
     /// Widths, rows and figures anew, after the look or the figures changed.
     void measure();
     /// With every row on view, px.
@@ -37,6 +39,7 @@ class YieldTable : public QTableView {
   private:
     Session& m_session;
     YieldModel& m_model;
+    bool m_wideNames = false;
 };
 
 }  // namespace combwright

@@ -133,16 +133,20 @@ QString changeText(const std::optional<Mass>& now, const std::optional<Mass>& be
 }
 
 QString averagesText(Mass total, How how, int producing, int standing, bool brief) {
-    if (producing == 0 || total == Mass()) return {};
+    if (total == Mass()) return {};
     const auto each = [&](int hives) {
         return massFigure(gramsPerHive(gramsOf(total), hives), how);
     };
-    QString text = (brief ? blockWord("%1 producing") : blockWord("%1 per producing hive"))
-                       .arg(each(producing));
-    if (standing > 0)
-        text += (brief ? blockWord(", %1 on 1 May") : blockWord(", %1 per hive on 1 May"))
-                    .arg(each(standing));
-    return text;
+    if (producing == 0 && standing == 0) return {};
+    if (producing == 0)
+        return (brief ? blockWord("%1 on 1 May") : blockWord("%1 per hive on 1 May"))
+            .arg(each(standing));
+    if (standing == 0)
+        return (brief ? blockWord("%1 producing") : blockWord("%1 per producing hive"))
+            .arg(each(producing));
+    return (brief ? blockWord("%1 producing, %2 on 1 May")
+                  : blockWord("%1 per producing hive, %2 per hive on 1 May"))
+        .arg(each(producing), each(standing));
 }
 
 TableBlock yieldBlock(const SeasonYield& season) {
@@ -166,7 +170,7 @@ TableBlock yieldBlock(const SeasonYield& season) {
             total ? gramsCell(total, yard.how, true) : quietCell(blockWord("none")),
             besideCell(yard.before, yard.beforeHow),
             ledgerCell(changeText(yard.total, yard.before, weaker(yard.how, yard.beforeHow))),
-            ledgerCell(averagesText(yard.total, yard.how, yard.producing, yard.standing)),
+            ledgerCell(averagesText(yard.total, yard.how, yard.averagedOver(), yard.standing)),
             yard.noted ? ledgerCell(blockWord("noted from paper")) : ledgerCell({})};
         head.cells[4].small = true;
         table.rows.push_back(head);
@@ -325,6 +329,14 @@ StepsBlock timelineBlock(const SeasonYield& season, const std::vector<SeasonYiel
 QString recordsTitle(const YieldRecords& records) {
     QString name = fromUtf8(records.name);
     if (records.of.run) return blockWord("Run %1").arg(name);
+    if (records.of.colony)
+        return blockWord("Colony of %1, %2").arg(name, QString::number(records.year));
+    if (records.of.queen) return blockWord("Queen %1, %2").arg(name, QString::number(records.year));
+    if (records.of.anyYard) return blockWord("hive not known, %1").arg(records.year);
+    if (records.of.nobody)
+        return (records.of.nobody == YieldBy::Colony ? blockWord("colony not written down, %1")
+                                                     : blockWord("queen not written down, %1"))
+            .arg(records.year);
     if (records.of.withoutHive)
         name = name.isEmpty() ? blockWord("no yard, no tag") : name + blockWord(", no tag");
     if (name.isEmpty()) name = blockWord("All");

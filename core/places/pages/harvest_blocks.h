@@ -28,8 +28,9 @@ BarScale barScale(const SeasonYield& season);
 
 /// "+ 6.5", "− 3.7"; empty where either is not known, whole where either is only by eye.
 QString changeText(const std::optional<Mass>& now, const std::optional<Mass>& before, How how);
-/// "22.9 per producing hive, 18.3 per hive on 1 May"; the first alone before anybody stood there.
-/// `brief` is "22.9 producing, 18.3 on 1 May".
+/// "22.9 per producing hive, 18.3 per hive on 1 May"; the first alone before anybody stood there,
+/// the second alone where nobody knows how many gave honey (`producing` 0). `brief` is "22.9
+/// producing, 18.3 on 1 May".
 QString averagesText(Mass total, How how, int producing, int standing, bool brief = false);
 
 TableBlock yieldBlock(const SeasonYield& season);

@@ -1,13 +1,13 @@
 // The season book on paper: the harvest summary of a year, and each block of the book by itself.
 #pragma once
 
+#include "core/places/pages/account_sections.h"
 #include "core/places/pages/harvest_blocks.h"
 #include "core/places/pages/page.h"
+#include "core/places/pages/season_sentence.h"
+#include "core/places/pages/yield_by_blocks.h"
 
 namespace combwright {
-
-/// "In 2027 nine of eleven colonies gave 157.5 kg of honey …", what matters standing out.
-TextBlock seasonSentence(const SeasonYield& season);
 
 /// `beside` are the years drawn beside it in the timeline.
 Page harvestSummaryPage(const Read& file, const SeasonYield& season, Day printed,
@@ -16,6 +16,13 @@ Page harvestSummaryPage(const Read& file, const SeasonYield& season, Day printed
 Page timelinePage(const Read& file, const SeasonYield& season,
                   const std::vector<SeasonYield>& beside, Day printed);
 Page yieldPage(const Read& file, const SeasonYield& season, Day printed);
+/// By colony, by queen, by yard.
+Page yieldsByPage(const Read& file, const YieldsBy& yields, const SeasonYield& season, Day printed);
+/// A section of the year's account by itself.
+Page accountPage(const Read& file, const AccountSection& section, int year, Day printed);
+/// What one line of it is made of.
+Page accountRecordsPage(const Read& file, const QString& title, const AccountLine& line,
+                        Day printed);
 Page reckonedPage(const Read& file, const ReckonedAndGot& reckoned, Day printed);
 Page recordsPage(const Read& file, const YieldRecords& records, Day printed);
 

@@ -1,6 +1,6 @@
-// The pages of the honey room as a row of words beside each other: the one that is open in ink over
-// the accent, the others muted. A word is reached by Alt and its first letter from anywhere in the
-// room, so that the line of the number pad keeps its keys.
+// The pages of a place as a row of words beside each other: the one that is open in ink over the
+// accent, the others muted. A word is reached by Alt and its first letter from anywhere in the
+// place, so that a line one types into keeps its keys.
 #pragma once
 
 #include <QAbstractButton>
@@ -30,7 +30,8 @@ class PageWords : public QWidget {
     Q_OBJECT
 
   public:
-    PageWords(Session& session, QWidget* parent);
+    /// `named` is what a reader calls the row: "Pages of the honey room".
+    PageWords(Session& session, const QString& named, QWidget* parent);
     void add(const QString& word);
     void choose(int index);
     int count() const { return static_cast<int>(m_words.size()); }

@@ -1,4 +1,4 @@
-#include "ui/honey_room/page_words.h"
+#include "ui/shell/page_words.h"
 
 #include <QPainter>
 #include <algorithm>
@@ -53,10 +53,10 @@ void PageWord::paintEvent(QPaintEvent*) {
     }
 }
 
-PageWords::PageWords(Session& session, QWidget* parent)
+PageWords::PageWords(Session& session, const QString& named, QWidget* parent)
     : QWidget(parent), m_session(session), m_row(new QHBoxLayout(this)) {
     setObjectName(QStringLiteral("page_words"));
-    setAccessibleName(tr("Pages of the honey room"));
+    setAccessibleName(named);
     m_row->setContentsMargins(0, 0, 0, 0);
     m_row->setSpacing(4);
     connect(&session, &Session::lookChanged, this, [this] {

@@ -1,0 +1,166 @@
+// The pages of the season book beside the harvest, what its yields are told by, and the year beside
+// in a window of its own.
+#include <QShortcut>
+#include <algorithm>
+
+#include "core/places/pages/yield_by_blocks.h"
+#include "core/words/words.h"
+#include "ui/season_book/season_book_place.h"
+
+namespace combwright {
+namespace {
+
+constexpr int bookPages = 4;
+
+}  // namespace
+
+void SeasonBookPlace::buildPages() {
+    m_words = new PageWords(session(), tr("Pages of the season book"), nullptr);
+    for (const QString& word : {tr("Harvest"), tr("Colonies"), tr("Goods"), tr("Years")})
+        m_words->add(word);
+    connect(m_words, &PageWords::chosen, this,
+            [this](int index) { openPage(static_cast<BookPage>(index)); });
+    QWidget* page = m_scroll->widget();
+    for (const AccountPart part : {AccountPart::Colonies, AccountPart::Goods, AccountPart::Years}) {
+        auto* each = new AccountPage(session(), part, page);
+        m_accounts.push_back(each);
+        each->hide();
+        connect(each, &AccountPage::headChanged, this, &SeasonBookPlace::headChanged);
+        connect(each, &AccountPage::moved, this, [this, each](const QRect& row) {
+            const QPoint at = each->mapTo(m_scroll->widget(), row.center());
+            m_scroll->ensureVisible(at.x(), at.y(), 0, row.height() / 2 + look().space(12));
+        });
+        // Enter in the list of records behind a line has nothing more to open.
+        each->records().table().setObjectName(QStringLiteral("account_records"));
+    }
+
+    m_byWord = new QLabel(tr("Honey by"), m_byRow);
+    m_byBox = new QComboBox(m_byRow);
+    m_byBox->setObjectName(QStringLiteral("yields_by"));
+    m_byBox->setAccessibleName(tr("Honey by"));
+    m_byBox->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+    m_byBox->addItem(tr("hive"), static_cast<int>(YieldBy::Hive));
+    m_byBox->addItem(tr("colony"), static_cast<int>(YieldBy::Colony));
+    m_byBox->addItem(tr("queen"), static_cast<int>(YieldBy::Queen));
+    m_byBox->addItem(tr("yard"), static_cast<int>(YieldBy::Yard));
+    auto* row = new QHBoxLayout(m_byRow);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->addWidget(m_byWord);
+    row->addWidget(m_byBox);
+    row->addStretch(1);
+    connect(m_byBox, &QComboBox::activated, this, [this] { turnBy(0); });
+    setTabOrder(m_byBox, m_table);
+    if (m_use == Use::ToCompare) m_reckonedView->readOnly();
+
+    // The words may have the focus, which are not inside this place.
+    const auto key = [this](const QKeySequence& press, auto deed) {
+        connect(new QShortcut(press, this), &QShortcut::activated, this, deed);
+    };
+    const auto step = [this](int by) {
+        openPage(static_cast<BookPage>((static_cast<int>(m_page) + by + bookPages) % bookPages));
+    };
+    key(QKeySequence(Qt::CTRL | Qt::Key_PageDown), [step] { step(+1); });
+    key(QKeySequence(Qt::CTRL | Qt::Key_PageUp), [step] { step(-1); });
+    key(QKeySequence(Qt::ALT | Qt::Key_H), [this] { openPage(BookPage::Harvest); });
+    key(QKeySequence(Qt::ALT | Qt::Key_C), [this] { openPage(BookPage::Colonies); });
+    key(QKeySequence(Qt::ALT | Qt::Key_G), [this] { openPage(BookPage::Goods); });
+    key(QKeySequence(Qt::ALT | Qt::Key_Y), [this] { openPage(BookPage::Years); });
+}
+
+AccountPage* SeasonBookPlace::accountShown() const {
+    return m_page == BookPage::Harvest ? nullptr : &account(m_page);
+}
+
+void SeasonBookPlace::openPage(BookPage page) {
+    m_page = page;
+    m_words->choose(static_cast<int>(page));
+    m_scroll->ensureVisible(0, 0);
+    reload();
+    setFocus();
+    Q_EMIT headChanged();
+}
+
+void SeasonBookPlace::showPage() {
+    AccountPage* shown = accountShown();
+    if (shown) shown->readAnew(m_year);
+    m_first->setVisible(!shown && m_season.total == Mass());
+    m_blocks->setVisible(!shown && anyHoney());
+    for (AccountPage* each : m_accounts) each->setVisible(each == shown);
+}
+
+void SeasonBookPlace::leave() {
+    if (AccountPage* shown = accountShown(); shown && shown->recordsShown())
+        shown->closeRecords();
+    else if (!shown && recordsShown())
+        closeRecords();
+    else
+        Q_EMIT leaveAsked();
+}
+
+void SeasonBookPlace::turnBy(int step) {
+    if (m_page != BookPage::Harvest) return;
+    const int count = m_byBox->count();
+    if (step != 0) m_byBox->setCurrentIndex((m_byBox->currentIndex() + step + count) % count);
+    m_by = static_cast<YieldBy>(m_byBox->currentData().toInt());
+    closeRecords();
+    session().reading([this] {
+        showYields();
+        showNotes();
+    });
+    arrange();
+    Q_EMIT headChanged();
+}
+
+QString SeasonBookPlace::yieldsName() const {
+    switch (m_by) {
+        case YieldBy::Hive:
+            return tr("honey-by-hive-%1");
+        case YieldBy::Colony:
+            return tr("honey-by-colony-%1");
+        case YieldBy::Queen:
+            return tr("honey-by-queen-%1");
+        case YieldBy::Yard:
+            break;
+    }
+    return tr("honey-by-yard-%1");
+}
+
+void SeasonBookPlace::showYields() {
+    const int row = std::max(0, m_table->currentIndex().row());
+    // Of hives and yards the season itself tells more: footnotes, yards with their hives.
+    if (m_by == YieldBy::Hive) {
+        m_model.show(m_season);
+    } else {
+        m_yieldsBy = yieldsBy(session().read(), m_season, m_before.front(), m_by);
+        if (m_by == YieldBy::Yard)
+            m_model.show(m_season, false);
+        else
+            m_model.show(m_yieldsBy);
+    }
+    if (m_model.rowCount() > 0)
+        m_table->setCurrentIndex(m_model.index(std::min(row, m_model.rowCount() - 1), 0));
+    YieldsBy named;
+    named.by = m_by;
+    named.year = m_year;
+    m_table->setBy(m_by, yieldsByTitle(named));
+    m_table->measure();
+}
+
+void SeasonBookPlace::openYear(int year) {
+    m_year = year;
+    m_beside = 0;
+    reload();
+}
+
+void SeasonBookPlace::openBeside() {
+    if (m_use != Use::Whole || !session().hasSeason()) return;
+    if (!m_besideWindow) m_besideWindow = new BookWindow(session(), m_beside, this);
+    m_besideWindow->book().openYear(m_beside);
+    m_besideWindow->book().openPage(m_page);
+    m_besideWindow->show();
+    m_besideWindow->raise();
+    m_besideWindow->activateWindow();
+    m_besideWindow->book().setFocus();
+}
+
+}  // namespace combwright
