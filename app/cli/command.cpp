@@ -194,7 +194,8 @@ const std::vector<Command>& commands() {
               yieldCommands(),     storeroomCommands(), healthCommands(), colonyCommands(),
               freezerCommands(),   waitingCommands(),   storesCommands(), dueCommands(),
               treatmentCommands(), constantCommands(),  honeyCommands(),  traceCommands(),
-              labelCommands(),     goodsCommands(),     waxCommands(),    computeCommands()})
+              labelCommands(),     goodsCommands(),     waxCommands(),    computeCommands(),
+              findCommands()})
             list.insert(list.end(), group.begin(), group.end());
         return list;
     }();

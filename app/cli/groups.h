@@ -25,6 +25,7 @@ std::vector<Command> dueCommands();        ///< due
 std::vector<Command> constantCommands();   ///< constants
 std::vector<Command> honeyCommands();      ///< honey, blend
 std::vector<Command> traceCommands();      ///< trace
+std::vector<Command> findCommands();       ///< find
 std::vector<Command> labelCommands();      ///< labels, leaf
 std::vector<Command> waxCommands();        ///< wax
 
