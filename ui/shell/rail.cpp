@@ -166,7 +166,9 @@ void Rail::paintEvent(QPaintEvent*) {
                                 shownUnits() == Units::Metric ? tr("pounds") : tr("kilograms")},
                                {"F1", tr("about this place")},
                                {"Ctrl+Z", tr("take back")}}
-            : std::vector<Key>{{"Ctrl+N", tr("new season file")}, {"Ctrl+O", tr("open")}};
+            : std::vector<Key>{{"Ctrl+N", tr("new season file")},
+                               {"Ctrl+O", tr("open")},
+                               {"Ctrl+Shift+L", tr("language")}};
     double y =
         height() - look.space(16 + 20 * static_cast<int>(keys.size()) + (m_invented ? 20 : 0));
     // In large type the places need the room; the keys told there are told in the help too.
