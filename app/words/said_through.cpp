@@ -218,6 +218,13 @@ QString SaidThrough::laidOut(const TreeText& file) const {
     static const QRegularExpression table(
         QStringLiteral("^(?: *// said: (\\w+)\\n|struct Choices<\\w+>)[^{]*(\\{)"),
         QRegularExpression::MultilineOption);
+    // What a refusal says was wanted: an action knows no translator.
+    static const QRegularExpression wanted(QStringLiteral("\\{\"wanted\",\\s*(\"[^\"]+\")"));
+    static const SaidArgument saidWanted{0, QStringLiteral("wanted"), false};
+    for (auto all = wanted.globalMatch(file.text); all.hasNext();) {
+        const auto match = all.next();
+        marks << SaidLiteral{{match.capturedStart(1), match.capturedEnd(1)}, &saidWanted};
+    }
     QList<SaidArgument> saidTables;
     for (auto tables = table.globalMatch(file.text); tables.hasNext();) {
         const QString named = tables.next().captured(1);

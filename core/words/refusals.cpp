@@ -500,6 +500,8 @@ QString sentence(const Refusal& refusal) {
     const bool masses = refusal.code == Code::OutOfRange && isWholeGrams(refusal);
     for (const auto& [name, value] : refusal.values) {
         QString shown = name == "other" ? fieldWord(value) : fromUtf8(value);
+        if (name == "wanted") shown = QCoreApplication::translate("wanted", value.c_str());
+        if (name == "reason" || name == "why") shown = choiceText(value);
         if (name == "most_g")
             shown =
                 ShownFigure{massTyped(Mass::grams(std::atoll(value.c_str()))), massUnit()}.text();

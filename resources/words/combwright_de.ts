@@ -356,7 +356,7 @@
     </message>
     <message>
         <source>no web</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kein Gespinst</translation>
     </message>
     <message>
         <source>wants paint</source>
@@ -457,7 +457,7 @@
     <name>bucket_labels</name>
     <message>
         <source>full</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">voll</translation>
     </message>
     <message>
         <source>water</source>
@@ -1001,7 +1001,7 @@
     </message>
     <message>
         <source>scraped</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">abgekratzt</translation>
     </message>
     <message>
         <source>melted</source>
@@ -1145,23 +1145,23 @@
     </message>
     <message>
         <source>bare</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">leer</translation>
     </message>
     <message>
         <source>foundation</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mittelwand</translation>
     </message>
     <message>
         <source>part drawn</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">angebaut</translation>
     </message>
     <message>
         <source>drawn</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ausgebaut</translation>
     </message>
     <message>
         <source>drawn fat</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">dick ausgebaut</translation>
     </message>
     <message>
         <source>missing</source>
@@ -1169,35 +1169,35 @@
     </message>
     <message>
         <source>keep</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">behalten</translation>
     </message>
     <message>
         <source>scrape</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">abkratzen</translation>
     </message>
     <message>
         <source>repair</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">reparieren</translation>
     </message>
     <message>
         <source>refit</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">neu bestücken</translation>
     </message>
     <message>
         <source>freeze</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">einfrieren</translation>
     </message>
     <message>
         <source>melt</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">einschmelzen</translation>
     </message>
     <message>
         <source>hold</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sperren</translation>
     </message>
     <message>
         <source>burn</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">verbrennen</translation>
     </message>
     <message>
         <source>added</source>
@@ -1253,7 +1253,7 @@
     </message>
     <message>
         <source>broken</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">gebrochen</translation>
     </message>
     <message>
         <source>came back</source>
@@ -1273,7 +1273,7 @@
     </message>
     <message>
         <source>wax</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Wachs</translation>
     </message>
     <message>
         <source>other</source>
@@ -1317,7 +1317,7 @@
     </message>
     <message>
         <source>heavy</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">schwer</translation>
     </message>
     <message>
         <source>middling</source>
@@ -1325,7 +1325,7 @@
     </message>
     <message>
         <source>light</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">leicht</translation>
     </message>
     <message>
         <source>not empty</source>
@@ -1453,7 +1453,7 @@
     </message>
     <message>
         <source>excluder</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Absperrgitter</translation>
     </message>
     <message>
         <source>feeder</source>
@@ -1785,7 +1785,7 @@
     </message>
     <message>
         <source>not opened</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">nicht geöffnet</translation>
     </message>
     <message>
         <source>found dead</source>
@@ -1793,7 +1793,7 @@
     </message>
     <message>
         <source>capped</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">verdeckelt</translation>
     </message>
     <message>
         <source>all right</source>
@@ -1825,7 +1825,7 @@
     </message>
     <message>
         <source>wash</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Auswaschprobe</translation>
     </message>
     <message>
         <source>sugar roll</source>
@@ -1833,7 +1833,7 @@
     </message>
     <message>
         <source>board</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Windel</translation>
     </message>
     <message>
         <source>drone brood</source>
@@ -3120,7 +3120,7 @@
     </message>
     <message>
         <source>empty</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">nichts</translation>
     </message>
     <message>
         <source>%1 % full</source>
@@ -3151,7 +3151,7 @@
     </message>
     <message>
         <source>empty</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">nichts</translation>
     </message>
     <message>
         <source>No bucket yet.</source>
@@ -4120,7 +4120,7 @@
     </message>
     <message>
         <source>broken</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">gebrochen</translation>
     </message>
     <message>
         <source>given</source>
@@ -4686,7 +4686,7 @@ in the box</source>
     </message>
     <message>
         <source>drone</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Drohnenbau</translation>
     </message>
     <message>
         <source>broken wood</source>
@@ -4706,7 +4706,7 @@ in the box</source>
     </message>
     <message>
         <source>propolis</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Propolis</translation>
     </message>
     <message>
         <source>cross comb</source>
@@ -5146,7 +5146,7 @@ in the box</source>
     </message>
     <message>
         <source>empty</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">nichts</translation>
     </message>
     <message>
         <source>since %1</source>
@@ -6857,7 +6857,7 @@ on the shelf</source>
     </message>
     <message>
         <source>heavy</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">schwer</translation>
     </message>
     <message>
         <source>middling</source>
@@ -6865,7 +6865,7 @@ on the shelf</source>
     </message>
     <message>
         <source>light</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">leicht</translation>
     </message>
     <message>
         <source>from %1 boxes</source>
@@ -6908,7 +6908,7 @@ on the shelf</source>
     </message>
     <message>
         <source>empty</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">nichts</translation>
     </message>
     <message>
         <source>Slot %1 is empty</source>
@@ -8531,7 +8531,7 @@ Tab goes from block to block. In the timeline Left and Right go from run to run,
     </message>
     <message>
         <source>dead</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tot</translation>
     </message>
     <message>
         <source>eggs</source>
@@ -8712,7 +8712,7 @@ supers</source>
     </message>
     <message>
         <source>excluder</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Absperrgitter</translation>
     </message>
     <message>
         <source>Stack</source>
@@ -9680,7 +9680,7 @@ one of them late</source>
     <name>combwright::VesselPicture</name>
     <message>
         <source>empty</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">nichts</translation>
     </message>
     <message>
         <source> of the %1 it holds</source>
@@ -10813,7 +10813,7 @@ they last</source>
     </message>
     <message>
         <source>board</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Windel</translation>
     </message>
     <message>
         <source>next hive</source>
@@ -11320,15 +11320,15 @@ they last</source>
     </message>
     <message>
         <source>drawn</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ausgebaut</translation>
     </message>
     <message>
         <source>foundation</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mittelwand</translation>
     </message>
     <message>
         <source>bare</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">leer</translation>
     </message>
     <message>
         <source>to be mended</source>
@@ -13175,7 +13175,7 @@ they last</source>
     <name>extraction_sheet</name>
     <message>
         <source>empty</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">nichts</translation>
     </message>
     <message>
         <source>min</source>
@@ -13298,7 +13298,7 @@ they last</source>
     </message>
     <message>
         <source>broken</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">gebrochen</translation>
     </message>
     <message>
         <source>given</source>
@@ -13776,15 +13776,15 @@ they last</source>
     </message>
     <message>
         <source>bare</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">leer</translation>
     </message>
     <message>
         <source>foundation</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mittelwand</translation>
     </message>
     <message>
         <source>part drawn</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">angebaut</translation>
     </message>
     <message>
         <source>drawn comb</source>
@@ -13860,7 +13860,7 @@ they last</source>
     </message>
     <message>
         <source>scraped</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">abgekratzt</translation>
     </message>
     <message>
         <source>looked through</source>
@@ -13912,35 +13912,35 @@ they last</source>
     </message>
     <message>
         <source>keep</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">behalten</translation>
     </message>
     <message>
         <source>scrape</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">abkratzen</translation>
     </message>
     <message>
         <source>repair</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">reparieren</translation>
     </message>
     <message>
         <source>refit</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">neu bestücken</translation>
     </message>
     <message>
         <source>freeze</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">einfrieren</translation>
     </message>
     <message>
         <source>melt</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">einschmelzen</translation>
     </message>
     <message>
         <source>hold</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sperren</translation>
     </message>
     <message>
         <source>burn</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">verbrennen</translation>
     </message>
     <message>
         <source>to %1</source>
@@ -14306,7 +14306,7 @@ they last</source>
     </message>
     <message>
         <source>foundation</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mittelwand</translation>
     </message>
     <message>
         <source>drawn comb: it stayed whole</source>
@@ -15315,7 +15315,7 @@ they last</source>
     </message>
     <message>
         <source>broken</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">gebrochen</translation>
     </message>
     <message>
         <source>came back</source>
@@ -16533,7 +16533,7 @@ they last</source>
     </message>
     <message>
         <source>full</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">voll</translation>
     </message>
     <message>
         <source>honey a %1</source>
@@ -20220,7 +20220,7 @@ they last</source>
     </message>
     <message>
         <source>drawn</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ausgebaut</translation>
     </message>
     <message>
         <source>on foundation</source>
@@ -20535,7 +20535,7 @@ for next season</source>
     </message>
     <message>
         <source>broken</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">gebrochen</translation>
     </message>
     <message>
         <source>What</source>
@@ -20969,7 +20969,7 @@ for next season</source>
     <name>pages</name>
     <message>
         <source>not opened</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">nicht geöffnet</translation>
     </message>
     <message>
         <source>peg %1</source>
@@ -20999,7 +20999,7 @@ for next season</source>
     <name>print</name>
     <message>
         <source>not opened</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">nicht geöffnet</translation>
     </message>
     <message>
         <source>Save as PDF</source>
@@ -22550,7 +22550,7 @@ for next season</source>
     </message>
     <message>
         <source>light</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">leicht</translation>
     </message>
     <message>
         <source>heft all right</source>
@@ -22558,7 +22558,7 @@ for next season</source>
     </message>
     <message>
         <source>heavy</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">schwer</translation>
     </message>
     <message>
         <source>sugar roll: %1 mites, bees not counted</source>
@@ -22622,7 +22622,7 @@ for next season</source>
     </message>
     <message>
         <source>not opened</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">nicht geöffnet</translation>
     </message>
     <message>
         <source>lid only</source>
@@ -22658,7 +22658,7 @@ for next season</source>
     </message>
     <message>
         <source>queen seen</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Königin gesehen</translation>
     </message>
     <message>
         <source>queen looked for, not seen</source>
@@ -23462,7 +23462,7 @@ for next season</source>
     </message>
     <message>
         <source>full</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">voll</translation>
     </message>
     <message>
         <source>hive</source>
@@ -23571,7 +23571,7 @@ for next season</source>
     <name>room_tags</name>
     <message>
         <source>full</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">voll</translation>
     </message>
     <message>
         <source>wet</source>
@@ -23657,7 +23657,7 @@ for next season</source>
     </message>
     <message>
         <source>board</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Windel</translation>
     </message>
     <message>
         <source>drone brood</source>
@@ -23787,15 +23787,15 @@ for next season</source>
     </message>
     <message>
         <source>drawn</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ausgebaut</translation>
     </message>
     <message>
         <source>foundation</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mittelwand</translation>
     </message>
     <message>
         <source>bare</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">leer</translation>
     </message>
     <message>
         <source>to repair</source>
@@ -24098,15 +24098,15 @@ for next season</source>
     </message>
     <message>
         <source>drawn</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ausgebaut</translation>
     </message>
     <message>
         <source>foundation</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mittelwand</translation>
     </message>
     <message>
         <source>bare</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">leer</translation>
     </message>
     <message>
         <source>to repair</source>
@@ -25180,7 +25180,7 @@ for next season</source>
     </message>
     <message>
         <source>broken</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">gebrochen</translation>
     </message>
     <message>
         <source>came back</source>
@@ -25961,6 +25961,161 @@ for next season</source>
     </message>
 </context>
 <context>
+    <name>wanted</name>
+    <message>
+        <source>a mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>number first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tenths of a frame</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>whole number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a mark that ends in a number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a row of marks, H1-H8</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>text</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what came home of one kind</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>which kind came home</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>how many and of what</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a price</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>kind and price of one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what came home first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>grams</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>box and number of frames</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>#number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a row of marks, M01-M08</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>years and how many combs, 24x3 25x5</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>for each colony, for each split</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>smoker</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>H1 20.5+21</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>marks that end in a number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>marks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>closed quotes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>true or false</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>object</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>B1 all, B3 6.2 kg</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>B3 6.2 kg, B3 6234 g</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>low</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a year</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>17.8</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>50 kg</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a date</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>wax</name>
     <message>
         <source>POT ON HEAT: %1, since %2 on %3.</source>
@@ -26100,7 +26255,7 @@ for next season</source>
     </message>
     <message>
         <source>wax</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Wachs</translation>
     </message>
     <message>
         <source>moulds and evenings</source>
@@ -26307,6 +26462,10 @@ for next season</source>
     </message>
     <message>
         <source>%1 needs a word or two, at most 200 letters.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1s</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -27103,11 +27262,11 @@ for next season</source>
     </message>
     <message>
         <source>scrape</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">abkratzen</translation>
     </message>
     <message>
         <source>repair</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">reparieren</translation>
     </message>
     <message>
         <source>refit: new foundation</source>
@@ -27119,7 +27278,7 @@ for next season</source>
     </message>
     <message>
         <source>freeze</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">einfrieren</translation>
     </message>
     <message>
         <source>melt, frame and all</source>
@@ -27127,15 +27286,15 @@ for next season</source>
     </message>
     <message>
         <source>burn</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">verbrennen</translation>
     </message>
     <message>
         <source>hold</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sperren</translation>
     </message>
     <message>
         <source>keep</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">behalten</translation>
     </message>
     <message>
         <source>in %1</source>
@@ -27990,7 +28149,7 @@ for next season</source>
     </message>
     <message>
         <source>broken</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">gebrochen</translation>
     </message>
     <message>
         <source>frames of brood</source>
@@ -28066,7 +28225,7 @@ for next season</source>
     </message>
     <message>
         <source>capped</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">verdeckelt</translation>
     </message>
     <message>
         <source>capped brood</source>
@@ -28618,7 +28777,7 @@ for next season</source>
     </message>
     <message>
         <source>good</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">gut</translation>
     </message>
     <message>
         <source>goods</source>
@@ -28658,7 +28817,7 @@ for next season</source>
     </message>
     <message>
         <source>heavy</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">schwer</translation>
     </message>
     <message>
         <source>heft</source>
@@ -28690,7 +28849,7 @@ for next season</source>
     </message>
     <message>
         <source>hold</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sperren</translation>
     </message>
     <message>
         <source>frames it holds</source>
@@ -28874,7 +29033,7 @@ for next season</source>
     </message>
     <message>
         <source>light</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">leicht</translation>
     </message>
     <message>
         <source>the lightest</source>
@@ -28990,7 +29149,7 @@ for next season</source>
     </message>
     <message>
         <source>not opened</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">nicht geöffnet</translation>
     </message>
     <message>
         <source>beetles, moths, chalkbrood: 0 none to 3 many</source>
@@ -29310,7 +29469,7 @@ for next season</source>
     </message>
     <message>
         <source>propolis</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Propolis</translation>
     </message>
     <message>
         <source>put away</source>
@@ -29346,7 +29505,7 @@ for next season</source>
     </message>
     <message>
         <source>queen seen</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Königin gesehen</translation>
     </message>
     <message>
         <source>queen in a colony</source>
@@ -29486,7 +29645,7 @@ for next season</source>
     </message>
     <message>
         <source>scraped</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">abgekratzt</translation>
     </message>
     <message>
         <source>scrapings</source>
@@ -29962,7 +30121,7 @@ for next season</source>
     </message>
     <message>
         <source>wood</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Holz</translation>
     </message>
     <message>
         <source>work done</source>
@@ -30233,7 +30392,7 @@ for next season</source>
     </message>
     <message>
         <source>capped</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">verdeckelt</translation>
     </message>
     <message>
         <source>honey in fresh cappings</source>
@@ -30621,7 +30780,7 @@ for next season</source>
     </message>
     <message>
         <source>broken</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">gebrochen</translation>
     </message>
     <message>
         <source>given away</source>
@@ -31688,7 +31847,7 @@ for next season</source>
     </message>
     <message>
         <source>no eggs</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">keine Stifte</translation>
     </message>
     <message>
         <source>brood not counted</source>
@@ -31840,7 +31999,7 @@ for next season</source>
     </message>
     <message>
         <source>not opened</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">nicht geöffnet</translation>
     </message>
     <message>
         <source>%1, not opened</source>
@@ -32475,7 +32634,7 @@ last year this week</source>
     </message>
     <message>
         <source>not opened</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">nicht geöffnet</translation>
     </message>
     <message>
         <source>found dead</source>
@@ -32511,7 +32670,7 @@ last year this week</source>
     </message>
     <message>
         <source>hold</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sperren</translation>
     </message>
     <message>
         <source>colony</source>

@@ -1,6 +1,7 @@
 #include "ui/shell/rail.h"
 
 #include <QKeyEvent>
+#include <QKeySequence>
 #include <QPainter>
 #include <iterator>
 
@@ -178,7 +179,9 @@ void Rail::paintEvent(QPaintEvent*) {
             y += look.space(20);
             continue;
         }
-        const double end = paintKeyCap(painter, QPointF(left, y), QString::fromLatin1(key), look);
+        const double end =
+            paintKeyCap(painter, QPointF(left, y),
+                        QKeySequence(QLatin1String(key)).toString(QKeySequence::NativeText), look);
         painter.setFont(look.font(TextSize::Note));
         painter.setPen(look.tone(Tone::Muted));
         painter.drawText(QRectF(end + look.space(6), y - look.space(10), width(), look.space(20)),

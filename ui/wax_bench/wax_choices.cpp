@@ -21,7 +21,7 @@ QString kilosOf(Mass mass) {
 QString candlesText(const std::string& kind, std::int64_t count) {
     const QString name = fromUtf8(kind);
     if (count == 1 || name.endsWith(QLatin1Char('s'))) return name;
-    return name + QLatin1Char('s');
+    return waxChoice("%1s").arg(name);
 }
 
 QString batchText(const BatchShown& batch) {
