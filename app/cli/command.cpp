@@ -10,6 +10,7 @@
 #include "core/storage/migrations.h"
 #include "core/storage/sqlite/storage_error.h"
 #include "core/support/version.h"
+#include "core/words/language.h"
 #include "core/words/units.h"
 #include "core/words/words.h"
 
@@ -34,6 +35,7 @@ const std::vector<Option>& commonOptions() {
         {"json", nullptr, "print exactly one JSON value"},
         {"day", "YYYY-MM-DD", "what day it is today"},
         {"units", "metric|us", "units in text; JSON has the unit in its keys"},
+        {"language", "en|de", "language of text; JSON is English always"},
         {"help", nullptr, "say what the command does"},
     };
     return options;
@@ -90,7 +92,7 @@ void printHelp(QTextStream& out) {
         out << "  " << head.leftJustified(26) << ' ' << command.help << '\n';
     }
     out << "\n  --json prints one JSON value, --day YYYY-MM-DD says what day it is,\n"
-           "  --units metric|us which units text is in,\n"
+           "  --units metric|us which units text is in, --language en|de which language,\n"
            "  COMMAND --help tells more. Exit: 0 done, 1 refused by a rule, 2 wrong usage,\n"
            "  3 the file cannot be read or written, 4 made by a newer program.\n";
 }
@@ -168,7 +170,17 @@ int runCommand(const Command& command, const QStringList& given, Streams& stream
                            QStringLiteral("--units %1 is not known; metric or us").arg(*text));
         units = *named;
     }
+    // Whoever reads JSON is a program, and sentences in it are compared.
+    auto language = early.json() ? Language::English : languageOfTheDesktop();
+    if (const auto text = arguments.value("language")) {
+        const auto named = languageNamed(*text);
+        if (!named)
+            return misused(early,
+                           QStringLiteral("--language %1 is not known; en or de").arg(*text));
+        if (!early.json()) language = *named;
+    }
     const UnitsWhile shown(units);
+    const Speaking speaking(language);
     const DayClock dayClock(clock, day);
     Context context{arguments, streams, dayClock};
     try {

@@ -62,6 +62,8 @@ GivenWords::GivenWords() {
          QStringLiteral("YYYY-MM-DD")},
         {QStringLiteral("units"), QStringLiteral("units shown: metric or us"),
          QStringLiteral("metric|us")},
+        {QStringLiteral("language"), QStringLiteral("language spoken: en or de"),
+         QStringLiteral("en|de")},
         {QStringLiteral("pictures"), QStringLiteral("write a picture of every place into DIR"),
          QStringLiteral("DIR")},
         {QStringLiteral("print"), QStringLiteral("print a sheet ('list' lists them)"),

@@ -8,6 +8,7 @@
 #include "app/desktop/pictures.h"
 #include "app/desktop/prints.h"
 #include "app/system_clock.h"
+#include "core/words/language.h"
 #include "ui/look/style.h"
 #include "ui/print/page_painter.h"
 #include "ui/print/print_dialog.h"
@@ -64,7 +65,7 @@ int main(int argc, char** argv) {
                 QStringLiteral("--day %1 is no day; write year-month-day.").arg(words.value("day")),
                 2);
     }
-    // Prints and pictures are the same for everybody unless --units says otherwise.
+    // Prints and pictures are the same for everybody unless --units or --language says otherwise.
     Preferences preferences = atWindow ? readPreferences() : Preferences{};
     if (words.has("units")) {
         const auto named = unitsNamed(words.value("units"));
@@ -74,6 +75,16 @@ int main(int argc, char** argv) {
                 2);
         preferences.units = *named;
     }
+    auto language = preferences.language;
+    if (words.has("language")) {
+        language = languageNamed(words.value("language"));
+        if (!language)
+            return fail(QStringLiteral("--language %1 is not known; en or de.")
+                            .arg(words.value("language")),
+                        2);
+    }
+    const Speaking speaking(
+        language.value_or(atWindow ? languageOfTheDesktop() : Language::English));
     const auto sheet = paperNamed(words.has("paper") ? words.value("paper") : QStringLiteral("a4"));
     if (!sheet)
         return fail(
@@ -101,7 +112,12 @@ int main(int argc, char** argv) {
         if (!session.hasSeason()) return fail(QStringLiteral("--pictures needs a season file."), 2);
         return desktop::writePictures(application, window, session, words.value("pictures"));
     }
-    const auto keep = [&session] { keepPreferences({shownUnits(), session.look().factor}); };
+    const auto keep = [&session] {
+        Preferences kept = readPreferences();
+        kept.units = shownUnits();
+        kept.textFactor = session.look().factor;
+        keepPreferences(kept);
+    };
     QObject::connect(&session, &Session::unitsChanged, keep);
     QObject::connect(&session, &Session::lookChanged, keep);
     const desktop::Life life(window, session);

@@ -78,7 +78,7 @@ QString changeText(const BoxChange& change) {
         case BoxChange::What::Moved:
             return benchText("moved on %1 (%2)")
                 .arg(dayAndMonth(change.on),
-                     change.place ? fromUtf8(word(*change.place)) : QString());
+                     change.place ? choiceText(word(*change.place)) : QString());
         case BoxChange::What::Counted:
             return benchText("counted on %1").arg(dayAndMonth(change.on));
         case BoxChange::What::Looked:

@@ -135,7 +135,7 @@ void BenchQuestions::aboutDifference(const BoxReview& review, const QString& nam
                         "%1: a frame more than were left, though one of it was written down as "
                         "%2 on %3. It counts as another frame; if that one was never %2, take "
                         "that step back.")
-                        .arg(name, fromUtf8(word(*frame.retired)),
+                        .arg(name, choiceText(word(*frame.retired)),
                              dayText(frame.retiredOn.value_or(review.on))));
                 break;
             }

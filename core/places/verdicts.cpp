@@ -5,6 +5,7 @@
 #include <array>
 
 #include "core/trade/storeroom/usual_verdict.h"
+#include "core/words/kind_words.h"
 #include "core/words/words.h"
 
 namespace combwright {
@@ -85,8 +86,7 @@ QString whyUsual(std::string_view faults) {
 QString faultWords(std::string_view letters) {
     QStringList words;
     for (const Fault& fault : faults())
-        if (letters.find(fault.letter) != std::string_view::npos)
-            words << QCoreApplication::translate("faults", fault.word.data());
+        if (letters.find(fault.letter) != std::string_view::npos) words << faultText(fault);
     return words.join(QStringLiteral(", "));
 }
 
@@ -96,10 +96,11 @@ QString whyVerdict(const Frame& frame) {
     QStringList why;
     if (!frame.faults.empty()) why << faultWords(frame.faults);
     if (usual == *frame.verdict) why << whyUsual(frame.faults);
-    QString text = fromUtf8(word(*frame.verdict));
+    QString text = choiceText(word(*frame.verdict));
     if (!why.isEmpty()) text += QStringLiteral(": ") + why.join(QStringLiteral(", "));
     if (usual != *frame.verdict)
-        text += QCoreApplication::translate("verdicts", "; usually %1").arg(fromUtf8(word(usual)));
+        text +=
+            QCoreApplication::translate("verdicts", "; usually %1").arg(choiceText(word(usual)));
     if (!frame.note.empty()) text += QStringLiteral("; ") + fromUtf8(frame.note);
     return text;
 }

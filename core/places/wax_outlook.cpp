@@ -33,7 +33,7 @@ QString testsText(const MouldShown& mould) {
     for (const BurnTest& test : lastTests(mould)) {
         if (tests.size() == 3) break;
         tests << outlook("%1 %2 (%3)")
-                     .arg(fromUtf8(test.wick.text()), fromUtf8(word(test.verdict)),
+                     .arg(fromUtf8(test.wick.text()), choiceText(word(test.verdict)),
                           shortDayText(test.on));
     }
     return tests.join(QStringLiteral(", "));

@@ -26,11 +26,11 @@ void addBatch(std::vector<WaxRecordLine>& lines, const Read& file, const BatchLe
     const WaxBatch& batch = ledger.batch;
     lines.push_back({batch.on,
                      waxRecord("%1 gathered: %2")
-                         .arg(fromUtf8(batch.name.text()), fromUtf8(word(batch.source))),
+                         .arg(fromUtf8(batch.name.text()), choiceText(word(batch.source))),
                      weighedText(batch.raw), fromUtf8(batch.note)});
     for (const WaxStep& step : ledger.steps) {
         QString what =
-            waxRecord("%1: %2").arg(fromUtf8(batch.name.text()), fromUtf8(word(step.work)));
+            waxRecord("%1: %2").arg(fromUtf8(batch.name.text()), choiceText(word(step.work)));
         if (step.bucket)
             what += waxRecord(", honey into %1")
                         .arg(fromUtf8(nameOf(file, Bucket::table, step.bucket->number)));
@@ -44,7 +44,7 @@ void addBatch(std::vector<WaxRecordLine>& lines, const Read& file, const BatchLe
         lines.push_back({block.on,
                          waxRecord("%1: block %2 cast, %3")
                              .arg(fromUtf8(batch.name.text()), fromUtf8(block.name.text()),
-                                  fromUtf8(word(block.shade))),
+                                  choiceText(word(block.shade))),
                          weighedText(block.mass), fromUtf8(block.note)});
 }
 
@@ -58,7 +58,7 @@ void addBlock(std::vector<WaxRecordLine>& lines, const Read& file, const BlockLe
                      : waxRecord("block %1 bought, or of before").arg(name),
          weighedText(block.mass), fromUtf8(block.note)});
     for (const WaxUse& use : ledger.uses)
-        lines.push_back({use.on, waxRecord("block %1: %2").arg(name, fromUtf8(word(use.went))),
+        lines.push_back({use.on, waxRecord("block %1: %2").arg(name, choiceText(word(use.went))),
                          twoDecimals(static_cast<double>(use.mass.grams()), use.how),
                          fromUtf8(use.note)});
 }

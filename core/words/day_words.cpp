@@ -44,8 +44,13 @@ std::optional<Day> nearYear(unsigned month, unsigned dayOfMonthGiven, Day today)
 std::optional<Day> dayInWords(std::string_view given, Day today) {
     if (const auto iso = parseDay(given)) return iso;
     QString text = fromUtf8(given).trimmed().toLower();
-    if (text.isEmpty() || text == QCoreApplication::translate("days", "today")) return today;
-    if (text == QCoreApplication::translate("days", "yesterday")) return today - days(1);
+    // In English too, whatever is spoken: lists that are played and old habits are.
+    const auto is = [&text](const char* word) {
+        return text == QLatin1String(word) ||
+               text == QCoreApplication::translate("days", word).toLower();
+    };
+    if (text.isEmpty() || is("today")) return today;
+    if (is("yesterday")) return today - days(1);
     static const QRegularExpression ago(QStringLiteral("^-(\\d{1,3})$"));
     if (const auto match = ago.match(text); match.hasMatch())
         return today - days(match.captured(1).toInt());
@@ -58,7 +63,8 @@ std::optional<Day> dayInWords(std::string_view given, Day today) {
         return nearYear(second, first, today);
     }
     static const QRegularExpression named(
-        QStringLiteral("^(?:\\w{2,3}\\.? )?(\\d{1,2})\\.? (\\w{3,})\\.?(?: (\\d{4}))?$"));
+        QStringLiteral("^(?:\\w{2,3}\\.?,? )?(\\d{1,2})\\.? (\\w{3,})\\.?(?: (\\d{4}))?$"),
+        QRegularExpression::UseUnicodePropertiesOption);
     if (const auto match = named.match(text); match.hasMatch()) {
         const auto month = monthNamed(match.captured(2));
         if (!month) return std::nullopt;
@@ -66,7 +72,7 @@ std::optional<Day> dayInWords(std::string_view given, Day today) {
         if (!match.captured(3).isEmpty()) return makeDay(match.captured(3).toInt(), *month, day);
         return nearYear(*month, day, today);
     }
-    return weekdayBefore(text, today);
+    return weekdayBefore(text.endsWith(QLatin1Char('.')) ? text.chopped(1) : text, today);
 }
 
 QString noDayText(const QString& typed) {

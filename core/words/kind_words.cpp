@@ -1,5 +1,8 @@
 #include "core/words/kind_words.h"
 
+#include <QCoreApplication>
+#include <string>
+
 #include "core/words/words.h"
 
 namespace combwright {
@@ -18,6 +21,10 @@ QString framesText(std::int64_t many, const FrameKind& kind) {
     QString name = frameKindText(kind);
     if (many == 1 && name.endsWith(QLatin1String(" frames"))) name.chop(1);
     return QStringLiteral("%1 %2").arg(many).arg(name);
+}
+
+QString faultText(const Fault& fault) {
+    return QCoreApplication::translate("faults", std::string(fault.word).c_str());
 }
 
 }  // namespace combwright

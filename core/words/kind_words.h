@@ -6,6 +6,7 @@
 #include <cstdint>
 
 #include "core/model/frames/box.h"
+#include "core/model/frames/frame.h"
 
 namespace combwright {
 
@@ -13,5 +14,8 @@ namespace combwright {
 QString frameKindText(const FrameKind& kind);
 /// "1 medium frame", "2 medium frames".
 QString framesText(std::int64_t many, const FrameKind& kind);
+
+/// "web of moth".
+QString faultText(const Fault& fault);
 
 }  // namespace combwright

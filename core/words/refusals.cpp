@@ -441,6 +441,13 @@ std::optional<QString> inItsUnit(const Refusal& refusal, const std::string& name
     return std::nullopt;
 }
 
+QString shownValue(const Refusal& refusal, const std::string& name, const std::string& value) {
+    if (name == "other") return fieldWord(value);
+    if (name == "wanted") return QCoreApplication::translate("wanted", value.c_str());
+    if (name == "reason" || name == "why") return choiceText(value);
+    return inItsUnit(refusal, name, value).value_or(fromUtf8(value));
+}
+
 }  // namespace
 
 QString sentence(const Refusal& refusal) {
@@ -450,9 +457,7 @@ QString sentence(const Refusal& refusal) {
                             ? QCoreApplication::translate("refusals", "What was given")
                             : fieldWord(refusal.field));
     for (const auto& [name, value] : refusal.values) {
-        const QString shown = name == "other"
-                                  ? fieldWord(value)
-                                  : inItsUnit(refusal, name, value).value_or(fromUtf8(value));
+        const QString shown = shownValue(refusal, name, value);
         text.replace(QLatin1Char('{') + fromUtf8(name) + QLatin1Char('}'), shown);
     }
     // A value nobody gave leaves no brackets behind.

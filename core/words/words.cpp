@@ -27,10 +27,23 @@ QDate asDate(Day day) {
     return QDate(yearOf(day), static_cast<int>(monthOf(day)), static_cast<int>(dayOfMonth(day)));
 }
 
+/// In the order and with the points of the language: "ddd d. MMM" in German.
+QString dayShown(Day day, const char* pattern) {
+    return QLocale().toString(asDate(day), QCoreApplication::translate("days", pattern));
+}
+
 }  // namespace
 
 QString fromUtf8(std::string_view text) {
     return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+}
+
+QString choiceText(std::string_view word) {
+    return QCoreApplication::translate("choices", std::string(word).c_str());
+}
+
+QString tableText(const std::string& text) {
+    return QCoreApplication::translate("tables", text.c_str());
 }
 
 bool hasWord(std::string_view key) { return labelOf(key) != nullptr; }
@@ -40,16 +53,12 @@ QString word(std::string_view key) {
     return fromUtf8(key).replace(QLatin1Char('_'), QLatin1Char(' '));
 }
 
-QString dayText(Day day) {
-    return QLocale().toString(asDate(day), QStringLiteral("ddd d MMM yyyy"));
-}
-QString shortDayText(Day day) {
-    return QLocale().toString(asDate(day), QStringLiteral("ddd d MMM"));
-}
+QString dayText(Day day) { return dayShown(day, "ddd d MMM yyyy"); }
+QString shortDayText(Day day) { return dayShown(day, "ddd d MMM"); }
 QString shortDayText(Day day, Day asked) {
     return yearOf(day) == yearOf(asked) ? shortDayText(day) : dayText(day);
 }
-QString dayAndMonth(Day day) { return QLocale().toString(asDate(day), QStringLiteral("d MMM")); }
+QString dayAndMonth(Day day) { return dayShown(day, "d MMM"); }
 
 QString howWord(How how) {
     static constexpr std::array words{

@@ -40,6 +40,10 @@ QString dayAndMonth(Day day);
 QString howWord(How how);
 
 QString fromUtf8(std::string_view text);
+/// The word of a choice of a record ("to scrape"), in the person's language.
+QString choiceText(std::string_view word);
+/// A sentence of a table of the trade (resources/trade), in the person's language.
+QString tableText(const std::string& text);
 /// What belongs on every label and paper that goes with honey.
 QString infantCaution();
 /// "B4, B6": names in their order, with commas between.

@@ -129,6 +129,8 @@ const std::vector<ArrowRow>& arrowTable() {
           "core/exchange"}},
 
         {"app", {"core/support", "core/units"}},
+        // Reads the sources as text.
+        {"app/words", {}},
         {"app/cli",
          {"app", "core/support", "core/units", "core/model", "core/catalogue", "core/words",
           "core/storage", "core/storage/sqlite/storage_error", "core/actions", "core/places",

@@ -50,7 +50,7 @@ QString lineNote(const BlendLine& line) {
     QStringList parts;
     for (const Hold& hold : line.held)
         parts << BlendForm::tr("held since %1: %2")
-                     .arg(dayAndMonth(hold.since), fromUtf8(word(hold.why)));
+                     .arg(dayAndMonth(hold.since), choiceText(word(hold.why)));
     if (line.water && line.water->from != WaterFrom::AtTheGate)
         parts << waterKnownText(*line.water);
     if (line.leftOut == BlendLeftOut::NotWrittenOf) parts << word(key(line.leftOut));

@@ -458,7 +458,7 @@ bool askToLiftHoneyHold(QWidget* parent, Session& session, const VesselView& vie
     auto* which = form.choice(honeyFormWord("Which"), "hold");
     for (const Hold& each : own)
         which->addItem(
-            honeyFormWord("%1, since %2").arg(fromUtf8(word(each.why)), dayText(each.since)),
+            honeyFormWord("%1, since %2").arg(choiceText(word(each.why)), dayText(each.since)),
             static_cast<qlonglong>(each.id.number));
     auto* grounds = form.line(honeyFormWord("On what grounds"), "grounds",
                               honeyFormWord("measured again, nothing found"), 26);

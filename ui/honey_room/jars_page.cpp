@@ -230,7 +230,7 @@ QString JarsPage::cardOf(const FillingSheet& sheet) const {
     for (const Hold& each : sheet.holds)
         text += warn((each.bottling == bottling.id ? tr("Held since %1: %2.")
                                                    : tr("Held since %1: %2, by what is in it."))
-                         .arg(shortDayText(each.since, m_stock.on), fromUtf8(word(each.why))));
+                         .arg(shortDayText(each.since, m_stock.on), choiceText(word(each.why))));
     text += warn(treatedShareText(sheet.treated));
     text += said(tr("Filled %1 out of %2: %3.")
                      .arg(dayText(bottling.on), fromUtf8(sheet.from), fillingDrawnText(sheet)));

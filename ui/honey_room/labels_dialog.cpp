@@ -346,7 +346,7 @@ void LabelsDialog::sayReminders() {
             toned(tr("The flower is your own statement: %1").arg(fromUtf8(m_sheet->flowerGrounds)),
                   Tone::Ink);
     for (const LabelReminder& each : m_sheet->reminders) {
-        const QString says = fromUtf8(each.word.says);
+        const QString says = tableText(each.word.says);
         switch (each.state) {
             case LabelWordState::There:
                 text += toned(tr("✓ %1").arg(says), Tone::Ink);

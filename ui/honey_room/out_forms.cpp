@@ -71,7 +71,7 @@ bool releaseFilling(SmallForm& form, Session& session, const std::vector<Hold>& 
     auto* which = form.choice(outWord("Which hold"), "hold");
     for (const Hold& each : own)
         which->addItem(
-            outWord("%1, since %2").arg(fromUtf8(word(each.why)), shortDayText(each.since, on)),
+            outWord("%1, since %2").arg(choiceText(word(each.why)), shortDayText(each.since, on)),
             static_cast<qlonglong>(each.id.number));
     auto* grounds = form.line(outWord("On what grounds"), "grounds",
                               outWord("opened three more jars: none foams"), 36);
@@ -336,7 +336,7 @@ bool askToHoldFilling(QWidget* parent, Session& session, Id<Bottling> filling, D
             own.push_back(each);
         else
             inherited << outWord("%1 since %2, of what is in it")
-                             .arg(fromUtf8(word(each.why)), shortDayText(each.since, on));
+                             .arg(choiceText(word(each.why)), shortDayText(each.since, on));
     }
     SmallForm form(parent, session,
                    own.empty() ? outWord("Hold %1 back, %2").arg(code, dayText(on))

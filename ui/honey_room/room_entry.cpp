@@ -28,9 +28,9 @@ std::optional<Ran> typedRan(const QString& typed) {
     const struct {
         const char* word;
         Ran ran;
-    } words[] = {{QT_TR_NOOP("spun"), Ran::Smooth},
-                 {QT_TR_NOOP("walked"), Ran::Walked},
-                 {QT_TR_NOOP("stopped"), Ran::Stopped}};
+    } words[] = {{QT_TRANSLATE_NOOP("combwright::RoomEntry", "spun"), Ran::Smooth},
+                 {QT_TRANSLATE_NOOP("combwright::RoomEntry", "walked"), Ran::Walked},
+                 {QT_TRANSLATE_NOOP("combwright::RoomEntry", "stopped"), Ran::Stopped}};
     for (const auto& [word, ran] : words)
         if (typed.compare(QLatin1String(word), Qt::CaseInsensitive) == 0 ||
             typed.compare(RoomEntry::tr(word), Qt::CaseInsensitive) == 0)

@@ -414,7 +414,7 @@ bool PullPlace::keep() {
                 if (!box.forced) continue;
                 QString each = QStringLiteral("#%1 %2")
                                    .arg(box.box.id.number)
-                                   .arg(fromUtf8(word(box.verdict)));
+                                   .arg(choiceText(word(box.verdict)));
                 if (!box.reason.empty()) each += QStringLiteral(" (%1)").arg(fromUtf8(box.reason));
                 forced << each;
             }

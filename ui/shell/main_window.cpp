@@ -31,6 +31,7 @@
 #include "ui/season_book/season_book_place.h"
 #include "ui/shell/explain_dialog.h"
 #include "ui/shell/heat_line.h"
+#include "ui/shell/language_choice.h"
 #include "ui/shell/notice_bar.h"
 #include "ui/shell/program_icon.h"
 #include "ui/shell/season_binder.h"
@@ -125,6 +126,8 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
     addKey(tr("Pounds or kilograms"), QKeySequence(Qt::CTRL | Qt::Key_U), [this] {
         m_session.setUnits(shownUnits() == Units::Metric ? Units::UsCustomary : Units::Metric);
     });
+    addKey(tr("Language"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_L),
+           [this] { chooseLanguage(this, m_session); });
     addKey(tr("Larger text"), QKeySequence::ZoomIn, [this] { changeTextSize(+1); });
     addKey(tr("Larger text"), QKeySequence(Qt::CTRL | Qt::Key_Equal),
            [this] { changeTextSize(+1); });

@@ -8,6 +8,7 @@ namespace {
 
 const QString unitsKey = QStringLiteral("units");
 const QString textKey = QStringLiteral("text_factor");
+const QString languageKey = QStringLiteral("language");
 
 }  // namespace
 
@@ -18,6 +19,7 @@ Preferences readPreferences() {
     bool isNumber = false;
     const double factor = settings.value(textKey).toDouble(&isNumber);
     if (isNumber) preferences.textFactor = std::clamp(factor, 1.0, 2.0);
+    preferences.language = languageNamed(settings.value(languageKey).toString());
     return preferences;
 }
 
@@ -25,6 +27,10 @@ void keepPreferences(const Preferences& preferences) {
     QSettings settings;
     settings.setValue(unitsKey, unitsName(preferences.units));
     settings.setValue(textKey, preferences.textFactor);
+    if (preferences.language)
+        settings.setValue(languageKey, languageName(*preferences.language));
+    else
+        settings.remove(languageKey);
 }
 
 }  // namespace combwright

@@ -1,6 +1,7 @@
 #include "ui/shell/rail.h"
 
 #include <QKeyEvent>
+#include <QKeySequence>
 #include <QPainter>
 #include <iterator>
 
@@ -166,7 +167,9 @@ void Rail::paintEvent(QPaintEvent*) {
                                 shownUnits() == Units::Metric ? tr("pounds") : tr("kilograms")},
                                {"F1", tr("about this place")},
                                {"Ctrl+Z", tr("take back")}}
-            : std::vector<Key>{{"Ctrl+N", tr("new season file")}, {"Ctrl+O", tr("open")}};
+            : std::vector<Key>{{"Ctrl+N", tr("new season file")},
+                               {"Ctrl+O", tr("open")},
+                               {"Ctrl+Shift+L", tr("language")}};
     double y =
         height() - look.space(16 + 20 * static_cast<int>(keys.size()) + (m_invented ? 20 : 0));
     // In large type the places need the room; the keys told there are told in the help too.
@@ -176,7 +179,9 @@ void Rail::paintEvent(QPaintEvent*) {
             y += look.space(20);
             continue;
         }
-        const double end = paintKeyCap(painter, QPointF(left, y), QString::fromLatin1(key), look);
+        const double end =
+            paintKeyCap(painter, QPointF(left, y),
+                        QKeySequence(QLatin1String(key)).toString(QKeySequence::NativeText), look);
         painter.setFont(look.font(TextSize::Note));
         painter.setPen(look.tone(Tone::Muted));
         painter.drawText(QRectF(end + look.space(6), y - look.space(10), width(), look.space(20)),

@@ -62,7 +62,8 @@ class RecentDelegate : public QStyledItemDelegate {
         // Name and day, and below them where it lies: from its end, for there folders differ.
         painter->setFont(look.font(TextSize::Note, false, !there));
         painter->setPen(look.tone(Tone::Muted));
-        const QString when = there ? index.data(WhenRole).toString() : tr("not there now");
+        const QString when =
+            there ? index.data(WhenRole).toString() : StartPage::tr("not there now");
         const int whenWide = painter->fontMetrics().horizontalAdvance(when);
         painter->drawText(upper, Qt::AlignRight | Qt::AlignVCenter, when);
         painter->setFont(look.font(TextSize::Note));
@@ -83,7 +84,6 @@ class RecentDelegate : public QStyledItemDelegate {
     }
 
   private:
-    static QString tr(const char* text) { return StartPage::tr(text); }
     Session& m_session;
 };
 
@@ -364,7 +364,8 @@ QString StartPage::help() {
            "file it was made of. Keep a copy on another disk too: a folder beside the file goes "
            "down with its disk."),
         tr("Tab goes from button to button, Enter presses one. Ctrl+U changes between kilograms "
-           "and pounds, Ctrl and plus makes the text larger.")};
+           "and pounds, Ctrl and plus makes the text larger. "
+           "Ctrl+Shift+L chooses the language.")};
     QStringList text;
     for (const QString& each : paragraphs) text << each;
     return text.join(QStringLiteral("\n\n"));

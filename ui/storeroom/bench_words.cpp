@@ -7,6 +7,7 @@
 #include "core/actions/storeroom/reviews.h"
 #include "core/places/verdicts.h"
 #include "core/words/figures.h"
+#include "core/words/typed_words.h"
 #include "core/words/words.h"
 #include "ui/common/flat_row.h"
 
@@ -18,7 +19,7 @@ QString benchWord(const char* text) { return QCoreApplication::translate("bench"
 QString verdictLabel(const BenchFrame& frame) {
     if (!frame.frame.verdict) return benchWord("not judged");
     const int digit = static_cast<int>(*frame.frame.verdict) + 1;
-    return QStringLiteral("%1 %2").arg(digit).arg(fromUtf8(word(*frame.frame.verdict)));
+    return QStringLiteral("%1 %2").arg(digit).arg(choiceText(word(*frame.frame.verdict)));
 }
 
 BenchRowFrame rowFrame(const BenchFrame& each, std::uint64_t seed) {
@@ -68,12 +69,12 @@ QString factsOf(const BoxReview& review) {
 
 QString tallyWords(const ReviewTally& tally) {
     QStringList parts;
-    if (tally.comb) parts << fromUtf8(word(*tally.comb));
+    if (tally.comb) parts << choiceText(word(*tally.comb));
     if (!tally.faults.empty()) parts << faultWords(tally.faults);
     const Verdict verdict = tally.verdict.value_or(verdictFor(tally.faults));
-    const QString what = parts.isEmpty() ? fromUtf8(word(verdict))
+    const QString what = parts.isEmpty() ? choiceText(word(verdict))
                                          : parts.join(QStringLiteral(", ")) + QStringLiteral(": ") +
-                                               fromUtf8(word(verdict));
+                                               choiceText(word(verdict));
     QString text = QStringLiteral("%1 %2").arg(tally.frames.value()).arg(what);
     if (!tally.frameKind.empty()) text += benchWord(" of %1").arg(fromUtf8(tally.frameKind));
     return text;
@@ -98,7 +99,7 @@ BenchView benchView(const BenchBox& box, std::optional<std::size_t> frame) {
     QStringList alarm;
     for (const Hold& hold : box.holds)
         alarm << benchWord("Held back since %1: %2.")
-                     .arg(shortDayText(hold.since), fromUtf8(word(hold.why)));
+                     .arg(shortDayText(hold.since), choiceText(word(hold.why)));
     if (box.changedSince())
         alarm << benchWord("Changed since the last look: %1.").arg(box.changes());
     view.alarm = alarm.join(QLatin1Char(' '));
@@ -121,7 +122,7 @@ BenchView benchView(const BenchBox& box, std::optional<std::size_t> frame) {
 }
 
 BenchPanel::Echo readReviewBack(const BenchBox& box, const QString& line) {
-    const auto read = parseReviewLine(line.toStdString(), BareMass::SmallUnit);
+    const auto read = parseReviewLine(typedInEnglish(line).toStdString(), BareMass::SmallUnit);
     if (!read) return {sentence(read.error()), true};
     QStringList parts;
     for (const ReviewTally& tally : read->tallies) parts << tallyWords(tally);

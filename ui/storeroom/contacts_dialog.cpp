@@ -142,7 +142,7 @@ void ContactsDialog::fill() {
         m_moved->setItem(at, 0, movedItem(shortDayText(each.on)));
         m_moved->setItem(at, 1, movedItem(each.in ? tr("in") : tr("out")));
         m_moved->setItem(at, 2, movedItem(contactText(m_session.read(), each)));
-        m_moved->setItem(at, 3, movedItem(each.place ? fromUtf8(word(*each.place)) : QString()));
+        m_moved->setItem(at, 3, movedItem(each.place ? choiceText(word(*each.place)) : QString()));
         m_moved->setItem(at, 4, movedItem(each.held ? tr("held") : tr("not held")));
         if (each.held) continue;
         QFont bold = m_moved->font();

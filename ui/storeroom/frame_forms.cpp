@@ -96,7 +96,7 @@ QString workCaution(FrameWork work) {
 
 /// "12 frames repaired."
 QString doneText(FrameWork work, std::size_t many) {
-    return QStringLiteral("%1 %2.").arg(manyFrames(many), fromUtf8(word(work)));
+    return QStringLiteral("%1 %2.").arg(manyFrames(many), choiceText(word(work)));
 }
 
 QComboBox* combChoice(SmallForm& form, const QString& label, const QString& none) {
@@ -239,7 +239,7 @@ bool askToJudge(QWidget* parent, Session& session, Verdict verdict, const QStrin
         const auto frames = session.run(deed);
         if (frames)
             session.tell(frameSay("%1: %2 from now on.")
-                             .arg(manyFrames(frames->size()), fromUtf8(word(deed.verdict))));
+                             .arg(manyFrames(frames->size()), choiceText(word(deed.verdict))));
         return frames.has_value();
     });
     return form.exec() == QDialog::Accepted;
@@ -341,7 +341,7 @@ bool askToMendBoxes(QWidget* parent, Session& session, const QString& boxes, Day
     auto* condition = form.choice(frameSay("The wood"), "condition");
     for (const BoxCondition each :
          {BoxCondition::Sound, BoxCondition::ToScrape, BoxCondition::NeedsRepair})
-        condition->addItem(fromUtf8(word(each)), static_cast<int>(each));
+        condition->addItem(choiceText(word(each)), static_cast<int>(each));
     condition->addItem(frameSay("as it is"), -1);
     auto* paint = form.choice(frameSay("The paint"), "wants_paint");
     paint->addItem(frameSay("as it is"), -1);

@@ -195,7 +195,7 @@ QString StockTakeForm::Row::key() const {
     QString name = called;
     name.replace(QLatin1Char('|'), QLatin1Char(' '));
     return QStringLiteral("%1|%2|%3")
-        .arg(fromUtf8(word(item)), name)
+        .arg(choiceText(word(item)), name)
         .arg(static_cast<qlonglong>(frameKind ? frameKind->number : 0));
 }
 

@@ -7,6 +7,7 @@
 #include "core/actions/amend/amend.h"
 #include "core/actions/boxes/frame_checks.h"
 #include "core/actions/storeroom/reviews.h"
+#include "core/words/typed_words.h"
 #include "core/words/words.h"
 #include "ui/storeroom/bench_words.h"
 #include "ui/storeroom/storeroom_place.h"
@@ -63,7 +64,8 @@ void StoreroomPlace::beginLine(const QString& text) {
 
 void StoreroomPlace::keepLine(const QString& line) {
     if (!m_box) return;
-    auto review = reviewTyped(session().clock().today(), m_box->box.id, line.toStdString());
+    auto review =
+        reviewTyped(session().clock().today(), m_box->box.id, typedInEnglish(line).toStdString());
     if (!review) {
         session().tell(sentence(review.error()), true);
         return;
@@ -119,7 +121,7 @@ void StoreroomPlace::keepCorrection(const QString& line, const QString& why) {
     if (!m_box || !m_box->last) return;
     const BoxReview was = *m_box->last;
     const auto before = reviewTyped(was.on, was.box, typedLine(was).toStdString());
-    auto now = reviewTyped(was.on, was.box, line.toStdString());
+    auto now = reviewTyped(was.on, was.box, typedInEnglish(line).toStdString());
     if (!now || !before) {
         session().tell(sentence(now ? before.error() : now.error()), true);
         m_bench->line().setFocus();

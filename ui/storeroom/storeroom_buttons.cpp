@@ -100,7 +100,7 @@ void StoreroomPlace::addMenus() {
     std::vector<MenuLine> work;
     for (const FrameWork each : {FrameWork::Repaired, FrameWork::Refitted, FrameWork::Scraped,
                                  FrameWork::Melted, FrameWork::Burnt, FrameWork::Sold})
-        work.emplace_back(fromUtf8(word(each)), [this, each](Day today) {
+        work.emplace_back(choiceText(word(each)), [this, each](Day today) {
             askToWorkFrames(this, session(), each, typedBoxes(), today);
         });
     work.push_back(line);

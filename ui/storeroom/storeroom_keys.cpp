@@ -93,7 +93,7 @@ void StoreroomPlace::judgeChosen(Verdict verdict) {
     m_askedAt.start();
     if (!again) {
         session().tell(tr("%1 for %2 frames of %3 boxes: press %4 once more. Esc lets them go.")
-                           .arg(fromUtf8(word(verdict)))
+                           .arg(choiceText(word(verdict)))
                            .arg(m_board->chosenFrames().size())
                            .arg(m_board->chosenBoxes().size())
                            .arg(static_cast<int>(verdict) + 1));
@@ -103,7 +103,7 @@ void StoreroomPlace::judgeChosen(Verdict verdict) {
     if (session().run(judge))
         session().tell(tr("%1 boxes: %2. One step; Ctrl+Z takes it back.")
                            .arg(m_board->chosenBoxes().size())
-                           .arg(fromUtf8(word(verdict))));
+                           .arg(choiceText(word(verdict))));
 }
 
 /// Whether letters and digits go to the frame under the cursor; shown on the board and in the foot.

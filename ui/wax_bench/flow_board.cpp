@@ -97,7 +97,7 @@ void FlowBoard::addRaw(const WaxFlow& flow) {
     for (const WaxFlowRaw& raw : flow.raw) {
         QStringList from;
         for (const std::string& each : raw.from) from << fromUtf8(each);
-        const QString source = fromUtf8(word(raw.source));
+        const QString source = choiceText(word(raw.source));
         // A long list of boxes is told by the batch's own name.
         const QString name = from.isEmpty() || from.size() > 2
                                  ? tr("%1, %2").arg(source, fromUtf8(raw.name))
@@ -142,7 +142,7 @@ void FlowBoard::addOn(const WaxFlow& flow) {
 void FlowBoard::addShades(const WaxFlow& flow) {
     for (const WaxFlowShade& shade : flow.shades) {
         WaxShadeView view;
-        view.band = {fromUtf8(word(shade.shade)),
+        view.band = {choiceText(word(shade.shade)),
                      shade.leftG,
                      finely(shade.leftG, shade.how),
                      fillOf(shade.shade),

@@ -24,7 +24,7 @@ bool addProjects(QComboBox* choice, Session& session, const WaxBench& bench) {
             choice->addItem(hiveGoods("%1: %2 %3")
                                 .arg(fromUtf8(each.name.text()))
                                 .arg(static_cast<qlonglong>(each.pieces.value()))
-                                .arg(fromUtf8(word(each.what))),
+                                .arg(choiceText(word(each.what))),
                             static_cast<qlonglong>(each.id.number));
     if (choice->count() > 0) return true;
     session.tell(hiveGoods("No small project is under way: start one first."), true);

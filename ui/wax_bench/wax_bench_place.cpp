@@ -370,7 +370,7 @@ void WaxBenchPlace::fillStock() {
         if (batch.waits && !batch.washedOn)
             raw << tr("%1 (%2, %3 days)")
                        .arg(fromUtf8(batch.ledger.batch.name.text()).toHtmlEscaped(),
-                            batch.ledger.batch.kept ? fromUtf8(word(*batch.ledger.batch.kept))
+                            batch.ledger.batch.kept ? choiceText(word(*batch.ledger.batch.kept))
                                                     : tr("how it is kept nobody said"))
                        .arg(batch.days);
     if (!raw.isEmpty()) said << tr("Raw wax waits: %1.").arg(raw.join(QStringLiteral(", ")));

@@ -21,19 +21,19 @@ QString kilosOf(Mass mass) {
 QString candlesText(const std::string& kind, std::int64_t count) {
     const QString name = fromUtf8(kind);
     if (count == 1 || name.endsWith(QLatin1Char('s'))) return name;
-    return name + QLatin1Char('s');
+    return waxChoice("%1s").arg(name);
 }
 
 QString batchText(const BatchShown& batch) {
     const QString name = fromUtf8(batch.ledger.batch.name.text());
-    const QString what = fromUtf8(word(batch.ledger.batch.source));
+    const QString what = choiceText(word(batch.ledger.batch.source));
     return batch.raw ? waxChoice("%1: %2, %3").arg(name, what, kilosOf(*batch.raw))
                      : waxChoice("%1: %2, not weighed").arg(name, what);
 }
 
 QString blockText(const BlockLedger& block) {
     const QString name = fromUtf8(block.block.name.text());
-    const QString shade = fromUtf8(word(block.block.shade));
+    const QString shade = choiceText(word(block.block.shade));
     return block.left ? waxChoice("%1: %2, %3 left").arg(name, shade, kilosOf(*block.left))
                       : waxChoice("%1: %2, not weighed").arg(name, shade);
 }

@@ -253,7 +253,7 @@ bool askToUseWax(QWidget* parent, Session& session, Day on) {
     auto* went = form.choice(waxForm("Where it goes"), "went");
     for (const WaxWent each :
          {WaxWent::Sold, WaxWent::Given, WaxWent::Traded, WaxWent::MeltedAgain, WaxWent::Lost})
-        went->addItem(fromUtf8(word(each)), static_cast<int>(each));
+        went->addItem(choiceText(word(each)), static_cast<int>(each));
     auto* mass = form.line(waxForm("How much"), "mass", waxForm("0.50"));
     auto* batch = form.choice(waxForm("Melted again with"), "batch");
     addBatches(batch, bench, waxForm("choose one"));

@@ -8,6 +8,7 @@
 #include "core/actions/boxes/counted_marks.h"
 #include "core/actions/yard/yards.h"
 #include "core/storage/queries/yards.h"
+#include "core/words/typed_words.h"
 #include "core/words/words.h"
 #include "ui/shell/form_reading.h"
 #include "ui/shell/small_form.h"
@@ -128,7 +129,7 @@ std::optional<Id<Hive>> askForHive(QWidget* parent, Session& session, Id<Yard> y
             add.on = on;
             add.yard = yard;
             add.marks = typedWords(mark);
-            add.boxes = boxes->text().toStdString();
+            add.boxes = typedInEnglish(boxes->text()).toStdString();
             if (origin->currentIndex() > 0)
                 add.origin = static_cast<Origin>(origin->currentIndex() - 1);
             const auto hives = session.run(add);
@@ -144,7 +145,7 @@ std::optional<Id<Hive>> askForHive(QWidget* parent, Session& session, Id<Yard> y
         add.on = on;
         add.yard = yard;
         add.hive = *text;
-        add.boxes = boxes->text().toStdString();
+        add.boxes = typedInEnglish(boxes->text()).toStdString();
         if (origin->currentIndex() > 0)
             add.origin = static_cast<Origin>(origin->currentIndex() - 1);
         made = session.run(add);
@@ -175,7 +176,7 @@ bool askForBoxes(QWidget* parent, Session& session, Day on) {
                      .kind = meant->id,
                      .firstMark = mark->text().simplified().toStdString(),
                      .count = {},
-                     .contents = contents->text().toStdString(),
+                     .contents = typedInEnglish(contents->text()).toStdString(),
                      .stack = stack->text().simplified().toStdString()};
         if (const QString many = count->text().trimmed(); !many.isEmpty()) {
             bool whole = false;

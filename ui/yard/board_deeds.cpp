@@ -93,7 +93,7 @@ MeantMove meantTakeOff(const QString& typed, const Box& box, Day on) {
     for (const BoxPlace place :
          {BoxPlace::Cleared, BoxPlace::Waiting, BoxPlace::Wet, BoxPlace::Storeroom,
           BoxPlace::Freezer, BoxPlace::Lent, BoxPlace::Gone}) {
-        const QString name = fromUtf8(word(place));
+        const QString name = choiceText(word(place));
         const bool whole = rest.compare(name, Qt::CaseInsensitive) == 0;
         if (!whole && !rest.startsWith(name + QLatin1Char(' '), Qt::CaseInsensitive)) continue;
         move.to = place;
@@ -133,7 +133,7 @@ QString saidBack(const Read& file, const MeantMove& meant) {
     const auto box = file.find(move.box);
     const QString what = box ? calledBox(file, *box) : QString();
     if (!move.hive) {
-        const QString place = fromUtf8(word(move.to));
+        const QString place = choiceText(word(move.to));
         return move.stack.empty()
                    ? deedWord("%1 goes to: %2.").arg(what, place)
                    : deedWord("%1 goes to: %2, %3.").arg(what, place, fromUtf8(move.stack));

@@ -8,6 +8,7 @@
 #include "core/actions/yard/sheet.h"
 #include "core/actions/yard/yards.h"
 #include "core/words/read_back.h"
+#include "core/words/typed_words.h"
 #include "core/words/words.h"
 #include "ui/common/flow_row.h"
 #include "ui/shell/small_form.h"
@@ -290,12 +291,16 @@ void BoardPage::write() {
                     tr("e b7 s3 +1; S shows every mark"),
                     wasThere ? fromUtf8(row->today->line) : QString()};
     asked.keptOnLeaving = true;
-    asked.readBack = [all](const QString& text) { return readBackTyped(all, text.toStdString()); };
+    asked.readBack = [all](const QString& text) {
+        return readBackTyped(all, typedInEnglish(text).toStdString());
+    };
     asked.deed = [this, hive, wasThere, on, note](const QString& text) {
         if (text.isEmpty())
             return !wasThere ||
                    m_session.run(StrikeLine{.on = on, .hive = hive.id}, note).has_value();
-        return m_session.run(WriteLine{.on = on, .hive = hive.id, .line = text.toStdString()}, note)
+        return m_session
+            .run(WriteLine{.on = on, .hive = hive.id, .line = typedInEnglish(text).toStdString()},
+                 note)
             .has_value();
     };
     m_line->ask(std::move(asked));
@@ -378,7 +383,7 @@ void BoardPage::lookInto() {
         return m_session
             .run(LookBox{.on = on,
                          .box = id,
-                         .contents = text.toStdString(),
+                         .contents = typedInEnglish(text).toStdString(),
                          .filled = {},
                          .water = {},
                          .toFork = {},
@@ -398,8 +403,10 @@ void BoardPage::countFrames() {
         tr("7 drawn, 1 foundation, 1 broken")};
     asked.deed = [this, id = box->id, on = m_sheet.on](const QString& text) {
         return m_session
-            .run(CountBox{
-                .on = on, .box = id, .contents = text.toStdString(), .occasion = Occasion::Visit})
+            .run(CountBox{.on = on,
+                          .box = id,
+                          .contents = typedInEnglish(text).toStdString(),
+                          .occasion = Occasion::Visit})
             .has_value();
     };
     m_line->ask(std::move(asked));

@@ -30,7 +30,7 @@ HiveCell mitesCell(const HealthRow& row, Day on) {
         cell.text = rateText(*sample->rate);
         cell.how = letter(sample->how);
         notes << HealthPage::tr("%1 %2, %3 of %4")
-                     .arg(fromUtf8(word(sample->finding.method)), dayOf(sample->finding.on, on))
+                     .arg(choiceText(word(sample->finding.method)), dayOf(sample->finding.on, on))
                      .arg(sample->finding.mites->value->value())
                      .arg(sample->bees);
         if (const QString corrected = correctedText(*sample); !corrected.isEmpty())
@@ -99,10 +99,10 @@ HiveCell heldCell(const HealthRow& row, Day on) {
     HiveCell cell;
     QStringList said;
     for (const Hold& each : row.holds)
-        said << HealthPage::tr("held: %1").arg(fromUtf8(word(each.why)));
+        said << HealthPage::tr("held: %1").arg(choiceText(word(each.why)));
     if (row.other) {
-        QStringList parts{fromUtf8(word(row.other->what))};
-        if (row.other->level) parts << fromUtf8(word(*row.other->level));
+        QStringList parts{choiceText(word(row.other->what))};
+        if (row.other->level) parts << choiceText(word(*row.other->level));
         if (const QString signs = signsText(row.other->signs); !signs.isEmpty()) parts << signs;
         cell.note = HealthPage::tr("%1: %2").arg(dayOf(row.other->on, on),
                                                  parts.join(QStringLiteral(", ")));

@@ -72,7 +72,7 @@ bool askToCloseHive(QWidget* parent, Session& session, const Hive& hive, Day on)
         for (const BoxPlace place : {BoxPlace::Storeroom, BoxPlace::OnHive, BoxPlace::Waiting,
                                      BoxPlace::Freezer, BoxPlace::Lent, BoxPlace::Gone})
             to->addItem(
-                place == BoxPlace::OnHive ? handWord("another hive") : fromUtf8(word(place)),
+                place == BoxPlace::OnHive ? handWord("another hive") : choiceText(word(place)),
                 static_cast<int>(place));
         shelf = form.line(handWord("Shelf"), "stack", handWord("may stay empty"));
         onto = form.choice(handWord("Hive"), "onto");
@@ -127,7 +127,7 @@ bool askToLiftHold(QWidget* parent, Session& session, const Hold& hold, const QS
     SmallForm form(parent, session, handWord("Lift the hold on %1").arg(name));
     form.ofDay(on);
     form.say(handWord("Held back since %1: %2. %3")
-                 .arg(dayText(hold.since), fromUtf8(word(hold.why)), fromUtf8(hold.note)));
+                 .arg(dayText(hold.since), choiceText(word(hold.why)), fromUtf8(hold.note)));
     auto* grounds =
         form.line(handWord("On what grounds"), "grounds", handWord("inspected, nothing found"));
     auto* by = form.line(handWord("By whom"), "lifted_by", handWord("may stay empty"));

@@ -85,7 +85,7 @@ bool askToPutQueen(QWidget* parent, Session& session, const Hive& hive, Day on) 
     from->addItem(queenWord("not known"), static_cast<int>(QueenFrom::NotKnown));
     for (const QueenFrom each : {QueenFrom::OwnCell, QueenFrom::SwarmCell, QueenFrom::Supersedure,
                                  QueenFrom::Emergency, QueenFrom::Bought, QueenFrom::WithColony})
-        from->addItem(fromUtf8(word(each)), static_cast<int>(each));
+        from->addItem(choiceText(word(each)), static_cast<int>(each));
     const MarkFields mark = addMarkFields(form);
     auto* mother = form.choice(queenWord("Daughter of"), "mother");
     offerMothers(mother, session.read(), on);

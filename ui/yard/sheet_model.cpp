@@ -6,6 +6,7 @@
 #include "core/places/pages/yard_sheet_page.h"
 #include "core/words/read_back.h"
 #include "core/words/shorthand.h"
+#include "core/words/typed_words.h"
 #include "core/words/words.h"
 #include "ui/yard/mind_tone.h"
 
@@ -161,15 +162,15 @@ void SheetModel::setTyping(int row, const QString& text) {
 }
 
 SheetLine SheetModel::typedLine(int row) const {
-    if (row == 0) return readShorthand(lineOf(0).toStdString());
+    if (row == 0) return readShorthand(typedInEnglish(lineOf(0)).toStdString());
     return readShorthand(m_sheet.visit ? m_sheet.visit->all : std::string(),
-                         lineOf(row).toStdString());
+                         typedInEnglish(lineOf(row)).toStdString());
 }
 
 bool SheetModel::keep(int row) {
     const auto typing = m_typing.find(row);
     if (typing == m_typing.end()) return true;
-    const QString text = typing->second.simplified();
+    const QString text = typedInEnglish(typing->second.simplified());
     const bool wasThere = row > 0 && rowAt(row).today.has_value();
     const StepNote note{wasThere ? m_why.toStdString() : std::string(),
                         "visit " + m_sheet.yard.name.text() + " " + isoText(m_on)};

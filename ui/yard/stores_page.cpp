@@ -27,8 +27,8 @@ HiveCell storesCellOf(const HiveStores& row) {
         cell.text = massText(*row.nowG, row.how);
         cell.how = letter(row.how);
     } else {
-        cell.text =
-            row.from == StoresFrom::Heft ? fromUtf8(word(*row.heft)) : StoresPage::tr("not known");
+        cell.text = row.from == StoresFrom::Heft ? choiceText(word(*row.heft))
+                                                 : StoresPage::tr("not known");
         if (row.from != StoresFrom::Heft) cell.tone = Tone::Muted;
     }
     const QString known = storesKnownText(row);

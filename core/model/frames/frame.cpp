@@ -5,6 +5,7 @@
 namespace combwright {
 
 std::span<const Fault> faults() {
+    // said: faults
     static constexpr auto all = std::to_array<Fault>({
         {'W', "web of moth"},
         {'S', "beetle slime"},

@@ -90,7 +90,7 @@ QString boardStateSentence(const RowState& state) {
     switch (state.state) {
         case BoxState::Held:
             return boardSay("held since %1: %2")
-                .arg(day, state.why ? fromUtf8(word(*state.why)) : QStringLiteral("?"));
+                .arg(day, state.why ? choiceText(word(*state.why)) : QStringLiteral("?"));
         case BoxState::Lent:
             return boardSay("lent since %1").arg(day);
         case BoxState::InFreezer:
@@ -324,7 +324,7 @@ QString notFoundText(const KindCounts& counts) {
 }
 
 QString heldText(const HeldCount& held) {
-    if (held.why) return fromUtf8(word(*held.why));
+    if (held.why) return choiceText(word(*held.why));
     if (held.letter != 0)
         return QLatin1Char(held.letter) + QStringLiteral(" ") + faultText(held.letter);
     return boardSay("by verdict");

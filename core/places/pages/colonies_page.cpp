@@ -37,14 +37,14 @@ QString shareText(double share) {
 }
 
 QString originText(const ColonyThere& there) {
-    const QString origin = fromUtf8(word(there.colony.origin));
+    const QString origin = choiceText(word(there.colony.origin));
     if (there.mother.empty()) return origin;
     return colonySay("%1, from %2").arg(origin, fromUtf8(there.mother));
 }
 
 QString goneText(const ColonyGone& gone) {
     QString text =
-        gone.colony.ending ? fromUtf8(word(*gone.colony.ending)) : colonySay("why is not known");
+        gone.colony.ending ? choiceText(word(*gone.colony.ending)) : colonySay("why is not known");
     if (!gone.into.empty()) text = colonySay("%1 with %2").arg(text, fromUtf8(gone.into));
     if (!gone.cause.empty()) text += QStringLiteral("; ") + fromUtf8(gone.cause);
     return text;
@@ -64,7 +64,7 @@ TableRow groupRow(const Yard& yard, const QString& about, int columns) {
 QString coloniesCountedText(const YardColonies& yard) {
     QStringList origins;
     for (const auto& [origin, count] : yard.origins)
-        origins << QStringLiteral("%1 %2").arg(count).arg(fromUtf8(word(origin)));
+        origins << QStringLiteral("%1 %2").arg(count).arg(choiceText(word(origin)));
     const QString counted =
         yard.colonies.size() == 1
             ? colonySay("1 colony on %1")

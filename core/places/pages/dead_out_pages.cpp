@@ -130,7 +130,7 @@ QString heldText(const DeadOutCard& card) {
 QString holdStateText(const DeadOutCard& card) {
     if (card.hold)
         return deadSay("held: %1, since %2")
-            .arg(fromUtf8(word(card.hold->why)), dayText(card.hold->since));
+            .arg(choiceText(word(card.hold->why)), dayText(card.hold->since));
     const Hold* last = nullptr;
     for (const Hold& hold : card.history)
         if (hold.lifted && (!last || *hold.lifted >= *last->lifted)) last = &hold;
@@ -157,7 +157,7 @@ Page deadOutPage(const Read& file, const DeadOutCard& card, Day on) {
     const bool suspected = card.hold && card.hold->why == HoldWhy::SuspectedDisease;
     if (suspected) page.blocks.push_back(said({}, quarantineCaution(), true));
     QString ended = deadSay("The colony ended %1").arg(dayText(*card.colony.ended));
-    if (card.colony.ending) ended += QStringLiteral(", ") + fromUtf8(word(*card.colony.ending));
+    if (card.colony.ending) ended += QStringLiteral(", ") + choiceText(word(*card.colony.ending));
     QString state = holdStateText(card);
     state.front() = state.front().toUpper();
     ended += QStringLiteral(". ") + state + QLatin1Char('.');
@@ -281,7 +281,7 @@ Page contactTracePage(const Read& file, const ContactTrace& trace) {
         row.cells[0].text = shortDayText(contact.on);
         row.cells[1].text = contact.in ? deadSay("in") : deadSay("out");
         row.cells[2].text = contactText(file, contact);
-        if (contact.place) row.cells[3].text = fromUtf8(word(*contact.place));
+        if (contact.place) row.cells[3].text = choiceText(word(*contact.place));
         row.cells[4].text = contact.held ? deadSay("held") : deadSay("not held");
         row.cells[4].strong = !contact.held;
         table.rows.push_back(std::move(row));

@@ -320,27 +320,34 @@ QString kitText(const DueKit& kit) {
         // Taken along by the kilogram, and rather one too many.
         const double grams = std::ceil(static_cast<double>(kit.mass->grams()) / 1000.0) * 1000.0;
         return massText(grams, How::Assumed) + QLatin1Char(' ') +
-               QCoreApplication::translate("due", kit.item.c_str());
+               (kit.item == "fondant" ? dueTr("fondant") : dueTr("feed"));
     }
     struct Things {
         std::string_view item;
+        const char* one;
         const char* several;
     };
-    // What takes more than an s.
-    static constexpr Things odd[] = {
-        {"wet box", QT_TRANSLATE_NOOP("due", "wet boxes")},
-        {"box", QT_TRANSLATE_NOOP("due", "boxes")},
-        {"fondant", QT_TRANSLATE_NOOP("due", "packs of fondant")},
-        {"frame with eggs", QT_TRANSLATE_NOOP("due", "frames with eggs")},
+    static constexpr Things things[] = {
+        {"egg frame", QT_TRANSLATE_NOOP("due", "1 egg frame"),
+         QT_TRANSLATE_NOOP("due", "%1 egg frames")},
+        {"frame with eggs", QT_TRANSLATE_NOOP("due", "1 frame with eggs"),
+         QT_TRANSLATE_NOOP("due", "%1 frames with eggs")},
+        {"super", QT_TRANSLATE_NOOP("due", "1 super"), QT_TRANSLATE_NOOP("due", "%1 supers")},
+        {"box", QT_TRANSLATE_NOOP("due", "1 box"), QT_TRANSLATE_NOOP("due", "%1 boxes")},
+        {"wet box", QT_TRANSLATE_NOOP("due", "1 wet box"),
+         QT_TRANSLATE_NOOP("due", "%1 wet boxes")},
+        {"wash jar", QT_TRANSLATE_NOOP("due", "1 wash jar"),
+         QT_TRANSLATE_NOOP("due", "%1 wash jars")},
+        {"clearer board", QT_TRANSLATE_NOOP("due", "1 clearer board"),
+         QT_TRANSLATE_NOOP("due", "%1 clearer boards")},
+        {"feeder", QT_TRANSLATE_NOOP("due", "1 feeder"), QT_TRANSLATE_NOOP("due", "%1 feeders")},
+        {"fondant", QT_TRANSLATE_NOOP("due", "1 pack of fondant"),
+         QT_TRANSLATE_NOOP("due", "%1 packs of fondant")},
     };
-    const QString one = QCoreApplication::translate("due", kit.item.c_str());
-    if (kit.count == 1 && kit.item == "fondant") return dueTr("1 pack of fondant");
-    if (kit.item == "feed") return one;
-    if (kit.count == 1) return QStringLiteral("1 ") + one;
-    for (const Things& each : odd)
-        if (each.item == kit.item)
-            return QStringLiteral("%1 %2").arg(kit.count).arg(dueTr(each.several));
-    return QStringLiteral("%1 %2s").arg(kit.count).arg(one);
+    if (kit.item == "feed") return dueTr("feed");
+    for (const Things& each : things)
+        if (each.item == kit.item) return dueCounted(kit.count, each.one, each.several);
+    return QStringLiteral("%1 %2").arg(kit.count).arg(fromUtf8(kit.item));
 }
 
 QString minutesText(double minutes) {

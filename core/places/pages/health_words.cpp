@@ -68,7 +68,7 @@ QString rateText(const MiteRate& rate) {
 
 QString miteSampleText(const MiteSample& sample) {
     const Finding& finding = sample.finding;
-    const QString method = fromUtf8(word(finding.method));
+    const QString method = choiceText(word(finding.method));
     if (sample.rate)
         return healthSay("%1, %2 of %3: %4")
             .arg(method, countedText(*finding.mites), QString::number(sample.bees),
@@ -91,7 +91,7 @@ QString miteSampleText(const MiteSample& sample) {
         return healthSay("%1, %2 mites: no rate can be told from it")
             .arg(method, countedText(*finding.mites));
     if (finding.level)
-        return healthSay("%1, by eye: %2").arg(method, fromUtf8(word(*finding.level)));
+        return healthSay("%1, by eye: %2").arg(method, choiceText(word(*finding.level)));
     return healthSay("%1, nothing counted").arg(method);
 }
 
@@ -365,14 +365,14 @@ QString tooEarlyText(const SuperTooEarly& early) {
 }
 
 QString otherPestText(const Finding& finding) {
-    QStringList parts{fromUtf8(word(finding.what))};
-    if (finding.level) parts << fromUtf8(word(*finding.level));
+    QStringList parts{choiceText(word(finding.what))};
+    if (finding.level) parts << choiceText(word(*finding.level));
     parts << dayText(finding.on);
     return parts.join(QStringLiteral(", "));
 }
 
 QString treatedBoxText(const TreatedBox& box) {
-    const QString place = fromUtf8(word(box.box.place));
+    const QString place = choiceText(word(box.box.place));
     if (!box.line)
         return healthSay("%1: held since %2; now %3")
             .arg(fromUtf8(box.name), dayText(box.hold.since), place);

@@ -32,8 +32,7 @@ LabelsBlock blockOf(const LabelSheet& sheet) {
 QString bestBeforeText(Day day) {
     const QDate date(yearOf(day), static_cast<int>(monthOf(day)),
                      static_cast<int>(dayOfMonth(day)));
-    return labelPhrase("best before %1")
-        .arg(QLocale().toString(date, QStringLiteral("d MMM yyyy")));
+    return labelPhrase("best before %1").arg(QLocale().toString(date, labelPhrase("d MMM yyyy")));
 }
 
 LabelDrawn drawn(const JarLabel& label) {
@@ -155,7 +154,7 @@ Page labelWordsPage(const Read& file, const LabelSheet& sheet, Day on) {
         TableRow row;
         row.cells.resize(4);
         row.cells[0].text = whenText(each.word.when);
-        row.cells[1].text = fromUtf8(each.word.says);
+        row.cells[1].text = tableText(each.word.says);
         row.cells[2].text = stateText(each.state);
         row.cells[2].strong = each.state == LabelWordState::Lacks;
         row.cells[3].text = fromUtf8(each.word.source);

@@ -146,10 +146,10 @@ TableBlock colonyTable(const InspectedYard& yard) {
         QString colony = recordSay("none written down");
         if (each.colony)
             colony = recordSay("%1, since %2")
-                         .arg(fromUtf8(word(each.colony->origin)), dayText(each.colony->since));
+                         .arg(choiceText(word(each.colony->origin)), dayText(each.colony->since));
         QStringList holds;
         for (const Hold& hold : each.holds)
-            holds << recordSay("%1 since %2").arg(fromUtf8(word(hold.why)), dayText(hold.since));
+            holds << recordSay("%1 since %2").arg(choiceText(word(hold.why)), dayText(hold.since));
         TableRow row;
         row.cells = {recordCell(fromUtf8(each.hive.mark.text()), true), recordCell(colony),
                      recordCell(each.opened ? dayText(*each.opened) : recordSay("never")),
@@ -173,13 +173,13 @@ TableBlock findingTable(const std::vector<InspectedFinding>& findings) {
         if (each.finding.what == Pest::Varroa)
             found << miteSampleText(each.sample);
         else if (each.finding.level)
-            found << fromUtf8(word(*each.finding.level));
+            found << choiceText(word(*each.finding.level));
         found << signsText(each.finding.signs) << fromUtf8(each.finding.note);
         found.removeAll(QString());
         TableRow row;
         row.cells = {recordCell(dayText(each.finding.on)), recordCell(fromUtf8(each.yard)),
                      recordCell(fromUtf8(each.hive), true),
-                     recordCell(fromUtf8(word(each.finding.what))),
+                     recordCell(choiceText(word(each.finding.what))),
                      recordCell(found.join(QStringLiteral("; ")))};
         table.rows.push_back(std::move(row));
     }
@@ -217,7 +217,7 @@ Page inspectorPage(const Read& file, Day on) {
     for (const auto& [what, hold] : list.held)
         held << recordSay("%1: %2, since %3%4")
                     .arg(
-                        fromUtf8(what), fromUtf8(word(hold.why)), dayText(hold.since),
+                        fromUtf8(what), choiceText(word(hold.why)), dayText(hold.since),
                         hold.note.empty() ? QString() : QStringLiteral("; ") + fromUtf8(hold.note));
     page.blocks.push_back(
         recordNote(recordSay("Held back beside colonies"),

@@ -134,7 +134,7 @@ QString verdictText(const PullBoxRow& row) {
 }
 
 QString holdText(const Hold& hold) {
-    QString text = pullSay("%1, since %2").arg(fromUtf8(word(hold.why)), dayAndMonth(hold.since));
+    QString text = pullSay("%1, since %2").arg(choiceText(word(hold.why)), dayAndMonth(hold.since));
     if (!hold.note.empty()) text += QStringLiteral(": ") + fromUtf8(hold.note);
     return text;
 }
@@ -142,10 +142,10 @@ QString holdText(const Hold& hold) {
 QString reasonText(const PullHiveRow& hive, const PullBoxRow& row) {
     if (row.forced) {
         if (!row.hold) return pullSay("you decided");
-        return pullSay("%1; decided").arg(fromUtf8(word(row.hold->why)));
+        return pullSay("%1; decided").arg(choiceText(word(row.hold->why)));
     }
     if (row.hold)
-        return pullSay("%1, %2").arg(fromUtf8(word(row.hold->why)), dayAndMonth(row.hold->since));
+        return pullSay("%1, %2").arg(choiceText(word(row.hold->why)), dayAndMonth(row.hold->since));
     if (row.verdict == PullVerdict::LookFirst) return lookFirstText(hive, row);
     if (row.why == WhyLeft::NotCappedEnough && hive.shortG > 0)
         return pullSay("open; the hive is short");

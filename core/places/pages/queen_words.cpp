@@ -29,7 +29,7 @@ QString queenText(const Queen& queen, const std::string& colour) {
         parts << queenSay("%1 by her year").arg(fromUtf8(colour));
     parts << (queen.reared ? queenSay("of %1").arg(queen.reared->value())
                            : queenSay("year not known"));
-    if (queen.from != QueenFrom::NotKnown) parts << fromUtf8(word(queen.from));
+    if (queen.from != QueenFrom::NotKnown) parts << choiceText(word(queen.from));
     if (queen.clipped == true) parts << queenSay("clipped");
     return parts.join(QStringLiteral(", "));
 }

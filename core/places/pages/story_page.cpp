@@ -6,6 +6,7 @@
 #include "core/model/season_info.h"
 #include "core/places/pages/queen_words.h"
 #include "core/places/pages/yard_story_text.h"
+#include "core/words/kind_words.h"
 #include "core/words/words.h"
 
 namespace combwright {
@@ -48,7 +49,7 @@ QString stoodText(const WayStep& step, bool comb) {
 }
 
 QString wentText(const WayStep& step, bool comb) {
-    QString where = step.place ? fromUtf8(word(*step.place)) : QString();
+    QString where = step.place ? choiceText(word(*step.place)) : QString();
     if (!step.hive.empty()) where += QLatin1Char(' ') + atHive(step);
     if (!step.stack.empty()) where += QStringLiteral(" ") + fromUtf8(step.stack);
     QString text =
@@ -61,8 +62,8 @@ QString wentText(const WayStep& step, bool comb) {
 QString checkedText(const WayStep& step) {
     QStringList parts;
     for (const Fault& fault : faults())
-        if (step.faults.find(fault.letter) != std::string::npos) parts << fromUtf8(fault.word);
-    if (step.verdict) parts << wayTr("to do: %1").arg(fromUtf8(word(*step.verdict)));
+        if (step.faults.find(fault.letter) != std::string::npos) parts << faultText(fault);
+    if (step.verdict) parts << wayTr("to do: %1").arg(choiceText(word(*step.verdict)));
     if (!step.note.empty()) parts << fromUtf8(step.note);
     return parts.isEmpty() ? wayTr("Looked at.")
                            : wayTr("Looked at: %1.").arg(parts.join(QStringLiteral("; ")));
@@ -110,7 +111,7 @@ QString wayText(const WayStep& step, Followed::Thing thing) {
         case WayStep::What::Came:
             return comb ? wentText(step, true)
                         : wayTr("Written down first: %1.")
-                              .arg(step.place ? fromUtf8(word(*step.place)) : QString());
+                              .arg(step.place ? choiceText(word(*step.place)) : QString());
         case WayStep::What::Stood:
             return stoodText(step, comb);
         case WayStep::What::Went:
@@ -125,7 +126,7 @@ QString wayText(const WayStep& step, Followed::Thing thing) {
         case WayStep::What::Checked:
             return checkedText(step);
         case WayStep::What::Retired:
-            return wayTr("Out of use: %1.").arg(fromUtf8(word(*step.retired)));
+            return wayTr("Out of use: %1.").arg(choiceText(word(*step.retired)));
         case WayStep::What::Headed:
             return wayTr("Heads the colony of %1.").arg(atHive(step));
         case WayStep::What::Left:

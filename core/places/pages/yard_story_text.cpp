@@ -8,6 +8,7 @@
 #include "core/places/pages/queen_words.h"
 #include "core/places/pages/yard_sheet_page.h"
 #include "core/words/figures.h"
+#include "core/words/kind_words.h"
 #include "core/words/read_back.h"
 #include "core/words/words.h"
 
@@ -41,7 +42,7 @@ QString boxesWithCounts(const std::vector<StoryBox>& boxes) {
 QString placeWord(const StoryEntry& entry, const char* fromHive, const char* other) {
     if (!entry.otherHive.empty()) return tale(fromHive).arg(fromUtf8(entry.otherHive));
     if (!entry.place) return {};
-    return tale(other).arg(fromUtf8(word(*entry.place)));
+    return tale(other).arg(choiceText(word(*entry.place)));
 }
 
 QString colonyText(Origin origin, const std::string& mother) {
@@ -107,7 +108,7 @@ QString holdSentence(const StoryEntry& entry) {
     const bool lifted = entry.what == StoryEntry::What::HoldLifted;
     const QString about = entry.boxes.empty() ? tale("The colony") : storyBoxNames(entry.boxes);
     QString text = lifted ? tale("%1 no longer held back (%2)") : tale("%1 held back: %2");
-    text = text.arg(about, fromUtf8(word(*entry.why)));
+    text = text.arg(about, choiceText(word(*entry.why)));
     if (!entry.note.empty()) text += QStringLiteral("; ") + fromUtf8(entry.note);
     if (!entry.by.empty())
         text += QStringLiteral("; ") + tale("lifted by %1").arg(fromUtf8(entry.by));
@@ -115,7 +116,7 @@ QString holdSentence(const StoryEntry& entry) {
 }
 
 QString endSentence(const StoryEntry& entry) {
-    QString text = entry.ending ? tale("The colony ended: %1").arg(fromUtf8(word(*entry.ending)))
+    QString text = entry.ending ? tale("The colony ended: %1").arg(choiceText(word(*entry.ending)))
                                 : tale("The colony ended; why is not known");
     if (!entry.otherHive.empty()) text += tale(", with %1").arg(fromUtf8(entry.otherHive));
     if (!entry.cause.empty()) text += tale("; as the keeper found: %1").arg(fromUtf8(entry.cause));
@@ -143,7 +144,7 @@ QString fedSentence(const StoryEntry& entry) {
         const bool sugar = *entry.fedAs != FeedKind::Comb && *entry.fedAs != FeedKind::Dry;
         const bool amount = entry.fed && entry.fed->value;
         text += (amount && sugar ? tale(" of sugar as %1") : tale(" as %1"))
-                    .arg(fromUtf8(word(*entry.fedAs)));
+                    .arg(choiceText(word(*entry.fedAs)));
     }
     if (entry.packs)
         text += (entry.packs->value() == 1 ? tale(", %1 pack") : tale(", %1 packs"))
@@ -168,11 +169,11 @@ QString weighedSentence(const HiveWeighing& weighing) {
 
 QString foundSentence(const StoryEntry& entry) {
     const Finding& finding = entry.sample->finding;
-    QStringList parts{fromUtf8(word(finding.what))};
+    QStringList parts{choiceText(word(finding.what))};
     if (finding.what == Pest::Varroa)
         parts << miteSampleText(*entry.sample);
     else if (finding.level)
-        parts << fromUtf8(word(*finding.level));
+        parts << choiceText(word(*finding.level));
     if (const QString signs = signsText(finding.signs); !signs.isEmpty()) parts << signs;
     if (!entry.boxes.empty()) parts << tale("in %1").arg(storyBoxNames(entry.boxes));
     if (!finding.note.empty()) parts << fromUtf8(finding.note);
@@ -197,9 +198,9 @@ QString boxCountsText(const std::vector<BoxCount>& counts) {
     QStringList parts;
     for (const BoxCount& count : counts) {
         QStringList kinds;
-        if (count.comb) kinds << fromUtf8(word(*count.comb));
+        if (count.comb) kinds << choiceText(word(*count.comb));
         for (const Fault& fault : faults())
-            if (count.faults.find(fault.letter) != std::string::npos) kinds << fromUtf8(fault.word);
+            if (count.faults.find(fault.letter) != std::string::npos) kinds << faultText(fault);
         parts << QStringLiteral("%1 %2")
                      .arg(count.frames.value())
                      .arg(kinds.join(QStringLiteral(", ")));
@@ -425,7 +426,7 @@ QString boxInsideText(const BoxInside& inside) {
         parts << tale("never looked into here");
     }
     for (const Hold& hold : inside.holds)
-        parts << tale("held back: %1").arg(fromUtf8(word(hold.why)));
+        parts << tale("held back: %1").arg(choiceText(word(hold.why)));
     if (inside.frames.empty()) parts << tale("its frames were never counted");
     return parts.join(QStringLiteral("; "));
 }
