@@ -60,6 +60,7 @@ class MainWindow : public QMainWindow {
     /// Whether it may end: a pot on heat is asked about first.
     bool leavesHeat();
     void addFileKeys();
+    void showInAndOut();
     void print();
     void explain();
     /// One step larger or smaller; 0 is the size the desktop has.
