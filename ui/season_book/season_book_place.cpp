@@ -119,8 +119,10 @@ SeasonBookPlace::SeasonBookPlace(Session& session, QWidget* parent)
     addKeys();
     connect(m_timeline, &Timeline::runOpened, this,
             [this](Id<Extraction> run) { openRecords({.run = run}, m_timeline); });
-    connect(m_yearCharts, &YearCharts::hiveOpened, this,
-            [this](Id<Hive> hive) { Q_EMIT goAsked({.hive = hive, .page = GoTo::Page::Story}); });
+    connect(m_yearCharts, &YearCharts::hiveOpened, this, [this](Id<Hive> hive) {
+        if (const auto found = this->session().read().find(hive))
+            Q_EMIT goAsked({.yard = found->yard, .hive = hive, .page = GoTo::Page::Story});
+    });
     connect(m_table, &YieldTable::opened, this, [this] {
         if (const auto* line = m_table->current()) openRecords(line->of, m_table);
     });

@@ -124,6 +124,8 @@ TEST_F(TheYearsCharts, EnterOpensTheHivesStory) {
     press(Qt::Key_Return);
     auto* yard = qobject_cast<YardPlace*>(window->current());
     ASSERT_NE(yard, nullptr);
+    ASSERT_TRUE(yard->board().currentHive());
+    EXPECT_EQ(yard->board().currentHive()->mark, QStringLiteral("C1")) << "of the other yard";
 }
 
 TEST_F(TheYearsCharts, OneBoxChoosesWhatIsDrawnAndNothingIsNoChart) {
