@@ -127,8 +127,7 @@ std::set<std::int64_t> yardsWithOwnLine(const Read& file) {
         if (each.yard) yards.insert(each.yard->number);
     for (const PhaseDay& each : file.all<PhaseDay>())
         if (each.yard) yards.insert(each.yard->number);
-    for (const Constant& each :
-         file.where<Constant>({{"name", std::string("mite_line_per_100")}}))
+    for (const Constant& each : file.where<Constant>({{"name", std::string("mite_line_per_100")}}))
         if (each.yard) yards.insert(each.yard->number);
     return yards;
 }

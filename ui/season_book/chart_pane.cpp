@@ -1,5 +1,7 @@
 #include "ui/season_book/chart_pane.h"
 
+#include <QApplication>
+#include <QClipboard>
 #include <QHeaderView>
 #include <QKeyEvent>
 #include <QLocale>
@@ -15,6 +17,20 @@ QString localNumber(const QString& cell) {
 }
 
 }  // namespace
+
+void copyRows(const QTableWidget& table) {
+    QStringList lines;
+    const auto add = [&](const auto& cellOf) {
+        QStringList cells;
+        for (int c = 0; c < table.columnCount(); ++c) cells << cellOf(c);
+        lines << cells.join(QLatin1Char('\t'));
+    };
+    add([&](int c) { return table.horizontalHeaderItem(c)->text(); });
+    for (int r = 0; r < table.rowCount(); ++r)
+        if (table.selectionModel()->isRowSelected(r, QModelIndex()))
+            add([&](int c) { return table.item(r, c)->text(); });
+    QApplication::clipboard()->setText(lines.join(QLatin1Char('\n')));
+}
 
 ChartPane::ChartPane(Session& session, QWidget* parent)
     : QStackedWidget(parent), m_session(session) {
@@ -106,6 +122,10 @@ std::optional<ChartMark> ChartPane::currentMark() const {
 
 bool ChartPane::eventFilter(QObject* watched, QEvent* event) {
     if (watched == m_table && event->type() == QEvent::KeyPress) {
+        if (static_cast<QKeyEvent*>(event)->matches(QKeySequence::Copy)) {
+            copyRows(*m_table);
+            return true;
+        }
         const auto key = static_cast<QKeyEvent*>(event)->key();
         if (key == Qt::Key_Return || key == Qt::Key_Enter) {
             if (const auto mark = markInTable()) Q_EMIT opened(*mark);

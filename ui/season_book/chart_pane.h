@@ -9,6 +9,9 @@
 
 namespace combwright {
 
+/// Puts the chosen rows of a table on the clipboard, a tab between cells, its heads first.
+void copyRows(const QTableWidget& table);
+
 class ChartPane : public QStackedWidget {
     Q_OBJECT
 

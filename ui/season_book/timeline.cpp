@@ -369,6 +369,10 @@ HarvestTable Timeline::rows() const {
 
 bool Timeline::eventFilter(QObject* watched, QEvent* event) {
     if (watched == m_table && event->type() == QEvent::KeyPress) {
+        if (static_cast<QKeyEvent*>(event)->matches(QKeySequence::Copy)) {
+            copyRows(*m_table);
+            return true;
+        }
         const auto key = static_cast<QKeyEvent*>(event)->key();
         if (key == Qt::Key_Return || key == Qt::Key_Enter) {
             open(m_table->currentRow());

@@ -4,7 +4,6 @@
 
 #include "core/places/pages/harvest_blocks.h"
 #include "core/places/pages/page.h"
-#include "core/storage/rows.h"
 
 namespace combwright {
 

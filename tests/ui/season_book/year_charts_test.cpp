@@ -5,6 +5,7 @@
 #include <gtest/gtest.h>
 
 #include <QApplication>
+#include <QClipboard>
 #include <QFile>
 #include <QImage>
 #include <QTest>
@@ -113,7 +114,11 @@ TEST_F(TheYearsCharts, TShowsTheSameNumbersAsATable) {
     EXPECT_EQ(table.currentRow(), 3) << "at the same mark";
     EXPECT_EQ(table.item(3, 0)->text(), QStringLiteral("C1"));
     EXPECT_EQ(table.item(3, 7)->text(), QStringLiteral("1.3"));
-    press(Qt::Key_Down);
+    QTest::keyClick(&table, Qt::Key_Down, Qt::ShiftModifier);
+    QTest::keyClick(&table, Qt::Key_C, Qt::ControlModifier);
+    const QStringList copied = QApplication::clipboard()->text().split(QLatin1Char('\n'));
+    ASSERT_EQ(copied.size(), 3) << "the heads and two rows";
+    EXPECT_TRUE(copied[1].startsWith(QStringLiteral("C1\tCreek\t2027-06-12\t")));
     press(Qt::Key_T);
     EXPECT_EQ(chart().current(), (ChartMark{1, 1})) << "and back at that row's";
 }
