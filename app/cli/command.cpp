@@ -202,12 +202,12 @@ const std::vector<Command>& commands() {
     static const std::vector<Command> all = [] {
         std::vector<Command> list;
         for (const auto& group :
-             {seasonCommands(), importCommands(),  photoCommands(),     journalCommands(),
-              pullCommands(),   loadCommands(),    yieldCommands(),     storeroomCommands(),
-              healthCommands(), colonyCommands(),  freezerCommands(),   waitingCommands(),
-              storesCommands(), dueCommands(),     treatmentCommands(), constantCommands(),
-              honeyCommands(),  traceCommands(),   labelCommands(),     goodsCommands(),
-              waxCommands(),    computeCommands(), findCommands()})
+             {seasonCommands(),    importCommands(), photoCommands(),   journalCommands(),
+              pullCommands(),      loadCommands(),   yieldCommands(),   yearCommands(),
+              storeroomCommands(), healthCommands(), colonyCommands(),  freezerCommands(),
+              waitingCommands(),   storesCommands(), dueCommands(),     treatmentCommands(),
+              constantCommands(),  honeyCommands(),  traceCommands(),   labelCommands(),
+              goodsCommands(),     waxCommands(),    computeCommands(), findCommands()})
             list.insert(list.end(), group.begin(), group.end());
         return list;
     }();

@@ -20,6 +20,7 @@ int main(int argc, char** argv) {
     addColoniesBenches();
     addTraceBenches();
     addFindBenches();
+    addChartBenches();
     benchmark::Initialize(&argc, argv);
     if (benchmark::ReportUnrecognizedArguments(argc, argv)) return 2;
     benchmark::RunSpecifiedBenchmarks();

@@ -13,5 +13,6 @@ void addRoomBenches();
 void addColoniesBenches();
 void addTraceBenches();
 void addFindBenches();
+void addChartBenches();
 
 }  // namespace combwright::bench
