@@ -19,7 +19,7 @@ namespace {
 using testing::HasSubstr;
 using testing::Not;
 
-class ColonyYear : public test::InYard {};
+class ColonyThroughTheYear : public test::InYard {};
 
 constexpr const char* hillInSpring =
     R"({"do":"add-yard","on":"2027-04-01","yard_name":"Hill","usual_super":"medium"}
@@ -28,7 +28,7 @@ constexpr const char* hillInSpring =
 {"do":"put-queen","on":"2027-04-20","hive":"H1","reared":2025,"number":"42","marked":true}
 )";
 
-TEST_F(ColonyYear, ASplitIsRequeenedAndBecomesAFullColony) {
+TEST_F(ColonyThroughTheYear, ASplitIsRequeenedAndBecomesAFullColony) {
     begin("2027-05-20", hillInSpring);
     toHive("H1");
     byLetter(Qt::Key_X, Qt::Key_S, [](QDialog& form) {
@@ -99,7 +99,7 @@ constexpr const char* hillInJuly =
 {"do":"look-box","on":"2027-07-20","box":"M2","contents":"9 drawn; 9 capped, 95 % full"}
 )";
 
-TEST_F(ColonyYear, ATreatmentTooEarlyIsSeenUpToTheJar) {
+TEST_F(ColonyThroughTheYear, ATreatmentTooEarlyIsSeenUpToTheJar) {
     begin("2027-07-22", hillInJuly);
     toHive("H1");
     key(Qt::Key_V);
@@ -178,7 +178,7 @@ constexpr const char* hillInAutumn =
 {"do":"add-hive","on":"2027-04-10","yard":"Hill","mark":"H2","boxes":"deep D2 10 drawn","origin":"overwintered"}
 )";
 
-TEST_F(ColonyYear, AutumnWeightsSayWhoStarvesInMarchOfALeapYear) {
+TEST_F(ColonyThroughTheYear, AutumnWeightsSayWhoStarvesInMarchOfALeapYear) {
     begin("2027-10-01", hillInAutumn);
     toHive("H1");
     key(Qt::Key_F);

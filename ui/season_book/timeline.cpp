@@ -36,7 +36,7 @@ TimelineChart::TimelineChart(Session& session, QWidget* parent)
     setObjectName(QStringLiteral("timeline_chart"));
     setFocusPolicy(Qt::StrongFocus);
     setAccessibleName(
-        tr("Harvest timeline; T shows it as a table, B lays one more year beside it"));
+        tr("Harvest timeline; T shows it as a table, Y lays one more year beside it"));
     connect(&session, &Session::lookChanged, this, [this] {
         updateGeometry();
         update();

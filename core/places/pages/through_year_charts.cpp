@@ -13,7 +13,7 @@
 namespace combwright {
 namespace {
 
-QString yearSay(const char* text) { return QCoreApplication::translate("charts", text); }
+QString throughSay(const char* text) { return QCoreApplication::translate("charts", text); }
 
 QString oneDecimalIn(double number) { return QLocale().toString(number, 'f', 1); }
 /// For a file: a decimal point in every language.
@@ -27,7 +27,7 @@ template <class Point>
 QString lineName(const ColonyLine<Point>& line) {
     const QString mark = fromUtf8(line.mark);
     if (line.ordinal == 1) return mark;
-    return yearSay("%1, colony %2 there").arg(mark).arg(line.ordinal);
+    return throughSay("%1, colony %2 there").arg(mark).arg(line.ordinal);
 }
 
 void setTop(ChartBlock& chart) {
@@ -52,13 +52,14 @@ QString limitLabel(const MiteLineThroughYear& limit) {
     const QLocale locale;
     QString label;
     if (low == high)
-        label = (own ? yearSay("your line: %1 in 100") : yearSay("line of the table: %1 in 100"))
-                    .arg(locale.toString(low));
+        label =
+            (own ? throughSay("your line: %1 in 100") : throughSay("line of the table: %1 in 100"))
+                .arg(locale.toString(low));
     else
-        label = (own ? yearSay("your line: %1 to %2 in 100")
-                     : yearSay("line of the table: %1 to %2 in 100"))
+        label = (own ? throughSay("your line: %1 to %2 in 100")
+                     : throughSay("line of the table: %1 to %2 in 100"))
                     .arg(locale.toString(low), locale.toString(high));
-    return limit.yard.empty() ? label : yearSay("%1, %2").arg(fromUtf8(limit.yard), label);
+    return limit.yard.empty() ? label : throughSay("%1, %2").arg(fromUtf8(limit.yard), label);
 }
 
 void addLimits(ChartBlock& chart, const MitesThroughYear& mites) {
@@ -69,10 +70,10 @@ void addLimits(ChartBlock& chart, const MitesThroughYear& mites) {
         for (const MiteLineFrom& step : each.steps) {
             limit.steps.push_back({step.from, step.per100});
             chart.more.push_back(
-                {yearSay("line to act at"), fromUtf8(each.yard), fromUtf8(isoText(step.from)),
+                {throughSay("line to act at"), fromUtf8(each.yard), fromUtf8(isoText(step.from)),
                  QString(),
-                 step.whose == MiteLineInForce::From::Table ? yearSay("of the table")
-                                                            : yearSay("your own"),
+                 step.whose == MiteLineInForce::From::Table ? throughSay("of the table")
+                                                            : throughSay("your own"),
                  QString(), QString(), oneInFile(step.per100), QString(), QString(), QString()});
         }
         chart.limits.push_back(std::move(limit));
@@ -87,38 +88,38 @@ void addTreated(ChartBlock& chart, const MitesThroughYear& mites) {
         span.from = each.from;
         span.to = each.to.value_or(mites.upTo);
         span.open = !each.to;
-        span.says = each.to ? yearSay("%1 in %2 (%3) from %4 to %5.")
+        span.says = each.to ? throughSay("%1 in %2 (%3) from %4 to %5.")
                                   .arg(fromUtf8(each.name), hives, fromUtf8(each.yard),
                                        dayAndMonth(each.from), dayAndMonth(*each.to))
-                            : yearSay("%1 in %2 (%3) from %4, until when is not written down.")
+                            : throughSay("%1 in %2 (%3) from %4, until when is not written down.")
                                   .arg(fromUtf8(each.name), hives, fromUtf8(each.yard),
                                        dayAndMonth(each.from));
         chart.spans.push_back(std::move(span));
         chart.more.push_back({hives, fromUtf8(each.yard), fromUtf8(isoText(each.from)),
                               each.to ? fromUtf8(isoText(*each.to)) : QString(),
-                              yearSay("treated: %1").arg(fromUtf8(each.name)), QString(), QString(),
-                              QString(), QString(), QString(), QString()});
-        const QString day = yearSay("%1 (%2)").arg(dayAndMonth(each.from), fromUtf8(each.yard));
+                              throughSay("treated: %1").arg(fromUtf8(each.name)), QString(),
+                              QString(), QString(), QString(), QString(), QString()});
+        const QString day = throughSay("%1 (%2)").arg(dayAndMonth(each.from), fromUtf8(each.yard));
         if (yearOf(each.from) == mites.year && !days.contains(day)) days << day;
     }
     constexpr qsizetype mostDays = 3;
     if (days.isEmpty()) return;
     const qsizetype others = days.size() - mostDays;
     const QString listedDays = days.mid(0, mostDays).join(QStringLiteral(", "));
-    chart.about = others > 0
-                      ? yearSay("treated from %1 and on %2 more days").arg(listedDays).arg(others)
-                      : yearSay("treated from %1").arg(listedDays);
+    chart.about =
+        others > 0 ? throughSay("treated from %1 and on %2 more days").arg(listedDays).arg(others)
+                   : throughSay("treated from %1").arg(listedDays);
 }
 
 QString mitesNote(const MitesThroughYear& mites) {
     QStringList notes;
     if (mites.withoutBees == 1)
-        notes << yearSay("1 sample without its bees has no rate and is not drawn.");
+        notes << throughSay("1 sample without its bees has no rate and is not drawn.");
     if (mites.withoutBees > 1)
-        notes << yearSay("%1 samples without their bees have no rate and are not drawn.")
+        notes << throughSay("%1 samples without their bees have no rate and are not drawn.")
                      .arg(mites.withoutBees);
     if (mites.otherMethods > 0)
-        notes << yearSay(
+        notes << throughSay(
                      "%1 counts on boards or drone brood are no rate on bees; they stand in the "
                      "hives' stories.")
                      .arg(mites.otherMethods);
@@ -128,18 +129,20 @@ QString mitesNote(const MitesThroughYear& mites) {
 ChartBlock combsChart(const CombsThroughYear& combs, bool brood) {
     ChartBlock chart;
     chart.year = combs.year;
-    chart.title = brood ? yearSay("Brood") : yearSay("Stores");
-    chart.axis = brood ? yearSay("frames of brood") : yearSay("frames of stores");
+    chart.title = brood ? throughSay("Brood") : throughSay("Stores");
+    chart.axis = brood ? throughSay("frames of brood") : throughSay("frames of stores");
     chart.empty =
-        brood ? yearSay("No frames of brood were written down in %1; on the yard sheet b7 says 7.")
-                    .arg(combs.year)
-              : yearSay("No frames of stores were written down in %1; on the yard sheet s4 says 4.")
-                    .arg(combs.year);
-    chart.columns = {{yearSay("hive"), false, false},
-                     {yearSay("yard"), false, false},
-                     {yearSay("day"), false, false},
+        brood
+            ? throughSay("No frames of brood were written down in %1; on the yard sheet b7 says 7.")
+                  .arg(combs.year)
+            : throughSay(
+                  "No frames of stores were written down in %1; on the yard sheet s4 says 4.")
+                  .arg(combs.year);
+    chart.columns = {{throughSay("hive"), false, false},
+                     {throughSay("yard"), false, false},
+                     {throughSay("day"), false, false},
                      {chart.axis, true, false},
-                     {yearSay("how known"), false, false}};
+                     {throughSay("how known"), false, false}};
     for (const ColonyLine<CombPoint>& line : combs.lines) {
         ChartBlock::Series series;
         series.name = lineName(line);
@@ -152,15 +155,15 @@ ChartBlock combsChart(const CombsThroughYear& combs, bool brood) {
             point.value = *frames;
             point.figure = framesFigure(*frames);
             point.hive = each.hive.number;
-            point.says = (brood ? yearSay("%1 on %2: %3 frames of brood, %4.")
-                                : yearSay("%1 on %2: %3 frames of stores, %4."))
+            point.says = (brood ? throughSay("%1 on %2: %3 frames of brood, %4.")
+                                : throughSay("%1 on %2: %3 frames of stores, %4."))
                              .arg(series.name, dayText(each.on), point.figure, howWord(how));
             point.cells = {fromUtf8(line.yard), fromUtf8(isoText(each.on)), oneInFile(*frames),
                            howWord(how)};
             series.points.push_back(std::move(point));
         }
         if (series.points.empty()) continue;
-        series.end = yearSay("%1 %2").arg(series.name, series.points.back().figure);
+        series.end = throughSay("%1 %2").arg(series.name, series.points.back().figure);
         chart.series.push_back(std::move(series));
     }
     std::stable_sort(chart.series.begin(), chart.series.end(),
@@ -176,19 +179,20 @@ ChartBlock combsChart(const CombsThroughYear& combs, bool brood) {
 ChartBlock mitesChart(const MitesThroughYear& mites) {
     ChartBlock chart;
     chart.year = mites.year;
-    chart.title = yearSay("Mites");
-    chart.axis = yearSay("mites in 100 bees");
-    chart.empty = yearSay(
+    chart.title = throughSay("Mites");
+    chart.axis = throughSay("mites in 100 bees");
+    chart.empty = throughSay(
                       "No wash or roll was written down in %1; on the yard sheet w6/300 says 6 "
                       "mites in 300 bees.")
                       .arg(mites.year);
     chart.note = mitesNote(mites);
-    chart.columns = {{yearSay("hive"), false, false},     {yearSay("yard"), false, false},
-                     {yearSay("day"), false, false},      {yearSay("until"), false, false},
-                     {yearSay("what"), false, false},     {yearSay("mites"), true, false},
-                     {yearSay("bees"), true, false},      {yearSay("in 100 bees"), true, false},
-                     {yearSay("at least"), true, false},  {yearSay("at most"), true, false},
-                     {yearSay("how known"), false, false}};
+    chart.columns = {
+        {throughSay("hive"), false, false},     {throughSay("yard"), false, false},
+        {throughSay("day"), false, false},      {throughSay("until"), false, false},
+        {throughSay("what"), false, false},     {throughSay("mites"), true, false},
+        {throughSay("bees"), true, false},      {throughSay("in 100 bees"), true, false},
+        {throughSay("at least"), true, false},  {throughSay("at most"), true, false},
+        {throughSay("how known"), false, false}};
     for (const ColonyLine<MitePoint>& line : mites.lines) {
         ChartBlock::Series series;
         series.name = lineName(line);
@@ -201,8 +205,8 @@ ChartBlock mitesChart(const MitesThroughYear& mites) {
             point.high = each.rate.high;
             point.figure = oneDecimalIn(each.rate.per100);
             point.hive = each.hive.number;
-            point.says = (each.over ? yearSay("%1 on %2: %3 of %4, %5; over the line.")
-                                    : yearSay("%1 on %2: %3 of %4, %5."))
+            point.says = (each.over ? throughSay("%1 on %2: %3 of %4, %5; over the line.")
+                                    : throughSay("%1 on %2: %3 of %4, %5."))
                              .arg(series.name, dayText(each.on))
                              .arg(each.mites)
                              .arg(each.bees)
@@ -221,7 +225,7 @@ ChartBlock mitesChart(const MitesThroughYear& mites) {
             if (!most || each.rate.per100 > most->rate.per100) most = &each;
         }
         if (!most) continue;
-        series.end = yearSay("%1 %2 in %3").arg(series.name).arg(most->mites).arg(most->bees);
+        series.end = throughSay("%1 %2 in %3").arg(series.name).arg(most->mites).arg(most->bees);
         chart.series.push_back(std::move(series));
     }
     if (isEmpty(chart)) return chart;
@@ -234,21 +238,23 @@ ChartBlock mitesChart(const MitesThroughYear& mites) {
 ChartBlock weightsChart(const WeightsThroughYear& weights) {
     ChartBlock chart;
     chart.year = weights.year;
-    chart.title = yearSay("Weights");
-    chart.axis = yearSay("%1, the whole hive").arg(massUnit());
-    chart.empty = yearSay(
+    chart.title = throughSay("Weights");
+    chart.axis = throughSay("%1, the whole hive").arg(massUnit());
+    chart.empty = throughSay(
                       "No hive was weighed in %1. A luggage scale under each side is enough: both "
                       "sides added.")
                       .arg(weights.year);
     if (weights.oneSide == 1)
-        chart.note = yearSay("1 weighing of one side alone is no weight and is not drawn.");
+        chart.note = throughSay("1 weighing of one side alone is no weight and is not drawn.");
     if (weights.oneSide > 1)
-        chart.note = yearSay("%1 weighings of one side alone are no weights and are not drawn.")
+        chart.note = throughSay("%1 weighings of one side alone are no weights and are not drawn.")
                          .arg(weights.oneSide);
-    chart.columns = {
-        {yearSay("hive"), false, false},     {yearSay("yard"), false, false},
-        {yearSay("day"), false, false},      {yearSay("weight (%1)").arg(massUnit()), true, false},
-        {yearSay("weight (g)"), true, true}, {yearSay("how known"), false, false}};
+    chart.columns = {{throughSay("hive"), false, false},
+                     {throughSay("yard"), false, false},
+                     {throughSay("day"), false, false},
+                     {throughSay("weight (%1)").arg(massUnit()), true, false},
+                     {throughSay("weight (g)"), true, true},
+                     {throughSay("how known"), false, false}};
     for (const ColonyLine<WeightPoint>& line : weights.lines) {
         ChartBlock::Series series;
         series.name = lineName(line);
@@ -259,14 +265,14 @@ ChartBlock weightsChart(const WeightsThroughYear& weights) {
             point.figure = massText(each.grossG, each.how);
             point.hive = each.hive.number;
             point.says =
-                yearSay("%1 on %2: the whole hive %3.")
+                throughSay("%1 on %2: the whole hive %3.")
                     .arg(series.name, dayText(each.on), massInWords(each.grossG, each.how));
             point.cells = {fromUtf8(line.yard), fromUtf8(isoText(each.on)),
                            QString::number(inMassUnits(each.grossG), 'f', 3),
                            QString::number(std::llround(each.grossG)), howWord(each.how)};
             series.points.push_back(std::move(point));
         }
-        series.end = yearSay("%1 %2").arg(series.name, series.points.back().figure);
+        series.end = throughSay("%1 %2").arg(series.name, series.points.back().figure);
         chart.series.push_back(std::move(series));
     }
     setTop(chart);

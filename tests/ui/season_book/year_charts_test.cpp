@@ -193,7 +193,7 @@ TEST_F(TheYearsCharts, TheTimelineIsDrawnByWhatIsChosen) {
     EXPECT_EQ(QApplication::focusWidget(), &timeline.pane().table());
 }
 
-TEST_F(TheYearsCharts, BLaysMoreYearsBesideAndComesBack) {
+TEST_F(TheYearsCharts, YLaysMoreYearsBesideAndComesBack) {
     Timeline& timeline = book->timeline();
     timeline.chart().setFocus();
     EXPECT_EQ(timeline.chart().view().lines.size(), 2U);
