@@ -185,6 +185,10 @@ const char* refusalText(const Refusal& refusal) {
                     "The line says {one} and {two}; only one can hold. Strike the other.");
             return QT_TRANSLATE_NOOP("refusals", "%1 and {other} cannot both hold. Put one right.");
         case Code::NotFound:
+            if (refusal.field == "what_if")
+                return QT_TRANSLATE_NOOP("refusals",
+                                         "{name} is no what-if. Choose a file that was made as "
+                                         "one.");
             if (refusal.value("lacks") == "colony")
                 return QT_TRANSLATE_NOOP(
                     "refusals",
@@ -405,6 +409,18 @@ const char* refusalText(const Refusal& refusal) {
         case Code::NoSuchCommand:
             return has("name") ? QT_TRANSLATE_NOOP("refusals", "There is no {name}.")
                                : QT_TRANSLATE_NOOP("refusals", "There is nothing of that name.");
+        case Code::NotOfThis:
+            return QT_TRANSLATE_NOOP("refusals",
+                                     "{path} is no copy of this season, or of one that was taken "
+                                     "back since. Choose a copy of this season.");
+        case Code::ToBeChosen:
+            return QT_TRANSLATE_NOOP("refusals",
+                                     "Both copies say something of the same, in {count} cases: "
+                                     "choose in each what holds.");
+        case Code::WouldNotFit:
+            return QT_TRANSLATE_NOOP("refusals",
+                                     "Put together, the records would not agree: {says}. Put that "
+                                     "right in one of the copies first.");
     }
     return "";
 }
@@ -473,6 +489,10 @@ const char* readOnlyText(ReadOnlyWhy why) {
                                      "Another program put orders of its own into this file (a "
                                      "trigger or a view). They are not carried out here. Open a "
                                      "copy from before, or ask whoever put them there.");
+        case ReadOnlyWhy::AsItStood:
+            return QT_TRANSLATE_NOOP("refusals",
+                                     "This is the season as it stood on a day that has passed, to "
+                                     "be read beside today's.");
     }
     return "";
 }
