@@ -11,6 +11,7 @@
 
 #include "core/units/day.h"
 #include "core/units/known.h"
+#include "core/words/paper_mark.h"
 
 namespace combwright {
 
@@ -243,6 +244,7 @@ struct Page {
     std::vector<Block> blocks;
     std::vector<How> letters;  ///< how-known letters explained in the foot
     bool invented = false;
+    QString marked = paperMark();  ///< a what-if, or as it stood on a day: said on every sheet
 };
 
 /// The letters used on a page, best first, gathered from its cells.
