@@ -5,6 +5,7 @@
 #include "core/actions/boxes/boxes.h"
 #include "core/actions/boxes/frame_checks.h"
 #include "core/actions/boxes/looks.h"
+#include "core/actions/copies/merge_copy.h"
 #include "core/actions/health/findings.h"
 #include "core/actions/health/medicines.h"
 #include "core/actions/health/tables.h"
@@ -218,6 +219,7 @@ const std::vector<ActionType>& actionTypes() {
         typeOf<WorkProject>(),
         typeOf<LookAtProject>(),
         typeOf<WeighJars>(),
+        typeOf<MergeCopy>(),
     };
     return all;
 }
