@@ -10,6 +10,7 @@
 #include "core/storage/migrations.h"
 #include "core/storage/sqlite/storage_error.h"
 #include "core/support/version.h"
+#include "core/words/paper_mark.h"
 #include "core/words/units.h"
 #include "core/words/words.h"
 
@@ -169,6 +170,8 @@ int runCommand(const Command& command, const QStringList& given, Streams& stream
         units = *named;
     }
     const UnitsWhile shown(units);
+    // A season that is a what-if marks what is printed of it, and only that.
+    const PaperMarkWhile unmarked{QString()};
     const DayClock dayClock(clock, day);
     Context context{arguments, streams, dayClock};
     try {
@@ -194,7 +197,8 @@ const std::vector<Command>& commands() {
               yieldCommands(),     storeroomCommands(), healthCommands(), colonyCommands(),
               freezerCommands(),   waitingCommands(),   storesCommands(), dueCommands(),
               treatmentCommands(), constantCommands(),  honeyCommands(),  traceCommands(),
-              labelCommands(),     goodsCommands(),     waxCommands(),    computeCommands()})
+              labelCommands(),     goodsCommands(),     waxCommands(),    timeCommands(),
+              copyCommands(),      computeCommands()})
             list.insert(list.end(), group.begin(), group.end());
         return list;
     }();

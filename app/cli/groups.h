@@ -27,5 +27,7 @@ std::vector<Command> honeyCommands();      ///< honey, blend
 std::vector<Command> traceCommands();      ///< trace
 std::vector<Command> labelCommands();      ///< labels, leaf
 std::vector<Command> waxCommands();        ///< wax
+std::vector<Command> timeCommands();       ///< as-it-stood, differences
+std::vector<Command> copyCommands();       ///< merge, what-if, adopt, drop-what-if
 
 }  // namespace combwright::cli
