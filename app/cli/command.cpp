@@ -11,6 +11,7 @@
 #include "core/storage/sqlite/storage_error.h"
 #include "core/support/version.h"
 #include "core/words/language.h"
+#include "core/words/paper_mark.h"
 #include "core/words/units.h"
 #include "core/words/words.h"
 
@@ -181,6 +182,8 @@ int runCommand(const Command& command, const QStringList& given, Streams& stream
     }
     const UnitsWhile shown(units);
     const Speaking speaking(language);
+    // A season that is a what-if marks what is printed of it, and only that.
+    const PaperMarkWhile unmarked{QString()};
     const DayClock dayClock(clock, day);
     Context context{arguments, streams, dayClock};
     try {
@@ -207,7 +210,8 @@ const std::vector<Command>& commands() {
               storeroomCommands(), healthCommands(), colonyCommands(),  freezerCommands(),
               waitingCommands(),   storesCommands(), dueCommands(),     treatmentCommands(),
               constantCommands(),  honeyCommands(),  traceCommands(),   labelCommands(),
-              goodsCommands(),     waxCommands(),    computeCommands(), findCommands()})
+              goodsCommands(),     waxCommands(),    computeCommands(), findCommands(),
+              timeCommands(),      copyCommands()})
             list.insert(list.end(), group.begin(), group.end());
         return list;
     }();

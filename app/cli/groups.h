@@ -31,5 +31,7 @@ std::vector<Command> traceCommands();      ///< trace
 std::vector<Command> findCommands();       ///< find
 std::vector<Command> labelCommands();      ///< labels, leaf
 std::vector<Command> waxCommands();        ///< wax
+std::vector<Command> timeCommands();       ///< as-it-stood, differences
+std::vector<Command> copyCommands();       ///< merge, what-if, adopt, drop-what-if
 
 }  // namespace combwright::cli

@@ -10,6 +10,9 @@
 #include "core/actions/play.h"
 #include "core/exchange/described_json.h"
 #include "core/exchange/or_null.h"
+#include "core/places/history_steps.h"
+#include "core/places/pages/page_text.h"
+#include "core/places/pages/time_pages.h"
 #include "core/places/questions.h"
 #include "core/storage/queries/names.h"
 #include "core/storage/sqlite/storage_error.h"
@@ -17,11 +20,6 @@
 
 namespace combwright::cli {
 namespace {
-
-Season seasonToWrite(const Context& context) {
-    return Season::open(context.arguments.positional.front().toStdString(), context.clock,
-                        Database::Mode::ReadWrite);
-}
 
 QJsonObject madeObject(const Made& made) {
     QJsonObject object;
@@ -199,11 +197,35 @@ std::vector<Revised> revisedBy(const Season& season, const JournalEntry& entry) 
     return amends ? season.revisedBy(entry.seq) : std::vector<Revised>{};
 }
 
+int printHistoryInWords(Context& context, const Read& file) {
+    const auto steps = historyInWords(file);
+    if (!context.json()) {
+        context.streams.out << pageText(historyPage(file, steps));
+        return Done;
+    }
+    QJsonArray list;
+    for (const HistoryStep& step : steps)
+        list.append(
+            QJsonObject{{QStringLiteral("step"), static_cast<qint64>(step.step)},
+                        {QStringLiteral("day"), orNull(step.day)},
+                        {QStringLiteral("time"), step.time},
+                        {QStringLiteral("kind"), kindWord(step.kind)},
+                        {QStringLiteral("taken_back"), step.takenBack},
+                        {QStringLiteral("says"), step.sentence},
+                        {QStringLiteral("why"), orNull(step.why.toStdString())},
+                        {QStringLiteral("changes"), QJsonArray::fromStringList(step.changes)}});
+    printJson(context, list);
+    return Done;
+}
+
 int runHistory(Context& context) {
     if (context.arguments.has("script") && context.json())
         return misused(context,
                        QStringLiteral("--script writes lines for play; take it or --json"));
+    if (context.arguments.has("script") && context.arguments.has("words"))
+        return misused(context, QStringLiteral("take either --script or --words"));
     const Season season = seasonToRead(context);
+    if (context.arguments.has("words")) return printHistoryInWords(context, season.read());
     if (context.arguments.has("script")) {
         context.streams.out << fromUtf8(scriptOf(season));
         return Done;
@@ -300,7 +322,8 @@ std::vector<Command> journalCommands() {
          "the journal, newest first",
          1,
          1,
-         {{"script", nullptr, "as lines for play, oldest first"}},
+         {{"script", nullptr, "as lines for play, oldest first"},
+          {"words", nullptr, "as sentences, by day, with what each changed"}},
          &runHistory},
         {"undo",
          "FILE",

@@ -1,6 +1,8 @@
 #include "app/cli/season_asked.h"
 
+#include "core/places/copy_words.h"
 #include "core/storage/queries/names.h"
+#include "core/words/paper_mark.h"
 
 namespace combwright::cli {
 namespace {
@@ -16,12 +18,23 @@ Result<std::optional<Id<Record>>> recordNamed(const Context& context, const Read
     return std::optional(Id<Record>{*found});
 }
 
+Season opened(const Context& context, Database::Mode mode) {
+    Season season =
+        Season::open(context.arguments.positional.front().toStdString(), context.clock, mode);
+    if (const auto& mark = season.copyMark()) {
+        setPaperMark(copyTitle(*mark));
+        // A script is for playing: nothing else may stand in it.
+        if (!context.json() && !context.arguments.has("script"))
+            context.streams.out << copySentence(*mark) << '\n';
+    }
+    return season;
+}
+
 }  // namespace
 
-Season seasonToRead(const Context& context) {
-    return Season::open(context.arguments.positional.front().toStdString(), context.clock,
-                        Database::Mode::ReadOnly);
-}
+Season seasonToRead(const Context& context) { return opened(context, Database::Mode::ReadOnly); }
+
+Season seasonToWrite(const Context& context) { return opened(context, Database::Mode::ReadWrite); }
 
 Result<std::optional<Id<Yard>>> yardNamed(const Context& context, const Read& file) {
     return recordNamed<Yard>(context, file, "yard");

@@ -12,8 +12,11 @@
 
 namespace combwright::cli {
 
-/// The season named first behind the command, for reading only.
+/// The season named first behind the command, for reading only. What is a copy of a past day or a
+/// what-if is said to be one: in text at once, in pages on each.
 Season seasonToRead(const Context& context);
+/// The same to be written.
+Season seasonToWrite(const Context& context);
 
 /// The yard named with --yard, as yards were called on the day; none where none was named.
 Result<std::optional<Id<Yard>>> yardNamed(const Context& context, const Read& file);

@@ -5,6 +5,7 @@
 #include "core/actions/boxes/boxes.h"
 #include "core/actions/boxes/frame_checks.h"
 #include "core/actions/boxes/looks.h"
+#include "core/actions/copies/merge_copy.h"
 #include "core/actions/health/findings.h"
 #include "core/actions/health/medicines.h"
 #include "core/actions/health/tables.h"
@@ -226,6 +227,7 @@ const std::vector<ActionType>& actionTypes() {
         typeOf<LoadSeason>(),
         typeOf<AttachPhoto>(),
         typeOf<RemovePhoto>(),
+        typeOf<MergeCopy>(),
     };
     return all;
 }

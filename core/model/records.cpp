@@ -22,9 +22,14 @@
 namespace combwright {
 namespace {
 
+template <class Record>
+bool fitsRecord(const Row& row) {
+    return fromRow<Record>(row).has_value();
+}
+
 template <class... Records>
 std::vector<RecordType> typesOf() {
-    return {RecordType{Records::table, &Records::fields}...};
+    return {RecordType{Records::table, &Records::fields, &fitsRecord<Records>}...};
 }
 
 }  // namespace

@@ -9,6 +9,8 @@ namespace combwright {
 struct RecordType {
     std::string_view table;
     const Fields& (*fields)();
+    /// Whether a row can be read as such a record, each value and all together.
+    bool (*fits)(const Row& row) = nullptr;
 };
 
 /// In an order in which every reference points to an earlier table or to its own.

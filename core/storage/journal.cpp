@@ -2,6 +2,9 @@
 
 #include <QByteArray>
 #include <QCryptographicHash>
+#include <algorithm>
+#include <map>
+#include <set>
 
 namespace combwright {
 namespace {
@@ -152,6 +155,65 @@ std::vector<JournalEntry> Journal::linesSaidOf(std::string_view hive) const {
     std::vector<JournalEntry> entries;
     while (statement.next()) entries.push_back(entryAt(statement));
     return entries;
+}
+
+std::int64_t Journal::newest() const {
+    return m_database->number("SELECT coalesce(max(seq), 0) FROM journal");
+}
+
+std::int64_t Journal::newestUpTo(std::string_view at) const {
+    Statement statement =
+        m_database->prepare("SELECT coalesce(max(seq), 0) FROM journal WHERE at <= ?");
+    statement.bind(at).run();
+    return statement.next() ? statement.number(0) : 0;
+}
+
+std::string Journal::digestOf(std::int64_t seq) const {
+    Statement statement = m_database->prepare("SELECT digest FROM journal WHERE seq = ?");
+    statement.bind(seq).run();
+    return statement.next() ? statement.text(0) : std::string();
+}
+
+std::int64_t Journal::lastCommon(const Journal& other) const {
+    std::int64_t common = 0;
+    std::int64_t beyond = std::min(newest(), other.newest()) + 1;
+    while (common + 1 < beyond) {
+        const std::int64_t middle = common + (beyond - common) / 2;
+        const std::string digest = digestOf(middle);
+        (!digest.empty() && digest == other.digestOf(middle) ? common : beyond) = middle;
+    }
+    return common;
+}
+
+void Journal::forgetAfter(std::int64_t seq) {
+    m_database->prepare("DELETE FROM journal WHERE seq > ?").bind(seq).run();
+    std::map<std::int64_t, int> stands;
+    std::set<std::int64_t> takenBack;
+    std::map<std::int64_t, int> written;
+    Statement rows = m_database->prepare("SELECT seq, kind, of, stands FROM journal ORDER BY seq");
+    for (rows.run(); rows.next();) {
+        const std::int64_t row = rows.number(0);
+        const StepKind kind = kindOf(rows.text(1));
+        written[row] = static_cast<int>(rows.number(3));
+        stands[row] = kind == StepKind::Do ? stepStands : stepGivenUp;
+        if (kind == StepKind::Do) {
+            for (const std::int64_t given : takenBack) stands[given] = stepGivenUp;
+            takenBack.clear();
+            continue;
+        }
+        const std::int64_t of = rows.number(2);
+        stands[of] = kind == StepKind::Undo ? stepTakenBack : stepStands;
+        if (kind == StepKind::Undo)
+            takenBack.insert(of);
+        else
+            takenBack.erase(of);
+    }
+    for (const auto& [row, stood] : stands)
+        if (stood != written[row])
+            m_prepared("UPDATE journal SET stands = ? WHERE seq = ?")
+                .bind(std::int64_t{stood})
+                .bind(row)
+                .run();
 }
 
 std::optional<std::int64_t> Journal::firstBroken() const {

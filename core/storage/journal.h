@@ -32,6 +32,19 @@ class Journal {
     /// Deeds that stand and wrote a line of a hive called so, by its mark or its number ("#12"),
     /// newest first. Of a very long mark also those that begin alike.
     std::vector<JournalEntry> linesSaidOf(std::string_view hive) const;
+    /// The number of the newest row; 0 without one.
+    std::int64_t newest() const;
+    /// The newest row written by that instant, by its number; a clock that jumped may have given
+    /// an older row a later one.
+    std::int64_t newestUpTo(std::string_view at) const;
+    /// The row's digest; empty where there is none of that number.
+    std::string digestOf(std::int64_t seq) const;
+    /// The newest row both journals have: their digests chain, so all before are alike too. 0 where
+    /// they have none in common.
+    std::int64_t lastCommon(const Journal& other) const;
+    /// In a copy that was walked back: the rows after `seq` were never written, and what stands is
+    /// what stood then.
+    void forgetAfter(std::int64_t seq);
     /// The first row whose digest does not follow from the rows before; nothing when all do.
     std::optional<std::int64_t> firstBroken() const;
 

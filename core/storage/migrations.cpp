@@ -78,6 +78,7 @@ const std::vector<Migration>& migrations() {
         {5, "honey", resourceText(QStringLiteral(":/combwright/migrations/0005_honey.sql")), 1},
         {6, "wax", resourceText(QStringLiteral(":/combwright/migrations/0006_wax.sql")), 1},
         {7, "photos", resourceText(QStringLiteral(":/combwright/migrations/0007_photos.sql")), 1},
+        {8, "copies", resourceText(QStringLiteral(":/combwright/migrations/0008_copies.sql")), 1},
     };
     return all;
 }

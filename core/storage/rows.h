@@ -175,6 +175,16 @@ class Write : public Read {
     /// Does the deed, or leaves no trace of it where it refuses; what was done before it stays.
     Result<void> attempt(const std::function<Result<void>()>& deed);
 
+    /// The same for rows without their type, as two copies of a season are put together. The row
+    /// must fit its record; its own number is given anew and returned.
+    std::int64_t addRow(std::string_view table, const Fields& fields, const Row& row) {
+        return insert(table, fields, row);
+    }
+    void changeRow(std::string_view table, const Fields& fields, const Row& row) {
+        update(table, fields, row);
+    }
+    void removeRow(std::string_view table, std::int64_t id) { erase(table, id); }
+
   private:
     std::int64_t insert(std::string_view table, const Fields& fields, const Row& row);
     void update(std::string_view table, const Fields& fields, const Row& row);

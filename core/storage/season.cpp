@@ -122,7 +122,7 @@ Season& Season::operator=(Season&&) noexcept = default;
 Result<Season> Season::create(const std::string& path, const Clock& clock) {
     if (path != ":memory:" && QFileInfo::exists(QString::fromStdString(path)))
         return Refusal{Code::PathTaken, {}, {{"path", path}}};
-    OpenedFile file{createSeasonFile(path), std::nullopt, {}, std::nullopt};
+    OpenedFile file{createSeasonFile(path), std::nullopt, {}, std::nullopt, std::nullopt};
     {
         Transaction transaction(file.database);
         Write write(file.database);
@@ -149,6 +149,8 @@ const std::vector<std::string>& Season::foreignSchema() const {
 const std::optional<std::string>& Season::copyBeforeUpgrade() const {
     return m_inner->file.copyBeforeUpgrade;
 }
+
+const std::optional<CopyMark>& Season::copyMark() const { return m_inner->file.mark; }
 
 Season::Standing Season::standing() const { return m_inner->standing(); }
 

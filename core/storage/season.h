@@ -75,6 +75,8 @@ class Season {
     std::optional<ReadOnlyWhy> readOnly() const;
     const std::vector<std::string>& foreignSchema() const;
     const std::optional<std::string>& copyBeforeUpgrade() const;
+    /// What the file says of itself where it is no season to go on with.
+    const std::optional<CopyMark>& copyMark() const;
 
     /// Whether the path still leads to the file that was opened. Nothing is written where it does
     /// not, and what is open stays readable and is held still until it does again.

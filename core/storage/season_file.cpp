@@ -125,7 +125,7 @@ OpenedFile openSeasonFile(const std::string& path, Database::Mode mode,
     if (recognised.version > newest) {
         if (minReaderOf(database) > newest)
             throw StorageError(Trouble::Newer, path, std::to_string(recognised.version));
-        return {std::move(database), readOnly, {}, std::nullopt};
+        return {std::move(database), readOnly, {}, std::nullopt, std::nullopt};
     }
 
     std::optional<std::string> copy;
@@ -147,7 +147,14 @@ OpenedFile openSeasonFile(const std::string& path, Database::Mode mode,
         readOnly = ReadOnlyWhy::ForeignSchema;
         database = Database::open(path, Database::Mode::ReadOnly);
     }
-    return {std::move(database), readOnly, std::move(foreign), std::move(copy)};
+    auto mark = copyMarkOf(database);
+    if (mark && mark->kind == CopyKind::AsItStood) {
+        // What was recorded up to a day is not written on, whoever opens it.
+        const bool writing = !readOnly;
+        readOnly = ReadOnlyWhy::AsItStood;
+        if (writing) database = Database::open(path, Database::Mode::ReadOnly);
+    }
+    return {std::move(database), readOnly, std::move(foreign), std::move(copy), std::move(mark)};
 }
 
 void demandPagesWhole(const Database& database) {

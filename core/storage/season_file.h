@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "core/storage/copy_mark.h"
 #include "core/storage/migrations.h"
 #include "core/storage/sqlite/database.h"
 #include "core/storage/sqlite/storage_error.h"
@@ -30,6 +31,7 @@ struct OpenedFile {
     std::optional<ReadOnlyWhy> readOnly;
     std::vector<std::string> foreignSchema;  ///< triggers and views we did not make
     std::optional<std::string> copyBeforeUpgrade;
+    std::optional<CopyMark> mark = std::nullopt;  ///< where it is no season to go on with
 };
 
 /// Opens an existing season file. Older files are brought up to date after a verified copy was made

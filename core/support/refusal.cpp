@@ -38,6 +38,9 @@ constexpr std::array codeKeys{
     std::pair{Code::PathTaken, std::string_view("path_taken")},
     std::pair{Code::NoSuchAction, std::string_view("no_such_action")},
     std::pair{Code::NoSuchCommand, std::string_view("no_such_command")},
+    std::pair{Code::NotOfThis, std::string_view("not_of_this")},
+    std::pair{Code::ToBeChosen, std::string_view("to_be_chosen")},
+    std::pair{Code::WouldNotFit, std::string_view("would_not_fit")},
 };
 
 }  // namespace

@@ -48,6 +48,10 @@ enum class Code {
     PathTaken,      ///< there is a file of that name already
     NoSuchAction,   ///< "do" names no action
     NoSuchCommand,  ///< the computation or sheet named does not exist
+    // Copies of one season.
+    NotOfThis,    ///< the other file is no copy of this season
+    ToBeChosen,   ///< both copies changed the same; "count" says how much is to be chosen
+    WouldNotFit,  ///< put together, the records would not agree; "says" tells the first
 };
 
 /// The code's name in JSON: lower case with underscores, for instance "out_of_range".

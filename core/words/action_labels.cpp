@@ -72,6 +72,7 @@ constexpr auto ofActions = std::to_array<Label>({
     {"measure-frame-kind", QT_TRANSLATE_NOOP("words", "a kind of frame measured")},
     {"measure-wick", QT_TRANSLATE_NOOP("words", "Wick measured")},
     {"mend-boxes", QT_TRANSLATE_NOOP("words", "boxes mended")},
+    {"merge-copy", QT_TRANSLATE_NOOP("words", "another copy taken in")},
     {"move-box", QT_TRANSLATE_NOOP("words", "a box moved")},
     {"move-colony", QT_TRANSLATE_NOOP("words", "a colony moved to another stand")},
     {"move-frames", QT_TRANSLATE_NOOP("words", "frames moved")},

@@ -174,6 +174,10 @@ const char* refusalText(const Refusal& refusal) {
                                          "days.");
             return QT_TRANSLATE_NOOP("refusals", "%1 and {other} cannot both hold. Put one right.");
         case Code::NotFound:
+            if (refusal.field == "what_if")
+                return QT_TRANSLATE_NOOP("refusals",
+                                         "{name} is no what-if. Choose a file that was made as "
+                                         "one.");
             if (refusal.value("lacks") == "colony")
                 return QT_TRANSLATE_NOOP(
                     "refusals",
@@ -413,6 +417,18 @@ const char* refusalText(const Refusal& refusal) {
                 return QT_TRANSLATE_NOOP("refusals", "There is no {name}. There are: {choices}.");
             return has("name") ? QT_TRANSLATE_NOOP("refusals", "There is no {name}.")
                                : QT_TRANSLATE_NOOP("refusals", "There is nothing of that name.");
+        case Code::NotOfThis:
+            return QT_TRANSLATE_NOOP("refusals",
+                                     "{path} is no copy of this season, or of one that was taken "
+                                     "back since. Choose a copy of this season.");
+        case Code::ToBeChosen:
+            return QT_TRANSLATE_NOOP("refusals",
+                                     "Both copies say something of the same, in {count} cases: "
+                                     "choose in each what holds.");
+        case Code::WouldNotFit:
+            return QT_TRANSLATE_NOOP("refusals",
+                                     "Put together, the records would not agree: {says}. Put that "
+                                     "right in one of the copies first.");
     }
     return "";
 }

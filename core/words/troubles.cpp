@@ -68,6 +68,10 @@ const char* readOnlyText(ReadOnlyWhy why) {
             return QT_TRANSLATE_NOOP("refusals",
                                      "This file was made by a newer Combwright. To write in it, "
                                      "open it with that version.");
+        case ReadOnlyWhy::AsItStood:
+            return QT_TRANSLATE_NOOP("refusals",
+                                     "This is the season as it stood on a day that has passed, to "
+                                     "be read beside today's.");
         case ReadOnlyWhy::ForeignSchema:
             return QT_TRANSLATE_NOOP("refusals",
                                      "Another program put orders of its own into this file (a "

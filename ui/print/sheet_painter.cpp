@@ -62,6 +62,7 @@ void SheetPainter::beginSheet() {
          m_page.keeper);
     font(TextSize::Note);
     QStringList about;
+    if (!m_page.marked.isEmpty()) about << m_page.marked;
     if (!m_page.day.isEmpty()) about << m_page.day;
     if (m_ground.height)
         about << QCoreApplication::translate("print", "page %1 of %2")
@@ -82,10 +83,13 @@ void SheetPainter::paintFoot() {
     text(QRectF(0, footTop() + 4, m_width, 14), Qt::AlignLeft | Qt::AlignTop,
          parts.join(QStringLiteral("    ")), Tone::Muted);
     if (const BlanksBlock* last = closingBlanks()) paintClosing(*last);
-    if (!m_page.invented) return;
-    font(TextSize::Note, false, true);
+    QStringList said;
+    if (!m_page.marked.isEmpty()) said << m_page.marked;
+    if (m_page.invented) said << QCoreApplication::translate("print", "invented sample season");
+    if (said.isEmpty()) return;
+    font(TextSize::Note, !m_page.marked.isEmpty(), true);
     text(QRectF(0, footTop() + 16, m_width, 14), Qt::AlignLeft | Qt::AlignTop,
-         QCoreApplication::translate("print", "invented sample season"), Tone::Muted);
+         said.join(QStringLiteral(" · ")), m_page.marked.isEmpty() ? Tone::Muted : Tone::Ink);
 }
 
 /// Framed blanks that end a page stand in the foot of every sheet, beside the letters: each may

@@ -37,6 +37,7 @@
 #include "ui/shell/program_icon.h"
 #include "ui/shell/season_binder.h"
 #include "ui/shell/start_page.h"
+#include "ui/shell/time_ways.h"
 #include "ui/storeroom/storeroom_place.h"
 #include "ui/today/today_place.h"
 #include "ui/wax_bench/wax_bench_place.h"
@@ -53,6 +54,7 @@ constexpr int countedAfterMs = 1000;
 MainWindow::MainWindow(Session& session, QWidget* parent)
     : QMainWindow(parent), m_session(session) {
     m_files = new FileWays(session, *this);
+    m_time = new TimeWays(session, *this);
     setWindowIcon(programIcon());
     setAcceptDrops(true);
     auto* whole = new QWidget(this);
@@ -143,6 +145,10 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
         m_rail->update();
     });
     addKey(tr("About this place"), QKeySequence(Qt::Key_F1), [this] { help(); });
+    addKey(tr("History and copies"), QKeySequence(Qt::CTRL | Qt::Key_H), [this] {
+        keepTyped();
+        m_time->showHistory();
+    });
     addKey(tr("Save"), QKeySequence::Save, [this] {
         m_session.tell(tr("Nothing needs saving: every change is kept when it is made."));
     });
@@ -284,6 +290,14 @@ void MainWindow::showTitle() {
     if (!m_session.hasSeason()) return setWindowTitle(tr("Combwright"));
     const QString name =
         m_session.isSample() ? tr("Sample season") : QFileInfo(m_session.path()).fileName();
+    if (!m_session.copyTitle().isEmpty()) {
+        const QString of =
+            m_session.isSample() ? QString() : QFileInfo(m_session.path()).fileName();
+        setWindowFilePath(m_session.isSample() ? QString() : m_session.path());
+        return setWindowTitle(of.isEmpty()
+                                  ? tr("%1 · Combwright").arg(m_session.copyTitle())
+                                  : tr("%1 · %2 · Combwright").arg(m_session.copyTitle(), of));
+    }
     setWindowFilePath(m_session.isSample() ? QString() : m_session.path());
     setWindowTitle((m_session.readingOnly().isEmpty() ? tr("%1 · Combwright")
                                                       : tr("%1 (reading only) · Combwright"))
@@ -468,6 +482,7 @@ bool MainWindow::leavesHeat() {
 void MainWindow::closeEvent(QCloseEvent* event) {
     keepTyped();
     if (!leavesHeat()) return event->ignore();
+    m_time->closeBeside();
     m_files->beforeClosing();
     endQuietly();
     event->accept();
@@ -488,9 +503,10 @@ void MainWindow::comeForward() {
 
 void MainWindow::changeEvent(QEvent* event) {
     if (event->type() == QEvent::ActivationChange) {
-        if (isActiveWindow())
+        if (isActiveWindow()) {
+            m_session.markPapers();
             m_session.lookAgain();
-        else
+        } else
             keepTyped();
     }
     QMainWindow::changeEvent(event);

@@ -18,6 +18,7 @@ namespace combwright {
 class HeatLine;
 class NoticeBar;
 class StartPage;
+class TimeWays;
 
 class MainWindow : public QMainWindow {
     Q_OBJECT
@@ -31,6 +32,7 @@ class MainWindow : public QMainWindow {
     Place* current() const;
     void goTo(int index);
     FileWays& files() { return *m_files; }
+    TimeWays& time() { return *m_time; }
     HeatLine& heat() { return *m_heat; }
     /// Keeps what is half typed and the copy, as closing does, but asks nothing: the machine is
     /// going down.
@@ -69,6 +71,7 @@ class MainWindow : public QMainWindow {
 
     Session& m_session;
     FileWays* m_files;
+    TimeWays* m_time;
     NoticeBar* m_notice;
     HeatLine* m_heat;  ///< what is on heat, in every place
     Rail* m_rail;

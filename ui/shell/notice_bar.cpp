@@ -51,11 +51,12 @@ void NoticeBar::look() {
         return;
     }
     const QString reading = m_session.readingOnly();
-    m_text->setText(tr("For reading only. %1").arg(reading));
+    const QString copy = m_session.copySentence();
+    m_text->setText(copy.isEmpty() ? tr("For reading only. %1").arg(reading) : copy);
     // What else bars the writing would go along into a copy.
     m_keep->setVisible(m_session.hasSeason() &&
                        m_session.season().readOnly() == ReadOnlyWhy::NotWritable);
-    setVisible(!reading.isEmpty());
+    setVisible(!reading.isEmpty() || !copy.isEmpty());
 }
 
 void NoticeBar::paintEvent(QPaintEvent*) {

@@ -7,7 +7,11 @@
 #include <utility>
 
 #include "core/actions/demo_season.h"
+#include "core/places/copy_words.h"
 #include "core/places/questions.h"
+#include "core/storage/as_it_stood.h"
+#include "core/storage/what_if.h"
+#include "core/words/paper_mark.h"
 #include "core/words/words.h"
 
 namespace combwright {
@@ -126,12 +130,14 @@ void Session::listen() {
     });
 }
 
-void Session::adopt(Season season, std::unique_ptr<QTemporaryDir> sampleFolder) {
+void Session::adopt(Season season, std::unique_ptr<QTemporaryDir> sampleFolder,
+                    std::optional<Day> day) {
     if (m_season) keepCopy();
     m_season = std::make_unique<Season>(std::move(season));
     m_sampleFolder = std::move(sampleFolder);
     m_sampleClock.reset();
-    if (m_sampleFolder) m_sampleClock.emplace(m_clock, demoSeasonDay());
+    if (m_sampleFolder) m_sampleClock.emplace(m_clock, day.value_or(demoSeasonDay()));
+    markPapers();
     m_notOpened.reset();
     m_unreadable.clear();
     m_movedWasSaid = false;
@@ -186,6 +192,51 @@ bool Session::exploreSample() {
         return {};
     });
 }
+
+std::unique_ptr<Session> Session::asItStood(std::int64_t step, Day day) {
+    auto other = std::make_unique<Session>(m_clock);
+    const bool made = guarded([&]() -> Result<void> {
+        auto aside = asItStoodAside(m_season->read().database(), step, day);
+        if (!aside) return aside.error();
+        other->setLook(m_look);
+        other->leaveNoTrace();
+        other->adopt(Season::open(aside->path, m_clock, Database::Mode::ReadOnly),
+                     std::move(aside->folder), day);
+        return {};
+    });
+    markPapers();
+    if (!made) return nullptr;
+    return other;
+}
+
+std::unique_ptr<Session> Session::beside(const QString& path) {
+    auto other = std::make_unique<Session>(m_clock);
+    other->setLook(m_look);
+    const bool opened = other->open(path);
+    markPapers();
+    if (opened) return other;
+    tell(other->lastTold(), true);
+    return nullptr;
+}
+
+bool Session::beginWhatIf(const QString& to, const QString& name) {
+    return acting([&] {
+        return combwright::beginWhatIf(m_season->read().database(), to.toStdString(),
+                                       name.trimmed().toStdString(), clock().today());
+    });
+}
+
+QString Session::copyTitle() const {
+    const auto mark = m_season ? m_season->copyMark() : std::nullopt;
+    return mark ? combwright::copyTitle(*mark) : QString();
+}
+
+QString Session::copySentence() const {
+    const auto mark = m_season ? m_season->copyMark() : std::nullopt;
+    return mark ? combwright::copySentence(*mark) : QString();
+}
+
+void Session::markPapers() const { setPaperMark(copyTitle()); }
 
 bool Session::restore(const QString& copy, const QString& to) {
     const bool made = guarded([&]() -> Result<void> {
@@ -245,6 +296,7 @@ void Session::close() {
     m_season.reset();
     m_sampleFolder.reset();
     m_sampleClock.reset();
+    markPapers();
     Q_EMIT seasonChanged();
 }
 
@@ -275,6 +327,7 @@ void Session::lookAgain() {
 
 QString Session::readingOnly() const {
     if (!m_season || !m_season->readOnly()) return {};
+    if (m_season->readOnly() == ReadOnlyWhy::AsItStood) return copySentence();
     return sentence(*m_season->readOnly()) + QLatin1Char(' ') +
            tr("Nothing will be changed in it.");
 }

@@ -55,9 +55,21 @@ class Session : public QObject {
     bool make(const QString& path);
     /// Opens a throw-away copy of the invented sample season; likewise.
     bool exploreSample();
-    bool isSample() const { return m_sampleFolder != nullptr; }
+    bool isSample() const { return m_sampleFolder != nullptr; }  ///< goes when it is left
     /// Makes a new season file out of a copy, proves it and opens it; likewise. The copy stays.
     bool restore(const QString& copy, const QString& to);
+    /// The season as it stood after a step, in a session of its own that goes with its copy;
+    /// nothing when it could not be made, which was then told here.
+    std::unique_ptr<Session> asItStood(std::int64_t step, Day day);
+    /// Another file beside this one, likewise.
+    std::unique_ptr<Session> beside(const QString& path);
+    /// Makes a what-if of the season in a new file; false when it was refused, which was told.
+    bool beginWhatIf(const QString& to, const QString& name);
+    /// What the open file says of itself where it is no season to go on with; else empty.
+    QString copyTitle() const;
+    QString copySentence() const;
+    /// What is made into a page from now on is of this season: its mark goes on it.
+    void markPapers() const;
     /// What a copy holds; without an answer `trouble` says why it cannot be read.
     static std::optional<CopyContents> lookInto(const QString& copy, QString& trouble);
     /// Keeps what is open as a new, proven file and goes on with that; what is half typed stays.
@@ -113,6 +125,10 @@ class Session : public QObject {
     bool together(const std::function<Result<void>(Season&)>& deeds) {
         return acting([&] { return m_season->together([&] { return deeds(*m_season); }); });
     }
+    /// A deed of the shell's own; what is refused or fails is told, and false answered.
+    bool doing(const std::function<Result<void>(Season&)>& deed) {
+        return m_season && acting([&] { return deed(*m_season); });
+    }
     /// Reads for a view. A file that cannot be read is told, here and in the notice under the head,
     /// and false is answered; while a season is being opened the error goes on to who opens it.
     bool reading(const std::function<void()>& view);
@@ -150,7 +166,8 @@ class Session : public QObject {
     /// The same for what a person does: once it is done, what was refused before is told no more.
     bool acting(const std::function<Result<void>()>& deed);
     bool opening(const QString& path, const std::function<Result<void>()>& deed);
-    void adopt(Season season, std::unique_ptr<QTemporaryDir> sampleFolder = nullptr);
+    void adopt(Season season, std::unique_ptr<QTemporaryDir> sampleFolder = nullptr,
+               std::optional<Day> day = std::nullopt);
     void listen();
     void seeNext();
     bool stepIsAnother(const std::optional<JournalEntry>& shown,

@@ -365,6 +365,9 @@ QString StartPage::help() {
            "restores one into a new file, which is then opened; the copy stays, and so does the "
            "file it was made of. Keep a copy on another disk too: a folder beside the file goes "
            "down with its disk."),
+        tr("In an open season Ctrl+H shows its history in words: from there the season as it stood "
+           "on a day opens beside today's, what differs is printed, a what-if is planned, and what "
+           "a helper wrote into a copy is taken in."),
         tr("Tab goes from button to button, Enter presses one. Ctrl+U changes between kilograms "
            "and pounds, Ctrl and plus makes the text larger. "
            "Ctrl+Shift+L chooses the language.")};

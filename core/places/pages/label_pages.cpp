@@ -7,6 +7,7 @@
 
 #include "core/exchange/qr_code.h"
 #include "core/places/pages/room_paper.h"
+#include "core/words/paper_mark.h"
 #include "core/words/words.h"
 
 namespace combwright {
@@ -42,6 +43,8 @@ LabelDrawn drawn(const JarLabel& label) {
     const auto add = [&](const std::string& line) {
         if (!line.empty()) drawn.lines << fromUtf8(line);
     };
+    // So that none of a what-if is stuck on a jar.
+    if (!paperMark().isEmpty()) drawn.lines << paperMark();
     add(label.more);
     add(label.producer);
     add(label.address);

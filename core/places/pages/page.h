@@ -12,6 +12,7 @@
 
 #include "core/units/day.h"
 #include "core/units/known.h"
+#include "core/words/paper_mark.h"
 
 namespace combwright {
 
@@ -302,6 +303,7 @@ struct Page {
     std::vector<Block> blocks;
     std::vector<How> letters;  ///< how-known letters explained in the foot
     bool invented = false;
+    QString marked = paperMark();  ///< a what-if, or as it stood on a day: said on every sheet
     /// Pages bound behind this one, which is their list: one row of its first table for each, whose
     /// last cell paper fills with the number of the sheet it begins on.
     std::vector<Page> bound = {};

@@ -237,6 +237,7 @@ QString pageText(const Page& page, int width) {
     for (const QString& part : {page.keeper, page.day})
         if (!part.isEmpty()) head << part;
     out += head.join(QStringLiteral(", ")) + QLatin1Char('\n');
+    if (!page.marked.isEmpty()) out += page.marked + QLatin1Char('\n');
     out += QString(std::min(width, 72), QLatin1Char('=')) + QLatin1Char('\n');
     for (const Block& block : page.blocks) {
         out += QLatin1Char('\n');

@@ -29,6 +29,7 @@ enum class ReadOnlyWhy {
     NotWritable,       ///< file or folder may not be written
     NewerButReadable,  ///< made by a newer program that lets this one look
     ForeignSchema,     ///< holds a trigger or view we did not make
+    AsItStood,         ///< shows what was recorded up to a day that has passed
 };
 
 /// "not_there", "damaged" …: the code in JSON.
