@@ -1,5 +1,4 @@
-// Tables in, as spreadsheets write them (RFC 4180: quotes, commas and line ends inside quotes). The
-// reading itself is libcsv's; this only turns its callbacks into rows that fit their header.
+// Tables of ours: a header and rows that fit it. The reading itself is csv_records.h's.
 #pragma once
 
 #include <cstddef>
