@@ -8,6 +8,8 @@
 namespace combwright::cli {
 
 std::vector<Command> seasonCommands();     ///< new, demo, check, backup, export
+std::vector<Command> importCommands();     ///< import
+std::vector<Command> photoCommands();      ///< photos
 std::vector<Command> journalCommands();    ///< play, actions, history, undo, redo
 std::vector<Command> pullCommands();       ///< pull
 std::vector<Command> loadCommands();       ///< loads

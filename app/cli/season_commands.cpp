@@ -1,8 +1,10 @@
+#include <QFile>
 #include <QJsonArray>
 #include <QJsonObject>
 
 #include "app/cli/groups.h"
 #include "app/cli/season_asked.h"
+#include "app/cli/season_json.h"
 #include "core/actions/demo_season.h"
 #include "core/exchange/export.h"
 #include "core/storage/audit.h"
@@ -19,8 +21,22 @@ std::string filePath(const Context& context) {
 }
 
 int runNew(Context& context) {
-    const auto season = Season::create(filePath(context), context.clock);
+    std::optional<SeasonJson> json;
+    if (const auto from = context.arguments.value("from")) {
+        json = seasonJsonAt(*from);
+        if (!json) return misused(context, QStringLiteral("%1 cannot be read").arg(*from));
+    }
+    auto season = Season::create(filePath(context), context.clock);
     if (!season) return refuse(context, season.error());
+    if (json) {
+        const auto read = loadSeason(*season, *json);
+        if (!read) {
+            // A file that could not be filled was never asked for.
+            season = Refusal{Code::Missing, {}, {}};
+            QFile::remove(context.arguments.positional.front());
+            return refuse(context, read.error());
+        }
+    }
     if (context.json())
         printJson(context,
                   QJsonObject{{QStringLiteral("made"), context.arguments.positional.front()}});
@@ -110,7 +126,13 @@ int runExport(Context& context) {
 
 std::vector<Command> seasonCommands() {
     return {
-        {"new", "FILE", "an empty season file; refuses an existing path", 1, 1, {}, &runNew},
+        {"new",
+         "FILE",
+         "an empty season file; refuses an existing path",
+         1,
+         1,
+         {{"from", "season.json", "with all that an export wrote into that file"}},
+         &runNew},
         {"export",
          "FILE DIR",
          "every table as CSV and one JSON; DIR absent or empty",

@@ -25,6 +25,9 @@
 #include "core/actions/honey_room/pegs.h"
 #include "core/actions/honey_room/room_days.h"
 #include "core/actions/honey_room/runs.h"
+#include "core/actions/import_rows.h"
+#include "core/actions/load_season.h"
+#include "core/actions/photos/photos.h"
 #include "core/actions/pull/plan.h"
 #include "core/actions/storeroom/dead_outs.h"
 #include "core/actions/storeroom/equipment.h"
@@ -218,6 +221,11 @@ const std::vector<ActionType>& actionTypes() {
         typeOf<WorkProject>(),
         typeOf<LookAtProject>(),
         typeOf<WeighJars>(),
+        typeOf<ImportRows>(),
+        typeOf<TakeBackImport>(),
+        typeOf<LoadSeason>(),
+        typeOf<AttachPhoto>(),
+        typeOf<RemovePhoto>(),
     };
     return all;
 }

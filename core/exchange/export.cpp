@@ -7,11 +7,14 @@
 #include <QJsonDocument>
 #include <QJsonObject>
 #include <QSaveFile>
+#include <algorithm>
 #include <cerrno>
 #include <utility>
 
 #include "core/exchange/described_json.h"
+#include "core/model/photos/photo.h"
 #include "core/model/records.h"
+#include "core/storage/pictures.h"
 #include "core/storage/sqlite/storage_error.h"
 
 namespace combwright {
@@ -42,11 +45,15 @@ std::vector<std::string> writeAll(QDir& directory, const std::vector<FileToBe>& 
     std::vector<std::string> written;
     try {
         for (const auto& [name, bytes] : files) {
+            if (!directory.mkpath(QFileInfo(name).path()))
+                throw StorageError(Trouble::NotWritable, directory.path().toStdString(),
+                                   "the folder cannot be made");
             writeWhole(directory.filePath(name), bytes);
             written.push_back(directory.filePath(name).toStdString());
         }
     } catch (const StorageError&) {
         for (const std::string& path : written) QFile::remove(QString::fromStdString(path));
+        directory.rmdir(QStringLiteral("photos"));
         if (!wasThere) directory.rmdir(directory.absolutePath());
         throw;
     }
@@ -88,11 +95,14 @@ QJsonArray jsonOf(const Fields& fields, const std::vector<Row>& rows) {
 
 }  // namespace
 
+bool isFormulaSign(char first) {
+    return std::string_view("=+-@\t\r'").find(first) != std::string_view::npos;
+}
+
 std::string csvCell(const std::string& text) {
     std::string guarded = text;
     // A spreadsheet would run these as formulas; an apostrophe in front says text.
-    if (!text.empty() && std::string_view("=+-@\t\r'").find(text.front()) != std::string_view::npos)
-        guarded.insert(guarded.begin(), '\'');
+    if (!text.empty() && isFormulaSign(text.front())) guarded.insert(guarded.begin(), '\'');
     if (guarded.find_first_of(",\"\r\n") == std::string::npos) return guarded;
     std::string quotedText = "\"";
     for (const char c : guarded) {
@@ -115,6 +125,15 @@ Result<std::vector<std::string>> exportSeason(const Read& file, const std::strin
         files.emplace_back(exportText(type.table) + QStringLiteral(".csv"),
                            csvOf(type.fields(), rows));
         season.insert(exportText(type.table), jsonOf(type.fields(), rows));
+    }
+    for (const Photo& photo : file.all<Photo>()) {
+        // Called by its digest: what a photo was once called is no name for a file of ours.
+        const QString name = QStringLiteral("photos/%1.jpg").arg(exportText(photo.digest.text()));
+        const auto jpeg = pictureOf(file.database(), photo.digest.text());
+        const auto same = [&name](const FileToBe& each) { return each.first == name; };
+        if (jpeg && std::none_of(files.begin(), files.end(), same))
+            files.emplace_back(name, QByteArray(reinterpret_cast<const char*>(jpeg->data()),
+                                                static_cast<qsizetype>(jpeg->size())));
     }
     files.emplace_back(QStringLiteral("season.json"),
                        QJsonDocument(season).toJson(QJsonDocument::Indented));

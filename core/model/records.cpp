@@ -6,6 +6,7 @@
 #include "core/model/honey/pull.h"
 #include "core/model/honey/room.h"
 #include "core/model/honey/telling.h"
+#include "core/model/photos/photo.h"
 #include "core/model/season_info.h"
 #include "core/model/storeroom/dead_out.h"
 #include "core/model/storeroom/review.h"
@@ -40,7 +41,7 @@ const std::vector<RecordType>& recordTypes() {
         LotPart, WaterReading, HoneyStep, HoneyLeft, GoodsKind, PackingStock, GoodsCount, Bottling,
         BottledJars, Complaint, GoingOut, Fair, FairLine, LabelText, LabelOffset, KeptSheet,
         WaxBatch, WaxSource, WaxStep, HeatSession, WaxBlock, Mould, BurnTest, Pour, WaxUse,
-        CandleWish, FreeEvening, WickStock, PropolisMove, HiveProject, ProjectLook>();
+        CandleWish, FreeEvening, WickStock, PropolisMove, HiveProject, ProjectLook, Photo>();
     return all;
 }
 

@@ -6,9 +6,11 @@
 #include "core/model/frames/frame.h"
 #include "core/model/honey/room.h"
 #include "core/model/honey/telling.h"
+#include "core/model/photos/photo.h"
 #include "core/model/storeroom/review.h"
 #include "core/model/yard/queen.h"
 #include "core/storage/journal.h"
+#include "core/storage/pictures.h"
 #include "core/storage/queries/goods_shelf.h"
 #include "core/storage/queries/hive_days.h"
 #include "core/storage/queries/names.h"
@@ -349,6 +351,17 @@ void auditWax(const Read& file, std::vector<AuditFinding>& findings) {
             findings.push_back({"comb " + each.name.text(), "more are good than there are"});
 }
 
+/// Every link has its picture, and every picture is what it was.
+void auditPhotos(const Read& file, std::vector<AuditFinding>& findings) {
+    for (const PictureFault& fault : pictureFaults(file.database())) {
+        std::string about = "picture " + fault.digest.substr(0, 12);
+        for (const Photo& photo : file.where<Photo>({is("digest", fault.digest)}))
+            about = "photo " + photo.name.text() + " of " + isoText(photo.on);
+        findings.push_back({about, fault.isMissing ? "its picture is not in the file"
+                                                   : "its picture is not what it was"});
+    }
+}
+
 }  // namespace
 
 std::vector<AuditFinding> audit(const Read& file) {
@@ -367,6 +380,7 @@ std::vector<AuditFinding> audit(const Read& file) {
     auditGoods(file, findings);
     auditLabels(file, findings);
     auditWax(file, findings);
+    auditPhotos(file, findings);
     if (const auto broken = Journal(file.database()).firstBroken())
         findings.push_back({"journal " + std::to_string(*broken),
                             "its digest does not follow from the rows before: it was altered"});

@@ -100,6 +100,13 @@ std::string copyVerified(const Database& database, const std::string& to) {
     return digestOf(path);
 }
 
+Database copyInMemory(const Database& database) {
+    Database copy = Database::open(":memory:", Database::Mode::ReadWrite);
+    copyPages(database, copy);
+    migrate(copy, migrations());
+    return copy;
+}
+
 std::string copyBeforeUpgrade(const Database& database, std::int64_t version) {
     const QFileInfo info(copyPath(database.path()));
     const QString stem = info.absolutePath() + QLatin1Char('/') + info.completeBaseName() +

@@ -77,6 +77,7 @@ const std::vector<Migration>& migrations() {
          1},
         {5, "honey", resourceText(QStringLiteral(":/combwright/migrations/0005_honey.sql")), 1},
         {6, "wax", resourceText(QStringLiteral(":/combwright/migrations/0006_wax.sql")), 1},
+        {7, "photos", resourceText(QStringLiteral(":/combwright/migrations/0007_photos.sql")), 1},
     };
     return all;
 }

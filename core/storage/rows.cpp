@@ -134,6 +134,14 @@ void Read::unreadable(std::string_view table, const Row& row) const {
                            (id ? std::to_string(*id) : std::string("?")));
 }
 
+Result<void> Write::attempt(const std::function<Result<void>()>& deed) {
+    prepared("SAVEPOINT attempt").run();
+    auto done = deed();
+    if (!done) prepared("ROLLBACK TO attempt").run();
+    prepared("RELEASE attempt").run();
+    return done;
+}
+
 std::int64_t Write::insert(std::string_view table, const Fields& fields, const Row& row) {
     std::string marks;
     for (std::size_t i = 1; i < fields.size(); ++i) marks += i == 1 ? "?" : ", ?";

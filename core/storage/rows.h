@@ -13,6 +13,7 @@
 
 #include "core/model/describe.h"
 #include "core/storage/sqlite/database.h"
+#include "core/support/result.h"
 
 namespace combwright {
 
@@ -171,6 +172,8 @@ class Write : public Read {
     void remove(Id<Record> id) {
         erase(Record::table, id.number);
     }
+    /// Does the deed, or leaves no trace of it where it refuses; what was done before it stays.
+    Result<void> attempt(const std::function<Result<void>()>& deed);
 
   private:
     std::int64_t insert(std::string_view table, const Fields& fields, const Row& row);

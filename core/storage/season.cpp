@@ -10,6 +10,7 @@
 #include "core/storage/backup.h"
 #include "core/storage/catalogue_seed.h"
 #include "core/storage/journal.h"
+#include "core/storage/pictures.h"
 #include "core/storage/queries/revisions.h"
 #include "core/storage/sqlite/storage_error.h"
 
@@ -159,6 +160,11 @@ Result<void> Season::copyTo(const std::string& to) const {
     return {};
 }
 
+Season Season::rehearsal() const {
+    OpenedFile file{copyInMemory(m_inner->database()), std::nullopt, {}, std::nullopt};
+    return Season(std::make_unique<Inner>(std::move(file), *m_inner->clock));
+}
+
 bool Season::lookAgain() {
     if (m_inner->standing() != Standing::Ours || !m_inner->othersWrote()) return false;
     m_inner->tell(Change{0, {}, true});
@@ -245,6 +251,14 @@ Result<void> Season::together(const std::function<Result<void>()>& deeds) {
         inner.tell(change);
     }
     return {};
+}
+
+Result<void> Season::keepPicture(const Bytes& jpeg) {
+    if (m_inner->file.readOnly) return Refusal{Code::ReadOnly, {}, {}};
+    return together([&]() -> Result<void> {
+        layPicture(m_inner->database(), jpeg);
+        return {};
+    });
 }
 
 Result<StepDone> Season::undo(std::optional<std::int64_t> expected) {

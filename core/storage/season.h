@@ -83,6 +83,9 @@ class Season {
     /// A proven copy of what is open, whatever the path leads to now. Refused with PathTaken;
     /// throws StorageError.
     Result<void> copyTo(const std::string& to) const;
+    /// The season as it stands, in memory: what is tried there leaves no trace. Throws
+    /// StorageError.
+    Season rehearsal() const;
     /// Tells views to read everything again where another program wrote since the last step or
     /// look. Whether one did.
     bool lookAgain();
@@ -92,6 +95,10 @@ class Season {
     Result<StepDone> perform(const StepInfo& info, const std::function<Result<void>(Write&)>& deed);
     /// Several performs in one transaction: all of them or none. Notices come after the commit.
     Result<void> together(const std::function<Result<void>()>& deeds);
+
+    /// Lays a picture into the file for a link that goes with it; no part of the journal. Throws
+    /// StorageError.
+    Result<void> keepPicture(const Bytes& jpeg);
 
     /// Takes back the newest step that stands. Refused with NothingToUndo, with MovedOn where later
     /// changes stand on it, and with NotThatStep where `expected` is another.

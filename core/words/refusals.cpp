@@ -130,6 +130,10 @@ const char* refusalText(const Refusal& refusal) {
                 return QT_TRANSLATE_NOOP("refusals",
                                          "{name}: say which hive it goes to. Write box and hive, "
                                          "for instance {form}.");
+            if (has("ask"))
+                return QT_TRANSLATE_NOOP("refusals",
+                                         "The table can be read in two ways ({ask}). Look at it "
+                                         "with --dry-run, answer in a map, and import again.");
             return QT_TRANSLATE_NOOP("refusals", "%1 is missing. Give it.");
         case Code::UnknownKey:
             return QT_TRANSLATE_NOOP(
@@ -244,6 +248,11 @@ const char* refusalText(const Refusal& refusal) {
                 return QT_TRANSLATE_NOOP("refusals",
                                          "{name} is in run {in_run} and not spun out there. Take "
                                          "it out of that one first.");
+            if (has("written"))
+                return QT_TRANSLATE_NOOP("refusals",
+                                         "Something else is written down of that hive and day "
+                                         "already. An import writes over nothing: put the record "
+                                         "right by hand, or leave the row out.");
             if (has("board"))
                 return QT_TRANSLATE_NOOP("refusals",
                                          "{name} has had a clearer board in since {since}. Take it "
@@ -324,6 +333,10 @@ const char* refusalText(const Refusal& refusal) {
                     "{name}: frames still lie set aside ({aside} of them). Say what became of "
                     "them, "
                     "spun again, given back, put away, melted or fed back; then close the run.");
+            if (has("loaded"))
+                return QT_TRANSLATE_NOOP("refusals",
+                                         "Something was done in this season already. A whole "
+                                         "season is read into a new file only.");
             return QT_TRANSLATE_NOOP("refusals", "%1: {name} is not empty. Move its boxes first.");
         case Code::BeforeItBegan:
             return QT_TRANSLATE_NOOP("refusals", "%1 is before it existed, {since}.");

@@ -153,7 +153,8 @@ Applied apply(const Database& database, const Bytes& changes) {
     const int code = sqlite3changeset_apply(database.handle(), static_cast<int>(changes.size()),
                                             const_cast<std::uint8_t*>(changes.data()), nullptr,
                                             &abortOnConflict, nullptr);
-    if (code == SQLITE_ABORT) return Applied::Conflict;
+    // Constraint: something else refers to a row that would go.
+    if (code == SQLITE_ABORT || code == SQLITE_CONSTRAINT) return Applied::Conflict;
     database.check(code, "apply");
     return Applied::Yes;
 }

@@ -13,6 +13,7 @@
 #include "core/model/honey/pull.h"
 #include "core/model/honey/room.h"
 #include "core/model/honey/telling.h"
+#include "core/model/photos/photo.h"
 #include "core/model/season_info.h"
 #include "core/model/storeroom/dead_out.h"
 #include "core/model/storeroom/review.h"
@@ -63,7 +64,7 @@ using AllRecords = testing::Types<
     WaterReading, HoneyStep, HoneyLeft, GoodsKind, PackingStock, GoodsCount, Bottling, BottledJars,
     Complaint, GoingOut, Fair, FairLine, LabelText, LabelOffset, KeptSheet, WaxBatch, WaxSource,
     WaxStep, HeatSession, WaxBlock, Mould, BurnTest, Pour, WaxUse, CandleWish, FreeEvening,
-    WickStock, PropolisMove, HiveProject, ProjectLook>;
+    WickStock, PropolisMove, HiveProject, ProjectLook, Photo>;
 TYPED_TEST_SUITE(EachRecord, AllRecords);
 
 TYPED_TEST(EachRecord, DescribesEveryMember) {

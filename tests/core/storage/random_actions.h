@@ -133,6 +133,8 @@ class RandomActions : public RandomWax {
             case 66:
             case 70:
                 return goods();
+            case 71:
+                return tables(on);
             case 72:
             case 73:
             case 74:
@@ -154,6 +156,24 @@ class RandomActions : public RandomWax {
     }
 
   private:
+    /// Rows of tables as one step, some refused half-way, and imports taken back whatever stands on
+    /// them.
+    std::string tables(const std::string& on) {
+        const auto row = [&](const std::string& rest) {
+            return R"({\"do\":\")" + rest + R"(\",\"on\":\")" + on + R"(\"})" + "\\n";
+        };
+        if (pick(3) == 0)
+            return R"({"do":"take-back-import","on":")" + on + R"(","import_step":)" +
+                   number(2000) + "}";
+        std::string rows;
+        for (int i = 0; i < 3; ++i)
+            rows += row(pick(2) ? R"(weigh-hive\",\"hive\":\"H)" + number(30) +
+                                      R"(\",\"whole_g\":3)" + number(9) + R"(000,\"note\":\"scale)"
+                                : R"(add-hive\",\"yard\":\"Y)" + number(6) + R"(\",\"mark\":\"H)" +
+                                      number(60) + R"(\",\"origin\":\"swarm)");
+        return R"({"do":"import-rows","on":")" + on + R"(","rows_of":"weights","lines":")" + rows +
+               "\"}";
+    }
     /// Colonies split, united and moved, hives moved and relabelled.
     std::string bees(const std::string& on) {
         const auto head = [&](const char* deed) {
