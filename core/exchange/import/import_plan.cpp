@@ -208,11 +208,13 @@ class Planner {
     }
 
     void makeLine(PlannedRow& row, const RowRead& read) {
-        if (row.why || row.verdict == RowVerdict::LeftOut) return;
+        // A row with a cell that can be read in two ways lacks it here; it is made once that is
+        // answered.
+        if (row.why || row.verdict == RowVerdict::LeftOut || !row.asks.empty()) return;
         // What the row lacks is told once its columns are known.
         if (!m_columnsAsked.empty()) return;
         LineResult line = lineOfRow(m_season.read(), m_plan.kind, read, m_map, m_yards);
-        if (line.refused && row.asks.empty()) {
+        if (line.refused) {
             refuse(row, *line.refused);
             return;
         }

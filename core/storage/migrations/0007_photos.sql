@@ -1,5 +1,6 @@
 -- Photos of the day and of paper sheets: the link is a record like any other, the picture itself
--- lies beside it once, under its digest, and is no part of the journal.
+-- lies beside it once, under its digest, and is no part of the journal. And the weighings of a hive
+-- by day: a scale brings in one for every day of years.
 CREATE TABLE photo (
     id INTEGER PRIMARY KEY AUTOINCREMENT,
     on_day TEXT NOT NULL,
@@ -24,3 +25,5 @@ CREATE TABLE picture (
     digest TEXT PRIMARY KEY,
     bytes BLOB NOT NULL
 ) STRICT;
+-- next
+CREATE INDEX hive_weighing_day ON hive_weighing (hive_id, on_day);
