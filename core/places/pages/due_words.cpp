@@ -320,7 +320,9 @@ QString kitText(const DueKit& kit) {
         // Taken along by the kilogram, and rather one too many.
         const double grams = std::ceil(static_cast<double>(kit.mass->grams()) / 1000.0) * 1000.0;
         return massText(grams, How::Assumed) + QLatin1Char(' ') +
-               (kit.item == "fondant" ? dueTr("fondant") : dueTr("feed"));
+               (kit.item == "fondant" ? dueTr("fondant")
+                : kit.item == "feed"  ? dueTr("feed")
+                                      : fromUtf8(kit.item));
     }
     struct Things {
         std::string_view item;
