@@ -45,9 +45,15 @@ Page harvestSummaryPage(const Read& file, const SeasonYield& season, Day printed
     StepsBlock timeline = timelineBlock(season, beside);
     if (!timeline.lines.empty() && !season.runs.empty())
         page.blocks.emplace_back(std::move(timeline));
-    for (const AccountSection& section :
-         {coloniesSection(colonies), winterSection(colonies, season.year)})
-        if (!section.lines.empty()) page.blocks.emplace_back(accountBlock(section));
+    QStringList account{
+        waxInWords(waxYear(file, season.year, std::min(printed, *makeDay(season.year, 12, 31)))),
+        coloniesInWords(colonies)};
+    account.removeAll(QString());
+    if (!account.isEmpty()) {
+        TextBlock words;
+        words.text = account.join(QLatin1Char('\n'));
+        page.blocks.emplace_back(std::move(words));
+    }
     QStringList notes = yieldNotes(season);
     notes << summaryWord("Honey is not for infants under 12 months.");
     page.blocks.emplace_back(smallText(notes.join(QLatin1Char('\n'))));
@@ -91,6 +97,7 @@ Page yieldsByPage(const Read& file, const YieldsBy& yields, const SeasonYield& s
 Page accountPage(const Read& file, const AccountSection& section, int year, Day printed) {
     TableBlock table = accountBlock(section);
     Page page = summaryFor(file, QStringLiteral("%1, %2").arg(section.title).arg(year), printed);
+    table.title.clear();
     page.blocks.emplace_back(std::move(table));
     if (!section.note.isEmpty()) page.blocks.emplace_back(smallText(section.note));
     page.letters = lettersOf(page);

@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/trade/honey/season_sums.h"
+#include "core/places/reckoned_got.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
 

@@ -5,7 +5,6 @@
 #include <cmath>
 
 #include "core/places/pages/queen_words.h"
-#include "core/trade/honey/season_sums.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
 

@@ -10,8 +10,6 @@
 
 #include "core/places/colony_year.h"
 #include "core/places/explained.h"
-#include "core/places/pages/harvest_blocks.h"
-#include "core/places/pages/page.h"
 #include "core/places/sales.h"
 #include "core/places/wax_bench.h"
 
@@ -73,11 +71,5 @@ std::vector<AccountSection> accountSections(const Read& file, AccountPart part, 
 QString accountFigure(const AccountLine& line);
 /// How a line came about.
 Explained explainedLine(const AccountSection& section, const AccountLine& line);
-
-TableBlock accountBlock(const AccountSection& section);
-TableBlock accountRecordsBlock(const AccountLine& line);
-/// For a file: the figure a line's working ends with, in its own unit.
-HarvestTable accountTable(const AccountSection& section);
-HarvestTable accountRecordsTable(const AccountLine& line);
 
 }  // namespace combwright

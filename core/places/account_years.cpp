@@ -6,7 +6,7 @@
 #include <map>
 
 #include "core/model/honey/pull.h"
-#include "core/places/pages/account_sections.h"
+#include "core/places/account_sections.h"
 #include "core/places/season_yield.h"
 #include "core/storage/queries/names.h"
 #include "core/words/figures.h"
