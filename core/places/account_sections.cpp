@@ -101,7 +101,7 @@ QString endingName(const std::optional<Ending>& ending) {
     return accountSay("lost: other");
 }
 
-void addCame(AccountSection& section, const ColonyYear& colonies) {
+void addCame(AccountSection& section, const ColoniesOfYear& colonies) {
     std::map<Origin, std::vector<AccountRecord>> came;
     for (const ColonyThere& there : colonies.came)
         came[there.colony.origin].push_back(livingRecord(there));
@@ -117,7 +117,7 @@ void addCame(AccountSection& section, const ColonyYear& colonies) {
     }
 }
 
-void addLeft(AccountSection& section, const ColonyYear& colonies) {
+void addLeft(AccountSection& section, const ColoniesOfYear& colonies) {
     std::map<std::optional<Ending>, std::vector<AccountRecord>> left;
     for (const ColonyGone& gone : colonies.left)
         left[gone.colony.ending].push_back(goneRecord(gone));
@@ -214,7 +214,7 @@ void addWinter(AccountSection& section, const WinterYear& winter) {
 
 }  // namespace
 
-AccountSection coloniesSection(const ColonyYear& colonies) {
+AccountSection coloniesSection(const ColoniesOfYear& colonies) {
     AccountSection section;
     section.id = QStringLiteral("colonies");
     section.title = accountSay("Colonies through the year");
@@ -253,7 +253,7 @@ AccountSection coloniesSection(const ColonyYear& colonies) {
     return section;
 }
 
-AccountSection winterSection(const ColonyYear& colonies, int year) {
+AccountSection winterSection(const ColoniesOfYear& colonies, int year) {
     AccountSection section;
     section.id = QStringLiteral("winter-losses");
     section.title = accountSay("Winter losses");
@@ -274,7 +274,7 @@ AccountSection winterSection(const ColonyYear& colonies, int year) {
 std::vector<AccountSection> accountSections(const Read& file, AccountPart part, int year,
                                             Day today) {
     if (part == AccountPart::Colonies) {
-        const ColonyYear colonies = colonyYear(file, year, today);
+        const ColoniesOfYear colonies = coloniesOfYear(file, year, today);
         return {coloniesSection(colonies), winterSection(colonies, year)};
     }
     const OneState still(file);

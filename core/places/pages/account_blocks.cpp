@@ -22,7 +22,7 @@ Cell accountCell(const QString& text, bool strong = false, bool muted = false) {
 
 }  // namespace
 
-QString coloniesInWords(const ColonyYear& colonies) {
+QString coloniesInWords(const ColoniesOfYear& colonies) {
     QStringList said;
     QStringList items;
     for (const AccountLine& line : coloniesSection(colonies).lines) {

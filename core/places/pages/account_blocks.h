@@ -10,7 +10,7 @@ namespace combwright {
 
 /// "Colonies: 21 on 1 May; − 1 united (ML6, with ML7); 20 into winter.": the account in a few lines
 /// for the foot of a summary, with what the winters took; empty where nothing is known.
-QString coloniesInWords(const ColonyYear& colonies);
+QString coloniesInWords(const ColoniesOfYear& colonies);
 /// "Wax: 50.00 kg raw gave 6.75 kg of clean blocks, 1.7 % of the honey.", likewise.
 QString waxInWords(const WaxYear& wax);
 

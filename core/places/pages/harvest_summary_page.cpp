@@ -38,7 +38,7 @@ Page harvestSummaryPage(const Read& file, const SeasonYield& season, Day printed
     const bool revised = std::any_of(season.runs.begin(), season.runs.end(),
                                      [](const RunBalance& run) { return run.revised; });
     if (revised) page.title += summaryWord(" (revised)");
-    const ColonyYear colonies = colonyYear(file, season.year, printed);
+    const ColoniesOfYear colonies = coloniesOfYear(file, season.year, printed);
     page.blocks.emplace_back(seasonSentence(season, &colonies));
     if (season.total > Mass() || season.before) page.blocks.emplace_back(yieldBlock(season));
     if (!season.runs.empty()) page.blocks.emplace_back(runsBlock(season));

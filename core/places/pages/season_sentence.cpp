@@ -158,7 +158,7 @@ void sayHoney(const SeasonYield& season, QStringList& said, QStringList& strong)
     sayAverages(season, said, strong);
 }
 
-void sayColonies(const ColonyYear& colonies, QStringList& said) {
+void sayColonies(const ColoniesOfYear& colonies, QStringList& said) {
     if (!colonies.standing.empty() || !colonies.came.empty()) {
         const int lost = colonies.lost();
         const bool whole = colonies.wintered;
@@ -181,7 +181,7 @@ void sayColonies(const ColonyYear& colonies, QStringList& said) {
 
 }  // namespace
 
-TextBlock seasonSentence(const SeasonYield& season, const ColonyYear* colonies) {
+TextBlock seasonSentence(const SeasonYield& season, const ColoniesOfYear* colonies) {
     TextBlock block;
     QStringList said;
     sayHoney(season, said, block.strong);
