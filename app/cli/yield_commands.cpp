@@ -147,7 +147,7 @@ QJsonArray goneArray(const std::vector<ColonyGone>& gone) {
     return list;
 }
 
-QJsonObject coloniesObject(const ColonyYear& colonies) {
+QJsonObject coloniesObject(const ColoniesOfYear& colonies) {
     QJsonArray came;
     for (const ColonyThere& each : colonies.came)
         came.append(
@@ -172,7 +172,7 @@ QJsonObject coloniesObject(const ColonyYear& colonies) {
 }
 
 /// The winter before the year, then the one after it, where they are known.
-QJsonArray lossesArray(const ColonyYear& colonies) {
+QJsonArray lossesArray(const ColoniesOfYear& colonies) {
     QJsonArray list;
     for (const auto& winter : {colonies.before, colonies.after}) {
         if (!winter) continue;
@@ -313,7 +313,7 @@ int runYields(Context& context) {
                                                   : std::vector<Explained>{};
     if (context.json()) {
         QJsonObject answer = seasonObject(yields);
-        const ColonyYear colonies = colonyYear(season.read(), *year, today);
+        const ColoniesOfYear colonies = coloniesOfYear(season.read(), *year, today);
         answer.insert(QStringLiteral("sentence"), seasonSentence(yields, &colonies).text);
         answer.insert(QStringLiteral("producing_known"), yields.producingKnown);
         answer.insert(QStringLiteral("colonies"), coloniesObject(colonies));

@@ -223,7 +223,7 @@ void SeasonBookPlace::readAnew() {
     fillYears();
     m_season = seasonYield(session().read(), m_year, m_beside);
     m_before = {seasonYield(session().read(), m_beside)};
-    m_colonies = colonyYear(session().read(), m_year, session().clock().today());
+    m_colonies = coloniesOfYear(session().read(), m_year, session().clock().today());
     m_sentence->setText(richText(seasonSentence(m_season, &m_colonies)));
     m_first->setText(
         tr("Weigh boxes and buckets in the honey room (Ctrl+4): what each hive gave appears here "

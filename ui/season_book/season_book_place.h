@@ -10,7 +10,7 @@
 #include <QScrollArea>
 #include <QStackedWidget>
 
-#include "core/places/colony_year.h"
+#include "core/places/colonies_of_year.h"
 #include "ui/season_book/account_page.h"
 #include "ui/season_book/book_window.h"
 #include "ui/season_book/reckoned_view.h"
@@ -136,7 +136,7 @@ class SeasonBookPlace : public Place {
     SeasonYield m_season;
     std::vector<SeasonYield> m_before;
     YieldsBy m_yieldsBy;  ///< of colonies or queens, where that is what one asks by
-    ColonyYear m_colonies;
+    ColoniesOfYear m_colonies;
 };
 
 }  // namespace combwright

@@ -38,16 +38,22 @@ Page harvestSummaryPage(const Read& file, const SeasonYield& season, Day printed
     const bool revised = std::any_of(season.runs.begin(), season.runs.end(),
                                      [](const RunBalance& run) { return run.revised; });
     if (revised) page.title += summaryWord(" (revised)");
-    const ColonyYear colonies = colonyYear(file, season.year, printed);
+    const ColoniesOfYear colonies = coloniesOfYear(file, season.year, printed);
     page.blocks.emplace_back(seasonSentence(season, &colonies));
     if (season.total > Mass() || season.before) page.blocks.emplace_back(yieldBlock(season));
     if (!season.runs.empty()) page.blocks.emplace_back(runsBlock(season));
     StepsBlock timeline = timelineBlock(season, beside);
     if (!timeline.lines.empty() && !season.runs.empty())
         page.blocks.emplace_back(std::move(timeline));
-    for (const AccountSection& section :
-         {coloniesSection(colonies), winterSection(colonies, season.year)})
-        if (!section.lines.empty()) page.blocks.emplace_back(accountBlock(section));
+    QStringList account{
+        waxInWords(waxYear(file, season.year, std::min(printed, *makeDay(season.year, 12, 31)))),
+        coloniesInWords(colonies)};
+    account.removeAll(QString());
+    if (!account.isEmpty()) {
+        TextBlock words;
+        words.text = account.join(QLatin1Char('\n'));
+        page.blocks.emplace_back(std::move(words));
+    }
     QStringList notes = yieldNotes(season);
     notes << summaryWord("Honey is not for infants under 12 months.");
     page.blocks.emplace_back(smallText(notes.join(QLatin1Char('\n'))));
@@ -91,6 +97,7 @@ Page yieldsByPage(const Read& file, const YieldsBy& yields, const SeasonYield& s
 Page accountPage(const Read& file, const AccountSection& section, int year, Day printed) {
     TableBlock table = accountBlock(section);
     Page page = summaryFor(file, QStringLiteral("%1, %2").arg(section.title).arg(year), printed);
+    table.title.clear();
     page.blocks.emplace_back(std::move(table));
     if (!section.note.isEmpty()) page.blocks.emplace_back(smallText(section.note));
     page.letters = lettersOf(page);

@@ -1,7 +1,7 @@
 // The season book on paper: the harvest summary of a year, and each block of the book by itself.
 #pragma once
 
-#include "core/places/pages/account_sections.h"
+#include "core/places/pages/account_blocks.h"
 #include "core/places/pages/harvest_blocks.h"
 #include "core/places/pages/page.h"
 #include "core/places/pages/season_sentence.h"

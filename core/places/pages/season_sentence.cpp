@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/trade/honey/season_sums.h"
+#include "core/places/reckoned_got.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
 
@@ -158,7 +158,7 @@ void sayHoney(const SeasonYield& season, QStringList& said, QStringList& strong)
     sayAverages(season, said, strong);
 }
 
-void sayColonies(const ColonyYear& colonies, QStringList& said) {
+void sayColonies(const ColoniesOfYear& colonies, QStringList& said) {
     if (!colonies.standing.empty() || !colonies.came.empty()) {
         const int lost = colonies.lost();
         const bool whole = colonies.wintered;
@@ -181,7 +181,7 @@ void sayColonies(const ColonyYear& colonies, QStringList& said) {
 
 }  // namespace
 
-TextBlock seasonSentence(const SeasonYield& season, const ColonyYear* colonies) {
+TextBlock seasonSentence(const SeasonYield& season, const ColoniesOfYear* colonies) {
     TextBlock block;
     QStringList said;
     sayHoney(season, said, block.strong);

@@ -3,7 +3,7 @@
 // said.
 #pragma once
 
-#include "core/places/colony_year.h"
+#include "core/places/colonies_of_year.h"
 #include "core/places/pages/page.h"
 #include "core/places/season_yield.h"
 
@@ -11,6 +11,6 @@ namespace combwright {
 
 /// "In 2027, 9 of 11 colonies gave 157.5 kg of honey …", what matters standing out. With the
 /// account of the colonies what was lost is told too.
-TextBlock seasonSentence(const SeasonYield& season, const ColonyYear* colonies = nullptr);
+TextBlock seasonSentence(const SeasonYield& season, const ColoniesOfYear* colonies = nullptr);
 
 }  // namespace combwright

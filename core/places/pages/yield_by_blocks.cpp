@@ -5,7 +5,6 @@
 #include <cmath>
 
 #include "core/places/pages/queen_words.h"
-#include "core/trade/honey/season_sums.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
 
@@ -122,11 +121,12 @@ BarScale barScale(const YieldsBy& yields) {
 }
 
 QString yieldsByAverages(const YieldsBy& yields, bool brief) {
+    // Where some are not written down nobody knows over how many it would be.
+    if (yields.nobody || yields.total == Mass()) return {};
     const int producing = yields.allKnown ? yields.producing : 0;
     const bool queens = yields.by == YieldBy::Queen;
     if (brief || (!queens && yields.by != YieldBy::Colony))
         return averagesText(yields.total, yields.how, producing, yields.standing, brief);
-    if (yields.total == Mass()) return {};
     const auto each = [&](int many) {
         return massFigure(gramsPerHive(byGrams(yields.total), many), yields.how);
     };

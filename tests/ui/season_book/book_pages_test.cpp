@@ -25,6 +25,7 @@ std::string fullYears() {
 {"do":"split-colony","on":"2027-05-10","hive":"H1","mark":"N1","new_boxes":"deep N1","frames":3,"queen_goes":false,"step":"queen lost"}
 {"do":"end-colony","on":"2027-09-20","hive":"N1","ending":"queenless"}
 {"do":"add-goods","on":"2027-08-01","name":"454 g jar","net_g":454,"price":8.5}
+{"do":"name-season","on":"2027-04-01","season":"Hill bees"}
 {"do":"set-prices","on":"2027-08-01","prices":"454 g jar 8.5","currency":"€"}
 {"do":"fill-jars","on":"2027-09-01","bucket":{"bucket":"B","run":"27-3"},"jars":"20 454 g"}
 {"do":"go-out","on":"2027-10-02","goods":"12 454 g jar"}

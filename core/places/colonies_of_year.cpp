@@ -1,4 +1,4 @@
-#include "core/places/colony_year.h"
+#include "core/places/colonies_of_year.h"
 
 #include <algorithm>
 #include <tuple>
@@ -45,7 +45,7 @@ ColonyThere cameAs(const Read& file, const ColonyGone& gone) {
     return there;
 }
 
-void takeSeason(const Read& file, ColonyYear& account) {
+void takeSeason(const Read& file, ColoniesOfYear& account) {
     const ColoniesOn end = coloniesOn(file, account.to, std::nullopt, account.from + days(1));
     account.left = endedIn(end);
     account.there = livingIn(end);
@@ -73,16 +73,16 @@ bool wasLost(const Colony& colony) {
     return colony.ended && colony.ending != Ending::United && colony.ending != Ending::Sold;
 }
 
-int ColonyYear::lost() const {
+int ColoniesOfYear::lost() const {
     return static_cast<int>(foundDead.size()) +
            static_cast<int>(std::count_if(left.begin(), left.end(), [](const ColonyGone& each) {
                return wasLost(each.colony);
            }));
 }
 
-ColonyYear colonyYear(const Read& file, int year, Day today) {
+ColoniesOfYear coloniesOfYear(const Read& file, int year, Day today) {
     const OneState still(file);
-    ColonyYear account;
+    ColoniesOfYear account;
     account.year = year;
     account.from = *makeDay(year, 5, 1);
     const Day winter = winterBegins(file, year);

@@ -8,10 +8,8 @@
 #include <optional>
 #include <vector>
 
-#include "core/places/colony_year.h"
+#include "core/places/colonies_of_year.h"
 #include "core/places/explained.h"
-#include "core/places/pages/harvest_blocks.h"
-#include "core/places/pages/page.h"
 #include "core/places/sales.h"
 #include "core/places/wax_bench.h"
 
@@ -46,10 +44,10 @@ struct AccountSection {
 
 /// Standing on 1 May, who came, who left and how, who went into winter. Without lines before
 /// 1 May, or where nobody wrote down any colony.
-AccountSection coloniesSection(const ColonyYear& colonies);
+AccountSection coloniesSection(const ColoniesOfYear& colonies);
 /// What the winter before took, and the one that followed, yard by yard, of all together and as the
 /// mean of the yards.
-AccountSection winterSection(const ColonyYear& colonies, int year);
+AccountSection winterSection(const ColoniesOfYear& colonies, int year);
 /// Raw wax, clean blocks, where they went, what is missing, and wax on a hundred of honey.
 AccountSection waxSection(const Read& file, const WaxYear& wax, Day until);
 /// Candles poured in a year, by kind.
@@ -73,11 +71,5 @@ std::vector<AccountSection> accountSections(const Read& file, AccountPart part, 
 QString accountFigure(const AccountLine& line);
 /// How a line came about.
 Explained explainedLine(const AccountSection& section, const AccountLine& line);
-
-TableBlock accountBlock(const AccountSection& section);
-TableBlock accountRecordsBlock(const AccountLine& line);
-/// For a file: the figure a line's working ends with, in its own unit.
-HarvestTable accountTable(const AccountSection& section);
-HarvestTable accountRecordsTable(const AccountLine& line);
 
 }  // namespace combwright

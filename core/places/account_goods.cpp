@@ -6,7 +6,7 @@
 #include <tuple>
 
 #include "core/model/storeroom/equipment.h"
-#include "core/places/pages/account_sections.h"
+#include "core/places/account_sections.h"
 #include "core/storage/queries/names.h"
 #include "core/storage/queries/wax_ledger.h"
 #include "core/words/figures.h"

@@ -19,7 +19,7 @@ struct WinterYear {
     std::vector<ColonyGone> soldOrUnited;  ///< counted neither way
 };
 
-struct ColonyYear {
+struct ColoniesOfYear {
     int year = 0;
     Day from;               ///< 1 May
     Day to;                 ///< the day the next winter begins, or the day asked about before that
@@ -38,7 +38,7 @@ struct ColonyYear {
 };
 
 /// Of all yards, as far as it is known on `today`.
-ColonyYear colonyYear(const Read& file, int year, Day today);
+ColoniesOfYear coloniesOfYear(const Read& file, int year, Day today);
 
 /// Whether a colony was lost: it ended, and was neither united with another nor sold.
 bool wasLost(const Colony& colony);

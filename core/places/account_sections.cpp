@@ -1,4 +1,4 @@
-#include "core/places/pages/account_sections.h"
+#include "core/places/account_sections.h"
 
 #include <QCoreApplication>
 #include <QLocale>
@@ -101,7 +101,7 @@ QString endingName(const std::optional<Ending>& ending) {
     return accountSay("lost: other");
 }
 
-void addCame(AccountSection& section, const ColonyYear& colonies) {
+void addCame(AccountSection& section, const ColoniesOfYear& colonies) {
     std::map<Origin, std::vector<AccountRecord>> came;
     for (const ColonyThere& there : colonies.came)
         came[there.colony.origin].push_back(livingRecord(there));
@@ -117,7 +117,7 @@ void addCame(AccountSection& section, const ColonyYear& colonies) {
     }
 }
 
-void addLeft(AccountSection& section, const ColonyYear& colonies) {
+void addLeft(AccountSection& section, const ColoniesOfYear& colonies) {
     std::map<std::optional<Ending>, std::vector<AccountRecord>> left;
     for (const ColonyGone& gone : colonies.left)
         left[gone.colony.ending].push_back(goneRecord(gone));
@@ -212,17 +212,9 @@ void addWinter(AccountSection& section, const WinterYear& winter) {
     section.lines.push_back(std::move(neither));
 }
 
-Cell accountCell(const QString& text, bool strong = false, bool muted = false) {
-    Cell cell;
-    cell.text = text;
-    cell.strong = strong;
-    cell.muted = muted;
-    return cell;
-}
-
 }  // namespace
 
-AccountSection coloniesSection(const ColonyYear& colonies) {
+AccountSection coloniesSection(const ColoniesOfYear& colonies) {
     AccountSection section;
     section.id = QStringLiteral("colonies");
     section.title = accountSay("Colonies through the year");
@@ -261,7 +253,7 @@ AccountSection coloniesSection(const ColonyYear& colonies) {
     return section;
 }
 
-AccountSection winterSection(const ColonyYear& colonies, int year) {
+AccountSection winterSection(const ColoniesOfYear& colonies, int year) {
     AccountSection section;
     section.id = QStringLiteral("winter-losses");
     section.title = accountSay("Winter losses");
@@ -282,7 +274,7 @@ AccountSection winterSection(const ColonyYear& colonies, int year) {
 std::vector<AccountSection> accountSections(const Read& file, AccountPart part, int year,
                                             Day today) {
     if (part == AccountPart::Colonies) {
-        const ColonyYear colonies = colonyYear(file, year, today);
+        const ColoniesOfYear colonies = coloniesOfYear(file, year, today);
         return {coloniesSection(colonies), winterSection(colonies, year)};
     }
     const OneState still(file);
@@ -303,66 +295,6 @@ QString accountFigure(const AccountLine& line) {
 Explained explainedLine(const AccountSection& section, const AccountLine& line) {
     return {QStringLiteral("%1: %2").arg(section.title, line.name.trimmed()), accountFigure(line),
             line.working};
-}
-
-TableBlock accountBlock(const AccountSection& section) {
-    TableBlock table;
-    table.columns = {{section.title, 2.2, false}, {QString(), 0.9, true}, {QString(), 3, false}};
-    table.rowMm = 5;
-    for (const AccountLine& line : section.lines) {
-        TableRow row;
-        Cell figure = accountCell(
-            line.unit.isEmpty() ? line.figure : line.figure + QLatin1Char(' ') + line.unit,
-            line.strong);
-        figure.how = line.how;
-        row.cells = {accountCell(line.name, line.strong), figure,
-                     accountCell(line.note, false, true)};
-        if (line.sums) row.below = Rule::Double;
-        table.rows.push_back(std::move(row));
-    }
-    return table;
-}
-
-TableBlock accountRecordsBlock(const AccountLine& line) {
-    TableBlock table;
-    table.columns = {{accountSay("day"), 1.1, false},
-                     {accountSay("what"), 2.2, false},
-                     {accountSay("how much"), 1.3, false},
-                     {accountSay("note"), 1.8, false}};
-    table.rowMm = 5.3;
-    for (const AccountRecord& each : line.records) {
-        TableRow row;
-        row.cells = {accountCell(each.on ? dayText(*each.on) : QString(), false, true),
-                     accountCell(each.what, true), accountCell(each.amount),
-                     accountCell(each.note, false, true)};
-        table.rows.push_back(std::move(row));
-    }
-    return table;
-}
-
-HarvestTable accountTable(const AccountSection& section) {
-    HarvestTable table;
-    table.head = {accountSay("line"), accountSay("figure"), accountSay("unit"),
-                  accountSay("how known"), accountSay("note")};
-    for (const AccountLine& line : section.lines) {
-        const auto& steps = line.working.steps;
-        table.rows.push_back(
-            {line.name.trimmed(),
-             steps.empty() ? QString() : QString::number(steps.back().value, 'g', 12),
-             steps.empty() ? QString() : fromUtf8(steps.back().unit),
-             line.how ? howWord(*line.how) : QString(), line.note});
-    }
-    return table;
-}
-
-HarvestTable accountRecordsTable(const AccountLine& line) {
-    HarvestTable table;
-    table.head = {accountSay("day"), accountSay("what"), accountSay("how much"),
-                  accountSay("note")};
-    for (const AccountRecord& each : line.records)
-        table.rows.push_back(
-            {each.on ? fromUtf8(isoText(*each.on)) : QString(), each.what, each.amount, each.note});
-    return table;
 }
 
 }  // namespace combwright

@@ -6,7 +6,7 @@
 #include <map>
 
 #include "core/model/honey/pull.h"
-#include "core/places/pages/account_sections.h"
+#include "core/places/account_sections.h"
 #include "core/places/season_yield.h"
 #include "core/storage/queries/names.h"
 #include "core/words/figures.h"
@@ -126,7 +126,7 @@ AccountSection colonyYearsSection(const Read& file, Day today) {
     const QLocale locale;
     for (int number = yearOf(today); number >= yearOf(*first) && section.lines.size() < mostYears;
          --number) {
-        const ColonyYear year = colonyYear(file, number, today);
+        const ColoniesOfYear year = coloniesOfYear(file, number, today);
         AccountLine line;
         line.name = QString::number(number);
         if (year.begun) {

@@ -1,8 +1,10 @@
 // The colonies through a year, the winters beside it, and the year in a sentence. All colonies are
 // invented; every count was made by hand.
-#include "core/places/colony_year.h"
+#include "core/places/colonies_of_year.h"
 
 #include <gtest/gtest.h>
+
+#include <algorithm>
 
 #include "core/places/pages/harvest_summary_page.h"
 #include "core/places/pages/page_text.h"
@@ -31,9 +33,9 @@ class ColonyAccount : public test::DeedsTest {
 {"do":"end-colony","on":"2027-09-01","hive":"C1","ending":"sold"}
 {"do":"end-colony","on":"2027-12-20","hive":"H3","ending":"winter loss"})");
     }
-    ColonyYear account(const char* today, int year = 2027) {
+    ColoniesOfYear account(const char* today, int year = 2027) {
         clock.set(today);
-        return colonyYear(file(), year, test::day(today));
+        return coloniesOfYear(file(), year, test::day(today));
     }
     static std::string lines(const AccountSection& section) {
         std::string all;
@@ -46,7 +48,7 @@ class ColonyAccount : public test::DeedsTest {
 
 // 4 on 1 May, + N1 + S1, − H2 united − C1 sold − N1 queenless = 3: H1, H3, S1.
 TEST_F(ColonyAccount, WhatStoodAndCameHasLeftOrIsThere) {
-    const ColonyYear year = account("2028-01-10");
+    const ColoniesOfYear year = account("2028-01-10");
     EXPECT_TRUE(year.wintered);
     EXPECT_EQ(year.to, test::day("2027-10-01"));
     EXPECT_EQ(year.standing.size(), 4U);
@@ -72,7 +74,7 @@ TEST_F(ColonyAccount, WhatStoodAndCameHasLeftOrIsThere) {
 // Before: C2 of 5, of Creek's 2 and none of Hill's 3: 20 % of all, 25 % as the mean. After: H3 of
 // H1, H3 and S1, half of Hill's two: 33.3 %, and 25 % as the mean.
 TEST_F(ColonyAccount, WintersAreToldBothWays) {
-    const ColonyYear year = account("2028-01-10");
+    const ColoniesOfYear year = account("2028-01-10");
     ASSERT_TRUE(year.before);
     ASSERT_TRUE(year.before->loss.loss);
     EXPECT_NEAR(year.before->loss.loss->totalShare, 0.20, 1e-12);
@@ -103,7 +105,7 @@ TEST_F(ColonyAccount, WintersAreToldBothWays) {
 
 TEST_F(ColonyAccount, TheYearIsToldInASentenceAsFarAsItHasCome) {
     const auto told = [&](const char* today) {
-        const ColonyYear year = account(today);
+        const ColoniesOfYear year = account(today);
         return seasonSentence(seasonYield(file(), 2027), &year).text.toStdString();
     };
     EXPECT_EQ(told("2027-03-01"),
@@ -117,7 +119,7 @@ TEST_F(ColonyAccount, TheYearIsToldInASentenceAsFarAsItHasCome) {
     EXPECT_EQ(told("2028-01-10"),
               "No honey was written down in 2027. One colony was lost between 1 May and winter. "
               "The winter before took 1 of 5.");
-    const ColonyYear none = account("2028-01-10", 2020);
+    const ColoniesOfYear none = account("2028-01-10", 2020);
     EXPECT_EQ(seasonSentence(seasonYield(file(), 2020), &none).text,
               QStringLiteral("No honey was written down in 2020."))
         << "of a year nobody wrote anything down nothing is said";
@@ -127,7 +129,7 @@ TEST_F(ColonyAccount, TheYearIsToldInASentenceAsFarAsItHasCome) {
 
 TEST_F(ColonyAccount, AColonyFoundDeadIsLostThoughItsEndIsNotWrittenDown) {
     done(R"({"do":"write-line","on":"2027-09-10","hive":"S1","line":"dead"})");
-    const ColonyYear year = account("2027-09-15");
+    const ColoniesOfYear year = account("2027-09-15");
     ASSERT_EQ(year.foundDead.size(), 1U);
     EXPECT_EQ(year.foundDead[0].hive.mark.text(), "S1");
     EXPECT_EQ(year.there.size(), 2U);
@@ -139,7 +141,7 @@ TEST_F(ColonyAccount, AColonyFoundDeadIsLostThoughItsEndIsNotWrittenDown) {
 }
 
 TEST_F(ColonyAccount, BeforeMayThereIsNoAccountAndTheWinterLasts) {
-    const ColonyYear year = account("2027-02-11");
+    const ColoniesOfYear year = account("2027-02-11");
     EXPECT_FALSE(year.begun);
     EXPECT_TRUE(coloniesSection(year).lines.empty());
     ASSERT_TRUE(year.before);
@@ -151,8 +153,20 @@ TEST_F(ColonyAccount, TheHarvestSummaryClosesWithTheColonies) {
     const std::string page =
         pageText(harvestSummaryPage(file(), seasonYield(file(), 2027), test::day("2028-01-10")))
             .toStdString();
-    EXPECT_NE(page.find("Colonies through the year"), std::string::npos) << page;
-    EXPECT_NE(page.find("mean of the yards"), std::string::npos) << page;
+    const std::string flat = [&] {
+        std::string all = page;
+        std::replace(all.begin(), all.end(), '\n', ' ');
+        return all;
+    }();
+    EXPECT_NE(flat.find("Colonies: 4 on 1 May; + 1 made by splits (N1); + 1 swarms hived (S1); − 1 "
+                        "united (H2, with H1); − 1 sold (C1); − 1 lost: queenless (N1); 3 into "
+                        "winter."),
+              std::string::npos)
+        << page;
+    EXPECT_NE(flat.find("1 of 5 at risk ended. Of all together 20.0 %; the mean of the yards' own "
+                        "losses 25.0 %."),
+              std::string::npos)
+        << page;
     EXPECT_NE(page.find("Honey is not for infants"), std::string::npos) << page;
 }
 
