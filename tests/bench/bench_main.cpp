@@ -19,6 +19,7 @@ int main(int argc, char** argv) {
     addRoomBenches();
     addColoniesBenches();
     addTraceBenches();
+    addChartBenches();
     benchmark::Initialize(&argc, argv);
     if (benchmark::ReportUnrecognizedArguments(argc, argv)) return 2;
     benchmark::RunSpecifiedBenchmarks();

@@ -12,5 +12,6 @@ void addBoardBenches();
 void addRoomBenches();
 void addColoniesBenches();
 void addTraceBenches();
+void addChartBenches();
 
 }  // namespace combwright::bench

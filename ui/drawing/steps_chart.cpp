@@ -1,61 +1,23 @@
 #include "ui/drawing/steps_chart.h"
 
-#include <QChart>
-#include <QGraphicsLayout>
-#include <QGraphicsScene>
-#include <QLineSeries>
-#include <QLocale>
 #include <QPolygonF>
 #include <QStringList>
-#include <QValueAxis>
 #include <algorithm>
 
+#include "ui/drawing/chart_lines.h"
 #include "ui/drawing/lettering.h"
 #include "ui/drawing/strokes.h"
 
 namespace combwright {
 namespace {
 
-double dayNumber(Day day) { return static_cast<double>(day.time_since_epoch().count()); }
-
-/// The day of another year laid over this one: the same day of the same month.
-Day laidOver(Day day, int year) {
-    if (const auto same = makeDay(year, monthOf(day), dayOfMonth(day))) return *same;
-    return *makeDay(year, monthOf(day), 28);
-}
-
-/// What is drawn where: months from April to October, or wider where honey came outside them.
-struct StepsPlan {
-    QRectF plot;
-    int year = 0;
-    unsigned first = 4;
-    unsigned last = 10;
-    double top = 1.0;
-
-    Day begin() const { return *makeDay(year, first, 1); }
-    Day end() const { return last == 12 ? *makeDay(year + 1, 1, 1) : *makeDay(year, last + 1, 1); }
-    double x(Day day) const {
-        return plot.left() + plot.width() * (dayNumber(laidOver(day, year)) - dayNumber(begin())) /
-                                 (dayNumber(end()) - dayNumber(begin()));
-    }
-    double y(double amount) const { return plot.bottom() - plot.height() * amount / top; }
-};
-
-StepsPlan planOf(const QRectF& box, const StepsView& view, const Look& look) {
-    StepsPlan plan;
+YearAxis planOf(const QRectF& box, const StepsView& view, const Look& look) {
+    YearAxis plan;
     plan.top = view.top;
     if (!view.lines.empty()) plan.year = view.lines.front().year;
     for (const StepsView::Line& line : view.lines)
-        for (const StepsView::Step& step : line.steps) {
-            plan.first = std::min(plan.first, monthOf(step.on));
-            plan.last = std::max(plan.last, monthOf(step.on));
-        }
-    const QFont note = look.font(TextSize::Note);
-    double labels = textWidth(QStringLiteral("0"), note);
-    for (const StepsView::Mark& mark : view.marks)
-        labels = std::max(labels, textWidth(mark.label, note));
-    const double line = lineStep(note);
-    plan.plot = box.adjusted(labels + look.px(10), line * 2.3, -look.px(2), -line * 1.5);
+        for (const StepsView::Step& step : line.steps) plan.widen(step.on);
+    plan.plot = yearPlot(box, view.marks, look);
     return plan;
 }
 
@@ -64,7 +26,7 @@ struct DrawnLine {
     double end = 0.0;  ///< y where it ends
 };
 
-DrawnLine drawnLine(const StepsPlan& plan, const StepsView::Line& line) {
+DrawnLine drawnLine(const YearAxis& plan, const StepsView::Line& line) {
     DrawnLine drawn;
     double sum = 0.0;
     drawn.corners.emplace_back(plan.plot.left(), plan.y(0.0));
@@ -77,6 +39,12 @@ DrawnLine drawnLine(const StepsPlan& plan, const StepsView::Line& line) {
     drawn.end = plan.y(sum);
     drawn.corners.emplace_back(plan.plot.right(), drawn.end);
     return drawn;
+}
+
+QPolygonF outlineOf(const DrawnLine& line) {
+    QPolygonF outline;
+    for (const QPointF& corner : line.corners) outline << corner;
+    return outline;
 }
 
 bool crosses(const QRectF& box, const DrawnLine& line) {
@@ -117,7 +85,7 @@ std::vector<StepPlace> stepPlaces(const QRectF& rise, double wide, double high,
     return places;
 }
 
-void placeEnds(std::vector<PlacedLabel>& placed, const StepsPlan& plan, const StepsView& view,
+void placeEnds(std::vector<PlacedLabel>& placed, const YearAxis& plan, const StepsView& view,
                const std::vector<DrawnLine>& drawn, const Look& look) {
     for (std::size_t i = 0; i < view.lines.size(); ++i) {
         const StepsView::Line& line = view.lines[i];
@@ -160,69 +128,6 @@ QColor areaFill(const Look& look) {
             mixed(ground.blue(), capping.blue())};
 }
 
-/// Two axes that are not seen: they only lay the series over the plot. Grid and words are ours, so
-/// that they stand the same on every paper.
-void addAxes(QChart& chart, const StepsPlan& plan) {
-    auto* months = new QValueAxis;
-    months->setRange(dayNumber(plan.begin()), dayNumber(plan.end()));
-    auto* amounts = new QValueAxis;
-    amounts->setRange(0.0, plan.top);
-    months->setVisible(false);
-    amounts->setVisible(false);
-    chart.addAxis(months, Qt::AlignBottom);
-    chart.addAxis(amounts, Qt::AlignLeft);
-    for (QAbstractSeries* series : chart.series()) {
-        series->attachAxis(months);
-        series->attachAxis(amounts);
-    }
-}
-
-void paintGrid(QPainter& painter, const StepsPlan& plan, const StepsView& view, const Look& look) {
-    const QFont note = look.font(TextSize::Note);
-    const double high = lineStep(note);
-    const auto mark = [&](double y, const QString& words) {
-        paintTextIn(painter, QRectF(0, y - high / 2, plan.plot.left() - look.px(6), high), words,
-                    note, look.tone(Tone::Muted), Qt::AlignRight);
-    };
-    mark(plan.plot.bottom(), QStringLiteral("0"));
-    for (const StepsView::Mark& each : view.marks) {
-        const double y = plan.y(each.at * plan.top);
-        painter.setPen(QPen(look.tone(Tone::Hairline), 1.0));
-        painter.drawLine(QPointF(plan.plot.left(), y), QPointF(plan.plot.right(), y));
-        mark(y, each.label);
-    }
-}
-
-void paintMonths(QPainter& painter, const StepsPlan& plan, const Look& look) {
-    const QFont note = look.font(TextSize::Note);
-    painter.setPen(QPen(look.tone(Tone::Line), 1.0));
-    painter.drawLine(plan.plot.bottomLeft(), plan.plot.bottomRight());
-    for (unsigned month = plan.first; month <= plan.last; ++month) {
-        const double left = plan.x(*makeDay(plan.year, month, 1));
-        painter.setPen(QPen(look.tone(Tone::Line), 1.0));
-        painter.drawLine(QPointF(left, plan.plot.bottom()),
-                         QPointF(left, plan.plot.bottom() + look.px(5)));
-        paintText(painter,
-                  {left + look.px(4), plan.plot.bottom() + look.px(3) + lineStep(note) * 0.8},
-                  QLocale().standaloneMonthName(static_cast<int>(month), QLocale::ShortFormat),
-                  note, look.tone(Tone::Muted));
-    }
-}
-
-QLineSeries* seriesOf(const StepsPlan& plan, const StepsView::Line& line, QObject* owner) {
-    auto* series = new QLineSeries(owner);
-    double sum = 0.0;
-    series->append(dayNumber(plan.begin()), 0.0);
-    for (const StepsView::Step& step : line.steps) {
-        const double day = dayNumber(laidOver(step.on, plan.year));
-        series->append(day, sum);
-        sum += step.amount;
-        series->append(day, sum);
-    }
-    series->append(dayNumber(plan.end()), sum);
-    return series;
-}
-
 /// Dashes tell further years apart, where they are more than one.
 QPen besidePen(std::size_t which, const Look& look) {
     static const std::vector<std::vector<qreal>> dashes{
@@ -239,13 +144,13 @@ QPen besidePen(std::size_t which, const Look& look) {
 std::vector<PlacedLabel> stepLabels(const QRectF& box, const StepsView& view, const Look& look) {
     std::vector<PlacedLabel> placed;
     if (view.lines.empty()) return placed;
-    const StepsPlan plan = planOf(box, view, look);
+    const YearAxis plan = planOf(box, view, look);
     std::vector<DrawnLine> drawn;
     for (const StepsView::Line& line : view.lines) drawn.push_back(drawnLine(plan, line));
     placeEnds(placed, plan, view, drawn, look);
     const auto& steps = view.lines.front().steps;
     for (std::size_t i = 0; i < steps.size(); ++i) {
-        const bool bold = view.current == i;
+        const bool bold = view.current == i && view.currentLine == 0;
         const QFont font = look.font(TextSize::Note, bold);
         const double wide = textWidth(steps[i].label, font) + look.px(2);
         const double high = lineStep(font);
@@ -267,10 +172,11 @@ std::vector<PlacedLabel> stepLabels(const QRectF& box, const StepsView& view, co
     return placed;
 }
 
-QRectF stepRise(const QRectF& box, const StepsView& view, std::size_t step, const Look& look) {
-    const StepsPlan plan = planOf(box, view, look);
+QRectF stepRise(const QRectF& box, const StepsView& view, std::size_t step, const Look& look,
+                std::size_t line) {
+    const YearAxis plan = planOf(box, view, look);
     double sum = 0.0;
-    const auto& steps = view.lines.front().steps;
+    const auto& steps = view.lines[line].steps;
     for (std::size_t i = 0; i < step; ++i) sum += steps[i].amount;
     const double x = plan.x(steps[step].on);
     return QRectF(QPointF(x, plan.y(sum + steps[step].amount)), QPointF(x, plan.y(sum)));
@@ -278,42 +184,27 @@ QRectF stepRise(const QRectF& box, const StepsView& view, std::size_t step, cons
 
 void paintSteps(QPainter& painter, const QRectF& box, const StepsView& view, const Look& look) {
     if (view.lines.empty() || box.width() < 40 || box.height() < 40) return;
-    const StepsPlan plan = planOf(box, view, look);
-    QGraphicsScene scene;
-    auto* chart = new QChart;
-    scene.addItem(chart);
-    chart->legend()->hide();
-    chart->setBackgroundVisible(false);
-    chart->setMargins(QMargins(0, 0, 0, 0));
-    chart->setAnimationOptions(QChart::NoAnimation);
-    for (std::size_t i = 1; i < view.lines.size(); ++i) {
-        auto* beside = seriesOf(plan, view.lines[i], chart);
-        beside->setPen(besidePen(i, look));
-        chart->addSeries(beside);
-    }
-    // The year itself lies over those beside it.
-    auto* own = seriesOf(plan, view.lines.front(), chart);
-    own->setPen(QPen(look.paper ? look.tone(Tone::Ink) : look.paint(Paint::Honey), look.px(2)));
-    chart->addSeries(own);
-    addAxes(*chart, plan);
-    chart->setPlotArea(plan.plot.translated(-box.topLeft()));
-    chart->resize(box.size());
-    chart->layout()->activate();
+    const YearAxis plan = planOf(box, view, look);
     const PainterState state(painter);
     painter.setRenderHint(QPainter::Antialiasing);
-    paintGrid(painter, plan, view, look);
+    paintYearGrid(painter, plan, view.marks, look);
     const DrawnLine outline = drawnLine(plan, view.lines.front());
-    QPolygonF area;
-    for (const QPointF& corner : outline.corners) area << corner;
+    QPolygonF area = outlineOf(outline);
     area << plan.plot.bottomRight() << plan.plot.bottomLeft();
     painter.setPen(Qt::NoPen);
     painter.setBrush(areaFill(look));
     painter.drawPolygon(area);
     painter.setBrush(Qt::NoBrush);
-    scene.render(&painter, box, QRectF(QPointF(0, 0), box.size()), Qt::IgnoreAspectRatio);
-    paintMonths(painter, plan, look);
-    paintText(painter, {box.right(), box.top() + lineStep(look.font(TextSize::Note)) * 0.8},
-              view.axis, look.font(TextSize::Note), look.tone(Tone::Muted), Qt::AlignRight);
+    // The year itself lies over those beside it.
+    std::vector<ChartLine> lines;
+    for (std::size_t i = 1; i < view.lines.size(); ++i)
+        lines.push_back({outlineOf(drawnLine(plan, view.lines[i])), besidePen(i, look)});
+    lines.push_back(
+        {outlineOf(outline),
+         QPen(look.paper ? look.tone(Tone::Ink) : look.paint(Paint::Honey), look.px(2))});
+    paintChartLines(painter, plan.plot, lines);
+    paintYearMonths(painter, plan, look);
+    paintChartHead(painter, box, view.said, view.axis, look);
     for (std::size_t i = 0; i < view.lines.size(); ++i) {
         if (view.lines[i].rest <= 0.0) continue;
         const DrawnLine drawn = drawnLine(plan, view.lines[i]);
@@ -323,8 +214,9 @@ void paintSteps(QPainter& painter, const QRectF& box, const StepsView& view, con
         painter.drawLine(QPointF(plan.plot.right() - plan.plot.width() * 0.12, y),
                          QPointF(plan.plot.right(), y));
     }
-    if (view.current && *view.current < view.lines.front().steps.size()) {
-        const QRectF rise = stepRise(box, view, *view.current, look);
+    if (view.current && view.currentLine < view.lines.size() &&
+        *view.current < view.lines[view.currentLine].steps.size()) {
+        const QRectF rise = stepRise(box, view, *view.current, look, view.currentLine);
         painter.setPen(QPen(look.tone(Tone::Accent), look.px(4), Qt::SolidLine, Qt::FlatCap));
         painter.drawLine(rise.topLeft(), rise.bottomLeft());
     }

@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "core/units/day.h"
+#include "ui/drawing/year_axis.h"
 #include "ui/look/tokens.h"
 
 namespace combwright {
@@ -27,15 +28,13 @@ struct StepsView {
         std::vector<Step> steps;
         double rest = 0.0;  ///< of the sum, on no known day: a short dotted line at the end
     };
-    struct Mark {
-        double at = 0.0;  ///< share of the axis, 0 to 1
-        QString label;
-    };
     QString axis;
     std::vector<Line> lines;  ///< the year itself first
     double top = 1.0;
-    std::vector<Mark> marks;
-    std::optional<std::size_t> current = std::nullopt;  ///< step of the year itself that is marked
+    std::vector<AxisMark> marks;
+    std::optional<std::size_t> current = std::nullopt;  ///< step that is marked
+    std::size_t currentLine = 0;                        ///< whose it is; 0: of the year itself
+    QString said = {};  ///< the marked step as a sentence, at the head
 };
 
 /// A label and where it came to stand; none of them touches another or the year's own line.
@@ -48,8 +47,9 @@ struct PlacedLabel {
 
 /// Where the words stand when drawn into that box; steps that found no free place are left out.
 std::vector<PlacedLabel> stepLabels(const QRectF& box, const StepsView& view, const Look& look);
-/// Where a step of the year itself rises: its line from below to above, px.
-QRectF stepRise(const QRectF& box, const StepsView& view, std::size_t step, const Look& look);
+/// Where a step rises, of the year itself or of a line beside it: from below to above, px.
+QRectF stepRise(const QRectF& box, const StepsView& view, std::size_t step, const Look& look,
+                std::size_t line = 0);
 
 void paintSteps(QPainter& painter, const QRectF& box, const StepsView& view, const Look& look);
 
