@@ -79,22 +79,16 @@ ReckonedTare tareOn(const Read& file, const Hive& hive, const HiveWeighing& weig
     return tareByKinds(file, hive, standing, weighing.on, bees);
 }
 
-struct BothSides {
-    double left = 0;
-    double right = 0;
-    How how = How::Unknown;
-};
+}  // namespace
 
-std::optional<BothSides> sidesOf(const HiveWeighing& weighing) {
+std::optional<Lifted> liftedOf(const HiveWeighing& weighing) {
     if (weighing.whole && weighing.whole->middle())
-        return BothSides{*weighing.whole->middle(), 0, weighing.whole->how};
+        return Lifted{*weighing.whole->middle(), 0, weighing.whole->how};
     const auto left = weighing.left ? weighing.left->middle() : std::nullopt;
     const auto right = weighing.right ? weighing.right->middle() : std::nullopt;
     if (!left || !right) return std::nullopt;
-    return BothSides{*left, *right, weaker(weighing.left->how, weighing.right->how)};
+    return Lifted{*left, *right, weaker(weighing.left->how, weighing.right->how)};
 }
-
-}  // namespace
 
 std::string_view key(TareFrom from) {
     constexpr std::array<std::string_view, 4> keys{"without", "hive", "kinds", "not_known"};
@@ -105,13 +99,13 @@ ScaleReading readScale(const Read& file, const Hive& hive, const HiveWeighing& w
                        Working* working) {
     ScaleReading reading;
     reading.weighing = weighing;
-    const auto sides = sidesOf(weighing);
+    const auto sides = liftedOf(weighing);
     if (!sides) return reading;
-    reading.grossG = sides->left + sides->right;
+    reading.grossG = sides->leftG + sides->rightG;
     reading.how = sides->how;
     reading.tare = tareOn(file, hive, weighing);
     if (!reading.tare.known()) return reading;
-    const auto net = storesFromWeighing(sides->left, sides->right, reading.tare.parts, working);
+    const auto net = storesFromWeighing(sides->leftG, sides->rightG, reading.tare.parts, working);
     if (!net) return reading;
     reading.netG = *net;
     reading.how = weaker(sides->how, reading.tare.how);

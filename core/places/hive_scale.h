@@ -33,6 +33,15 @@ struct ReckonedTare {
     double grams() const { return parts.wood_g + parts.frames_g + parts.bees_g; }
 };
 
+/// What the scale said, side by side; of a whole hive all of it stands left.
+struct Lifted {
+    double leftG = 0;
+    double rightG = 0;
+    How how = How::Unknown;
+};
+/// Nothing for one side alone.
+std::optional<Lifted> liftedOf(const HiveWeighing& weighing);
+
 /// One weighing, read.
 struct ScaleReading {
     HiveWeighing weighing;

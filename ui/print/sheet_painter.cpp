@@ -9,8 +9,8 @@
 #include "ui/drawing/strokes.h"
 #include "ui/print/card_painter.h"
 #include "ui/print/cell_painter.h"
+#include "ui/print/chart_views.h"
 #include "ui/print/label_painter.h"
-#include "ui/print/steps_view.h"
 
 namespace combwright {
 
@@ -182,6 +182,21 @@ void SheetPainter::paintBlock(const StepsBlock& block) {
     title(block.title);
     need(height);
     paintSteps(m_painter, QRectF(0, m_y, m_width, height), stepsView(block), m_look);
+    m_y += height + 12;
+}
+
+void SheetPainter::paintBlock(const ChartBlock& block) {
+    const double height = 190;
+    if (!block.title.isEmpty()) need(height + 36);
+    title(block.title);
+    if (!block.about.isEmpty()) {
+        need(lineHeight() + 4);
+        font(TextSize::Note);
+        text(QRectF(0, m_y, m_width, lineHeight()), Qt::AlignLeft, block.about, Tone::Muted);
+        m_y += lineHeight() + 4;
+    }
+    need(height);
+    paintMarks(m_painter, QRectF(0, m_y, m_width, height), marksView(block), m_look);
     m_y += height + 12;
 }
 

@@ -52,6 +52,7 @@ class SheetPainter {
     void paintBlock(const TextBlock& block);
     void paintStrong(const TextBlock& block);
     void paintBlock(const StepsBlock& block);
+    void paintBlock(const ChartBlock& block);
     void paintBlock(const TickBlock& block);
     void paintBlock(const BlanksBlock& block);
     void paintBlock(const CardsBlock& block);

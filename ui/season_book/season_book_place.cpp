@@ -10,8 +10,8 @@
 #include <algorithm>
 #include <set>
 
-#include "core/exchange/export.h"
 #include "core/places/explain_season.h"
+#include "core/places/pages/chart_words.h"
 #include "core/places/pages/harvest_summary_page.h"
 #include "core/places/pages/health_pages.h"
 #include "core/words/figures.h"
@@ -81,13 +81,13 @@ SeasonBookPlace::SeasonBookPlace(Session& session, QWidget* parent)
     m_blocks = new QWidget(page);
     m_leftStack = new QStackedWidget(m_blocks);
     auto* left = new QWidget(m_leftStack);
-    m_timelineTitle = new QLabel(tr("Harvest timeline"), left);
     m_timeline = new Timeline(session, left);
+    m_yearCharts = new YearCharts(session, left);
     m_reckonedView = new ReckonedView(session, left);
     auto* down = new QVBoxLayout(left);
     down->setContentsMargins(0, 0, 0, 0);
-    down->addWidget(m_timelineTitle);
     down->addWidget(m_timeline, 3);
+    down->addWidget(m_yearCharts, 3);
     down->addWidget(m_reckonedView);
     down->addStretch(1);
     m_recordsView = new RecordsView(session, m_leftStack);
@@ -119,6 +119,10 @@ SeasonBookPlace::SeasonBookPlace(Session& session, QWidget* parent)
     addKeys();
     connect(m_timeline, &Timeline::runOpened, this,
             [this](Id<Extraction> run) { openRecords({.run = run}, m_timeline); });
+    connect(m_yearCharts, &YearCharts::hiveOpened, this, [this](Id<Hive> hive) {
+        if (const auto found = this->session().read().find(hive))
+            Q_EMIT goAsked({.yard = found->yard, .hive = hive, .page = GoTo::Page::Story});
+    });
     connect(m_table, &YieldTable::opened, this, [this] {
         if (const auto* line = m_table->current()) openRecords(line->of, m_table);
     });
@@ -170,7 +174,10 @@ void SeasonBookPlace::addKeys() {
     };
     key(Qt::Key_T, [this] {
         closeRecords();
-        m_timeline->toggleTable();
+        if (m_yearCharts->hasFocusInside())
+            m_yearCharts->toggleTable();
+        else
+            m_timeline->toggleTable();
     });
     key(Qt::Key_E, [this] { askWhereTo(); });
     key(Qt::Key_P, [this] { printBlock(); });
@@ -219,8 +226,8 @@ void SeasonBookPlace::readAnew() {
     m_blocks->setVisible(anyHoney());
     const bool steps = !m_season.runs.empty() || !m_before.front().runs.empty();
     m_timeline->setVisible(m_season.total > Mass() && steps);
-    m_timelineTitle->setVisible(m_season.total > Mass() && steps);
     m_timeline->show(m_season, m_before);
+    m_yearCharts->show(m_year);
     const ReckonedAndGot reckoned =
         reckonedAndGot(session().read(), m_season, session().clock().today());
     m_reckonedView->show(reckoned);
@@ -230,8 +237,11 @@ void SeasonBookPlace::readAnew() {
     if (m_model.rowCount() > 0)
         m_table->setCurrentIndex(m_model.index(std::min(row, m_model.rowCount() - 1), 0));
     m_table->measure();
-    if (recordsShown())
-        m_recordsView->show(recordsBehind(session().read(), m_season, m_recordsView->records().of));
+    if (recordsShown()) {
+        const RecordsOf& of = m_recordsView->records().of;
+        m_recordsView->show(
+            recordsBehind(session().read(), of.run ? seasonOfRun(*of.run) : m_season, of));
+    }
     showNotes();
     arrange();
     Q_EMIT headChanged();
@@ -275,12 +285,12 @@ void SeasonBookPlace::arrange() {
     m_controls->layout()->setSpacing(look.space(6));
     m_sentence->setFont(look.font(TextSize::Head));
     m_first->setFont(look.font(TextSize::Body));
-    m_timelineTitle->setFont(look.font(TextSize::Body, true));
     m_notes->setFont(look.font(TextSize::Note));
     m_besideWord->setFont(look.font(TextSize::Note));
     m_table->setVerticalScrollBarPolicy(m_wide ? Qt::ScrollBarAsNeeded : Qt::ScrollBarAlwaysOff);
     m_table->setMaximumHeight(m_table->wholeHeight());
     m_timeline->setMaximumHeight(look.space(280));
+    m_yearCharts->setMaximumHeight(look.space(280));
     m_table->setMinimumHeight(m_wide ? std::min(look.space(200), m_table->wholeHeight())
                                      : m_table->wholeHeight());
 }
@@ -319,7 +329,8 @@ bool SeasonBookPlace::eventFilter(QObject* watched, QEvent* event) {
 }
 
 void SeasonBookPlace::openRecords(const RecordsOf& of, QWidget* from) {
-    m_recordsView->show(recordsBehind(session().read(), m_season, of));
+    m_recordsView->show(
+        recordsBehind(session().read(), of.run ? seasonOfRun(*of.run) : m_season, of));
     m_cameFrom = from;
     m_leftStack->setCurrentWidget(m_recordsView);
     m_recordsView->setFocus();
@@ -327,11 +338,19 @@ void SeasonBookPlace::openRecords(const RecordsOf& of, QWidget* from) {
     Q_EMIT headChanged();
 }
 
+/// A run of the year itself, or of one drawn beside it.
+const SeasonYield& SeasonBookPlace::seasonOfRun(Id<Extraction> run) const {
+    for (const SeasonYield& season : m_timeline->besides())
+        for (const RunBalance& each : season.runs)
+            if (each.run.id == run) return season;
+    return m_season;
+}
+
 void SeasonBookPlace::closeRecords() {
     if (!recordsShown()) return;
     m_leftStack->setCurrentIndex(0);
     if (m_cameFrom == m_timeline)
-        m_timeline->chart().setFocus();
+        m_timeline->focusBack();
     else
         m_table->setFocus();
     Q_EMIT headChanged();
@@ -340,6 +359,7 @@ void SeasonBookPlace::closeRecords() {
 SeasonBookPlace::BookBlock SeasonBookPlace::currentBlock() const {
     if (m_recordsView->isAncestorOf(QApplication::focusWidget())) return BookBlock::Records;
     if (m_timeline->hasFocusInside()) return BookBlock::Timeline;
+    if (m_yearCharts->hasFocusInside()) return BookBlock::Year;
     if (m_reckonedView->currentLine()) return BookBlock::Reckoned;
     return BookBlock::Yields;
 }
@@ -349,7 +369,9 @@ Page SeasonBookPlace::blockPage() const {
     const Read& file = session().read();
     switch (currentBlock()) {
         case BookBlock::Timeline:
-            return timelinePage(file, m_season, m_before, today);
+            return m_timeline->page(today);
+        case BookBlock::Year:
+            return chartPage(file, m_yearCharts->chartBlock(), today);
         case BookBlock::Reckoned:
             return reckonedPage(file, m_reckonedView->reckoned(), today);
         case BookBlock::Records:
@@ -363,7 +385,9 @@ Page SeasonBookPlace::blockPage() const {
 HarvestTable SeasonBookPlace::blockTable() const {
     switch (currentBlock()) {
         case BookBlock::Timeline:
-            return timelineTable(m_season, m_before);
+            return m_timeline->rows();
+        case BookBlock::Year:
+            return chartTable(m_yearCharts->chartBlock());
         case BookBlock::Reckoned:
             return reckonedTable(m_reckonedView->reckoned());
         case BookBlock::Records:
@@ -439,7 +463,9 @@ std::vector<Explained> SeasonBookPlace::explained() const {
             break;
         case BookBlock::Timeline:
             if (const auto run = m_timeline->currentRun())
-                figures = explainRow(file, m_season, {.run = *run});
+                figures = explainRow(file, seasonOfRun(*run), {.run = *run});
+            break;
+        case BookBlock::Year:
             break;
         case BookBlock::Yields:
             if (const auto* line = m_table->current())
@@ -460,8 +486,12 @@ QString SeasonBookPlace::help() const {
         "title. A letter behind each figure says how it is known; a share found by difference or "
         "by eye is hatched, honey whose hive nobody knows is dashed and keeps a line of its own, "
         "what is only noted from paper is an open bar. Where a run was changed after it was closed "
-        "the summary says revised.\n\nTab goes from block to block. In the timeline Left and Right "
-        "go from run to run, T turns it into a table. Enter on a run or a row opens the records it "
+        "the summary says revised.\n\nTab goes from block to block. In a chart Left and Right go "
+        "along "
+        "a line, Up and Down to another, Home and End to its ends; T turns it into a table. The "
+        "box over the timeline draws it by run, lot, yard or hive, added up or each; B lays one "
+        "more year beside it. The box below chooses mites, weights, brood or stores; there Enter "
+        "opens the hive's story. Enter on a run or a row opens the records it "
         "is made of, Esc closes them. P prints the block one is at, E exports it as picture or "
         "table; Ctrl+P prints the harvest summary. 1 to 9 take what own runs say for the next "
         "season: nothing changes until then, and Ctrl+Z takes it back. Ctrl+E explains a figure. "
@@ -478,6 +508,9 @@ void SeasonBookPlace::askWhereTo() {
     switch (currentBlock()) {
         case BookBlock::Timeline:
             name = tr("harvest-timeline-%1");
+            break;
+        case BookBlock::Year:
+            name = m_yearCharts->fileNamePattern();
             break;
         case BookBlock::Reckoned:
             name = tr("reckoned-and-got-%1");
@@ -506,15 +539,8 @@ bool SeasonBookPlace::exportTo(const QString& path) {
     if (path.endsWith(QLatin1String(".csv"), Qt::CaseInsensitive)) {
         QFile file(path);
         if (file.open(QIODevice::WriteOnly)) {
-            const HarvestTable table = blockTable();
             QTextStream out(&file);
-            const auto write = [&out](const QStringList& row) {
-                QStringList cells;
-                for (const QString& cell : row) cells << fromUtf8(csvCell(cell.toStdString()));
-                out << cells.join(QLatin1Char(',')) << "\r\n";
-            };
-            write(table.head);
-            for (const QStringList& row : table.rows) write(row);
+            out << csvText(blockTable());
             out.flush();
             if (out.status() != QTextStream::Ok) wrong = file.errorString();
         } else {

@@ -12,6 +12,7 @@
 #include "ui/season_book/reckoned_view.h"
 #include "ui/season_book/records_view.h"
 #include "ui/season_book/timeline.h"
+#include "ui/season_book/year_charts.h"
 #include "ui/season_book/yield_table.h"
 #include "ui/shell/place.h"
 
@@ -33,6 +34,7 @@ class SeasonBookPlace : public Place {
     QWidget* headControls() override { return m_controls; }
 
     Timeline& timeline() { return *m_timeline; }
+    YearCharts& yearCharts() { return *m_yearCharts; }
     YieldTable& yields() { return *m_table; }
     ReckonedView& reckoned() { return *m_reckonedView; }
     RecordsView& records() { return *m_recordsView; }
@@ -42,7 +44,7 @@ class SeasonBookPlace : public Place {
     QString sentence() const { return m_sentence->text(); }
 
     /// What the person is at: each prints and leaves as a file by itself.
-    enum class BookBlock { Timeline, Yields, Reckoned, Records };
+    enum class BookBlock { Timeline, Year, Yields, Reckoned, Records };
     BookBlock currentBlock() const;
     Page blockPage() const;
     /// As CSV, SVG or PNG by the ending of the path; says whether it is there.
@@ -64,6 +66,7 @@ class SeasonBookPlace : public Place {
     void askWhereTo();
     void printBlock();
     HarvestTable blockTable() const;
+    const SeasonYield& seasonOfRun(Id<Extraction> run) const;
     bool recordsShown() const { return m_leftStack->currentWidget() == m_recordsView; }
     bool anyHoney() const;
 
@@ -77,8 +80,8 @@ class SeasonBookPlace : public Place {
     QWidget* m_blocks;
     QBoxLayout* m_across;
     QStackedWidget* m_leftStack;
-    QLabel* m_timelineTitle;
     Timeline* m_timeline;
+    YearCharts* m_yearCharts;
     ReckonedView* m_reckonedView;
     RecordsView* m_recordsView;
     YieldModel m_model;

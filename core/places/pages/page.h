@@ -5,6 +5,7 @@
 
 #include <QString>
 #include <QStringList>
+#include <cstdint>
 #include <optional>
 #include <variant>
 #include <vector>
@@ -124,6 +125,64 @@ struct StepsBlock {
     std::vector<ScaleMark> marks;  ///< on the axis
 };
 
+/// Points over the days of a year in series, and the table they are: what is drawn, read out, set
+/// in rows and written to a file is one and the same.
+struct ChartBlock {
+    enum class Join { Lines, Steps, Stems };
+    struct Point {
+        Day on;
+        double value = 0;                           ///< in the unit of the axis
+        std::optional<double> low = std::nullopt;   ///< so low, and
+        std::optional<double> high = std::nullopt;  ///< so high it may be all the same
+        QString figure = {};                        ///< the value as it is shown
+        QString says = {};                          ///< the whole mark as a sentence
+        QStringList cells = {};  ///< of its row in the table, after the name of the series
+        /// What it was made of, so that it can be opened; 0: nothing.
+        std::int64_t hive = 0;
+        std::int64_t run = 0;
+    };
+    struct Series {
+        QString name;
+        QString end;  ///< beside the line: "ML9 11 in 300"
+        std::vector<Point> points;
+        std::optional<std::size_t> besideOf = std::nullopt;  ///< another year's of that series
+    };
+    /// What the points are held against, from each day on.
+    struct Limit {
+        struct From {
+            Day on;
+            double value = 0;
+        };
+        QString label;
+        std::vector<From> steps;
+    };
+    struct Span {
+        Day from;
+        Day to;
+        bool open = false;  ///< nobody said until when
+        QString says;
+    };
+    struct Column {
+        QString head;
+        bool number = false;
+        bool fileOnly = false;  ///< the same again in a smallest unit: not on a screen
+    };
+    QString title;
+    QString axis;   ///< "mites in 100 bees"
+    QString about;  ///< beside the title: what was treated when
+    QString note;   ///< what is not drawn, and why
+    QString empty;  ///< what to do where there is no point at all
+    int year = 0;
+    Join join = Join::Lines;
+    std::vector<Series> series;  ///< those that matter first; at most six are drawn at once
+    std::vector<Limit> limits;
+    std::vector<Span> spans;
+    double top = 1;                 ///< of the axis
+    std::vector<ScaleMark> marks;   ///< on the axis
+    std::vector<Column> columns;    ///< the first for the name of a series
+    std::vector<QStringList> more;  ///< rows of the table that are no mark
+};
+
 /// How large a line of a card is; paper decides what that measures. A wall's is read across a room.
 enum class PaperSize { Note, Body, Head, Title, Big, Poster, Wall };
 
@@ -234,7 +293,7 @@ struct LabelsBlock {
 };
 
 using Block = std::variant<TextBlock, TickBlock, TableBlock, BlanksBlock, StepsBlock, CardsBlock,
-                           LabelsBlock>;
+                           LabelsBlock, ChartBlock>;
 
 struct Page {
     QString title;

@@ -174,6 +174,15 @@ struct BlockWriter {
             out += line.end + QLatin1Char('\n');
         }
     }
+    void operator()(const ChartBlock& block) const {
+        title(block.title);
+        out += block.axis + QLatin1Char('\n');
+        for (const ChartBlock::Series& series : block.series)
+            for (const ChartBlock::Point& point : series.points)
+                writeWrapped(point.says, width, out);
+        for (const ChartBlock::Limit& limit : block.limits) writeWrapped(limit.label, width, out);
+        for (const ChartBlock::Span& span : block.spans) writeWrapped(span.says, width, out);
+    }
     void operator()(const CardsBlock& block) const {
         title(block.title);
         for (const Card& card : block.cards) {
