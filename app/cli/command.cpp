@@ -190,11 +190,12 @@ const std::vector<Command>& commands() {
     static const std::vector<Command> all = [] {
         std::vector<Command> list;
         for (const auto& group :
-             {seasonCommands(),    journalCommands(),   pullCommands(),   loadCommands(),
-              yieldCommands(),     storeroomCommands(), healthCommands(), colonyCommands(),
-              freezerCommands(),   waitingCommands(),   storesCommands(), dueCommands(),
-              treatmentCommands(), constantCommands(),  honeyCommands(),  traceCommands(),
-              labelCommands(),     goodsCommands(),     waxCommands(),    computeCommands()})
+             {seasonCommands(), journalCommands(),   pullCommands(),      loadCommands(),
+              yieldCommands(),  yearCommands(),      storeroomCommands(), healthCommands(),
+              colonyCommands(), freezerCommands(),   waitingCommands(),   storesCommands(),
+              dueCommands(),    treatmentCommands(), constantCommands(),  honeyCommands(),
+              traceCommands(),  labelCommands(),     goodsCommands(),     waxCommands(),
+              computeCommands()})
             list.insert(list.end(), group.begin(), group.end());
         return list;
     }();

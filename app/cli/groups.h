@@ -12,6 +12,7 @@ std::vector<Command> journalCommands();    ///< play, actions, history, undo, re
 std::vector<Command> pullCommands();       ///< pull
 std::vector<Command> loadCommands();       ///< loads
 std::vector<Command> yieldCommands();      ///< yields
+std::vector<Command> yearCommands();       ///< year
 std::vector<Command> storeroomCommands();  ///< stock, needs
 std::vector<Command> goodsCommands();      ///< jars, sales, fair
 std::vector<Command> computeCommands();    ///< compute, codes
