@@ -40,7 +40,7 @@ std::set<std::int64_t> numbersOf(const RowSet& rows, std::string_view table) {
     return found == rows.end() ? std::set<std::int64_t>() : found->second;
 }
 
-bool isAmong(const RowSet& rows, std::string_view table, std::int64_t id) {
+bool heldIn(const RowSet& rows, std::string_view table, std::int64_t id) {
     const auto found = rows.find(table);
     return found != rows.end() && found->second.contains(id);
 }
@@ -87,7 +87,7 @@ std::optional<Differences> differencesOfCopies(const Read& one, const Read& othe
             const auto there = recordRow(other, type.table, id);
             if (here == there) continue;
             const bool isTwo =
-                isAmong(madeHere, type.table, id) || isAmong(madeThere, type.table, id);
+                heldIn(madeHere, type.table, id) || heldIn(madeThere, type.table, id);
             if (here && there && !isTwo) {
                 if (auto changed = changedRecord(one, other, type, id, *here, *there))
                     differences.records.push_back(*std::move(changed));
