@@ -200,9 +200,9 @@ TEST_F(WaxDeeds, AMouldMustHoldSomething) {
     EXPECT_EQ(mould(R"("shape":"taper","diameter_mm":22.2,"tip_mm":30,"height_mm":254)"),
               "contradiction tip_mm");
     EXPECT_EQ(mould(R"("goods_kind":"454 g jar","volume_ml":50)"), "not_a_choice goods_kind");
-    EXPECT_EQ(mould(R"("shape":"taper","diameter_mm":22.225,"tip_mm":12.7,"height_mm":254)"),
+    EXPECT_EQ(mould(R"("shape":"taper","diameter_mm":22.26,"tip_mm":12.7,"height_mm":254)"),
               "wrong_type diameter_mm")
-        << "tenths of a millimetre";
+        << "neither tenths of a millimetre nor 64ths of an inch";
     EXPECT_EQ(mould(R"("shape":"cylinder","diameter_mm":76.2,"height_mm":152.4)"), "kept");
 }
 
