@@ -17,7 +17,7 @@ bool isHeavy(Lift lift) { return lift == Lift::Careful || lift == Lift::TwoPeopl
 
 QString stackText(const BoxStack& stack) {
     if (!stack.stack.empty()) return fromUtf8(stack.stack);
-    return fromUtf8(Choices<BoxPlace>::words[static_cast<std::size_t>(stack.place)]);
+    return choiceText(Choices<BoxPlace>::words[static_cast<std::size_t>(stack.place)]);
 }
 
 QString stackMassText(const BoxStack& stack) {

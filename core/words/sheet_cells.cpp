@@ -6,6 +6,7 @@
 #include "core/words/figures.h"
 #include "core/words/shorthand.h"
 #include "core/words/shorthand_phrases.h"
+#include "core/words/typed_words.h"
 #include "core/words/units.h"
 #include "core/words/words.h"
 
@@ -194,7 +195,7 @@ QString fedAsShorthand(const QString& lower) {
 /// What is typed in a cell as the shorthand has it; other words come back as they are and will not
 /// be understood.
 QString asShorthand(SheetCell cell, const QString& typed) {
-    const QString lower = typed.toLower();
+    const QString lower = typedInEnglish(typed).toLower();
     if (const YesNo* flag = yesNoOf(cell)) {
         if (isOneOf(lower, {"y", "yes", "+", "1"})) return QLatin1String(flag->yes);
         if (isOneOf(lower, {"n", "no", "-", "0", "?"})) return QLatin1String(flag->no);

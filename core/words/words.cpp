@@ -39,7 +39,8 @@ QString fromUtf8(std::string_view text) {
 }
 
 QString choiceText(std::string_view word) {
-    return QCoreApplication::translate("choices", std::string(word).c_str());
+    return word.empty() ? QString()
+                        : QCoreApplication::translate("choices", std::string(word).c_str());
 }
 
 QString tableText(const std::string& text) {

@@ -1955,6 +1955,26 @@
         <source>year</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>white</source>
+        <translation>weiß</translation>
+    </message>
+    <message>
+        <source>yellow</source>
+        <translation>gelb</translation>
+    </message>
+    <message>
+        <source>red</source>
+        <translation>rot</translation>
+    </message>
+    <message>
+        <source>green</source>
+        <translation>grün</translation>
+    </message>
+    <message>
+        <source>blue</source>
+        <translation>blau</translation>
+    </message>
 </context>
 <context>
     <name>cli</name>
@@ -8843,7 +8863,7 @@ supers</source>
     </message>
     <message>
         <source>Tab goes from button to button, Enter presses one. Ctrl+U changes between kilograms and pounds, Ctrl and plus makes the text larger. Ctrl+Shift+L chooses the language.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tab geht von Knopf zu Knopf, die Eingabetaste drückt einen. Strg+U wechselt zwischen Kilogramm und Pfund, Strg und Plus macht die Schrift größer. Strg+Umschalt+L wählt die Sprache.</translation>
     </message>
 </context>
 <context>
@@ -25553,6 +25573,14 @@ for next season</source>
         <source>burn</source>
         <translation>verbrennen</translation>
     </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
 </context>
 <context>
     <name>verdicts</name>
@@ -25964,155 +25992,155 @@ for next season</source>
     <name>wanted</name>
     <message>
         <source>a mark</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Kennzeichen</translation>
     </message>
     <message>
         <source>number first</source>
-        <translation type="unfinished"></translation>
+        <translation>die Zahl zuerst</translation>
     </message>
     <message>
         <source>tenths of a frame</source>
-        <translation type="unfinished"></translation>
+        <translation>Zehntel einer Wabe</translation>
     </message>
     <message>
         <source>whole number</source>
-        <translation type="unfinished"></translation>
+        <translation>ganze Zahl</translation>
     </message>
     <message>
         <source>a mark that ends in a number</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Kennzeichen, das mit einer Zahl endet</translation>
     </message>
     <message>
         <source>a row of marks, H1-H8</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Reihe von Kennzeichen, H1-H8</translation>
     </message>
     <message>
         <source>text</source>
-        <translation type="unfinished"></translation>
+        <translation>Text</translation>
     </message>
     <message>
         <source>what came home of one kind</source>
-        <translation type="unfinished"></translation>
+        <translation>was von einer Art zurückkam</translation>
     </message>
     <message>
         <source>which kind came home</source>
-        <translation type="unfinished"></translation>
+        <translation>welche Art zurückkam</translation>
     </message>
     <message>
         <source>how many and of what</source>
-        <translation type="unfinished"></translation>
+        <translation>wie viele und wovon</translation>
     </message>
     <message>
         <source>a price</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Preis</translation>
     </message>
     <message>
         <source>kind and price of one</source>
-        <translation type="unfinished"></translation>
+        <translation>Art und Preis für ein Stück</translation>
     </message>
     <message>
         <source>what came home first</source>
-        <translation type="unfinished"></translation>
+        <translation>zuerst, was zurückkam</translation>
     </message>
     <message>
         <source>grams</source>
-        <translation type="unfinished"></translation>
+        <translation>Gramm</translation>
     </message>
     <message>
         <source>box and number of frames</source>
-        <translation type="unfinished"></translation>
+        <translation>Zarge und Zahl der Rähmchen</translation>
     </message>
     <message>
         <source>name</source>
-        <translation type="unfinished"></translation>
+        <translation>Name</translation>
     </message>
     <message>
         <source>#number</source>
-        <translation type="unfinished"></translation>
+        <translation>#Nummer</translation>
     </message>
     <message>
         <source>a name</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Name</translation>
     </message>
     <message>
         <source>a row of marks, M01-M08</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Reihe von Kennzeichen, M01-M08</translation>
     </message>
     <message>
         <source>years and how many combs, 24x3 25x5</source>
-        <translation type="unfinished"></translation>
+        <translation>Jahre und wie viele Waben, 24x3 25x5</translation>
     </message>
     <message>
         <source>a number</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Zahl</translation>
     </message>
     <message>
         <source>for each colony, for each split</source>
-        <translation type="unfinished"></translation>
+        <translation>für jedes Volk, für jeden Ableger</translation>
     </message>
     <message>
         <source>smoker</source>
-        <translation type="unfinished"></translation>
+        <translation>smoker</translation>
     </message>
     <message>
         <source>H1 20.5+21</source>
-        <translation type="unfinished"></translation>
+        <translation>H1 20,5+21</translation>
     </message>
     <message>
         <source>marks that end in a number</source>
-        <translation type="unfinished"></translation>
+        <translation>Kennzeichen, die mit einer Zahl enden</translation>
     </message>
     <message>
         <source>marks</source>
-        <translation type="unfinished"></translation>
+        <translation>Kennzeichen</translation>
     </message>
     <message>
         <source>closed quotes</source>
-        <translation type="unfinished"></translation>
+        <translation>geschlossene Anführungszeichen</translation>
     </message>
     <message>
         <source>list</source>
-        <translation type="unfinished"></translation>
+        <translation>Liste</translation>
     </message>
     <message>
         <source>number</source>
-        <translation type="unfinished"></translation>
+        <translation>Zahl</translation>
     </message>
     <message>
         <source>true or false</source>
-        <translation type="unfinished"></translation>
+        <translation>true oder false</translation>
     </message>
     <message>
         <source>object</source>
-        <translation type="unfinished"></translation>
+        <translation>Objekt</translation>
     </message>
     <message>
         <source>B1 all, B3 6.2 kg</source>
-        <translation type="unfinished"></translation>
+        <translation>B1 all, B3 6,2 kg</translation>
     </message>
     <message>
         <source>B3 6.2 kg, B3 6234 g</source>
-        <translation type="unfinished"></translation>
+        <translation>B3 6,2 kg, B3 6234 g</translation>
     </message>
     <message>
         <source>low</source>
-        <translation type="unfinished"></translation>
+        <translation>low</translation>
     </message>
     <message>
         <source>a year</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Jahr</translation>
     </message>
     <message>
         <source>17.8</source>
-        <translation type="unfinished"></translation>
+        <translation>17,8</translation>
     </message>
     <message>
         <source>50 kg</source>
-        <translation type="unfinished"></translation>
+        <translation>50 kg</translation>
     </message>
     <message>
         <source>a date</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Datum</translation>
     </message>
 </context>
 <context>
@@ -26466,7 +26494,7 @@ for next season</source>
     </message>
     <message>
         <source>%1s</source>
-        <translation type="unfinished"></translation>
+        <translation>%1</translation>
     </message>
 </context>
 <context>

@@ -59,6 +59,8 @@ void paintText(QPainter& painter, QPointF at, const QString& text, const QFont& 
     painter.setFont(font);
     painter.setPen(color);
     const double width = align & (Qt::AlignRight | Qt::AlignHCenter) ? textWidth(text, font) : 0.0;
+    // Each text reads as its own letters do: among those read from the right ".6" would be "6.".
+    painter.setLayoutDirection(Qt::LayoutDirectionAuto);
     painter.drawText(QPointF(leftEnd(at.x(), width, align), at.y()), text);
 }
 

@@ -84,7 +84,7 @@ template <class Choice>
 void addChoices(QComboBox* choice, const QString& none) {
     if (!none.isEmpty()) choice->addItem(none, -1);
     for (std::size_t n = 0; n < Choices<Choice>::words.size(); ++n)
-        choice->addItem(fromUtf8(Choices<Choice>::words[n]), static_cast<int>(n));
+        choice->addItem(choiceText(Choices<Choice>::words[n]), static_cast<int>(n));
 }
 template <class Choice>
 std::optional<Choice> chosen(const QComboBox* choice) {

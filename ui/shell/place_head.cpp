@@ -165,6 +165,8 @@ void PlaceHeadBar::layOut() {
 void PlaceHeadBar::paintEvent(QPaintEvent*) {
     const Look& look = m_session.look();
     QPainter painter(this);
+    // What is in the head is set from the left by hand, in every language.
+    painter.setLayoutDirection(Qt::LeftToRight);
     painter.fillRect(rect(), look.tone(Tone::Ground));
     painter.setPen(look.tone(Tone::Hairline));
     painter.drawLine(0, height() - 1, width(), height() - 1);

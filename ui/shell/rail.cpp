@@ -3,6 +3,7 @@
 #include <QKeyEvent>
 #include <QKeySequence>
 #include <QPainter>
+#include <QStyle>
 #include <iterator>
 
 #include "core/model/season_info.h"
@@ -48,18 +49,25 @@ void RailItem::paintEvent(QPaintEvent*) {
         painter.fillRect(rect(), look.tone(Tone::Selection));
     }
     const QRect line(look.space(20), 0, width() - look.space(36), look.space(36));
+    // In a language that is read from the right all of it begins there.
+    const auto placed = [this](const QRect& room) {
+        return QStyle::visualRect(layoutDirection(), rect(), room);
+    };
     painter.setFont(look.font(TextSize::Note));
     painter.setPen(look.tone(Tone::Muted));
-    painter.drawText(line, Qt::AlignVCenter | Qt::AlignLeft, QString::number(m_number));
+    painter.drawText(placed(line), Qt::AlignVCenter | Qt::AlignLeft, QString::number(m_number));
+    QRect room = line.adjusted(look.space(20), 0, 0, 0);
     if (m_waiting > 0) {
         painter.setFont(look.font(TextSize::Note, true));
         painter.setPen(look.tone(Tone::Ink));
-        painter.drawText(line, Qt::AlignVCenter | Qt::AlignRight, QString::number(m_waiting));
+        const QString waiting = QString::number(m_waiting);
+        painter.drawText(placed(line), Qt::AlignVCenter | Qt::AlignRight, waiting);
+        room.adjust(0, 0, -painter.fontMetrics().horizontalAdvance(waiting) - look.space(4), 0);
     }
     painter.setPen(look.tone(isEnabled() ? Tone::Ink : Tone::Muted));
     painter.setFont(look.font(TextSize::Body, isChecked()));
-    painter.drawText(line.adjusted(look.space(20), 0, 0, 0), Qt::AlignVCenter | Qt::AlignLeft,
-                     text());
+    painter.drawText(placed(room), Qt::AlignVCenter | Qt::AlignLeft,
+                     painter.fontMetrics().elidedText(text(), Qt::ElideRight, room.width()));
     if (hasFocus()) {
         painter.setPen(QPen(look.tone(Tone::Accent), 2));
         painter.drawRoundedRect(rect().adjusted(3, 3, -3, -3), look.corner(), look.corner());
@@ -149,6 +157,8 @@ void Rail::keyPressEvent(QKeyEvent* event) {
 void Rail::paintEvent(QPaintEvent*) {
     const Look& look = m_session.look();
     QPainter painter(this);
+    // Caps and words are set one behind the other from the left, in every language.
+    painter.setLayoutDirection(Qt::LeftToRight);
     painter.fillRect(rect(), look.tone(Tone::Ground));
     painter.setPen(look.tone(Tone::Hairline));
     painter.drawLine(width() - 1, 0, width() - 1, height());
@@ -192,8 +202,11 @@ void Rail::paintEvent(QPaintEvent*) {
                         QKeySequence(QLatin1String(key)).toString(QKeySequence::NativeText), look);
         painter.setFont(look.font(TextSize::Note));
         painter.setPen(look.tone(Tone::Muted));
-        painter.drawText(QRectF(end + look.space(6), y - look.space(10), width(), look.space(20)),
-                         Qt::AlignVCenter | Qt::AlignLeft, what);
+        const double from = end + look.space(6);
+        painter.drawText(QRectF(from, y - look.space(10), width() - from, look.space(20)),
+                         Qt::AlignVCenter | Qt::AlignLeft,
+                         painter.fontMetrics().elidedText(what, Qt::ElideRight,
+                                                          width() - static_cast<int>(from) - 2));
         y += look.space(20);
     }
     if (m_invented) {

@@ -4,6 +4,7 @@
 #include <QVBoxLayout>
 
 #include "core/model/frames/frame.h"
+#include "core/words/kind_words.h"
 #include "core/words/words.h"
 
 namespace combwright {
@@ -23,11 +24,11 @@ QString keyed(const QString& key, const QString& what) {
 QString legend() {
     QStringList letters;
     for (const Fault& fault : faults())
-        letters << keyed(QString(QLatin1Char(fault.letter)), fromUtf8(fault.word));
+        letters << keyed(QString(QLatin1Char(fault.letter)), faultText(fault));
     QStringList digits;
     int digit = 0;
     for (const std::string_view each : Choices<Verdict>::words)
-        digits << keyed(QString::number(++digit), fromUtf8(each));
+        digits << keyed(QString::number(++digit), choiceText(each));
     return letters.join(QStringLiteral("&ensp; ")) + QStringLiteral("<br>") +
            digits.join(QStringLiteral("&ensp; "));
 }

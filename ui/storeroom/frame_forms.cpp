@@ -211,7 +211,7 @@ bool askToJudge(QWidget* parent, Session& session, Verdict verdict, const QStrin
     auto* to = form.choice(frameSay("Verdict"), "verdict");
     // By its digit, as at the bench.
     for (std::size_t n = 0; n < Choices<Verdict>::words.size(); ++n)
-        to->addItem(QStringLiteral("%1 %2").arg(n + 1).arg(fromUtf8(Choices<Verdict>::words[n])),
+        to->addItem(QStringLiteral("%1 %2").arg(n + 1).arg(choiceText(Choices<Verdict>::words[n])),
                     static_cast<int>(n));
     to->setCurrentIndex(static_cast<int>(verdict));
     auto* in = boxesLine(form, boxes);

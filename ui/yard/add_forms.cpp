@@ -97,7 +97,7 @@ std::optional<Id<Hive>> askForHive(QWidget* parent, Session& session, Id<Yard> y
                             formWord("deep D33, x, medium M33 9"), 50);
     auto* origin = form.choice(formWord("Colony"), "origin");
     origin->addItem(formWord("none yet"));
-    for (const std::string_view each : Choices<Origin>::words) origin->addItem(fromUtf8(each));
+    for (const std::string_view each : Choices<Origin>::words) origin->addItem(choiceText(each));
     origin->setCurrentIndex(1);
     auto* several = form.say(QStringLiteral(" "));
     several->setObjectName(QStringLiteral("several"));

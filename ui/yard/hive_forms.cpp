@@ -62,7 +62,8 @@ bool askToCloseHive(QWidget* parent, Session& session, const Hive& hive, Day on)
     if (colonyIn(session.read(), hive.id)) {
         ending = form.choice(handWord("The colony"), "ending");
         ending->addItem(handWord("ended; how is not known"));
-        for (const std::string_view each : Choices<Ending>::words) ending->addItem(fromUtf8(each));
+        for (const std::string_view each : Choices<Ending>::words)
+            ending->addItem(choiceText(each));
     }
     QComboBox* to = nullptr;
     QComboBox* onto = nullptr;
@@ -106,7 +107,7 @@ bool askToHoldBack(QWidget* parent, Session& session, const HeldThing& thing, Da
     SmallForm form(parent, session, handWord("Hold %1 back").arg(thing.name));
     form.ofDay(on);
     auto* reason = form.choice(handWord("Why"), "reason");
-    for (const std::string_view each : Choices<HoldWhy>::words) reason->addItem(fromUtf8(each));
+    for (const std::string_view each : Choices<HoldWhy>::words) reason->addItem(choiceText(each));
     auto* note = form.line(handWord("Note"), "note", handWord("may stay empty"));
     form.say(handWord("It is not pulled, extracted or passed on until the hold is lifted."));
     form.onAccept([&] {

@@ -27,10 +27,10 @@ void sayColourOfYear(SmallForm& form, const Session& session, QLineEdit* year, D
         const int typed = year->text().trimmed().toInt(&whole);
         if (!whole || typed < 1000 || typed > 9999) return form.sayAgain(words, {});
         const QString colour = fromUtf8(marksQueensOf(session.read(), typed, on));
-        form.sayAgain(
-            words,
-            queenDotHtml(colour, TextSize::Body, session.look()) +
-                queenWord("Queens of %1 are marked %2.").arg(typed).arg(colour.toHtmlEscaped()));
+        form.sayAgain(words, queenDotHtml(colour, TextSize::Body, session.look()) +
+                                 queenWord("Queens of %1 are marked %2.")
+                                     .arg(typed)
+                                     .arg(choiceText(colour.toStdString()).toHtmlEscaped()));
     };
     QObject::connect(year, &QLineEdit::textChanged, &form, fit);
     fit();

@@ -50,7 +50,7 @@ template <class Choice>
 TableRow oneOf(const char* field, const std::optional<Choice>& answer) {
     QStringList ticks;
     for (std::size_t i = 0; i < Choices<Choice>::words.size(); ++i)
-        ticks << ticked(fromUtf8(Choices<Choice>::words[i]),
+        ticks << ticked(choiceText(Choices<Choice>::words[i]),
                         answer && static_cast<std::size_t>(*answer) == i);
     return questionRow(field, ticks);
 }

@@ -196,8 +196,7 @@ QString whereText(DueWhere where) {
 }
 
 QString ruleText(DueRule rule) {
-    return QCoreApplication::translate(
-        "words", Choices<DueRule>::words[static_cast<std::size_t>(rule)].data());
+    return choiceText(Choices<DueRule>::words[static_cast<std::size_t>(rule)]);
 }
 
 QString dueDoText(const DueItem& item) {

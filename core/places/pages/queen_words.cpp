@@ -19,14 +19,14 @@ QString queenText(const Queen& queen, const std::string& colour) {
     if (queen.marked == true && !colour.empty())
         // A disc or a dot is there; whether it has her year's colour nobody wrote down.
         parts << (queen.colour.empty() ? queenSay("marked, %1 by her year") : queenSay("marked %1"))
-                     .arg(fromUtf8(colour));
+                     .arg(choiceText(colour));
     else if (queen.marked == true)
         parts << queenSay("marked");
     else if (queen.marked == false)
         parts << (colour.empty() ? queenSay("not marked")
-                                 : queenSay("not marked (%1 by her year)").arg(fromUtf8(colour)));
+                                 : queenSay("not marked (%1 by her year)").arg(choiceText(colour)));
     else if (!colour.empty())
-        parts << queenSay("%1 by her year").arg(fromUtf8(colour));
+        parts << queenSay("%1 by her year").arg(choiceText(colour));
     parts << (queen.reared ? queenSay("of %1").arg(queen.reared->value())
                            : queenSay("year not known"));
     if (queen.from != QueenFrom::NotKnown) parts << choiceText(word(queen.from));
@@ -42,11 +42,11 @@ QString queenHeadText(const Queen& queen, const std::string& colour) {
     if (!queen.reared) parts << queenSay("year not known");
     // A colour she does not wear is only what her year would give her.
     if (queen.marked == true) {
-        if (!colour.empty()) parts << fromUtf8(colour);
+        if (!colour.empty()) parts << choiceText(colour);
         parts << queenSay("marked");
     } else {
         if (queen.marked == false) parts << queenSay("not marked");
-        if (!colour.empty()) parts << queenSay("%1 by her year").arg(fromUtf8(colour));
+        if (!colour.empty()) parts << queenSay("%1 by her year").arg(choiceText(colour));
     }
     if (queen.clipped == true) parts << queenSay("clipped");
     return parts.join(QStringLiteral(", "));

@@ -16,7 +16,7 @@ QString storeWord(const char* text) { return QCoreApplication::translate("storer
 }  // namespace
 
 QString itemText(EquipmentItem item) {
-    return fromUtf8(Choices<EquipmentItem>::words[static_cast<std::size_t>(item)]);
+    return choiceText(Choices<EquipmentItem>::words[static_cast<std::size_t>(item)]);
 }
 
 QString itemText(EquipmentItem item, const std::string& name,

@@ -108,7 +108,7 @@ void addMaterials(Page& page, const KindNames& names, const WinterTodo& todo) {
 }
 
 QString holdReason(HoldWhy why) {
-    return fromUtf8(Choices<HoldWhy>::words[static_cast<std::size_t>(why)]);
+    return choiceText(Choices<HoldWhy>::words[static_cast<std::size_t>(why)]);
 }
 
 void addHeld(Page& page, const WinterTodo& todo) {

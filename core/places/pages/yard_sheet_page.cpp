@@ -120,10 +120,10 @@ QString shortMindText(const Mind& mind, Day forDay) {
 QString queenShort(const HeadedColony& lives) {
     if (!lives.queen)
         return lives.lastLeft && !lives.waiting ? sheetWord("none known") : QStringLiteral("?");
-    if (!lives.queen->reared) return fromUtf8(lives.colour);
+    if (!lives.queen->reared) return choiceText(lives.colour);
     const QString year =
         QStringLiteral("’%1").arg(lives.queen->reared->value() % 100, 2, 10, QLatin1Char('0'));
-    return lives.colour.empty() ? year : year + QLatin1Char(' ') + fromUtf8(lives.colour);
+    return lives.colour.empty() ? year : year + QLatin1Char(' ') + choiceText(lives.colour);
 }
 
 /// Marked, with the dot one looks for; a colour that is only her year's is on no queen.

@@ -203,7 +203,8 @@ QString boxCountsText(const std::vector<BoxCount>& counts) {
             if (count.faults.find(fault.letter) != std::string::npos) kinds << faultText(fault);
         parts << QStringLiteral("%1 %2")
                      .arg(count.frames.value())
-                     .arg(kinds.join(QStringLiteral(", ")));
+                     .arg(kinds.join(QStringLiteral(", ")))
+                     .trimmed();
     }
     return parts.join(QStringLiteral(", "));
 }

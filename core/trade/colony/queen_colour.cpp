@@ -6,6 +6,7 @@
 namespace combwright {
 
 std::string_view queenColour(int year) {
+    // said: choices
     static constexpr std::array<std::string_view, 5> colours{"white", "yellow", "red", "green",
                                                              "blue"};
     if (year < 1) return {};

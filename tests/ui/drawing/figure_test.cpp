@@ -30,6 +30,24 @@ int rightmostInk(const FigureText& figure, const FigureColumns& columns) {
 
 }  // namespace
 
+TEST(FigureTest, ReadsTheSameInALanguageReadFromTheRight) {
+    const FigureText figure{"171.6", "kg", 'w'};
+    const auto painted = [&](Qt::LayoutDirection direction) {
+        QImage image(240, 40, QImage::Format_RGB32);
+        image.fill(Qt::white);
+        QPainter painter(&image);
+        painter.setLayoutDirection(direction);
+        paintFigure(painter, QPointF(10, 26), figure, measureFigures({figure}, {}, figureLook()),
+                    {}, figureLook());
+        return image;
+    };
+    EXPECT_EQ(painted(Qt::RightToLeft), painted(Qt::LeftToRight));
+    // It is the letters that are the same, not the paper that is empty.
+    QImage paper(240, 40, QImage::Format_RGB32);
+    paper.fill(Qt::white);
+    EXPECT_NE(painted(Qt::LeftToRight), paper);
+}
+
 TEST(FigureTest, RunsAreFigureUnitAndRaisedLetter) {
     const TextLine line = figureRuns({"12.4", "kg", 'w'});
     EXPECT_EQ(plainText(line), QStringLiteral("12.4\u2009kg\u2009w"));
