@@ -15,6 +15,7 @@
 
 namespace combwright {
 
+class Finder;
 class HeatLine;
 class NoticeBar;
 class StartPage;
@@ -30,6 +31,10 @@ class MainWindow : public QMainWindow {
     const std::vector<Place*>& places() const { return m_places; }
     Place* current() const;
     void goTo(int index);
+    void goFor(const GoTo& where);
+    Finder& finder() { return *m_finder; }
+    /// Under the head, on the screen: where the box that finds anything lies.
+    QRect findRoom() const;
     FileWays& files() { return *m_files; }
     HeatLine& heat() { return *m_heat; }
     /// Keeps what is half typed and the copy, as closing does, but asks nothing: the machine is
@@ -37,6 +42,9 @@ class MainWindow : public QMainWindow {
     void endQuietly();
     /// Shown, unfolded and above the others.
     void comeForward();
+
+  Q_SIGNALS:
+    void wentTo(int index);  ///< that place came to the front
 
   protected:
     void closeEvent(QCloseEvent* event) override;
@@ -54,7 +62,6 @@ class MainWindow : public QMainWindow {
     void showSeason();
     /// Today, unless something half typed waits elsewhere.
     void goFirst();
-    void goFor(const GoTo& where);
     void showTitle();
     void keepTyped();
     void addFileKeys();
@@ -66,6 +73,7 @@ class MainWindow : public QMainWindow {
 
     Session& m_session;
     FileWays* m_files;
+    Finder* m_finder;
     NoticeBar* m_notice;
     HeatLine* m_heat;  ///< what is on heat, in every place
     Rail* m_rail;
