@@ -77,7 +77,7 @@ TEST_F(FindBoxTest, EscapeLeavesTheHalfTypedLineAsItWas) {
     press(Qt::Key_Down);
     press(Qt::Key_Escape);
     EXPECT_EQ(box(), nullptr);
-    EXPECT_EQ(focus(), field);
+    ASSERT_EQ(focus(), field);
     EXPECT_EQ(field->text(), QStringLiteral("e b6 hal"));
     EXPECT_EQ(field->cursorPosition(), 8);
     EXPECT_EQ(session.season().history().size(), steps) << "nothing was kept";
