@@ -1,11 +1,15 @@
 #include "app/desktop/pictures.h"
 
 #include <QDir>
+#include <QLineEdit>
+#include <QPainter>
 #include <QTextStream>
 
 #include "ui/honey_room/honey_room_place.h"
 #include "ui/look/style.h"
 #include "ui/season_book/season_book_place.h"
+#include "ui/shell/find_box.h"
+#include "ui/shell/finder.h"
 #include "ui/yard/yard_place.h"
 
 namespace combwright::desktop {
@@ -16,6 +20,21 @@ bool grab(MainWindow& window, const QString& path) {
     const bool written = window.grab().save(path);
     QTextStream(written ? stdout : stderr) << (written ? "" : "could not write ") << path << '\n';
     return written;
+}
+
+/// The box that finds anything lies over the window as one of its own: both in one picture.
+bool grabFinding(MainWindow& window, const QString& typed, const QString& path) {
+    Finder& finder = window.finder();
+    finder.open();
+    finder.keeper().settle();
+    FindBox* box = finder.box();
+    if (!box) return false;
+    if (auto* field = box->findChild<QLineEdit*>()) field->setText(typed);
+    QApplication::processEvents();
+    QPixmap both = window.grab();
+    QPainter(&both).drawPixmap(window.mapFromGlobal(box->pos()), box->grab());
+    box->close();
+    return both.save(path);
 }
 
 QString fileName(const Place& place) {
@@ -64,6 +83,15 @@ int writePictures(QApplication& application, MainWindow& window, Session& sessio
                         all;
                 }
                 yard->openPage(Qt::Key_Escape);
+                for (const auto& [typed, named] :
+                     {std::pair{"", "find-empty"}, std::pair{"h1", "find"},
+                      std::pair{"9 jun", "find-day"}})
+                    all =
+                        grabFinding(window, QLatin1String(typed),
+                                    directory.filePath(QStringLiteral("%1%2.png")
+                                                           .arg(QLatin1String(named),
+                                                                QLatin1String(variant.suffix)))) &&
+                        all;
             }
             if (auto* book = qobject_cast<SeasonBookPlace*>(&place)) {
                 for (const auto& [page, word] :

@@ -49,6 +49,14 @@ std::vector<std::pair<GoTo::Page, QString>> HoneyRoomPlace::pages() const {
     return all;
 }
 
+std::vector<PlacePage> HoneyRoomPlace::pagesToGo() const {
+    std::vector<PlacePage> all;
+    for (const PageSlot& each : m_slots)
+        all.push_back({each.word, GoTo{.where = DueWhere::HoneyRoom, .page = each.opens},
+                       each.page ? static_cast<const QWidget*>(each.page) : m_extract});
+    return all;
+}
+
 RoomPage* HoneyRoomPlace::page() const {
     const int index = m_pages->currentIndex();
     return index < 0 || index >= static_cast<int>(m_slots.size())

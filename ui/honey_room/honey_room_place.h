@@ -57,6 +57,7 @@ class HoneyRoomPlace : public Place {
     void openPage(GoTo::Page opens);
     /// All of them with their words, in the order of the row.
     std::vector<std::pair<GoTo::Page, QString>> pages() const;
+    std::vector<PlacePage> pagesToGo() const;
     /// The one shown; none while it is the day's extracting.
     RoomPage* page() const;
 

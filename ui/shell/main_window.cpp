@@ -31,6 +31,7 @@
 #include "ui/pull/pull_place.h"
 #include "ui/season_book/season_book_place.h"
 #include "ui/shell/explain_dialog.h"
+#include "ui/shell/finder.h"
 #include "ui/shell/heat_line.h"
 #include "ui/shell/language_choice.h"
 #include "ui/shell/notice_bar.h"
@@ -106,6 +107,8 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
     connect(m_countLater, &QTimer::timeout, this, &MainWindow::countWaiting);
     connect(&session, &Session::changed, this, [this] { m_countLater->start(); });
     addFileKeys();
+    m_finder = new Finder(*this, session);
+    addKey(tr("Find anything"), QKeySequence(Qt::CTRL | Qt::Key_K), [this] { m_finder->open(); });
 
     addKey(tr("Take back"), QKeySequence::Undo, [this] {
         Place* place = current();
@@ -218,6 +221,7 @@ void MainWindow::goTo(int index) {
     showHead();
     countWaiting();
     place->setFocus(Qt::OtherFocusReason);
+    Q_EMIT wentTo(index);
 }
 
 void MainWindow::countWaiting() {
@@ -341,6 +345,13 @@ void MainWindow::goFor(const GoTo& where) {
         m_places[i]->goFor(where);
         return;
     }
+}
+
+QRect MainWindow::findRoom() const {
+    const int edge = m_session.look().space(12);
+    const QRect below(m_head->mapToGlobal(QPoint(edge, m_head->height())),
+                      m_foot->mapToGlobal(QPoint(m_foot->width() - edge, 0)));
+    return below;
 }
 
 void MainWindow::print() {

@@ -15,6 +15,7 @@
 
 namespace combwright {
 
+class Finder;
 class HeatLine;
 class NoticeBar;
 class StartPage;
@@ -31,6 +32,10 @@ class MainWindow : public QMainWindow {
     const std::vector<Place*>& places() const { return m_places; }
     Place* current() const;
     void goTo(int index);
+    void goFor(const GoTo& where);
+    Finder& finder() { return *m_finder; }
+    /// Under the head, on the screen: where the box that finds anything lies.
+    QRect findRoom() const;
     FileWays& files() { return *m_files; }
     TimeWays& time() { return *m_time; }
     HeatLine& heat() { return *m_heat; }
@@ -39,6 +44,9 @@ class MainWindow : public QMainWindow {
     void endQuietly();
     /// Shown, unfolded and above the others.
     void comeForward();
+
+  Q_SIGNALS:
+    void wentTo(int index);  ///< that place came to the front
 
   protected:
     void closeEvent(QCloseEvent* event) override;
@@ -56,7 +64,6 @@ class MainWindow : public QMainWindow {
     void showSeason();
     /// Today, unless something half typed waits elsewhere.
     void goFirst();
-    void goFor(const GoTo& where);
     void showTitle();
     void keepTyped();
     /// Whether it may end: a pot on heat is asked about first.
@@ -72,6 +79,7 @@ class MainWindow : public QMainWindow {
     Session& m_session;
     FileWays* m_files;
     TimeWays* m_time;
+    Finder* m_finder;
     NoticeBar* m_notice;
     HeatLine* m_heat;  ///< what is on heat, in every place
     Rail* m_rail;

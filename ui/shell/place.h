@@ -51,6 +51,13 @@ struct GoTo {
     Page page = Page::Board;
 };
 
+/// A page of a place, for who is sent there by its word.
+struct PlacePage {
+    QString word;
+    GoTo where;
+    const QWidget* shows = nullptr;  ///< what stands on it; none where that is made when opened
+};
+
 class Place : public QWidget {
     Q_OBJECT
 

@@ -183,6 +183,7 @@ void Rail::paintEvent(QPaintEvent*) {
                                {"Ctrl+E", tr("explain figures")},
                                {"Ctrl+U",
                                 shownUnits() == Units::Metric ? tr("pounds") : tr("kilograms")},
+                               {"Ctrl+K", tr("find anything")},
                                {"F1", tr("about this place")},
                                {"Ctrl+Z", tr("take back")}}
             : std::vector<Key>{{"Ctrl+N", tr("new season file")},

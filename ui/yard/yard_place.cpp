@@ -243,6 +243,13 @@ void YardPlace::goFor(const GoTo& where) {
     }
 }
 
+std::vector<PlacePage> YardPlace::pagesToGo() const {
+    return {{tr("Stacks"), GoTo{}, m_board},
+            {tr("Sheet"), GoTo{.sheet = true}, m_sheet},
+            {tr("Health"), GoTo{.page = GoTo::Page::Health}, m_health},
+            {tr("Stores"), GoTo{.page = GoTo::Page::Stores}, m_stores}};
+}
+
 bool YardPlace::resumes(const QString& sheet, const QString&) const {
     return sheet.startsWith(QLatin1String("yard-sheet "));
 }
