@@ -192,10 +192,29 @@ bool MergePlanner::belongsToTwin(const RecordType& type, const Row& row) const {
     return false;
 }
 
+/// A box nobody marked says nothing of which one it is: two such are one only where what stands
+/// with it is, for instance the hive it was put on.
+bool MergePlanner::isOneOfMany(const RecordType& type, const NewRow& row) const {
+    const Fields& fields = type.fields();
+    const auto mark = std::find_if(fields.begin(), fields.end(),
+                                   [](const FieldInfo& field) { return field.name == "mark"; });
+    if (mark == fields.end()) return false;
+    if (!isBlank(row.row[static_cast<std::size_t>(mark - fields.begin())])) return false;
+    for (const RecordType& other : recordTypes())
+        for (const FieldInfo& field : other.fields()) {
+            if (field.kind != Kind::Reference || field.refersTo != type.table) continue;
+            for (const Row& with : m_sides.theirs.rows(other.table, other.fields(),
+                                                       {Match{field.name, Value{row.theirs}}}))
+                if (belongsToTwin(other, translated(other, with))) return false;
+        }
+    return true;
+}
+
 /// The row here that says the same, or is about the same and the only one on either side.
 std::optional<std::int64_t> MergePlanner::twin(const RecordType& type, const NewRow& row,
                                                const std::vector<NewRow>& rows,
                                                std::map<std::int64_t, Row>& candidates) const {
+    if (isOneOfMany(type, row)) return std::nullopt;
     for (const auto& [id, candidate] : candidates)
         if (std::equal(candidate.begin() + 1, candidate.end(), row.row.begin() + 1)) return id;
     const auto key = sameKey(type, row.row);

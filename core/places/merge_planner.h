@@ -48,6 +48,7 @@ class MergePlanner {
     std::optional<std::int64_t> twin(const RecordType& type, const NewRow& row,
                                      const std::vector<NewRow>& rows,
                                      std::map<std::int64_t, Row>& candidates) const;
+    bool isOneOfMany(const RecordType& type, const NewRow& row) const;
     bool belongsToTwin(const RecordType& type, const Row& row) const;
     void planOld(const RecordType& type, std::int64_t theirs);
     /// Puts one row together of two; `base` is what both had, or nothing.

@@ -2,6 +2,805 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de" sourcelanguage="en">
 <context>
+    <name>account</name>
+    <message numerus="yes">
+        <source>not weighed</source>
+        <translation type="unfinished">
+            <numerusform>nicht gewogen</numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>raw</source>
+        <translation type="unfinished">
+            <numerusform>roh</numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of them not weighed</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>lost in the melt</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 % of it came out clean</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>honey, water and dirt, of batches weighed in and out</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>clean blocks</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>bought or of before</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>poured into candles</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>sold as blocks</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>given away</source>
+        <translation type="unfinished">
+            <numerusform>verschenkt</numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>traded for foundation</source>
+        <translation type="unfinished">
+            <numerusform>gegen Mittelwände getauscht</numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>melted again</source>
+        <translation type="unfinished">
+            <numerusform>neu eingeschmolzen</numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>lost</source>
+        <translation type="unfinished">
+            <numerusform>verloren</numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>block %1</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n given</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n kept</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n broken</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n came back</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sold without a price</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 each</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>honey in bulk</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 given</source>
+        <translation type="unfinished">
+            <numerusform>%1 verschenkt</numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 kept</source>
+        <translation type="unfinished">
+            <numerusform>%1 behalten</numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 spilled</source>
+        <translation type="unfinished">
+            <numerusform>%1 verschüttet</numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>takings %1</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>melted</source>
+        <translation type="unfinished">
+            <numerusform>eingeschmolzen</numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>burnt</source>
+        <translation type="unfinished">
+            <numerusform>verbrannt</numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>sold</source>
+        <translation type="unfinished">
+            <numerusform>verkauft</numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>found missing</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>boxes gone</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>in the shed on %1</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n in repair</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lent</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Wax</source>
+        <translation type="unfinished">
+            <numerusform>Wachs</numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>No wax is written down for this year.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>in blocks on %1</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>what was there and came less what went</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>More went out than there was: a block is not written down.</source>
+        <translation type="unfinished">
+            <numerusform>Es ging mehr weg, als da war: ein Block ist nicht aufgeschrieben.</numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>of the honey</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>clean blocks of the year to its honey</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Candles poured</source>
+        <translation type="unfinished">
+            <numerusform>Kerzen gegossen</numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n seconds</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n failed, back to the pot</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>No candle was poured.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>all</source>
+        <translation type="unfinished">
+            <numerusform>alle</numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Out of the door</source>
+        <translation type="unfinished">
+            <numerusform>Aus dem Haus</numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Nothing went out by what is written down.</source>
+        <translation type="unfinished">
+            <numerusform>Nach dem, was aufgeschrieben ist, ging nichts hinaus.</numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>takings</source>
+        <translation type="unfinished">
+            <numerusform>Einnahmen</numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sold and no price written down: not in it</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Comb, boxes and equipment</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>No comb or box went, and no stock was taken.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 %</source>
+        <translation type="unfinished">
+            <numerusform>%1 %</numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>from %1</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>why is not known</source>
+        <translation type="unfinished">
+            <numerusform>warum, ist nicht bekannt</numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>with %1</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 and %n more</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>made by splits</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>swarms hived</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>packages</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>nuclei</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>overwintered, written down since</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>came, from where is not known</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>lost, why is not known</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>united</source>
+        <translation type="unfinished">
+            <numerusform>vereinigt</numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>lost: winter loss</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>lost: queenless</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>lost: absconded</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>lost: destroyed for disease</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>lost: other</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>found dead, its end is not written down</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The winter since %1</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The winter from %1 to %2</source>
+        <translation type="unfinished">
+            <numerusform>Der Winter von %1 bis %2: {1 ?} {2?}</numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>up to %1</source>
+        <translation type="unfinished">
+            <numerusform>bis %1</numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>no colony was written down at its start, so no loss can be told</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 of %2</source>
+        <translation type="unfinished">
+            <numerusform>%1 von %2</numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>of all colonies together</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>mean of the yards</source>
+        <translation type="unfinished">
+            <numerusform>Mittel der Stände</numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>sold or united meanwhile, counted neither way</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Colonies through the year</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The account begins on 1 May.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>No colony is written down for this year.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>on 1 May</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>into winter</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>on %1</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Winter begins on %1 here; what ends after it is the winter&apos;s.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Winter losses</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>No winter before or after %1 is written down yet.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>At risk is what lived when the winter began and was neither sold nor united. Of all together: dead ÷ at risk, which large yards decide. The mean of the yards counts each yard&apos;s own share alike. A survey&apos;s average loss is the mean over many keepers, so only the first of the two goes beside its total.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>run %1</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>the whole year</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>from paper: %1</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>in %n runs</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>in %n runs; paper says %1 beside it</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>noted from paper, %n notes</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Honey year by year</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>No run and no crop is written down yet.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>What paper says is shown beside what the runs brought and never added to it: which of it counts the book of that year tells, hive by hive.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Colonies year by year</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>No colony is written down yet.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>the winter before took %1 of %2: %3 % of all, %4 % as the mean of the yards</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>lost in the winter before</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n came</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lost</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation type="unfinished">%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation type="unfinished">%1 (%2)</translation>
+    </message>
+    <message>
+        <source>Colonies: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wax: %1 raw, nothing cast of it yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wax: %1 of clean blocks, %2 % of the honey.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wax: %1 of clean blocks.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wax: %1 raw; %2 of clean blocks, %3 % of the honey.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wax: %1 raw; %2 of clean blocks.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what</source>
+        <translation type="unfinished">was</translation>
+    </message>
+    <message>
+        <source>how much</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>which, and how</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation type="unfinished">Tag</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation type="unfinished">Notiz</translation>
+    </message>
+    <message>
+        <source>line</source>
+        <translation type="unfinished">Zeile</translation>
+    </message>
+    <message>
+        <source>figure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>unit</source>
+        <translation type="unfinished">Einheit</translation>
+    </message>
+    <message>
+        <source>how known</source>
+        <translation type="unfinished">woher bekannt</translation>
+    </message>
+</context>
+<context>
     <name>add_forms</name>
     <message>
         <source>No kind of box is called &quot;%1&quot;. It may be: %2.</source>
@@ -392,6 +1191,29 @@
     </message>
 </context>
 <context>
+    <name>binder</name>
+    <message>
+        <source>Season binder %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>of</source>
+        <translation type="unfinished">von</translation>
+    </message>
+    <message>
+        <source>begins on page</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Everything as it is recorded today; the season file holds what stands behind each figure. Unknown stays unknown.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>board_deeds</name>
     <message>
         <source>the %1 without a mark</source>
@@ -582,10 +1404,6 @@
         <translation>Zurück in den Topf</translation>
     </message>
     <message>
-        <source>sprues and failed ones; may stay empty</source>
-        <translation>Angüsse und Misslungene; darf leer bleiben</translation>
-    </message>
-    <message>
         <source>Poured at</source>
         <translation>Gegossen bei</translation>
     </message>
@@ -648,10 +1466,6 @@
     <message>
         <source>Broke on the way</source>
         <translation>Unterwegs zerbrochen</translation>
-    </message>
-    <message>
-        <source>On the label: trim the wick to 6 mm, never leave it burning, on a plate, away from children and animals.</source>
-        <translation>Aufs Etikett: Docht auf 6 mm kürzen, nie unbeaufsichtigt brennen lassen, auf einen Teller, fern von Kindern und Tieren.</translation>
     </message>
     <message>
         <source>It sets until %1: taken out earlier it tears.</source>
@@ -801,6 +1615,14 @@
         <source>Pours that evening</source>
         <translation>Güsse an dem Abend</translation>
     </message>
+    <message>
+        <source>50 g of sprues and failed ones</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On the label: trim the wick to %1, never leave it burning, on a plate, away from children and animals.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>candle_plan</name>
@@ -885,10 +1707,6 @@
         <translation>%1: alle gelingen</translation>
     </message>
     <message>
-        <source>; for all of them %1 cavities more</source>
-        <translation>; für alle %1 Nester mehr</translation>
-    </message>
-    <message>
         <source>; no evening is left to pour on</source>
         <translation>; kein Abend zum Gießen übrig</translation>
     </message>
@@ -915,10 +1733,6 @@
     <message>
         <source>good / failed</source>
         <translation>gut / misslungen</translation>
-    </message>
-    <message>
-        <source> in %1</source>
-        <translation> in %1</translation>
     </message>
     <message>
         <source>in all</source>
@@ -987,6 +1801,321 @@
     <message>
         <source>No candles are wanted by a day.</source>
         <translation>Auf keinen Tag sind Kerzen gewünscht.</translation>
+    </message>
+    <message>
+        <source>; the moulds want one cavity more for all of them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>; the moulds want %1 cavities more for all of them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 in %2 pours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>printed %1</source>
+        <translation type="unfinished">gedruckt %1</translation>
+    </message>
+</context>
+<context>
+    <name>charts</name>
+    <message>
+        <source>%1: %2 on %3.</source>
+        <translation type="unfinished">%1: %2 auf %3. {1:?} {2 ?}</translation>
+    </message>
+    <message>
+        <source>%1: %2 on %3, %4 on %5, at most %6 on %7.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2, %3.</source>
+        <translation type="unfinished">%1: %2. {1 %2,?} {3.?}</translation>
+    </message>
+    <message>
+        <source>%1 in all; the table has every one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation type="unfinished">%1 %2</translation>
+    </message>
+    <message>
+        <source>printed %1</source>
+        <translation type="unfinished">gedruckt %1</translation>
+    </message>
+    <message>
+        <source>no yard known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no hive known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, no hive known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation type="unfinished">%1, %2</translation>
+    </message>
+    <message>
+        <source>%1: %2 on %3 (%4); %5 by then.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation type="unfinished">%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 in buckets, each day&apos;s</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 in buckets, added up</source>
+        <translation type="unfinished">%1 in Eimern, zusammengezählt</translation>
+    </message>
+    <message>
+        <source>line</source>
+        <translation type="unfinished">Zeile</translation>
+    </message>
+    <message>
+        <source>year</source>
+        <translation type="unfinished">Jahr</translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation type="unfinished">Tag</translation>
+    </message>
+    <message>
+        <source>lot</source>
+        <translation type="unfinished">Los</translation>
+    </message>
+    <message>
+        <source>yard</source>
+        <translation type="unfinished">Stand</translation>
+    </message>
+    <message>
+        <source>honey (%1)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>honey (g)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>how known</source>
+        <translation type="unfinished">woher bekannt</translation>
+    </message>
+    <message>
+        <source>added up (%1)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>added up (g)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Harvest timeline</source>
+        <translation type="unfinished">Zeitachse der Ernte</translation>
+    </message>
+    <message>
+        <source>No honey came in on a day that is known.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2 are on no day that is known, from paper or not shared out: not drawn.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, colony %2 there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>your line: %1 in 100</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>line of the table: %1 in 100</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>your line: %1 to %2 in 100</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>line of the table: %1 to %2 in 100</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>line to act at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>of the table</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>your own</source>
+        <translation type="unfinished">eigene</translation>
+    </message>
+    <message>
+        <source>%1 in %2 (%3) from %4 to %5.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 in %2 (%3) from %4, until when is not written down.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>treated: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation type="unfinished">%1 (%2)</translation>
+    </message>
+    <message>
+        <source>treated from %1 and on %2 more days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>treated from %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 sample without its bees has no rate and is not drawn.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 samples without their bees have no rate and are not drawn.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 counts on boards or drone brood are no rate on bees; they stand in the hives&apos; stories.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Brood</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stores</source>
+        <translation type="unfinished">Futter</translation>
+    </message>
+    <message>
+        <source>frames of brood</source>
+        <translation type="unfinished">Brutwaben</translation>
+    </message>
+    <message>
+        <source>frames of stores</source>
+        <translation type="unfinished">Futterwaben</translation>
+    </message>
+    <message>
+        <source>No frames of brood were written down in %1; on the yard sheet b7 says 7.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No frames of stores were written down in %1; on the yard sheet s4 says 4.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hive</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 on %2: %3 frames of brood, %4.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 on %2: %3 frames of stores, %4.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mites</source>
+        <translation type="unfinished">Milben</translation>
+    </message>
+    <message>
+        <source>mites in 100 bees</source>
+        <translation type="unfinished">Milben auf 100 Bienen</translation>
+    </message>
+    <message>
+        <source>No wash or roll was written down in %1; on the yard sheet w6/300 says 6 mites in 300 bees.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>until</source>
+        <translation type="unfinished">bis</translation>
+    </message>
+    <message>
+        <source>what</source>
+        <translation type="unfinished">was</translation>
+    </message>
+    <message>
+        <source>mites</source>
+        <translation type="unfinished">Milben</translation>
+    </message>
+    <message>
+        <source>bees</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in 100 bees</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at least</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 on %2: %3 of %4, %5; over the line.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 on %2: %3 of %4, %5.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2 in %3</source>
+        <translation type="unfinished">%1 in %3 {1 %2 ?}</translation>
+    </message>
+    <message>
+        <source>Weights</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, the whole hive</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No hive was weighed in %1. A luggage scale under each side is enough: both sides added.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 weighing of one side alone is no weight and is not drawn.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 weighings of one side alone are no weights and are not drawn.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>weight (%1)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>weight (g)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 on %2: the whole hive %3.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -2006,6 +3135,18 @@
         <source>--warm needs the warmth of the day, as 24 or 75 F</source>
         <translation>--warm braucht die Wärme des Tages, als 24 oder 75 F</translation>
     </message>
+    <message>
+        <source>and more</source>
+        <translation type="unfinished">und mehr</translation>
+    </message>
+    <message>
+        <source>--most takes a number from 1 to 1000.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is called or says that.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>colonies</name>
@@ -2487,6 +3628,21 @@
     <message>
         <source>the stand is closed</source>
         <translation>der Platz wird aufgelöst</translation>
+    </message>
+</context>
+<context>
+    <name>combwright::AccountPage</name>
+    <message>
+        <source>%1: %2, %3</source>
+        <translation type="unfinished">%1: %2, %3</translation>
+    </message>
+    <message>
+        <source>No record stands behind it. Esc goes back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl+E explains the figure; Esc goes back.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -3122,6 +4278,13 @@
     </message>
 </context>
 <context>
+    <name>combwright::BookWindow</name>
+    <message>
+        <source>Season book %1 · to compare</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>combwright::BoxLaidFlat</name>
     <message>
         <source>Box laid flat</source>
@@ -3191,6 +4354,13 @@
     <message>
         <source>%1: &quot;%2&quot; is not understood. Write %3.</source>
         <translation>%1: „%2“ wird nicht verstanden. Schreibweise: %3.</translation>
+    </message>
+</context>
+<context>
+    <name>combwright::ChartPane</name>
+    <message>
+        <source>%1 %2 as a table; T shows the chart</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -3918,10 +5088,6 @@
         <translation>was eine wiegt, weiß niemand</translation>
     </message>
     <message>
-        <source>%1 short: no evening to pour</source>
-        <translation>%1 fehlen: kein Abend zum Gießen</translation>
-    </message>
-    <message>
         <source>%1 short: one mould more</source>
         <translation>%1 fehlen: eine Gießform mehr</translation>
     </message>
@@ -4008,6 +5174,15 @@
     <message>
         <source>%1; last evening %2, finish</source>
         <translation>%1; letzter Abend %2, fertigstellen</translation>
+    </message>
+    <message>
+        <source>%1 short: no evening</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To the %1</source>
+        <comment>evenings</comment>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -4427,6 +5602,108 @@ in der Kiste</translation>
     <message>
         <source>Where shall ours be kept?</source>
         <translation>Wo soll die eigene Fassung liegen?</translation>
+    </message>
+    <message>
+        <source>A new folder for the whole season</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 files written to %2: every table, and the whole season as season.json.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which exported season?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Exported seasons (*.json);;All files (*)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 cannot be read: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The season was read in from %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>combwright::FindBox</name>
+    <message>
+        <source>Find anything</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A mark, a word, a day, something to do</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>↑ ↓ line   Tab next group   Enter goes there   Esc back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation type="unfinished">%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>combwright::Finder</name>
+    <message>
+        <source>a place you were in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl+%1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reading the season: %1 %. What is not read yet is not found yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ask for a mark (ML3, L27-3-1), a word of a note, a buyer, a day (9 jun, last tuesday), a place, a page or something to do.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is called or says that. Each word is taken as the beginning of one; fewer words find more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lately</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Places and pages</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To do</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Help</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the yard as it stood that day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 · more with another word</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is no longer there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation type="unfinished">%1 · %2</translation>
     </message>
 </context>
 <context>
@@ -5121,16 +6398,103 @@ in der Kiste</translation>
         <translation>Ich bin da</translation>
     </message>
     <message>
-        <source>☐ off</source>
-        <translation>☐ aus</translation>
-    </message>
-    <message>
         <source>☐ off   O</source>
         <translation>☐ aus   O</translation>
     </message>
     <message>
         <source>%1 is off</source>
         <translation>%1 ist aus</translation>
+    </message>
+    <message>
+        <source>on since %1 at %2,</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;I am here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>☐ &amp;off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>More than one pot is on: Tab to the one that is off, Enter ticks it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>combwright::HistoryDialog</name>
+    <message>
+        <source>History and copies</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was written down, newest first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Days, and under each its steps</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>kept</source>
+        <translation type="unfinished">behalten</translation>
+    </message>
+    <message>
+        <source>what</source>
+        <translation type="unfinished">was</translation>
+    </message>
+    <message>
+        <source>As it stood then</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What changed since…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Print the history…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plan a what-if…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Compare or adopt a what-if…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take in another copy…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on a day nobody knows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>(taken back) %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing was written down yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The end of %1, after step %2. Right shows its steps.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Step %1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It was taken back and does not stand.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why: %1.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -6159,6 +7523,140 @@ für Ladung %2</translation>
         <source>Gate open</source>
         <translation>Hahn offen</translation>
     </message>
+    <message>
+        <source>Pages of the honey room</source>
+        <translation type="unfinished">Seiten des Schleuderraums</translation>
+    </message>
+</context>
+<context>
+    <name>combwright::ImportDialog</name>
+    <message>
+        <source>Import a table</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a table…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A table in CSV, as spreadsheets and hive scales write it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the table tells of</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It tells of:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Columns</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Asked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The rows, and what becomes of each</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep the good rows and save the refused ones as a table</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation type="unfinished">Behalten</translation>
+    </message>
+    <message>
+        <source>Which table?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tables (*.csv *.tsv *.txt);;All files (*)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 cannot be read: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tabs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>commas</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>semicolons</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>strokes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read as %1, parted by %2; the first row are headings.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read as %1, parted by %2; there are no headings.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Column %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>passed over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>year-month-day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>choose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 will be added, %2 already there, %3 refused, %4 asked. One step back takes all of it out again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where shall the refused rows be saved?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tables (*.csv)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 cannot be written: %2. Nothing was kept.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 rows of %2 were taken in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>combwright::ImportPreview</name>
+    <message>
+        <source>%1: %2</source>
+        <translation type="unfinished">%1: %2</translation>
+    </message>
+    <message>
+        <source>line</source>
+        <translation type="unfinished">Zeile</translation>
+    </message>
+    <message>
+        <source>what becomes of it</source>
+        <translation type="unfinished">was daraus wird</translation>
+    </message>
 </context>
 <context>
     <name>combwright::JarsPage</name>
@@ -7067,6 +8565,154 @@ auf dem Regal</translation>
         <source>Language</source>
         <translation>Sprache</translation>
     </message>
+    <message>
+        <source>%1: not now; it is done in %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: Enter does it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a place of the window</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl+%1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a page of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>anywhere</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation type="unfinished">%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation type="unfinished">%1 · %2</translation>
+    </message>
+    <message>
+        <source>Find anything</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>History and copies</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Import a table…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Write the whole season out…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Photos…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is due into your &amp;calendar…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;New season out of an exported one…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In and out</source>
+        <translation type="unfinished">Herein und hinaus</translation>
+    </message>
+    <message>
+        <source>%1 · %2 · Combwright</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A pot is on heat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1
+
+Once the program has ended its clock does not call any more. Wax is never left alone.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Let it call on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>End: somebody stays with the pot</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>combwright::MarkChartView</name>
+    <message>
+        <source>%1 %2; T shows it as a table</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>combwright::MergeDialog</name>
+    <message>
+        <source>Take in another copy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What only one copy changed is put together by itself. Where both say something, choose what holds. It becomes one step here, which can be taken back; the other copy stays as it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What both copies say, to be chosen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what</source>
+        <translation type="unfinished">was</translation>
+    </message>
+    <message>
+        <source>ours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the other&apos;s</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what holds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take it in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Print…</source>
+        <translation type="unfinished">Drucken…</translation>
+    </message>
+    <message>
+        <source>To be chosen: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What holds of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>choose…</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>combwright::MovedDialog</name>
@@ -7220,10 +8866,90 @@ auf dem Regal</translation>
     </message>
 </context>
 <context>
-    <name>combwright::PageWords</name>
+    <name>combwright::PhotosDialog</name>
     <message>
-        <source>Pages of the honey room</source>
-        <translation>Seiten des Schleuderraums</translation>
+        <source>Photos</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Photos, the newest day first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The next photo is of</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no yard</source>
+        <translation type="unfinished">kein Stand</translation>
+    </message>
+    <message>
+        <source>if it shows one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation type="unfinished">Tag</translation>
+    </message>
+    <message>
+        <source>Yard</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hive</source>
+        <translation type="unfinished">Stock</translation>
+    </message>
+    <message>
+        <source>Paper sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation type="unfinished">Notiz</translation>
+    </message>
+    <message>
+        <source>Attach photos…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take this one out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sheet %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation type="unfinished">%1: %2</translation>
+    </message>
+    <message>
+        <source>No photo yet. Attach one of the day, of a hive, or of the paper sheet that was written in the yard.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The picture of %1 is not in this file. Attach it again; its link stays.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 attached.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 attached. Not attached: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which photos?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pictures (*.jpg *.jpeg *.png *.webp *.tif *.tiff);;All files (*)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Taken out. Undo brings it back, picture and all.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -7954,6 +9680,18 @@ Am Tag selbst: Enter fragt nach der Klammer der gewählten Zarge und schlägt di
         <source>language</source>
         <translation>Sprache</translation>
     </message>
+    <message>
+        <source>In and out…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tables in, the whole season out (Ctrl+I)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>find anything</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>combwright::RailItem</name>
@@ -8335,10 +10073,6 @@ Am Tag selbst: Enter fragt nach der Klammer der gewählten Zarge und schlägt di
         <translation>Jahr daneben</translation>
     </message>
     <message>
-        <source>Harvest timeline</source>
-        <translation>Zeitachse der Ernte</translation>
-    </message>
-    <message>
         <source>Weigh boxes and buckets in the honey room (Ctrl+4): what each hive gave appears here as soon as there is a run. A crop noted from paper appears here too, marked as noted.</source>
         <translation>Zargen und Eimer im Schleuderraum wiegen (Strg+4): was jeder Stock gab, erscheint hier, sobald es eine Schleuderung gibt. Auch eine vom Papier übernommene Ernte erscheint hier, als solche bezeichnet.</translation>
     </message>
@@ -8455,14 +10189,6 @@ vom Papier übernommen</translation>
         <translation>Arzneimittel und Behandlungen</translation>
     </message>
     <message>
-        <source>The year in one sentence, the honey as it came in, what rates were reckoned with and what own runs gave, and who gave what. The year and the one beside it are chosen under the title. A letter behind each figure says how it is known; a share found by difference or by eye is hatched, honey whose hive nobody knows is dashed and keeps a line of its own, what is only noted from paper is an open bar. Where a run was changed after it was closed the summary says revised.
-
-Tab goes from block to block. In the timeline Left and Right go from run to run, T turns it into a table. Enter on a run or a row opens the records it is made of, Esc closes them. P prints the block one is at, E exports it as picture or table; Ctrl+P prints the harvest summary. 1 to 9 take what own runs say for the next season: nothing changes until then, and Ctrl+Z takes it back. Ctrl+E explains a figure. Honey is not for infants under 12 months.</source>
-        <translation>Das Jahr in einem Satz, der Honig, wie er hereinkam, womit gerechnet wurde und was eigene Schleuderungen ergaben, und wer was gab. Das Jahr und das daneben werden unter dem Titel gewählt. Ein Buchstabe hinter jeder Zahl sagt, woher sie bekannt ist; ein Anteil aus der Differenz oder nach Augenmaß ist schraffiert, Honig, dessen Stock niemand kennt, ist gestrichelt und behält eine eigene Zeile, nur vom Papier Übernommenes ist ein offener Balken. Wurde eine Schleuderung nach dem Abschluss geändert, sagt die Übersicht berichtigt.
-
-Tab geht von Block zu Block. In der Zeitachse gehen Links und Rechts von Schleuderung zu Schleuderung, T macht daraus eine Tabelle. Enter auf einer Schleuderung oder Zeile öffnet die Einträge, aus denen sie besteht, Esc schließt sie. P druckt den Block, in dem man steht, E gibt ihn als Bild oder Tabelle aus; Strg+P druckt die Ernteübersicht. 1 bis 9 nehmen, was eigene Schleuderungen sagen, für die nächste Saison: vorher ändert sich nichts, und Strg+Z nimmt es zurück. Strg+E erklärt eine Zahl. Honig ist nichts für Säuglinge unter 12 Monaten.</translation>
-    </message>
-    <message>
         <source>harvest-timeline-%1</source>
         <translation>ernte-zeitachse-%1</translation>
     </message>
@@ -8493,6 +10219,94 @@ Tab geht von Block zu Block. In der Zeitachse gehen Links und Rechts von Schleud
     <message>
         <source>%1 cannot be written: %2. Choose another place.</source>
         <translation>%1 lässt sich nicht schreiben: %2. Anderen Ort wählen.</translation>
+    </message>
+    <message>
+        <source>Pages of the season book</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Harvest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Colonies</source>
+        <translation type="unfinished">Völker</translation>
+    </message>
+    <message>
+        <source>Goods</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Years</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Honey by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hive</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>colony</source>
+        <translation type="unfinished">Volk</translation>
+    </message>
+    <message>
+        <source>queen</source>
+        <translation type="unfinished">Königin</translation>
+    </message>
+    <message>
+        <source>yard</source>
+        <translation type="unfinished">Stand</translation>
+    </message>
+    <message>
+        <source>honey-by-colony-%1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>honey-by-queen-%1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>honey-by-yard-%1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl+PgDn</source>
+        <translation type="unfinished">Ctrl+PgDn</translation>
+    </message>
+    <message>
+        <source>next page</source>
+        <translation type="unfinished">nächste Seite</translation>
+    </message>
+    <message>
+        <source>B</source>
+        <translation type="unfinished">B</translation>
+    </message>
+    <message>
+        <source>by …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>W</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>year beside</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>close</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The year in one sentence, the honey as it came in, what rates were reckoned with and what own runs gave, and who gave what. The year and the one beside it are chosen under the title. A letter behind each figure says how it is known; a share found by difference or by eye is hatched, honey whose hive nobody knows is dashed and keeps a line of its own, what is only noted from paper is an open bar. Where a run was changed after it was closed the summary says revised.
+
+Tab goes from block to block. In a chart Left and Right go along a line, Up and Down to another, Home and End to its ends; T turns it into a table. The box over the timeline draws it by run, lot, yard or hive, added up or each; Y lays one more year beside it. The box below chooses mites, weights, brood or stores; there Enter opens the hive&apos;s story. Enter on a run or a row opens the records it is made of, Esc closes them. B, or the box over the table, tells the honey by hive, by colony on whatever stand it was, by the queen who headed it, or by yard. Ctrl+Page Down and Ctrl+Page Up go on to the colonies of the year with what the winters took, to wax, candles, what went out of the door and equipment, and to the years below each other; Alt and the letter underlined in a word opens its page. W opens the year beside in a window of its own, to compare; it follows what is written and Esc closes it.
+
+P prints the block one is at, E exports it as picture or table; Ctrl+P prints the harvest summary. 1 to 9 take what own runs say for the next season: nothing changes until then, and Ctrl+Z takes it back. Ctrl+E explains a figure. Honey is not for infants under 12 months.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -8877,10 +10691,6 @@ Honigräume</translation>
         <translation>Eine Saisondatei enthält alle Stände, Stöcke, Zargen und allen Honig, Jahr für Jahr. Name und Ort sind frei zu wählen; sie ist eine gewöhnliche Datei auf dem eigenen Datenträger. Jede Zeile ist darin behalten, sobald sie geschrieben ist, darum muss nichts gespeichert werden, und Strg+Z nimmt alles davon zurück.</translation>
     </message>
     <message>
-        <source>Ctrl+N begins a new file: then comes the first yard, and its hives with the boxes that stand on them. Ctrl+O opens one that is there; so does dropping it on this window, or Enter on one of those opened lately. Delete takes one out of that list and leaves the file alone. Ctrl+W closes a season and comes back here.</source>
-        <translation>Strg+N beginnt eine neue Datei: dann kommen der erste Bienenstand und seine Stöcke mit den Zargen, die darauf stehen. Strg+O öffnet eine vorhandene; ebenso das Ziehen auf dieses Fenster oder Enter auf einer der zuletzt geöffneten. Entf nimmt eine aus dieser Liste und lässt die Datei in Ruhe. Strg+W schließt eine Saison und führt hierher zurück.</translation>
-    </message>
-    <message>
         <source>The sample season is invented, three years of it, to try everything on. It is thrown away when you leave it.</source>
         <translation>Die Beispielsaison ist erfunden, drei Jahre davon, um alles zu probieren. Beim Verlassen wird sie weggeworfen.</translation>
     </message>
@@ -8891,6 +10701,14 @@ Honigräume</translation>
     <message>
         <source>Tab goes from button to button, Enter presses one. Ctrl+U changes between kilograms and pounds, Ctrl and plus makes the text larger. Ctrl+Shift+L chooses the language.</source>
         <translation>Tab geht von Knopf zu Knopf, die Eingabetaste drückt einen. Strg+U wechselt zwischen Kilogramm und Pfund, Strg und Plus macht die Schrift größer. Strg+Umschalt+L wählt die Sprache.</translation>
+    </message>
+    <message>
+        <source>Ctrl+N begins a new file: then comes the first yard, and its hives with the boxes that stand on them. Ctrl+O opens one that is there; so does dropping it on this window, or Enter on one of those opened lately. Delete takes one out of that list and leaves the file alone. Ctrl+W closes a season and comes back here. Ctrl+I takes tables in, keeps photos and writes the whole season out; out of such a season a new file can be made.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In an open season Ctrl+H shows its history in words: from there the season as it stood on a day opens beside today&apos;s, what differs is printed, a what-if is planned, and what a helper wrote into a copy is taken in.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -9494,17 +11312,112 @@ Honigräume</translation>
     </message>
 </context>
 <context>
+    <name>combwright::TimeWays</name>
+    <message>
+        <source>today</source>
+        <translation type="unfinished">heute</translation>
+    </message>
+    <message>
+        <source>Plan a what-if</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A marked copy to plan in; the season stays as it is. What shall it be called?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where shall the what-if be?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Season files (*.combwright)</source>
+        <translation type="unfinished">Saisondateien (*.combwright)</translation>
+    </message>
+    <message>
+        <source>Season files (*.combwright);;All files (*)</source>
+        <translation type="unfinished">Saisondateien (*.combwright);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>That is the season that is open here. Choose a copy of it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which what-if?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Adopted, in %1 steps; each can be taken back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The what-if is dropped; the season was not touched.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which copy shall be taken in?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is taken in as step %2; Ctrl+Z takes it back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>combwright::Timeline</name>
     <message>
         <source>Harvest timeline as a table; T shows the chart</source>
         <translation>Zeitachse der Ernte als Tabelle; T zeigt das Bild</translation>
     </message>
+    <message>
+        <source>Harvest timeline</source>
+        <translation type="unfinished">Zeitachse der Ernte</translation>
+    </message>
+    <message>
+        <source>How the harvest is drawn</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by run, added up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by run, each</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by lot, added up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by lot, each</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by yard, added up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by yard, each</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by hive, added up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by hive, each</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>combwright::TimelineChart</name>
     <message>
-        <source>Harvest timeline; T shows it as a table</source>
-        <translation>Zeitachse der Ernte; T zeigt sie als Tabelle</translation>
+        <source>Harvest timeline; T shows it as a table, Y lays one more year beside it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation type="unfinished">%1: %2</translation>
     </message>
 </context>
 <context>
@@ -10268,6 +12181,34 @@ nach dem %1</translation>
         <source>table</source>
         <translation>Tabelle</translation>
     </message>
+    <message>
+        <source>%1 %2 m</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Moulds: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wick: %1.</source>
+        <translation type="unfinished">Docht: %1.</translation>
+    </message>
+    <message>
+        <source>mould</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 cavities</source>
+        <translation type="unfinished">%1 Nester</translation>
+    </message>
+    <message>
+        <source>wick</source>
+        <translation type="unfinished">Docht</translation>
+    </message>
+    <message>
+        <source>%1 m</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>combwright::WetsDialog</name>
@@ -10422,6 +12363,33 @@ nach dem %1</translation>
     <message>
         <source>%1 boxes are off, dry.</source>
         <translation>%1 Zargen sind ab, trocken.</translation>
+    </message>
+</context>
+<context>
+    <name>combwright::WhatIfDialog</name>
+    <message>
+        <source>All of it can be done in the season, step by step; each can be taken back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It cannot be adopted as it is. What does not go:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What differs between the season and the what-if</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Adopt it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drop the what-if</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Print…</source>
+        <translation type="unfinished">Drucken…</translation>
     </message>
 </context>
 <context>
@@ -10980,6 +12948,65 @@ ob sie reichen</translation>
         <source>Queens</source>
         <translation>Königinnen</translation>
     </message>
+    <message>
+        <source>Stacks</source>
+        <translation type="unfinished">Stapel</translation>
+    </message>
+    <message>
+        <source>Sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>combwright::YearCharts</name>
+    <message>
+        <source>Through the year</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is drawn through the year</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mites</source>
+        <translation type="unfinished">Milben</translation>
+    </message>
+    <message>
+        <source>Weights</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Brood</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stores</source>
+        <translation type="unfinished">Futter</translation>
+    </message>
+    <message>
+        <source>One more is in the table (T), or by Down.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 more are in the table (T), or by Down.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>weights-%1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>brood-%1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stores-%1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mites-%1</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>combwright::YearRibbonView</name>
@@ -11026,6 +13053,30 @@ ob sie reichen</translation>
         <source>%1 w</source>
         <translation>%1 w</translation>
     </message>
+    <message>
+        <source>Yard</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Queen</source>
+        <translation type="unfinished">Königin</translation>
+    </message>
+    <message>
+        <source>Colony</source>
+        <translation type="unfinished">Volk</translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <translation type="unfinished">%1: %2. {1;?} {2?}</translation>
+    </message>
+    <message>
+        <source>queen not written down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>colony not written down</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>combwright::YieldTable</name>
@@ -11071,6 +13122,33 @@ ob sie reichen</translation>
     <message>
         <source>Your own counts before what is published, from its day on: set-constant, set-mite-line and set-phase-day set it, unset-constant gives it up. What your label says of a medicine counts before any table.</source>
         <translation>Eigenes gilt vor Veröffentlichtem, von seinem Tag an: set-constant, set-mite-line und set-phase-day setzen es, unset-constant gibt es auf. Was das Etikett über ein Arzneimittel sagt, gilt vor jeder Tabelle.</translation>
+    </message>
+</context>
+<context>
+    <name>copies</name>
+    <message>
+        <source>As it stood on %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What-if of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What-if: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is %1 as it was recorded up to the end of %2, for reading only.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is a what-if, a copy of %1 to plan in since %2. What stands in it was planned, not done.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is the what-if “%3”, a copy of %1 to plan in since %2. What stands in it was planned, not done.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -13227,6 +15305,26 @@ ob sie reichen</translation>
         <source>source</source>
         <translation>Quelle</translation>
     </message>
+    <message>
+        <source>Hive not known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Colony of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Queen %1</source>
+        <translation type="unfinished">Königin %1</translation>
+    </message>
+    <message>
+        <source>Colony not written down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Queen not written down</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>extraction_sheet</name>
@@ -13653,6 +15751,53 @@ ob sie reichen</translation>
     </message>
 </context>
 <context>
+    <name>find</name>
+    <message>
+        <source>Yards and hives</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Queens</source>
+        <translation type="unfinished">Königinnen</translation>
+    </message>
+    <message>
+        <source>Boxes and frames</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Visits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Health</source>
+        <translation type="unfinished">Gesundheit</translation>
+    </message>
+    <message>
+        <source>Honey</source>
+        <translation type="unfinished">Honig</translation>
+    </message>
+    <message>
+        <source>Jars and sales</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wax and candles</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Storeroom</source>
+        <translation type="unfinished">Lager</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>last</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>fit</name>
     <message>
         <source>too narrow: bees glue it up</source>
@@ -13801,10 +15946,6 @@ ob sie reichen</translation>
         <translation>%1: „%2“ ist keine Temperatur. Grad schreiben, -18, oder leer lassen.</translation>
     </message>
     <message>
-        <source>%1: &quot;%2&quot; is no length. Write 225 mm or 8.9 in, or leave it empty.</source>
-        <translation>%1: „%2“ ist keine Länge. Schreibweisen: 225 mm oder 8.9 in, oder leer lassen.</translation>
-    </message>
-    <message>
         <source>%1: &quot;%2&quot; is no amount of money. Write 8.50, or leave it empty.</source>
         <translation>%1: „%2“ ist kein Geldbetrag. Schreibweise: 8.50, oder leer lassen.</translation>
     </message>
@@ -13815,6 +15956,14 @@ ob sie reichen</translation>
     <message>
         <source>%1: &quot;%2&quot; is not one box. Write one mark.</source>
         <translation>%1: „%2“ ist nicht eine einzelne Zarge. Ein Kennzeichen schreiben.</translation>
+    </message>
+    <message>
+        <source>%1: &quot;%2&quot; can be read in two ways, for three digits behind a point may be thousands. Write two digits behind it, or four.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: &quot;%2&quot; is no length. Write 225 mm, 8.9 in or 2 3/4 in, or leave it empty.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -15634,6 +17783,18 @@ ob sie reichen</translation>
         <source>month</source>
         <translation>Monat</translation>
     </message>
+    <message>
+        <source>Wax</source>
+        <translation type="unfinished">Wachs</translation>
+    </message>
+    <message>
+        <source>Propolis</source>
+        <translation type="unfinished">Propolis</translation>
+    </message>
+    <message>
+        <source>beside them %1 seconds, not for sale</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>goods_ahead</name>
@@ -16233,14 +18394,6 @@ ob sie reichen</translation>
         <translation>%1 je Stock mit Ertrag</translation>
     </message>
     <message>
-        <source>, %1 on 1 May</source>
-        <translation>, %1 am 1. Mai</translation>
-    </message>
-    <message>
-        <source>, %1 per hive on 1 May</source>
-        <translation>, %1 je Stock am 1. Mai</translation>
-    </message>
-    <message>
         <source>Hive</source>
         <translation>Stock</translation>
     </message>
@@ -16416,69 +18569,19 @@ ob sie reichen</translation>
         <source>printed %1</source>
         <translation>gedruckt %1</translation>
     </message>
-    <message>
+    <message numerus="yes">
         <source>No honey was written down in %1.</source>
-        <translation>In %1 wurde kein Honig aufgeschrieben.</translation>
+        <translation type="unfinished">
+            <numerusform>In %1 wurde kein Honig aufgeschrieben.</numerusform>
+            <numerusform></numerusform>
+        </translation>
     </message>
-    <message>
-        <source>In %1, %2 of %3 colonies gave %4 of honey</source>
-        <translation>In %1 gaben %2 von %3 Völkern %4 Honig</translation>
-    </message>
-    <message>
-        <source>In %1 there was %2 of honey, of no hive by name</source>
-        <translation>In %1 gab es %2 Honig, keinem Stock namentlich zugeordnet</translation>
-    </message>
-    <message>
-        <source>, %1 more than %2</source>
-        <translation>, %1 mehr als %2</translation>
-    </message>
-    <message>
-        <source>, %1 less than %2</source>
-        <translation>, %1 weniger als %2</translation>
-    </message>
-    <message>
-        <source>the year before</source>
-        <translation>das Jahr davor</translation>
-    </message>
-    <message>
-        <source>in %1</source>
-        <translation>dazu %1</translation>
-    </message>
-    <message>
-        <source>, in one run on %1</source>
-        <translation>, in einer Schleuderung am %1</translation>
-    </message>
-    <message>
-        <source>, in %1 runs from %2 to %3</source>
-        <translation>, in %1 Schleuderungen von %2 bis %3</translation>
-    </message>
-    <message>
-        <source>, all noted from paper</source>
-        <translation>, alles vom Papier übernommen</translation>
-    </message>
-    <message>
-        <source>, %1 of it noted from paper</source>
-        <translation>, davon %1 vom Papier übernommen</translation>
-    </message>
-    <message>
+    <message numerus="yes">
         <source>%1 of it has no hive yet.</source>
-        <translation>%1 davon hat noch keinen Stock.</translation>
-    </message>
-    <message>
-        <source>That is %1 (%2)</source>
-        <translation>Das sind %1 (%2)</translation>
-    </message>
-    <message>
-        <source>%1 %2 per producing hive</source>
-        <translation>%1 %2 je Stock mit Ertrag</translation>
-    </message>
-    <message>
-        <source> and %1 (%2)</source>
-        <translation> und %1 (%2)</translation>
-    </message>
-    <message>
-        <source>%1 %2 per hive standing on 1 May</source>
-        <translation>%1 %2 je Stock, der am 1. Mai stand</translation>
+        <translation type="unfinished">
+            <numerusform>%1 davon hat noch keinen Stock.</numerusform>
+            <numerusform></numerusform>
+        </translation>
     </message>
     <message>
         <source>Harvest summary %1</source>
@@ -16751,6 +18854,330 @@ ob sie reichen</translation>
     <message>
         <source>; why: %1</source>
         <translation>; warum: %1</translation>
+    </message>
+    <message>
+        <source>%1 on 1 May</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 per hive on 1 May</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 producing, %2 on 1 May</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 per producing hive, %2 per hive on 1 May</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Colony of %1, %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Queen %1, %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hive not known, %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>colony not written down, %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>queen not written down, %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>In %1, %2 of %n colonies gave %3 of honey, %4 more than the year before.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>In %1, %2 of %n colonies gave %3 of honey, %4 more than in %5.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>In %1, %2 of %n colonies gave %3 of honey, %4 less than the year before.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>In %1, %2 of %n colonies gave %3 of honey, %4 less than in %5.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>In %1, %2 of %n colonies gave %3 of honey, as much as the year before.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>In %1, %2 of %n colonies gave %3 of honey, as much as in %4.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>In %1, %2 of %n colonies gave %3 of honey.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>It is %1 more than in %2.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>It is %1 less than in %2.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>It is as much as in %1.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>That is %1 per producing hive (%2) and %3 per hive standing on 1 May (%4).</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>That is %1 per producing hive (%2).</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>That is %1 per hive standing on 1 May (%2).</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>How many hives gave it is not known: a part is only noted as a total.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>In %1 there was %2 of honey, of no hive by name.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>In %1 there was %2 of honey; of %n hives it is known how much.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>It came in one run on %1.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>It came in %n runs from %1 to %2.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>It is all noted from paper.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 of it is noted from paper.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>No colony was lost between 1 May and winter.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>No colony was lost since 1 May.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>One colony was lost between 1 May and winter.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>One colony was lost since 1 May.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n colonies were lost between 1 May and winter.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n colonies were lost since 1 May.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The winter before took none of %n.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The winter before took %1 of %n.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Colony</source>
+        <translation type="unfinished">Volk</translation>
+    </message>
+    <message>
+        <source>Queen</source>
+        <translation type="unfinished">Königin</translation>
+    </message>
+    <message>
+        <source>Yard</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>queen not written down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>colony not written down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> then </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 in %2</source>
+        <translation type="unfinished">%1 in %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation type="unfinished">%1, %2</translation>
+    </message>
+    <message>
+        <source>%1 per producing queen, %2 per queen on 1 May</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 per producing colony, %2 per colony on 1 May</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 per producing queen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 per producing colony</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 per queen on 1 May</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 per colony on 1 May</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Honey by colony %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Honey by queen %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Honey by yard %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A colony is followed over its stands: a box counts for who lived in the hive on the day it was taken off.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A box counts for the queen who headed the colony on the day it was taken off, though bees of the one before her may have filled it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A part of the honey is of nobody by name, so how many gave is not known.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a hive</source>
+        <translation type="unfinished">ein Stock</translation>
+    </message>
+    <message>
+        <source>where</source>
+        <translation type="unfinished">wo</translation>
+    </message>
+    <message>
+        <source>stood on 1 May</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -17958,6 +20385,109 @@ ob sie reichen</translation>
     </message>
 </context>
 <context>
+    <name>history</name>
+    <message>
+        <source>%1 %2</source>
+        <translation type="unfinished">%1 %2</translation>
+    </message>
+    <message>
+        <source>%1, for %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, for %2: %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <translation type="unfinished">%1.</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation type="unfinished">%1: %2.</translation>
+    </message>
+    <message>
+        <source>Taken back: %1, step %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done again: %1, step %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2, %3: %4, then %5</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>and %1 values more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> Why: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>only here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was written down, newest first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>kept</source>
+        <translation type="unfinished">behalten</translation>
+    </message>
+    <message>
+        <source>step</source>
+        <translation type="unfinished">Schritt</translation>
+    </message>
+    <message>
+        <source>on a day nobody knows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>taken back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing was written down yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What differs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <translation type="unfinished">%1 und %2</translation>
+    </message>
+    <message>
+        <source>what</source>
+        <translation type="unfinished">was</translation>
+    </message>
+    <message>
+        <source>at most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>how it is known</source>
+        <translation type="unfinished">woher bekannt</translation>
+    </message>
+    <message>
+        <source>Nothing differs.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Records added: %1, changed: %2, gone: %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>hive_forms</name>
     <message>
         <source>Move %1</source>
@@ -19160,6 +21690,145 @@ ob sie reichen</translation>
     </message>
 </context>
 <context>
+    <name>import</name>
+    <message>
+        <source>Hives</source>
+        <translation type="unfinished">Stöcke</translation>
+    </message>
+    <message>
+        <source>Boxes</source>
+        <translation type="unfinished">Zargen</translation>
+    </message>
+    <message>
+        <source>Weights of hives</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Visits, a hive a row</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Crops of earlier years</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sales</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>will be added</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>already there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>another of that day counts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>refused</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>asked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which column holds %1?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; can be read in two ways. Which sign parts the decimals?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; can be two days. Does the day stand first, or the month?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot;: which unit are the weights in?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A hive was weighed several times on one day (%1). Which weighing counts?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where did the bees come from, or are the hives empty?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which yard do the hives stand in?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From which day on? The table names none.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no yard &quot;%1&quot; yet. Are yards that are not there to be added?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>add them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>leave them out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the comma: 1,240 is less than two</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the point: 1,240 is over a thousand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the day stands first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the month stands first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the last</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no bees: the hives are empty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hive</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>weight of the whole hive</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>crop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>line in shorthand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sugar fed</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>jar_forms</name>
     <message>
         <source>Fill jars, %1</source>
@@ -20019,14 +22688,97 @@ ob sie reichen</translation>
     </message>
 </context>
 <context>
+    <name>merge</name>
+    <message>
+        <source>to %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation type="unfinished">nicht bekannt</translation>
+    </message>
+    <message>
+        <source>%1 %2: %3</source>
+        <translation type="unfinished">%1: %2. {1 %2:?} {3?}</translation>
+    </message>
+    <message>
+        <source>%1 %2: written down in both copies</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2: struck in one copy, changed in the other</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>struck</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2 was struck here; what comes in belongs to it, so it comes back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2 was struck in the other copy; records here belong to it, so it stays.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the other&apos;s</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it is the same</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>these are two</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has nothing that is not here already.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From %1 come new records: %2, changed: %3, struck: %4.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another copy taken in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To be chosen: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Chosen where both say something</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>holds</source>
+        <translation type="unfinished">fasst</translation>
+    </message>
+    <message>
+        <source>to be chosen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Decided without asking</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>mould_forms</name>
     <message>
         <source>Bark burns, wood chars, glass cracks: a holder that goes with the candle is not sold before one was burnt to the end, watched, on a plate.</source>
         <translation>Rinde brennt, Holz verkohlt, Glas springt: ein Halter, der mit der Kerze geht, wird erst verkauft, wenn eine ganz abgebrannt ist, beaufsichtigt, auf einem Teller.</translation>
-    </message>
-    <message>
-        <source>Moulds, or holders that go with the candle</source>
-        <translation>Gießformen, oder Halter, die mit der Kerze gehen</translation>
     </message>
     <message>
         <source>Name</source>
@@ -20263,6 +23015,30 @@ ob sie reichen</translation>
     <message>
         <source>Say how long, for instance 5 m.</source>
         <translation>Die Länge nennen, zum Beispiel 5 m.</translation>
+    </message>
+    <message>
+        <source>Moulds and one-way holders</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what one candle weighs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One candle, in g</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>310</source>
+        <translation type="unfinished">0,50 {310?}</translation>
+    </message>
+    <message>
+        <source>choose what was seen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How it burnt: choose what was seen. Nothing was kept.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -21054,6 +23830,13 @@ für die nächste Saison</translation>
     </message>
 </context>
 <context>
+    <name>photos</name>
+    <message>
+        <source>it cannot be made small enough</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>print</name>
     <message>
         <source>not opened</source>
@@ -21102,6 +23885,10 @@ für die nächste Saison</translation>
     <message>
         <source>, continued</source>
         <translation>, Fortsetzung</translation>
+    </message>
+    <message>
+        <source>&amp;Large type</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -22535,6 +25322,66 @@ für die nächste Saison</translation>
         <source>%1 gave %2 clean wax; such wax gives %3 to %4. Is more to come, is a mass a slip, or was it drained or washed otherwise than was written down?</source>
         <translation>%1 gab %2 Klarwachs; solches Wachs gibt %3 bis %4. Kommt noch mehr, ist eine Masse ein Schreibfehler, oder wurde es anders abgetropft oder gewaschen als aufgeschrieben?</translation>
     </message>
+    <message>
+        <source>%1: neither its volume nor its size is written down, so nobody knows what a candle takes, and no plan can reckon with it. Weigh a cavity full of water: as many grams, as many millilitres.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 ml was said, and its size gives %3 ml. The volume said is taken; is one of them a slip?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 makes %2, and %3 was poured in it. Is the candle or the mould a slip?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: wick %2, which nobody bought. Is the size a slip, or was it not written down?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 of wick for each candle. Is the length a slip?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of wick %1 more was used than was bought or measured. Measure what is on the spool.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: put on without a starter by what is written down. Bees build bare glass across, or not at all. Was the starter not written down?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of propolis at once; a colony gives some 50 to 300 g in a year. Are these grams, and not kilograms?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: at least %2 of those that went are of a set that was treated while on (%3). They are not for people unless the label says so: leave them out, or call them back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: kept so since %2, which has not come yet. Is the day a slip?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 combs, and the boxes it is of hold %3. Is the number a slip, or is a box missing?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 of cappings, and %3 of honey came of it. Fresh cappings are about a tenth. Is the mass a slip, or a run missing?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 given to bees on %2: cappings are cleaned in warm weather only. In the cold bees do not come to them, or chill at them. Was that meant?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: honey of another yard than %2 stands in is in it. What one yard has, the other gets: was that meant?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: wax or honey of what is held back (%2) is in it. Melting does not make it safe: keep its wax apart and marked, clean the pot before other wax, let none of it become foundation or go to another keeper, and ask your bee inspector.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>read_back</name>
@@ -23098,10 +25945,6 @@ für die nächste Saison</translation>
         <translation>Nur zurückgehaltene Zargen sind noch im Lager ({left}; {name} ist zurückgehalten seit {since}: {why}). Keine davon wird ungefragt genommen. Mit ihrem Kennzeichen aufsetzen, wenn sie gemeint ist (in Yard: B), oder aus der Zeile weglassen. Von der Zeile wurde nichts behalten.</translation>
     </message>
     <message>
-        <source>{candle}: nobody has burnt one in the holder “{mould}” to test, or the last test did not go well. The holder stays with the candle, and one that burns is a fire. Burn one first, on stone and watched, and write it down; nothing was kept.</source>
-        <translation>{candle}: niemand hat eine im Halter „{mould}“ zur Probe gebrannt, oder der letzte Probebrand ging nicht gut. Der Halter bleibt bei der Kerze, und einer, der brennt, ist ein Feuer. Erst eine brennen, auf Stein und unter Aufsicht, und aufschreiben; nichts wurde behalten.</translation>
-    </message>
-    <message>
         <source>%1: {name} is held since {since}: its colony died and nobody has said yet of what. Answer the dead-out&apos;s questions first, or give a reason; it stays written on the box.</source>
         <translation>%1: {name} ist gesperrt seit {since}: das Volk starb, und noch niemand hat gesagt, woran. Erst die Fragen zum toten Volk beantworten oder einen Grund angeben; er bleibt an der Zarge stehen.</translation>
     </message>
@@ -23232,6 +26075,134 @@ für die nächste Saison</translation>
     <message>
         <source>the file did not take it</source>
         <translation>die Datei nahm es nicht an</translation>
+    </message>
+    <message>
+        <source>{wax}: {name} is held since {since}: its colony died and nobody has said yet of what. Disease stays in wax. Answer the dead-out&apos;s questions first, and keep this apart until then; nothing was kept.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{wax}: {name} is held since {since} ({why}), and this is of it. Disease stays in wax and in what honey clings to it: keep it apart, marked and under a tight lid, give none of it to bees, and ask your bee inspector what becomes of it. Nothing was kept.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{candle}: the last test burn in the holder “{mould}” did not go well. A holder that stays with the candle may catch fire, crack or grow too hot. Change the wick or the holder, burn one again on stone and watched, and write it down; nothing was kept.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{candle}: in the holder “{mould}” they have wick {wick}, and what burnt well there had wick {other_wick}. Another wick makes another flame. Burn one with {wick}, on stone and watched, and write it down; nothing was kept.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{candle}: nobody has burnt one in the holder “{mould}” to test. A holder that stays with the candle may catch fire, crack or grow too hot. Burn one first, on stone and watched, and write it down; nothing was kept.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody knows how much “{mould}” holds. Weigh a cavity full of water and write its volume or its size down, or say behind each block what it gave: L1 180 g.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: that step comes before and is not written down yet. Write it first, with its day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The table can be read in two ways ({ask}). Look at it with --dry-run, answer in a map, and import again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is kept to one decimal. Round it, and give it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is kept to {decimals} decimals. Round it, and give it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 must be at least {low}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 can be {high} at most.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 ({day}) lies before {other} ({before}). Look at both days.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name} is no what-if. Choose a file that was made as one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No candles are wanted by {name}. They are by: {choices}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No candles are wanted by {name}, nor by any later day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: there is none on that day. Look at the name and the day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: there are {count}. Say which.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Something else is written down of that hive and day already. An import writes over nothing: put the record right by hand, or leave the row out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{block} cannot have weighed less than what went out of it, {went_g}. Look at the mass, or put right what it gave.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: on {over_on} more would have gone out than there was; at most {most}. Look at the mass and the day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: more than there are or fit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: that ended on {since}. Take an earlier day, or another one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: that has ended already. Take another one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Something was done in this season already. A whole season is read into a new file only.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: it has not begun yet. Write its beginning down first, or look at the day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: it is so already, since {since}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no {name}. There are: {choices}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{path} is no copy of this season, or of one that was taken back since. Choose a copy of this season.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Both copies say something of the same, in {count} cases: choose in each what holds.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put together, the records would not agree: {says}. Put that right in one of the copies first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is the season as it stood on a day that has passed, to be read beside today&apos;s.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -25388,6 +28359,38 @@ für die nächste Saison</translation>
         <source>to %1</source>
         <translation>an %1</translation>
     </message>
+    <message>
+        <source>starter in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lidded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>None of that kind went out since they were lidded.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of that kind, and who has them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody wrote down on which hive they were built.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody said as what they are sold: who has them cannot be told.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Other comb is sold as the same kind, and nobody writes down of which set a jar is: those that went out may be of either.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To whom they went was not written down of all of them: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>typed</name>
@@ -25618,6 +28621,41 @@ für die nächste Saison</translation>
     <message>
         <source>no</source>
         <translation>nein</translation>
+    </message>
+</context>
+<context>
+    <name>values</name>
+    <message>
+        <source>%1 %</source>
+        <translation type="unfinished">%1 %</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation type="unfinished">%1 min</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation type="unfinished">nicht bekannt</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation type="unfinished">ja</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation type="unfinished">nein</translation>
+    </message>
+    <message>
+        <source>%1, at most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, how known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation type="unfinished">%1 %2</translation>
     </message>
 </context>
 <context>
@@ -26178,8 +29216,36 @@ für die nächste Saison</translation>
         <translation>50 kg</translation>
     </message>
     <message>
-        <source>a date</source>
-        <translation>ein Datum</translation>
+        <source>record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>season.json</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>SHA-256</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>photo.jpg</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mon, tue, wed, thu, fri, sat, sun</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>utf-8</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>CSV</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>JPEG</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -26281,10 +29347,6 @@ für die nächste Saison</translation>
         <translation>; geht mit der Kerze</translation>
     </message>
     <message>
-        <source>; goes with the candle and burns: not for sale before a test burn went well</source>
-        <translation>; geht mit der Kerze und brennt: nicht verkaufen, bevor ein Probebrand gut ging</translation>
-    </message>
-    <message>
         <source>%1 burnt %2: %3</source>
         <translation>%1 gebrannt %2: %3</translation>
     </message>
@@ -26331,10 +29393,6 @@ für die nächste Saison</translation>
     <message>
         <source>wick</source>
         <translation>Docht</translation>
-    </message>
-    <message>
-        <source>%1: %2 of %3</source>
-        <translation>%1: %2 von %3</translation>
     </message>
     <message>
         <source>none</source>
@@ -26473,10 +29531,6 @@ für die nächste Saison</translation>
         <translation>Aufrecht auf etwas stellen, das nicht brennt, ohne Zugluft.</translation>
     </message>
     <message>
-        <source>Cut the wick to about 5 mm before you light it.</source>
-        <translation>Den Docht vor dem Anzünden auf etwa 5 mm kürzen.</translation>
-    </message>
-    <message>
         <source>The first time let it burn until the pool is nearly as wide as the candle.</source>
         <translation>Beim ersten Mal brennen lassen, bis der Wachssee fast so breit ist wie die Kerze.</translation>
     </message>
@@ -26503,6 +29557,54 @@ für die nächste Saison</translation>
     <message>
         <source>It is sold and given as it is: nothing is promised for health.</source>
         <translation>Verkauft und gegeben, wie sie ist: für die Gesundheit wird nichts versprochen.</translation>
+    </message>
+    <message>
+        <source>%1 on its way</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2 expected</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 since %2</source>
+        <translation type="unfinished">%1 seit %2</translation>
+    </message>
+    <message>
+        <source>, weighed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>; goes with the candle: not for sale before a test burn with its wick went well</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by %1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by %1, %2: %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Counted in, the soonest first: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 for %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2: %3</source>
+        <translation type="unfinished">%1 von %2: %3</translation>
+    </message>
+    <message>
+        <source>changes nothing before there is more %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cut the wick to about %1 before you light it.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -26896,6 +29998,10 @@ für die nächste Saison</translation>
         <source>That is more than there is.</source>
         <translation>Das ist mehr, als da ist.</translation>
     </message>
+    <message>
+        <source>From %1 to %2 takes %3 to %4 kWh into %5 of wax alone; pot, water and what the room takes come on top. From memory, the figures scatter widely.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>wax_pages</name>
@@ -27092,16 +30198,8 @@ für die nächste Saison</translation>
         <translation>zugekauft oder geschenkt bekommen</translation>
     </message>
     <message>
-        <source>candles melted again</source>
-        <translation>Kerzen wieder eingeschmolzen</translation>
-    </message>
-    <message>
         <source>poured</source>
         <translation>gegossen</translation>
-    </message>
-    <message>
-        <source>sold, given, traded, melted again</source>
-        <translation>verkauft, verschenkt, getauscht, wieder eingeschmolzen</translation>
     </message>
     <message>
         <source>lost</source>
@@ -27122,14 +30220,6 @@ für die nächste Saison</translation>
     <message>
         <source>More went out than there was: a block is not written down.</source>
         <translation>Es ging mehr weg, als da war: ein Block ist nicht aufgeschrieben.</translation>
-    </message>
-    <message>
-        <source>Raw wax weighed: %1; clean blocks of it: %2.</source>
-        <translation>Rohwachs gewogen: %1; Klarwachsblöcke daraus: %2.</translation>
-    </message>
-    <message>
-        <source>Of what was poured %1 came back as failed pieces and sprues, to be melted again.</source>
-        <translation>Vom Gegossenen kam %1 als Misslungenes und Angüsse zurück, zum erneuten Einschmelzen.</translation>
     </message>
     <message>
         <source>Honey that dripped out: %1.</source>
@@ -27160,10 +30250,6 @@ für die nächste Saison</translation>
         <translation>an den Strichen schneiden</translation>
     </message>
     <message>
-        <source>NOT FOR SALE: the holder burns, and no test burn went well yet.</source>
-        <translation>NICHT ZU VERKAUFEN: der Halter brennt, und noch kein Probebrand ging gut.</translation>
-    </message>
-    <message>
         <source>Beeswax candle</source>
         <translation>Bienenwachskerze</translation>
     </message>
@@ -27178,6 +30264,38 @@ für die nächste Saison</translation>
     <message>
         <source>Nothing is being built in jars.</source>
         <translation>In Gläsern wird nichts gebaut.</translation>
+    </message>
+    <message>
+        <source>Failed pieces and sprues to be melted again: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Burns about %1 to %2 hours, assumed from its mass.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cast of failed pieces and sprues</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sold, given, traded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>blocks melted again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Raw wax weighed: %1; clean blocks of it: %2, without what was clean before.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Beside the blocks, of what was poured: failed pieces and sprues to be melted again, %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>NOT FOR SALE in the holder %1: no test burn with its wick went well yet.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -27311,6 +30429,21 @@ für die nächste Saison</translation>
     <message>
         <source>Wick %1</source>
         <translation>Docht %1</translation>
+    </message>
+</context>
+<context>
+    <name>what-if</name>
+    <message>
+        <source>Step %1, %2: %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Step %1, %2: here it would touch other records than it did in the what-if.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Step %1, %2: %3 %4 was changed in the season since (%5).</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -30043,10 +33176,6 @@ für die nächste Saison</translation>
         <translation>Durchsicht</translation>
     </message>
     <message>
-        <source>one cavity, ml</source>
-        <translation>ein Nest, ml</translation>
-    </message>
-    <message>
         <source>days to wait for supers</source>
         <translation>Wartetage für Honigräume</translation>
     </message>
@@ -30241,6 +33370,134 @@ für die nächste Saison</translation>
     <message>
         <source>Not for babies under 12 months.</source>
         <translation>Nicht für Säuglinge unter 12 Monaten.</translation>
+    </message>
+    <message>
+        <source>a photo attached</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rows of a table imported</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a whole season read in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>another copy taken in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a photo taken out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an import taken back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>count of a box</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>kind of box</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>move of a box</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>share of a run</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>digest (SHA-256)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>name of the file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>of failed pieces and sprues</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>step of the import</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lines that came in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>box in a load</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>paper sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one weighs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>other copy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>photo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>name of the photo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>picture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>line of a pull plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>records</source>
+        <translation type="unfinished">Einträge</translation>
+    </message>
+    <message>
+        <source>rows of</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>season</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the season as JSON</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bytes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>choice of tables</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>up to its step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one cavity, ml or g of water</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>width in pixels</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -31897,6 +35154,54 @@ für die nächste Saison</translation>
         <source>yeasts counted</source>
         <translation>gezählte Hefen</translation>
     </message>
+    <message>
+        <source>boxes gone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>came back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sold in bulk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>colonies that came</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>colonies that left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>colonies on 1 May</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>colonies then</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>combs gone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>counted in the shed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>honey that dripped out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>came back from pouring</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>slumgum and foot</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>yard_board</name>
@@ -32803,6 +36108,18 @@ Vorjahr, diese Woche</translation>
     <message>
         <source>its frames were never counted</source>
         <translation>ihre Rähmchen wurden nie gezählt</translation>
+    </message>
+    <message>
+        <source>%1 put on: %2 %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 taken off.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>comb</source>
+        <translation type="unfinished">Wabe</translation>
     </message>
 </context>
 </TS>

@@ -149,6 +149,8 @@ TEST_F(MergeOfCopies, AsksWhereBothChangedTheSameValue) {
 TEST_F(MergeOfCopies, AsksWhetherTheSameVisitWasWrittenTwice) {
     part();
     playAll(*ours, R"({"do":"write-line","on":"2027-06-02","hive":"H1","line":"e"})");
+    // Written at the same instant it would be the same step.
+    clock.pass(std::chrono::seconds(60));
     playAll(*theirs, R"({"do":"write-line","on":"2027-06-02","hive":"H1","line":"e"})"
                      "\n"
                      R"({"do":"write-line","on":"2027-06-02","hive":"H2","line":"e"})");
@@ -194,7 +196,9 @@ TEST_F(MergeOfCopies, BringsNothingTwiceWhenTheOtherGoesOn) {
             R"({"do":"add-hive","on":"2027-05-02","yard":"Hill","mark":"H4","boxes":"deep"})");
     playAll(*ours,
             R"({"do":"add-hive","on":"2027-05-02","yard":"Hill","mark":"H3","boxes":"deep"})");
-    ASSERT_TRUE(takeIn(*ours, planned(*ours, helperFile), clock.today()));
+    const auto first = takeIn(*ours, planned(*ours, helperFile), clock.today());
+    ASSERT_TRUE(first) << key(first.error().code) << " " << first.error().value("says")
+                       << first.error().value("count");
     const MergePlan again = planned(*ours, helperFile);
     EXPECT_TRUE(again.edits.empty());
     EXPECT_EQ(takeIn(*ours, again, clock.today()).error().code, Code::NothingToDo);
@@ -297,8 +301,9 @@ TEST_F(MergeOfCopies, IsTheSameWhoeverTakesInWhom) {
         live(a, 60);
         ASSERT_TRUE(a.copyTo(path(second.c_str())));
         Season b = Season::open(path(second.c_str()), clock);
-        live(a, 25);
-        live(b, 25);
+        live(a, 45);
+        clock.pass(std::chrono::seconds(60));
+        live(b, 45);
         const MergeChoice twins = seed % 2 ? MergeChoice::One : MergeChoice::Two;
         const auto settled = [&](const Season& one, const std::string& other) {
             MergeAnswers answers;
