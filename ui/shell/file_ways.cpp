@@ -1,17 +1,23 @@
 #include "ui/shell/file_ways.h"
 
 #include <QDir>
+#include <QFile>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QMimeData>
 #include <QStandardPaths>
 #include <QUrl>
 
+#include "core/actions/load_season.h"
+#include "core/actions/photos/photos.h"
+#include "core/exchange/export.h"
 #include "core/model/season_info.h"
 #include "core/storage/backup.h"
 #include "core/words/words.h"
 #include "ui/shell/copies_dialog.h"
+#include "ui/shell/import_dialog.h"
 #include "ui/shell/moved_dialog.h"
+#include "ui/shell/photos_dialog.h"
 
 namespace combwright {
 namespace {
@@ -118,6 +124,82 @@ void FileWays::lookAtCopies(const QString& seasonPath) {
     if (to.isEmpty()) return;
     Q_EMIT leaving();
     m_session.restore(dialog.chosen(), to);
+}
+
+void FileWays::importTable() {
+    if (!m_session.hasSeason()) return;
+    Q_EMIT leaving();
+    ImportDialog dialog(m_session, &m_window);
+    dialog.exec();
+}
+
+bool FileWays::writeWhole() {
+    if (!m_session.hasSeason()) return false;
+    Q_EMIT leaving();
+    const QFileInfo season(m_session.path());
+    QString folder = QFileDialog::getSaveFileName(
+        &m_window, tr("A new folder for the whole season"),
+        folderToBegin() + QLatin1Char('/') + season.completeBaseName() + QStringLiteral("-tables"),
+        QString(), nullptr, QFileDialog::DontConfirmOverwrite);
+    if (folder.isEmpty()) return false;
+    std::optional<Result<std::vector<std::string>>> written;
+    QString wrong;
+    m_session.reading([&] {
+        try {
+            written = exportSeason(m_session.read(), folder.toStdString());
+        } catch (const StorageError& error) {
+            wrong = sentence(error);
+        }
+    });
+    if (!wrong.isEmpty()) {
+        m_session.tell(wrong, true);
+        return false;
+    }
+    if (!written) return false;
+    if (!*written) {
+        m_session.tell(sentence(written->error()), true);
+        return false;
+    }
+    m_session.tell(tr("%1 files written to %2: every table, and the whole season as season.json.")
+                       .arg((*written)->size())
+                       .arg(folder));
+    return true;
+}
+
+void FileWays::showPhotos() {
+    if (!m_session.hasSeason()) return;
+    Q_EMIT leaving();
+    PhotosDialog dialog(m_session, &m_window);
+    dialog.exec();
+}
+
+void FileWays::makeFromJson() {
+    Q_EMIT leaving();
+    const QString from =
+        QFileDialog::getOpenFileName(&m_window, tr("Which exported season?"), folderToBegin(),
+                                     tr("Exported seasons (*.json);;All files (*)"));
+    if (from.isEmpty()) return;
+    QFile file(from);
+    if (!file.open(QIODevice::ReadOnly)) {
+        m_session.tell(tr("%1 cannot be read: %2.").arg(from, file.errorString()), true);
+        return;
+    }
+    const QByteArray json = file.readAll();
+    const QString to = askWhere(&m_window, tr("Where shall the season file be?"),
+                                freshName(from, QStringLiteral("-read-in")));
+    if (to.isEmpty() || !m_session.make(to)) return;
+    LoadSeason load;
+    load.on = m_session.clock().today();
+    load.fileName = QFileInfo(from).fileName().toStdString();
+    load.season = json.toStdString();
+    if (!m_session.run(load)) return;
+    const std::string folder = QFileInfo(from).absolutePath().toStdString();
+    m_session.together([&folder](Season& season) -> Result<void> {
+        const auto pictures = bringPictures(season, folder);
+        if (!pictures) return pictures.error();
+        return {};
+    });
+    m_session.tell(tr("The season was read in from %1.").arg(from));
 }
 
 bool FileWays::keepOurs(QWidget* over) {

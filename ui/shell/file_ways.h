@@ -33,6 +33,14 @@ class FileWays : public QObject {
     bool hasCopies(const QString& seasonPath) const;
     /// Shows the copies beside a season, and restores one into a new file.
     void lookAtCopies(const QString& seasonPath);
+    /// Looks at a table together with the person, and takes its rows in.
+    void importTable();
+    /// Asks where, then writes every table and the one JSON there. Whether it did.
+    bool writeWhole();
+    /// The photos in the season file.
+    void showPhotos();
+    /// Makes a new season out of the one JSON of an export.
+    void makeFromJson();
     /// Asks where, then goes on with what is open in a new file. Whether it did.
     bool keepOurs(QWidget* over = nullptr);
 

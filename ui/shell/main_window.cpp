@@ -14,6 +14,7 @@
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
+#include <QMenu>
 #include <QScreen>
 #include <QScrollArea>
 #include <QScrollBar>
@@ -238,7 +239,36 @@ void MainWindow::showHead() {
     m_foot->setHints({});
 }
 
+void MainWindow::showInAndOut() {
+    QMenu menu(this);
+    menu.setObjectName(QStringLiteral("in_and_out_menu"));
+    const bool open = m_session.hasSeason();
+    const auto add = [&](const QString& text, const char* name, bool possible,
+                         const std::function<void()>& deed) {
+        QAction* action = menu.addAction(text);
+        action->setObjectName(QLatin1String(name));
+        action->setEnabled(possible);
+        connect(action, &QAction::triggered, this, deed);
+    };
+    add(tr("&Import a table…"), "import_table", open && m_session.readingOnly().isEmpty(),
+        [this] { m_files->importTable(); });
+    add(tr("&Write the whole season out…"), "write_whole", open, [this] { m_files->writeWhole(); });
+    add(tr("&Photos…"), "photos_of_day", open, [this] { m_files->showPhotos(); });
+    add(tr("What is due into your &calendar…"), "write_calendar", open, [this] {
+        goTo(0);
+        for (Place* place : m_places)
+            if (auto* today = qobject_cast<TodayPlace*>(place)) today->askForCalendar();
+    });
+    menu.addSeparator();
+    add(tr("&New season out of an exported one…"), "from_json", true,
+        [this] { m_files->makeFromJson(); });
+    QPushButton* button = m_rail->inAndOut();
+    menu.exec(button->mapToGlobal(QPoint(0, button->height())));
+}
+
 void MainWindow::addFileKeys() {
+    addKey(tr("In and out"), QKeySequence(Qt::CTRL | Qt::Key_I), [this] { showInAndOut(); });
+    connect(m_rail->inAndOut(), &QPushButton::clicked, this, &MainWindow::showInAndOut);
     addKey(tr("Begin a new season file"), QKeySequence::New, [this] { m_files->make(); });
     addKey(tr("Open a season file"), QKeySequence::Open, [this] { m_files->open(); });
     addKey(tr("Close the season"), QKeySequence(Qt::CTRL | Qt::Key_W),

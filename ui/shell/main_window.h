@@ -58,6 +58,7 @@ class MainWindow : public QMainWindow {
     void showTitle();
     void keepTyped();
     void addFileKeys();
+    void showInAndOut();
     void print();
     void explain();
     /// One step larger or smaller; 0 is the size the desktop has.

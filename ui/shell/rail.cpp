@@ -67,6 +67,11 @@ void RailItem::paintEvent(QPaintEvent*) {
 
 Rail::Rail(Session& session, QWidget* parent) : QWidget(parent), m_session(session) {
     setAccessibleName(tr("Places"));
+    m_inAndOut = new QPushButton(tr("In and out…"), this);
+    m_inAndOut->setObjectName(QStringLiteral("in_and_out"));
+    m_inAndOut->setToolTip(tr("Tables in, the whole season out (Ctrl+I)"));
+    m_inAndOut->setFlat(true);
+    m_inAndOut->setFocusPolicy(Qt::TabFocus);
     connect(&session, &Session::lookChanged, this, [this] {
         layOut();
         update();
@@ -123,6 +128,9 @@ void Rail::layOut() {
         item->setGeometry(0, y, width(), item->sizeHint().height());
         y += item->sizeHint().height();
     }
+    m_inAndOut->setFont(look.font(TextSize::Note));
+    m_inAndOut->setGeometry(look.space(12), y + look.space(8), width() - look.space(24),
+                            look.target());
 }
 
 void Rail::keyPressEvent(QKeyEvent* event) {
@@ -170,7 +178,7 @@ void Rail::paintEvent(QPaintEvent*) {
     double y =
         height() - look.space(16 + 20 * static_cast<int>(keys.size()) + (m_invented ? 20 : 0));
     // In large type the places need the room; the keys told there are told in the help too.
-    const int below = m_items.empty() ? 0 : m_items.back()->geometry().bottom() + look.space(12);
+    const int below = m_inAndOut->geometry().bottom() + look.space(12);
     for (const auto& [key, what] : keys) {
         if (y < below) {
             y += look.space(20);

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QAbstractButton>
+#include <QPushButton>
 #include <vector>
 
 #include "ui/shell/session.h"
@@ -35,6 +36,8 @@ class Rail : public QWidget {
     explicit Rail(Session& session, QWidget* parent = nullptr);
     void addPlace(const QString& text);
     void setCurrent(int index);
+    /// The button below the places: what comes in and goes out as files.
+    QPushButton* inAndOut() const { return m_inAndOut; }
     /// The number at a place's name; none where nothing waits.
     void setWaiting(int index, int waiting);
     int waiting(int index) const;
@@ -56,6 +59,7 @@ class Rail : public QWidget {
 
     Session& m_session;
     std::vector<RailItem*> m_items;
+    QPushButton* m_inAndOut;
     QString m_title;
     QString m_under;
     bool m_invented = false;

@@ -355,7 +355,9 @@ QString StartPage::help() {
         tr("Ctrl+N begins a new file: then comes the first yard, and its hives with the boxes that "
            "stand on them. Ctrl+O opens one that is there; so does dropping it on this window, or "
            "Enter on one of those opened lately. Delete takes one out of that list and leaves the "
-           "file alone. Ctrl+W closes a season and comes back here."),
+           "file alone. Ctrl+W closes a season and comes back here. Ctrl+I takes tables in, "
+           "keeps photos and writes the whole season out; out of such a season a new file can be "
+           "made."),
         tr("The sample season is invented, three years of it, to try everything on. It is thrown "
            "away when you leave it."),
         tr("Each time a season that was changed is closed, a copy that was read through and proven "

@@ -31,6 +31,8 @@ class TodayPlace : public Place {
 
     DueView& due() { return *m_due; }
     HalfDoneView& half() { return *m_half; }
+    /// Asks where, then writes what is due as a calendar file.
+    void askForCalendar();
     /// Writes what is due as a calendar file; whether it was written, else why not was told.
     bool writeCalendarTo(const QString& path);
 
@@ -48,7 +50,6 @@ class TodayPlace : public Place {
     std::vector<HalfDone> typedNotKept() const;
     void carryOn(const HalfDone& half);
     void quietLine();
-    void askForCalendar();
     std::optional<Id<Yard>> yardOfLine() const;
 
     QScrollArea* m_scroll;
