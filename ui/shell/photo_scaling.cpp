@@ -7,6 +7,8 @@
 #include <QPainter>
 #include <algorithm>
 
+#include "ui/look/tokens.h"
+
 namespace combwright {
 namespace {
 
@@ -23,13 +25,13 @@ QByteArray asJpeg(const QImage& image, int quality) {
     return bytes;
 }
 
-/// JPEG knows no glass: what is seen through stands on white.
-QImage onWhite(const QImage& image) {
+/// JPEG knows no glass: what is seen through stands on paper.
+QImage onPaper(const QImage& image) {
     if (!image.hasAlphaChannel()) return image.convertToFormat(QImage::Format_RGB32);
-    QImage white(image.size(), QImage::Format_RGB32);
-    white.fill(Qt::white);
-    QPainter(&white).drawImage(0, 0, image);
-    return white;
+    QImage paper(image.size(), QImage::Format_RGB32);
+    paper.fill(paperLook({}).tone(Tone::Surface));
+    QPainter(&paper).drawImage(0, 0, image);
+    return paper;
 }
 
 }  // namespace
@@ -47,7 +49,7 @@ std::optional<QByteArray> scaledPhoto(const QString& path, QString& trouble) {
         trouble = reader.errorString();
         return std::nullopt;
     }
-    image = onWhite(image);
+    image = onPaper(image);
     if (std::max(image.width(), image.height()) > longestSide)
         image =
             image.scaled(longestSide, longestSide, Qt::KeepAspectRatio, Qt::SmoothTransformation);
