@@ -219,7 +219,8 @@ QString SaidThrough::laidOut(const TreeText& file) const {
         QStringLiteral("^(?: *// said: (\\w+)\\n|struct Choices<\\w+>)[^{]*(\\{)"),
         QRegularExpression::MultilineOption);
     // What a refusal says was wanted: an action knows no translator.
-    static const QRegularExpression wanted(QStringLiteral("\\{\"wanted\",\\s*(\"[^\"]+\")"));
+    static const QRegularExpression wanted(
+        QStringLiteral("(?:\\{\"wanted\",|\\bwanted\\()\\s*(\"(?:[^\"\\\\]|\\\\.)+\")"));
     static const SaidArgument saidWanted{0, QStringLiteral("wanted"), false};
     for (auto all = wanted.globalMatch(file.text); all.hasNext();) {
         const auto match = all.next();

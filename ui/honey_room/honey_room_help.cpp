@@ -3,6 +3,8 @@
 #include "ui/common/help_groups.h"
 #include "ui/honey_room/honey_room_place.h"
 
+#include <QCoreApplication>
+
 namespace combwright {
 
 QString HoneyRoomPlace::helpOfExtracting() const {
@@ -56,8 +58,10 @@ QString HoneyRoomPlace::helpOfExtracting() const {
           {QStringLiteral("tag lost 19.5"), tr("then tag lost frames 9, tag lost hive H2")},
           {QStringLiteral("B3 13.0 17.2"), tr("or B3 half · B3 60 % · B3 lid")},
           {QStringLiteral("cappings 11"), tr("or scrapings 0.4")},
-          {QStringLiteral("spun"), tr("or walked, stopped; Ctrl+Space: it ran smooth")},
-          {QStringLiteral("open 27-3 Creek"), tr("a run is honey handled together: one lot")}}});
+          {QCoreApplication::translate("combwright::RoomEntry", "spun"),
+           tr("or walked, stopped; Ctrl+Space: it ran smooth")},
+          {QCoreApplication::translate("room_line", "open") + QStringLiteral(" 27-3 Creek"),
+           tr("a run is honey handled together: one lot")}}});
     groups.push_back(
         {tr("Going about"),
          {{tr("Page Up, Page Down"), tr("scroll the room, from the line")},

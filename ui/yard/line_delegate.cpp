@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "core/words/words.h"
 #include "ui/drawing/lettering.h"
 #include "ui/drawing/queen_dot.h"
 #include "ui/yard/cells_editor.h"
@@ -124,7 +125,8 @@ void LineDelegate::paintMarked(QPainter& painter, const QStyleOptionViewItem& op
         paintQueenDot(painter, {x + size / 2.0, base - capHeight(note) / 2.0}, size, *paint, look);
         x += size + look.px(3);
     }
-    paintText(painter, {x, base}, fitted(colour, note, right - x), note, look.tone(Tone::Muted));
+    paintText(painter, {x, base}, fitted(choiceText(colour.toStdString()), note, right - x), note,
+              look.tone(Tone::Muted));
 }
 
 QWidget* LineDelegate::createCells(QWidget* parent, const QModelIndex& index) const {

@@ -357,7 +357,8 @@ QVariant SheetModel::data(const QModelIndex& index, int role) const {
         case Qt::AccessibleTextRole:
             if (const QString colour = queenColourOf(index.row());
                 index.column() == HiveColumn && !colour.isEmpty())
-                return tr("Hive: %1, queen marked %2").arg(textOf(index), colour);
+                return tr("Hive: %1, queen marked %2")
+                    .arg(textOf(index), choiceText(colour.toStdString()));
             return QStringLiteral("%1: %2").arg(
                 headerData(index.column(), Qt::Horizontal, Qt::DisplayRole).toString(),
                 textOf(index));

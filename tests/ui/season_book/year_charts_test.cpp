@@ -201,7 +201,7 @@ TEST_F(TheYearsCharts, YLaysMoreYearsBesideAndComesBack) {
     ASSERT_EQ(timeline.besides().size(), 2U);
     EXPECT_EQ(timeline.besides()[1].year, 2025);
     EXPECT_EQ(timeline.chart().view().lines.size(), 3U);
-    press(Qt::Key_B);
+    press(Qt::Key_Y);
     EXPECT_EQ(timeline.besides().size(), 1U) << "there is no other: back to the one chosen";
 }
 
