@@ -16,7 +16,8 @@ namespace combwright::desktop {
 namespace {
 
 bool grab(MainWindow& window, const QString& path) {
-    QApplication::processEvents();
+    // Each round lets one more of the nested layouts settle.
+    for (int n = 0; n < 6; ++n) QApplication::processEvents();
     const bool written = window.grab().save(path);
     QTextStream(written ? stdout : stderr) << (written ? "" : "could not write ") << path << '\n';
     return written;

@@ -84,6 +84,14 @@ void takeShares(HarvestPart& part, const SeasonYield& season, const Belongs& bel
             if (belongs(run, share)) addCame(part, run, share.mass, share.how);
 }
 
+/// What is in the buckets was weighed together, whatever is known of each hive's share: where a
+/// part has all of a run it is known as they are.
+void wholeRunsAsTheirBuckets(HarvestPart& part, const SeasonYield& season) {
+    for (HarvestCame& came : part.came)
+        for (const RunBalance& run : season.runs)
+            if (run.run.id == came.run && run.buckets == came.mass) came.how = run.bucketsHow;
+}
+
 void addYards(HarvestLine& line, const SeasonYield& season) {
     for (const YardYield& yard : season.yards) {
         if (yard.total == Mass()) continue;
@@ -93,6 +101,7 @@ void addYards(HarvestLine& line, const SeasonYield& season) {
         takeShares(part, season, [&](const RunBalance& run, const RunShare& share) {
             return yardOfShare(season, run, share) == yard.yard.id;
         });
+        wholeRunsAsTheirBuckets(part, season);
         setTotal(part, yard.total, yard.how);
         line.parts.push_back(std::move(part));
     }

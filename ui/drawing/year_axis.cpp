@@ -27,7 +27,8 @@ double YearAxis::x(Day day) const {
 
 QRectF yearPlot(const QRectF& box, const std::vector<AxisMark>& marks, const Look& look) {
     const QFont note = look.font(TextSize::Note);
-    double labels = textWidth(QStringLiteral("0"), note);
+    // As wide as the commonest: charts below each other lie month under month.
+    double labels = textWidth(QStringLiteral("000"), note);
     for (const AxisMark& mark : marks) labels = std::max(labels, textWidth(mark.label, note));
     const double line = lineStep(note);
     return box.adjusted(labels + look.px(10), line * 2.3, -look.px(2), -line * 1.5);

@@ -190,13 +190,13 @@ Timeline::Timeline(Session& session, QWidget* parent) : QWidget(parent), m_sessi
     m_stack->addWidget(m_chart);
     m_stack->addWidget(m_table);
     m_stack->addWidget(m_pane);
-    auto* head = new QHBoxLayout;
-    head->addWidget(m_title);
-    head->addWidget(m_choice);
-    head->addStretch(1);
+    m_head = new QHBoxLayout;
+    m_head->addWidget(m_title);
+    m_head->addWidget(m_choice);
+    m_head->addStretch(1);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
-    column->addLayout(head);
+    column->addLayout(m_head);
     column->addWidget(m_stack, 1);
     connect(m_choice, &QComboBox::activated, this,
             [this](int index) { choose(allHarvestDrawn[static_cast<std::size_t>(index)]); });
@@ -219,6 +219,7 @@ void Timeline::sizes() {
     const Look& look = m_session.look();
     m_title->setFont(look.font(TextSize::Body, true));
     layout()->setSpacing(look.space(4));
+    m_head->setSpacing(look.space(8));
 }
 
 void Timeline::show(const SeasonYield& season, const std::vector<SeasonYield>& beside) {

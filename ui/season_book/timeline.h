@@ -3,6 +3,7 @@
 // and from year to year, and its table twin is one key away.
 #pragma once
 
+#include <QBoxLayout>
 #include <QComboBox>
 #include <QLabel>
 #include <QStackedWidget>
@@ -100,6 +101,7 @@ class Timeline : public QWidget {
     HarvestDrawn m_drawn;
     std::vector<std::optional<Id<Extraction>>> m_rowRuns;  ///< by the table's rows
     int m_year = 0;
+    QHBoxLayout* m_head;
     QLabel* m_title;
     QComboBox* m_choice;
     QStackedWidget* m_stack;

@@ -29,13 +29,13 @@ YearCharts::YearCharts(Session& session, QWidget* parent) : QWidget(parent), m_s
     m_note = new QLabel(this);
     m_note->setObjectName(QStringLiteral("year_chart_note"));
     m_note->setWordWrap(true);
-    auto* head = new QHBoxLayout;
-    head->addWidget(m_title);
-    head->addWidget(m_choice);
-    head->addWidget(m_about, 1);
+    m_head = new QHBoxLayout;
+    m_head->addWidget(m_title);
+    m_head->addWidget(m_choice);
+    m_head->addWidget(m_about, 1);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
-    column->addLayout(head);
+    column->addLayout(m_head);
     column->addWidget(m_pane, 1);
     column->addWidget(m_note);
     connect(m_choice, &QComboBox::activated, this, [this](int index) {
@@ -126,6 +126,7 @@ void YearCharts::sizes() {
         label->setPalette(muted);
     }
     layout()->setSpacing(look.space(4));
+    m_head->setSpacing(look.space(8));
 }
 
 }  // namespace combwright

@@ -2,6 +2,7 @@
 // chosen in one box. A year nothing was written down in has a sentence there, never empty axes.
 #pragma once
 
+#include <QBoxLayout>
 #include <QComboBox>
 #include <QLabel>
 
@@ -39,6 +40,7 @@ class YearCharts : public QWidget {
     What m_what = What::Mites;
     bool m_own = false;  ///< the person chose what is shown
     int m_year = 0;
+    QHBoxLayout* m_head;
     QLabel* m_title;
     QComboBox* m_choice;
     QLabel* m_about;
