@@ -50,7 +50,21 @@ QString marksListed(const std::vector<std::string>& marks) {
     return all.join(QStringLiteral(", "));
 }
 
-FindHit hitOf(const FoundRow& row) {
+/// Its choices that were asked for: without them nobody sees why it was found.
+QStringList sortsAskedFor(const FoundRow& row, const std::vector<std::string>& asked) {
+    QStringList all;
+    for (const std::string& sort : row.sorts) {
+        const auto words = findWords(sort);
+        const bool meant = std::any_of(asked.begin(), asked.end(), [&](const std::string& each) {
+            return std::any_of(words.begin(), words.end(),
+                               [&](const std::string& of) { return of.starts_with(each); });
+        });
+        if (meant) all << word(sort);
+    }
+    return all;
+}
+
+FindHit hitOf(const FoundRow& row, const std::vector<std::string>& asked) {
     FindHit hit{row.kind, row.table, row.row, row.on, {}, {}, row.by == FoundRow::By::Mark};
     const QString what = word(row.table);
     const QString about = marksListed(row.about);
@@ -64,6 +78,7 @@ FindHit hitOf(const FoundRow& row) {
     } else {
         hit.title = what;
     }
+    context += sortsAskedFor(row, asked);
     if (row.on) context << dayText(*row.on);
     for (const std::string& said : row.said) context << fromUtf8(said).simplified();
     context.removeAll(QString());
@@ -73,11 +88,12 @@ FindHit hitOf(const FoundRow& row) {
     return hit;
 }
 
-std::vector<FindGroup> groupsOf(const std::vector<FoundKind>& found) {
+std::vector<FindGroup> groupsOf(const std::vector<FoundKind>& found,
+                                const std::vector<std::string>& asked = {}) {
     std::vector<FindGroup> groups;
     for (const FoundKind& kind : found) {
         FindGroup group{kind.kind, kindTitle(kind.kind), {}, kind.more};
-        for (const FoundRow& row : kind.found) group.hits.push_back(hitOf(row));
+        for (const FoundRow& row : kind.found) group.hits.push_back(hitOf(row, asked));
         groups.push_back(std::move(group));
     }
     return groups;
@@ -142,7 +158,7 @@ std::vector<FindGroup> findRecords(FindCache& cache, const QString& typed, std::
     std::vector<FoundKind> found = cache.ask(typed.toStdString(), mostOfKind);
     if (const std::string kept = typedAsKept(typed); !kept.empty())
         addFound(found, cache.ask(kept, mostOfKind), mostOfKind);
-    std::vector<FindGroup> groups = groupsOf(found);
+    std::vector<FindGroup> groups = groupsOf(found, findWords(typed.toStdString()));
     std::stable_partition(groups.begin(), groups.end(), [](const FindGroup& group) {
         return std::any_of(group.hits.begin(), group.hits.end(),
                            [](const FindHit& hit) { return hit.byMark; });

@@ -132,8 +132,11 @@ std::optional<FoundRow> FindAsk::found(std::int64_t id, FoundRow::By by) const {
         }
         return all;
     };
-    return FoundRow{by,        of.kind,          of.table,         findRowOf(id), findDayOf(id),
-                    doc->mark, lines(doc->said), lines(doc->about)};
+    FoundRow row{by,        of.kind,          of.table,          findRowOf(id),   findDayOf(id),
+                 doc->mark, lines(doc->said), lines(doc->about), lines(doc->sort)};
+    // The first is what sort of record it is.
+    row.sorts.erase(row.sorts.begin());
+    return row;
 }
 
 std::vector<FoundKind> FindAsk::byWords(const std::vector<std::string>& words,

@@ -31,6 +31,7 @@ struct FoundRow {
     std::string mark;
     std::vector<std::string> said;   ///< its own words, a text each
     std::vector<std::string> about;  ///< the marks of what it is of
+    std::vector<std::string> sorts;  ///< its choices as they are kept: "swarm"
 };
 
 /// All of one kind, the best first: whole marks, then marks that begin so, then words; newer first

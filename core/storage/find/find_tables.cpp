@@ -146,7 +146,7 @@ std::string findQuestion(const FindTable& of, std::string_view how) {
         if (info.kind == Kind::Text && info.name != of.mark)
             said.push_back("coalesce(char(10) || " + column + ", '')");
         if (info.kind == Kind::Choice && info.part != ReadingPart::How)
-            sort.push_back("coalesce(' ' || " + column + ", '')");
+            sort.push_back("coalesce(char(10) || " + column + ", '')");
         const FindTable* other = info.kind == Kind::Reference ? foundTable(info.refersTo) : nullptr;
         if (!other || !isFace(*other)) continue;
         const std::string as = "r" + std::to_string(joined++);

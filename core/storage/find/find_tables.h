@@ -29,7 +29,7 @@ const std::vector<FindTable>& findTables();
 int findTableNumber(std::string_view table);
 
 /// The question whose columns are id, mark, own words (a line each), the marks of what it is of,
-/// the words of its choices, and the day. `how` stands behind it: " WHERE t.id = ?".
+/// its own sort and its choices, and the day. `how` stands behind it: " WHERE t.id = ?".
 std::string findQuestion(const FindTable& of, std::string_view how);
 
 /// A reference to a record whose mark or day is part of what is found here.

@@ -60,7 +60,9 @@ TEST_F(FindTest, KnowsARecordByTheWordItIsShownUnder) {
     // Kept as an inspection, shown as a look.
     EXPECT_TRUE(hit("look h1", "inspection"));
     EXPECT_TRUE(hit("inspection h1", "inspection"));
-    EXPECT_TRUE(hit("swarm", "colony"));
+    const auto swarm = hit("swarm", "colony");
+    ASSERT_TRUE(swarm);
+    EXPECT_EQ(swarm->context, QStringLiteral("colony · swarm · Sat 10 Apr 2027"));
 }
 
 TEST_F(FindTest, LeadsWhereItIsShown) {
