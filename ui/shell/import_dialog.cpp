@@ -170,8 +170,8 @@ void ImportDialog::planAnew() {
     if (!made) return;
     m_found->setText(*made ? foundOut(**made) : sentence(made->error()));
     m_preview->show(*made ? **made : ImportPlan{});
-    m_table->resizeColumnToContents(0);
-    m_table->setColumnWidth(1, m_session.look().space(260));
+    m_table->resizeColumnsToContents();
+    m_table->setColumnWidth(1, m_session.look().space(300));
     showQuestions();
     showSummary();
 }
@@ -181,7 +181,7 @@ QString ImportDialog::foundOut(const ImportPlan& plan) {
                            : plan.parter == ',' ? tr("commas")
                            : plan.parter == ';' ? tr("semicolons")
                                                 : tr("strokes");
-    return plan.header ? tr("Read as %1, parted by %2; the first row are headings.")
+    return plan.header ? tr("Read as %1, parted by %2; the first row holds the headings.")
                              .arg(fromUtf8(plan.encoding), parter)
                        : tr("Read as %1, parted by %2; there are no headings.")
                              .arg(fromUtf8(plan.encoding), parter);

@@ -29,7 +29,7 @@ PhotosDialog::PhotosDialog(Session& session, QWidget* parent)
     m_list = new QListWidget(this);
     m_list->setObjectName(QStringLiteral("photos_list"));
     m_list->setAccessibleName(tr("Photos, the newest day first"));
-    m_list->setWordWrap(true);
+    m_list->setMinimumHeight(look.space(120));
     side->addWidget(m_list, 1);
     auto* title = new QLabel(tr("The next photo is of"), this);
     title->setFont(look.font(TextSize::Head, true));
@@ -109,6 +109,8 @@ void PhotosDialog::fill(std::optional<Id<Photo>> shown) {
                          [](const Photo& a, const Photo& b) { return a.on > b.on; });
         for (const Photo& photo : photos) {
             auto* item = new QListWidgetItem(textOf(photo), m_list);
+            item->setSizeHint(QSize(0, m_session.look().space(28)));
+            item->setToolTip(item->text());
             item->setData(Qt::UserRole, static_cast<qlonglong>(photo.id.number));
             if (shown && photo.id == *shown) m_list->setCurrentItem(item);
         }
