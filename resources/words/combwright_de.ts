@@ -2,808 +2,815 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de" sourcelanguage="en">
 <context>
+    <name>QCoreApplication</name>
+    <message>
+        <source>or walked, stopped; Ctrl+Space: it ran smooth</source>
+        <translation type="unfinished">oder walked, stopped; Strg+Leertaste: sie lief ruhig</translation>
+    </message>
+</context>
+<context>
     <name>account</name>
     <message numerus="yes">
         <source>not weighed</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>nicht gewogen</numerusform>
-            <numerusform></numerusform>
+            <numerusform>nicht gewogen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>raw</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>roh</numerusform>
-            <numerusform></numerusform>
+            <numerusform>roh</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n of them not weighed</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n davon nicht gewogen</numerusform>
+            <numerusform>%n davon nicht gewogen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>lost in the melt</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>beim Einschmelzen verloren</numerusform>
+            <numerusform>beim Einschmelzen verloren</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%1 % of it came out clean</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 % davon kamen klar heraus</numerusform>
+            <numerusform>%1 % davon kamen klar heraus</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>honey, water and dirt, of batches weighed in and out</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Honig, Wasser und Schmutz, aus Chargen, die vorher und nachher gewogen wurden</numerusform>
+            <numerusform>Honig, Wasser und Schmutz, aus Chargen, die vorher und nachher gewogen wurden</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>clean blocks</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Klarwachsblöcke</numerusform>
+            <numerusform>Klarwachsblöcke</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>bought or of before</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>gekauft oder von früher</numerusform>
+            <numerusform>gekauft oder von früher</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>poured into candles</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>zu Kerzen gegossen</numerusform>
+            <numerusform>zu Kerzen gegossen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>sold as blocks</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>als Blöcke verkauft</numerusform>
+            <numerusform>als Blöcke verkauft</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>given away</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>verschenkt</numerusform>
-            <numerusform></numerusform>
+            <numerusform>verschenkt</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>traded for foundation</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>gegen Mittelwände getauscht</numerusform>
-            <numerusform></numerusform>
+            <numerusform>gegen Mittelwände getauscht</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>melted again</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>neu eingeschmolzen</numerusform>
-            <numerusform></numerusform>
+            <numerusform>neu eingeschmolzen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>lost</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>verloren</numerusform>
-            <numerusform></numerusform>
+            <numerusform>verloren</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>block %1</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Block %1</numerusform>
+            <numerusform>Block %1</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n given</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n verschenkt</numerusform>
+            <numerusform>%n verschenkt</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n kept</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n behalten</numerusform>
+            <numerusform>%n behalten</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n broken</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n zerbrochen</numerusform>
+            <numerusform>%n zerbrochen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n came back</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n zurückgekommen</numerusform>
+            <numerusform>%n zurückgekommen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n sold without a price</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n ohne Preis verkauft</numerusform>
+            <numerusform>%n ohne Preis verkauft</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%1 each</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>je %1</numerusform>
+            <numerusform>je %1</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>honey in bulk</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>loser Honig</numerusform>
+            <numerusform>loser Honig</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%1 given</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>%1 verschenkt</numerusform>
-            <numerusform></numerusform>
+            <numerusform>%1 verschenkt</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%1 kept</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>%1 behalten</numerusform>
-            <numerusform></numerusform>
+            <numerusform>%1 behalten</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%1 spilled</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>%1 verschüttet</numerusform>
-            <numerusform></numerusform>
+            <numerusform>%1 verschüttet</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>takings %1</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Einnahmen %1</numerusform>
+            <numerusform>Einnahmen %1</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>melted</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>eingeschmolzen</numerusform>
-            <numerusform></numerusform>
+            <numerusform>eingeschmolzen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>burnt</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>verbrannt</numerusform>
-            <numerusform></numerusform>
+            <numerusform>verbrannt</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>sold</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>verkauft</numerusform>
-            <numerusform></numerusform>
+            <numerusform>verkauft</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>found missing</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>als fehlend festgestellt</numerusform>
+            <numerusform>als fehlend festgestellt</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>boxes gone</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Zargen weg</numerusform>
+            <numerusform>Zargen weg</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>in the shed on %1</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>im Schuppen am %1</numerusform>
+            <numerusform>im Schuppen am %1</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n in repair</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n in Reparatur</numerusform>
+            <numerusform>%n in Reparatur</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n lent</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n verliehen</numerusform>
+            <numerusform>%n verliehen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Wax</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>Wachs</numerusform>
-            <numerusform></numerusform>
+            <numerusform>Wachs</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>No wax is written down for this year.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Für dieses Jahr ist kein Wachs aufgeschrieben.</numerusform>
+            <numerusform>Für dieses Jahr ist kein Wachs aufgeschrieben.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>in blocks on %1</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>in Blöcken am %1</numerusform>
+            <numerusform>in Blöcken am %1</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>what was there and came less what went</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>was da war und dazukam, weniger was wegging</numerusform>
+            <numerusform>was da war und dazukam, weniger was wegging</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>More went out than there was: a block is not written down.</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>Es ging mehr weg, als da war: ein Block ist nicht aufgeschrieben.</numerusform>
-            <numerusform></numerusform>
+            <numerusform>Es ging mehr weg, als da war: ein Block ist nicht aufgeschrieben.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>of the honey</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>vom Honig</numerusform>
+            <numerusform>vom Honig</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>clean blocks of the year to its honey</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Klarwachsblöcke des Jahres im Verhältnis zu seinem Honig</numerusform>
+            <numerusform>Klarwachsblöcke des Jahres im Verhältnis zu seinem Honig</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Candles poured</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>Kerzen gegossen</numerusform>
-            <numerusform></numerusform>
+            <numerusform>Kerzen gegossen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n seconds</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n zweite Wahl</numerusform>
+            <numerusform>%n zweite Wahl</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n failed, back to the pot</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n misslungen, zurück in den Topf</numerusform>
+            <numerusform>%n misslungen, zurück in den Topf</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>No candle was poured.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Es wurde keine Kerze gegossen.</numerusform>
+            <numerusform>Es wurde keine Kerze gegossen.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>all</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>alle</numerusform>
-            <numerusform></numerusform>
+            <numerusform>alle</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Out of the door</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>Aus dem Haus</numerusform>
-            <numerusform></numerusform>
+            <numerusform>Aus dem Haus</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Nothing went out by what is written down.</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>Nach dem, was aufgeschrieben ist, ging nichts hinaus.</numerusform>
-            <numerusform></numerusform>
+            <numerusform>Nach dem, was aufgeschrieben ist, ging nichts hinaus.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>takings</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>Einnahmen</numerusform>
-            <numerusform></numerusform>
+            <numerusform>Einnahmen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n sold and no price written down: not in it</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n verkauft und kein Preis aufgeschrieben: nicht dabei</numerusform>
+            <numerusform>%n verkauft und kein Preis aufgeschrieben: nicht dabei</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Comb, boxes and equipment</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Waben, Zargen und Gerät</numerusform>
+            <numerusform>Waben, Zargen und Gerät</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>No comb or box went, and no stock was taken.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Keine Wabe oder Zarge ging weg, und kein Bestand wurde aufgenommen.</numerusform>
+            <numerusform>Keine Wabe oder Zarge ging weg, und kein Bestand wurde aufgenommen.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%1 %</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>%1 %</numerusform>
-            <numerusform></numerusform>
+            <numerusform>%1 %</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>from %1</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>aus %1</numerusform>
+            <numerusform>aus %1</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>why is not known</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>warum, ist nicht bekannt</numerusform>
-            <numerusform></numerusform>
+            <numerusform>warum, ist nicht bekannt</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>with %1</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>mit %1</numerusform>
+            <numerusform>mit %1</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%1 and %n more</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 und %n weitere</numerusform>
+            <numerusform>%1 und %n weitere</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>made by splits</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>als Ableger gebildet</numerusform>
+            <numerusform>als Ableger gebildet</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>swarms hived</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Schwärme eingeschlagen</numerusform>
+            <numerusform>Schwärme eingeschlagen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>packages</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Kunstschwärme</numerusform>
+            <numerusform>Kunstschwärme</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>nuclei</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>gekaufte Ableger</numerusform>
+            <numerusform>gekaufte Ableger</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>overwintered, written down since</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>überwintert, aufgeschrieben seit</numerusform>
+            <numerusform>überwintert, aufgeschrieben seit</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>came, from where is not known</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>gekommen, woher ist nicht bekannt</numerusform>
+            <numerusform>gekommen, woher ist nicht bekannt</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>lost, why is not known</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>verloren, warum ist nicht bekannt</numerusform>
+            <numerusform>verloren, warum ist nicht bekannt</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>united</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>vereinigt</numerusform>
-            <numerusform></numerusform>
+            <numerusform>vereinigt</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>lost: winter loss</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>verloren: Winterverlust</numerusform>
+            <numerusform>verloren: Winterverlust</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>lost: queenless</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>verloren: weisellos</numerusform>
+            <numerusform>verloren: weisellos</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>lost: absconded</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>verloren: ausgezogen</numerusform>
+            <numerusform>verloren: ausgezogen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>lost: destroyed for disease</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>verloren: wegen Krankheit abgetötet</numerusform>
+            <numerusform>verloren: wegen Krankheit abgetötet</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>lost: other</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>verloren: anderes</numerusform>
+            <numerusform>verloren: anderes</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>found dead, its end is not written down</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>tot vorgefunden, das Ende ist nicht aufgeschrieben</numerusform>
+            <numerusform>tot vorgefunden, das Ende ist nicht aufgeschrieben</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>The winter since %1</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Der Winter seit %1</numerusform>
+            <numerusform>Der Winter seit %1</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>The winter from %1 to %2</source>
-        <translation type="unfinished">
-            <numerusform>Der Winter von %1 bis %2: {1 ?} {2?}</numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Der Winter von %1 bis %2</numerusform>
+            <numerusform>Der Winter von %1 bis %2</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>up to %1</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>bis %1</numerusform>
-            <numerusform></numerusform>
+            <numerusform>bis %1</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>no colony was written down at its start, so no loss can be told</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>kein Volk war an seinem Anfang aufgeschrieben, darum lässt sich kein Verlust nennen</numerusform>
+            <numerusform>kein Volk war an seinem Anfang aufgeschrieben, darum lässt sich kein Verlust nennen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%1 of %2</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>%1 von %2</numerusform>
-            <numerusform></numerusform>
+            <numerusform>%1 von %2</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>of all colonies together</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>von allen Völkern zusammen</numerusform>
+            <numerusform>von allen Völkern zusammen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>mean of the yards</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>Mittel der Stände</numerusform>
-            <numerusform></numerusform>
+            <numerusform>Mittel der Stände</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>sold or united meanwhile, counted neither way</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>inzwischen verkauft oder vereinigt, auf keiner Seite gezählt</numerusform>
+            <numerusform>inzwischen verkauft oder vereinigt, auf keiner Seite gezählt</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Colonies through the year</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Völker durchs Jahr</numerusform>
+            <numerusform>Völker durchs Jahr</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>The account begins on 1 May.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Die Rechnung beginnt am 1. Mai.</numerusform>
+            <numerusform>Die Rechnung beginnt am 1. Mai.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>No colony is written down for this year.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Für dieses Jahr ist kein Volk aufgeschrieben.</numerusform>
+            <numerusform>Für dieses Jahr ist kein Volk aufgeschrieben.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>on 1 May</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>am 1. Mai</numerusform>
+            <numerusform>am 1. Mai</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>into winter</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>in den Winter</numerusform>
+            <numerusform>in den Winter</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>on %1</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>am %1</numerusform>
+            <numerusform>am %1</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>Winter begins on %1 here; what ends after it is the winter&apos;s.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <source>Winter begins on %1 here; what ends after it is the winter's.</source>
+        <translation>
+            <numerusform>Der Winter beginnt hier am %1; was danach endet, gehört dem Winter.</numerusform>
+            <numerusform>Der Winter beginnt hier am %1; was danach endet, gehört dem Winter.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Winter losses</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Winterverluste</numerusform>
+            <numerusform>Winterverluste</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>No winter before or after %1 is written down yet.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Vor oder nach %1 ist noch kein Winter aufgeschrieben.</numerusform>
+            <numerusform>Vor oder nach %1 ist noch kein Winter aufgeschrieben.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>At risk is what lived when the winter began and was neither sold nor united. Of all together: dead ÷ at risk, which large yards decide. The mean of the yards counts each yard&apos;s own share alike. A survey&apos;s average loss is the mean over many keepers, so only the first of the two goes beside its total.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <source>At risk is what lived when the winter began and was neither sold nor united. Of all together: dead ÷ at risk, which large yards decide. The mean of the yards counts each yard's own share alike. A survey's average loss is the mean over many keepers, so only the first of the two goes beside its total.</source>
+        <translation>
+            <numerusform>Auf dem Spiel steht, was bei Winterbeginn lebte und weder verkauft noch vereinigt wurde. Von allen zusammen: tote ÷ auf dem Spiel stehende, was große Stände bestimmen. Das Mittel der Stände zählt den Anteil jedes Standes gleich. Der mittlere Verlust einer Umfrage ist das Mittel über viele Imker, darum gehört nur die erste der beiden Zahlen neben deren Gesamtzahl.</numerusform>
+            <numerusform>Auf dem Spiel steht, was bei Winterbeginn lebte und weder verkauft noch vereinigt wurde. Von allen zusammen: tote ÷ auf dem Spiel stehende, was große Stände bestimmen. Das Mittel der Stände zählt den Anteil jedes Standes gleich. Der mittlere Verlust einer Umfrage ist das Mittel über viele Imker, darum gehört nur die erste der beiden Zahlen neben deren Gesamtzahl.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>run %1</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Schleuderung %1</numerusform>
+            <numerusform>Schleuderung %1</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>the whole year</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>das ganze Jahr</numerusform>
+            <numerusform>das ganze Jahr</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>from paper: %1</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>vom Papier: %1</numerusform>
+            <numerusform>vom Papier: %1</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>in %n runs</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>in %n Schleuderung</numerusform>
+            <numerusform>in %n Schleuderungen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>in %n runs; paper says %1 beside it</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>in %n Schleuderung; das Papier sagt daneben %1</numerusform>
+            <numerusform>in %n Schleuderungen; das Papier sagt daneben %1</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>noted from paper, %n notes</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>vom Papier übernommen, %n Notiz</numerusform>
+            <numerusform>vom Papier übernommen, %n Notizen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Honey year by year</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Honig Jahr für Jahr</numerusform>
+            <numerusform>Honig Jahr für Jahr</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>No run and no crop is written down yet.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Noch keine Schleuderung und keine Ernte aufgeschrieben.</numerusform>
+            <numerusform>Noch keine Schleuderung und keine Ernte aufgeschrieben.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>What paper says is shown beside what the runs brought and never added to it: which of it counts the book of that year tells, hive by hive.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Was das Papier sagt, steht neben dem, was die Schleuderungen brachten, und wird nie dazugezählt: was davon gilt, sagt das Buch des Jahres, Stock für Stock.</numerusform>
+            <numerusform>Was das Papier sagt, steht neben dem, was die Schleuderungen brachten, und wird nie dazugezählt: was davon gilt, sagt das Buch des Jahres, Stock für Stock.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Colonies year by year</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Völker Jahr für Jahr</numerusform>
+            <numerusform>Völker Jahr für Jahr</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>No colony is written down yet.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Noch kein Volk aufgeschrieben.</numerusform>
+            <numerusform>Noch kein Volk aufgeschrieben.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>the winter before took %1 of %2: %3 % of all, %4 % as the mean of the yards</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>der Winter davor nahm %1 von %2: %3 % von allen, %4 % als Mittel der Stände</numerusform>
+            <numerusform>der Winter davor nahm %1 von %2: %3 % von allen, %4 % als Mittel der Stände</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>lost in the winter before</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>im Winter davor verloren</numerusform>
+            <numerusform>im Winter davor verloren</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n came</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n gekommen</numerusform>
+            <numerusform>%n gekommen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n lost</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n verloren</numerusform>
+            <numerusform>%n verloren</numerusform>
         </translation>
     </message>
     <message>
         <source>%1 %2</source>
-        <translation type="unfinished">%1 %2</translation>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
-        <translation type="unfinished">%1 (%2)</translation>
+        <translation>%1 (%2)</translation>
     </message>
     <message>
         <source>Colonies: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Völker: %1.</translation>
     </message>
     <message>
         <source>Wax: %1 raw, nothing cast of it yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wachs: %1 roh, daraus noch nichts gegossen.</translation>
     </message>
     <message>
         <source>Wax: %1 of clean blocks, %2 % of the honey.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wachs: %1 Klarwachsblöcke, %2 % vom Honig.</translation>
     </message>
     <message>
         <source>Wax: %1 of clean blocks.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wachs: %1 Klarwachsblöcke.</translation>
     </message>
     <message>
         <source>Wax: %1 raw; %2 of clean blocks, %3 % of the honey.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wachs: %1 roh; %2 Klarwachsblöcke, %3 % vom Honig.</translation>
     </message>
     <message>
         <source>Wax: %1 raw; %2 of clean blocks.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wachs: %1 roh; %2 Klarwachsblöcke.</translation>
     </message>
     <message>
         <source>what</source>
-        <translation type="unfinished">was</translation>
+        <translation>was</translation>
     </message>
     <message>
         <source>how much</source>
-        <translation type="unfinished"></translation>
+        <translation>wie viel</translation>
     </message>
     <message>
         <source>which, and how</source>
-        <translation type="unfinished"></translation>
+        <translation>welche, und wie</translation>
     </message>
     <message>
         <source>day</source>
-        <translation type="unfinished">Tag</translation>
+        <translation>Tag</translation>
     </message>
     <message>
         <source>note</source>
-        <translation type="unfinished">Notiz</translation>
+        <translation>Notiz</translation>
     </message>
     <message>
         <source>line</source>
-        <translation type="unfinished">Zeile</translation>
+        <translation>Zeile</translation>
     </message>
     <message>
         <source>figure</source>
-        <translation type="unfinished"></translation>
+        <translation>Zahl</translation>
     </message>
     <message>
         <source>unit</source>
-        <translation type="unfinished">Einheit</translation>
+        <translation>Einheit</translation>
     </message>
     <message>
         <source>how known</source>
-        <translation type="unfinished">woher bekannt</translation>
+        <translation>woher bekannt</translation>
     </message>
 </context>
 <context>
     <name>add_forms</name>
     <message>
-        <source>No kind of box is called &quot;%1&quot;. It may be: %2.</source>
+        <source>No kind of box is called "%1". It may be: %2.</source>
         <translation>Keine Zargenart heißt „%1“. Möglich sind: %2.</translation>
     </message>
     <message>
@@ -939,7 +946,7 @@
         <translation>Sie stehen dann im Lager; B setzt eine auf einen Stock.</translation>
     </message>
     <message>
-        <source>&quot;%1&quot; is no whole number of boxes.</source>
+        <source>"%1" is no whole number of boxes.</source>
         <translation>„%1“ ist keine ganze Zahl von Zargen.</translation>
     </message>
 </context>
@@ -1003,11 +1010,11 @@
     </message>
     <message>
         <source>held back: %1</source>
-        <translation>zurückgehalten: %1</translation>
+        <translation>gesperrt: %1</translation>
     </message>
     <message>
         <source>on hold, apart, until disease is ruled out</source>
-        <translation>gesperrt, abgesondert, bis Krankheit ausgeschlossen ist</translation>
+        <translation>in Sperre, abgesondert, bis Krankheit ausgeschlossen ist</translation>
     </message>
     <message>
         <source>to burn: %1</source>
@@ -1035,7 +1042,7 @@
     </message>
     <message>
         <source>kept with the looks</source>
-        <translation>bei den Durchsichten behalten</translation>
+        <translation>bei den Durchsichten eingetragen</translation>
     </message>
     <message>
         <source>an unknown mass</source>
@@ -1075,7 +1082,7 @@
     </message>
     <message>
         <source>held</source>
-        <translation>zurückgehalten</translation>
+        <translation>gesperrt</translation>
     </message>
     <message>
         <source>looked through %1</source>
@@ -1131,7 +1138,7 @@
     </message>
     <message>
         <source>Held back since %1: %2.</source>
-        <translation>Zurückgehalten seit %1: %2.</translation>
+        <translation>Gesperrt seit %1: %2.</translation>
     </message>
     <message>
         <source>Changed since the last look: %1.</source>
@@ -1194,23 +1201,23 @@
     <name>binder</name>
     <message>
         <source>Season binder %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Saisonmappe %1</translation>
     </message>
     <message>
         <source>sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Blatt</translation>
     </message>
     <message>
         <source>of</source>
-        <translation type="unfinished">von</translation>
+        <translation>von</translation>
     </message>
     <message>
         <source>begins on page</source>
-        <translation type="unfinished"></translation>
+        <translation>beginnt auf Seite</translation>
     </message>
     <message>
         <source>Everything as it is recorded today; the season file holds what stands behind each figure. Unknown stays unknown.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles, wie es heute eingetragen ist; die Saisondatei hält fest, was hinter jeder Zahl steht. Unbekanntes bleibt unbekannt.</translation>
     </message>
 </context>
 <context>
@@ -1224,7 +1231,7 @@
         <translation>Welche Zarge? Das Kennzeichen schreiben, oder eine Art: medium, deep, shallow.</translation>
     </message>
     <message>
-        <source>No box and no kind of box is called &quot;%1&quot;. N brings new boxes in.</source>
+        <source>No box and no kind of box is called "%1". N brings new boxes in.</source>
         <translation>Keine Zarge und keine Zargenart heißt „%1“. N bringt neue Zargen herein.</translation>
     </message>
     <message>
@@ -1240,7 +1247,7 @@
         <translation>Wohin? Einen Stock schreiben, einen Platz vom Boden aus gezählt, oder beides: ML4 2.</translation>
     </message>
     <message>
-        <source>Places count from 1 at the floor; &quot;%1&quot; is none.</source>
+        <source>Places count from 1 at the floor; "%1" is none.</source>
         <translation>Plätze zählen ab 1 am Boden; „%1“ ist keiner.</translation>
     </message>
     <message>
@@ -1315,7 +1322,7 @@
     </message>
     <message>
         <source>Number, weigh, take the water, lid on; then the next</source>
-        <translation>Nummer, wiegen, Wasser messen, Deckel auf; dann der nächste</translation>
+        <translation>Nummer, wiegen, Wasser messen, Deckel drauf; dann der nächste</translation>
     </message>
     <message>
         <source>cut along the dashes; no honey for infants under 12 months</source>
@@ -1388,7 +1395,7 @@
         <translation>Wie oft gefüllt</translation>
     </message>
     <message>
-        <source>the mould&apos;s</source>
+        <source>the mould's</source>
         <translation>wie die Gießform</translation>
     </message>
     <message>
@@ -1416,7 +1423,7 @@
         <translation>Docht insgesamt</translation>
     </message>
     <message>
-        <source>the mould&apos;s length for each</source>
+        <source>the mould's length for each</source>
         <translation>je Kerze die Länge der Gießform</translation>
     </message>
     <message>
@@ -1569,7 +1576,7 @@
     </message>
     <message>
         <source>Pours an evening</source>
-        <translation>Güsse am Abend</translation>
+        <translation>Güsse je Abend</translation>
     </message>
     <message>
         <source>as the mould says</source>
@@ -1617,11 +1624,11 @@
     </message>
     <message>
         <source>50 g of sprues and failed ones</source>
-        <translation type="unfinished"></translation>
+        <translation>50 g Angüsse und Misslungene</translation>
     </message>
     <message>
         <source>On the label: trim the wick to %1, never leave it burning, on a plate, away from children and animals.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufs Etikett: Docht auf %1 kürzen, nie unbeaufsichtigt brennen lassen, auf einen Teller, fern von Kindern und Tieren.</translation>
     </message>
 </context>
 <context>
@@ -1652,7 +1659,7 @@
     </message>
     <message>
         <source>of one</source>
-        <translation>einer</translation>
+        <translation>je Stück</translation>
     </message>
     <message>
         <source>evenings</source>
@@ -1704,7 +1711,7 @@
     </message>
     <message>
         <source>%1: all come out</source>
-        <translation>%1: alle gelingen</translation>
+        <translation>%1: es reicht für alle</translation>
     </message>
     <message>
         <source>; no evening is left to pour on</source>
@@ -1768,7 +1775,7 @@
     </message>
     <message>
         <source>%1: the holder burns. Not for sale before a test burn went well.</source>
-        <translation>%1: der Halter brennt. Nicht verkaufen, bevor ein Probebrand gut ging.</translation>
+        <translation>%1: der Halter ist brennbar. Nicht verkaufen, bevor ein Probebrand gut ging.</translation>
     </message>
     <message>
         <source>What bites</source>
@@ -1788,7 +1795,7 @@
     </message>
     <message>
         <source>by</source>
-        <translation>bis</translation>
+        <translation>von</translation>
     </message>
     <message>
         <source>on</source>
@@ -1804,318 +1811,318 @@
     </message>
     <message>
         <source>; the moulds want one cavity more for all of them</source>
-        <translation type="unfinished"></translation>
+        <translation>; die Gießformen brauchen für alle ein Nest mehr</translation>
     </message>
     <message>
         <source>; the moulds want %1 cavities more for all of them</source>
-        <translation type="unfinished"></translation>
+        <translation>; die Gießformen brauchen für alle %1 Nester mehr</translation>
     </message>
     <message>
         <source>%1 in %2 pours</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 in %2 Güssen</translation>
     </message>
     <message>
         <source>printed %1</source>
-        <translation type="unfinished">gedruckt %1</translation>
+        <translation>gedruckt %1</translation>
     </message>
 </context>
 <context>
     <name>charts</name>
     <message>
         <source>%1: %2 on %3.</source>
-        <translation type="unfinished">%1: %2 auf %3. {1:?} {2 ?}</translation>
+        <translation>%1: %2 am %3.</translation>
     </message>
     <message>
         <source>%1: %2 on %3, %4 on %5, at most %6 on %7.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 am %3, %4 am %5, höchstens %6 am %7.</translation>
     </message>
     <message>
         <source>%1 %2, %3.</source>
-        <translation type="unfinished">%1: %2. {1 %2,?} {3.?}</translation>
+        <translation>%1 %2, %3.</translation>
     </message>
     <message>
         <source>%1 in all; the table has every one.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 insgesamt; die Tabelle hat alle.</translation>
     </message>
     <message>
         <source>%1 %2</source>
-        <translation type="unfinished">%1 %2</translation>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>printed %1</source>
-        <translation type="unfinished">gedruckt %1</translation>
+        <translation>gedruckt %1</translation>
     </message>
     <message>
         <source>no yard known</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Stand bekannt</translation>
     </message>
     <message>
         <source>no hive known</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Stock bekannt</translation>
     </message>
     <message>
         <source>%1, no hive known</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, kein Stock bekannt</translation>
     </message>
     <message>
         <source>%1, %2</source>
-        <translation type="unfinished">%1, %2</translation>
+        <translation>%1, %2</translation>
     </message>
     <message>
         <source>%1: %2 on %3 (%4); %5 by then.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 am %3 (%4); %5 bis dahin.</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished">%1: %2</translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
-        <source>%1 in buckets, each day&apos;s</source>
-        <translation type="unfinished"></translation>
+        <source>%1 in buckets, each day's</source>
+        <translation>%1 in Eimern, je Tag</translation>
     </message>
     <message>
         <source>%1 in buckets, added up</source>
-        <translation type="unfinished">%1 in Eimern, zusammengezählt</translation>
+        <translation>%1 in Eimern, zusammengezählt</translation>
     </message>
     <message>
         <source>line</source>
-        <translation type="unfinished">Zeile</translation>
+        <translation>Zeile</translation>
     </message>
     <message>
         <source>year</source>
-        <translation type="unfinished">Jahr</translation>
+        <translation>Jahr</translation>
     </message>
     <message>
         <source>day</source>
-        <translation type="unfinished">Tag</translation>
+        <translation>Tag</translation>
     </message>
     <message>
         <source>lot</source>
-        <translation type="unfinished">Los</translation>
+        <translation>Los</translation>
     </message>
     <message>
         <source>yard</source>
-        <translation type="unfinished">Stand</translation>
+        <translation>Stand</translation>
     </message>
     <message>
         <source>honey (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>Honig (%1)</translation>
     </message>
     <message>
         <source>honey (g)</source>
-        <translation type="unfinished"></translation>
+        <translation>Honig (g)</translation>
     </message>
     <message>
         <source>how known</source>
-        <translation type="unfinished">woher bekannt</translation>
+        <translation>woher bekannt</translation>
     </message>
     <message>
         <source>added up (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>zusammengezählt (%1)</translation>
     </message>
     <message>
         <source>added up (g)</source>
-        <translation type="unfinished"></translation>
+        <translation>zusammengezählt (g)</translation>
     </message>
     <message>
         <source>Harvest timeline</source>
-        <translation type="unfinished">Zeitachse der Ernte</translation>
+        <translation>Zeitachse der Ernte</translation>
     </message>
     <message>
         <source>No honey came in on a day that is known.</source>
-        <translation type="unfinished"></translation>
+        <translation>An keinem bekannten Tag kam Honig herein.</translation>
     </message>
     <message>
         <source>%1 of %2 are on no day that is known, from paper or not shared out: not drawn.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 von %2 liegen auf keinem bekannten Tag, sind vom Papier oder nicht aufgeteilt: nicht gezeichnet.</translation>
     </message>
     <message>
         <source>%1, colony %2 there</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, dort Volk %2</translation>
     </message>
     <message>
         <source>your line: %1 in 100</source>
-        <translation type="unfinished"></translation>
+        <translation>eigene Schwelle: %1 auf 100</translation>
     </message>
     <message>
         <source>line of the table: %1 in 100</source>
-        <translation type="unfinished"></translation>
+        <translation>Schwelle der Tabelle: %1 auf 100</translation>
     </message>
     <message>
         <source>your line: %1 to %2 in 100</source>
-        <translation type="unfinished"></translation>
+        <translation>eigene Schwelle: %1 bis %2 auf 100</translation>
     </message>
     <message>
         <source>line of the table: %1 to %2 in 100</source>
-        <translation type="unfinished"></translation>
+        <translation>Schwelle der Tabelle: %1 bis %2 auf 100</translation>
     </message>
     <message>
         <source>line to act at</source>
-        <translation type="unfinished"></translation>
+        <translation>Schadschwelle</translation>
     </message>
     <message>
         <source>of the table</source>
-        <translation type="unfinished"></translation>
+        <translation>der Tabelle</translation>
     </message>
     <message>
         <source>your own</source>
-        <translation type="unfinished">eigene</translation>
+        <translation>eigene</translation>
     </message>
     <message>
         <source>%1 in %2 (%3) from %4 to %5.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 in %2 (%3) von %4 bis %5.</translation>
     </message>
     <message>
         <source>%1 in %2 (%3) from %4, until when is not written down.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 in %2 (%3) ab %4, bis wann ist nicht aufgeschrieben.</translation>
     </message>
     <message>
         <source>treated: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>behandelt: %1</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
-        <translation type="unfinished">%1 (%2)</translation>
+        <translation>%1 (%2)</translation>
     </message>
     <message>
         <source>treated from %1 and on %2 more days</source>
-        <translation type="unfinished"></translation>
+        <translation>behandelt ab %1 und an %2 weiteren Tagen</translation>
     </message>
     <message>
         <source>treated from %1</source>
-        <translation type="unfinished"></translation>
+        <translation>behandelt ab %1</translation>
     </message>
     <message>
         <source>1 sample without its bees has no rate and is not drawn.</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Probe ohne Bienenzahl ergibt keinen Befall und ist nicht gezeichnet.</translation>
     </message>
     <message>
         <source>%1 samples without their bees have no rate and are not drawn.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Proben ohne Bienenzahl ergeben keinen Befall und sind nicht gezeichnet.</translation>
     </message>
     <message>
-        <source>%1 counts on boards or drone brood are no rate on bees; they stand in the hives&apos; stories.</source>
-        <translation type="unfinished"></translation>
+        <source>%1 counts on boards or drone brood are no rate on bees; they stand in the hives' stories.</source>
+        <translation>%1 Zählungen auf Windeln oder in Drohnenbrut sind kein Befall auf Bienen; sie stehen in der Geschichte der Stöcke.</translation>
     </message>
     <message>
         <source>Brood</source>
-        <translation type="unfinished"></translation>
+        <translation>Brut</translation>
     </message>
     <message>
         <source>Stores</source>
-        <translation type="unfinished">Futter</translation>
+        <translation>Futter</translation>
     </message>
     <message>
         <source>frames of brood</source>
-        <translation type="unfinished">Brutwaben</translation>
+        <translation>Brutwaben</translation>
     </message>
     <message>
         <source>frames of stores</source>
-        <translation type="unfinished">Futterwaben</translation>
+        <translation>Futterwaben</translation>
     </message>
     <message>
         <source>No frames of brood were written down in %1; on the yard sheet b7 says 7.</source>
-        <translation type="unfinished"></translation>
+        <translation>In %1 wurden keine Brutwaben aufgeschrieben; auf dem Standblatt heißt b7: 7.</translation>
     </message>
     <message>
         <source>No frames of stores were written down in %1; on the yard sheet s4 says 4.</source>
-        <translation type="unfinished"></translation>
+        <translation>In %1 wurden keine Futterwaben aufgeschrieben; auf dem Standblatt heißt s4: 4.</translation>
     </message>
     <message>
         <source>hive</source>
-        <translation type="unfinished"></translation>
+        <translation>Stock</translation>
     </message>
     <message>
         <source>%1 on %2: %3 frames of brood, %4.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 am %2: %3 Brutwaben, %4.</translation>
     </message>
     <message>
         <source>%1 on %2: %3 frames of stores, %4.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 am %2: %3 Futterwaben, %4.</translation>
     </message>
     <message>
         <source>Mites</source>
-        <translation type="unfinished">Milben</translation>
+        <translation>Milben</translation>
     </message>
     <message>
         <source>mites in 100 bees</source>
-        <translation type="unfinished">Milben auf 100 Bienen</translation>
+        <translation>Milben auf 100 Bienen</translation>
     </message>
     <message>
         <source>No wash or roll was written down in %1; on the yard sheet w6/300 says 6 mites in 300 bees.</source>
-        <translation type="unfinished"></translation>
+        <translation>In %1 wurde keine Auswasch- oder Puderzuckerprobe aufgeschrieben; auf dem Standblatt heißt w6/300: 6 Milben auf 300 Bienen.</translation>
     </message>
     <message>
         <source>until</source>
-        <translation type="unfinished">bis</translation>
+        <translation>bis</translation>
     </message>
     <message>
         <source>what</source>
-        <translation type="unfinished">was</translation>
+        <translation>was</translation>
     </message>
     <message>
         <source>mites</source>
-        <translation type="unfinished">Milben</translation>
+        <translation>Milben</translation>
     </message>
     <message>
         <source>bees</source>
-        <translation type="unfinished"></translation>
+        <translation>Bienen</translation>
     </message>
     <message>
         <source>in 100 bees</source>
-        <translation type="unfinished"></translation>
+        <translation>auf 100 Bienen</translation>
     </message>
     <message>
         <source>at least</source>
-        <translation type="unfinished"></translation>
+        <translation>mindestens</translation>
     </message>
     <message>
         <source>at most</source>
-        <translation type="unfinished"></translation>
+        <translation>höchstens</translation>
     </message>
     <message>
         <source>%1 on %2: %3 of %4, %5; over the line.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 am %2: %3 von %4, %5; über der Schwelle.</translation>
     </message>
     <message>
         <source>%1 on %2: %3 of %4, %5.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 am %2: %3 von %4, %5.</translation>
     </message>
     <message>
         <source>%1 %2 in %3</source>
-        <translation type="unfinished">%1 in %3 {1 %2 ?}</translation>
+        <translation>%1 %2 in %3</translation>
     </message>
     <message>
         <source>Weights</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewichte</translation>
     </message>
     <message>
         <source>%1, the whole hive</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, der ganze Stock</translation>
     </message>
     <message>
         <source>No hive was weighed in %1. A luggage scale under each side is enough: both sides added.</source>
-        <translation type="unfinished"></translation>
+        <translation>In %1 wurde kein Stock gewogen. Eine Kofferwaage unter jeder Seite genügt: beide Seiten zusammengezählt.</translation>
     </message>
     <message>
         <source>1 weighing of one side alone is no weight and is not drawn.</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Wägung nur einer Seite ist kein Gewicht und ist nicht gezeichnet.</translation>
     </message>
     <message>
         <source>%1 weighings of one side alone are no weights and are not drawn.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Wägungen nur einer Seite sind keine Gewichte und sind nicht gezeichnet.</translation>
     </message>
     <message>
         <source>weight (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewicht (%1)</translation>
     </message>
     <message>
         <source>weight (g)</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewicht (g)</translation>
     </message>
     <message>
         <source>%1 on %2: the whole hive %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 am %2: der ganze Stock %3.</translation>
     </message>
 </context>
 <context>
@@ -2158,7 +2165,7 @@
     </message>
     <message>
         <source>starter in</source>
-        <translation>Anfangsstreifen drin</translation>
+        <translation>Anfangsstreifen eingesetzt</translation>
     </message>
     <message>
         <source>put on</source>
@@ -2174,11 +2181,11 @@
     </message>
     <message>
         <source>of the hive it went to</source>
-        <translation>des Stocks, an den sie ging</translation>
+        <translation>die des aufnehmenden Stocks</translation>
     </message>
     <message>
         <source>of the hive that went</source>
-        <translation>des Stocks, der ging</translation>
+        <translation>die des aufgelösten Stocks</translation>
     </message>
     <message>
         <source>not known</source>
@@ -2262,7 +2269,7 @@
     </message>
     <message>
         <source>freezer</source>
-        <translation>Gefrierer</translation>
+        <translation>Tiefkühler</translation>
     </message>
     <message>
         <source>lent</source>
@@ -2330,7 +2337,7 @@
     </message>
     <message>
         <source>added</source>
-        <translation>dazu</translation>
+        <translation>hinzugefügt</translation>
     </message>
     <message>
         <source>visit</source>
@@ -2374,7 +2381,7 @@
     </message>
     <message>
         <source>given</source>
-        <translation>gegeben</translation>
+        <translation>verschenkt</translation>
     </message>
     <message>
         <source>kept</source>
@@ -2386,7 +2393,7 @@
     </message>
     <message>
         <source>came back</source>
-        <translation>kam zurück</translation>
+        <translation>zurückgekommen</translation>
     </message>
     <message>
         <source>jar of honey</source>
@@ -2510,7 +2517,7 @@
     </message>
     <message>
         <source>treated while on</source>
-        <translation>behandelt, während auf</translation>
+        <translation>behandelt, während aufgesetzt</translation>
     </message>
     <message>
         <source>wet honey</source>
@@ -2558,7 +2565,7 @@
     </message>
     <message>
         <source>drone only</source>
-        <translation>nur Drohnen</translation>
+        <translation>nur Drohnenbrut</translation>
     </message>
     <message>
         <source>comb</source>
@@ -2566,7 +2573,7 @@
     </message>
     <message>
         <source>cappings</source>
-        <translation>entdeckelungswachs</translation>
+        <translation>Entdeckelungswachs</translation>
     </message>
     <message>
         <source>floor</source>
@@ -2762,7 +2769,7 @@
     </message>
     <message>
         <source>test frame</source>
-        <translation>Probewabe</translation>
+        <translation>Weiselprobe</translation>
     </message>
     <message>
         <source>mite sample</source>
@@ -3038,11 +3045,11 @@
     </message>
     <message>
         <source>held</source>
-        <translation>zurückgehalten</translation>
+        <translation>gesperrt</translation>
     </message>
     <message>
         <source>in freezer</source>
-        <translation>im Gefrierer</translation>
+        <translation>im Tiefkühler</translation>
     </message>
     <message>
         <source>stale</source>
@@ -3137,15 +3144,15 @@
     </message>
     <message>
         <source>and more</source>
-        <translation type="unfinished">und mehr</translation>
+        <translation>und mehr</translation>
     </message>
     <message>
         <source>--most takes a number from 1 to 1000.</source>
-        <translation type="unfinished"></translation>
+        <translation>--most nimmt eine Zahl von 1 bis 1000.</translation>
     </message>
     <message>
         <source>Nothing is called or says that.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts heißt so oder sagt das.</translation>
     </message>
 </context>
 <context>
@@ -3196,14 +3203,14 @@
     </message>
     <message>
         <source>no colony was at risk, so no loss can be told.</source>
-        <translation>kein Volk stand auf dem Spiel, darum lässt sich kein Verlust nennen.</translation>
+        <translation>kein Volk war eingewintert, darum lässt sich kein Verlust nennen.</translation>
     </message>
     <message>
         <source>%1 of %2 at risk ended.</source>
-        <translation>%1 von %2 endeten.</translation>
+        <translation>%1 von %2 eingewinterten endeten.</translation>
     </message>
     <message>
-        <source>Of all together %1; the mean of the yards&apos; own losses %2.</source>
+        <source>Of all together %1; the mean of the yards' own losses %2.</source>
         <translation>Von allen zusammen %1; das Mittel der Verluste je Stand %2.</translation>
     </message>
     <message>
@@ -3248,7 +3255,7 @@
     </message>
     <message>
         <source>registered as %1</source>
-        <translation>gemeldet als %1</translation>
+        <translation>registriert als %1</translation>
     </message>
     <message>
         <source>Queens</source>
@@ -3306,7 +3313,7 @@
         <translation>Welcher Platz? Das Kennzeichen eines leeren Stocks schreiben oder ein neues.</translation>
     </message>
     <message>
-        <source>No yard is called &quot;%1&quot;.</source>
+        <source>No yard is called "%1".</source>
         <translation>Kein Stand heißt „%1“.</translation>
     </message>
     <message>
@@ -3411,7 +3418,7 @@
     </message>
     <message>
         <source>A swarm was hived</source>
-        <translation>Ein Schwarm wurde einlogiert</translation>
+        <translation>Ein Schwarm wurde eingeschlagen</translation>
     </message>
     <message>
         <source>It lives on</source>
@@ -3447,7 +3454,7 @@
     </message>
     <message>
         <source>The swarm was not caught. Where it was: X, then H, a swarm was hived.</source>
-        <translation>Der Schwarm wurde nicht gefangen. Wenn doch: X, dann H, ein Schwarm wurde einlogiert.</translation>
+        <translation>Der Schwarm wurde nicht gefangen. Wenn doch: X, dann H, ein Schwarm wurde eingeschlagen.</translation>
     </message>
     <message>
         <source>The old queen</source>
@@ -3599,7 +3606,7 @@
     </message>
     <message>
         <source>a swarm was hived</source>
-        <translation>ein Schwarm wurde einlogiert</translation>
+        <translation>ein Schwarm wurde eingeschlagen</translation>
     </message>
     <message>
         <source>swarmed, and the swarm is gone</source>
@@ -3634,15 +3641,15 @@
     <name>combwright::AccountPage</name>
     <message>
         <source>%1: %2, %3</source>
-        <translation type="unfinished">%1: %2, %3</translation>
+        <translation>%1: %2, %3</translation>
     </message>
     <message>
         <source>No record stands behind it. Esc goes back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Eintrag steht dahinter. Esc führt zurück.</translation>
     </message>
     <message>
         <source>Ctrl+E explains the figure; Esc goes back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Strg+E erklärt die Zahl; Esc führt zurück.</translation>
     </message>
 </context>
 <context>
@@ -3660,7 +3667,7 @@
     <name>combwright::BenchPanel</name>
     <message>
         <source>Counts of the box on the bench</source>
-        <translation>Zahlen der Zarge am Platz</translation>
+        <translation>Zahlen der Zarge auf der Werkbank</translation>
     </message>
     <message>
         <source>7 keep, 1 web, 1 broken; scraped, wax 70, propolis 12, years 24x3 25x5</source>
@@ -3676,11 +3683,11 @@
     </message>
     <message>
         <source>On the bench: nothing</source>
-        <translation>Am Platz: nichts</translation>
+        <translation>Auf der Werkbank: nichts</translation>
     </message>
     <message>
         <source>On the bench: %1</source>
-        <translation>Am Platz: %1</translation>
+        <translation>Auf der Werkbank: %1</translation>
     </message>
     <message>
         <source>This evening</source>
@@ -3691,7 +3698,7 @@
     <name>combwright::BenchRow</name>
     <message>
         <source>Frames of the box on the bench</source>
-        <translation>Rähmchen der Zarge am Platz</translation>
+        <translation>Rähmchen der Zarge auf der Werkbank</translation>
     </message>
     <message>
         <source>counted</source>
@@ -3849,7 +3856,7 @@
     </message>
     <message>
         <source>Into</source>
-        <translation>Nach</translation>
+        <translation>In</translation>
     </message>
     <message>
         <source>not said</source>
@@ -3869,7 +3876,7 @@
     </message>
     <message>
         <source>&amp;Most honey at that</source>
-        <translation>&amp;Meister Honig dabei</translation>
+        <translation>&amp;Möglichst viel Honig dabei</translation>
     </message>
     <message>
         <source>At most, % water</source>
@@ -3925,11 +3932,11 @@
     </message>
     <message>
         <source>Pour of %1, %2, or all</source>
-        <translation>Von %1 gießen, %2, oder alles</translation>
+        <translation>Von %1 gießen, %2, oder all</translation>
     </message>
     <message>
         <source>all, or 6.2</source>
-        <translation>alles, oder 6.2</translation>
+        <translation>all, oder 6.2</translation>
     </message>
     <message>
         <source>No honey stands in buckets or lots.</source>
@@ -3953,7 +3960,7 @@
     </message>
     <message>
         <source>on</source>
-        <translation>auf</translation>
+        <translation>drauf</translation>
     </message>
     <message>
         <source>off</source>
@@ -4281,7 +4288,7 @@
     <name>combwright::BookWindow</name>
     <message>
         <source>Season book %1 · to compare</source>
-        <translation type="unfinished"></translation>
+        <translation>Jahrbuch %1 · zum Vergleich</translation>
     </message>
 </context>
 <context>
@@ -4299,7 +4306,7 @@
     <name>combwright::Bucket</name>
     <message>
         <source>level unknown</source>
-        <translation>Stand unbekannt</translation>
+        <translation>Füllstand unbekannt</translation>
     </message>
     <message>
         <source>empty</source>
@@ -4315,7 +4322,7 @@
     </message>
     <message>
         <source>lidded</source>
-        <translation>Deckel auf</translation>
+        <translation>mit Deckel</translation>
     </message>
     <message>
         <source>do not bottle</source>
@@ -4352,7 +4359,7 @@
         <translation>%1, %2</translation>
     </message>
     <message>
-        <source>%1: &quot;%2&quot; is not understood. Write %3.</source>
+        <source>%1: "%2" is not understood. Write %3.</source>
         <translation>%1: „%2“ wird nicht verstanden. Schreibweise: %3.</translation>
     </message>
 </context>
@@ -4360,7 +4367,7 @@
     <name>combwright::ChartPane</name>
     <message>
         <source>%1 %2 as a table; T shows the chart</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2 als Tabelle; T zeigt die Zeichnung</translation>
     </message>
 </context>
 <context>
@@ -4459,7 +4466,7 @@
     </message>
     <message>
         <source>Held back: %1.</source>
-        <translation>Zurückgehalten: %1.</translation>
+        <translation>Gesperrt: %1.</translation>
     </message>
     <message>
         <source>Honey from it is not for people unless the label of the medicine allows it. Write why it is taken all the same and press Enter; Esc leaves it.</source>
@@ -4475,7 +4482,7 @@
     </message>
     <message>
         <source>Held back: %1. To bring it all the same, take it first (T) and say why.</source>
-        <translation>Zurückgehalten: %1. Soll sie trotzdem mit, erst nehmen (T) und sagen, warum.</translation>
+        <translation>Gesperrt: %1. Soll sie trotzdem mit, erst nehmen (T) und sagen, warum.</translation>
     </message>
     <message>
         <source>Peg for %1 on %2. Enter clips it, and the box comes off its hive today; another number may be typed; Esc leaves it.</source>
@@ -4725,7 +4732,7 @@
     </message>
     <message>
         <source>%1: “%2” is no weight in %3, and no level as half or 60 %.</source>
-        <translation>%1: „%2“ ist kein Gewicht in %3 und keine Höhe wie half oder 60 %.</translation>
+        <translation>%1: „%2“ ist kein Gewicht in %3 und kein Füllstand wie half oder 60 %.</translation>
     </message>
     <message>
         <source>Wet cappings</source>
@@ -4800,7 +4807,7 @@
     </message>
     <message>
         <source>held</source>
-        <translation>zurückgehalten</translation>
+        <translation>gesperrt</translation>
     </message>
     <message>
         <source>%1, %2: disease suspected</source>
@@ -4820,7 +4827,7 @@
     </message>
     <message>
         <source>in</source>
-        <translation>dazu</translation>
+        <translation>hinein</translation>
     </message>
     <message>
         <source>out</source>
@@ -4997,7 +5004,7 @@
     </message>
     <message>
         <source>Kept. %1</source>
-        <translation>Behalten. %1</translation>
+        <translation>Eingetragen. %1</translation>
     </message>
     <message>
         <source>No colony is written down as dead. In Yard, X on a hive says how a colony ended.</source>
@@ -5026,7 +5033,7 @@
     </message>
     <message>
         <source>Hear again</source>
-        <translation>Wieder hören</translation>
+        <translation>Wieder zeigen</translation>
     </message>
     <message>
         <source>Go there</source>
@@ -5177,12 +5184,12 @@
     </message>
     <message>
         <source>%1 short: no evening</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 fehlen: kein Abend</translation>
     </message>
     <message>
         <source>To the %1</source>
         <comment>evenings</comment>
-        <translation type="unfinished"></translation>
+        <translation>Bis zum %1</translation>
     </message>
 </context>
 <context>
@@ -5522,7 +5529,7 @@ in der Kiste</translation>
         <translation>packt ein: eine Zeile je Art, mit dem, was auf dem Regal steht, was letztes Mal eingepackt und verkauft wurde und was ausging</translation>
     </message>
     <message>
-        <source>at night: only what came home, &quot;9, 2 broken, 1 given&quot;; the rest was sold, and the cash is held against it</source>
+        <source>at night: only what came home, "9, 2 broken, 1 given"; the rest was sold, and the cash is held against it</source>
         <translation>am Abend: nur was heimkam, „9, 2 broken, 1 given“; der Rest ist verkauft, und die Kasse wird damit verglichen</translation>
     </message>
     <message>
@@ -5605,105 +5612,105 @@ in der Kiste</translation>
     </message>
     <message>
         <source>A new folder for the whole season</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein neuer Ordner für die ganze Saison</translation>
     </message>
     <message>
         <source>%1 files written to %2: every table, and the whole season as season.json.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Dateien nach %2 geschrieben: jede Tabelle, und die ganze Saison als season.json.</translation>
     </message>
     <message>
         <source>Which exported season?</source>
-        <translation type="unfinished"></translation>
+        <translation>Welche ausgegebene Saison?</translation>
     </message>
     <message>
         <source>Exported seasons (*.json);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausgegebene Saisons (*.json);;Alle Dateien (*)</translation>
     </message>
     <message>
         <source>%1 cannot be read: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 lässt sich nicht lesen: %2.</translation>
     </message>
     <message>
         <source>The season was read in from %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Saison wurde aus %1 eingelesen.</translation>
     </message>
 </context>
 <context>
     <name>combwright::FindBox</name>
     <message>
         <source>Find anything</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles finden</translation>
     </message>
     <message>
         <source>A mark, a word, a day, something to do</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Kennzeichen, ein Wort, ein Tag, etwas zu tun</translation>
     </message>
     <message>
         <source>What was found</source>
-        <translation type="unfinished"></translation>
+        <translation>Was gefunden wurde</translation>
     </message>
     <message>
         <source>↑ ↓ line   Tab next group   Enter goes there   Esc back</source>
-        <translation type="unfinished"></translation>
+        <translation>↑ ↓ Zeile   Tab nächste Gruppe   Enter geht hin   Esc zurück</translation>
     </message>
     <message>
         <source>%1, %2</source>
-        <translation type="unfinished">%1, %2</translation>
+        <translation>%1, %2</translation>
     </message>
 </context>
 <context>
     <name>combwright::Finder</name>
     <message>
         <source>a place you were in</source>
-        <translation type="unfinished"></translation>
+        <translation>ein zuletzt besuchter Bereich</translation>
     </message>
     <message>
         <source>Ctrl+%1</source>
-        <translation type="unfinished"></translation>
+        <translation>Strg+%1</translation>
     </message>
     <message>
         <source>Reading the season: %1 %. What is not read yet is not found yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Saison wird gelesen: %1 %. Was noch nicht gelesen ist, wird noch nicht gefunden.</translation>
     </message>
     <message>
         <source>Ask for a mark (ML3, L27-3-1), a word of a note, a buyer, a day (9 jun, last tuesday), a place, a page or something to do.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach einem Kennzeichen fragen (ML3, L27-3-1), einem Wort einer Notiz, einem Käufer, einem Tag (9. Juni, letzten Dienstag), einem Bereich, einer Seite oder etwas zu tun.</translation>
     </message>
     <message>
         <source>Nothing is called or says that. Each word is taken as the beginning of one; fewer words find more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts heißt so oder sagt das. Jedes Wort gilt als Anfang eines Wortes; weniger Wörter finden mehr.</translation>
     </message>
     <message>
         <source>Lately</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuletzt</translation>
     </message>
     <message>
         <source>Places and pages</source>
-        <translation type="unfinished"></translation>
+        <translation>Bereiche und Seiten</translation>
     </message>
     <message>
         <source>To do</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu tun</translation>
     </message>
     <message>
         <source>Help</source>
-        <translation type="unfinished"></translation>
+        <translation>Hilfe</translation>
     </message>
     <message>
         <source>the yard as it stood that day</source>
-        <translation type="unfinished"></translation>
+        <translation>der Stand, wie er an jenem Tag war</translation>
     </message>
     <message>
         <source>%1 · more with another word</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 · mehr mit einem weiteren Wort</translation>
     </message>
     <message>
         <source>%1 is no longer there.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist nicht mehr da.</translation>
     </message>
     <message>
         <source>%1 · %2</source>
-        <translation type="unfinished">%1 · %2</translation>
+        <translation>%1 · %2</translation>
     </message>
 </context>
 <context>
@@ -6084,7 +6091,7 @@ in der Kiste</translation>
     </message>
     <message>
         <source>on bench</source>
-        <translation>am Platz</translation>
+        <translation>Werkbank</translation>
     </message>
     <message>
         <source>No frame is like that. Clear the filter to see all %1.</source>
@@ -6146,7 +6153,7 @@ in der Kiste</translation>
     </message>
     <message>
         <source>Nothing in the freezer, nothing waits.</source>
-        <translation>Nichts im Gefrierer, nichts wartet.</translation>
+        <translation>Nichts im Tiefkühler, nichts wartet.</translation>
     </message>
 </context>
 <context>
@@ -6336,7 +6343,7 @@ in der Kiste</translation>
     </message>
     <message>
         <source>Boxes that were on</source>
-        <translation>Zargen, die auf waren</translation>
+        <translation>Zargen, die aufgesetzt waren</translation>
     </message>
     <message>
         <source>No honey of them for people until you clear them.</source>
@@ -6407,94 +6414,94 @@ in der Kiste</translation>
     </message>
     <message>
         <source>on since %1 at %2,</source>
-        <translation type="unfinished"></translation>
+        <translation>an seit %1 bei %2,</translation>
     </message>
     <message>
         <source>&amp;I am here</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Ich bin hier</translation>
     </message>
     <message>
         <source>☐ &amp;off</source>
-        <translation type="unfinished"></translation>
+        <translation>☐ &amp;aus</translation>
     </message>
     <message>
         <source>More than one pot is on: Tab to the one that is off, Enter ticks it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mehr als ein Topf ist an: Tab zu dem, der aus ist, Enter hakt ihn ab.</translation>
     </message>
 </context>
 <context>
     <name>combwright::HistoryDialog</name>
     <message>
         <source>History and copies</source>
-        <translation type="unfinished"></translation>
+        <translation>Verlauf und Sicherungen</translation>
     </message>
     <message>
         <source>What was written down, newest first</source>
-        <translation type="unfinished"></translation>
+        <translation>Was aufgeschrieben wurde, das Neueste zuerst</translation>
     </message>
     <message>
         <source>Days, and under each its steps</source>
-        <translation type="unfinished"></translation>
+        <translation>Tage, und unter jedem seine Schritte</translation>
     </message>
     <message>
         <source>kept</source>
-        <translation type="unfinished">behalten</translation>
+        <translation>behalten</translation>
     </message>
     <message>
         <source>what</source>
-        <translation type="unfinished">was</translation>
+        <translation>was</translation>
     </message>
     <message>
         <source>As it stood then</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie es damals stand</translation>
     </message>
     <message>
         <source>What changed since…</source>
-        <translation type="unfinished"></translation>
+        <translation>Was sich seither änderte…</translation>
     </message>
     <message>
         <source>Print the history…</source>
-        <translation type="unfinished"></translation>
+        <translation>Verlauf drucken…</translation>
     </message>
     <message>
         <source>Plan a what-if…</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Was-wäre-wenn planen…</translation>
     </message>
     <message>
         <source>Compare or adopt a what-if…</source>
-        <translation type="unfinished"></translation>
+        <translation>Was-wäre-wenn vergleichen oder übernehmen…</translation>
     </message>
     <message>
         <source>Take in another copy…</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine andere Kopie aufnehmen…</translation>
     </message>
     <message>
         <source>on a day nobody knows</source>
-        <translation type="unfinished"></translation>
+        <translation>an einem Tag, den niemand kennt</translation>
     </message>
     <message>
         <source>(taken back) %1</source>
-        <translation type="unfinished"></translation>
+        <translation>(rückgängig) %1</translation>
     </message>
     <message>
         <source>Nothing was written down yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch nichts aufgeschrieben.</translation>
     </message>
     <message>
         <source>The end of %1, after step %2. Right shows its steps.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Ende von %1, nach Schritt %2. Rechts zeigt die Schritte.</translation>
     </message>
     <message>
         <source>Step %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Schritt %1: %2</translation>
     </message>
     <message>
         <source>It was taken back and does not stand.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es wurde rückgängig gemacht und gilt nicht.</translation>
     </message>
     <message>
         <source>Why: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Warum: %1.</translation>
     </message>
 </context>
 <context>
@@ -6552,7 +6559,7 @@ in der Kiste</translation>
     </message>
     <message>
         <source>lid on</source>
-        <translation>Deckel auf</translation>
+        <translation>mit Deckel</translation>
     </message>
     <message>
         <source>no lid on</source>
@@ -6600,7 +6607,7 @@ in der Kiste</translation>
     </message>
     <message>
         <source>Sound now, at risk when it sets: %1. Bottle it liquid, dry it, or use it first.</source>
-        <translation>Jetzt gesund, gefährdet, wenn er fest wird: %1. Flüssig abfüllen, trocknen oder zuerst verbrauchen.</translation>
+        <translation>Jetzt einwandfrei, gefährdet, wenn er fest wird: %1. Flüssig abfüllen, trocknen oder zuerst verbrauchen.</translation>
     </message>
     <message>
         <source>Water</source>
@@ -6623,7 +6630,7 @@ in der Kiste</translation>
         <translation>Grenzen von %1</translation>
     </message>
     <message>
-        <source>Nobody&apos;s are picked; P picks them.</source>
+        <source>Nobody's are picked; P picks them.</source>
         <translation>Keine sind gewählt; P wählt sie.</translation>
     </message>
     <message>
@@ -6720,7 +6727,7 @@ in der Kiste</translation>
     </message>
     <message>
         <source>Trace</source>
-        <translation>Verfolgen</translation>
+        <translation>Rückverfolgen</translation>
     </message>
     <message>
         <source>Emptied</source>
@@ -6782,7 +6789,7 @@ und Losen</translation>
     </message>
     <message>
         <source>trace</source>
-        <translation>verfolgen</translation>
+        <translation>rückverfolgen</translation>
     </message>
     <message>
         <source>Honey in the room</source>
@@ -6993,7 +7000,7 @@ und Losen</translation>
     </message>
     <message>
         <source>late: extract by %1</source>
-        <translation>spät: schleudern bis %1</translation>
+        <translation>überfällig: schleudern bis %1</translation>
     </message>
     <message>
         <source>extract by %1</source>
@@ -7122,7 +7129,7 @@ und Losen</translation>
         <translation>Sicherheit, einmal am Tag</translation>
     </message>
     <message>
-        <source>Start slow. The allowed offset is advice from a balance grade, not a safety certificate: the machine&apos;s own manual decides.</source>
+        <source>Start slow. The allowed offset is advice from a balance grade, not a safety certificate: the machine's own manual decides.</source>
         <translation>Langsam anlaufen. Die erlaubte Unwucht ist ein Rat nach einer Wuchtgüte, kein Sicherheitsnachweis: die Anleitung der Maschine entscheidet.</translation>
     </message>
     <message>
@@ -7159,7 +7166,7 @@ und Losen</translation>
     </message>
     <message>
         <source>on the empty line: starts the spin clock, and quiets it</source>
-        <translation>auf der leeren Zeile: startet die Schleuderuhr und stellt sie still</translation>
+        <translation>auf der leeren Zeile: startet die Schleuderuhr und bringt ihren Ruf zum Schweigen</translation>
     </message>
     <message>
         <source>the load was spun and ran smooth</source>
@@ -7240,10 +7247,6 @@ und Losen</translation>
     <message>
         <source>or scrapings 0.4</source>
         <translation>oder scrapings 0.4</translation>
-    </message>
-    <message>
-        <source>or walked, stopped; Ctrl+Space: it ran smooth</source>
-        <translation>oder walked, stopped; Strg+Leertaste: sie lief ruhig</translation>
     </message>
     <message>
         <source>a run is honey handled together: one lot</source>
@@ -7383,15 +7386,15 @@ und Losen</translation>
     </message>
     <message>
         <source>What was felt is forgotten; frames are as planned.</source>
-        <translation>Was gefühlt wurde, ist vergessen; die Waben sind wie geplant.</translation>
+        <translation>Was nach Gefühl galt, ist vergessen; die Waben sind wie geplant.</translation>
     </message>
     <message>
         <source>%1 frames felt: laid out when load %2 is written down.</source>
-        <translation>%1 Waben gefühlt: ausgelegt, wenn Ladung %2 aufgeschrieben ist.</translation>
+        <translation>%1 Waben nach Gefühl: ausgelegt, wenn Ladung %2 aufgeschrieben ist.</translation>
     </message>
     <message>
         <source>%1 frames felt: %2</source>
-        <translation>%1 Waben gefühlt: %2</translation>
+        <translation>%1 Waben nach Gefühl: %2</translation>
     </message>
     <message>
         <source>No run is open.</source>
@@ -7525,137 +7528,137 @@ für Ladung %2</translation>
     </message>
     <message>
         <source>Pages of the honey room</source>
-        <translation type="unfinished">Seiten des Schleuderraums</translation>
+        <translation>Seiten des Schleuderraums</translation>
     </message>
 </context>
 <context>
     <name>combwright::ImportDialog</name>
     <message>
         <source>Import a table</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Tabelle einlesen</translation>
     </message>
     <message>
         <source>Choose a table…</source>
-        <translation type="unfinished"></translation>
+        <translation>Tabelle wählen…</translation>
     </message>
     <message>
         <source>A table in CSV, as spreadsheets and hive scales write it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Tabelle als CSV, wie Tabellenprogramme und Stockwaagen sie schreiben.</translation>
     </message>
     <message>
         <source>What the table tells of</source>
-        <translation type="unfinished"></translation>
+        <translation>Wovon die Tabelle erzählt</translation>
     </message>
     <message>
         <source>It tells of:</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie erzählt von:</translation>
     </message>
     <message>
         <source>Columns</source>
-        <translation type="unfinished"></translation>
+        <translation>Spalten</translation>
     </message>
     <message>
         <source>Asked</source>
-        <translation type="unfinished"></translation>
+        <translation>Gefragt</translation>
     </message>
     <message>
         <source>The rows, and what becomes of each</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeilen, und was aus jeder wird</translation>
     </message>
     <message>
         <source>Keep the good rows and save the refused ones as a table</source>
-        <translation type="unfinished"></translation>
+        <translation>Die guten Zeilen behalten und die abgelehnten als Tabelle speichern</translation>
     </message>
     <message>
         <source>Keep</source>
-        <translation type="unfinished">Behalten</translation>
+        <translation>Behalten</translation>
     </message>
     <message>
         <source>Which table?</source>
-        <translation type="unfinished"></translation>
+        <translation>Welche Tabelle?</translation>
     </message>
     <message>
         <source>Tables (*.csv *.tsv *.txt);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Tabellen (*.csv *.tsv *.txt);;Alle Dateien (*)</translation>
     </message>
     <message>
         <source>%1 cannot be read: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 lässt sich nicht lesen: %2.</translation>
     </message>
     <message>
         <source>tabs</source>
-        <translation type="unfinished"></translation>
+        <translation>Tabulatoren</translation>
     </message>
     <message>
         <source>commas</source>
-        <translation type="unfinished"></translation>
+        <translation>Kommas</translation>
     </message>
     <message>
         <source>semicolons</source>
-        <translation type="unfinished"></translation>
+        <translation>Semikolons</translation>
     </message>
     <message>
         <source>strokes</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Read as %1, parted by %2; the first row are headings.</source>
-        <translation type="unfinished"></translation>
+        <translation>senkrechte Striche</translation>
     </message>
     <message>
         <source>Read as %1, parted by %2; there are no headings.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gelesen als %1, getrennt durch %2; Überschriften gibt es keine.</translation>
     </message>
     <message>
         <source>Column %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Spalte %1</translation>
     </message>
     <message>
         <source>passed over</source>
-        <translation type="unfinished"></translation>
+        <translation>übergangen</translation>
     </message>
     <message>
         <source>year-month-day</source>
-        <translation type="unfinished"></translation>
+        <translation>Jahr-Monat-Tag</translation>
     </message>
     <message>
         <source>choose</source>
-        <translation type="unfinished"></translation>
+        <translation>wählen</translation>
     </message>
     <message>
         <source>%1 will be added, %2 already there, %3 refused, %4 asked. One step back takes all of it out again.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 werden hinzugefügt, %2 schon da, %3 abgelehnt, %4 gefragt. Ein Schritt zurück nimmt alles wieder heraus.</translation>
     </message>
     <message>
         <source>Where shall the refused rows be saved?</source>
-        <translation type="unfinished"></translation>
+        <translation>Wohin die abgelehnten Zeilen speichern?</translation>
     </message>
     <message>
         <source>Tables (*.csv)</source>
-        <translation type="unfinished"></translation>
+        <translation>Tabellen (*.csv)</translation>
     </message>
     <message>
         <source>%1 cannot be written: %2. Nothing was kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 lässt sich nicht schreiben: %2. Nichts wurde behalten.</translation>
     </message>
     <message>
         <source>%1 rows of %2 were taken in.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Zeilen von %2 wurden aufgenommen.</translation>
+    </message>
+    <message>
+        <source>Read as %1, parted by %2; the first row holds the headings.</source>
+        <translation>Gelesen als %1, getrennt durch %2; die erste Zeile enthält die Überschriften.</translation>
     </message>
 </context>
 <context>
     <name>combwright::ImportPreview</name>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished">%1: %2</translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>line</source>
-        <translation type="unfinished">Zeile</translation>
+        <translation>Zeile</translation>
     </message>
     <message>
         <source>what becomes of it</source>
-        <translation type="unfinished">was daraus wird</translation>
+        <translation>was daraus wird</translation>
     </message>
 </context>
 <context>
@@ -7766,11 +7769,11 @@ für Ladung %2</translation>
     </message>
     <message>
         <source>Leaf</source>
-        <translation>Anhängeblatt</translation>
+        <translation>Beiblatt</translation>
     </message>
     <message>
         <source>Trace</source>
-        <translation>Verfolgen</translation>
+        <translation>Zurückverfolgen</translation>
     </message>
     <message>
         <source>Complaint</source>
@@ -7932,7 +7935,7 @@ auf dem Regal</translation>
     </message>
     <message>
         <source>trace</source>
-        <translation>verfolgen</translation>
+        <translation>zurückverfolgen</translation>
     </message>
     <message>
         <source>Jars and goods</source>
@@ -7980,7 +7983,7 @@ auf dem Regal</translation>
     </message>
     <message>
         <source>a leaf to hang on a jar, told from what you wrote</source>
-        <translation>ein Blatt zum Anhängen an ein Glas, erzählt aus dem Aufgeschriebenen</translation>
+        <translation>ein Beiblatt zum Anhängen an ein Glas, erzählt aus dem Aufgeschriebenen</translation>
     </message>
     <message>
         <source>a complaint, and what became of it</source>
@@ -7999,8 +8002,8 @@ auf dem Regal</translation>
         <translation>Sicherheit</translation>
     </message>
     <message>
-        <source>Nothing here is legal advice: your place&apos;s own rules decide.</source>
-        <translation>Nichts hier ist Rechtsrat: die eigenen Vorschriften am Ort entscheiden.</translation>
+        <source>Nothing here is legal advice: your place's own rules decide.</source>
+        <translation>Nichts hier ist Rechtsberatung: die eigenen Vorschriften am Ort entscheiden.</translation>
     </message>
 </context>
 <context>
@@ -8026,7 +8029,7 @@ auf dem Regal</translation>
     </message>
     <message>
         <source>&amp;Preview and print…</source>
-        <translation>&amp;Vorschau und drucken…</translation>
+        <translation>&amp;Vorschau und Druck…</translation>
     </message>
     <message>
         <source>Sheet</source>
@@ -8133,11 +8136,11 @@ auf dem Regal</translation>
         <translation>Selbst zu besorgen: %1</translation>
     </message>
     <message>
-        <source>Reminders of a table with its sources, no legal advice: your place&apos;s own rules decide.</source>
-        <translation>Merkpunkte aus einer Tabelle mit ihren Quellen, kein Rechtsrat: die eigenen Vorschriften am Ort entscheiden.</translation>
+        <source>Reminders of a table with its sources, no legal advice: your place's own rules decide.</source>
+        <translation>Merkpunkte aus einer Tabelle mit ihren Quellen, keine Rechtsberatung: die eigenen Vorschriften am Ort entscheiden.</translation>
     </message>
     <message>
-        <source>%1: &quot;%2&quot; is no length. Write 1.5 or -1.5.</source>
+        <source>%1: "%2" is no length. Write 1.5 or -1.5.</source>
         <translation>%1: „%2“ ist keine Länge. Schreibweisen: 1.5 oder -1.5.</translation>
     </message>
     <message>
@@ -8149,7 +8152,7 @@ auf dem Regal</translation>
     <name>combwright::LaneView</name>
     <message>
         <source>Freezer</source>
-        <translation>Gefrierer</translation>
+        <translation>Tiefkühler</translation>
     </message>
     <message>
         <source>%1 %2</source>
@@ -8157,7 +8160,7 @@ auf dem Regal</translation>
     </message>
     <message>
         <source>No freezer is written down.</source>
-        <translation>Kein Gefrierer ist aufgeschrieben.</translation>
+        <translation>Kein Tiefkühler ist aufgeschrieben.</translation>
     </message>
     <message>
         <source>%1; %2 h each</source>
@@ -8193,7 +8196,7 @@ auf dem Regal</translation>
     </message>
     <message>
         <source>No round yet. Comb that is to freeze is set in rounds here, brood and pollen comb first.</source>
-        <translation>Noch keine Runde. Waben zum Frosten werden hier in Runden gesetzt, Brut- und Pollenwaben zuerst.</translation>
+        <translation>Noch keine Runde. Waben zum Einfrieren werden hier in Runden gesetzt, Brut- und Pollenwaben zuerst.</translation>
     </message>
 </context>
 <context>
@@ -8240,7 +8243,7 @@ auf dem Regal</translation>
     </message>
     <message>
         <source>Told from what you wrote down and nothing else. The caution for babies always stands on it.</source>
-        <translation>Erzählt wird nur, was aufgeschrieben wurde, sonst nichts. Der Hinweis für Säuglinge steht immer darauf.</translation>
+        <translation>Erzählt wird nur, was aufgeschrieben wurde, sonst nichts. Der Warnhinweis zu Säuglingen steht immer darauf.</translation>
     </message>
     <message>
         <source>Close</source>
@@ -8377,7 +8380,7 @@ auf dem Regal</translation>
     </message>
     <message>
         <source>the doubt, 9 in 10</source>
-        <translation>der Zweifel, 9 von 10</translation>
+        <translation>die Unsicherheit, 9 von 10</translation>
     </message>
     <message>
         <source>// and 3 2 1 or h m l: frames as they felt</source>
@@ -8405,7 +8408,7 @@ auf dem Regal</translation>
     </message>
     <message>
         <source>This load does not balance: %1 off at best.</source>
-        <translation>Diese Ladung lässt sich nicht auswiegen: bestenfalls %1 Unwucht.</translation>
+        <translation>Diese Ladung lässt sich nicht auswuchten: bestenfalls %1 Unwucht.</translation>
     </message>
     <message>
         <source>Leave out a frame of %1: %2 off.</source>
@@ -8503,7 +8506,7 @@ auf dem Regal</translation>
     </message>
     <message>
         <source>Text as the desktop has it</source>
-        <translation>Schrift wie auf dem Schreibtisch</translation>
+        <translation>Schrift wie in der Arbeitsumgebung</translation>
     </message>
     <message>
         <source>About this place</source>
@@ -8515,7 +8518,7 @@ auf dem Regal</translation>
     </message>
     <message>
         <source>Nothing needs saving: every change is kept when it is made.</source>
-        <translation>Nichts muss gespeichert werden: jede Änderung wird sofort behalten.</translation>
+        <translation>Nichts muss gespeichert werden: jede Änderung wird sofort festgehalten.</translation>
     </message>
     <message>
         <source>Your seasons</source>
@@ -8567,151 +8570,153 @@ auf dem Regal</translation>
     </message>
     <message>
         <source>%1: not now; it is done in %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: jetzt nicht; das geschieht in %2.</translation>
     </message>
     <message>
         <source>%1: Enter does it.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Enter erledigt es.</translation>
     </message>
     <message>
         <source>a place of the window</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Bereich des Fensters</translation>
     </message>
     <message>
         <source>Ctrl+%1</source>
-        <translation type="unfinished"></translation>
+        <translation>Strg+%1</translation>
     </message>
     <message>
         <source>a page of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Seite von %1</translation>
     </message>
     <message>
         <source>anywhere</source>
-        <translation type="unfinished"></translation>
+        <translation>überall</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished">%1: %2</translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>%1 · %2</source>
-        <translation type="unfinished">%1 · %2</translation>
+        <translation>%1 · %2</translation>
     </message>
     <message>
         <source>Find anything</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles finden</translation>
     </message>
     <message>
         <source>History and copies</source>
-        <translation type="unfinished"></translation>
+        <translation>Verlauf und Sicherungen</translation>
     </message>
     <message>
         <source>&amp;Import a table…</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine &amp;Tabelle einlesen…</translation>
     </message>
     <message>
         <source>&amp;Write the whole season out…</source>
-        <translation type="unfinished"></translation>
+        <translation>Die ganze Saison aus&amp;geben…</translation>
     </message>
     <message>
         <source>&amp;Photos…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Fotos…</translation>
     </message>
     <message>
         <source>What is due into your &amp;calendar…</source>
-        <translation type="unfinished"></translation>
+        <translation>Fälliges in den &amp;Kalender…</translation>
     </message>
     <message>
         <source>&amp;New season out of an exported one…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Neue Saison aus einer ausgegebenen…</translation>
     </message>
     <message>
         <source>In and out</source>
-        <translation type="unfinished">Herein und hinaus</translation>
+        <translation>Hinein und heraus</translation>
     </message>
     <message>
         <source>%1 · %2 · Combwright</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 · %2 · Combwright</translation>
     </message>
     <message>
         <source>A pot is on heat</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Topf ist auf der Platte</translation>
     </message>
     <message>
         <source>%1
 
 Once the program has ended its clock does not call any more. Wax is never left alone.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1
+
+Ist das Programm beendet, ruft sein Wecker nicht mehr. Wachs bleibt nie allein.</translation>
     </message>
     <message>
         <source>Let it call on</source>
-        <translation type="unfinished"></translation>
+        <translation>Weiter rufen lassen</translation>
     </message>
     <message>
         <source>End: somebody stays with the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Beenden: jemand bleibt beim Topf</translation>
     </message>
 </context>
 <context>
     <name>combwright::MarkChartView</name>
     <message>
         <source>%1 %2; T shows it as a table</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2; T zeigt es als Tabelle</translation>
     </message>
 </context>
 <context>
     <name>combwright::MergeDialog</name>
     <message>
         <source>Take in another copy</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine andere Kopie aufnehmen</translation>
     </message>
     <message>
         <source>What only one copy changed is put together by itself. Where both say something, choose what holds. It becomes one step here, which can be taken back; the other copy stays as it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was nur eine Kopie änderte, wird von selbst zusammengefügt. Wo beide etwas sagen, wählen, was gilt. Hier wird daraus ein Schritt, der sich rückgängig machen lässt; die andere Kopie bleibt, wie sie ist.</translation>
     </message>
     <message>
         <source>What both copies say, to be chosen</source>
-        <translation type="unfinished"></translation>
+        <translation>Was beide Kopien sagen, zu wählen</translation>
     </message>
     <message>
         <source>what</source>
-        <translation type="unfinished">was</translation>
+        <translation>was</translation>
     </message>
     <message>
         <source>ours</source>
-        <translation type="unfinished"></translation>
+        <translation>unsere</translation>
     </message>
     <message>
-        <source>the other&apos;s</source>
-        <translation type="unfinished"></translation>
+        <source>the other's</source>
+        <translation>die andere</translation>
     </message>
     <message>
         <source>before</source>
-        <translation type="unfinished"></translation>
+        <translation>davor</translation>
     </message>
     <message>
         <source>what holds</source>
-        <translation type="unfinished"></translation>
+        <translation>was gilt</translation>
     </message>
     <message>
         <source>Take it in</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufnehmen</translation>
     </message>
     <message>
         <source>Print…</source>
-        <translation type="unfinished">Drucken…</translation>
+        <translation>Drucken…</translation>
     </message>
     <message>
         <source>To be chosen: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu wählen: %1.</translation>
     </message>
     <message>
         <source>What holds of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Was von %1 gilt</translation>
     </message>
     <message>
         <source>choose…</source>
-        <translation type="unfinished"></translation>
+        <translation>wählen…</translation>
     </message>
 </context>
 <context>
@@ -8869,87 +8874,87 @@ Once the program has ended its clock does not call any more. Wax is never left a
     <name>combwright::PhotosDialog</name>
     <message>
         <source>Photos</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos</translation>
     </message>
     <message>
         <source>Photos, the newest day first</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos, der neueste Tag zuerst</translation>
     </message>
     <message>
         <source>The next photo is of</source>
-        <translation type="unfinished"></translation>
+        <translation>Das nächste Foto ist von</translation>
     </message>
     <message>
         <source>no yard</source>
-        <translation type="unfinished">kein Stand</translation>
+        <translation>kein Stand</translation>
     </message>
     <message>
         <source>if it shows one</source>
-        <translation type="unfinished"></translation>
+        <translation>falls es einen zeigt</translation>
     </message>
     <message>
         <source>Day</source>
-        <translation type="unfinished">Tag</translation>
+        <translation>Tag</translation>
     </message>
     <message>
         <source>Yard</source>
-        <translation type="unfinished"></translation>
+        <translation>Stand</translation>
     </message>
     <message>
         <source>Hive</source>
-        <translation type="unfinished">Stock</translation>
+        <translation>Stock</translation>
     </message>
     <message>
         <source>Paper sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Papierblatt</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished">Notiz</translation>
+        <translation>Notiz</translation>
     </message>
     <message>
         <source>Attach photos…</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos anhängen…</translation>
     </message>
     <message>
         <source>Take this one out</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieses herausnehmen</translation>
     </message>
     <message>
         <source>sheet %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Blatt %1</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished">%1: %2</translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>No photo yet. Attach one of the day, of a hive, or of the paper sheet that was written in the yard.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch kein Foto. Eines vom Tag, von einem Stock oder vom Papierblatt anhängen, das am Stand geschrieben wurde.</translation>
     </message>
     <message>
         <source>The picture of %1 is not in this file. Attach it again; its link stays.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Bild von %1 ist nicht in dieser Datei. Noch einmal anhängen; die Verknüpfung bleibt.</translation>
     </message>
     <message>
         <source>%1 attached.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 angehängt.</translation>
     </message>
     <message>
         <source>%1 attached. Not attached: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 angehängt. Nicht angehängt: %2</translation>
     </message>
     <message>
         <source>Which photos?</source>
-        <translation type="unfinished"></translation>
+        <translation>Welche Fotos?</translation>
     </message>
     <message>
         <source>Pictures (*.jpg *.jpeg *.png *.webp *.tif *.tiff);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Bilder (*.jpg *.jpeg *.png *.webp *.tif *.tiff);;Alle Dateien (*)</translation>
     </message>
     <message>
         <source>Taken out. Undo brings it back, picture and all.</source>
-        <translation type="unfinished"></translation>
+        <translation>Herausgenommen. Rückgängig bringt es zurück, samt Bild.</translation>
     </message>
 </context>
 <context>
@@ -9167,15 +9172,15 @@ Once the program has ended its clock does not call any more. Wax is never left a
     </message>
     <message>
         <source>nest %1</source>
-        <translation>Nest %1</translation>
+        <translation>Brutnest %1</translation>
     </message>
     <message>
         <source>nest ?</source>
-        <translation>Nest ?</translation>
+        <translation>Brutnest ?</translation>
     </message>
     <message>
         <source>board in, out by %1</source>
-        <translation>Flucht ein, heraus bis %1</translation>
+        <translation>Bienenflucht ein, heraus bis %1</translation>
     </message>
     <message>
         <source>board: out today</source>
@@ -9360,12 +9365,12 @@ Once the program has ended its clock does not call any more. Wax is never left a
         <translation>eigene</translation>
     </message>
     <message>
-        <source>&lt;small&gt;A yard&apos;s own winter need goes before the limit: %1 %2.&lt;/small&gt;</source>
+        <source>&lt;small&gt;A yard's own winter need goes before the limit: %1 %2.&lt;/small&gt;</source>
         <translation>&lt;small&gt;Der Winterbedarf eines Stands geht der Grenze vor: %1 %2.&lt;/small&gt;</translation>
     </message>
     <message>
         <source>there is still no such limit</source>
-        <translation>noch gibt es keine solche Grenze</translation>
+        <translation>weiterhin keine solche Grenze</translation>
     </message>
     <message>
         <source>%1 holds</source>
@@ -9542,7 +9547,7 @@ The arrows go from hive to hive and from box to box; the chosen box lies flat be
 On the day: Enter asks for the peg of the chosen box and proposes the next free number; Enter again clips it, the box comes off its hive, and the next one to take is asked for. So the whole pull is Enter, Enter, Enter. B puts a clearer board in at the chosen hive or takes it out, I puts in those of the next round, O takes all out. They come out within three days.
 
 %1</source>
-        <translation>Jeder Honigraum, der abgehen könnte, steht hier mit einem Urteil: nehmen, lassen oder erst nachsehen, und warum. Nur ganze Zargen; jeder Stock behält, was er für den Winter braucht, abzüglich dessen, was gefüttert werden soll. Zargen, die offen oder feucht sind, Brut enthalten, zurückgehalten sind oder länger nicht angesehen wurden, bleiben. Eine, die auf war, während ein Arzneimittel im Stock war, wird verweigert: sie wird nie vorgeschlagen, und sie zu nehmen braucht einen Grund.
+        <translation>Jeder Honigraum, der abgehen könnte, steht hier mit einem Urteil: nehmen, lassen oder erst nachsehen, und warum. Nur ganze Zargen; jeder Stock behält, was er für den Winter braucht, abzüglich dessen, was gefüttert werden soll. Zargen, die offen oder feucht sind, Brut enthalten, gesperrt sind oder länger nicht angesehen wurden, bleiben. Eine, die aufgesetzt war, während ein Arzneimittel im Stock war, wird verweigert: sie wird nie vorgeschlagen, und sie zu nehmen braucht einen Grund.
 
 Stände anhaken und den Tag nennen (fr, 6. Aug). Eine Grenze rechts ändern, und die Antwort folgt. Volle Wabe, Schleuder, Eimer und Eimer in Reserve lassen sich ausprobieren: Getipptes wird zur eigenen Zahl, wenn der Plan behalten wird.
 
@@ -9573,7 +9578,7 @@ Am Tag selbst: Enter fragt nach der Klammer der gewählten Zarge und schlägt di
     </message>
     <message>
         <source>Pull from %1</source>
-        <translation>Abräumen ab %1</translation>
+        <translation>Am Stand %1 abräumen</translation>
     </message>
     <message>
         <source>“%1” is no day from today on; %2 holds.</source>
@@ -9608,7 +9613,7 @@ Am Tag selbst: Enter fragt nach der Klammer der gewählten Zarge und schlägt di
     </message>
     <message>
         <source>test</source>
-        <translation>Probe</translation>
+        <translation>Weiselprobe</translation>
     </message>
     <message>
         <source>Waiting for a young queen: leave shut to %1; queen out by %2; look from %3; give eggs from %4; act by %5.</source>
@@ -9682,15 +9687,15 @@ Am Tag selbst: Enter fragt nach der Klammer der gewählten Zarge und schlägt di
     </message>
     <message>
         <source>In and out…</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinein und heraus…</translation>
     </message>
     <message>
         <source>Tables in, the whole season out (Ctrl+I)</source>
-        <translation type="unfinished"></translation>
+        <translation>Tabellen hinein, die ganze Saison heraus (Strg+I)</translation>
     </message>
     <message>
         <source>find anything</source>
-        <translation type="unfinished"></translation>
+        <translation>alles finden</translation>
     </message>
 </context>
 <context>
@@ -9785,7 +9790,7 @@ Am Tag selbst: Enter fragt nach der Klammer der gewählten Zarge und schlägt di
         <translation>Keine Schleuderung und keine Notiz des Jahres weiß davon. Esc führt zurück.</translation>
     </message>
     <message>
-        <source>A run&apos;s share is its buckets, shared out by what came out of the boxes. Ctrl+E explains it; Esc goes back.</source>
+        <source>A run's share is its buckets, shared out by what came out of the boxes. Ctrl+E explains it; Esc goes back.</source>
         <translation>Der Anteil einer Schleuderung sind ihre Eimer, aufgeteilt nach dem, was aus den Zargen kam. Strg+E erklärt es; Esc führt zurück.</translation>
     </message>
 </context>
@@ -9884,7 +9889,7 @@ Am Tag selbst: Enter fragt nach der Klammer der gewählten Zarge und schlägt di
     </message>
     <message>
         <source>“%1” is no weight in %2, no level and no water in per cent; nothing was written down.</source>
-        <translation>„%1“ ist kein Gewicht in %2, keine Höhe und kein Wasser in Prozent; nichts wurde aufgeschrieben.</translation>
+        <translation>„%1“ ist kein Gewicht in %2, kein Füllstand und kein Wasser in Prozent; nichts wurde aufgeschrieben.</translation>
     </message>
     <message>
         <source>“%1” is no weight in %2; nothing was written down.</source>
@@ -9900,15 +9905,15 @@ Am Tag selbst: Enter fragt nach der Klammer der gewählten Zarge und schlägt di
     </message>
     <message>
         <source>%1 wet, when %2 weighed %3 full? Press Enter again to keep it, or type “full %4” to put the full weight right.</source>
-        <translation>%1 feucht, bei %2 und %3 voll gewogen? Nochmals Enter behält es, oder „full %4“ tippen, um das volle Gewicht zu berichtigen.</translation>
+        <translation>%1 feucht, bei %2 und %3 voll gewogen? Nochmals Enter trägt es ein, oder „full %4“ tippen, um das volle Gewicht zu berichtigen.</translation>
     </message>
     <message>
         <source>1 frame of %1 is not spun: is %2 its wet weight? Press Enter again to keep it.</source>
-        <translation>1 Wabe von %1 ist nicht geschleudert: ist %2 das Feuchtgewicht? Nochmals Enter behält es.</translation>
+        <translation>1 Wabe von %1 ist nicht geschleudert: ist %2 das Feuchtgewicht? Nochmals Enter trägt es ein.</translation>
     </message>
     <message>
         <source>%1 frames of %2 are not spun: is %3 its wet weight? Press Enter again to keep it.</source>
-        <translation>%1 Waben von %2 sind nicht geschleudert: ist %3 das Feuchtgewicht? Nochmals Enter behält es.</translation>
+        <translation>%1 Waben von %2 sind nicht geschleudert: ist %3 das Feuchtgewicht? Nochmals Enter trägt es ein.</translation>
     </message>
     <message>
         <source>%1 wet: %2</source>
@@ -9924,11 +9929,11 @@ Am Tag selbst: Enter fragt nach der Klammer der gewählten Zarge und schlägt di
     </message>
     <message>
         <source>No box %1 is known here. Put the mark right, or press Enter again to keep it as a box without a tag.</source>
-        <translation>Keine Zarge %1 ist hier bekannt. Das Kennzeichen berichtigen, oder nochmals Enter behält sie als Zarge ohne Anhänger.</translation>
+        <translation>Keine Zarge %1 ist hier bekannt. Das Kennzeichen berichtigen, oder nochmals Enter trägt sie als Zarge ohne Anhänger ein.</translation>
     </message>
     <message>
         <source>%1 is kept as a box without a tag. How many frames? %1 frames 9</source>
-        <translation>%1 ist als Zarge ohne Anhänger behalten. Wie viele Rähmchen? %1 frames 9</translation>
+        <translation>%1 ist als Zarge ohne Anhänger eingetragen. Wie viele Waben? %1 frames 9</translation>
     </message>
     <message>
         <source>water %1 %</source>
@@ -9952,7 +9957,7 @@ Am Tag selbst: Enter fragt nach der Klammer der gewählten Zarge und schlägt di
     </message>
     <message>
         <source>lid on</source>
-        <translation>Deckel auf</translation>
+        <translation>Deckel drauf</translation>
     </message>
     <message>
         <source>Bucket %1: %2</source>
@@ -10177,8 +10182,8 @@ vom Papier übernommen</translation>
         <translation>Bestandsbuch</translation>
     </message>
     <message>
-        <source>Inspector&apos;s list</source>
-        <translation>Liste für den Sachverständigen</translation>
+        <source>Inspector's list</source>
+        <translation>Sachverständigenliste</translation>
     </message>
     <message>
         <source>Mites</source>
@@ -10222,91 +10227,95 @@ vom Papier übernommen</translation>
     </message>
     <message>
         <source>Pages of the season book</source>
-        <translation type="unfinished"></translation>
+        <translation>Seiten des Jahrbuchs</translation>
     </message>
     <message>
         <source>Harvest</source>
-        <translation type="unfinished"></translation>
+        <translation>Ernte</translation>
     </message>
     <message>
         <source>Colonies</source>
-        <translation type="unfinished">Völker</translation>
+        <translation>Völker</translation>
     </message>
     <message>
         <source>Goods</source>
-        <translation type="unfinished"></translation>
+        <translation>Waren</translation>
     </message>
     <message>
         <source>Years</source>
-        <translation type="unfinished"></translation>
+        <translation>Jahre</translation>
     </message>
     <message>
         <source>Honey by</source>
-        <translation type="unfinished"></translation>
+        <translation>Honig nach</translation>
     </message>
     <message>
         <source>hive</source>
-        <translation type="unfinished"></translation>
+        <translation>Stock</translation>
     </message>
     <message>
         <source>colony</source>
-        <translation type="unfinished">Volk</translation>
+        <translation>Volk</translation>
     </message>
     <message>
         <source>queen</source>
-        <translation type="unfinished">Königin</translation>
+        <translation>Königin</translation>
     </message>
     <message>
         <source>yard</source>
-        <translation type="unfinished">Stand</translation>
+        <translation>Stand</translation>
     </message>
     <message>
         <source>honey-by-colony-%1</source>
-        <translation type="unfinished"></translation>
+        <translation>honig-nach-volk-%1</translation>
     </message>
     <message>
         <source>honey-by-queen-%1</source>
-        <translation type="unfinished"></translation>
+        <translation>honig-nach-koenigin-%1</translation>
     </message>
     <message>
         <source>honey-by-yard-%1</source>
-        <translation type="unfinished"></translation>
+        <translation>honig-nach-stand-%1</translation>
     </message>
     <message>
         <source>Ctrl+PgDn</source>
-        <translation type="unfinished">Ctrl+PgDn</translation>
+        <translation>Ctrl+PgDn</translation>
     </message>
     <message>
         <source>next page</source>
-        <translation type="unfinished">nächste Seite</translation>
+        <translation>nächste Seite</translation>
     </message>
     <message>
         <source>B</source>
-        <translation type="unfinished">B</translation>
+        <translation>B</translation>
     </message>
     <message>
         <source>by …</source>
-        <translation type="unfinished"></translation>
+        <translation>nach …</translation>
     </message>
     <message>
         <source>W</source>
-        <translation type="unfinished"></translation>
+        <translation>W</translation>
     </message>
     <message>
         <source>year beside</source>
-        <translation type="unfinished"></translation>
+        <translation>Jahr daneben</translation>
     </message>
     <message>
         <source>close</source>
-        <translation type="unfinished"></translation>
+        <translation>Schließen</translation>
     </message>
     <message>
         <source>The year in one sentence, the honey as it came in, what rates were reckoned with and what own runs gave, and who gave what. The year and the one beside it are chosen under the title. A letter behind each figure says how it is known; a share found by difference or by eye is hatched, honey whose hive nobody knows is dashed and keeps a line of its own, what is only noted from paper is an open bar. Where a run was changed after it was closed the summary says revised.
 
-Tab goes from block to block. In a chart Left and Right go along a line, Up and Down to another, Home and End to its ends; T turns it into a table. The box over the timeline draws it by run, lot, yard or hive, added up or each; Y lays one more year beside it. The box below chooses mites, weights, brood or stores; there Enter opens the hive&apos;s story. Enter on a run or a row opens the records it is made of, Esc closes them. B, or the box over the table, tells the honey by hive, by colony on whatever stand it was, by the queen who headed it, or by yard. Ctrl+Page Down and Ctrl+Page Up go on to the colonies of the year with what the winters took, to wax, candles, what went out of the door and equipment, and to the years below each other; Alt and the letter underlined in a word opens its page. W opens the year beside in a window of its own, to compare; it follows what is written and Esc closes it.
+Tab goes from block to block. In a chart Left and Right go along a line, Up and Down to another, Home and End to its ends; T turns it into a table. The box over the timeline draws it by run, lot, yard or hive, added up or each; Y lays one more year beside it. The box below chooses mites, weights, brood or stores; there Enter opens the hive's story. Enter on a run or a row opens the records it is made of, Esc closes them. B, or the box over the table, tells the honey by hive, by colony on whatever stand it was, by the queen who headed it, or by yard. Ctrl+Page Down and Ctrl+Page Up go on to the colonies of the year with what the winters took, to wax, candles, what went out of the door and equipment, and to the years below each other; Alt and the letter underlined in a word opens its page. W opens the year beside in a window of its own, to compare; it follows what is written and Esc closes it.
 
 P prints the block one is at, E exports it as picture or table; Ctrl+P prints the harvest summary. 1 to 9 take what own runs say for the next season: nothing changes until then, and Ctrl+Z takes it back. Ctrl+E explains a figure. Honey is not for infants under 12 months.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Jahr in einem Satz, der Honig, wie er hereinkam, womit gerechnet wurde und was eigene Schleuderungen ergaben, und wer was gab. Das Jahr und das daneben werden unter dem Titel gewählt. Ein Buchstabe hinter jeder Zahl sagt, woher sie bekannt ist; ein Anteil aus der Differenz oder nach Augenmaß ist schraffiert, Honig, dessen Stock niemand kennt, ist gestrichelt und behält eine eigene Zeile, nur vom Papier Übernommenes ist ein offener Balken. Wurde eine Schleuderung nach dem Abschluss geändert, sagt die Übersicht berichtigt.
+
+Tab geht von Block zu Block. In einer Zeichnung gehen Links und Rechts eine Linie entlang, Auf und Ab zu einer anderen, Pos1 und Ende an ihre Enden; T macht daraus eine Tabelle. Das Feld über der Zeitachse zeichnet sie nach Schleuderung, Los, Stand oder Stock, zusammengezählt oder einzeln; Y legt ein weiteres Jahr daneben. Das Feld darunter wählt Milben, Gewichte, Brut oder Futter; dort öffnet Enter die Geschichte des Stocks. Enter auf einer Schleuderung oder Zeile öffnet die Einträge, aus denen sie besteht, Esc schließt sie. B oder das Feld über der Tabelle nennt den Honig nach Stock, nach Volk, auf welchem Platz es auch stand, nach der Königin, die ihm vorstand, oder nach Stand. Strg+Bild ab und Strg+Bild auf gehen weiter zu den Völkern des Jahres mit dem, was die Winter nahmen, zu Wachs, Kerzen, dem, was aus dem Haus ging, und Gerät, und zu den Jahren untereinander; Alt und der unterstrichene Buchstabe eines Wortes öffnet dessen Seite. W öffnet das Jahr daneben in einem eigenen Fenster, zum Vergleich; es folgt dem, was geschrieben wird, und Esc schließt es.
+
+P druckt den Block, in dem man steht, E gibt ihn als Bild oder Tabelle aus; Strg+P druckt die Ernteübersicht. 1 bis 9 nehmen, was eigene Schleuderungen sagen, für die nächste Saison: vorher ändert sich nichts, und Strg+Z nimmt es zurück. Strg+E erklärt eine Zahl. Honig ist nichts für Säuglinge unter 12 Monaten.</translation>
     </message>
 </context>
 <context>
@@ -10600,7 +10609,7 @@ Honigräume</translation>
     </message>
     <message>
         <source>Look at its copies…</source>
-        <translation>Ihre Sicherungen ansehen…</translation>
+        <translation>Sicherungen dieser Datei ansehen…</translation>
     </message>
     <message>
         <source>A wooden frame with comb</source>
@@ -10612,7 +10621,7 @@ Honigräume</translation>
     </message>
     <message>
         <source>All your seasons live in one file, and you choose its place. Nothing needs saving: what you write is kept at once, and all of it can be taken back.</source>
-        <translation>Alle Saisons leben in einer Datei an einem selbst gewählten Ort. Nichts muss gespeichert werden: was geschrieben wird, ist sofort behalten, und alles davon lässt sich zurücknehmen.</translation>
+        <translation>Alle Saisons leben in einer Datei an einem selbst gewählten Ort. Nichts muss gespeichert werden: was geschrieben wird, ist sofort festgehalten, und alles davon lässt sich zurücknehmen.</translation>
     </message>
     <message>
         <source>Begin a new season file…</source>
@@ -10684,31 +10693,31 @@ Honigräume</translation>
     </message>
     <message>
         <source>In summer Pull says which boxes to bring, the honey room what goes into the extractor, and the season book which hive gave what.</source>
-        <translation>Im Sommer sagt Abräumen, welche Zargen zu holen sind, der Schleuderraum, was in die Schleuder kommt, und das Jahrbuch, welcher Stock was gab.</translation>
+        <translation>Im Sommer sagt das Abräumen, welche Zargen zu holen sind, der Schleuderraum, was in die Schleuder kommt, und das Jahrbuch, welcher Stock was gab.</translation>
     </message>
     <message>
         <source>A season file holds all your yards, hives, boxes and honey, year after year. You give it its name and its place; it is one ordinary file on your own disk. Every line is kept in it when it is written, so that nothing needs saving, and Ctrl+Z takes any of it back.</source>
-        <translation>Eine Saisondatei enthält alle Stände, Stöcke, Zargen und allen Honig, Jahr für Jahr. Name und Ort sind frei zu wählen; sie ist eine gewöhnliche Datei auf dem eigenen Datenträger. Jede Zeile ist darin behalten, sobald sie geschrieben ist, darum muss nichts gespeichert werden, und Strg+Z nimmt alles davon zurück.</translation>
+        <translation>Eine Saisondatei enthält alle Stände, Stöcke, Zargen und allen Honig, Jahr für Jahr. Name und Ort sind frei zu wählen; sie ist eine gewöhnliche Datei auf dem eigenen Datenträger. Jede Zeile ist darin festgehalten, sobald sie geschrieben ist, darum muss nichts gespeichert werden, und Strg+Z nimmt alles davon zurück.</translation>
     </message>
     <message>
         <source>The sample season is invented, three years of it, to try everything on. It is thrown away when you leave it.</source>
         <translation>Die Beispielsaison ist erfunden, drei Jahre davon, um alles zu probieren. Beim Verlassen wird sie weggeworfen.</translation>
     </message>
     <message>
-        <source>Each time a season that was changed is closed, a copy that was read through and proven is laid in the folder beside it. &quot;Look at a copy&quot; shows what each of them holds and restores one into a new file, which is then opened; the copy stays, and so does the file it was made of. Keep a copy on another disk too: a folder beside the file goes down with its disk.</source>
+        <source>Each time a season that was changed is closed, a copy that was read through and proven is laid in the folder beside it. "Look at a copy" shows what each of them holds and restores one into a new file, which is then opened; the copy stays, and so does the file it was made of. Keep a copy on another disk too: a folder beside the file goes down with its disk.</source>
         <translation>Jedes Mal, wenn eine geänderte Saison geschlossen wird, kommt eine durchgelesene und geprüfte Sicherung in den Ordner daneben. „Sicherung ansehen“ zeigt, was jede davon enthält, und stellt eine in eine neue Datei wieder her, die dann geöffnet wird; die Sicherung bleibt, ebenso die Datei, aus der sie entstand. Eine Sicherung auch auf einem anderen Datenträger halten: ein Ordner neben der Datei geht mit seinem Datenträger unter.</translation>
     </message>
     <message>
         <source>Tab goes from button to button, Enter presses one. Ctrl+U changes between kilograms and pounds, Ctrl and plus makes the text larger. Ctrl+Shift+L chooses the language.</source>
-        <translation>Tab geht von Knopf zu Knopf, die Eingabetaste drückt einen. Strg+U wechselt zwischen Kilogramm und Pfund, Strg und Plus macht die Schrift größer. Strg+Umschalt+L wählt die Sprache.</translation>
+        <translation>Tab geht von Knopf zu Knopf, Enter drückt einen. Strg+U wechselt zwischen Kilogramm und Pfund, Strg und Plus macht die Schrift größer. Strg+Umschalt+L wählt die Sprache.</translation>
     </message>
     <message>
         <source>Ctrl+N begins a new file: then comes the first yard, and its hives with the boxes that stand on them. Ctrl+O opens one that is there; so does dropping it on this window, or Enter on one of those opened lately. Delete takes one out of that list and leaves the file alone. Ctrl+W closes a season and comes back here. Ctrl+I takes tables in, keeps photos and writes the whole season out; out of such a season a new file can be made.</source>
-        <translation type="unfinished"></translation>
+        <translation>Strg+N beginnt eine neue Datei: dann kommen der erste Bienenstand und seine Stöcke mit den Zargen, die darauf stehen. Strg+O öffnet eine vorhandene; ebenso das Ziehen auf dieses Fenster oder Enter auf einer der zuletzt geöffneten. Entf nimmt eine aus dieser Liste und lässt die Datei in Ruhe. Strg+W schließt eine Saison und führt hierher zurück. Strg+I nimmt Tabellen auf, bewahrt Fotos und gibt die ganze Saison aus; aus einer solchen Saison lässt sich eine neue Datei machen.</translation>
     </message>
     <message>
-        <source>In an open season Ctrl+H shows its history in words: from there the season as it stood on a day opens beside today&apos;s, what differs is printed, a what-if is planned, and what a helper wrote into a copy is taken in.</source>
-        <translation type="unfinished"></translation>
+        <source>In an open season Ctrl+H shows its history in words: from there the season as it stood on a day opens beside today's, what differs is printed, a what-if is planned, and what a helper wrote into a copy is taken in.</source>
+        <translation>In einer offenen Saison zeigt Strg+H ihren Verlauf in Worten: von dort öffnet sich die Saison, wie sie an einem Tag war, neben der heutigen, wird gedruckt, was sich unterscheidet, ein Was-wäre-wenn geplant und aufgenommen, was ein Helfer in eine Kopie schrieb.</translation>
     </message>
 </context>
 <context>
@@ -10723,7 +10732,7 @@ Honigräume</translation>
     </message>
     <message>
         <source>Not now</source>
-        <translation>Jetzt nicht</translation>
+        <translation>Nicht jetzt</translation>
     </message>
     <message>
         <source>Stock-take of %1</source>
@@ -10827,11 +10836,11 @@ Honigräume</translation>
     </message>
     <message>
         <source>1 line of the stock-take is kept.</source>
-        <translation>1 Zeile der Inventur ist behalten.</translation>
+        <translation>1 Zeile der Inventur ist eingetragen.</translation>
     </message>
     <message>
         <source>%1 lines of the stock-take are kept.</source>
-        <translation>%1 Zeilen der Inventur sind behalten.</translation>
+        <translation>%1 Zeilen der Inventur sind eingetragen.</translation>
     </message>
     <message>
         <source>Why are there fewer? %1.</source>
@@ -10845,8 +10854,8 @@ Honigräume</translation>
         <translation> Alt+K listet, was in ihren Stock hinein- oder herauskam.</translation>
     </message>
     <message>
-        <source> Typed and not kept: &quot;%1&quot;. Enter takes it up.</source>
-        <translation> Getippt und nicht behalten: „%1“. Enter nimmt es auf.</translation>
+        <source> Typed and not kept: "%1". Enter takes it up.</source>
+        <translation> Getippt und nicht eingetragen: „%1“. Enter nimmt es auf.</translation>
     </message>
     <message>
         <source>This box was not looked through yet: type what is in it.</source>
@@ -10866,7 +10875,7 @@ Honigräume</translation>
     </message>
     <message>
         <source>We&amp;ts home…</source>
-        <translation>Feuch&amp;te heim…</translation>
+        <translation>Honigfeuch&amp;te heim…</translation>
     </message>
     <message>
         <source>&amp;Dead-outs…</source>
@@ -10926,7 +10935,7 @@ Honigräume</translation>
     </message>
     <message>
         <source>Free&amp;zer</source>
-        <translation>&amp;Gefrierer</translation>
+        <translation>&amp;Tiefkühler</translation>
     </message>
     <message>
         <source>put a round in</source>
@@ -10942,11 +10951,11 @@ Honigräume</translation>
     </message>
     <message>
         <source>what the freezer is like</source>
-        <translation>wie der Gefrierer ist</translation>
+        <translation>wie der Tiefkühler ist</translation>
     </message>
     <message>
         <source>%1 for %2 frames of %3 boxes: press %4 once more. Esc lets them go.</source>
-        <translation>%1 für %2 Rähmchen aus %3 Zargen: nochmals %4 drücken. Esc lässt sie los.</translation>
+        <translation>%1 für %2 Rähmchen aus %3 Zargen: nochmals %4 drücken. Esc hebt die Auswahl auf.</translation>
     </message>
     <message>
         <source>%1 boxes: %2. One step; Ctrl+Z takes it back.</source>
@@ -10958,14 +10967,14 @@ Honigräume</translation>
     </message>
     <message>
         <source>No mark begins with %1. What is seen is said of one frame: Esc lets the chosen boxes go.</source>
-        <translation>Kein Kennzeichen beginnt mit %1. Gesehenes gilt einem einzelnen Rähmchen: Esc lässt die gewählten Zargen los.</translation>
+        <translation>Kein Kennzeichen beginnt mit %1. Gesehenes gilt einem einzelnen Rähmchen: Esc hebt die Auswahl der Zargen auf.</translation>
     </message>
     <message>
         <source>1 %1</source>
         <translation>1 %1</translation>
     </message>
     <message>
-        <source>No box stands in the storeroom yet. Boxes come here from Yard (Add, Boxes) or when they are taken off a hive; then arrow to one and type what is in it, for instance &quot;7 keep, 1 web, 1 broken&quot;.</source>
+        <source>No box stands in the storeroom yet. Boxes come here from Yard (Add, Boxes) or when they are taken off a hive; then arrow to one and type what is in it, for instance "7 keep, 1 web, 1 broken".</source>
         <translation>Noch steht keine Zarge im Lager. Zargen kommen vom Stand hierher (Hinzufügen, Zargen) oder wenn sie von einem Stock abgenommen werden; dann mit den Pfeilen hingehen und tippen, was darin ist, zum Beispiel „7 keep, 1 web, 1 broken“.</translation>
     </message>
     <message>
@@ -10982,11 +10991,11 @@ Honigräume</translation>
     </message>
     <message>
         <source>Moths: %1 combs lie warm and were never frozen.</source>
-        <translation>Motten: %1 Waben liegen warm und waren nie gefrostet.</translation>
+        <translation>Motten: %1 Waben liegen warm und waren nie eingefroren.</translation>
     </message>
     <message>
         <source>%1. Freeze brood and pollen comb first, or keep it below 10 °C.</source>
-        <translation>%1. Brut- und Pollenwaben zuerst frosten, oder unter 10 °C lagern.</translation>
+        <translation>%1. Brut- und Pollenwaben zuerst einfrieren, oder unter 10 °C lagern.</translation>
     </message>
     <message>
         <source>Storeroom</source>
@@ -11014,11 +11023,11 @@ Honigräume</translation>
     </message>
     <message>
         <source>let them go</source>
-        <translation>loslassen</translation>
+        <translation>Auswahl aufheben</translation>
     </message>
     <message>
         <source>what is seen</source>
-        <translation>was gesehen ist</translation>
+        <translation>was zu sehen ist</translation>
     </message>
     <message>
         <source>what becomes of it</source>
@@ -11070,7 +11079,7 @@ Honigräume</translation>
     </message>
     <message>
         <source>&lt;h3&gt;Storeroom&lt;/h3&gt;&lt;p&gt;What have I got, and what state is it in. Every box has a row with its frames laid out small, shelf by shelf; the counts at the left always show everything.&lt;/p&gt;&lt;p&gt;&lt;b&gt;The bench.&lt;/b&gt; Go to a box with ↑ ↓ and type what is in it, for instance &lt;i&gt;7 keep, 1 web, 1 broken; scraped, wax 70, years 24x3&lt;/i&gt;; Enter keeps it and goes to the next box. What becomes of a frame follows from what was seen; say it to decide otherwise: &lt;i&gt;1 W burn&lt;/i&gt;. Fewer frames than there were are kept as not found. F2 on a box opens the line of its last look as it was: put it right, Enter, say why; the old line stays in the history.&lt;/p&gt;&lt;p&gt;&lt;b&gt;A mixed box.&lt;/b&gt; Frames of another kind than the box is made for are a part of their own with their kind behind it: &lt;i&gt;5 keep, 3 keep of shallow, 1 V of shallow&lt;/i&gt;. Each part is counted with its own kind everywhere; &lt;i&gt;Fit&lt;/i&gt; says what bees do with the room a short frame leaves.&lt;/p&gt;&lt;p&gt;&lt;b&gt;One frame.&lt;/b&gt; Go to it with ← →, press a letter for what you see and a digit for what becomes of it. It then has a place of its own.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Many.&lt;/b&gt; Choose boxes with Space, Shift and the arrows, or Ctrl+A for all shown; a digit says what it would do to them, pressed once more it does it, in one step. Esc lets them go.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Find.&lt;/b&gt; Type a mark to go to its box; a digit no mark goes on with is a count of that box. Enter counts it at once. A letter no mark begins with is what is seen of one frame, and the digit behind it its verdict: &lt;i&gt;W6&lt;/i&gt; begins the line &lt;i&gt;1 W6&lt;/i&gt;.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Show.&lt;/b&gt; Ctrl+F goes to the choices above the board, Tab from one to the next, ↑ ↓ choose, Space ticks; Ctrl+G goes to how rows stand together; Esc goes back to the board. Ctrl+L goes to the counts at the left: Enter on a line shows just those frames. Ctrl+Backspace shows everything again.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Work, freezer, wets, plan.&lt;/b&gt; The buttons at the left, each with its Alt key: work that was done is ticked there and comes off the lists at once.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Careful.&lt;/b&gt; Combs of a colony that died are held back, all of them, until its card is answered. Where foulbrood is suspected call the inspector and move nothing; Alt+C then lists what moved in or out of that hive. Cold does not cure foulbrood. Full boxes weigh over %1: lift with two. What a box weighs, reckoned and as a range, stands with it at the bench.&lt;/p&gt;</source>
-        <translation>&lt;h3&gt;Lager&lt;/h3&gt;&lt;p&gt;Was ist da, und in welchem Zustand. Jede Zarge hat eine Reihe mit ihren Rähmchen klein ausgelegt, Regal für Regal; die Zahlen links zeigen immer alles.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Die Werkbank.&lt;/b&gt; Mit ↑ ↓ zu einer Zarge gehen und tippen, was darin ist, zum Beispiel &lt;i&gt;7 keep, 1 web, 1 broken; scraped, wax 70, years 24x3&lt;/i&gt;; Enter behält es und geht zur nächsten Zarge. Was aus einem Rähmchen wird, folgt aus dem Gesehenen; soll es anders sein, dazusagen: &lt;i&gt;1 W burn&lt;/i&gt;. Weniger Rähmchen als zuvor werden als nicht gefunden behalten. F2 auf einer Zarge öffnet die Zeile ihrer letzten Durchsicht, wie sie war: berichtigen, Enter, sagen warum; die alte Zeile bleibt im Verlauf.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Eine gemischte Zarge.&lt;/b&gt; Rähmchen anderer Art, als die Zarge gebaut ist, sind ein Teil für sich, mit ihrer Art dahinter: &lt;i&gt;5 keep, 3 keep of shallow, 1 V of shallow&lt;/i&gt;. Jeder Teil wird überall bei seiner Art gezählt; &lt;i&gt;Passung&lt;/i&gt; sagt, was Bienen mit dem Raum tun, den ein kurzes Rähmchen lässt.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ein Rähmchen.&lt;/b&gt; Mit ← → hingehen, einen Buchstaben drücken für das, was zu sehen ist, und eine Ziffer für das, was daraus wird. Dann hat es einen eigenen Platz.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Viele.&lt;/b&gt; Zargen mit Leertaste, Umschalt und den Pfeilen wählen, oder Strg+A für alle gezeigten; eine Ziffer sagt, was sie mit ihnen täte, nochmals gedrückt tut sie es, in einem Schritt. Esc lässt sie los.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Finden.&lt;/b&gt; Ein Kennzeichen tippen führt zu seiner Zarge; eine Ziffer, mit der kein Kennzeichen weitergeht, ist eine Zahl dieser Zarge. Enter zählt sie sofort. Ein Buchstabe, mit dem kein Kennzeichen beginnt, ist das an einem Rähmchen Gesehene, und die Ziffer dahinter das Urteil: &lt;i&gt;W6&lt;/i&gt; beginnt die Zeile &lt;i&gt;1 W6&lt;/i&gt;.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Zeigen.&lt;/b&gt; Strg+F geht zur Auswahl über der Tafel, Tab von einer zur nächsten, ↑ ↓ wählen, Leertaste hakt an; Strg+G geht dazu, wie Reihen zusammenstehen; Esc geht zurück zur Tafel. Strg+L geht zu den Zahlen links: Enter auf einer Zeile zeigt nur diese Rähmchen. Strg+Rücktaste zeigt wieder alles.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Arbeit, Gefrierer, Feuchte, Plan.&lt;/b&gt; Die Knöpfe links, jeder mit seiner Alt-Taste: getane Arbeit wird dort angehakt und verschwindet sofort von den Listen.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorsicht.&lt;/b&gt; Waben eines gestorbenen Volkes sind gesperrt, alle, bis seine Karte beantwortet ist. Bei Verdacht auf Faulbrut den Bienensachverständigen rufen und nichts umstellen; Alt+K listet dann, was in jenen Stock hinein- oder herauskam. Kälte heilt keine Faulbrut. Volle Zargen wiegen über %1: zu zweit heben. Was eine Zarge wiegt, errechnet und als Spanne, steht bei ihr an der Werkbank.&lt;/p&gt;</translation>
+        <translation>&lt;h3&gt;Lager&lt;/h3&gt;&lt;p&gt;Was ist da, und in welchem Zustand. Jede Zarge hat eine Reihe mit ihren Rähmchen klein ausgelegt, Regal für Regal; die Zahlen links zeigen immer alles.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Die Werkbank.&lt;/b&gt; Mit ↑ ↓ zu einer Zarge gehen und tippen, was darin ist, zum Beispiel &lt;i&gt;7 keep, 1 web, 1 broken; scraped, wax 70, years 24x3&lt;/i&gt;; Enter trägt es ein und geht zur nächsten Zarge. Was aus einem Rähmchen wird, folgt aus dem Gesehenen; soll es anders sein, dazusagen: &lt;i&gt;1 W burn&lt;/i&gt;. Weniger Rähmchen als zuvor werden als nicht gefunden eingetragen. F2 auf einer Zarge öffnet die Zeile ihrer letzten Durchsicht, wie sie war: berichtigen, Enter, sagen warum; die alte Zeile bleibt im Verlauf.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Eine gemischte Zarge.&lt;/b&gt; Rähmchen anderer Art, als die Zarge gebaut ist, sind ein Teil für sich, mit ihrer Art dahinter: &lt;i&gt;5 keep, 3 keep of shallow, 1 V of shallow&lt;/i&gt;. Jeder Teil wird überall bei seiner Art gezählt; &lt;i&gt;Passung&lt;/i&gt; sagt, was Bienen mit dem Raum tun, den ein kurzes Rähmchen lässt.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ein Rähmchen.&lt;/b&gt; Mit ← → hingehen, einen Buchstaben drücken für das, was zu sehen ist, und eine Ziffer für das, was daraus wird. Dann hat es einen eigenen Platz.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Viele.&lt;/b&gt; Zargen mit Leertaste, Umschalt und den Pfeilen wählen, oder Strg+A für alle gezeigten; eine Ziffer sagt, was sie mit ihnen täte, nochmals gedrückt tut sie es, in einem Schritt. Esc hebt die Auswahl auf.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Finden.&lt;/b&gt; Ein Kennzeichen tippen führt zu seiner Zarge; eine Ziffer, mit der kein Kennzeichen weitergeht, ist eine Zahl dieser Zarge. Enter zählt sie sofort. Ein Buchstabe, mit dem kein Kennzeichen beginnt, ist das an einem Rähmchen Gesehene, und die Ziffer dahinter das Urteil: &lt;i&gt;W6&lt;/i&gt; beginnt die Zeile &lt;i&gt;1 W6&lt;/i&gt;.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Zeigen.&lt;/b&gt; Strg+F geht zur Auswahl über der Tafel, Tab von einer zur nächsten, ↑ ↓ wählen, Leertaste hakt an; Strg+G geht dazu, wie Reihen zusammenstehen; Esc geht zurück zur Tafel. Strg+L geht zu den Zahlen links: Enter auf einer Zeile zeigt nur diese Rähmchen. Strg+Rücktaste zeigt wieder alles.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Arbeit, Tiefkühler, honigfeuchte Zargen, Plan.&lt;/b&gt; Die Knöpfe links, jeder mit seiner Alt-Taste: getane Arbeit wird dort angehakt und verschwindet sofort von den Listen.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorsicht.&lt;/b&gt; Waben eines gestorbenen Volkes sind gesperrt, alle, bis seine Karte beantwortet ist. Bei Verdacht auf Faulbrut den Bienensachverständigen rufen und nichts bewegen; Alt+K listet dann, was in jenen Stock hinein- oder herauskam. Kälte heilt keine Faulbrut. Volle Zargen wiegen über %1: zu zweit heben. Was eine Zarge wiegt, errechnet und als Spanne, steht bei ihr an der Werkbank.&lt;/p&gt;</translation>
     </message>
 </context>
 <context>
@@ -11133,7 +11142,7 @@ Honigräume</translation>
     </message>
     <message>
         <source>supers are on</source>
-        <translation>Honigräume sind auf</translation>
+        <translation>Honigräume aufgesetzt</translation>
     </message>
     <message>
         <source>add a box: %1 of %2 frames</source>
@@ -11272,8 +11281,8 @@ Honigräume</translation>
         <translation>Nicht bekannt: kein Stock wurde in einem früheren Jahr zweimal binnen 45 Tagen gewogen.</translation>
     </message>
     <message>
-        <source>In the cold a cluster starves a hand&apos;s breadth from honey: look where the stores are, not only how much.</source>
-        <translation>In der Kälte verhungert eine Traube eine Handbreit neben dem Honig: nachsehen, wo das Futter sitzt, nicht nur wie viel es ist.</translation>
+        <source>In the cold a cluster starves a hand's breadth from honey: look where the stores are, not only how much.</source>
+        <translation>In der Kälte verhungert eine Wintertraube eine Handbreit neben dem Honig: nachsehen, wo das Futter sitzt, nicht nur wie viel es ist.</translation>
     </message>
 </context>
 <context>
@@ -11300,7 +11309,7 @@ Honigräume</translation>
     </message>
     <message>
         <source>No eggs on %1: a frame with eggs from %2, unite or requeen by %3 (your %4, %5, %6 days after she is out).</source>
-        <translation>Keine Stifte am %1: eine Wabe mit Stiften aus %2, vereinigen oder umweiseln bis %3 (eigene Tage: %4, %5, %6 nach ihrem Schlupf).</translation>
+        <translation>Keine Stifte am %1: eine Wabe mit Stiften ab %2, vereinigen oder umweiseln bis %3 (eigene Tage: %4, %5, %6 nach ihrem Schlupf).</translation>
     </message>
     <message>
         <source>Esc: back to the hives</source>
@@ -11315,51 +11324,51 @@ Honigräume</translation>
     <name>combwright::TimeWays</name>
     <message>
         <source>today</source>
-        <translation type="unfinished">heute</translation>
+        <translation>heute</translation>
     </message>
     <message>
         <source>Plan a what-if</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Was-wäre-wenn planen</translation>
     </message>
     <message>
         <source>A marked copy to plan in; the season stays as it is. What shall it be called?</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine gekennzeichnete Kopie zum Planen; die Saison bleibt, wie sie ist. Wie soll sie heißen?</translation>
     </message>
     <message>
         <source>Where shall the what-if be?</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo soll das Was-wäre-wenn liegen?</translation>
     </message>
     <message>
         <source>Season files (*.combwright)</source>
-        <translation type="unfinished">Saisondateien (*.combwright)</translation>
+        <translation>Saisondateien (*.combwright)</translation>
     </message>
     <message>
         <source>Season files (*.combwright);;All files (*)</source>
-        <translation type="unfinished">Saisondateien (*.combwright);;Alle Dateien (*)</translation>
+        <translation>Saisondateien (*.combwright);;Alle Dateien (*)</translation>
     </message>
     <message>
         <source>That is the season that is open here. Choose a copy of it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist die Saison, die hier offen ist. Eine Kopie davon wählen.</translation>
     </message>
     <message>
         <source>Which what-if?</source>
-        <translation type="unfinished"></translation>
+        <translation>Welches Was-wäre-wenn?</translation>
     </message>
     <message>
         <source>Adopted, in %1 steps; each can be taken back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Übernommen, in %1 Schritten; jeder lässt sich rückgängig machen.</translation>
     </message>
     <message>
         <source>The what-if is dropped; the season was not touched.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Was-wäre-wenn ist fallen gelassen; die Saison blieb unberührt.</translation>
     </message>
     <message>
         <source>Which copy shall be taken in?</source>
-        <translation type="unfinished"></translation>
+        <translation>Welche Kopie soll aufgenommen werden?</translation>
     </message>
     <message>
         <source>%1 is taken in as step %2; Ctrl+Z takes it back.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist als Schritt %2 aufgenommen; Strg+Z nimmt es zurück.</translation>
     </message>
 </context>
 <context>
@@ -11370,54 +11379,54 @@ Honigräume</translation>
     </message>
     <message>
         <source>Harvest timeline</source>
-        <translation type="unfinished">Zeitachse der Ernte</translation>
+        <translation>Zeitachse der Ernte</translation>
     </message>
     <message>
         <source>How the harvest is drawn</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie die Ernte gezeichnet wird</translation>
     </message>
     <message>
         <source>by run, added up</source>
-        <translation type="unfinished"></translation>
+        <translation>nach Schleuderung, zusammengezählt</translation>
     </message>
     <message>
         <source>by run, each</source>
-        <translation type="unfinished"></translation>
+        <translation>nach Schleuderung, einzeln</translation>
     </message>
     <message>
         <source>by lot, added up</source>
-        <translation type="unfinished"></translation>
+        <translation>nach Los, zusammengezählt</translation>
     </message>
     <message>
         <source>by lot, each</source>
-        <translation type="unfinished"></translation>
+        <translation>nach Los, einzeln</translation>
     </message>
     <message>
         <source>by yard, added up</source>
-        <translation type="unfinished"></translation>
+        <translation>nach Stand, zusammengezählt</translation>
     </message>
     <message>
         <source>by yard, each</source>
-        <translation type="unfinished"></translation>
+        <translation>nach Stand, einzeln</translation>
     </message>
     <message>
         <source>by hive, added up</source>
-        <translation type="unfinished"></translation>
+        <translation>nach Stock, zusammengezählt</translation>
     </message>
     <message>
         <source>by hive, each</source>
-        <translation type="unfinished"></translation>
+        <translation>nach Stock, einzeln</translation>
     </message>
 </context>
 <context>
     <name>combwright::TimelineChart</name>
     <message>
         <source>Harvest timeline; T shows it as a table, Y lays one more year beside it</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeitachse der Ernte; T zeigt sie als Tabelle, Y legt ein weiteres Jahr daneben</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished">%1: %2</translation>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -11458,7 +11467,7 @@ Honigräume</translation>
         <source>due today,
 and it is late</source>
         <translation>heute fällig,
-und überfällig</translation>
+schon überfällig</translation>
     </message>
     <message>
         <source>due today,
@@ -11514,7 +11523,7 @@ eines überfällig</translation>
     </message>
     <message>
         <source>quiet</source>
-        <translation>still</translation>
+        <translation>stillstellen</translation>
     </message>
     <message>
         <source>N</source>
@@ -11542,11 +11551,11 @@ eines überfällig</translation>
     </message>
     <message>
         <source>Q quiets a rule for the hive or the yard, with the reason and until when; it stays listed below as quieted, and Enter there hears it again. N notes something of your own. Ctrl+Shift+E puts what is due into your calendar: a file any calendar reads; taken in again it doubles nothing. Ctrl+Z takes any of it back.</source>
-        <translation>Q stellt eine Regel für Stock oder Stand still, mit dem Grund und bis wann; sie bleibt unten als stillgestellt stehen, und Enter dort lässt sie wieder hören. N vermerkt etwas Eigenes. Strg+Umschalt+E gibt das Fällige in den Kalender: eine Datei, die jeder Kalender liest; nochmals eingelesen verdoppelt sie nichts. Strg+Z nimmt alles davon zurück.</translation>
+        <translation>Q stellt eine Regel für Stock oder Stand still, mit dem Grund und bis wann; sie bleibt unten als stillgestellt stehen, und Enter dort zeigt sie wieder. N vermerkt etwas Eigenes. Strg+Umschalt+E gibt das Fällige in den Kalender: eine Datei, die jeder Kalender liest; nochmals eingelesen verdoppelt sie nichts. Strg+Z nimmt alles davon zurück.</translation>
     </message>
     <message>
         <source>At the right, by Tab, what was left half done: a visit without its last hives, a line of a yard sheet typed and not kept, a run with its boxes on their pegs, wet boxes, a box without a tag, a round in the freezer, a bucket too wet to bottle. Enter carries it on. Above stands the year: what was done solid, what is due open.</source>
-        <translation>Rechts, mit Tab, was halb fertig blieb: eine Durchsicht ohne ihre letzten Stöcke, eine getippte und nicht behaltene Zeile eines Standblatts, eine Schleuderung mit ihren Zargen an den Klammern, honigfeuchte Zargen, eine Zarge ohne Anhänger, eine Runde im Gefrierer, ein Eimer, zu feucht zum Abfüllen. Enter macht damit weiter. Darüber steht das Jahr: Getanes ausgefüllt, Fälliges offen.</translation>
+        <translation>Rechts, mit Tab, was halb fertig blieb: eine Durchsicht ohne ihre letzten Stöcke, eine getippte und nicht behaltene Zeile eines Standblatts, eine Schleuderung mit ihren Zargen an den Klammern, honigfeuchte Zargen, eine Zarge ohne Anhänger, eine Runde im Tiefkühler, ein Eimer, zu feucht zum Abfüllen. Enter macht damit weiter. Darüber steht das Jahr: Getanes ausgefüllt, Fälliges offen.</translation>
     </message>
     <message>
         <source>all</source>
@@ -11600,7 +11609,7 @@ eines überfällig</translation>
     </message>
     <message>
         <source>Trace of</source>
-        <translation>Verfolgen von</translation>
+        <translation>Rückverfolgung von</translation>
     </message>
     <message>
         <source>the code on a jar, a bucket, a lot, a run, a hive, a box; Enter</source>
@@ -11619,12 +11628,12 @@ eines überfällig</translation>
         <translation>Schließen</translation>
     </message>
     <message>
-        <source>Several things are called %1: say more, &quot;B1 of 27-2&quot;.</source>
+        <source>Several things are called %1: say more, "B1 of 27-2".</source>
         <translation>Mehreres heißt %1: mehr sagen, „B1 of 27-2“.</translation>
     </message>
     <message>
         <source>Nothing is called %1: no filling, bucket, lot, run, hive or box. What stood here before stays.</source>
-        <translation>Nichts heißt %1: keine Abfüllung, kein Eimer, Los, Stock, keine Schleuderung oder Zarge. Was hier stand, bleibt.</translation>
+        <translation>Nichts heißt %1: keine Abfüllung, kein Eimer, kein Los, keine Schleuderung, kein Stock, keine Zarge. Was hier stand, bleibt.</translation>
     </message>
     <message>
         <source>as of %1</source>
@@ -11632,7 +11641,7 @@ eines überfällig</translation>
     </message>
     <message>
         <source>as kept on %1</source>
-        <translation>behalten am %1</translation>
+        <translation>wie behalten am %1</translation>
     </message>
     <message>
         <source>Kept as it reads today; above it can be seen again when the records have moved on.</source>
@@ -11726,7 +11735,7 @@ eines überfällig</translation>
     </message>
     <message>
         <source>off since %1</source>
-        <translation>ab seit %1</translation>
+        <translation>abgenommen seit %1</translation>
     </message>
     <message>
         <source>extract by %1</source>
@@ -11861,7 +11870,7 @@ eines überfällig</translation>
     </message>
     <message>
         <source>in a field of moulds: what if there were so many cavities; nothing is kept</source>
-        <translation>in einem Feld der Gießformen: was wäre mit so vielen Nestern; nichts wird behalten</translation>
+        <translation>in einem Feld der Gießformen: was wäre mit so vielen Nestern; nichts wird eingetragen</translation>
     </message>
     <message>
         <source>there: moulds like the first come, or the last go</source>
@@ -12017,7 +12026,7 @@ eines überfällig</translation>
     </message>
     <message>
         <source>What if: %1. Nothing is kept; Enter has moulds come or go, Esc lets it be.</source>
-        <translation>Was wäre: %1. Nichts wird behalten; Enter lässt Gießformen kommen oder gehen, Esc lässt es sein.</translation>
+        <translation>Was wäre: %1. Nichts wird eingetragen; Enter lässt Gießformen kommen oder gehen, Esc lässt es sein.</translation>
     </message>
     <message>
         <source>No candles are wanted from today on. M adds a mould and the candle it makes, W says how many are wanted by when, E which evenings are free; then it stands here what is short first.</source>
@@ -12183,31 +12192,31 @@ nach dem %1</translation>
     </message>
     <message>
         <source>%1 %2 m</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2 m</translation>
     </message>
     <message>
         <source>Moulds: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gießformen: %1.</translation>
     </message>
     <message>
         <source>Wick: %1.</source>
-        <translation type="unfinished">Docht: %1.</translation>
+        <translation>Docht: %1.</translation>
     </message>
     <message>
         <source>mould</source>
-        <translation type="unfinished"></translation>
+        <translation>Gießform</translation>
     </message>
     <message>
         <source>%1 cavities</source>
-        <translation type="unfinished">%1 Nester</translation>
+        <translation>%1 Nester</translation>
     </message>
     <message>
         <source>wick</source>
-        <translation type="unfinished">Docht</translation>
+        <translation>Docht</translation>
     </message>
     <message>
         <source>%1 m</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 m</translation>
     </message>
 </context>
 <context>
@@ -12369,27 +12378,27 @@ nach dem %1</translation>
     <name>combwright::WhatIfDialog</name>
     <message>
         <source>All of it can be done in the season, step by step; each can be taken back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles davon lässt sich in der Saison tun, Schritt für Schritt; jeder lässt sich rückgängig machen.</translation>
     </message>
     <message>
         <source>It cannot be adopted as it is. What does not go:</source>
-        <translation type="unfinished"></translation>
+        <translation>So lässt es sich nicht übernehmen. Was nicht geht:</translation>
     </message>
     <message>
         <source>What differs between the season and the what-if</source>
-        <translation type="unfinished"></translation>
+        <translation>Was sich zwischen der Saison und dem Was-wäre-wenn unterscheidet</translation>
     </message>
     <message>
         <source>Adopt it</source>
-        <translation type="unfinished"></translation>
+        <translation>Übernehmen</translation>
     </message>
     <message>
         <source>Drop the what-if</source>
-        <translation type="unfinished"></translation>
+        <translation>Was-wäre-wenn fallen lassen</translation>
     </message>
     <message>
         <source>Print…</source>
-        <translation type="unfinished">Drucken…</translation>
+        <translation>Drucken…</translation>
     </message>
 </context>
 <context>
@@ -12426,7 +12435,7 @@ nach dem %1</translation>
     </message>
     <message>
         <source>Bees sting: wear what you wear, and have help at hand where a sting could harm you.</source>
-        <translation>Bienen stechen: Schutzkleidung tragen, und Hilfe in der Nähe haben, wo ein Stich gefährlich werden kann.</translation>
+        <translation>Bienen stechen: die gewohnte Schutzkleidung tragen, und Hilfe in der Nähe haben, wenn ein Stich gefährlich werden könnte.</translation>
     </message>
     <message>
         <source>Going about</source>
@@ -12558,7 +12567,7 @@ nach dem %1</translation>
     </message>
     <message>
         <source>a young one is waited for: the card shows how long to leave the hive shut, when to look, to give a test frame and to act</source>
-        <translation>auf eine junge wird gewartet: die Karte zeigt, wie lange der Stock zu bleibt, wann nachzusehen, eine Probewabe zu geben und zu handeln ist</translation>
+        <translation>auf eine junge wird gewartet: die Karte zeigt, wie lange der Stock geschlossen bleibt, wann nachzusehen, eine Weiselprobe zu geben und zu handeln ist</translation>
     </message>
     <message>
         <source>the wait is over; eggs that were seen end it by themselves</source>
@@ -12621,7 +12630,7 @@ nach dem %1</translation>
         <translation>ein Stand</translation>
     </message>
     <message>
-        <source>which super is the yard&apos;s usual one</source>
+        <source>which super is the yard's usual one</source>
         <translation>welcher Honigraum auf dem Stand üblich ist</translation>
     </message>
     <message>
@@ -12630,7 +12639,7 @@ nach dem %1</translation>
     </message>
     <message>
         <source>One line for each hive, in the short marks you would write on a lid. What was seen last time stands in grey and is never stored again. A line left blank is a hive not looked at.</source>
-        <translation>Eine Zeile je Stock, in den kurzen Zeichen, wie man sie auf einen Deckel schreibt. Was zuletzt gesehen wurde, steht grau und wird nie nochmals abgelegt. Eine leer gelassene Zeile ist ein Stock, in den nicht gesehen wurde.</translation>
+        <translation>Eine Zeile je Stock, in den kurzen Zeichen, wie man sie auf einen Deckel schreibt. Was zuletzt gesehen wurde, steht grau und wird nie nochmals gespeichert. Eine leer gelassene Zeile ist ein Stock, in den nicht gesehen wurde.</translation>
     </message>
     <message>
         <source>keeps a line and goes to the next hive; Shift+Enter goes back</source>
@@ -12650,7 +12659,7 @@ nach dem %1</translation>
     </message>
     <message>
         <source>Yard</source>
-        <translation>Bienenstand</translation>
+        <translation>Stand</translation>
     </message>
     <message>
         <source>Day of the visit</source>
@@ -12866,7 +12875,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>look</source>
-        <translation>Durchsicht</translation>
+        <translation>Blick</translation>
     </message>
     <message>
         <source>Shift+↑↓</source>
@@ -12929,8 +12938,8 @@ ob sie reichen</translation>
         <translation>Bestandsbuch</translation>
     </message>
     <message>
-        <source>Inspector&apos;s list</source>
-        <translation>Liste für den Sachverständigen</translation>
+        <source>Inspector's list</source>
+        <translation>Sachverständigenliste</translation>
     </message>
     <message>
         <source>What to take along</source>
@@ -12950,62 +12959,62 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>Stacks</source>
-        <translation type="unfinished">Stapel</translation>
+        <translation>Stapel</translation>
     </message>
     <message>
         <source>Sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Blatt</translation>
     </message>
 </context>
 <context>
     <name>combwright::YearCharts</name>
     <message>
         <source>Through the year</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchs Jahr</translation>
     </message>
     <message>
         <source>What is drawn through the year</source>
-        <translation type="unfinished"></translation>
+        <translation>Was durchs Jahr gezeichnet wird</translation>
     </message>
     <message>
         <source>Mites</source>
-        <translation type="unfinished">Milben</translation>
+        <translation>Milben</translation>
     </message>
     <message>
         <source>Weights</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewichte</translation>
     </message>
     <message>
         <source>Brood</source>
-        <translation type="unfinished"></translation>
+        <translation>Brut</translation>
     </message>
     <message>
         <source>Stores</source>
-        <translation type="unfinished">Futter</translation>
+        <translation>Futter</translation>
     </message>
     <message>
         <source>One more is in the table (T), or by Down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einer mehr steht in der Tabelle (T), oder mit Ab.</translation>
     </message>
     <message>
         <source>%1 more are in the table (T), or by Down.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 weitere stehen in der Tabelle (T), oder mit Ab.</translation>
     </message>
     <message>
         <source>weights-%1</source>
-        <translation type="unfinished"></translation>
+        <translation>gewichte-%1</translation>
     </message>
     <message>
         <source>brood-%1</source>
-        <translation type="unfinished"></translation>
+        <translation>brut-%1</translation>
     </message>
     <message>
         <source>stores-%1</source>
-        <translation type="unfinished"></translation>
+        <translation>futter-%1</translation>
     </message>
     <message>
         <source>mites-%1</source>
-        <translation type="unfinished"></translation>
+        <translation>milben-%1</translation>
     </message>
 </context>
 <context>
@@ -13055,27 +13064,27 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>Yard</source>
-        <translation type="unfinished"></translation>
+        <translation>Stand</translation>
     </message>
     <message>
         <source>Queen</source>
-        <translation type="unfinished">Königin</translation>
+        <translation>Königin</translation>
     </message>
     <message>
         <source>Colony</source>
-        <translation type="unfinished">Volk</translation>
+        <translation>Volk</translation>
     </message>
     <message>
         <source>%1; %2</source>
-        <translation type="unfinished">%1: %2. {1;?} {2?}</translation>
+        <translation>%1; %2</translation>
     </message>
     <message>
         <source>queen not written down</source>
-        <translation type="unfinished"></translation>
+        <translation>Königin nicht aufgeschrieben</translation>
     </message>
     <message>
         <source>colony not written down</source>
-        <translation type="unfinished"></translation>
+        <translation>Volk nicht aufgeschrieben</translation>
     </message>
 </context>
 <context>
@@ -13128,27 +13137,27 @@ ob sie reichen</translation>
     <name>copies</name>
     <message>
         <source>As it stood on %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie es am %1 war</translation>
     </message>
     <message>
         <source>What-if of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Was-wäre-wenn vom %1</translation>
     </message>
     <message>
         <source>What-if: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Was-wäre-wenn: %1</translation>
     </message>
     <message>
         <source>This is %1 as it was recorded up to the end of %2, for reading only.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist %1, wie es bis zum Ende von %2 eingetragen war, nur zum Lesen.</translation>
     </message>
     <message>
         <source>This is a what-if, a copy of %1 to plan in since %2. What stands in it was planned, not done.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist ein Was-wäre-wenn, eine Kopie von %1, in der seit %2 geplant wird. Was darin steht, war geplant, nicht getan.</translation>
     </message>
     <message>
         <source>This is the what-if “%3”, a copy of %1 to plan in since %2. What stands in it was planned, not done.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist das Was-wäre-wenn „%3“, eine Kopie von %1, in der seit %2 geplant wird. Was darin steht, war geplant, nicht getan.</translation>
     </message>
 </context>
 <context>
@@ -13357,7 +13366,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>As on the sheet, in its order. What is left empty is not known. By the number pad: + and − go from line to line, 1 is yes, 2 no, 0 unknown; Enter keeps it.</source>
-        <translation>Wie auf dem Blatt, in dessen Reihenfolge. Was leer bleibt, ist nicht bekannt. Über den Ziffernblock: + und − gehen von Zeile zu Zeile, 1 ist ja, 2 nein, 0 unbekannt; Enter behält es.</translation>
+        <translation>Wie auf dem Blatt, in dessen Reihenfolge. Was leer bleibt, ist nicht bekannt. Über den Ziffernblock: + und − gehen von Zeile zu Zeile, 1 ist ja, 2 nein, 0 unbekannt; Enter trägt es ein.</translation>
     </message>
     <message>
         <source>today, yesterday, 8 aug</source>
@@ -13389,27 +13398,27 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>%1 is no time of day: type it as 9:15. Nothing was kept yet.</source>
-        <translation>%1 ist keine Uhrzeit: als 9:15 tippen. Noch wurde nichts behalten.</translation>
+        <translation>%1 ist keine Uhrzeit: als 9:15 tippen. Noch ist nichts eingetragen.</translation>
     </message>
     <message>
         <source>%1 is no warmth of a room: type it as %2. Nothing was kept yet.</source>
-        <translation>%1 ist keine Raumwärme: als %2 tippen. Noch wurde nichts behalten.</translation>
+        <translation>%1 ist keine Raumwärme: als %2 tippen. Noch ist nichts eingetragen.</translation>
     </message>
     <message>
         <source>%1 is no damp of a room: type it in per cent, 54. Nothing was kept yet.</source>
-        <translation>%1 ist keine Luftfeuchte: in Prozent tippen, 54. Noch wurde nichts behalten.</translation>
+        <translation>%1 ist keine Luftfeuchte: in Prozent tippen, 54. Noch ist nichts eingetragen.</translation>
     </message>
     <message>
         <source>%1 is no day: type it as 2027-08-08, or yesterday. Nothing was kept yet.</source>
-        <translation>%1 ist kein Tag: als 2027-08-08 oder gestern tippen. Noch wurde nichts behalten.</translation>
+        <translation>%1 ist kein Tag: als 2027-08-08 oder gestern tippen. Noch ist nichts eingetragen.</translation>
     </message>
     <message>
         <source>%1 is no number of hands: type 2. Nothing was kept yet.</source>
-        <translation>%1 ist keine Zahl von Händen: 2 tippen. Noch wurde nichts behalten.</translation>
+        <translation>%1 ist keine Zahl von Händen: 2 tippen. Noch ist nichts eingetragen.</translation>
     </message>
     <message>
         <source>The log of the day is kept.</source>
-        <translation>Das Protokoll des Tages ist behalten.</translation>
+        <translation>Das Protokoll des Tages ist eingetragen.</translation>
     </message>
 </context>
 <context>
@@ -13527,7 +13536,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>, by %1</source>
-        <translation>, zu je %1</translation>
+        <translation>, durch %1</translation>
     </message>
     <message>
         <source>cannot be told from what was answered</source>
@@ -13539,7 +13548,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>The colony ended %1</source>
-        <translation>Das Volk endete %1</translation>
+        <translation>Volk erloschen: %1</translation>
     </message>
     <message>
         <source>Held with it: </source>
@@ -13687,11 +13696,11 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>held</source>
-        <translation>zurückgehalten</translation>
+        <translation>gesperrt</translation>
     </message>
     <message>
         <source>in</source>
-        <translation>dazu</translation>
+        <translation>hinein</translation>
     </message>
     <message>
         <source>out</source>
@@ -13846,7 +13855,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>30 to 60 bees in the freezer, for a spore count</source>
-        <translation>30 bis 60 Bienen in den Gefrierer, für eine Sporenzählung</translation>
+        <translation>30 bis 60 Bienen in den Tiefkühler, für eine Sporenzählung</translation>
     </message>
     <message>
         <source>What is left of the cluster?</source>
@@ -13858,7 +13867,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>What do brood and capping look like?</source>
-        <translation>Wie sehen Brut und Deckel aus?</translation>
+        <translation>Wie sehen Brut und Zelldeckel aus?</translation>
     </message>
     <message>
         <source>White specks of mites in the cell roofs?</source>
@@ -13902,14 +13911,14 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>Comb and cappings in the open start robbing and carry disease from every hive that comes. Where local rules forbid it, leave it. Never set out what is held back, nor anything near a yard under suspicion; little at a time, well away from the hives, gone by evening.</source>
-        <translation>Waben und Entdeckelungswachs im Freien lösen Räuberei aus und tragen Krankheit von jedem Stock, der kommt. Wo örtliche Regeln es verbieten, bleiben lassen. Nie Gesperrtes ausstellen, auch nichts nahe einem Stand unter Verdacht; wenig auf einmal, weit weg von den Stöcken, bis zum Abend weg.</translation>
+        <translation>Waben und Entdeckelungswachs im Freien lösen Räuberei aus und tragen Krankheit von jedem Stock, der kommt. Wo örtliche Regeln es verbieten, bleiben lassen. Nie Gesperrtes ins Freie stellen, auch nichts nahe einem Stand unter Verdacht; wenig auf einmal, weit weg von den Stöcken, bis zum Abend weg.</translation>
     </message>
 </context>
 <context>
     <name>due</name>
     <message>
         <source>Minutes at %1, %2</source>
-        <translation>Minuten an %1, %2</translation>
+        <translation>Minuten am Stand %1, %2</translation>
     </message>
     <message>
         <source>%1 min</source>
@@ -14085,14 +14094,14 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>It has up to %1 of water, over your line: do not fill it.</source>
-        <translation>Es hat bis zu %1 Wasser, über der eigenen Grenze: nicht abfüllen.</translation>
+        <translation>Er hat bis zu %1 Wasser, über der eigenen Grenze: nicht abfüllen.</translation>
     </message>
     <message>
         <source>Between its crystals it comes to about %1 of water.</source>
         <translation>Zwischen den Kristallen kommt er auf etwa %1 Wasser.</translation>
     </message>
     <message>
-        <source>Filled %1; froth and wax are up on %2, reckoned by its water, the room&apos;s warmth and an ordinary tank&apos;s depth.</source>
+        <source>Filled %1; froth and wax are up on %2, reckoned by its water, the room's warmth and an ordinary tank's depth.</source>
         <translation>Gefüllt %1; Schaum und Wachs sind am %2 oben, errechnet aus dem Wassergehalt, der Wärme des Raums und der Tiefe eines gewöhnlichen Behälters.</translation>
     </message>
     <message>
@@ -14121,7 +14130,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>take %1 off: built</source>
-        <translation>%1 abnehmen: gebaut</translation>
+        <translation>%1 abnehmen: ausgebaut</translation>
     </message>
     <message>
         <source>Lid and weigh %1</source>
@@ -14145,7 +14154,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>The evening kept for it, before %1.</source>
-        <translation>Der dafür gehaltene Abend, vor %1.</translation>
+        <translation>Der dafür freigehaltene Abend, vor %1.</translation>
     </message>
     <message>
         <source>Poured %1, and set by now.</source>
@@ -14177,11 +14186,11 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>%1 went on %2, before %3, the first day after %4</source>
-        <translation>%1 kam am %2 auf, vor %3, dem ersten Tag nach %4</translation>
+        <translation>%1 am %2 aufgesetzt, vor %3, dem ersten Tag nach %4</translation>
     </message>
     <message>
         <source>%1 went on %2, when %3 kept supers off</source>
-        <translation>%1 kam am %2 auf, als %3 Honigräume ausschloss</translation>
+        <translation>%1 am %2 aufgesetzt, als %3 Honigräume ausschloss</translation>
     </message>
     <message>
         <source>: take it off or hold it back; its honey is not for people. Your label is the law.</source>
@@ -14201,7 +14210,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>; a wash says more. A fall is no rate on bees. Your label is the law.</source>
-        <translation>; eine Auswaschprobe sagt mehr. Milbenfall ist kein Befall auf Bienen. Das Etikett des Mittels ist Gesetz.</translation>
+        <translation>; eine Auswaschprobe sagt mehr. Milbenfall ist kein Befallsgrad der Bienen. Das Etikett des Mittels ist Gesetz.</translation>
     </message>
     <message>
         <source>%1 on %2</source>
@@ -14237,7 +14246,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>%1 mites on %2 in nobody knows how many bees: no rate without the bees.</source>
-        <translation>%1 Milben am %2 in niemand weiß wie vielen Bienen: kein Befall ohne die Bienen.</translation>
+        <translation>%1 Milben am %2, niemand weiß, in wie vielen Bienen: ohne deren Zahl kein Befallsgrad.</translation>
     </message>
     <message>
         <source>Last sample %1.</source>
@@ -14493,11 +14502,11 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>1 with a super on too early</source>
-        <translation>1 mit zu frühem Honigraum</translation>
+        <translation>1 mit zu früh aufgesetztem Honigraum</translation>
     </message>
     <message>
         <source>%1 with supers on too early</source>
-        <translation>%1 mit zu frühen Honigräumen</translation>
+        <translation>%1 mit zu früh aufgesetzten Honigräumen</translation>
     </message>
     <message>
         <source>1 may have supers again</source>
@@ -14597,11 +14606,11 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>1 frame for the freezer</source>
-        <translation>1 Rähmchen für den Gefrierer</translation>
+        <translation>1 Rähmchen für den Tiefkühler</translation>
     </message>
     <message>
         <source>%1 frames for the freezer</source>
-        <translation>%1 Rähmchen für den Gefrierer</translation>
+        <translation>%1 Rähmchen für den Tiefkühler</translation>
     </message>
     <message>
         <source>1 found dead, its end to write down</source>
@@ -14653,11 +14662,11 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>%1 into the freezer</source>
-        <translation>%1 in den Gefrierer</translation>
+        <translation>%1 in den Tiefkühler</translation>
     </message>
     <message>
         <source>%1 out of the freezer</source>
-        <translation>%1 aus dem Gefrierer</translation>
+        <translation>%1 aus dem Tiefkühler</translation>
     </message>
     <message>
         <source>Say what %1 died of</source>
@@ -14717,7 +14726,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>look for swarm cells</source>
-        <translation>auf Schwarmzellen sehen</translation>
+        <translation>nach Schwarmzellen sehen</translation>
     </message>
     <message>
         <source>look for eggs of the young queen</source>
@@ -14881,11 +14890,11 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>1 wash jar</source>
-        <translation>1 Waschglas</translation>
+        <translation>1 Auswaschbecher</translation>
     </message>
     <message>
         <source>%1 wash jars</source>
-        <translation>%1 Waschgläser</translation>
+        <translation>%1 Auswaschbecher</translation>
     </message>
     <message>
         <source>1 clearer board</source>
@@ -14905,11 +14914,11 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>1 pack of fondant</source>
-        <translation>1 Paket Futterteig</translation>
+        <translation>1 Packung Futterteig</translation>
     </message>
     <message>
         <source>%1 packs of fondant</source>
-        <translation>%1 Pakete Futterteig</translation>
+        <translation>%1 Packungen Futterteig</translation>
     </message>
     <message>
         <source>%1 h</source>
@@ -14921,7 +14930,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>%1 at %2: %3</source>
-        <translation>%1 an %2: %3</translation>
+        <translation>%1 bei %2: %3</translation>
     </message>
     <message>
         <source>%1 (quiet until %2)</source>
@@ -14956,7 +14965,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>Bees sting: wear what you wear, and have help at hand where a sting could harm you.</source>
-        <translation>Bienen stechen: die gewohnte Schutzkleidung tragen, und Hilfe in der Nähe haben, wo ein Stich gefährlich sein könnte.</translation>
+        <translation>Bienen stechen: die gewohnte Schutzkleidung tragen, und Hilfe in der Nähe haben, wenn ein Stich gefährlich werden könnte.</translation>
     </message>
     <message>
         <source>Due</source>
@@ -14989,7 +14998,7 @@ ob sie reichen</translation>
 <context>
     <name>explain</name>
     <message>
-        <source>the keeper&apos;s own</source>
+        <source>the keeper's own</source>
         <translation>vom Imker selbst</translation>
     </message>
     <message>
@@ -15074,7 +15083,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>the room is over half humid</source>
-        <translation>der Raum ist über halb feucht</translation>
+        <translation>die Luft im Raum hat über 50 % Feuchte</translation>
     </message>
     <message>
         <source>the crop sets in the comb: 1 to 2 days</source>
@@ -15195,7 +15204,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>%1: honey per hive standing on 1 May</source>
-        <translation>%1: Honig je am 1. Mai stehendem Stock</translation>
+        <translation>%1: Honig je Stock, der am 1. Mai stand</translation>
     </message>
     <message>
         <source>%1: change from %2</source>
@@ -15307,23 +15316,23 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>Hive not known</source>
-        <translation type="unfinished"></translation>
+        <translation>Stock nicht bekannt</translation>
     </message>
     <message>
         <source>Colony of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Volk von %1</translation>
     </message>
     <message>
         <source>Queen %1</source>
-        <translation type="unfinished">Königin %1</translation>
+        <translation>Königin %1</translation>
     </message>
     <message>
         <source>Colony not written down</source>
-        <translation type="unfinished"></translation>
+        <translation>Volk nicht aufgeschrieben</translation>
     </message>
     <message>
         <source>Queen not written down</source>
-        <translation type="unfinished"></translation>
+        <translation>Königin nicht aufgeschrieben</translation>
     </message>
 </context>
 <context>
@@ -15754,47 +15763,47 @@ ob sie reichen</translation>
     <name>find</name>
     <message>
         <source>Yards and hives</source>
-        <translation type="unfinished"></translation>
+        <translation>Stände und Stöcke</translation>
     </message>
     <message>
         <source>Queens</source>
-        <translation type="unfinished">Königinnen</translation>
+        <translation>Königinnen</translation>
     </message>
     <message>
         <source>Boxes and frames</source>
-        <translation type="unfinished"></translation>
+        <translation>Zargen und Rähmchen</translation>
     </message>
     <message>
         <source>Visits</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchsichten</translation>
     </message>
     <message>
         <source>Health</source>
-        <translation type="unfinished">Gesundheit</translation>
+        <translation>Gesundheit</translation>
     </message>
     <message>
         <source>Honey</source>
-        <translation type="unfinished">Honig</translation>
+        <translation>Honig</translation>
     </message>
     <message>
         <source>Jars and sales</source>
-        <translation type="unfinished"></translation>
+        <translation>Gläser und Verkäufe</translation>
     </message>
     <message>
         <source>Wax and candles</source>
-        <translation type="unfinished"></translation>
+        <translation>Wachs und Kerzen</translation>
     </message>
     <message>
         <source>Storeroom</source>
-        <translation type="unfinished">Lager</translation>
+        <translation>Lager</translation>
     </message>
     <message>
         <source>Notes</source>
-        <translation type="unfinished"></translation>
+        <translation>Notizen</translation>
     </message>
     <message>
         <source>last</source>
-        <translation type="unfinished"></translation>
+        <translation>letzten</translation>
     </message>
 </context>
 <context>
@@ -15848,7 +15857,7 @@ ob sie reichen</translation>
         <translation>die Ohren reichen nicht bis zur Auflage</translation>
     </message>
     <message>
-        <source>Under %1 bees glue up, to %2 they leave a way, above they build; makers&apos; boxes leave up to %3 and are mostly left alone. Under the lowest box the room over the floor may be larger.</source>
+        <source>Under %1 bees glue up, to %2 they leave a way, above they build; makers' boxes leave up to %3 and are mostly left alone. Under the lowest box the room over the floor may be larger.</source>
         <translation>Unter %1 verkitten Bienen, bis %2 lassen sie einen Durchgang, darüber bauen sie; gekaufte Zargen lassen bis %3 und bleiben meist unverbaut. Unter der untersten Zarge darf der Raum über dem Boden größer sein.</translation>
     </message>
     <message>
@@ -15918,52 +15927,52 @@ ob sie reichen</translation>
 <context>
     <name>form_reading</name>
     <message>
-        <source>%1: &quot;%2&quot; is no count. Write 6, ~6 by eye, 5-7, or leave it empty.</source>
+        <source>%1: "%2" is no count. Write 6, ~6 by eye, 5-7, or leave it empty.</source>
         <translation>%1: „%2“ ist keine Anzahl. Schreibweisen: 6, ~6 nach Augenmaß, 5-7, oder leer lassen.</translation>
     </message>
     <message>
-        <source>%1: &quot;%2&quot; is no weight. Write 1.8 or 850 g, ~2 by eye, or leave it empty.</source>
+        <source>%1: "%2" is no weight. Write 1.8 or 850 g, ~2 by eye, or leave it empty.</source>
         <translation>%1: „%2“ ist kein Gewicht. Schreibweisen: 1.8 oder 850 g, ~2 nach Augenmaß, oder leer lassen.</translation>
     </message>
     <message>
-        <source>%1: &quot;%2&quot; is no day. Write 14 aug or 2027-08-14, or leave it empty.</source>
+        <source>%1: "%2" is no day. Write 14 aug or 2027-08-14, or leave it empty.</source>
         <translation>%1: „%2“ ist kein Tag. Schreibweisen: 14. Aug oder 2027-08-14, oder leer lassen.</translation>
     </message>
     <message>
-        <source>%1: &quot;%2&quot; is no whole number. Write 12, or leave it empty.</source>
+        <source>%1: "%2" is no whole number. Write 12, or leave it empty.</source>
         <translation>%1: „%2“ ist keine ganze Zahl. Schreibweise: 12, oder leer lassen.</translation>
     </message>
     <message>
-        <source>%1: &quot;%2&quot; is no number. Write 3 or 1.5, or leave it empty.</source>
+        <source>%1: "%2" is no number. Write 3 or 1.5, or leave it empty.</source>
         <translation>%1: „%2“ ist keine Zahl. Schreibweisen: 3 oder 1.5, oder leer lassen.</translation>
     </message>
     <message>
-        <source>%1: &quot;%2&quot; is no weight. Write 1.8 or 850 g, or leave it empty.</source>
+        <source>%1: "%2" is no weight. Write 1.8 or 850 g, or leave it empty.</source>
         <translation>%1: „%2“ ist kein Gewicht. Schreibweisen: 1.8 oder 850 g, oder leer lassen.</translation>
     </message>
     <message>
-        <source>%1: &quot;%2&quot; is no temperature. Write degrees, -18, or leave it empty.</source>
+        <source>%1: "%2" is no temperature. Write degrees, -18, or leave it empty.</source>
         <translation>%1: „%2“ ist keine Temperatur. Grad schreiben, -18, oder leer lassen.</translation>
     </message>
     <message>
-        <source>%1: &quot;%2&quot; is no amount of money. Write 8.50, or leave it empty.</source>
+        <source>%1: "%2" is no amount of money. Write 8.50, or leave it empty.</source>
         <translation>%1: „%2“ ist kein Geldbetrag. Schreibweise: 8.50, oder leer lassen.</translation>
     </message>
     <message>
-        <source>%1: &quot;%2&quot; is no share. Write 10 for 10 %, or leave it empty.</source>
+        <source>%1: "%2" is no share. Write 10 for 10 %, or leave it empty.</source>
         <translation>%1: „%2“ ist kein Anteil. 10 für 10 % schreiben, oder leer lassen.</translation>
     </message>
     <message>
-        <source>%1: &quot;%2&quot; is not one box. Write one mark.</source>
+        <source>%1: "%2" is not one box. Write one mark.</source>
         <translation>%1: „%2“ ist nicht eine einzelne Zarge. Ein Kennzeichen schreiben.</translation>
     </message>
     <message>
-        <source>%1: &quot;%2&quot; can be read in two ways, for three digits behind a point may be thousands. Write two digits behind it, or four.</source>
-        <translation type="unfinished"></translation>
+        <source>%1: "%2" can be read in two ways, for three digits behind a point may be thousands. Write two digits behind it, or four.</source>
+        <translation>%1: „%2“ lässt sich auf zwei Arten lesen, denn drei Ziffern hinter einem Punkt können Tausender sein. Zwei Ziffern dahinter schreiben, oder vier.</translation>
     </message>
     <message>
-        <source>%1: &quot;%2&quot; is no length. Write 225 mm, 8.9 in or 2 3/4 in, or leave it empty.</source>
-        <translation type="unfinished"></translation>
+        <source>%1: "%2" is no length. Write 225 mm, 8.9 in or 2 3/4 in, or leave it empty.</source>
+        <translation>%1: „%2“ ist keine Länge. Schreibweisen: 225 mm, 8.9 in oder 2 3/4 in, oder leer lassen.</translation>
     </message>
 </context>
 <context>
@@ -16002,7 +16011,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>moved</source>
-        <translation>umgesetzt</translation>
+        <translation>umgestellt</translation>
     </message>
     <message>
         <source>counted</source>
@@ -16022,11 +16031,11 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>was in the freezer</source>
-        <translation>war im Gefrierer</translation>
+        <translation>war im Tiefkühler</translation>
     </message>
     <message>
         <source>held</source>
-        <translation>zurückgehalten</translation>
+        <translation>gesperrt</translation>
     </message>
     <message>
         <source>lent</source>
@@ -16034,7 +16043,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>in freezer</source>
-        <translation>im Gefrierer</translation>
+        <translation>im Tiefkühler</translation>
     </message>
     <message>
         <source>frozen, stale</source>
@@ -16074,7 +16083,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>held since %1: %2</source>
-        <translation>zurückgehalten seit %1: %2</translation>
+        <translation>gesperrt seit %1: %2</translation>
     </message>
     <message>
         <source>lent since %1</source>
@@ -16082,7 +16091,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>%1 in the freezer since %2</source>
-        <translation>%1 im Gefrierer seit %2</translation>
+        <translation>%1 im Tiefkühler seit %2</translation>
     </message>
     <message>
         <source>frozen, but opened or warm since %1: stale</source>
@@ -16150,7 +16159,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>to %1</source>
-        <translation>an %1</translation>
+        <translation>zu tun: %1</translation>
     </message>
     <message>
         <source>Storeroom</source>
@@ -16178,7 +16187,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>Freezer</source>
-        <translation>Gefrierer</translation>
+        <translation>Tiefkühler</translation>
     </message>
     <message>
         <source>Given back to be cleaned</source>
@@ -16286,7 +16295,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>Frame at %1</source>
-        <translation>Rähmchen an %1</translation>
+        <translation>Rähmchen auf Platz %1</translation>
     </message>
     <message>
         <source>Frame, counted</source>
@@ -16472,7 +16481,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>Melt over water or by steam, outdoors, never on a bare flame; keep it under about 88 °C and never leave it alone. Lid and fire blanket at hand; no water on burning wax. No wax of suspected disease into the pot.</source>
-        <translation>Über Wasser oder mit Dampf schmelzen, im Freien, nie auf blanker Flamme; unter etwa 88 °C halten und nie allein lassen. Deckel und Löschdecke zur Hand; kein Wasser auf brennendes Wachs. Kein Wachs mit Krankheitsverdacht in den Topf.</translation>
+        <translation>Über Wasser oder mit Dampf schmelzen, im Freien, nie auf offener Flamme; unter etwa 88 °C halten und nie allein lassen. Deckel und Löschdecke zur Hand; kein Wasser auf brennendes Wachs. Kein Wachs mit Krankheitsverdacht in den Topf.</translation>
     </message>
     <message>
         <source>Burn outdoors in a pit when no bees fly, away from hives and buildings; wax flares up. Nothing may drip where bees can reach it: bury what is left.</source>
@@ -16580,7 +16589,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>what is held back needs its reason here</source>
-        <translation>Zurückgehaltenes braucht hier den Grund</translation>
+        <translation>Gesperrtes braucht hier den Grund</translation>
     </message>
     <message>
         <source>What becomes of frames</source>
@@ -16600,7 +16609,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>Only those now to</source>
-        <translation>Nur die jetzt zum</translation>
+        <translation>Nur die mit jetzigem Urteil</translation>
     </message>
     <message>
         <source>empty: all</source>
@@ -16799,7 +16808,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>chosen on the bench</source>
-        <translation>am Platz gewählt</translation>
+        <translation>auf der Werkbank gewählt</translation>
     </message>
     <message>
         <source>brood comb</source>
@@ -16823,7 +16832,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>what the freezer can do, nobody measured</source>
-        <translation>was der Gefrierer kann, hat niemand gemessen</translation>
+        <translation>was der Tiefkühler kann, hat niemand gemessen</translation>
     </message>
     <message>
         <source>taken as usual, nobody measured</source>
@@ -16867,7 +16876,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>Dry combs first. Count from when the core is cold, not from when the lid shuts; 0 °C is no kill. Thaw them sealed and keep them so: a box opened or left warm waits again. Cold does not cure foulbrood. Fumigants and honey comb do not mix: nothing that was fumigated holds honey for people.</source>
-        <translation>Trockene Waben zuerst. Zählen, wenn der Kern kalt ist, nicht ab dem Schließen; 0 °C tötet nichts ab. Verschlossen auftauen und so lassen: eine geöffnete oder warm gestellte Zarge wartet wieder. Kälte heilt keine Faulbrut. Begasungsmittel und Honigwaben gehören nicht zusammen: nichts Begastes fasst Honig für Menschen.</translation>
+        <translation>Trockene Waben zuerst. Erst zählen, wenn der Kern kalt ist, nicht ab dem Schließen des Deckels; 0 °C tötet nichts ab. Verschlossen auftauen und so lassen: eine geöffnete oder warm gestellte Zarge wartet wieder. Kälte heilt keine Faulbrut. Begasungsmittel und Honigwaben gehören nicht zusammen: nichts Begastes fasst Honig für Menschen.</translation>
     </message>
     <message>
         <source>%1 × %2 by your own count</source>
@@ -16875,7 +16884,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>%1 × %2 by their bulk</source>
-        <translation>%1 × %2 nach dem Raum</translation>
+        <translation>%1 × %2 nach dem Rauminhalt</translation>
     </message>
     <message>
         <source>1 frame, %2</source>
@@ -16915,7 +16924,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>held back: no hive is named for it, and no other than its own may have it</source>
-        <translation>zurückgehalten: kein Stock ist für sie benannt, und nur der eigene darf sie haben</translation>
+        <translation>gesperrt: kein Stock ist für sie benannt, und nur der eigene darf sie haben</translation>
     </message>
     <message>
         <source>its hive is held back</source>
@@ -16975,7 +16984,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>%1: held back, to no hive</source>
-        <translation>%1: zurückgehalten, an keinen Stock</translation>
+        <translation>%1: gesperrt, an keinen Stock</translation>
     </message>
     <message>
         <source>At dusk, when no more bees fly. Entrances small first, all boxes on at once, over a crown board with its hole open. Nothing sticky left in the open: robbing starts within minutes, and disease goes where robbers go. Lift with two what is over %1.</source>
@@ -17015,7 +17024,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>in</source>
-        <translation>dazu</translation>
+        <translation>hinein</translation>
     </message>
     <message>
         <source>out</source>
@@ -17035,7 +17044,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>Wets home</source>
-        <translation>Honigfeuchte zurück</translation>
+        <translation>Honigfeuchte heim</translation>
     </message>
     <message>
         <source>No wet box to give back.</source>
@@ -17051,7 +17060,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>At most %1 on a hive. Then dry onto the stack, or into the freezer.</source>
-        <translation>Höchstens %1 auf einen Stock. Dann trocken auf den Stapel, oder in den Gefrierer.</translation>
+        <translation>Höchstens %1 auf einen Stock. Dann trocken auf den Stapel, oder in den Tiefkühler.</translation>
     </message>
     <message>
         <source>Not given to a hive</source>
@@ -17075,7 +17084,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>Left-over stores</source>
-        <translation>Übriger Futtervorrat</translation>
+        <translation>Übrige Futtervorräte</translation>
     </message>
     <message>
         <source>what to do</source>
@@ -17091,19 +17100,19 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>Freezer</source>
-        <translation>Gefrierer</translation>
+        <translation>Tiefkühler</translation>
     </message>
     <message>
         <source>No freezer is written down yet: enter it with the equipment.</source>
-        <translation>Noch kein Gefrierer aufgeschrieben: beim Gerät eintragen.</translation>
+        <translation>Noch kein Tiefkühler aufgeschrieben: beim Gerät eintragen.</translation>
     </message>
     <message>
         <source>Holds %1.</source>
         <translation>Fasst %1.</translation>
     </message>
     <message>
-        <source>How many %1 fit, nobody knows: enter the freezer&apos;s litres or how many frames it holds.</source>
-        <translation>Wie viele %1 hineinpassen, weiß niemand: die Liter des Gefrierers eintragen, oder wie viele Rähmchen er fasst.</translation>
+        <source>How many %1 fit, nobody knows: enter the freezer's litres or how many frames it holds.</source>
+        <translation>Wie viele %1 hineinpassen, weiß niemand: die Liter des Tiefkühlers eintragen, oder wie viele Rähmchen er fasst.</translation>
     </message>
     <message>
         <source>%1 comb waits, %2.</source>
@@ -17154,11 +17163,11 @@ ob sie reichen</translation>
     <name>freezer_forms</name>
     <message>
         <source>the freezer</source>
-        <translation>der Gefrierer</translation>
+        <translation>der Tiefkühler</translation>
     </message>
     <message>
         <source>what the freezer can do, nobody measured</source>
-        <translation>was der Gefrierer kann, hat niemand gemessen</translation>
+        <translation>was der Tiefkühler kann, hat niemand gemessen</translation>
     </message>
     <message>
         <source>taken as usual, nobody measured</source>
@@ -17210,11 +17219,11 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>Into the freezer</source>
-        <translation>In den Gefrierer</translation>
+        <translation>In den Tiefkühler</translation>
     </message>
     <message>
         <source>Freezer</source>
-        <translation>Gefrierer</translation>
+        <translation>Tiefkühler</translation>
     </message>
     <message>
         <source>Kinds</source>
@@ -17282,11 +17291,11 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>Nothing is in the freezer.</source>
-        <translation>Im Gefrierer ist nichts.</translation>
+        <translation>Im Tiefkühler ist nichts.</translation>
     </message>
     <message>
         <source>Out of the freezer</source>
-        <translation>Aus dem Gefrierer</translation>
+        <translation>Aus dem Tiefkühler</translation>
     </message>
     <message>
         <source>Round</source>
@@ -17346,7 +17355,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>What the freezer is like</source>
-        <translation>Wie der Gefrierer ist</translation>
+        <translation>Wie der Tiefkühler ist</translation>
     </message>
     <message>
         <source>Name</source>
@@ -17386,7 +17395,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>By its litres and the bulk of a frame, or by your own count, the rounds are planned. Measure with a thermometer in the middle, not by the dial.</source>
-        <translation>Nach den Litern und dem Raum eines Rähmchens, oder nach eigener Zählung, werden die Runden geplant. Mit einem Thermometer in der Mitte messen, nicht am Regler ablesen.</translation>
+        <translation>Nach den Litern und dem Rauminhalt eines Rähmchens, oder nach eigener Zählung, werden die Runden geplant. Mit einem Thermometer in der Mitte messen, nicht am Regler ablesen.</translation>
     </message>
     <message>
         <source>Write its litres, or how many frames you counted into it.</source>
@@ -17457,11 +17466,11 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>treated while on</source>
-        <translation>behandelt, während auf</translation>
+        <translation>behandelt, während aufgesetzt</translation>
     </message>
     <message>
         <source>perhaps treated while on: %1 of %2 boxes</source>
-        <translation>vielleicht behandelt, während auf: %1 von %2 Zargen</translation>
+        <translation>vielleicht behandelt, während aufgesetzt: %1 von %2 Zargen</translation>
     </message>
     <message>
         <source>Fillings, the newest first</source>
@@ -17785,15 +17794,15 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>Wax</source>
-        <translation type="unfinished">Wachs</translation>
+        <translation>Wachs</translation>
     </message>
     <message>
         <source>Propolis</source>
-        <translation type="unfinished">Propolis</translation>
+        <translation>Propolis</translation>
     </message>
     <message>
         <source>beside them %1 seconds, not for sale</source>
-        <translation type="unfinished"></translation>
+        <translation>daneben %1 zweite Wahl, nicht zu verkaufen</translation>
     </message>
 </context>
 <context>
@@ -17840,7 +17849,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>Sound now; %1 of water between the crystals: it can ferment then.</source>
-        <translation>Jetzt gesund; %1 Wasser zwischen den Kristallen: dann kann er gären.</translation>
+        <translation>Jetzt einwandfrei; %1 Wasser zwischen den Kristallen: dann kann er gären.</translation>
     </message>
     <message>
         <source>That is %1 more than is written down as there.</source>
@@ -17856,7 +17865,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>How much is in %1 nobody weighed.</source>
-        <translation>Wie viel in %1 übrig ist, wog niemand.</translation>
+        <translation>Wie viel in %1 ist, wog niemand.</translation>
     </message>
     <message>
         <source>%1 stay in %2.</source>
@@ -17982,7 +17991,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>454 g jar, skep candle</source>
-        <translation>454-g-Glas, Korbkerze</translation>
+        <translation>454-g-Glas, Bienenkorbkerze</translation>
     </message>
     <message>
         <source>What</source>
@@ -18033,7 +18042,7 @@ ob sie reichen</translation>
         <translation>Notiz</translation>
     </message>
     <message>
-        <source>Write what it is called, &quot;454 g jar&quot;.</source>
+        <source>Write what it is called, "454 g jar".</source>
         <translation>Schreiben, wie es heißt, „454-g-Glas“.</translation>
     </message>
     <message>
@@ -18228,7 +18237,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>%1 in the freezer</source>
-        <translation>%1 im Gefrierer</translation>
+        <translation>%1 im Tiefkühler</translation>
     </message>
     <message>
         <source>Bucket %1, run %2</source>
@@ -18451,7 +18460,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>cappings</source>
-        <translation>entdeckelungswachs</translation>
+        <translation>Entdeckelungswachs</translation>
     </message>
     <message>
         <source>missing</source>
@@ -18558,7 +18567,7 @@ ob sie reichen</translation>
         <translation>%1: das Papier sagt %2; nicht gezählt neben dem nach Stock Bekannten.</translation>
     </message>
     <message>
-        <source>%1: paper says %2; the runs&apos; figure counts.</source>
+        <source>%1: paper says %2; the runs' figure counts.</source>
         <translation>%1: das Papier sagt %2; es gilt die Zahl der Schleuderungen.</translation>
     </message>
     <message>
@@ -18571,16 +18580,16 @@ ob sie reichen</translation>
     </message>
     <message numerus="yes">
         <source>No honey was written down in %1.</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>In %1 wurde kein Honig aufgeschrieben.</numerusform>
-            <numerusform></numerusform>
+            <numerusform>In %1 wurde kein Honig aufgeschrieben.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%1 of it has no hive yet.</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>%1 davon hat noch keinen Stock.</numerusform>
-            <numerusform></numerusform>
+            <numerusform>%1 davon hat noch keinen Stock.</numerusform>
         </translation>
     </message>
     <message>
@@ -18857,327 +18866,327 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>%1 on 1 May</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 am 1. Mai</translation>
     </message>
     <message>
         <source>%1 per hive on 1 May</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 je Stock am 1. Mai</translation>
     </message>
     <message>
         <source>%1 producing, %2 on 1 May</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 gaben Honig, %2 am 1. Mai</translation>
     </message>
     <message>
         <source>%1 per producing hive, %2 per hive on 1 May</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 je Stock mit Ertrag, %2 je Stock am 1. Mai</translation>
     </message>
     <message>
         <source>Colony of %1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Volk von %1, %2</translation>
     </message>
     <message>
         <source>Queen %1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Königin %1, %2</translation>
     </message>
     <message>
         <source>hive not known, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Stock nicht bekannt, %1</translation>
     </message>
     <message>
         <source>colony not written down, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Volk nicht aufgeschrieben, %1</translation>
     </message>
     <message>
         <source>queen not written down, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Königin nicht aufgeschrieben, %1</translation>
     </message>
     <message numerus="yes">
         <source>In %1, %2 of %n colonies gave %3 of honey, %4 more than the year before.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>In %1 gab %2 von %n Volk %3 Honig, %4 mehr als im Jahr davor.</numerusform>
+            <numerusform>In %1 gaben %2 von %n Völkern %3 Honig, %4 mehr als im Jahr davor.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>In %1, %2 of %n colonies gave %3 of honey, %4 more than in %5.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>In %1 gab %2 von %n Volk %3 Honig, %4 mehr als in %5.</numerusform>
+            <numerusform>In %1 gaben %2 von %n Völkern %3 Honig, %4 mehr als in %5.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>In %1, %2 of %n colonies gave %3 of honey, %4 less than the year before.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>In %1 gab %2 von %n Volk %3 Honig, %4 weniger als im Jahr davor.</numerusform>
+            <numerusform>In %1 gaben %2 von %n Völkern %3 Honig, %4 weniger als im Jahr davor.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>In %1, %2 of %n colonies gave %3 of honey, %4 less than in %5.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>In %1 gab %2 von %n Volk %3 Honig, %4 weniger als in %5.</numerusform>
+            <numerusform>In %1 gaben %2 von %n Völkern %3 Honig, %4 weniger als in %5.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>In %1, %2 of %n colonies gave %3 of honey, as much as the year before.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>In %1 gab %2 von %n Volk %3 Honig, so viel wie im Jahr davor.</numerusform>
+            <numerusform>In %1 gaben %2 von %n Völkern %3 Honig, so viel wie im Jahr davor.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>In %1, %2 of %n colonies gave %3 of honey, as much as in %4.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>In %1 gab %2 von %n Volk %3 Honig, so viel wie in %4.</numerusform>
+            <numerusform>In %1 gaben %2 von %n Völkern %3 Honig, so viel wie in %4.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>In %1, %2 of %n colonies gave %3 of honey.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>In %1 gab %2 von %n Volk %3 Honig.</numerusform>
+            <numerusform>In %1 gaben %2 von %n Völkern %3 Honig.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>It is %1 more than in %2.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Das ist %1 mehr als in %2.</numerusform>
+            <numerusform>Das ist %1 mehr als in %2.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>It is %1 less than in %2.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Das ist %1 weniger als in %2.</numerusform>
+            <numerusform>Das ist %1 weniger als in %2.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>It is as much as in %1.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Das ist so viel wie in %1.</numerusform>
+            <numerusform>Das ist so viel wie in %1.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>That is %1 per producing hive (%2) and %3 per hive standing on 1 May (%4).</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Das sind %1 je Stock mit Ertrag (%2) und %3 je Stock, der am 1. Mai stand (%4).</numerusform>
+            <numerusform>Das sind %1 je Stock mit Ertrag (%2) und %3 je Stock, der am 1. Mai stand (%4).</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>That is %1 per producing hive (%2).</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Das sind %1 je Stock mit Ertrag (%2).</numerusform>
+            <numerusform>Das sind %1 je Stock mit Ertrag (%2).</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>That is %1 per hive standing on 1 May (%2).</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Das sind %1 je Stock, der am 1. Mai stand (%2).</numerusform>
+            <numerusform>Das sind %1 je Stock, der am 1. Mai stand (%2).</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>How many hives gave it is not known: a part is only noted as a total.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Wie viele Stöcke ihn gaben, ist nicht bekannt: ein Teil ist nur als Summe vermerkt.</numerusform>
+            <numerusform>Wie viele Stöcke ihn gaben, ist nicht bekannt: ein Teil ist nur als Summe vermerkt.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>In %1 there was %2 of honey, of no hive by name.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>In %1 gab es %2 Honig, keinem Stock namentlich zugeordnet.</numerusform>
+            <numerusform>In %1 gab es %2 Honig, keinem Stock namentlich zugeordnet.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>In %1 there was %2 of honey; of %n hives it is known how much.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>In %1 gab es %2 Honig; von %n Stock ist bekannt, wie viel.</numerusform>
+            <numerusform>In %1 gab es %2 Honig; von %n Stöcken ist bekannt, wie viel.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>It came in one run on %1.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Er kam in einer Schleuderung am %1.</numerusform>
+            <numerusform>Er kam in einer Schleuderung am %1.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>It came in %n runs from %1 to %2.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Er kam in %n Schleuderung von %1 bis %2.</numerusform>
+            <numerusform>Er kam in %n Schleuderungen von %1 bis %2.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>It is all noted from paper.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Er ist ganz vom Papier übernommen.</numerusform>
+            <numerusform>Er ist ganz vom Papier übernommen.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%1 of it is noted from paper.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 davon ist vom Papier übernommen.</numerusform>
+            <numerusform>%1 davon ist vom Papier übernommen.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>No colony was lost between 1 May and winter.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Zwischen dem 1. Mai und dem Winter ging kein Volk verloren.</numerusform>
+            <numerusform>Zwischen dem 1. Mai und dem Winter ging kein Volk verloren.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>No colony was lost since 1 May.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Seit dem 1. Mai ging kein Volk verloren.</numerusform>
+            <numerusform>Seit dem 1. Mai ging kein Volk verloren.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>One colony was lost between 1 May and winter.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Zwischen dem 1. Mai und dem Winter ging ein Volk verloren.</numerusform>
+            <numerusform>Zwischen dem 1. Mai und dem Winter ging ein Volk verloren.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>One colony was lost since 1 May.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Seit dem 1. Mai ging ein Volk verloren.</numerusform>
+            <numerusform>Seit dem 1. Mai ging ein Volk verloren.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n colonies were lost between 1 May and winter.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Zwischen dem 1. Mai und dem Winter ging %n Volk verloren.</numerusform>
+            <numerusform>Zwischen dem 1. Mai und dem Winter gingen %n Völker verloren.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n colonies were lost since 1 May.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Seit dem 1. Mai ging %n Volk verloren.</numerusform>
+            <numerusform>Seit dem 1. Mai gingen %n Völker verloren.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>The winter before took none of %n.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Der Winter davor nahm keines von %n.</numerusform>
+            <numerusform>Der Winter davor nahm keines von %n.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>The winter before took %1 of %n.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Der Winter davor nahm %1 von %n.</numerusform>
+            <numerusform>Der Winter davor nahm %1 von %n.</numerusform>
         </translation>
     </message>
     <message>
         <source>Colony</source>
-        <translation type="unfinished">Volk</translation>
+        <translation>Volk</translation>
     </message>
     <message>
         <source>Queen</source>
-        <translation type="unfinished">Königin</translation>
+        <translation>Königin</translation>
     </message>
     <message>
         <source>Yard</source>
-        <translation type="unfinished"></translation>
+        <translation>Stand</translation>
     </message>
     <message>
         <source>queen not written down</source>
-        <translation type="unfinished"></translation>
+        <translation>Königin nicht aufgeschrieben</translation>
     </message>
     <message>
         <source>colony not written down</source>
-        <translation type="unfinished"></translation>
+        <translation>Volk nicht aufgeschrieben</translation>
     </message>
     <message>
         <source> then </source>
-        <translation type="unfinished"></translation>
+        <translation> dann </translation>
     </message>
     <message>
         <source>%1 in %2</source>
-        <translation type="unfinished">%1 in %2</translation>
+        <translation>%1 in %2</translation>
     </message>
     <message>
         <source>%1, %2</source>
-        <translation type="unfinished">%1, %2</translation>
+        <translation>%1, %2</translation>
     </message>
     <message>
         <source>%1 per producing queen, %2 per queen on 1 May</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 je Königin mit Ertrag, %2 je Königin am 1. Mai</translation>
     </message>
     <message>
         <source>%1 per producing colony, %2 per colony on 1 May</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 je Volk mit Ertrag, %2 je Volk am 1. Mai</translation>
     </message>
     <message>
         <source>%1 per producing queen</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 je Königin mit Ertrag</translation>
     </message>
     <message>
         <source>%1 per producing colony</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 je Volk mit Ertrag</translation>
     </message>
     <message>
         <source>%1 per queen on 1 May</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 je Königin am 1. Mai</translation>
     </message>
     <message>
         <source>%1 per colony on 1 May</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 je Volk am 1. Mai</translation>
     </message>
     <message>
         <source>Honey by colony %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Honig nach Volk %1</translation>
     </message>
     <message>
         <source>Honey by queen %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Honig nach Königin %1</translation>
     </message>
     <message>
         <source>Honey by yard %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Honig nach Stand %1</translation>
     </message>
     <message>
         <source>A colony is followed over its stands: a box counts for who lived in the hive on the day it was taken off.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Volk wird über seine Plätze verfolgt: eine Zarge zählt für das, das am Tag der Abnahme im Stock lebte.</translation>
     </message>
     <message>
         <source>A box counts for the queen who headed the colony on the day it was taken off, though bees of the one before her may have filled it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Zarge zählt für die Königin, die dem Volk am Tag der Abnahme vorstand, auch wenn Bienen ihrer Vorgängerin sie gefüllt haben können.</translation>
     </message>
     <message>
         <source>A part of the honey is of nobody by name, so how many gave is not known.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Teil des Honigs gehört namentlich niemandem, darum ist nicht bekannt, wie viele gaben.</translation>
     </message>
     <message>
         <source>a hive</source>
-        <translation type="unfinished">ein Stock</translation>
+        <translation>ein Stock</translation>
     </message>
     <message>
         <source>where</source>
-        <translation type="unfinished">wo</translation>
+        <translation>wo</translation>
     </message>
     <message>
         <source>stood on 1 May</source>
-        <translation type="unfinished"></translation>
+        <translation>stand am 1. Mai</translation>
     </message>
 </context>
 <context>
@@ -19244,7 +19253,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>%1, %2 mites in nobody knows how many bees: no rate without the bees</source>
-        <translation>%1, %2 Milben auf niemand weiß wie viele Bienen: ohne die Bienen kein Befallsgrad</translation>
+        <translation>%1, %2 Milben, niemand weiß, in wie vielen Bienen: ohne deren Zahl kein Befallsgrad</translation>
     </message>
     <message>
         <source>%1, %2 mites: no rate can be told from it</source>
@@ -19292,7 +19301,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>A fall is no rate on bees: a wash now says more.</source>
-        <translation>Ein Milbenfall ist kein Befall auf Bienen: eine Auswaschprobe sagt jetzt mehr.</translation>
+        <translation>Milbenfall ist kein Befallsgrad der Bienen: eine Auswaschprobe sagt jetzt mehr.</translation>
     </message>
     <message>
         <source>%1 is in since %2: what was counted before says nothing of now.</source>
@@ -19308,7 +19317,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>None found says nothing of when; there may still be %1 in 100. Sample again.</source>
-        <translation>Keine gefunden sagt nicht, bis wann; es können noch %1 auf 100 sein. Neue Probe nehmen.</translation>
+        <translation>Keine gefunden: das sagt nichts darüber, wann; es können noch %1 auf 100 sein. Neue Probe nehmen.</translation>
     </message>
     <message>
         <source>Doubling every %1 days it reaches the line about %2, between %3 and %4: a planning guess. Sample again.</source>
@@ -19372,7 +19381,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>Suspected brood disease must be reported almost everywhere: call your apiary inspector. Do not move anything. Signs are no diagnosis; the laboratory decides.</source>
-        <translation>Verdacht auf Brutkrankheit ist fast überall meldepflichtig: den Bienensachverständigen rufen. Nichts umstellen. Anzeichen sind kein Befund; das Labor entscheidet.</translation>
+        <translation>Verdacht auf Brutkrankheit ist fast überall anzeigepflichtig: den Bienensachverständigen rufen. Nichts bewegen. Anzeichen sind keine Diagnose; das Labor entscheidet.</translation>
     </message>
     <message>
         <source>how much was bought is not written down</source>
@@ -19435,7 +19444,7 @@ ob sie reichen</translation>
         <translation>laut Etikett zu kalt dafür</translation>
     </message>
     <message>
-        <source>within the label&apos;s warmth</source>
+        <source>within the label's warmth</source>
         <translation>in der Wärme laut Etikett</translation>
     </message>
     <message>
@@ -19524,15 +19533,15 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>%1 went on %2 %3, before %4, the first day after %5</source>
-        <translation>%1 kam auf %2 %3, vor %4, dem ersten Tag nach %5</translation>
+        <translation>%1 kam am %3 auf %2, vor %4, dem ersten Tag nach %5</translation>
     </message>
     <message>
         <source>%1 went on %2 %3, when %4 kept supers off</source>
-        <translation>%1 kam auf %2 %3, als %4 Honigräume verbot</translation>
+        <translation>%1 kam am %3 auf %2, als %4 Honigräume ausschloss</translation>
     </message>
     <message>
         <source>: take it off or hold it back</source>
-        <translation>: abnehmen oder sperren</translation>
+        <translation>: abnehmen oder zurückhalten</translation>
     </message>
     <message>
         <source>%1: held since %2; now %3</source>
@@ -19631,7 +19640,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>Signs are no diagnosis.</source>
-        <translation>Anzeichen sind kein Befund.</translation>
+        <translation>Anzeichen sind keine Diagnose.</translation>
     </message>
     <message>
         <source>Supers are on %1; by the label they may stay.</source>
@@ -19639,11 +19648,11 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>Supers are on %1, and the label says off: take them off first. Any that stays is held back, no honey of it for people.</source>
-        <translation>Honigräume sind auf %1, und das Etikett sagt abnehmen: erst abnehmen. Was bleibt, wird gesperrt, kein Honig daraus für Menschen.</translation>
+        <translation>Honigräume sind auf %1, und das Etikett sagt abnehmen: erst abnehmen. Was bleibt, wird zurückgehalten, kein Honig daraus für Menschen.</translation>
     </message>
     <message>
         <source>Supers are on %1, and what the label says of that is not written down: read it first. Until then they are held back.</source>
-        <translation>Honigräume sind auf %1, und was das Etikett dazu sagt, ist nicht aufgeschrieben: erst lesen. Bis dahin sind sie gesperrt.</translation>
+        <translation>Honigräume sind auf %1, und was das Etikett dazu sagt, ist nicht aufgeschrieben: erst lesen. Bis dahin sind sie zurückgehalten.</translation>
     </message>
     <message>
         <source>1 hive</source>
@@ -19751,7 +19760,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>Wear what it asks for: some burn eyes, skin and lungs.</source>
-        <translation>Schutz tragen, den es verlangt: manche verätzen Augen, Haut und Lunge.</translation>
+        <translation>Den Schutz tragen, den es verlangt: manche Mittel verätzen Augen, Haut und Lunge.</translation>
     </message>
     <message>
         <source>No medicine is in a hive of this yard on %1.</source>
@@ -19794,7 +19803,7 @@ ob sie reichen</translation>
         <translation>Wie viel</translation>
     </message>
     <message>
-        <source>in the pack&apos;s own unit</source>
+        <source>in the pack's own unit</source>
         <translation>in der Einheit der Packung</translation>
     </message>
     <message>
@@ -19898,11 +19907,11 @@ ob sie reichen</translation>
         <translation>Eine eigene Schwelle oder ein eigener Tag geht immer vor einer Tabelle.</translation>
     </message>
     <message>
-        <source>%1: &quot;%2&quot; is no amount. Write 40 strips or 500 g.</source>
+        <source>%1: "%2" is no amount. Write 40 strips or 500 g.</source>
         <translation>%1: „%2“ ist keine Menge. Schreibweisen: 40 strips oder 500 g.</translation>
     </message>
     <message>
-        <source>%1: &quot;%2&quot; is not read. Write 42 to 56.</source>
+        <source>%1: "%2" is not read. Write 42 to 56.</source>
         <translation>%1: „%2“ ist nicht lesbar. Schreibweise: 42 to 56.</translation>
     </message>
     <message>
@@ -19998,7 +20007,7 @@ ob sie reichen</translation>
         <translation>wo er liegt</translation>
     </message>
     <message>
-        <source>Write the medicine&apos;s name as on the pack.</source>
+        <source>Write the medicine's name as on the pack.</source>
         <translation>Den Namen des Arzneimittels schreiben, wie auf der Packung.</translation>
     </message>
 </context>
@@ -20018,7 +20027,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>stands</source>
-        <translation>Stand</translation>
+        <translation>wie es steht</translation>
     </message>
     <message>
         <source>what follows</source>
@@ -20094,7 +20103,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>a box of this lot was on</source>
-        <translation>eine Zarge dieses Loses war auf</translation>
+        <translation>eine Zarge dieses Loses war aufgesetzt</translation>
     </message>
     <message>
         <source>supers: not known</source>
@@ -20126,7 +20135,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>Boxes that were on: no honey for people until you clear them</source>
-        <translation>Zargen, die auf waren: kein Honig für Menschen bis zur Freigabe</translation>
+        <translation>Zargen, die aufgesetzt waren: kein Honig für Menschen bis zur Freigabe</translation>
     </message>
     <message>
         <source>Mites</source>
@@ -20137,7 +20146,7 @@ ob sie reichen</translation>
         <translation>Dort steht kein Stock.</translation>
     </message>
     <message>
-        <source>One sample is rough: the colony may stand anywhere between the two figures, and mites clump, so the truth is wider still. A board&apos;s fall is held against the season and never turned into mites on bees.</source>
+        <source>One sample is rough: the colony may stand anywhere between the two figures, and mites clump, so the truth is wider still. A board's fall is held against the season and never turned into mites on bees.</source>
         <translation>Eine Probe ist grob: das Volk kann irgendwo zwischen den beiden Zahlen stehen, und Milben sitzen gehäuft, die Wahrheit ist also noch breiter. Ein Windelbefall wird mit der Jahreszeit verglichen und nie in Milben auf Bienen umgerechnet.</translation>
     </message>
     <message>
@@ -20162,7 +20171,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>Supers on too early: their honey is not for people</source>
-        <translation>Honigräume zu früh auf: ihr Honig ist nicht für Menschen</translation>
+        <translation>Honigräume zu früh aufgesetzt: ihr Honig ist nicht für Menschen</translation>
     </message>
     <message>
         <source>Treatments behind %1</source>
@@ -20388,103 +20397,103 @@ ob sie reichen</translation>
     <name>history</name>
     <message>
         <source>%1 %2</source>
-        <translation type="unfinished">%1 %2</translation>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>%1, for %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, für %2.</translation>
     </message>
     <message>
         <source>%1, for %2: %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, für %2: %3.</translation>
     </message>
     <message>
         <source>%1.</source>
-        <translation type="unfinished">%1.</translation>
+        <translation>%1.</translation>
     </message>
     <message>
         <source>%1: %2.</source>
-        <translation type="unfinished">%1: %2.</translation>
+        <translation>%1: %2.</translation>
     </message>
     <message>
         <source>Taken back: %1, step %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rückgängig gemacht: %1, Schritt %2.</translation>
     </message>
     <message>
         <source>Done again: %1, step %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiederholt: %1, Schritt %2.</translation>
     </message>
     <message>
         <source>%1 %2, %3: %4, then %5</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2, %3: %4, dann %5</translation>
     </message>
     <message>
         <source>and %1 values more</source>
-        <translation type="unfinished"></translation>
+        <translation>und %1 weitere Werte</translation>
     </message>
     <message>
         <source> Why: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation> Warum: %1.</translation>
     </message>
     <message>
         <source>only here</source>
-        <translation type="unfinished"></translation>
+        <translation>nur hier</translation>
     </message>
     <message>
         <source>changed</source>
-        <translation type="unfinished"></translation>
+        <translation>geändert</translation>
     </message>
     <message>
         <source>What was written down, newest first</source>
-        <translation type="unfinished"></translation>
+        <translation>Was aufgeschrieben wurde, das Neueste zuerst</translation>
     </message>
     <message>
         <source>kept</source>
-        <translation type="unfinished">behalten</translation>
+        <translation>behalten</translation>
     </message>
     <message>
         <source>step</source>
-        <translation type="unfinished">Schritt</translation>
+        <translation>Schritt</translation>
     </message>
     <message>
         <source>on a day nobody knows</source>
-        <translation type="unfinished"></translation>
+        <translation>an einem Tag, den niemand kennt</translation>
     </message>
     <message>
         <source>taken back</source>
-        <translation type="unfinished"></translation>
+        <translation>rückgängig gemacht</translation>
     </message>
     <message>
         <source>Nothing was written down yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch nichts aufgeschrieben.</translation>
     </message>
     <message>
         <source>What differs</source>
-        <translation type="unfinished"></translation>
+        <translation>Was sich unterscheidet</translation>
     </message>
     <message>
         <source>%1 and %2</source>
-        <translation type="unfinished">%1 und %2</translation>
+        <translation>%1 und %2</translation>
     </message>
     <message>
         <source>what</source>
-        <translation type="unfinished">was</translation>
+        <translation>was</translation>
     </message>
     <message>
         <source>at most</source>
-        <translation type="unfinished"></translation>
+        <translation>höchstens</translation>
     </message>
     <message>
         <source>how it is known</source>
-        <translation type="unfinished">woher bekannt</translation>
+        <translation>woher bekannt</translation>
     </message>
     <message>
         <source>Nothing differs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts unterscheidet sich.</translation>
     </message>
     <message>
         <source>Records added: %1, changed: %2, gone: %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einträge hinzugefügt: %1, geändert: %2, weg: %3.</translation>
     </message>
 </context>
 <context>
@@ -20506,7 +20515,7 @@ ob sie reichen</translation>
         <translation>3; leer kommt er ans Ende</translation>
     </message>
     <message>
-        <source>&quot;%1&quot; is no place in the walking order. Write a number from 1, or leave it empty.</source>
+        <source>"%1" is no place in the walking order. Write a number from 1, or leave it empty.</source>
         <translation>„%1“ ist kein Platz im Rundgang. Eine Zahl ab 1 schreiben oder leer lassen.</translation>
     </message>
     <message>
@@ -20598,7 +20607,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>Honey in comb is honey: never for infants under one year. Nothing goes on a hive that is treated, and what was on while it was is not sold.</source>
-        <translation>Honig in der Wabe ist Honig: nie für Säuglinge unter einem Jahr. Auf einen behandelten Stock kommt nichts, und was währenddessen auf war, wird nicht verkauft.</translation>
+        <translation>Honig in der Wabe ist Honig: nie für Säuglinge unter einem Jahr. Auf einen behandelten Stock kommt nichts, und was währenddessen aufgesetzt war, wird nicht verkauft.</translation>
     </message>
     <message>
         <source>Propolis</source>
@@ -20630,7 +20639,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>In the freezer since</source>
-        <translation>Im Gefrierer seit</translation>
+        <translation>Im Tiefkühler seit</translation>
     </message>
     <message>
         <source>today</source>
@@ -20702,7 +20711,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>A starter of clean wax in each, on a strong colony in a flow, a look every week, off when built and capped.</source>
-        <translation>In jedes ein Anfang aus Klarwachs, auf ein starkes Volk in der Tracht, jede Woche nachsehen, ab, wenn ausgebaut und verdeckelt.</translation>
+        <translation>In jedes ein Anfangsstreifen aus Klarwachs, auf ein starkes Volk in der Tracht, jede Woche nachsehen, ab, wenn ausgebaut und verdeckelt.</translation>
     </message>
     <message>
         <source>A step of a small project</source>
@@ -20777,10 +20786,10 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>H1, H3; or all</source>
-        <translation>H1, H3; oder alle</translation>
+        <translation>H1, H3; oder all</translation>
     </message>
     <message>
-        <source>No hive is named. Write marks, or &quot;all&quot; for every hive of the yard.</source>
+        <source>No hive is named. Write marks, or "all" for every hive of the yard.</source>
         <translation>Kein Stock ist genannt. Kennzeichen schreiben, oder „all“ für jeden Stock des Standes.</translation>
     </message>
     <message>
@@ -20824,7 +20833,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>on</source>
-        <translation>auf</translation>
+        <translation>drauf</translation>
     </message>
     <message>
         <source>off</source>
@@ -20848,7 +20857,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>Taste, in a word of yours</source>
-        <translation>Geschmack, in eigenem Wort</translation>
+        <translation>Geschmack, in eigenen Worten</translation>
     </message>
     <message>
         <source>flowery; no claim of what it is from</source>
@@ -21139,7 +21148,7 @@ ob sie reichen</translation>
         <translation>Grenzen von</translation>
     </message>
     <message>
-        <source>nobody&apos;s</source>
+        <source>nobody's</source>
         <translation>niemandem</translation>
     </message>
     <message>
@@ -21152,11 +21161,11 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>Published tables, and no legal advice: the code of your place decides.</source>
-        <translation>Veröffentlichte Tabellen, kein Rechtsrat: die Vorschrift am Ort entscheidet.</translation>
+        <translation>Veröffentlichte Tabellen, keine Rechtsberatung: die Vorschrift am Ort entscheidet.</translation>
     </message>
     <message>
         <source>%1 honey%2: at most %3 of water; %4</source>
-        <translation>%1: Honig%2: höchstens %3 Wasser; %4</translation>
+        <translation>%1, Honig%2: höchstens %3 Wasser; %4</translation>
     </message>
     <message>
         <source>, grade %1</source>
@@ -21211,7 +21220,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>frames</source>
-        <translation>Rähmchen</translation>
+        <translation>Waben</translation>
     </message>
     <message>
         <source>full, %1</source>
@@ -21278,7 +21287,7 @@ ob sie reichen</translation>
         <translation>%1 Unwucht lief auf dieser Maschine zuvor ruhig.</translation>
     </message>
     <message>
-        <source>The balance grade allows %1 off; nothing is known of this machine yet. It is advice: the machine&apos;s own manual decides.</source>
+        <source>The balance grade allows %1 off; nothing is known of this machine yet. It is advice: the machine's own manual decides.</source>
         <translation>Die Wuchtgüte erlaubt %1 Unwucht; über diese Maschine ist noch nichts bekannt. Es ist ein Rat: die Anleitung der Maschine entscheidet.</translation>
     </message>
     <message>
@@ -21398,11 +21407,11 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>Most honey at or under the target</source>
-        <translation>Der meiste Honig beim oder unter dem Ziel</translation>
+        <translation>Größte Honigmenge beim oder unter dem Ziel</translation>
     </message>
     <message>
         <source>Once set: the liquid between the crystals gets wetter, by about so much where 10 to 15 g of glucose in 100 g set. Honey that is sound now can ferment then: fill it liquid, dry it, or use it first.</source>
-        <translation>Einmal fest: die Flüssigkeit zwischen den Kristallen wird feuchter, um etwa so viel, wo 10 bis 15 g Glucose in 100 g auskristallisierten. Jetzt gesunder Honig kann dann gären: flüssig abfüllen, trocknen oder zuerst verbrauchen.</translation>
+        <translation>Einmal kandiert: die Flüssigkeit zwischen den Kristallen wird feuchter, um etwa so viel, wo 10 bis 15 g Glucose in 100 g auskristallisierten. Jetzt einwandfreier Honig kann dann gären: flüssig abfüllen, trocknen oder zuerst verbrauchen.</translation>
     </message>
     <message>
         <source>%1 bucket or lot with honey, %2 in all.</source>
@@ -21550,11 +21559,11 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>treated while on: all %1 boxes</source>
-        <translation>behandelt, während auf: alle %1 Zargen</translation>
+        <translation>behandelt, während aufgesetzt: alle %1 Zargen</translation>
     </message>
     <message>
         <source>treated while on: perhaps, %1 of %2 boxes</source>
-        <translation>behandelt, während auf: vielleicht, %1 von %2 Zargen</translation>
+        <translation>behandelt, während aufgesetzt: vielleicht, %1 von %2 Zargen</translation>
     </message>
     <message>
         <source>of %1 box nobody knows it</source>
@@ -21693,139 +21702,139 @@ ob sie reichen</translation>
     <name>import</name>
     <message>
         <source>Hives</source>
-        <translation type="unfinished">Stöcke</translation>
+        <translation>Stöcke</translation>
     </message>
     <message>
         <source>Boxes</source>
-        <translation type="unfinished">Zargen</translation>
+        <translation>Zargen</translation>
     </message>
     <message>
         <source>Weights of hives</source>
-        <translation type="unfinished"></translation>
+        <translation>Stockgewichte</translation>
     </message>
     <message>
         <source>Visits, a hive a row</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchsichten, ein Stock je Zeile</translation>
     </message>
     <message>
         <source>Crops of earlier years</source>
-        <translation type="unfinished"></translation>
+        <translation>Ernten früherer Jahre</translation>
     </message>
     <message>
         <source>Sales</source>
-        <translation type="unfinished"></translation>
+        <translation>Verkäufe</translation>
     </message>
     <message>
         <source>will be added</source>
-        <translation type="unfinished"></translation>
+        <translation>wird hinzugefügt</translation>
     </message>
     <message>
         <source>already there</source>
-        <translation type="unfinished"></translation>
+        <translation>schon da</translation>
     </message>
     <message>
         <source>another of that day counts</source>
-        <translation type="unfinished"></translation>
+        <translation>ein anderes dieses Tages zählt</translation>
     </message>
     <message>
         <source>refused</source>
-        <translation type="unfinished"></translation>
+        <translation>abgelehnt</translation>
     </message>
     <message>
         <source>asked</source>
-        <translation type="unfinished"></translation>
+        <translation>gefragt</translation>
     </message>
     <message>
         <source>Which column holds %1?</source>
-        <translation type="unfinished"></translation>
+        <translation>In welcher Spalte steht %1?</translation>
     </message>
     <message>
-        <source>&quot;%1&quot; can be read in two ways. Which sign parts the decimals?</source>
-        <translation type="unfinished"></translation>
+        <source>"%1" can be read in two ways. Which sign parts the decimals?</source>
+        <translation>„%1“ lässt sich auf zwei Arten lesen. Welches Zeichen trennt die Dezimalen ab?</translation>
     </message>
     <message>
-        <source>&quot;%1&quot; can be two days. Does the day stand first, or the month?</source>
-        <translation type="unfinished"></translation>
+        <source>"%1" can be two days. Does the day stand first, or the month?</source>
+        <translation>„%1“ kann zwei Tage meinen. Steht zuerst der Tag oder der Monat?</translation>
     </message>
     <message>
-        <source>&quot;%1&quot;: which unit are the weights in?</source>
-        <translation type="unfinished"></translation>
+        <source>"%1": which unit are the weights in?</source>
+        <translation>„%1“: in welcher Einheit stehen die Gewichte?</translation>
     </message>
     <message>
         <source>A hive was weighed several times on one day (%1). Which weighing counts?</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Stock wurde an einem Tag mehrmals gewogen (%1). Welche Wägung zählt?</translation>
     </message>
     <message>
         <source>Where did the bees come from, or are the hives empty?</source>
-        <translation type="unfinished"></translation>
+        <translation>Woher kamen die Bienen, oder sind die Stöcke leer?</translation>
     </message>
     <message>
         <source>Which yard do the hives stand in?</source>
-        <translation type="unfinished"></translation>
+        <translation>An welchem Stand stehen die Stöcke?</translation>
     </message>
     <message>
         <source>From which day on? The table names none.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ab welchem Tag? Die Tabelle nennt keinen.</translation>
     </message>
     <message>
-        <source>There is no yard &quot;%1&quot; yet. Are yards that are not there to be added?</source>
-        <translation type="unfinished"></translation>
+        <source>There is no yard "%1" yet. Are yards that are not there to be added?</source>
+        <translation>Einen Stand „%1“ gibt es noch nicht. Fehlende Stände hinzufügen?</translation>
     </message>
     <message>
         <source>add them</source>
-        <translation type="unfinished"></translation>
+        <translation>hinzufügen</translation>
     </message>
     <message>
         <source>leave them out</source>
-        <translation type="unfinished"></translation>
+        <translation>weglassen</translation>
     </message>
     <message>
         <source>the comma: 1,240 is less than two</source>
-        <translation type="unfinished"></translation>
+        <translation>das Komma: 1,240 ist weniger als zwei</translation>
     </message>
     <message>
         <source>the point: 1,240 is over a thousand</source>
-        <translation type="unfinished"></translation>
+        <translation>der Punkt: 1,240 ist über tausend</translation>
     </message>
     <message>
         <source>the day stands first</source>
-        <translation type="unfinished"></translation>
+        <translation>der Tag steht zuerst</translation>
     </message>
     <message>
         <source>the month stands first</source>
-        <translation type="unfinished"></translation>
+        <translation>der Monat steht zuerst</translation>
     </message>
     <message>
         <source>the first</source>
-        <translation type="unfinished"></translation>
+        <translation>die erste</translation>
     </message>
     <message>
         <source>the last</source>
-        <translation type="unfinished"></translation>
+        <translation>die letzte</translation>
     </message>
     <message>
         <source>no bees: the hives are empty</source>
-        <translation type="unfinished"></translation>
+        <translation>keine Bienen: die Stöcke sind leer</translation>
     </message>
     <message>
         <source>hive</source>
-        <translation type="unfinished"></translation>
+        <translation>Stock</translation>
     </message>
     <message>
         <source>weight of the whole hive</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewicht des ganzen Stocks</translation>
     </message>
     <message>
         <source>crop</source>
-        <translation type="unfinished"></translation>
+        <translation>Ernte</translation>
     </message>
     <message>
         <source>line in shorthand</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeile in Kurzschrift</translation>
     </message>
     <message>
         <source>sugar fed</source>
-        <translation type="unfinished"></translation>
+        <translation>gefütterter Zucker</translation>
     </message>
 </context>
 <context>
@@ -22055,11 +22064,11 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>Of one more box nobody knows whose it was.</source>
-        <translation>Von einer weiteren Zarge weiß niemand, wem sie gehörte.</translation>
+        <translation>Von einer weiteren Zarge weiß niemand, von welchem Stock sie kam.</translation>
     </message>
     <message>
         <source>Of %1 more boxes nobody knows whose they were.</source>
-        <translation>Von %1 weiteren Zargen weiß niemand, wem sie gehörten.</translation>
+        <translation>Von %1 weiteren Zargen weiß niemand, von welchem Stock sie kamen.</translation>
     </message>
     <message>
         <source>One comb was uncapped and spun.</source>
@@ -22083,7 +22092,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>Water was dried off.</source>
-        <translation>Wasser wurde abgetrocknet.</translation>
+        <translation>Ihm wurde Wasser entzogen.</translation>
     </message>
     <message>
         <source>It was stirred until it set fine.</source>
@@ -22110,7 +22119,7 @@ ob sie reichen</translation>
         <translation>Farbe: %1.</translation>
     </message>
     <message>
-        <source>The keeper&apos;s word for its taste: %1.</source>
+        <source>The keeper's word for its taste: %1.</source>
         <translation>Das Wort des Imkers für den Geschmack: %1.</translation>
     </message>
     <message>
@@ -22169,7 +22178,7 @@ ob sie reichen</translation>
         <translation>Wie sie heißt</translation>
     </message>
     <message>
-        <source>grandfather&apos;s deep</source>
+        <source>grandfather's deep</source>
         <translation>Großvaters ganze Zarge</translation>
     </message>
     <message>
@@ -22217,7 +22226,7 @@ ob sie reichen</translation>
         <translation>Selbstgebautes Rähmchen messen</translation>
     </message>
     <message>
-        <source>grandfather&apos;s frame</source>
+        <source>grandfather's frame</source>
         <translation>Großvaters Rähmchen</translation>
     </message>
     <message>
@@ -22246,7 +22255,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>Set out in the open</source>
-        <translation>Im Freien ausgestellt</translation>
+        <translation>Ins Freie gestellt</translation>
     </message>
     <message>
         <source>What</source>
@@ -22254,7 +22263,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>take in what lies out</source>
-        <translation>Ausgestelltes hereinnehmen</translation>
+        <translation>Hinausgestelltes hereinnehmen</translation>
     </message>
     <message>
         <source>Yard</source>
@@ -22289,11 +22298,11 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>wash jar, for 300 bees</source>
-        <translation>Auswaschglas, für 300 Bienen</translation>
+        <translation>Becher zum Auswaschen, für 300 Bienen</translation>
     </message>
     <message>
         <source>washes of 300 bees with the jar</source>
-        <translation>Auswaschproben mit 300 Bienen im Glas</translation>
+        <translation>Auswaschproben mit 300 Bienen, samt Becher</translation>
     </message>
     <message>
         <source>super</source>
@@ -22305,11 +22314,11 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>frame with eggs, from a strong hive</source>
-        <translation>Wabe mit Stiften, von starkem Stock</translation>
+        <translation>Wabe mit Stiften, aus einem starken Stock</translation>
     </message>
     <message>
         <source>frames with eggs, from strong hives</source>
-        <translation>Waben mit Stiften, von starken Stöcken</translation>
+        <translation>Waben mit Stiften, aus starken Stöcken</translation>
     </message>
     <message>
         <source>fondant</source>
@@ -22443,8 +22452,8 @@ ob sie reichen</translation>
         <translation>keine gewählt</translation>
     </message>
     <message>
-        <source>None of it is legal advice: your place&apos;s own rules decide.</source>
-        <translation>Nichts davon ist Rechtsrat: die eigenen Vorschriften am Ort entscheiden.</translation>
+        <source>None of it is legal advice: your place's own rules decide.</source>
+        <translation>Nichts davon ist Rechtsberatung: die eigenen Vorschriften am Ort entscheiden.</translation>
     </message>
     <message>
         <source>A flower on a label is a claim. That it tastes of it is not enough: state yourself why it may be named.</source>
@@ -22543,7 +22552,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>What the table reminds of; check your own rules, this is no legal advice</source>
-        <translation>Woran die Tabelle erinnert; die eigenen Vorschriften prüfen, dies ist kein Rechtsrat</translation>
+        <translation>Woran die Tabelle erinnert; die eigenen Vorschriften prüfen, dies ist keine Rechtsberatung</translation>
     </message>
     <message>
         <source>when</source>
@@ -22598,11 +22607,11 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>as the desktop does (%1)</source>
-        <translation>wie der Schreibtisch (%1)</translation>
+        <translation>wie die Arbeitsumgebung (%1)</translation>
     </message>
     <message>
         <source>Files, lists and what other programs read stay as they are. What is typed is understood in English too.</source>
-        <translation>Dateien, Listen und was andere Programme lesen bleiben, wie sie sind. Getipptes wird auch auf Englisch verstanden.</translation>
+        <translation>Dateien, Listen und was andere Programme lesen, bleiben, wie sie sind. Getipptes wird auch auf Englisch verstanden.</translation>
     </message>
     <message>
         <source>From the next start on the program speaks: %1.</source>
@@ -22625,7 +22634,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>no visit that day</source>
-        <translation>an dem Tag kein Besuch</translation>
+        <translation>an dem Tag keine Durchsicht</translation>
     </message>
     <message>
         <source>of %1</source>
@@ -22645,7 +22654,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>frames, %1 of %2 counted</source>
-        <translation>Rähmchen, %1 von %2 gezählt</translation>
+        <translation>Waben, %1 von %2 gezählt</translation>
     </message>
     <message>
         <source>colonies</source>
@@ -22683,7 +22692,7 @@ ob sie reichen</translation>
 <context>
     <name>main</name>
     <message>
-        <source>A sideline beekeeper&apos;s whole season.</source>
+        <source>A sideline beekeeper's whole season.</source>
         <translation>Die ganze Saison einer Nebenerwerbsimkerei.</translation>
     </message>
 </context>
@@ -22691,87 +22700,87 @@ ob sie reichen</translation>
     <name>merge</name>
     <message>
         <source>to %1</source>
-        <translation type="unfinished"></translation>
+        <translation>bis %1</translation>
     </message>
     <message>
         <source>not known</source>
-        <translation type="unfinished">nicht bekannt</translation>
+        <translation>nicht bekannt</translation>
     </message>
     <message>
         <source>%1 %2: %3</source>
-        <translation type="unfinished">%1: %2. {1 %2:?} {3?}</translation>
+        <translation>%1 %2: %3</translation>
     </message>
     <message>
         <source>%1 %2: written down in both copies</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2: in beiden Kopien aufgeschrieben</translation>
     </message>
     <message>
         <source>%1 %2: struck in one copy, changed in the other</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2: in einer Kopie gestrichen, in der anderen geändert</translation>
     </message>
     <message>
         <source>struck</source>
-        <translation type="unfinished"></translation>
+        <translation>gestrichen</translation>
     </message>
     <message>
         <source>%1 %2 was struck here; what comes in belongs to it, so it comes back.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2 wurde hier gestrichen; was hereinkommt, gehört dazu, darum kommt es zurück.</translation>
     </message>
     <message>
         <source>%1 %2 was struck in the other copy; records here belong to it, so it stays.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2 wurde in der anderen Kopie gestrichen; Einträge hier gehören dazu, darum bleibt es.</translation>
     </message>
     <message>
         <source>ours</source>
-        <translation type="unfinished"></translation>
+        <translation>unsere</translation>
     </message>
     <message>
-        <source>the other&apos;s</source>
-        <translation type="unfinished"></translation>
+        <source>the other's</source>
+        <translation>die andere</translation>
     </message>
     <message>
         <source>it is the same</source>
-        <translation type="unfinished"></translation>
+        <translation>es ist dasselbe</translation>
     </message>
     <message>
         <source>these are two</source>
-        <translation type="unfinished"></translation>
+        <translation>das sind zwei</translation>
     </message>
     <message>
         <source>%1 has nothing that is not here already.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 hat nichts, was nicht schon hier ist.</translation>
     </message>
     <message>
         <source>From %1 come new records: %2, changed: %3, struck: %4.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von %1 kommen neue Einträge: %2, geändert: %3, gestrichen: %4.</translation>
     </message>
     <message>
         <source>Another copy taken in</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine andere Kopie aufgenommen</translation>
     </message>
     <message>
         <source>To be chosen: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu wählen: %1</translation>
     </message>
     <message>
         <source>Chosen where both say something</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewählt, wo beide etwas sagen</translation>
     </message>
     <message>
         <source>before</source>
-        <translation type="unfinished"></translation>
+        <translation>davor</translation>
     </message>
     <message>
         <source>holds</source>
-        <translation type="unfinished">fasst</translation>
+        <translation>gilt</translation>
     </message>
     <message>
         <source>to be chosen</source>
-        <translation type="unfinished"></translation>
+        <translation>zu wählen</translation>
     </message>
     <message>
         <source>Decided without asking</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohne Frage entschieden</translation>
     </message>
 </context>
 <context>
@@ -22797,7 +22806,7 @@ ob sie reichen</translation>
         <translation>eine neue Art</translation>
     </message>
     <message>
-        <source>The new candle&apos;s name</source>
+        <source>The new candle's name</source>
         <translation>Name der neuen Kerze</translation>
     </message>
     <message>
@@ -22813,7 +22822,7 @@ ob sie reichen</translation>
         <translation>4</translation>
     </message>
     <message>
-        <source>One cavity&apos;s volume</source>
+        <source>One cavity's volume</source>
         <translation>Volumen eines Nests</translation>
     </message>
     <message>
@@ -22822,7 +22831,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>millilitres, as somebody said</source>
-        <translation>Milliliter, wie gehört</translation>
+        <translation>Milliliter, wie jemand sagte</translation>
     </message>
     <message>
         <source>from its size: round and straight</source>
@@ -22890,7 +22899,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>Pours an evening</source>
-        <translation>Güsse am Abend</translation>
+        <translation>Güsse je Abend</translation>
     </message>
     <message>
         <source>1</source>
@@ -22937,7 +22946,7 @@ ob sie reichen</translation>
         <translation>Kerze</translation>
     </message>
     <message>
-        <source>the mould&apos;s</source>
+        <source>the mould's</source>
         <translation>wie die Gießform</translation>
     </message>
     <message>
@@ -22966,7 +22975,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>Never leave a burning candle: on a plate, away from what burns, from draught, children and animals.</source>
-        <translation>Eine brennende Kerze nie verlassen: auf einem Teller, fern von Brennbarem, Zugluft, Kindern und Tieren.</translation>
+        <translation>Eine brennende Kerze nie unbeaufsichtigt lassen: auf einem Teller, fern von Brennbarem, Zugluft, Kindern und Tieren.</translation>
     </message>
     <message>
         <source>Wick on the spool</source>
@@ -23018,27 +23027,27 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>Moulds and one-way holders</source>
-        <translation type="unfinished"></translation>
+        <translation>Gießformen und Einweghalter</translation>
     </message>
     <message>
         <source>what one candle weighs</source>
-        <translation type="unfinished"></translation>
+        <translation>was eine Kerze wiegt</translation>
     </message>
     <message>
         <source>One candle, in g</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Kerze, in g</translation>
     </message>
     <message>
         <source>310</source>
-        <translation type="unfinished">0,50 {310?}</translation>
+        <translation>310</translation>
     </message>
     <message>
         <source>choose what was seen</source>
-        <translation type="unfinished"></translation>
+        <translation>wählen, was zu sehen war</translation>
     </message>
     <message>
         <source>How it burnt: choose what was seen. Nothing was kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie sie brannte: wählen, was zu sehen war. Nichts wurde behalten.</translation>
     </message>
 </context>
 <context>
@@ -23073,7 +23082,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>held back, not usable</source>
-        <translation>zurückgehalten, nicht brauchbar</translation>
+        <translation>gesperrt, nicht brauchbar</translation>
     </message>
     <message>
         <source>boxes nobody counted</source>
@@ -23222,7 +23231,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>%1 held</source>
-        <translation>%1 zurückgehalten</translation>
+        <translation>%1 gesperrt</translation>
     </message>
     <message>
         <source>%1 boxes not counted</source>
@@ -23465,7 +23474,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>What the jar did</source>
-        <translation>Was das Glas tat</translation>
+        <translation>Was mit dem Glas war</translation>
     </message>
     <message>
         <source>bubbles, smells sour, something in it</source>
@@ -23505,7 +23514,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>Froth under a lid is under pressure: open such a jar slowly. Taste nothing that smells wrong.</source>
-        <translation>Schaum unter dem Deckel steht unter Druck: so ein Glas langsam öffnen. Nichts kosten, was falsch riecht.</translation>
+        <translation>Schaum unter dem Deckel steht unter Druck: so ein Glas langsam öffnen. Nichts kosten, was schlecht riecht.</translation>
     </message>
     <message>
         <source>Without its code nobody can say who else has that honey. Ask for the lid or the label.</source>
@@ -23513,7 +23522,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>Write in a word or two what the jar did.</source>
-        <translation>In ein, zwei Worten schreiben, was das Glas tat.</translation>
+        <translation>In ein, zwei Worten schreiben, was mit dem Glas war.</translation>
     </message>
     <message>
         <source>No complaint is open.</source>
@@ -23833,7 +23842,7 @@ für die nächste Saison</translation>
     <name>photos</name>
     <message>
         <source>it cannot be made small enough</source>
-        <translation type="unfinished"></translation>
+        <translation>es lässt sich nicht klein genug machen</translation>
     </message>
 </context>
 <context>
@@ -23888,7 +23897,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>&amp;Large type</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Große Schrift</translation>
     </message>
 </context>
 <context>
@@ -23943,7 +23952,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>Loads</source>
-        <translation>Fuhren</translation>
+        <translation>Ladungen</translation>
     </message>
     <message>
         <source>The day</source>
@@ -24019,7 +24028,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>Round %1 in %2 at dusk, pulled %3: %4.</source>
-        <translation>Runde %1 in %2 in der Dämmerung, abgenommen %3: %4.</translation>
+        <translation>Runde %1 ein am %2 in der Dämmerung, abgenommen %3: %4.</translation>
     </message>
     <message>
         <source>%1 in; nobody counted the boards, count them in the storeroom</source>
@@ -24063,7 +24072,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>off since %1</source>
-        <translation>ab seit %1</translation>
+        <translation>abgenommen seit %1</translation>
     </message>
     <message>
         <source>lift with two</source>
@@ -24115,7 +24124,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>%1 on %2 is taken although it is held back, %3. Reason: %4.</source>
-        <translation>%1 auf %2 wird genommen, obwohl zurückgehalten, %3. Grund: %4.</translation>
+        <translation>%1 auf %2 wird genommen, obwohl gesperrt, %3. Grund: %4.</translation>
     </message>
     <message>
         <source>%1 with about %2 of honey, give or take %3; as of %4. What the bees bring or eat until then is not in it.</source>
@@ -24143,7 +24152,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>Cover boxes at once, leave nothing open: robbing starts within the hour. Boxes that were on while a medicine was in the hive stay off the list; the label decides.</source>
-        <translation>Zargen sofort zudecken, nichts offen lassen: Räuberei beginnt binnen einer Stunde. Zargen, die auf waren, während ein Arzneimittel im Stock war, stehen nicht auf der Liste; das Etikett entscheidet.</translation>
+        <translation>Zargen sofort zudecken, nichts offen lassen: Räuberei beginnt binnen einer Stunde. Zargen, die aufgesetzt waren, während ein Arzneimittel im Stock war, stehen nicht auf der Liste; das Etikett entscheidet.</translation>
     </message>
     <message>
         <source>Pegs: the next free numbers as one walks, from the top of each hive. Clip one to each box as it leaves its hive; where you clip another, write that number beside it. It stays on until the box is weighed wet.</source>
@@ -24163,7 +24172,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>by</source>
-        <translation>bis</translation>
+        <translation>von</translation>
     </message>
     <message>
         <source>never looked into</source>
@@ -24179,10 +24188,10 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>nest not counted lately</source>
-        <translation>Nest länger nicht gezählt</translation>
+        <translation>Brutnest länger nicht gezählt</translation>
     </message>
     <message>
-        <source>its hive&apos;s other boxes first</source>
+        <source>its hive's other boxes first</source>
         <translation>erst die anderen Zargen des Stocks</translation>
     </message>
     <message>
@@ -24243,7 +24252,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>held back</source>
-        <translation>zurückgehalten</translation>
+        <translation>gesperrt</translation>
     </message>
     <message>
         <source>capping not known</source>
@@ -24610,7 +24619,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>Leave it shut while she comes out, flies and mates; the card says to which day. Eggs you see end the wait by themselves.</source>
-        <translation>Zu lassen, während sie schlüpft, fliegt und begattet wird; die Karte sagt, bis zu welchem Tag. Gesehene Stifte beenden das Warten von selbst.</translation>
+        <translation>Nicht öffnen, während sie schlüpft, fliegt und begattet wird; die Karte sagt, bis zu welchem Tag. Gesehene Stifte beenden das Warten von selbst.</translation>
     </message>
     <message>
         <source>%1 no longer waits</source>
@@ -24789,7 +24798,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>leave shut to %1</source>
-        <translation>zu lassen bis %1</translation>
+        <translation>nicht öffnen bis %1</translation>
     </message>
     <message>
         <source>Waits for a young queen since %1: %2.</source>
@@ -24809,7 +24818,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>Leave shut to %1, look for eggs from %2;</source>
-        <translation>Zu lassen bis %1, nach Stiften sehen ab %2;</translation>
+        <translation>Nicht öffnen bis %1, nach Stiften sehen ab %2;</translation>
     </message>
     <message>
         <source>Look for eggs, since %1;</source>
@@ -24817,7 +24826,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>test frame from %1, act by %2.</source>
-        <translation>Probewabe ab %1, handeln bis %2.</translation>
+        <translation>Weiselprobe ab %1, handeln bis %2.</translation>
     </message>
     <message>
         <source>Overdue: unite it or give it a queen.</source>
@@ -24836,7 +24845,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>Frames went into or out of %1 on %2, so this older line is kept as it was typed and no frame is changed by it. Look it through again.</source>
-        <translation>Am %2 kamen Rähmchen in %1 oder heraus; darum wird diese ältere Zeile behalten, wie sie getippt wurde, und ändert kein Rähmchen. Erneut durchsehen.</translation>
+        <translation>Am %2 kamen Rähmchen in %1 hinein oder heraus; darum wird diese ältere Zeile behalten, wie sie getippt wurde, und ändert kein Rähmchen. Erneut durchsehen.</translation>
     </message>
     <message>
         <source>Frames of %1 were worked on or looked at on %2, so this older line is kept as it was typed and no frame is changed by it. Look it through again.</source>
@@ -24900,7 +24909,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>In the freezer: %1; by what is known of it %2 of this kind fit. If they do, enter how many it holds.</source>
-        <translation>Im Gefrierer: %1; nach dem, was bekannt ist, passen %2 dieser Art. Passen sie doch, eintragen, wie viele er fasst.</translation>
+        <translation>Im Tiefkühler: %1; nach dem, was bekannt ist, passen %2 dieser Art. Passen sie doch, eintragen, wie viele er fasst.</translation>
     </message>
     <message>
         <source>1 frame</source>
@@ -24912,7 +24921,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>%1: wet comb went into the freezer, %2 of it. Dry comb first, one or two days in moving air, or it moulds when it comes out.</source>
-        <translation>%1: honigfeuchte Waben kamen in den Gefrierer, %2 davon. Waben zuvor trocknen, ein oder zwei Tage in bewegter Luft, sonst schimmeln sie nach dem Herausnehmen.</translation>
+        <translation>%1: honigfeuchte Waben kamen in den Tiefkühler, %2 davon. Waben zuvor trocknen, ein oder zwei Tage in bewegter Luft, sonst schimmeln sie nach dem Herausnehmen.</translation>
     </message>
     <message>
         <source>%1 is on %2, where a medicine keeps supers off. Take it off again, or hold it back. Your label is the law.</source>
@@ -24948,7 +24957,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>%1: more is written down than was bought, %2 %3 too much. Is an amount a slip, or was there another pack?</source>
-        <translation>%1: mehr aufgeschrieben als gekauft, %2 %3 zu viel. Ist eine Menge ein Schreibfehler, oder gab es noch ein Paket?</translation>
+        <translation>%1: mehr aufgeschrieben als gekauft, %2 %3 zu viel. Ist eine Menge ein Schreibfehler, oder gab es noch eine Packung?</translation>
     </message>
     <message>
         <source>%1 is written down as given on %2, which has not come yet. If the day is a slip, amend it.</source>
@@ -24972,11 +24981,11 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>%1: supers were on (%2), and the label says off. They are held back wherever they go: no honey for people until you clear them. Your label is the law.</source>
-        <translation>%1: Honigräume waren auf (%2), und das Etikett sagt ab. Sie sind zurückgehalten, wohin sie auch gehen: kein Honig für Menschen, bis sie freigegeben werden. Das Etikett des Mittels ist Gesetz.</translation>
+        <translation>%1: Honigräume waren aufgesetzt (%2), und das Etikett sagt abnehmen. Sie sind zurückgehalten, wohin sie auch gehen: kein Honig für Menschen, bis sie freigegeben werden. Das Etikett des Mittels ist Gesetz.</translation>
     </message>
     <message>
         <source>%1: supers were on (%2), and nobody wrote down what the label says of them. They are held back wherever they go until you clear them. Read your label: it is the law.</source>
-        <translation>%1: Honigräume waren auf (%2), und niemand schrieb auf, was das Etikett dazu sagt. Sie sind zurückgehalten, wohin sie auch gehen, bis sie freigegeben werden. Das Etikett des Mittels lesen: es ist Gesetz.</translation>
+        <translation>%1: Honigräume waren aufgesetzt (%2), und niemand schrieb auf, was das Etikett dazu sagt. Sie sind zurückgehalten, wohin sie auch gehen, bis sie freigegeben werden. Das Etikett des Mittels lesen: es ist Gesetz.</translation>
     </message>
     <message>
         <source>Left out: %1. No colony lives there that day by what is written down. Where one does, treat it by its name.</source>
@@ -25152,7 +25161,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>%1: %2 mites, in how many bees? Without them there is no rate: write w%2/300 where a level half cup of about 300 was taken.</source>
-        <translation>%1: %2 Milben, in wie vielen Bienen? Ohne sie gibt es keinen Befall: w%2/300 schreiben, wo eine gestrichene halbe Tasse mit etwa 300 genommen wurde.</translation>
+        <translation>%1: %2 Milben, in wie vielen Bienen? Ohne deren Zahl gibt es keinen Befallsgrad: w%2/300 schreiben, wo eine gestrichene halbe Tasse mit etwa 300 genommen wurde.</translation>
     </message>
     <message>
         <source>%1 mites in %2 bees: were the two numbers exchanged?</source>
@@ -25207,7 +25216,7 @@ für die nächste Saison</translation>
         <translation>Am selben Stand stehen %1 und %2. Ist einer davon ein Schreibfehler?</translation>
     </message>
     <message>
-        <source>%1: bees live on combs that are held back. Answer the dead-out&apos;s questions, or give them other combs.</source>
+        <source>%1: bees live on combs that are held back. Answer the dead-out's questions, or give them other combs.</source>
         <translation>%1: Bienen leben auf gesperrten Waben. Die Fragen zum toten Volk beantworten oder ihnen andere Waben geben.</translation>
     </message>
     <message>
@@ -25256,7 +25265,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>%1 was fed with supers on: what is fed ends up in them. Keep their honey for the bees.</source>
-        <translation>%1 wurde mit Honigräumen auf gefüttert: das Futter landet darin. Ihren Honig den Bienen lassen.</translation>
+        <translation>%1 wurde mit aufgesetzten Honigräumen gefüttert: das Futter landet darin. Ihren Honig den Bienen lassen.</translation>
     </message>
     <message>
         <source>More %1 was given than is written down as bought. Count what is on the shelf, or write down what was bought.</source>
@@ -25324,63 +25333,63 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>%1: neither its volume nor its size is written down, so nobody knows what a candle takes, and no plan can reckon with it. Weigh a cavity full of water: as many grams, as many millilitres.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: weder Inhalt noch Maße sind aufgeschrieben, darum weiß niemand, was eine Kerze braucht, und kein Plan kann damit rechnen. Ein Nest voll Wasser wiegen: so viele Gramm, so viele Milliliter.</translation>
     </message>
     <message>
         <source>%1: %2 ml was said, and its size gives %3 ml. The volume said is taken; is one of them a slip?</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 ml wurden genannt, und die Maße ergeben %3 ml. Der genannte Inhalt gilt; ist eines davon ein Schreibfehler?</translation>
     </message>
     <message>
         <source>%1 makes %2, and %3 was poured in it. Is the candle or the mould a slip?</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 macht %2, und %3 wurde darin gegossen. Ist die Kerze oder die Gießform ein Schreibfehler?</translation>
     </message>
     <message>
         <source>%1: wick %2, which nobody bought. Is the size a slip, or was it not written down?</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Docht %2, den niemand gekauft hat. Ist die Größe ein Schreibfehler, oder wurde er nicht aufgeschrieben?</translation>
     </message>
     <message>
         <source>%1: %2 of wick for each candle. Is the length a slip?</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 Docht je Kerze. Ist die Länge ein Schreibfehler?</translation>
     </message>
     <message>
         <source>Of wick %1 more was used than was bought or measured. Measure what is on the spool.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von Docht %1 wurde mehr verbraucht als gekauft oder gemessen. Messen, was auf der Spule ist.</translation>
     </message>
     <message>
         <source>%1: put on without a starter by what is written down. Bees build bare glass across, or not at all. Was the starter not written down?</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: nach dem, was aufgeschrieben ist, ohne Anfangsstreifen aufgesetzt. Bienen bauen leeres Glas quer aus oder gar nicht. Wurde der Anfangsstreifen nicht aufgeschrieben?</translation>
     </message>
     <message>
         <source>%1 of propolis at once; a colony gives some 50 to 300 g in a year. Are these grams, and not kilograms?</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Propolis auf einmal; ein Volk gibt etwa 50 bis 300 g im Jahr. Sind das Gramm und nicht Kilogramm?</translation>
     </message>
     <message>
         <source>%1: at least %2 of those that went are of a set that was treated while on (%3). They are not for people unless the label says so: leave them out, or call them back.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: mindestens %2 von denen, die weggingen, sind aus einem Satz, der behandelt wurde, während er aufgesetzt war (%3). Für Menschen sind sie nichts, außer das Etikett des Mittels sagt es: weglassen oder zurückrufen.</translation>
     </message>
     <message>
         <source>%1: kept so since %2, which has not come yet. Is the day a slip?</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: so behalten seit %2, das noch nicht gekommen ist. Ist der Tag ein Schreibfehler?</translation>
     </message>
     <message>
         <source>%1: %2 combs, and the boxes it is of hold %3. Is the number a slip, or is a box missing?</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 Waben, und die Zargen, aus denen sie sind, fassen %3. Ist die Anzahl ein Schreibfehler, oder fehlt eine Zarge?</translation>
     </message>
     <message>
         <source>%1: %2 of cappings, and %3 of honey came of it. Fresh cappings are about a tenth. Is the mass a slip, or a run missing?</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 Entdeckelungswachs, und %3 Honig kam daraus. Frisches Entdeckelungswachs ist etwa ein Zehntel. Ist die Masse ein Schreibfehler, oder fehlt eine Schleuderung?</translation>
     </message>
     <message>
         <source>%1 given to bees on %2: cappings are cleaned in warm weather only. In the cold bees do not come to them, or chill at them. Was that meant?</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 am %2 den Bienen gegeben: Entdeckelungswachs wird nur bei warmem Wetter geputzt. In der Kälte kommen die Bienen nicht daran oder verkühlen dabei. War das so gemeint?</translation>
     </message>
     <message>
         <source>%1: honey of another yard than %2 stands in is in it. What one yard has, the other gets: was that meant?</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Honig eines anderen Standes als dem von %2 ist darin. Was ein Stand hat, bekommt der andere: war das so gemeint?</translation>
     </message>
     <message>
         <source>%1: wax or honey of what is held back (%2) is in it. Melting does not make it safe: keep its wax apart and marked, clean the pot before other wax, let none of it become foundation or go to another keeper, and ask your bee inspector.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Wachs oder Honig von Gesperrtem (%2) ist darin. Einschmelzen macht es nicht sicher: sein Wachs getrennt und gekennzeichnet halten, den Topf vor anderem Wachs reinigen, nichts davon zu Mittelwänden werden lassen oder an einen anderen Imker geben, und den Bienensachverständigen fragen.</translation>
     </message>
 </context>
 <context>
@@ -25650,7 +25659,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>{name} is held back ({reason}). Suspected disease is never overruled: call your bee inspector and move nothing until the hold is released.</source>
-        <translation>{name} ist gesperrt ({reason}). Krankheitsverdacht wird nie übergangen: den Bienensachverständigen rufen und nichts bewegen, bis die Sperre freigegeben ist.</translation>
+        <translation>{name} ist gesperrt ({reason}). Krankheitsverdacht wird nie übergangen: den Bienensachverständigen rufen und nichts bewegen, bis die Sperre aufgehoben ist.</translation>
     </message>
     <message>
         <source>{name}: what waits there is held back ({reason}). Judge its frames anew first, with a note that gives the reason; it stays written on them. Suspected disease is never overruled.</source>
@@ -25666,7 +25675,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>{honey} is held since {since} ({why}). Ask your bee inspector before any of it is mixed, filled or given away. Where the inspector has said that it may go, give that as the reason; it stays written down.</source>
-        <translation>{honey} ist gesperrt seit {since} ({why}). Den Bienensachverständigen fragen, bevor etwas davon gemischt, abgefüllt oder weggegeben wird. Hat er gesagt, dass es gehen darf, das als Grund angeben; er bleibt aufgeschrieben.</translation>
+        <translation>{honey} ist gesperrt seit {since} ({why}). Den Bienensachverständigen fragen, bevor etwas davon gemischt, abgefüllt oder weggegeben wird. Hat er gesagt, dass es gehen darf, das als Grund angeben; der Grund bleibt aufgeschrieben.</translation>
     </message>
     <message>
         <source>{honey} is held since {since} ({why}). Release it first, or give a reason; it stays written down with what is made of it.</source>
@@ -25685,12 +25694,12 @@ für die nächste Saison</translation>
         <translation>{hive} hat keine Zarge, in der die Rähmchen hängen könnten. Eine mit ihnen hinübertragen oder erst eine aufsetzen (in Yard: B).</translation>
     </message>
     <message>
-        <source>The frames need a box to hang in. Write the new stand&apos;s own boxes: deep, or nuc N7; or carry a box over.</source>
+        <source>The frames need a box to hang in. Write the new stand's own boxes: deep, or nuc N7; or carry a box over.</source>
         <translation>Die Rähmchen brauchen eine Zarge zum Hängen. Die eigenen Zargen des neuen Stocks schreiben: deep, oder nuc N7; oder eine Zarge hinübertragen.</translation>
     </message>
     <message>
         <source>No freezer is written down yet. Enter it with the equipment, with its litres or with how many frames it holds; then put the round in.</source>
-        <translation>Noch ist kein Gefrierer aufgeschrieben. Beim Gerät eintragen, mit Litern oder mit der Zahl der Rähmchen, die er fasst; dann die Runde einlegen.</translation>
+        <translation>Noch ist kein Tiefkühler aufgeschrieben. Beim Gerät eintragen, mit Litern oder mit der Zahl der Rähmchen, die er fasst; dann die Runde einlegen.</translation>
     </message>
     <message>
         <source>There were {before} of it ({name}), now there are {now}. Say why there are fewer.</source>
@@ -25770,7 +25779,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>{held}: held comb does not share the freezer with other comb. Put it in by itself, or not at all: cold does not cure foulbrood.</source>
-        <translation>{held}: gesperrte Waben teilen den Gefrierer nicht mit anderen. Allein einlegen oder gar nicht: Kälte heilt keine Faulbrut.</translation>
+        <translation>{held}: gesperrte Waben teilen den Tiefkühler nicht mit anderen. Allein einlegen oder gar nicht: Kälte heilt keine Faulbrut.</translation>
     </message>
     <message>
         <source>{filled} came off {by}. Leave the hive out, or look which box it is.</source>
@@ -25802,7 +25811,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>%1: no medicine is in {name} by what is written down. Look at the hive and the medicine.</source>
-        <translation>%1: nach dem, was aufgeschrieben ist, ist kein Arzneimittel in {name}. Stock und Arzneimittel nachsehen.</translation>
+        <translation>%1: nach dem, was aufgeschrieben ist, ist kein Arzneimittel in {name}. Stock und Arzneimittel prüfen.</translation>
     </message>
     <message>
         <source>%1: no medicine is in any hive by what is written down.</source>
@@ -25810,7 +25819,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>No clearer board is in {name} on that day. Look at the hive.</source>
-        <translation>An dem Tag ist keine Bienenflucht in {name}. Den Stock nachsehen.</translation>
+        <translation>An dem Tag ist keine Bienenflucht in {name}. Den Stock prüfen.</translation>
     </message>
     <message>
         <source>%1: nothing is called {name}. It may be: {choices}.</source>
@@ -25818,11 +25827,11 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>%1: there is no {name} on that day. Look at the name and the day.</source>
-        <translation>%1: an dem Tag gibt es kein {name}. Name und Tag nachsehen.</translation>
+        <translation>%1: an dem Tag gibt es {name} nicht. Name und Tag prüfen.</translation>
     </message>
     <message>
         <source>%1: there are {count} called {name}. Say which, for instance with its yard.</source>
-        <translation>%1: {count} heißen {name}. Sagen, welches, zum Beispiel mit dem Stand.</translation>
+        <translation>%1: {count} heißen {name}. Sagen, was gemeint ist, zum Beispiel mit dem Stand.</translation>
     </message>
     <message>
         <source>Peg {name} is on {pegged} since {since}. On one day a number is one box: take another peg, or take that one off; it is free the day after.</source>
@@ -25862,7 +25871,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>{shelf_of}: not so many are there by what is written down, on {day}; at most {most}. Look at the number and the day; if there are more on the shelf, count them first.</source>
-        <translation>{shelf_of}: nach dem, was aufgeschrieben ist, sind am {day} nicht so viele da; höchstens {most}. Zahl und Tag nachsehen; stehen mehr im Regal, sie erst zählen.</translation>
+        <translation>{shelf_of}: nach dem, was aufgeschrieben ist, sind am {day} nicht so viele da; höchstens {most}. Zahl und Tag prüfen; stehen mehr im Regal, sie erst zählen.</translation>
     </message>
     <message>
         <source>There is not so much honey in {honey_in}: at most {most_g}. Where more is in it than was written down, put that right first: weigh what is left, or amend what came in.</source>
@@ -25870,15 +25879,15 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>{never_out}: more came back than ever went out; at most {most}. Look at the number and the day.</source>
-        <translation>{never_out}: mehr kam zurück, als je hinausging; höchstens {most}. Zahl und Tag nachsehen.</translation>
+        <translation>{never_out}: mehr kam zurück, als je hinausging; höchstens {most}. Zahl und Tag prüfen.</translation>
     </message>
     <message>
         <source>{packed_of}: {most} were packed, and what came home, broke and was given adds up to {found}. Look at the numbers; if more were packed, write that down first.</source>
-        <translation>{packed_of}: {most} wurden gepackt, und was zurückkam, zerbrach und verschenkt wurde, ergibt {found}. Die Zahlen nachsehen; wurde mehr gepackt, das erst aufschreiben.</translation>
+        <translation>{packed_of}: {most} wurden gepackt, und was zurückkam, zerbrach und verschenkt wurde, ergibt {found}. Die Zahlen prüfen; wurde mehr gepackt, das erst aufschreiben.</translation>
     </message>
     <message>
         <source>{found} frames do not hang in the {slots_of}: it has {most} slots. Put what is over into the next load; if the machine has more, write that down with the equipment.</source>
-        <translation>{found} Waben hängen nicht in {slots_of}: dort sind {most} Plätze. Den Rest in die nächste Ladung nehmen; hat die Maschine mehr, das beim Gerät aufschreiben.</translation>
+        <translation>{found} Waben passen nicht in {slots_of}: dort sind {most} Plätze. Den Rest in die nächste Ladung nehmen; hat die Maschine mehr, das beim Gerät aufschreiben.</translation>
     </message>
     <message>
         <source>{frames_of}: there are not so many frames; at most {most} can go in.</source>
@@ -25894,7 +25903,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>More was weighed in the blend than went in: {poured_g} by its parts. Look at the scale, or put a part right.</source>
-        <translation>In der Mischung wurde mehr gewogen, als hineinging: {poured_g} nach ihren Teilen. Die Waage nachsehen oder einen Teil berichtigen.</translation>
+        <translation>In der Mischung wurde mehr gewogen, als hineinging: {poured_g} nach ihren Teilen. Die Waage prüfen oder einen Teil berichtigen.</translation>
     </message>
     <message>
         <source>%1: more than there are or fit; at most {most}.</source>
@@ -25945,7 +25954,7 @@ für die nächste Saison</translation>
         <translation>Nur zurückgehaltene Zargen sind noch im Lager ({left}; {name} ist zurückgehalten seit {since}: {why}). Keine davon wird ungefragt genommen. Mit ihrem Kennzeichen aufsetzen, wenn sie gemeint ist (in Yard: B), oder aus der Zeile weglassen. Von der Zeile wurde nichts behalten.</translation>
     </message>
     <message>
-        <source>%1: {name} is held since {since}: its colony died and nobody has said yet of what. Answer the dead-out&apos;s questions first, or give a reason; it stays written on the box.</source>
+        <source>%1: {name} is held since {since}: its colony died and nobody has said yet of what. Answer the dead-out's questions first, or give a reason; it stays written on the box.</source>
         <translation>%1: {name} ist gesperrt seit {since}: das Volk starb, und noch niemand hat gesagt, woran. Erst die Fragen zum toten Volk beantworten oder einen Grund angeben; er bleibt an der Zarge stehen.</translation>
     </message>
     <message>
@@ -25990,7 +25999,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>There is no {name}.</source>
-        <translation>Es gibt kein {name}.</translation>
+        <translation>{name} gibt es nicht.</translation>
     </message>
     <message>
         <source>There is nothing of that name.</source>
@@ -25998,7 +26007,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>There is no file %1. Nothing was made. Look at the path, or make a new season there.</source>
-        <translation>Es gibt keine Datei %1. Nichts wurde angelegt. Den Pfad nachsehen oder dort eine neue Saison anlegen.</translation>
+        <translation>Es gibt keine Datei %1. Nichts wurde angelegt. Den Pfad prüfen oder dort eine neue Saison anlegen.</translation>
     </message>
     <message>
         <source>%1 is not a season file. It was left as it is.</source>
@@ -26022,7 +26031,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>%1 cannot be written (%2). Nothing was changed. Look at the rights of file and folder.</source>
-        <translation>%1 lässt sich nicht schreiben (%2). Nichts wurde geändert. Die Rechte von Datei und Ordner nachsehen.</translation>
+        <translation>%1 lässt sich nicht schreiben (%2). Nichts wurde geändert. Die Rechte von Datei und Ordner prüfen.</translation>
     </message>
     <message>
         <source>%1 was replaced or moved while it was open. Nothing was written to the new one. Save what is open here as a new file.</source>
@@ -26077,132 +26086,132 @@ für die nächste Saison</translation>
         <translation>die Datei nahm es nicht an</translation>
     </message>
     <message>
-        <source>{wax}: {name} is held since {since}: its colony died and nobody has said yet of what. Disease stays in wax. Answer the dead-out&apos;s questions first, and keep this apart until then; nothing was kept.</source>
-        <translation type="unfinished"></translation>
+        <source>{wax}: {name} is held since {since}: its colony died and nobody has said yet of what. Disease stays in wax. Answer the dead-out's questions first, and keep this apart until then; nothing was kept.</source>
+        <translation>{wax}: {name} ist gesperrt seit {since}: das Volk starb, und noch niemand hat gesagt, woran. Krankheit bleibt im Wachs. Erst die Fragen zum toten Volk beantworten und dies bis dahin getrennt halten; nichts wurde behalten.</translation>
     </message>
     <message>
         <source>{wax}: {name} is held since {since} ({why}), and this is of it. Disease stays in wax and in what honey clings to it: keep it apart, marked and under a tight lid, give none of it to bees, and ask your bee inspector what becomes of it. Nothing was kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>{wax}: {name} ist gesperrt seit {since} ({why}), und dies ist davon. Krankheit bleibt im Wachs und im Honig, der daran haftet: getrennt, gekennzeichnet und unter dichtem Deckel halten, nichts davon den Bienen geben, und den Bienensachverständigen fragen, was daraus wird. Nichts wurde behalten.</translation>
     </message>
     <message>
         <source>{candle}: the last test burn in the holder “{mould}” did not go well. A holder that stays with the candle may catch fire, crack or grow too hot. Change the wick or the holder, burn one again on stone and watched, and write it down; nothing was kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>{candle}: der letzte Probebrand im Halter „{mould}“ ging nicht gut. Ein Halter, der bei der Kerze bleibt, kann Feuer fangen, springen oder zu heiß werden. Docht oder Halter wechseln, erneut eine brennen, auf Stein und unter Aufsicht, und aufschreiben; nichts wurde behalten.</translation>
     </message>
     <message>
         <source>{candle}: in the holder “{mould}” they have wick {wick}, and what burnt well there had wick {other_wick}. Another wick makes another flame. Burn one with {wick}, on stone and watched, and write it down; nothing was kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>{candle}: im Halter „{mould}“ haben sie Docht {wick}, und was darin gut brannte, hatte Docht {other_wick}. Ein anderer Docht macht eine andere Flamme. Eine mit {wick} brennen, auf Stein und unter Aufsicht, und aufschreiben; nichts wurde behalten.</translation>
     </message>
     <message>
         <source>{candle}: nobody has burnt one in the holder “{mould}” to test. A holder that stays with the candle may catch fire, crack or grow too hot. Burn one first, on stone and watched, and write it down; nothing was kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>{candle}: niemand hat eine im Halter „{mould}“ zur Probe gebrannt. Ein Halter, der bei der Kerze bleibt, kann Feuer fangen, springen oder zu heiß werden. Erst eine brennen, auf Stein und unter Aufsicht, und aufschreiben; nichts wurde behalten.</translation>
     </message>
     <message>
         <source>Nobody knows how much “{mould}” holds. Weigh a cavity full of water and write its volume or its size down, or say behind each block what it gave: L1 180 g.</source>
-        <translation type="unfinished"></translation>
+        <translation>Niemand weiß, wie viel „{mould}“ fasst. Ein Nest voll Wasser wiegen und Inhalt oder Maße aufschreiben, oder hinter jedem Block sagen, was er gab: L1 180 g.</translation>
     </message>
     <message>
         <source>%1: that step comes before and is not written down yet. Write it first, with its day.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: dieser Schritt kommt davor und ist noch nicht aufgeschrieben. Erst ihn schreiben, mit seinem Tag.</translation>
     </message>
     <message>
         <source>The table can be read in two ways ({ask}). Look at it with --dry-run, answer in a map, and import again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Tabelle lässt sich auf zwei Arten lesen ({ask}). Mit --dry-run ansehen, in einer Zuordnung antworten und erneut einlesen.</translation>
     </message>
     <message>
         <source>%1 is kept to one decimal. Round it, and give it again.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 wird auf eine Nachkommastelle behalten. Runden und erneut angeben.</translation>
     </message>
     <message>
         <source>%1 is kept to {decimals} decimals. Round it, and give it again.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 wird auf {decimals} Nachkommastellen behalten. Runden und erneut angeben.</translation>
     </message>
     <message>
         <source>%1 must be at least {low}.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 muss mindestens {low} sein.</translation>
     </message>
     <message>
         <source>%1 can be {high} at most.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 kann höchstens {high} sein.</translation>
     </message>
     <message>
         <source>%1 ({day}) lies before {other} ({before}). Look at both days.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ({day}) liegt vor {other} ({before}). Beide Tage nachsehen.</translation>
     </message>
     <message>
         <source>{name} is no what-if. Choose a file that was made as one.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} ist kein Was-wäre-wenn. Eine Datei wählen, die als solches angelegt wurde.</translation>
     </message>
     <message>
         <source>No candles are wanted by {name}. They are by: {choices}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf {name} sind keine Kerzen gewünscht. Gewünscht sind sie auf: {choices}.</translation>
     </message>
     <message>
         <source>No candles are wanted by {name}, nor by any later day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf {name} sind keine Kerzen gewünscht, auch auf keinen späteren Tag.</translation>
     </message>
     <message>
         <source>%1: there is none on that day. Look at the name and the day.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: an dem Tag gibt es das nicht. Name und Tag nachsehen.</translation>
     </message>
     <message>
         <source>%1: there are {count}. Say which.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: davon gibt es {count}. Sagen, welches.</translation>
     </message>
     <message>
         <source>Something else is written down of that hive and day already. An import writes over nothing: put the record right by hand, or leave the row out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu diesem Stock und Tag ist schon etwas anderes aufgeschrieben. Ein Einlesen überschreibt nichts: den Eintrag von Hand berichtigen oder die Zeile weglassen.</translation>
     </message>
     <message>
         <source>{block} cannot have weighed less than what went out of it, {went_g}. Look at the mass, or put right what it gave.</source>
-        <translation type="unfinished"></translation>
+        <translation>{block} kann nicht weniger gewogen haben, als davon wegging, {went_g}. Die Masse nachsehen oder berichtigen, was er gab.</translation>
     </message>
     <message>
         <source>%1: on {over_on} more would have gone out than there was; at most {most}. Look at the mass and the day.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: am {over_on} wäre mehr weggegangen, als da war; höchstens {most}. Masse und Tag nachsehen.</translation>
     </message>
     <message>
         <source>%1: more than there are or fit.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: mehr, als da sind oder passen.</translation>
     </message>
     <message>
         <source>%1: that ended on {since}. Take an earlier day, or another one.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: das endete am {since}. Einen früheren Tag wählen, oder ein anderes.</translation>
     </message>
     <message>
         <source>%1: that has ended already. Take another one.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: das ist schon beendet. Ein anderes wählen.</translation>
     </message>
     <message>
         <source>Something was done in this season already. A whole season is read into a new file only.</source>
-        <translation type="unfinished"></translation>
+        <translation>In dieser Saison wurde schon etwas getan. Eine ganze Saison wird nur in eine neue Datei eingelesen.</translation>
     </message>
     <message>
         <source>%1: it has not begun yet. Write its beginning down first, or look at the day.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: es hat noch nicht begonnen. Erst den Anfang aufschreiben, oder den Tag nachsehen.</translation>
     </message>
     <message>
         <source>%1: it is so already, since {since}.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: so ist es schon, seit {since}.</translation>
     </message>
     <message>
         <source>There is no {name}. There are: {choices}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt kein {name}. Es gibt: {choices}.</translation>
     </message>
     <message>
         <source>{path} is no copy of this season, or of one that was taken back since. Choose a copy of this season.</source>
-        <translation type="unfinished"></translation>
+        <translation>{path} ist keine Kopie dieser Saison, oder eine von einer, die seither rückgängig gemacht wurde. Eine Kopie dieser Saison wählen.</translation>
     </message>
     <message>
         <source>Both copies say something of the same, in {count} cases: choose in each what holds.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beide Kopien sagen etwas zum Gleichen, in {count} Fällen: in jedem wählen, was gilt.</translation>
     </message>
     <message>
         <source>Put together, the records would not agree: {says}. Put that right in one of the copies first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zusammengefügt würden die Einträge nicht zueinander passen: {says}. Das erst in einer der Kopien berichtigen.</translation>
     </message>
     <message>
-        <source>This is the season as it stood on a day that has passed, to be read beside today&apos;s.</source>
-        <translation type="unfinished"></translation>
+        <source>This is the season as it stood on a day that has passed, to be read beside today's.</source>
+        <translation>Das ist die Saison, wie sie an einem vergangenen Tag war, zum Lesen neben der heutigen.</translation>
     </message>
 </context>
 <context>
@@ -26253,11 +26262,11 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>1 of the plan is still on its hive.</source>
-        <translation>1 des Plans ist noch auf ihrem Stock.</translation>
+        <translation>1 aus dem Plan ist noch auf ihrem Stock.</translation>
     </message>
     <message>
         <source>%1 of the plan are still on their hives.</source>
-        <translation>%1 des Plans sind noch auf ihren Stöcken.</translation>
+        <translation>%1 aus dem Plan sind noch auf ihren Stöcken.</translation>
     </message>
     <message>
         <source>Taken to be in the run, as a box without a tag: %1. Where it still stands on its hive, bring it in.</source>
@@ -26332,11 +26341,11 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>empty frame</source>
-        <translation>leeres Rähmchen</translation>
+        <translation>leere Wabe</translation>
     </message>
     <message>
         <source>off %1, may be %2</source>
-        <translation>Unwucht %1, erlaubt %2</translation>
+        <translation>Unwucht %1, vielleicht %2</translation>
     </message>
     <message>
         <source>; these masses hang no nearer</source>
@@ -26519,7 +26528,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>open</source>
-        <translation>offen</translation>
+        <translation>eröffnen</translation>
     </message>
     <message>
         <source>cappings</source>
@@ -26565,7 +26574,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>Log of the day</source>
-        <translation>Tagesprotokoll</translation>
+        <translation>Protokoll des Tages</translation>
     </message>
     <message>
         <source>Honey in the room</source>
@@ -26573,7 +26582,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>Blend to your line of water</source>
-        <translation>Mischen auf eigenen Wassergehalt</translation>
+        <translation>Mischen auf die eigene Wassergrenze</translation>
     </message>
     <message>
         <source>Trace of the newest filling</source>
@@ -26589,7 +26598,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>Before labels are stuck on</source>
-        <translation>Vor dem Etikettieren</translation>
+        <translation>Bevor Etiketten aufgeklebt werden</translation>
     </message>
     <message>
         <source>Where the printer puts labels</source>
@@ -26832,7 +26841,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>held</source>
-        <translation>zurückgehalten</translation>
+        <translation>gesperrt</translation>
     </message>
     <message>
         <source>melt, burn</source>
@@ -26844,7 +26853,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>in nests</source>
-        <translation>in Nestern</translation>
+        <translation>in Brutnestern</translation>
     </message>
     <message>
         <source>counted</source>
@@ -26908,7 +26917,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>freezer</source>
-        <translation>Gefrierer</translation>
+        <translation>Tiefkühler</translation>
     </message>
     <message>
         <source>on hives</source>
@@ -26920,7 +26929,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>%1 nest</source>
-        <translation>%1 Nest</translation>
+        <translation>%1 Brutraum</translation>
     </message>
     <message>
         <source>%1 super</source>
@@ -26996,7 +27005,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>Usable: not held, not lent, in no living nest, whole. ? means nobody counted; it is not 0.</source>
-        <translation>Brauchbar: nicht zurückgehalten, nicht verliehen, in keinem lebenden Nest, ganz. ? heißt, niemand hat gezählt; es ist nicht 0.</translation>
+        <translation>Brauchbar: nicht gesperrt, nicht verliehen, in keinem bewohnten Brutnest, ganz. ? heißt, niemand hat gezählt; es ist nicht 0.</translation>
     </message>
     <message>
         <source>Stock-take</source>
@@ -27024,7 +27033,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>by</source>
-        <translation>bis</translation>
+        <translation>von</translation>
     </message>
     <message>
         <source>enter by</source>
@@ -27067,7 +27076,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>%1: the freezer takes at once</source>
-        <translation>%1: der Gefrierer fasst auf einmal</translation>
+        <translation>%1: der Tiefkühler fasst auf einmal</translation>
     </message>
     <message>
         <source>Rounds, each kind by itself</source>
@@ -27143,7 +27152,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>held</source>
-        <translation>zurückgehalten</translation>
+        <translation>gesperrt</translation>
     </message>
     <message>
         <source>to melt or burn</source>
@@ -27430,7 +27439,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>, give or take %1</source>
-        <translation>, mehr oder weniger %1</translation>
+        <translation>, Streuung %1</translation>
     </message>
     <message>
         <source>dearth</source>
@@ -27457,8 +27466,8 @@ für die nächste Saison</translation>
         <translation>Futter</translation>
     </message>
     <message>
-        <source>In the cold a cluster starves a hand&apos;s breadth from honey: look where the stores are, not only how much. A full hive is not lifted by hand: one side at a time with the scale, and two people for a box. </source>
-        <translation>In der Kälte verhungert eine Traube eine Handbreit neben dem Honig: nachsehen, wo das Futter sitzt, nicht nur wie viel es ist. Ein voller Stock wird nicht von Hand gehoben: mit der Waage eine Seite nach der anderen, und für eine Zarge zwei Personen. </translation>
+        <source>In the cold a cluster starves a hand's breadth from honey: look where the stores are, not only how much. A full hive is not lifted by hand: one side at a time with the scale, and two people for a box. </source>
+        <translation>In der Kälte verhungert eine Wintertraube eine Handbreit neben dem Honig: nachsehen, wo das Futter sitzt, nicht nur wie viel es ist. Ein voller Stock wird nicht von Hand gehoben: mit der Waage eine Seite nach der anderen, und für eine Zarge zwei Personen. </translation>
     </message>
     <message>
         <source>Feeding sheet</source>
@@ -27466,7 +27475,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>Only with the supers off: what is fed ends up in them. In the evening, nothing spilled, entrances small: open feed draws robbers. Ratios are by mass; never brown or raw sugar, and no honey of unknown hives.</source>
-        <translation>Nur mit abgenommenen Honigräumen: das Futter landet darin. Am Abend, nichts verschütten, Fluglöcher klein: offenes Futter lockt Räuber. Verhältnisse nach Masse; nie brauner oder Rohzucker, und kein Honig fremder Völker.</translation>
+        <translation>Nur mit abgenommenen Honigräumen: das Futter landet darin. Am Abend, nichts verschütten, Fluglöcher klein: offenes Futter lockt Räuber. Verhältnisse nach Masse; nie brauner oder Rohzucker, und kein Honig unbekannter Völker.</translation>
     </message>
     <message>
         <source>target</source>
@@ -27490,13 +27499,13 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>; supers are on</source>
-        <translation>; Honigräume sind auf</translation>
+        <translation>; Honigräume sind aufgesetzt</translation>
     </message>
 </context>
 <context>
     <name>stores_forms</name>
     <message>
-        <source>%1: &quot;%2&quot; is no weighing. Write 20+21, or 20+ for one side.</source>
+        <source>%1: "%2" is no weighing. Write 20+21, or 20+ for one side.</source>
         <translation>%1: „%2“ ist keine Wägung. Schreibweise: 20+21, oder 20+ für eine Seite.</translation>
     </message>
     <message>
@@ -27560,7 +27569,7 @@ für die nächste Saison</translation>
         <translation>%1 Stöcke von %2 gewogen, %3</translation>
     </message>
     <message>
-        <source>Both sides with a plus between, or the whole, in %1; one side alone as 20+ or +21. &quot;without 17.5&quot; behind it is all that is no stores. Enter goes to the next hive; one left empty was not weighed.</source>
+        <source>Both sides with a plus between, or the whole, in %1; one side alone as 20+ or +21. "without 17.5" behind it is all that is no stores. Enter goes to the next hive; one left empty was not weighed.</source>
         <translation>Beide Seiten mit einem Plus dazwischen, oder das Ganze, in %1; eine Seite allein als 20+ oder +21. „without 17.5“ dahinter ist alles, was kein Futter ist. Enter geht zum nächsten Stock; leer heißt nicht gewogen.</translation>
     </message>
     <message>
@@ -27847,7 +27856,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>A lot code of your own; what it must be varies by state, and small direct sellers are partly exempt.</source>
-        <translation>Ein eigener Loscode; wie er sein muss, ist je Bundesstaat verschieden, und kleine Direktverkäufer sind teils ausgenommen.</translation>
+        <translation>Eine eigene Losnummer; wie sie sein muss, ist je Bundesstaat verschieden, und kleine Direktverkäufer sind teils ausgenommen.</translation>
     </message>
     <message>
         <source>Mostly your own choice; state rules vary.</source>
@@ -27934,7 +27943,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>Do not hear of it</source>
-        <translation>Nichts davon hören</translation>
+        <translation>Nicht mehr zeigen</translation>
     </message>
     <message>
         <source>all of %1</source>
@@ -27958,7 +27967,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>It stays listed below as quieted, with the reason; Enter there hears it again.</source>
-        <translation>Es bleibt unten als stillgestellt stehen, mit dem Grund; Enter dort lässt es wieder hören.</translation>
+        <translation>Es bleibt unten als stillgestellt stehen, mit dem Grund; Enter dort zeigt es wieder.</translation>
     </message>
     <message>
         <source>Say why; in a year you will want to know.</source>
@@ -27989,7 +27998,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>of that asked for, %1</source>
-        <translation>vom Gefragten, %1</translation>
+        <translation>vom fraglichen Honig, %1</translation>
     </message>
     <message>
         <source>share, %</source>
@@ -28001,7 +28010,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>%1 × %2 filled, %3 out, %4 on the shelf by the books</source>
-        <translation>%1 × %2 gefüllt, %3 hinaus, %4 laut Buch im Regal</translation>
+        <translation>%1 × %2 abgefüllt, %3 hinaus, %4 laut Buch im Regal</translation>
     </message>
     <message>
         <source>Jars, and who has them</source>
@@ -28013,11 +28022,11 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>filled</source>
-        <translation>gefüllt</translation>
+        <translation>abgefüllt</translation>
     </message>
     <message>
         <source>honey asked for, %1</source>
-        <translation>gefragter Honig, %1</translation>
+        <translation>fraglicher Honig, %1</translation>
     </message>
     <message>
         <source>what became of them</source>
@@ -28213,11 +28222,11 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>came back</source>
-        <translation>kam zurück</translation>
+        <translation>zurückgekommen</translation>
     </message>
     <message>
-        <source>Which hive&apos;s honey is in which of the %2 buckets of %1 cannot be known: each is taken as the run&apos;s mixture.</source>
-        <translation>Wessen Stockes Honig in welchem der %2 Eimer von %1 ist, ist nicht zu wissen: jeder gilt als Gemisch der Schleuderung.</translation>
+        <source>Which hive's honey is in which of the %2 buckets of %1 cannot be known: each is taken as the run's mixture.</source>
+        <translation>Der Honig welches Stocks in welchem der %2 Eimer von %1 ist, ist nicht zu wissen: jeder gilt als Gemisch der Schleuderung.</translation>
     </message>
     <message>
         <source>%1: of %2 nobody knows the hive; any hive may have given it.</source>
@@ -28293,7 +28302,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>%1: %2 of hive %3 without mark; whether they were on meanwhile cannot be known.</source>
-        <translation>%1: %2 von Stock %3 ohne Kennzeichen; ob sie inzwischen auf waren, ist nicht zu wissen.</translation>
+        <translation>%1: %2 von Stock %3 ohne Kennzeichen; ob sie inzwischen aufgesetzt waren, ist nicht zu wissen.</translation>
     </message>
     <message>
         <source>Since when box %1 stood on %2 was not written down.</source>
@@ -28325,11 +28334,11 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>Treated while on: every box behind it was on while a medicine was in.</source>
-        <translation>Behandelt, während sie auf waren: jede Zarge dahinter war auf, als ein Arzneimittel darin war.</translation>
+        <translation>Behandelt, während sie aufgesetzt waren: jede Zarge dahinter war aufgesetzt, als ein Arzneimittel im Stock war.</translation>
     </message>
     <message>
         <source>Treated while on, perhaps: %1 of %2 boxes behind it were on while a medicine was in.</source>
-        <translation>Vielleicht behandelt, während sie auf waren: %1 von %2 Zargen dahinter waren auf, als ein Arzneimittel darin war.</translation>
+        <translation>Vielleicht behandelt, während sie aufgesetzt waren: %1 von %2 Zargen dahinter waren aufgesetzt, als ein Arzneimittel im Stock war.</translation>
     </message>
     <message>
         <source>Of %1 nothing can be said.</source>
@@ -28337,7 +28346,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>%1 of %2 boxes of this run were on</source>
-        <translation>%1 von %2 Zargen dieser Schleuderung waren auf</translation>
+        <translation>%1 von %2 Zargen dieser Schleuderung waren aufgesetzt</translation>
     </message>
     <message>
         <source>supers: not known</source>
@@ -28345,14 +28354,14 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>supers on, none of this run</source>
-        <translation>Honigräume auf, keiner aus dieser Schleuderung</translation>
+        <translation>Honigräume aufgesetzt, keiner aus dieser Schleuderung</translation>
     </message>
     <message>
         <source>supers off</source>
         <translation>Honigräume ab</translation>
     </message>
     <message>
-        <source>in the fair&apos;s box</source>
+        <source>in the fair's box</source>
         <translation>in der Marktkiste</translation>
     </message>
     <message>
@@ -28361,35 +28370,35 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>starter in</source>
-        <translation type="unfinished"></translation>
+        <translation>Anfangsstreifen eingesetzt</translation>
     </message>
     <message>
         <source>lidded</source>
-        <translation type="unfinished"></translation>
+        <translation>mit Deckel</translation>
     </message>
     <message>
         <source>None of that kind went out since they were lidded.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von dieser Art ging nichts weg, seit sie Deckel haben.</translation>
     </message>
     <message>
         <source>Of that kind, and who has them</source>
-        <translation type="unfinished"></translation>
+        <translation>Von dieser Art, und wer sie hat</translation>
     </message>
     <message>
         <source>Nobody wrote down on which hive they were built.</source>
-        <translation type="unfinished"></translation>
+        <translation>Niemand schrieb auf, auf welchem Stock sie gebaut wurden.</translation>
     </message>
     <message>
         <source>Nobody said as what they are sold: who has them cannot be told.</source>
-        <translation type="unfinished"></translation>
+        <translation>Niemand sagte, als was sie verkauft werden: wer sie hat, lässt sich nicht sagen.</translation>
     </message>
     <message>
         <source>Other comb is sold as the same kind, and nobody writes down of which set a jar is: those that went out may be of either.</source>
-        <translation type="unfinished"></translation>
+        <translation>Andere Waben werden als dieselbe Art verkauft, und niemand schreibt auf, aus welchem Satz ein Glas ist: was wegging, kann von beiden sein.</translation>
     </message>
     <message>
         <source>To whom they went was not written down of all of them: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht von allen wurde aufgeschrieben, an wen sie gingen: %1.</translation>
     </message>
 </context>
 <context>
@@ -28412,7 +28421,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>some bees</source>
-        <translation>etwas Bienen</translation>
+        <translation>einige Bienen</translation>
     </message>
     <message>
         <source>no queen cells</source>
@@ -28627,35 +28636,35 @@ für die nächste Saison</translation>
     <name>values</name>
     <message>
         <source>%1 %</source>
-        <translation type="unfinished">%1 %</translation>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>%1 min</source>
-        <translation type="unfinished">%1 min</translation>
+        <translation>%1 min</translation>
     </message>
     <message>
         <source>not known</source>
-        <translation type="unfinished">nicht bekannt</translation>
+        <translation>nicht bekannt</translation>
     </message>
     <message>
         <source>yes</source>
-        <translation type="unfinished">ja</translation>
+        <translation>ja</translation>
     </message>
     <message>
         <source>no</source>
-        <translation type="unfinished">nein</translation>
+        <translation>nein</translation>
     </message>
     <message>
         <source>%1, at most</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, höchstens</translation>
     </message>
     <message>
         <source>%1, how known</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, woher bekannt</translation>
     </message>
     <message>
         <source>%1 %2</source>
-        <translation type="unfinished">%1 %2</translation>
+        <translation>%1 %2</translation>
     </message>
 </context>
 <context>
@@ -28730,7 +28739,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>nothing wrong seen</source>
-        <translation>nichts Falsches gesehen</translation>
+        <translation>kein Mangel gesehen</translation>
     </message>
     <message>
         <source>; usually %1</source>
@@ -28745,11 +28754,11 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>it was read cold and reads too dry: take the corrected figure</source>
-        <translation>kalt gemessen, liest zu trocken: den berichtigten Wert nehmen</translation>
+        <translation>kalt abgelesen und darum zu trocken: den berichtigten Wert nehmen</translation>
     </message>
     <message>
         <source>a part of it reads too dry: it has rather %1</source>
-        <translation>ein Teil davon liest zu trocken: es hat eher %1</translation>
+        <translation>ein Teil davon ist zu trocken abgelesen: er hat eher %1</translation>
     </message>
     <message>
         <source>over your %1 of water: dry it or blend it</source>
@@ -28804,7 +28813,7 @@ für die nächste Saison</translation>
         <translation>gesiebt: %1</translation>
     </message>
     <message>
-        <source>%1 h for bubbles of %2 mm through %3 mm of honey at %4, the warmth honey is strained at: nobody wrote down the room&apos;s</source>
+        <source>%1 h for bubbles of %2 mm through %3 mm of honey at %4, the warmth honey is strained at: nobody wrote down the room's</source>
         <translation>%1 h für Blasen von %2 mm durch %3 mm Honig bei %4, der Wärme, bei der Honig gesiebt wird: die des Raums schrieb niemand auf</translation>
     </message>
     <message>
@@ -28853,15 +28862,15 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>The honey was cold: it reads too dry, and the table of corrections does not go so far. Read it again warmer.</source>
-        <translation>Der Honig war kalt: er liest zu trocken, und die Korrekturtabelle reicht nicht so weit. Wärmer noch einmal messen.</translation>
+        <translation>Der Honig war kalt: abgelesen ist zu trocken, und die Korrekturtabelle reicht nicht so weit. Wärmer noch einmal messen.</translation>
     </message>
     <message>
         <source>The honey was warm: it reads too wet, and the table of corrections does not go so far. Read it again cooler.</source>
-        <translation>Der Honig war warm: er liest zu feucht, und die Korrekturtabelle reicht nicht so weit. Kühler noch einmal messen.</translation>
+        <translation>Der Honig war warm: abgelesen ist zu feucht, und die Korrekturtabelle reicht nicht so weit. Kühler noch einmal messen.</translation>
     </message>
     <message>
         <source>The honey was cold: it reads too dry. At 20 °C that is %1; it stays as read until you take the corrected figure.</source>
-        <translation>Der Honig war kalt: er liest zu trocken. Bei 20 °C sind das %1; es bleibt wie abgelesen, bis der berichtigte Wert genommen wird.</translation>
+        <translation>Der Honig war kalt: abgelesen ist zu trocken. Bei 20 °C sind das %1; es bleibt wie abgelesen, bis der berichtigte Wert genommen wird.</translation>
     </message>
     <message>
         <source>The honey was warm: at 20 °C that is %1. It stays as read until you take the corrected figure.</source>
@@ -28913,7 +28922,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>Cold honey nobody corrected reads too dry (%1): with the corrections it has %2. Take them first.</source>
-        <translation>Kalter Honig, den niemand berichtigt hat, liest zu trocken (%1): berichtigt hat er %2. Erst diese Werte nehmen.</translation>
+        <translation>Kalter Honig, den niemand berichtigt hat, ist zu trocken abgelesen (%1): berichtigt hat er %2. Erst diese Werte nehmen.</translation>
     </message>
     <message>
         <source>Held back: %1. Poured on only with a reason, and the hold goes along.</source>
@@ -29161,7 +29170,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>H1 20.5+21</source>
-        <translation>H1 20,5+21</translation>
+        <translation>H1 20.5+21</translation>
     </message>
     <message>
         <source>marks that end in a number</source>
@@ -29193,11 +29202,11 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>B1 all, B3 6.2 kg</source>
-        <translation>B1 all, B3 6,2 kg</translation>
+        <translation>B1 all, B3 6.2 kg</translation>
     </message>
     <message>
         <source>B3 6.2 kg, B3 6234 g</source>
-        <translation>B3 6,2 kg, B3 6234 g</translation>
+        <translation>B3 6.2 kg, B3 6234 g</translation>
     </message>
     <message>
         <source>low</source>
@@ -29209,7 +29218,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>17.8</source>
-        <translation>17,8</translation>
+        <translation>17.8</translation>
     </message>
     <message>
         <source>50 kg</source>
@@ -29217,35 +29226,59 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>record</source>
-        <translation type="unfinished"></translation>
+        <translation>Eintrag</translation>
     </message>
     <message>
         <source>season.json</source>
-        <translation type="unfinished"></translation>
+        <translation>season.json</translation>
     </message>
     <message>
         <source>SHA-256</source>
-        <translation type="unfinished"></translation>
+        <translation>SHA-256</translation>
     </message>
     <message>
         <source>photo.jpg</source>
-        <translation type="unfinished"></translation>
+        <translation>photo.jpg</translation>
     </message>
     <message>
         <source>mon, tue, wed, thu, fri, sat, sun</source>
-        <translation type="unfinished"></translation>
+        <translation>mon, tue, wed, thu, fri, sat, sun</translation>
     </message>
     <message>
         <source>utf-8</source>
-        <translation type="unfinished"></translation>
+        <translation>utf-8</translation>
     </message>
     <message>
         <source>CSV</source>
-        <translation type="unfinished"></translation>
+        <translation>CSV</translation>
     </message>
     <message>
         <source>JPEG</source>
-        <translation type="unfinished"></translation>
+        <translation>JPEG</translation>
+    </message>
+    <message>
+        <source>a number first, then what it is</source>
+        <translation>zuerst eine Zahl, dann was es ist</translation>
+    </message>
+    <message>
+        <source>whole frames</source>
+        <translation>ganze Rähmchen</translation>
+    </message>
+    <message>
+        <source>a kind of frame behind "of"</source>
+        <translation>eine Rähmchenart hinter "of"</translation>
+    </message>
+    <message>
+        <source>a second quote behind the note</source>
+        <translation>ein zweites Anführungszeichen hinter der Notiz</translation>
+    </message>
+    <message>
+        <source>a mass with its unit, 70 g or 2.5 oz</source>
+        <translation>eine Masse mit Einheit, 70 g oder 2.5 oz</translation>
+    </message>
+    <message>
+        <source>a mass, 70 g or 2.5 oz</source>
+        <translation>eine Masse, 70 g oder 2.5 oz</translation>
     </message>
 </context>
 <context>
@@ -29256,7 +29289,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>Never leave it. Write heat-off when the heat is off.</source>
-        <translation>Nie verlassen. heat-off schreiben, wenn die Platte aus ist.</translation>
+        <translation>Nie unbeaufsichtigt lassen. heat-off schreiben, wenn die Platte aus ist.</translation>
     </message>
     <message>
         <source> of %1</source>
@@ -29276,7 +29309,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>out %1 and what was not weighed</source>
-        <translation>heraus %1 und was nicht gewogen wurde</translation>
+        <translation>weg %1 und was nicht gewogen wurde</translation>
     </message>
     <message>
         <source>%1 %</source>
@@ -29440,7 +29473,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>, to be put on %1 in a flow</source>
-        <translation>, in einer Tracht auf %1 zu setzen</translation>
+        <translation>, in der Tracht auf %1 zu setzen</translation>
     </message>
     <message>
         <source>, on %1 since %2</source>
@@ -29464,7 +29497,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>, off %1 since %2: to be lidded and weighed, comb and honey together</source>
-        <translation>, von %1 ab seit %2: Deckel auf und wiegen, Wabe und Honig zusammen</translation>
+        <translation>, von %1 ab seit %2: Deckel drauf und wiegen, Wabe und Honig zusammen</translation>
     </message>
     <message>
         <source>, lidded %1</source>
@@ -29492,11 +29525,11 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>treated while on: %1 went into %2 on %3; not for people unless its label says so</source>
-        <translation>behandelt, während es auf war: %1 kam in %2 am %3; nicht für Menschen, außer das Etikett des Mittels erlaubt es</translation>
+        <translation>behandelt, während aufgesetzt: %1 kam in %2 am %3; nicht für Menschen, außer das Etikett des Mittels erlaubt es</translation>
     </message>
     <message>
         <source>Heat wax over water or by steam only, never on a flame or a bare ring.</source>
-        <translation>Wachs nur über Wasser oder mit Dampf erhitzen, nie auf Flamme oder blanker Platte.</translation>
+        <translation>Wachs nur über Wasser oder mit Dampf erhitzen, nie auf einer Flamme oder direkt auf der Platte.</translation>
     </message>
     <message>
         <source>Thermometer in the wax: 75 to 80 °C is enough, at 85 °C it discolours, do not let the water boil.</source>
@@ -29504,15 +29537,15 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>Never leave it. Set the timer, and tick the pot off.</source>
-        <translation>Nie verlassen. Den Wecker stellen und den Topf abhaken.</translation>
+        <translation>Nie unbeaufsichtigt lassen. Den Wecker stellen und den Topf abhaken.</translation>
     </message>
     <message>
         <source>Lid, and an extinguisher of class B or a fire blanket, within reach.</source>
-        <translation>Deckel und ein Löscher der Klasse B oder eine Löschdecke in Reichweite.</translation>
+        <translation>Deckel und ein Feuerlöscher der Brandklasse B oder eine Löschdecke in Reichweite.</translation>
     </message>
     <message>
         <source>No water on burning wax: lid on, heat off.</source>
-        <translation>Kein Wasser auf brennendes Wachs: Deckel auf, Platte aus.</translation>
+        <translation>Kein Wasser auf brennendes Wachs: Deckel drauf, Platte aus.</translation>
     </message>
     <message>
         <source>Wax on the skin: cool with water, do not pull it off.</source>
@@ -29539,7 +29572,7 @@ für die nächste Saison</translation>
         <translation>Löschen, bevor die Flamme nahe an den Fuß kommt. Kein Wasser auf brennendes Wachs.</translation>
     </message>
     <message>
-        <source>A white bloom is the wax&apos;s own; a soft cloth takes it off.</source>
+        <source>A white bloom is the wax's own; a soft cloth takes it off.</source>
         <translation>Weißer Reif kommt vom Wachs selbst; ein weiches Tuch nimmt ihn ab.</translation>
     </message>
     <message>
@@ -29560,51 +29593,51 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>%1 on its way</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 unterwegs</translation>
     </message>
     <message>
         <source>%1 of %2 expected</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 von %2 erwartet</translation>
     </message>
     <message>
         <source>%1 since %2</source>
-        <translation type="unfinished">%1 seit %2</translation>
+        <translation>%1 seit %2</translation>
     </message>
     <message>
         <source>, weighed</source>
-        <translation type="unfinished"></translation>
+        <translation>, gewogen</translation>
     </message>
     <message>
         <source>; goes with the candle: not for sale before a test burn with its wick went well</source>
-        <translation type="unfinished"></translation>
+        <translation>; geht mit der Kerze: nicht verkaufen, bevor ein Probebrand mit ihrem Docht gut ging</translation>
     </message>
     <message>
         <source>by %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>bis %1: %2</translation>
     </message>
     <message>
         <source>by %1, %2: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>bis %1, %2: %3</translation>
     </message>
     <message>
         <source>Counted in, the soonest first: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mitgezählt, das Früheste zuerst: %1.</translation>
     </message>
     <message>
         <source>%1 for %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 für %2</translation>
     </message>
     <message>
         <source>%1 of %2: %3</source>
-        <translation type="unfinished">%1 von %2: %3</translation>
+        <translation>%1 von %2: %3</translation>
     </message>
     <message>
         <source>changes nothing before there is more %1</source>
-        <translation type="unfinished"></translation>
+        <translation>ändert nichts, bevor es mehr %1 gibt</translation>
     </message>
     <message>
         <source>Cut the wick to about %1 before you light it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Docht vor dem Anzünden auf etwa %1 kürzen.</translation>
     </message>
 </context>
 <context>
@@ -29665,7 +29698,7 @@ für die nächste Saison</translation>
     <name>wax_forms</name>
     <message>
         <source>Hot wax burns: over water only, with a thermometer, the lid to hand; never leave it. Burning wax: lid on, heat off, never water.</source>
-        <translation>Heißes Wachs verbrennt: nur über Wasser, mit Thermometer, Deckel zur Hand; nie verlassen. Brennendes Wachs: Deckel auf, Platte aus, nie Wasser.</translation>
+        <translation>Heißes Wachs verursacht Verbrennungen: nur über Wasser, mit Thermometer, Deckel zur Hand; nie unbeaufsichtigt lassen. Brennendes Wachs: Deckel drauf, Platte aus, nie Wasser.</translation>
     </message>
     <message>
         <source>Gather wax</source>
@@ -29812,8 +29845,8 @@ für die nächste Saison</translation>
         <translation>Höchste Wärme</translation>
     </message>
     <message>
-        <source>Only in warm weather, from healthy hives of your own, far from other people&apos;s: honey set out makes bees rob, and disease travels with it.</source>
-        <translation>Nur bei warmem Wetter, von gesunden eigenen Stöcken, fern von fremden: ausgestellter Honig macht Räuberei, und Krankheit reist mit.</translation>
+        <source>Only in warm weather, from healthy hives of your own, far from other people's: honey set out makes bees rob, and disease travels with it.</source>
+        <translation>Nur bei warmem Wetter, von gesunden eigenen Stöcken, fern von fremden: ins Freie gestellter Honig macht Räuberei, und Krankheit reist mit.</translation>
     </message>
     <message>
         <source>Melt it today: washed cappings ferment. The wash water goes where no bee finds it.</source>
@@ -29901,7 +29934,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>in trade, or if wished</source>
-        <translation>im Tausch, oder wenn gewünscht</translation>
+        <translation>im Handel, oder wenn gewünscht</translation>
     </message>
     <message>
         <source>Say how much, in %1.</source>
@@ -29987,7 +30020,7 @@ für die nächste Saison</translation>
         <translation>Erste Vermutung zum Docht: %1 bis %2%3; übliche Praxis, ohne Quelle. Eine zur Probe brennen.</translation>
     </message>
     <message>
-        <source>What they take nobody knows: say it behind each block, &quot;L 180 g&quot;.</source>
+        <source>What they take nobody knows: say it behind each block, "L 180 g".</source>
         <translation>Was sie brauchen, weiß niemand: hinter jedem Block sagen, „L 180 g“.</translation>
     </message>
     <message>
@@ -30000,7 +30033,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>From %1 to %2 takes %3 to %4 kWh into %5 of wax alone; pot, water and what the room takes come on top. From memory, the figures scatter widely.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von %1 auf %2 gehen %3 bis %4 kWh allein in %5 Wachs; Topf, Wasser und was der Raum nimmt, kommen dazu. Aus dem Gedächtnis, die Zahlen streuen weit.</translation>
     </message>
 </context>
 <context>
@@ -30183,7 +30216,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>out</source>
-        <translation>heraus</translation>
+        <translation>weg</translation>
     </message>
     <message>
         <source>blocks at its start</source>
@@ -30267,35 +30300,35 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>Failed pieces and sprues to be melted again: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Misslungene und Angüsse zum erneuten Einschmelzen: %1.</translation>
     </message>
     <message>
         <source>Burns about %1 to %2 hours, assumed from its mass.</source>
-        <translation type="unfinished"></translation>
+        <translation>Brennt etwa %1 bis %2 Stunden, angenommen nach der Masse.</translation>
     </message>
     <message>
         <source>cast of failed pieces and sprues</source>
-        <translation type="unfinished"></translation>
+        <translation>aus Misslungenen und Angüssen gegossen</translation>
     </message>
     <message>
         <source>sold, given, traded</source>
-        <translation type="unfinished"></translation>
+        <translation>verkauft, verschenkt, getauscht</translation>
     </message>
     <message>
         <source>blocks melted again</source>
-        <translation type="unfinished"></translation>
+        <translation>neu eingeschmolzene Blöcke</translation>
     </message>
     <message>
         <source>Raw wax weighed: %1; clean blocks of it: %2, without what was clean before.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rohwachs gewogen: %1; Klarwachsblöcke daraus: %2, ohne das, was vorher schon klar war.</translation>
     </message>
     <message>
         <source>Beside the blocks, of what was poured: failed pieces and sprues to be melted again, %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Neben den Blöcken, vom Gegossenen: Misslungene und Angüsse zum erneuten Einschmelzen, %1.</translation>
     </message>
     <message>
         <source>NOT FOR SALE in the holder %1: no test burn with its wick went well yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>NICHT ZU VERKAUFEN im Halter %1: noch kein Probebrand mit ihrem Docht ging gut.</translation>
     </message>
 </context>
 <context>
@@ -30435,15 +30468,15 @@ für die nächste Saison</translation>
     <name>what-if</name>
     <message>
         <source>Step %1, %2: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>Schritt %1, %2: %3</translation>
     </message>
     <message>
         <source>Step %1, %2: here it would touch other records than it did in the what-if.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schritt %1, %2: hier träfe er andere Einträge als im Was-wäre-wenn.</translation>
     </message>
     <message>
         <source>Step %1, %2: %3 %4 was changed in the season since (%5).</source>
-        <translation type="unfinished"></translation>
+        <translation>Schritt %1, %2: %3 %4 wurde seither in der Saison geändert (%5).</translation>
     </message>
 </context>
 <context>
@@ -30498,7 +30531,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>in %1</source>
-        <translation>dazu %1</translation>
+        <translation>in %1</translation>
     </message>
     <message>
         <source>loose</source>
@@ -30626,7 +30659,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>No work is noted. It comes from the bench: look the boxes through and say what was seen.</source>
-        <translation>Keine Arbeit ist vermerkt. Sie kommt vom Platz: die Zargen durchsehen und sagen, was gesehen wurde.</translation>
+        <translation>Keine Arbeit ist vermerkt. Sie kommt von der Werkbank: die Zargen durchsehen und sagen, was gesehen wurde.</translation>
     </message>
     <message>
         <source>Boxes to repair</source>
@@ -30650,7 +30683,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>Wax over water only, never over a flame, never left alone: it flashes at 204 °C, and water thrown on burning wax spreads it. Cut and scrape away from the other hand.</source>
-        <translation>Wachs nur über Wasser, nie über einer Flamme, nie allein: bei 204 °C entflammt es, und Wasser auf brennendem Wachs verteilt es. Von der anderen Hand weg schneiden und kratzen.</translation>
+        <translation>Wachs nur über Wasser, nie über einer Flamme, nie allein: bei 204 °C entflammt es, und Wasser auf brennendes Wachs geschüttet verbreitet den Brand. Von der anderen Hand weg schneiden und kratzen.</translation>
     </message>
 </context>
 <context>
@@ -30781,11 +30814,11 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>no longer waiting for a queen</source>
-        <translation>nicht länger auf eine Königin warten</translation>
+        <translation>nicht länger auf eine Königin gewartet</translation>
     </message>
     <message>
         <source>a rule heard again</source>
-        <translation>eine Regel wieder gehört</translation>
+        <translation>eine Regel wieder gezeigt</translation>
     </message>
     <message>
         <source>home from a fair</source>
@@ -30813,7 +30846,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>frames put into the freezer</source>
-        <translation>Rähmchen in den Gefrierer gelegt</translation>
+        <translation>Rähmchen in den Tiefkühler gelegt</translation>
     </message>
     <message>
         <source>Wax gathered for the pot</source>
@@ -30821,7 +30854,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>goods gone out</source>
-        <translation>Waren ausgegangen</translation>
+        <translation>Waren hinausgegangen</translation>
     </message>
     <message>
         <source>Pot off</source>
@@ -30833,7 +30866,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>a swarm hived</source>
-        <translation>ein Schwarm einlogiert</translation>
+        <translation>ein Schwarm eingeschlagen</translation>
     </message>
     <message>
         <source>something held back</source>
@@ -30857,10 +30890,10 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>Raw wax kept</source>
-        <translation>Rohwachs behalten</translation>
+        <translation>Rohwachs aufbewahrt</translation>
     </message>
     <message>
-        <source>the day&apos;s log of the honey room</source>
+        <source>the day's log of the honey room</source>
         <translation>das Tagesprotokoll des Schleuderraums</translation>
     </message>
     <message>
@@ -31001,11 +31034,11 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>a hive relabelled</source>
-        <translation>ein Stock umgezeichnet</translation>
+        <translation>ein Stock neu gekennzeichnet</translation>
     </message>
     <message>
         <source>a hold released</source>
-        <translation>eine Sperre freigegeben</translation>
+        <translation>eine Sperre aufgehoben</translation>
     </message>
     <message>
         <source>Moulds gone</source>
@@ -31064,7 +31097,7 @@ für die nächste Saison</translation>
         <translation>eine Farbe für Königinnen gesetzt</translation>
     </message>
     <message>
-        <source>a hive&apos;s empty weight set</source>
+        <source>a hive's empty weight set</source>
         <translation>das Leergewicht eines Stocks gesetzt</translation>
     </message>
     <message>
@@ -31125,7 +31158,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>a round taken out of the freezer</source>
-        <translation>eine Runde aus dem Gefrierer genommen</translation>
+        <translation>eine Runde aus dem Tiefkühler genommen</translation>
     </message>
     <message>
         <source>medicine taken out</source>
@@ -31193,7 +31226,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>honey warmed, dried, creamed or skimmed</source>
-        <translation>Honig erwärmt, getrocknet, gerührt oder abgeschäumt</translation>
+        <translation>Honig erwärmt, getrocknet, cremig gerührt oder abgeschäumt</translation>
     </message>
     <message>
         <source>Step of a small project</source>
@@ -31321,7 +31354,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>look at the bench</source>
-        <translation>Blick auf den Platz</translation>
+        <translation>Blick auf die Werkbank</translation>
     </message>
     <message>
         <source>boxes</source>
@@ -31493,7 +31526,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>cluster</source>
-        <translation>Traube</translation>
+        <translation>Wintertraube</translation>
     </message>
     <message>
         <source>code</source>
@@ -31597,7 +31630,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>pours an evening</source>
-        <translation>Güsse am Abend</translation>
+        <translation>Güsse je Abend</translation>
     </message>
     <message>
         <source>damp in the room</source>
@@ -31889,19 +31922,19 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>freezer</source>
-        <translation>Gefrierer</translation>
+        <translation>Tiefkühler</translation>
     </message>
     <message>
         <source>frames in the freezer</source>
-        <translation>Rähmchen im Gefrierer</translation>
+        <translation>Rähmchen im Tiefkühler</translation>
     </message>
     <message>
         <source>round of the freezer</source>
-        <translation>Runde im Gefrierer</translation>
+        <translation>Runde im Tiefkühler</translation>
     </message>
     <message>
         <source>what the bench scraped</source>
-        <translation>was der Platz abgekratzt hat</translation>
+        <translation>an der Werkbank Abgekratztes</translation>
     </message>
     <message>
         <source>from box</source>
@@ -31969,7 +32002,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>gone out</source>
-        <translation>ausgegangen</translation>
+        <translation>hinausgegangen</translation>
     </message>
     <message>
         <source>gone since</source>
@@ -32217,7 +32250,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>lid on</source>
-        <translation>Deckel auf</translation>
+        <translation>mit Deckel</translation>
     </message>
     <message>
         <source>lidded</source>
@@ -32408,7 +32441,7 @@ für die nächste Saison</translation>
         <translation>Entsorgung von Arzneimittel</translation>
     </message>
     <message>
-        <source>region of the medicines&apos; days</source>
+        <source>region of the medicines' days</source>
         <translation>Gebiet der Wartezeiten</translation>
     </message>
     <message>
@@ -32761,7 +32794,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>frame rest, depth</source>
-        <translation>Auflage der Rähmchen, Tiefe</translation>
+        <translation>Auflagefalz, Tiefe</translation>
     </message>
     <message>
         <source>retired</source>
@@ -32852,7 +32885,7 @@ für die nächste Saison</translation>
         <translation>Kratzreste</translation>
     </message>
     <message>
-        <source>season&apos;s name</source>
+        <source>season's name</source>
         <translation>Name der Saison</translation>
     </message>
     <message>
@@ -32873,7 +32906,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>sets in, hours</source>
-        <translation>kandiert binnen, Stunden</translation>
+        <translation>erkaltet binnen, Stunden</translation>
     </message>
     <message>
         <source>set out</source>
@@ -32973,7 +33006,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>starter in</source>
-        <translation>Impfhonig darin</translation>
+        <translation>Anfangsstreifen eingesetzt</translation>
     </message>
     <message>
         <source>how far it had come</source>
@@ -33328,7 +33361,7 @@ für die nächste Saison</translation>
         <translation>Stand</translation>
     </message>
     <message>
-        <source>yard&apos;s name</source>
+        <source>yard's name</source>
         <translation>Name des Stands</translation>
     </message>
     <message>
@@ -33373,131 +33406,131 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>a photo attached</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Foto angehängt</translation>
     </message>
     <message>
         <source>rows of a table imported</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeilen einer Tabelle eingelesen</translation>
     </message>
     <message>
         <source>a whole season read in</source>
-        <translation type="unfinished"></translation>
+        <translation>eine ganze Saison eingelesen</translation>
     </message>
     <message>
         <source>another copy taken in</source>
-        <translation type="unfinished"></translation>
+        <translation>eine andere Kopie aufgenommen</translation>
     </message>
     <message>
         <source>a photo taken out</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Foto herausgenommen</translation>
     </message>
     <message>
         <source>an import taken back</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Einlesen rückgängig gemacht</translation>
     </message>
     <message>
         <source>count of a box</source>
-        <translation type="unfinished"></translation>
+        <translation>Zählung einer Zarge</translation>
     </message>
     <message>
         <source>kind of box</source>
-        <translation type="unfinished"></translation>
+        <translation>Zargenart</translation>
     </message>
     <message>
         <source>move of a box</source>
-        <translation type="unfinished"></translation>
+        <translation>Umsetzen einer Zarge</translation>
     </message>
     <message>
         <source>share of a run</source>
-        <translation type="unfinished"></translation>
+        <translation>Anteil einer Schleuderung</translation>
     </message>
     <message>
         <source>digest (SHA-256)</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfsumme (SHA-256)</translation>
     </message>
     <message>
         <source>name of the file</source>
-        <translation type="unfinished"></translation>
+        <translation>Name der Datei</translation>
     </message>
     <message>
         <source>of failed pieces and sprues</source>
-        <translation type="unfinished"></translation>
+        <translation>von Misslungenen und Angüssen</translation>
     </message>
     <message>
         <source>step of the import</source>
-        <translation type="unfinished"></translation>
+        <translation>Schritt des Einlesens</translation>
     </message>
     <message>
         <source>lines that came in</source>
-        <translation type="unfinished"></translation>
+        <translation>hereingekommene Zeilen</translation>
     </message>
     <message>
         <source>box in a load</source>
-        <translation type="unfinished"></translation>
+        <translation>Zarge in einer Ladung</translation>
     </message>
     <message>
         <source>paper sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Papierblatt</translation>
     </message>
     <message>
         <source>one weighs</source>
-        <translation type="unfinished"></translation>
+        <translation>eine wiegt</translation>
     </message>
     <message>
         <source>other copy</source>
-        <translation type="unfinished"></translation>
+        <translation>andere Kopie</translation>
     </message>
     <message>
         <source>photo</source>
-        <translation type="unfinished"></translation>
+        <translation>Foto</translation>
     </message>
     <message>
         <source>name of the photo</source>
-        <translation type="unfinished"></translation>
+        <translation>Name des Fotos</translation>
     </message>
     <message>
         <source>picture</source>
-        <translation type="unfinished"></translation>
+        <translation>Bild</translation>
     </message>
     <message>
         <source>line of a pull plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeile eines Abräumplans</translation>
     </message>
     <message>
         <source>records</source>
-        <translation type="unfinished">Einträge</translation>
+        <translation>Einträge</translation>
     </message>
     <message>
         <source>rows of</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeilen von</translation>
     </message>
     <message>
         <source>season</source>
-        <translation type="unfinished"></translation>
+        <translation>Saison</translation>
     </message>
     <message>
         <source>the season as JSON</source>
-        <translation type="unfinished"></translation>
+        <translation>die Saison als JSON</translation>
     </message>
     <message>
         <source>bytes</source>
-        <translation type="unfinished"></translation>
+        <translation>Bytes</translation>
     </message>
     <message>
         <source>choice of tables</source>
-        <translation type="unfinished"></translation>
+        <translation>Auswahl der Tabellen</translation>
     </message>
     <message>
         <source>up to its step</source>
-        <translation type="unfinished"></translation>
+        <translation>bis zu ihrem Schritt</translation>
     </message>
     <message>
         <source>one cavity, ml or g of water</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Nest, ml oder g Wasser</translation>
     </message>
     <message>
         <source>width in pixels</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite in Pixeln</translation>
     </message>
 </context>
 <context>
@@ -33512,11 +33545,11 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>imbalance the grade allows</source>
-        <translation>Unwucht, die die Stufe zulässt</translation>
+        <translation>Unwucht, die die Wuchtgüte zulässt</translation>
     </message>
     <message>
         <source>off balance the grade allows</source>
-        <translation>Ungleichgewicht, das die Stufe zulässt</translation>
+        <translation>Ungleichgewicht, das die Wuchtgüte zulässt</translation>
     </message>
     <message>
         <source>bees in the sample</source>
@@ -34060,23 +34093,23 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>of the freezer filled</source>
-        <translation>gefüllter Teil des Gefrierers</translation>
+        <translation>gefüllter Teil des Tiefkühlers</translation>
     </message>
     <message>
         <source>the freezer takes</source>
-        <translation>der Gefrierer fasst</translation>
+        <translation>der Tiefkühler fasst</translation>
     </message>
     <message>
         <source>in the freezer</source>
-        <translation>im Gefrierer</translation>
+        <translation>im Tiefkühler</translation>
     </message>
     <message>
         <source>freezer</source>
-        <translation>Gefrierer</translation>
+        <translation>Tiefkühler</translation>
     </message>
     <message>
         <source>in the freezer at least</source>
-        <translation>im Gefrierer mindestens</translation>
+        <translation>im Tiefkühler mindestens</translation>
     </message>
     <message>
         <source>a full frame, from what was got</source>
@@ -34091,7 +34124,7 @@ für die nächste Saison</translation>
         <translation>Unwucht</translation>
     </message>
     <message>
-        <source>gap between the boxes&apos; frames</source>
+        <source>gap between the boxes' frames</source>
         <translation>Lücke zwischen den Rähmchen der Zargen</translation>
     </message>
     <message>
@@ -34124,7 +34157,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>balance grade</source>
-        <translation>Auswuchtstufe</translation>
+        <translation>Wuchtgüte</translation>
     </message>
     <message>
         <source>to lift</source>
@@ -34551,7 +34584,7 @@ für die nächste Saison</translation>
         <translation>aus den Zargen, voll weniger feucht</translation>
     </message>
     <message>
-        <source>off this hive&apos;s boxes</source>
+        <source>off this hive's boxes</source>
         <translation>aus den Zargen dieses Stocks</translation>
     </message>
     <message>
@@ -34747,7 +34780,7 @@ für die nächste Saison</translation>
         <translation>vom Zulässigen</translation>
     </message>
     <message>
-        <source>share of the run&apos;s buckets</source>
+        <source>share of the run's buckets</source>
         <translation>Anteil an den Eimern der Schleuderung</translation>
     </message>
     <message>
@@ -34944,7 +34977,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>out in bulk</source>
-        <translation>lose hinaus</translation>
+        <translation>als lose Ware hinaus</translation>
     </message>
     <message>
         <source>into jars</source>
@@ -34964,7 +34997,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>off by work</source>
-        <translation>ab durch Arbeit</translation>
+        <translation>Abgang durch Bearbeitung</translation>
     </message>
     <message>
         <source>visits with their hours</source>
@@ -35156,51 +35189,51 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>boxes gone</source>
-        <translation type="unfinished"></translation>
+        <translation>Zargen weg</translation>
     </message>
     <message>
         <source>came back</source>
-        <translation type="unfinished"></translation>
+        <translation>zurückgekommen</translation>
     </message>
     <message>
         <source>sold in bulk</source>
-        <translation type="unfinished"></translation>
+        <translation>lose verkauft</translation>
     </message>
     <message>
         <source>colonies that came</source>
-        <translation type="unfinished"></translation>
+        <translation>gekommene Völker</translation>
     </message>
     <message>
         <source>colonies that left</source>
-        <translation type="unfinished"></translation>
+        <translation>weggegangene Völker</translation>
     </message>
     <message>
         <source>colonies on 1 May</source>
-        <translation type="unfinished"></translation>
+        <translation>Völker am 1. Mai</translation>
     </message>
     <message>
         <source>colonies then</source>
-        <translation type="unfinished"></translation>
+        <translation>Völker dann</translation>
     </message>
     <message>
         <source>combs gone</source>
-        <translation type="unfinished"></translation>
+        <translation>Waben weg</translation>
     </message>
     <message>
         <source>counted in the shed</source>
-        <translation type="unfinished"></translation>
+        <translation>im Schuppen gezählt</translation>
     </message>
     <message>
         <source>honey that dripped out</source>
-        <translation type="unfinished"></translation>
+        <translation>ausgetropfter Honig</translation>
     </message>
     <message>
         <source>came back from pouring</source>
-        <translation type="unfinished"></translation>
+        <translation>zurück vom Gießen</translation>
     </message>
     <message>
         <source>slumgum and foot</source>
-        <translation type="unfinished"></translation>
+        <translation>Trester und Bodensatz</translation>
     </message>
 </context>
 <context>
@@ -35287,11 +35320,11 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>%1: any left?</source>
-        <translation>%1: noch welche?</translation>
+        <translation>%1: welche belassen?</translation>
     </message>
     <message>
         <source>%1 cells: left?</source>
-        <translation>%1 Zellen: noch da?</translation>
+        <translation>%1 Zellen: belassen?</translation>
     </message>
     <message>
         <source>light: feed</source>
@@ -35323,11 +35356,11 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>1 queen cell left</source>
-        <translation>1 Weiselzelle gelassen</translation>
+        <translation>1 Weiselzelle belassen</translation>
     </message>
     <message>
         <source>%1 queen cells left</source>
-        <translation>%1 Weiselzellen gelassen</translation>
+        <translation>%1 Weiselzellen belassen</translation>
     </message>
     <message>
         <source>1 super on today</source>
@@ -35386,7 +35419,7 @@ für die nächste Saison</translation>
     <name>yard_sheet</name>
     <message>
         <source>Test frame from %1, act by %2.</source>
-        <translation>Probewabe ab %1, handeln bis %2.</translation>
+        <translation>Weiselprobe ab %1, handeln bis %2.</translation>
     </message>
     <message>
         <source>queen lost %1</source>
@@ -35398,7 +35431,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>cell left %1</source>
-        <translation>Zelle gelassen %1</translation>
+        <translation>Zelle belassen %1</translation>
     </message>
     <message>
         <source>eggs? act by %1</source>
@@ -35442,7 +35475,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>wash jar, for 300 bees</source>
-        <translation>Becher zum Auswaschen, für 300 Bienen</translation>
+        <translation>Auswaschbecher, für 300 Bienen</translation>
     </message>
     <message>
         <source>supers</source>
@@ -35458,7 +35491,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>nothing: leave shut</source>
-        <translation>nichts: zu lassen</translation>
+        <translation>nichts: nicht öffnen</translation>
     </message>
     <message>
         <source>%1 to %2</source>
@@ -35518,11 +35551,11 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>%1: were any left?</source>
-        <translation>%1: waren noch welche da?</translation>
+        <translation>%1: wurden welche belassen?</translation>
     </message>
     <message>
         <source>%1; test frame from %2, act by %3</source>
-        <translation>%1; Probewabe ab %2, handeln bis %3</translation>
+        <translation>%1; Weiselprobe ab %2, handeln bis %3</translation>
     </message>
     <message>
         <source>no eggs seen yet; act was due %1</source>
@@ -35546,7 +35579,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>; supers on: the label decides</source>
-        <translation>; Honigräume auf: das Etikett entscheidet</translation>
+        <translation>; Honigräume aufgesetzt: das Etikett entscheidet</translation>
     </message>
     <message>
         <source>light: feed</source>
@@ -35630,7 +35663,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>days ago</source>
-        <translation>vor Tagen</translation>
+        <translation>Tage her</translation>
     </message>
     <message>
         <source>brood, frames</source>
@@ -35691,7 +35724,7 @@ Vorjahr, diese Woche</translation>
     </message>
     <message>
         <source>a %1 without a mark</source>
-        <translation>eine %1 ohne Kennzeichen</translation>
+        <translation>%1 ohne Kennzeichen</translation>
     </message>
     <message>
         <source>%1 with %2</source>
@@ -35871,7 +35904,7 @@ Vorjahr, diese Woche</translation>
     </message>
     <message>
         <source>with supers on</source>
-        <translation>mit Honigräumen auf</translation>
+        <translation>mit aufgesetzten Honigräumen</translation>
     </message>
     <message>
         <source>no supers on</source>
@@ -36111,15 +36144,15 @@ Vorjahr, diese Woche</translation>
     </message>
     <message>
         <source>%1 put on: %2 %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 aufgesetzt: %2 %3.</translation>
     </message>
     <message>
         <source>%1 taken off.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 abgenommen.</translation>
     </message>
     <message>
         <source>comb</source>
-        <translation type="unfinished">Wabe</translation>
+        <translation>Wabe</translation>
     </message>
 </context>
 </TS>

@@ -18,7 +18,7 @@ namespace combwright::layout {
 namespace {
 
 /// Sentences nobody has put into German yet; the number only ever shrinks.
-constexpr std::size_t leftInEnglish = 7902;
+constexpr std::size_t leftInEnglish = 0;
 
 struct ListedWord {
     QString context;

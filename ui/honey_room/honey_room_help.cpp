@@ -51,6 +51,10 @@ QString HoneyRoomPlace::helpOfExtracting() const {
           {QStringLiteral("Ctrl+↵"), tr("one form with all weights of the day, which closes it. "
                                         "What nobody weighed may stay empty; one box can be found "
                                         "by difference, with nothing weighed all is by eye")}}});
+    // Typed words, in the language one types.
+    const QString spun = QCoreApplication::translate("combwright::RoomEntry", "spun");
+    const QString open =
+        QCoreApplication::translate("room_line", "open") + QStringLiteral(" 27-3 Creek");
     groups.push_back(
         {tr("By letters"),
          {{QStringLiteral("M07 21.4"), tr("or M07 wet 5.2 · M07 21.4 17.2 % · M07 water 17.2 · "
@@ -58,10 +62,8 @@ QString HoneyRoomPlace::helpOfExtracting() const {
           {QStringLiteral("tag lost 19.5"), tr("then tag lost frames 9, tag lost hive H2")},
           {QStringLiteral("B3 13.0 17.2"), tr("or B3 half · B3 60 % · B3 lid")},
           {QStringLiteral("cappings 11"), tr("or scrapings 0.4")},
-          {QCoreApplication::translate("combwright::RoomEntry", "spun"),
-           tr("or walked, stopped; Ctrl+Space: it ran smooth")},
-          {QCoreApplication::translate("room_line", "open") + QStringLiteral(" 27-3 Creek"),
-           tr("a run is honey handled together: one lot")}}});
+          {spun, tr("or walked, stopped; Ctrl+Space: it ran smooth")},
+          {open, tr("a run is honey handled together: one lot")}}});
     groups.push_back(
         {tr("Going about"),
          {{tr("Page Up, Page Down"), tr("scroll the room, from the line")},

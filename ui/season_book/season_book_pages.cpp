@@ -161,6 +161,11 @@ void SeasonBookPlace::openBeside() {
     m_besideWindow->raise();
     m_besideWindow->activateWindow();
     m_besideWindow->book().setFocus();
+    // A desktop activates it only after this key was dealt with, and gives back what had the
+    // keyboard.
+    QMetaObject::invokeMethod(
+        &m_besideWindow->book(), [book = &m_besideWindow->book()] { book->setFocus(); },
+        Qt::QueuedConnection);
 }
 
 }  // namespace combwright

@@ -31,9 +31,10 @@ void expectWhole(const Read& file, Day today) {
                     EXPECT_EQ(yearOf(each.on), year);
                     for (const RunBalance& run : season.runs)
                         if (run.run.id == each.run && run.buckets == each.mass &&
-                            by != HarvestBy::Hive)
+                            by != HarvestBy::Hive) {
                             EXPECT_EQ(each.how, run.bucketsHow)
                                 << "a whole run is known as its buckets are";
+                        }
                     came += each.mass;
                 }
                 EXPECT_EQ(came, part.total) << year << ' ' << key(by) << ' ' << part.name;
