@@ -80,6 +80,8 @@ int runAdopt(Context& context) {
 
 int runDrop(Context& context) {
     const QString path = context.arguments.positional.front();
+    // A file that cannot be read is told as such, not as one that is no what-if.
+    (void)seasonToRead(context);
     const auto dropped = dropWhatIf(path.toStdString());
     if (!dropped) return refuse(context, dropped.error());
     if (context.json())

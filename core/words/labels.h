@@ -16,5 +16,7 @@ struct Label {
 std::span<const Label> actionLabels();
 /// Records, fields, choices and the marks of the sheet. core/words/field_labels.cpp
 std::span<const Label> fieldLabels();
+/// Those of the second half of the alphabet. core/words/field_labels_n_to_z.cpp
+std::span<const Label> fieldLabelsFromN();
 
 }  // namespace combwright

@@ -17,6 +17,7 @@ const char* labelOf(std::string_view key) {
         std::map<std::string_view, const char*> map;
         for (const Label& label : actionLabels()) map.emplace(label.key, label.label);
         for (const Label& label : fieldLabels()) map.emplace(label.key, label.label);
+        for (const Label& label : fieldLabelsFromN()) map.emplace(label.key, label.label);
         return map;
     }();
     const auto found = byKey.find(key);

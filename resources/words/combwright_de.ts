@@ -2,13 +2,6 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de" sourcelanguage="en">
 <context>
-    <name>QCoreApplication</name>
-    <message>
-        <source>or walked, stopped; Ctrl+Space: it ran smooth</source>
-        <translation type="unfinished">oder walked, stopped; Strg+Leertaste: sie lief ruhig</translation>
-    </message>
-</context>
-<context>
     <name>account</name>
     <message numerus="yes">
         <source>not weighed</source>
@@ -7530,6 +7523,10 @@ für Ladung %2</translation>
         <source>Pages of the honey room</source>
         <translation>Seiten des Schleuderraums</translation>
     </message>
+    <message>
+        <source>or walked, stopped; Ctrl+Space: it ran smooth</source>
+        <translation>oder walked, stopped; Strg+Leertaste: sie lief ruhig</translation>
+    </message>
 </context>
 <context>
     <name>combwright::ImportDialog</name>
@@ -9637,7 +9634,7 @@ Am Tag selbst: Enter fragt nach der Klammer der gewählten Zarge und schlägt di
     <message numerus="yes">
         <source>%n colonies</source>
         <translation>
-            <numerusform>1 Volk</numerusform>
+            <numerusform>%n Volk</numerusform>
             <numerusform>%n Völker</numerusform>
         </translation>
     </message>

@@ -55,6 +55,13 @@ class FileCommands : public test::CliTest {
             QStringList more;
             if (name == "backup") more << file("copy.combwright");
             if (name == "export") more << file("tables");
+            if (name == "import") more << QStringLiteral("hives") << file("hives.csv");
+            if (name == "as-it-stood")
+                more << QStringLiteral("2027-06-01") << file("then.combwright");
+            if (name == "what-if") more << file("if.combwright");
+            if (name == "adopt" || name == "merge" || name == "differences")
+                more << file("if.combwright");
+            if (name == "find") more << QStringLiteral("H1");
             if (name == "story") more << QStringLiteral("H1");
             if (name == "follow") more << QStringLiteral("box") << QStringLiteral("M1");
             const CliAnswer text = on(command.name, more);

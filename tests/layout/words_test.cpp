@@ -46,9 +46,13 @@ std::vector<ListedWord> wordsListed(const QString& path) {
             list.back().comment = xml.readElementText();
         } else if (xml.name() == QLatin1String("translation")) {
             list.back().finished = !xml.attributes().hasAttribute(QLatin1String("type"));
-            list.back().translations << xml.readElementText(QXmlStreamReader::SkipChildElements);
-        } else if (xml.name() == QLatin1String("numerusform")) {
-            list.back().translations << xml.readElementText();
+            // Of a numbered sentence only blanks stand around its plurals.
+            QString plain;
+            while (!xml.atEnd() && xml.readNext() != QXmlStreamReader::EndElement) {
+                if (xml.isCharacters()) plain += xml.text();
+                if (xml.isStartElement()) list.back().translations << xml.readElementText();
+            }
+            if (list.back().translations.isEmpty()) list.back().translations << plain;
         }
     }
     EXPECT_FALSE(xml.hasError()) << path.toStdString();

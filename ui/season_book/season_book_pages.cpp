@@ -168,4 +168,36 @@ void SeasonBookPlace::openBeside() {
         Qt::QueuedConnection);
 }
 
+QString SeasonBookPlace::help() const {
+    return tr(
+        "The year in one sentence, the honey as it came in, what rates were reckoned with and what "
+        "own runs gave, and who gave what. The year and the one beside it are chosen under the "
+        "title. A letter behind each figure says how it is known; a share found by difference or "
+        "by eye is hatched, honey whose hive nobody knows is dashed and keeps a line of its own, "
+        "what is only noted from paper is an open bar. Where a run was changed after it was closed "
+        "the summary says revised.\n\nTab goes from block to block. In a chart Left and Right go "
+        "along a line, Up and Down to another, Home and End to its ends; T turns it into a table. "
+        "The "
+        "box over the timeline draws it by run, lot, yard or hive, added up or each; Y lays one "
+        "more "
+        "year beside it. The box below chooses mites, weights, brood or stores; there Enter opens "
+        "the "
+        "hive's story. Enter on a run or a row opens the records it is made of, Esc closes them. "
+        "B, or "
+        "the box over the table, tells the honey by hive, by colony on whatever stand it was, by "
+        "the "
+        "queen who headed it, or by yard. Ctrl+Page Down and Ctrl+Page Up go on to the colonies of "
+        "the "
+        "year with what the winters took, to wax, candles, what went out of the door and "
+        "equipment, "
+        "and to the years below each other; Alt and the letter underlined in a word opens its "
+        "page. W "
+        "opens the year beside in a window of its own, to compare; it follows what is written and "
+        "Esc "
+        "closes it.\n\nP prints the block one is at, E exports it as picture or "
+        "table; Ctrl+P prints the harvest summary. 1 to 9 take what own runs say for the next "
+        "season: nothing changes until then, and Ctrl+Z takes it back. Ctrl+E explains a figure. "
+        "Honey is not for infants under 12 months.");
+}
+
 }  // namespace combwright

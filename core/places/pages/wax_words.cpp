@@ -7,7 +7,6 @@
 #include <map>
 #include <utility>
 
-#include "core/trade/wax/wick.h"
 #include "core/words/clock_words.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"

@@ -40,7 +40,7 @@ class RandomActions : public RandomWax {
             case 15:
             case 27:
             case 28:
-                if (pick(4) == 0)
+                if (pick(6) == 0)
                     return R"({"do":"strike-visit","on":")" + visited + R"(","yard":"Y)" +
                            number(6) + "\"}";
                 return R"({"do":"strike-line","on":")" + visited + R"(","hive":"H)" + number(30) +

@@ -27,6 +27,9 @@ std::string_view outOfOrder(const std::vector<std::string_view>& keys) {
 TEST(Labels, StandInAlphabeticalOrderAndOnce) {
     EXPECT_EQ(outOfOrder(keysOf(actionLabels())), "");
     EXPECT_EQ(outOfOrder(keysOf(fieldLabels())), "");
+    EXPECT_EQ(outOfOrder(keysOf(fieldLabelsFromN())), "");
+    EXPECT_LT(std::string_view(fieldLabels().back().key),
+              std::string_view(fieldLabelsFromN().front().key));
     EXPECT_EQ(outOfOrder({"bucket", "box"}), "box");
     EXPECT_EQ(outOfOrder({"box", "box"}), "box");
 }
