@@ -209,7 +209,7 @@ void FrameBrush::comb(const QRectF& sheet, const SideView& side, std::uint64_t s
     }
     honey(sheet, lower, side, seed + 1);
     if (frame.wet) leftWet(sheet, seed);
-    painter.setPen(edge());
+    painter.setPen(old ? plainPen(look.outline(), edgeWidth) : edge());
     painter.setBrush(Qt::NoBrush);
     painter.drawPath(outline);
     if (sheet.width() < look.px(marksFrom) * 0.88) return;

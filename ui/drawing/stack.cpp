@@ -93,7 +93,7 @@ void paintFloor(QPainter& painter, const QRectF& floor, bool isBoard, const Look
                          QPointF(floor.right() + look.px(6.0), floor.top()));
         return;
     }
-    painter.setPen(plainPen(look.paint(Paint::Edge), look.px(0.8)));
+    painter.setPen(plainPen(look.outline(), look.px(0.8)));
     painter.setBrush(look.paint(Paint::Floor));
     painter.drawRect(floor);
     const double width = floor.width() * 0.34;

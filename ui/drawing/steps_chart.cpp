@@ -199,9 +199,7 @@ void paintSteps(QPainter& painter, const QRectF& box, const StepsView& view, con
     std::vector<ChartLine> lines;
     for (std::size_t i = 1; i < view.lines.size(); ++i)
         lines.push_back({outlineOf(drawnLine(plan, view.lines[i])), besidePen(i, look)});
-    lines.push_back(
-        {outlineOf(outline),
-         QPen(look.paper ? look.tone(Tone::Ink) : look.paint(Paint::Honey), look.px(2))});
+    lines.push_back({outlineOf(outline), QPen(look.paint(Paint::HoneyLine), look.px(2))});
     paintChartLines(painter, plan.plot, lines);
     paintYearMonths(painter, plan, look);
     paintChartHead(painter, box, view.said, view.axis, look);

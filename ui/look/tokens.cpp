@@ -20,7 +20,7 @@ struct ToneRow {
 constexpr ToneRow toneTable[] = {
     {Tone::Ground, 0xFAF8F3, 0x1D2023, 0xFFFFFF},    {Tone::Surface, 0xFFFFFF, 0x272B2F, 0xFFFFFF},
     {Tone::Ink, 0x22262A, 0xECE9E2, 0x111111},       {Tone::Muted, 0x5A6068, 0xAEB4BB, 0x4A4A4A},
-    {Tone::Line, 0x8C877B, 0x7E8489, 0x777777},      {Tone::Hairline, 0xDAD6CB, 0x3D4246, 0xBBBBBB},
+    {Tone::Line, 0x8C877B, 0x82888D, 0x777777},      {Tone::Hairline, 0xDAD6CB, 0x3D4246, 0xBBBBBB},
     {Tone::Accent, 0x0B5C8A, 0x7CC4F0, 0x111111},    {Tone::OnAccent, 0xFFFFFF, 0x1D2023, 0xFFFFFF},
     {Tone::Selection, 0xE6EFF4, 0x2E3D48, 0xEEEEEE}, {Tone::Warn, 0xA04400, 0xF2A65A, 0x111111},
     {Tone::Bad, 0x9E1B32, 0xF28B9B, 0x111111},       {Tone::Good, 0x00694B, 0x5FD0A5, 0x111111},
@@ -36,7 +36,7 @@ constexpr PaintRow paintTable[] = {
     {Paint::Capping, 0xF3D9A4, 0xE6E6E6},       {Paint::CappingHatch, 0x9C7A45, 0x8A8A8A},
     {Paint::Comb, 0xEFE4CC, 0xF6F6F6},          {Paint::CombDot, 0xC3AE86, 0xC4C4C4},
     {Paint::Foundation, 0xF8F0DC, 0xFCFCFC},    {Paint::FoundationMark, 0xD9CBA8, 0xCCCCCC},
-    {Paint::Brood, 0x8A5A2B, 0x6A6A6A},         {Paint::BroodDot, 0xB98A50, 0x8E8E8E},
+    {Paint::Brood, 0x9F6932, 0x6A6A6A},         {Paint::BroodDot, 0xB98A50, 0x8E8E8E},
     {Paint::OldComb, 0x6E4A28, 0x4C4C4C},       {Paint::OldCombDot, 0x3F2914, 0x2C2C2C},
     {Paint::Wood, 0xC9A77A, 0xC6C6C6},          {Paint::WoodGrain, 0xB08D5F, 0xABABAB},
     {Paint::HandHold, 0x9A774A, 0x8C8C8C},      {Paint::Floor, 0x6B4A2B, 0x4C4C4C},
@@ -50,6 +50,7 @@ constexpr PaintRow paintTable[] = {
     {Paint::ChalkShadow, 0x4A3820, 0x333333},   {Paint::QueenWhite, 0xFFFFFF, 0xFFFFFF},
     {Paint::QueenYellow, 0xF0BE12, 0xDCDCDC},   {Paint::QueenRed, 0xD0402F, 0x6E6E6E},
     {Paint::QueenGreen, 0x2F9A4C, 0x8C8C8C},    {Paint::QueenBlue, 0x3F7FDB, 0x505050},
+    {Paint::HoneyLine, 0xC27E03, 0x111111},
 };
 
 double basePixels(const QFont& font) {
@@ -94,6 +95,8 @@ QColor Look::paint(Paint which) const {
     }
     return {};
 }
+
+QColor Look::outline() const { return dark && !paper ? tone(Tone::Line) : paint(Paint::Edge); }
 
 QFont Look::font(TextSize size, bool bold, bool italic) const {
     QFont font(base);

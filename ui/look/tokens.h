@@ -62,6 +62,7 @@ enum class Paint {
     QueenRed,
     QueenGreen,
     QueenBlue,
+    HoneyLine,  ///< honey as a thin line on the window, where its fill would be too pale
 };
 
 /// Sizes of type as ratios of the desktop's own.
@@ -87,6 +88,9 @@ struct Look {
 
     QColor tone(Tone which) const;
     QColor paint(Paint which) const;
+    /// Around a dark shape that stands on the window itself, where in the dark theme Paint::Edge
+    /// would not be seen.
+    QColor outline() const;
 
     /// The base family at that size. Sized in pixels, so that a drawing measures the same on a
     /// screen, in a picture and on a print whose painter is scaled to 96 units an inch.

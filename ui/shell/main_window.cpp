@@ -36,6 +36,7 @@
 #include "ui/shell/language_choice.h"
 #include "ui/shell/notice_bar.h"
 #include "ui/shell/program_icon.h"
+#include "ui/shell/reader_roles.h"
 #include "ui/shell/season_binder.h"
 #include "ui/shell/start_page.h"
 #include "ui/shell/time_ways.h"
@@ -54,6 +55,7 @@ constexpr int countedAfterMs = 1000;
 
 MainWindow::MainWindow(Session& session, QWidget* parent)
     : QMainWindow(parent), m_session(session) {
+    giveReadersRoles();
     m_files = new FileWays(session, *this);
     m_time = new TimeWays(session, *this);
     setWindowIcon(programIcon());

@@ -222,6 +222,7 @@ void StoreroomPlace::readAnew() {
     m_contacts->setVisible(!suspectedHives(file, today).empty());
     m_next = nextSeason(file, today, plannedYear(file, today));
     m_needs->show(m_next);
+    m_needsScroll->setAccessibleDescription(m_needs->accessibleDescription());
     m_lane->show(freezerLane(file, today));
     const EveningSum evening = eveningSum(file, today);
     m_bench->showEvening(eveningText(evening), eveningGone(evening));

@@ -5,7 +5,6 @@
 #include <QApplication>
 #include <QLineEdit>
 #include <QPushButton>
-#include <cmath>
 #include <vector>
 
 #include "ui/look/style.h"
@@ -14,82 +13,12 @@ namespace combwright {
 
 namespace {
 
-/// Relative luminance and contrast as WCAG 2.1 defines them (w3.org/TR/WCAG21, "relative luminance"
-/// and "contrast ratio").
-double channelLight(double value) {
-    return value <= 0.03928 ? value / 12.92 : std::pow((value + 0.055) / 1.055, 2.4);
-}
-
-double luminance(const QColor& color) {
-    return 0.2126 * channelLight(color.redF()) + 0.7152 * channelLight(color.greenF()) +
-           0.0722 * channelLight(color.blueF());
-}
-
-double contrast(const QColor& a, const QColor& b) {
-    const double one = luminance(a) + 0.05, other = luminance(b) + 0.05;
-    return one > other ? one / other : other / one;
-}
-
 std::vector<Look> everyLook() {
     const QFont font(QStringLiteral("DejaVu Sans"), 10);
     return {lookFor(font, false), lookFor(font, true), paperLook(font)};
 }
 
 }  // namespace
-
-TEST(TokensTest, ContrastIsReckonedAsWcagDoes) {
-    EXPECT_NEAR(contrast(Qt::black, Qt::white), 21.0, 1e-9);          // WCAG: the largest there is
-    EXPECT_NEAR(contrast(QColor(0x767676), Qt::white), 4.54, 0.005);  // the usual boundary grey
-}
-
-TEST(TokensTest, TextIsReadOnEveryGround) {
-    for (const auto& look : everyLook()) {
-        for (const Tone text :
-             {Tone::Ink, Tone::Muted, Tone::Accent, Tone::Warn, Tone::Bad, Tone::Good}) {
-            for (const Tone ground : {Tone::Ground, Tone::Surface, Tone::Selection}) {
-                EXPECT_GE(contrast(look.tone(text), look.tone(ground)), 4.5)
-                    << "dark " << look.dark << " paper " << look.paper << " text "
-                    << static_cast<int>(text) << " on " << static_cast<int>(ground);
-            }
-        }
-        EXPECT_GE(contrast(look.tone(Tone::OnAccent), look.tone(Tone::Accent)), 4.5);
-    }
-}
-
-TEST(TokensTest, LinesThatCarryMeaningAreSeen) {
-    for (const auto& look : everyLook()) {
-        for (const Tone line : {Tone::Line, Tone::Accent}) {
-            for (const Tone ground : {Tone::Ground, Tone::Surface}) {
-                EXPECT_GE(contrast(look.tone(line), look.tone(ground)), 3.0)
-                    << "dark " << look.dark << " paper " << look.paper;
-            }
-        }
-    }
-}
-
-TEST(TokensTest, LetteringIsReadOnEveryFill) {
-    for (const auto& look : everyLook()) {
-        for (const Paint fill :
-             {Paint::Honey, Paint::Capping, Paint::Comb, Paint::Foundation, Paint::Wood, Paint::Peg,
-              Paint::WaxLight, Paint::WaxMid, Paint::WaxDark}) {
-            EXPECT_GE(contrast(look.paint(Paint::Lettering), look.paint(fill)), 4.5)
-                << "fill " << static_cast<int>(fill) << " paper " << look.paper;
-        }
-        for (const Paint fill : {Paint::Brood, Paint::OldComb}) {
-            EXPECT_GE(contrast(look.paint(Paint::LetteringPale), look.paint(fill)), 4.5);
-        }
-        EXPECT_GE(contrast(look.paint(Paint::Chalk), look.paint(Paint::ChalkShadow)), 3.0);
-        EXPECT_GE(contrast(look.paint(Paint::ChalkShadow), look.paint(Paint::Wood)), 3.0);
-    }
-}
-
-TEST(TokensTest, EdgesPartTheFills) {
-    for (const auto& look : everyLook()) {
-        for (const Paint fill : {Paint::Honey, Paint::Capping, Paint::Comb, Paint::Wood}) {
-            EXPECT_GE(contrast(look.paint(Paint::Edge), look.paint(fill)), 3.0);
-        }
-    }
-}
 
 TEST(TokensTest, PaperHasNoColour) {
     const Look look = paperLook(QFont());
