@@ -5,6 +5,7 @@
 #include <functional>
 
 #include "ui/print/page_painter.h"
+#include "ui/shell/keys_sheet.h"
 #include "ui/shell/season_binder.h"
 
 namespace combwright::desktop {
@@ -66,6 +67,8 @@ int printSheet(MainWindow& window, const QString& name, const QString& to, const
     }
     if (name == QLatin1String("binder"))
         return write([&] { return seasonBinder(session, window.places()); });
+    if (name == QLatin1String("keys"))
+        return write([&] { return keysPage(keysOf(window, window.places())); });
     for (const auto& [id, title, needs] : sheetsNeeding) {
         if (name == QLatin1String("list") && !listed.contains(QLatin1String(id)))
             QTextStream(stdout) << id << "  " << title << " (needs " << needs << ")\n";
@@ -74,7 +77,8 @@ int printSheet(MainWindow& window, const QString& name, const QString& to, const
         return 2;
     }
     if (name == QLatin1String("list")) {
-        QTextStream(stdout) << "binder  Season binder: the sheets of the year in one file\n";
+        QTextStream(stdout) << "binder  Season binder: the sheets of the year in one file\n"
+                            << "keys  Every key of the window and its places\n";
         return 0;
     }
     err << "There is no sheet " << name << "; --print list lists them.\n";

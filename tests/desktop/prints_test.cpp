@@ -5,6 +5,7 @@
 
 #include <QApplication>
 #include <QFile>
+#include <QProcess>
 
 #include "tests/support/support.h"
 #include "ui/look/style.h"
@@ -27,10 +28,10 @@ class Prints : public test::SeasonTest {
         ASSERT_TRUE(session.open(QString::fromStdString(path())));
     }
     QString pdf() const { return QString::fromStdString(path("out.pdf")); }
-    int print() {
+    int print(const char* sheet = "yard-sheet") {
         MainWindow window(session);
-        return desktop::printSheet(window, QStringLiteral("yard-sheet"), pdf(),
-                                   QPageSize(QPageSize::A4), 1.0, session);
+        return desktop::printSheet(window, QLatin1String(sheet), pdf(), QPageSize(QPageSize::A4),
+                                   1.0, session);
     }
 
     Session session{clock};
@@ -39,6 +40,17 @@ class Prints : public test::SeasonTest {
 TEST_F(Prints, ASheet) {
     EXPECT_EQ(print(), 0);
     EXPECT_TRUE(QFile::exists(pdf()));
+}
+
+TEST_F(Prints, TheKeysThereAre) {
+    EXPECT_EQ(print("keys"), 0);
+    QProcess reading;
+    reading.start(QStringLiteral("pdftotext"),
+                  {QStringLiteral("-layout"), pdf(), QStringLiteral("-")});
+    ASSERT_TRUE(reading.waitForFinished(60'000));
+    const std::string words = reading.readAllStandardOutput().simplified().toStdString();
+    for (const char* each : {"Ctrl+K Find anything", "Ctrl+7 Season book", "F1 About this place"})
+        EXPECT_NE(words.find(each), std::string::npos) << each << " in " << words;
 }
 
 TEST_F(Prints, NothingOfAFileThatCannotBeRead) {

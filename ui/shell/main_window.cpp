@@ -5,21 +5,14 @@
 #include <QApplication>
 #include <QCheckBox>
 #include <QCloseEvent>
-#include <QDialog>
-#include <QDialogButtonBox>
 #include <QDragEnterEvent>
 #include <QDropEvent>
 #include <QFileInfo>
 #include <QHBoxLayout>
 #include <QKeyEvent>
-#include <QLabel>
 #include <QLineEdit>
 #include <QMenu>
 #include <QMessageBox>
-#include <QScreen>
-#include <QScrollArea>
-#include <QScrollBar>
-#include <QTextDocumentFragment>
 #include <QVBoxLayout>
 #include <algorithm>
 #include <cmath>
@@ -33,6 +26,7 @@
 #include "ui/shell/explain_dialog.h"
 #include "ui/shell/finder.h"
 #include "ui/shell/heat_line.h"
+#include "ui/shell/help_window.h"
 #include "ui/shell/language_choice.h"
 #include "ui/shell/notice_bar.h"
 #include "ui/shell/program_icon.h"
@@ -149,7 +143,8 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
         }
         m_rail->update();
     });
-    addKey(tr("About this place"), QKeySequence(Qt::Key_F1), [this] { help(); });
+    addKey(tr("About this place"), QKeySequence(Qt::Key_F1),
+           [this] { showHelp(*this, m_session); });
     addKey(tr("History and copies"), QKeySequence(Qt::CTRL | Qt::Key_H), [this] {
         keepTyped();
         m_time->showHistory();
@@ -401,41 +396,6 @@ void MainWindow::changeTextSize(int steps) {
         showHead();
     }
     m_session.tell(tr("Text at %1 %.").arg(std::lround(sizes[at] * 100)));
-}
-
-void MainWindow::help() {
-    const Place* place = current();
-    QDialog dialog(this);
-    dialog.setObjectName(QStringLiteral("help"));
-    dialog.setWindowTitle(place ? place->railWord() : tr("Your seasons"));
-    auto* column = new QVBoxLayout(&dialog);
-    auto* text = new QLabel(place ? place->help() : StartPage::help(), &dialog);
-    text->setObjectName(QStringLiteral("help_text"));
-    text->setWordWrap(true);
-    text->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    text->setAlignment(Qt::AlignTop | Qt::AlignLeft);
-    // Large type does not fit a small screen: it scrolls by the arrows, Page Up and Page Down.
-    auto* scroll = new QScrollArea(&dialog);
-    scroll->setObjectName(QStringLiteral("help_scroll"));
-    scroll->setAccessibleName(dialog.windowTitle());
-    scroll->setAccessibleDescription(QTextDocumentFragment::fromHtml(text->text()).toPlainText());
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setWidgetResizable(true);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll->setFocusPolicy(Qt::StrongFocus);
-    scroll->setWidget(text);
-    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, &dialog);
-    column->addWidget(scroll, 1);
-    column->addWidget(buttons);
-    connect(buttons, &QDialogButtonBox::rejected, &dialog, &QDialog::reject);
-    const QSize room = screen()->availableSize() * 9 / 10;
-    const int wide = std::min(m_session.look().space(540), room.width());
-    const int bar = scroll->verticalScrollBar()->sizeHint().width();
-    const int high = text->heightForWidth(wide - bar - m_session.look().space(24)) +
-                     buttons->sizeHint().height() + m_session.look().space(40);
-    dialog.resize(wide, std::min(high, room.height()));
-    scroll->setFocus();
-    dialog.exec();
 }
 
 bool MainWindow::eventFilter(QObject* watched, QEvent* event) {

@@ -74,7 +74,6 @@ class MainWindow : public QMainWindow {
     void explain();
     /// One step larger or smaller; 0 is the size the desktop has.
     void changeTextSize(int steps);
-    void help();
 
     Session& m_session;
     FileWays* m_files;
