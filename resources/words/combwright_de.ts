@@ -6423,6 +6423,49 @@ in der Kiste</translation>
     </message>
 </context>
 <context>
+    <name>combwright::HelpWindow</name>
+    <message>
+        <source>Your seasons</source>
+        <translation>Die Saisons</translation>
+    </message>
+    <message>
+        <source>Keys here</source>
+        <translation>Tasten hier</translation>
+    </message>
+    <message>
+        <source>Keys</source>
+        <translation>Tasten</translation>
+    </message>
+    <message>
+        <source>What's new</source>
+        <translation>Neu</translation>
+    </message>
+    <message>
+        <source>Pages of the help</source>
+        <translation>Seiten der Hilfe</translation>
+    </message>
+    <message>
+        <source>Find in this page</source>
+        <translation>Auf dieser Seite finden</translation>
+    </message>
+    <message>
+        <source>Find in this page: Ctrl+F, then Enter for the next</source>
+        <translation>Auf dieser Seite finden: Strg+F, dann Enter zum nächsten</translation>
+    </message>
+    <message>
+        <source>&amp;Print the keys</source>
+        <translation>Tasten &amp;drucken</translation>
+    </message>
+    <message>
+        <source>Nothing of that in the whole help.</source>
+        <translation>Davon steht in der ganzen Hilfe nichts.</translation>
+    </message>
+    <message>
+        <source>Not on this page. It stands in: %1</source>
+        <translation>Nicht auf dieser Seite. Es steht in: %1</translation>
+    </message>
+</context>
+<context>
     <name>combwright::HistoryDialog</name>
     <message>
         <source>History and copies</source>
@@ -22161,6 +22204,29 @@ ob sie reichen</translation>
     </message>
 </context>
 <context>
+    <name>keys</name>
+    <message>
+        <source>In every place</source>
+        <translation>An jedem Ort</translation>
+    </message>
+    <message>
+        <source>Keys</source>
+        <translation>Tasten</translation>
+    </message>
+    <message>
+        <source>key</source>
+        <translation>Taste</translation>
+    </message>
+    <message>
+        <source>what it does</source>
+        <translation>was sie tut</translation>
+    </message>
+    <message>
+        <source>The keys of a place follow what one is at there; F1 tells more of each, and Ctrl+E says how a figure came about.</source>
+        <translation>Die Tasten eines Ortes richten sich nach dem, woran man dort ist; F1 sagt mehr zu jeder, und Strg+E, wie eine Zahl zustande kam.</translation>
+    </message>
+</context>
+<context>
     <name>kind_forms</name>
     <message>
         <source>Give the kind a name, so that it can be chosen later.</source>
@@ -26209,6 +26275,17 @@ für die nächste Saison</translation>
     <message>
         <source>This is the season as it stood on a day that has passed, to be read beside today's.</source>
         <translation>Das ist die Saison, wie sie an einem vergangenen Tag war, zum Lesen neben der heutigen.</translation>
+    </message>
+</context>
+<context>
+    <name>releases</name>
+    <message>
+        <source>The list of releases cannot be read.</source>
+        <translation>Die Liste der Ausgaben ist nicht lesbar.</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 vom %2</translation>
     </message>
 </context>
 <context>
