@@ -55,7 +55,10 @@ class FileCommands : public test::CliTest {
             QStringList more;
             if (name == "backup") more << file("copy.combwright");
             if (name == "export") more << file("tables");
-            if (name == "import") more << QStringLiteral("hives") << file("hives.csv");
+            if (name == "import") {
+                write(file("hives.csv"), "Mark,Yard\nH7,Hill\n");
+                more << QStringLiteral("hives") << file("hives.csv");
+            }
             if (name == "as-it-stood")
                 more << QStringLiteral("2027-06-01") << file("then.combwright");
             if (name == "what-if") more << file("if.combwright");
