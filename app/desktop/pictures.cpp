@@ -3,6 +3,7 @@
 #include <QDir>
 #include <QLineEdit>
 #include <QPainter>
+#include <QRegularExpression>
 #include <QTextStream>
 
 #include "ui/honey_room/honey_room_place.h"
@@ -39,7 +40,11 @@ bool grabFinding(MainWindow& window, const QString& typed, const QString& path) 
 }
 
 QString fileName(const Place& place) {
-    return place.railWord().toLower().replace(QLatin1Char(' '), QLatin1Char('-'));
+    // The same in every language: scripts look for it. "combwright::HoneyRoomPlace" is honey-room.
+    QString name = QString::fromLatin1(place.metaObject()->className());
+    name = name.mid(name.lastIndexOf(QLatin1Char(':')) + 1).chopped(5);
+    static const QRegularExpression within(QStringLiteral("(?<=[a-z])(?=[A-Z])"));
+    return name.replace(within, QStringLiteral("-")).toLower();
 }
 
 }  // namespace
