@@ -65,10 +65,20 @@ MergeDialog::MergeDialog(const Look& look, std::function<MergePlan(const MergeAn
     resize(std::min(look.space(1000), room.width() - look.space(32)),
            std::min(look.space(560), room.height() - look.space(32)));
     planAnew();
-    if (m_table->rowCount() > 0)
-        m_table->cellWidget(0, choiceColumn)->setFocus();
-    else
-        m_take->setFocus();
+}
+
+void MergeDialog::showEvent(QShowEvent* event) {
+    QDialog::showEvent(event);
+    // A desktop makes it active only after this, and gives back what had the keyboard.
+    QMetaObject::invokeMethod(
+        this,
+        [this] {
+            if (m_table->rowCount() > 0)
+                m_table->cellWidget(0, choiceColumn)->setFocus();
+            else
+                m_take->setFocus();
+        },
+        Qt::QueuedConnection);
 }
 
 void MergeDialog::planAnew() {

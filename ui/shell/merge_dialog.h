@@ -26,6 +26,10 @@ class MergeDialog : public QDialog {
     const MergePlan& plan() const { return m_plan; }
     QTableWidget& questions() { return *m_table; }
 
+  protected:
+    /// What is in a table takes the keyboard only once it is shown.
+    void showEvent(QShowEvent* event) override;
+
   private:
     void planAnew();
     void fill();

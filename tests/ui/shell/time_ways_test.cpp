@@ -167,8 +167,12 @@ TEST_F(InTime, AnotherCopyIsTakenInAfterChoosing) {
         ASSERT_EQ(merge.questions().rowCount(), 1);
         EXPECT_EQ(merge.questions().item(0, 1)->text(), QStringLiteral("calm"));
         EXPECT_EQ(merge.questions().item(0, 2)->text(), QStringLiteral("cross"));
+        dialog.activateWindow();
+        (void)QTest::qWaitFor([] { return qobject_cast<QComboBox*>(QApplication::focusWidget()); },
+                              2000);
         auto* choice = qobject_cast<QComboBox*>(QApplication::focusWidget());
-        ASSERT_TRUE(choice) << "the first choice has the keyboard";
+        EXPECT_TRUE(choice) << "the first choice has the keyboard";
+        if (!choice) return dialog.reject();
         QTest::keyClick(choice, Qt::Key_Down);
         QTest::keyClick(choice, Qt::Key_Down);
         QCoreApplication::processEvents();
