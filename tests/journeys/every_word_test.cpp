@@ -187,9 +187,12 @@ class EveryWord : public test::WindowTest, public testing::WithParamInterface<in
     std::set<QString> m_tight;
 };
 
+/// One test each, for the walk through one takes seconds.
+constexpr std::size_t placesThere = 7;
+
 TEST_P(EveryWord, OfAPlaceAndItsFormsGoesThroughTheTranslatorsAndHasRoom) {
     const int i = GetParam();
-    if (i >= static_cast<int>(window->places().size())) GTEST_SKIP() << "there is no such place";
+    ASSERT_EQ(window->places().size(), placesThere) << "another place wants its walk";
     Place& place = *window->places()[static_cast<std::size_t>(i)];
     window->goTo(i);
     place.settle();
@@ -225,7 +228,7 @@ TEST_P(EveryWord, OfAPlaceAndItsFormsGoesThroughTheTranslatorsAndHasRoom) {
     EXPECT_GT(m_pseudo.asked().size(), 100U);
 }
 
-INSTANTIATE_TEST_SUITE_P(Places, EveryWord, testing::Range(0, 9));
+INSTANTIATE_TEST_SUITE_P(Places, EveryWord, testing::Range(0, static_cast<int>(placesThere)));
 
 }  // namespace
 }  // namespace combwright
