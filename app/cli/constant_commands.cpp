@@ -2,8 +2,8 @@
 #include <QJsonObject>
 
 #include "app/cli/groups.h"
-#include "core/places/pages/constants_page.h"
 #include "core/places/pages/page_text.h"
+#include "core/places/pages/season_book/constants_page.h"
 #include "core/storage/queries/names.h"
 #include "core/storage/season.h"
 #include "core/words/words.h"

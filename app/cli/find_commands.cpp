@@ -6,7 +6,7 @@
 #include "app/cli/groups.h"
 #include "app/cli/season_asked.h"
 #include "core/exchange/or_null.h"
-#include "core/places/find.h"
+#include "core/places/find/find.h"
 #include "core/words/words.h"
 
 namespace combwright::cli {

@@ -5,7 +5,7 @@
 #include "app/cli/groups.h"
 #include "app/cli/season_asked.h"
 #include "core/exchange/or_null.h"
-#include "core/places/pages/dead_out_pages.h"
+#include "core/places/pages/health/dead_out_pages.h"
 #include "core/places/pages/page_text.h"
 #include "core/storage/queries/names.h"
 #include "core/storage/season.h"

@@ -6,10 +6,10 @@
 #include "app/cli/groups.h"
 #include "app/cli/season_asked.h"
 #include "core/exchange/or_null.h"
-#include "core/places/comb_trace.h"
-#include "core/places/pages/jar_leaf_page.h"
-#include "core/places/pages/label_pages.h"
+#include "core/places/pages/goods/jar_leaf_page.h"
+#include "core/places/pages/goods/label_pages.h"
 #include "core/places/pages/page_text.h"
+#include "core/places/trace/comb_trace.h"
 #include "core/storage/queries/names.h"
 #include "core/words/words.h"
 

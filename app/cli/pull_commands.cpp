@@ -5,10 +5,10 @@
 #include "app/cli/season_asked.h"
 #include "app/cli/why.h"
 #include "core/exchange/or_null.h"
-#include "core/places/explain_pull.h"
+#include "core/places/explain/explain_pull.h"
 #include "core/places/pages/page_text.h"
-#include "core/places/pages/pull_list_page.h"
-#include "core/places/pages/pull_words.h"
+#include "core/places/pages/pull/pull_list_page.h"
+#include "core/places/pages/pull/pull_words.h"
 #include "core/storage/season.h"
 #include "core/words/words.h"
 

@@ -4,9 +4,9 @@
 #include <QJsonArray>
 #include <QJsonObject>
 
-#include "core/places/gate_minder.h"
-#include "core/places/load_sheet.h"
-#include "core/places/room_day.h"
+#include "core/places/honey_room/gate_minder.h"
+#include "core/places/honey_room/load_sheet.h"
+#include "core/places/honey_room/room_day.h"
 
 namespace combwright::cli {
 

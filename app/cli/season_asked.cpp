@@ -1,6 +1,6 @@
 #include "app/cli/season_asked.h"
 
-#include "core/places/copy_words.h"
+#include "core/places/copies/copy_words.h"
 #include "core/storage/queries/names.h"
 #include "core/words/paper_mark.h"
 

@@ -6,9 +6,9 @@
 #include "app/cli/season_asked.h"
 #include "core/exchange/described_json.h"
 #include "core/exchange/or_null.h"
-#include "core/places/copy_words.h"
+#include "core/places/copies/copy_words.h"
+#include "core/places/pages/copies/time_pages.h"
 #include "core/places/pages/page_text.h"
-#include "core/places/pages/time_pages.h"
 #include "core/storage/as_it_stood.h"
 #include "core/words/words.h"
 

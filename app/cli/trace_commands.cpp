@@ -5,10 +5,10 @@
 #include "app/cli/groups.h"
 #include "app/cli/season_asked.h"
 #include "core/exchange/or_null.h"
-#include "core/places/pages/comb_trace_page.h"
 #include "core/places/pages/page_text.h"
-#include "core/places/pages/trace_page.h"
-#include "core/places/pages/trace_words.h"
+#include "core/places/pages/trace/comb_trace_page.h"
+#include "core/places/pages/trace/trace_page.h"
+#include "core/places/pages/trace/trace_words.h"
 #include "core/storage/queries/names.h"
 #include "core/words/words.h"
 

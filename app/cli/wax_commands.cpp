@@ -6,12 +6,12 @@
 #include "app/cli/why.h"
 #include "core/exchange/or_null.h"
 #include "core/places/due/due_wax.h"
-#include "core/places/explain_wax.h"
-#include "core/places/pages/candle_plan_page.h"
-#include "core/places/pages/due_calendar.h"
+#include "core/places/explain/explain_wax.h"
+#include "core/places/pages/due/due_calendar.h"
 #include "core/places/pages/page_text.h"
-#include "core/places/pages/wax_pages.h"
-#include "core/places/pages/wax_words.h"
+#include "core/places/pages/wax_bench/candle_plan_page.h"
+#include "core/places/pages/wax_bench/wax_pages.h"
+#include "core/places/pages/wax_bench/wax_words.h"
 #include "core/words/words.h"
 
 namespace combwright::cli {

@@ -5,7 +5,7 @@
 #include <vector>
 
 #include "app/cli/command.h"
-#include "core/places/explained.h"
+#include "core/places/explain/explained.h"
 
 namespace combwright::cli {
 

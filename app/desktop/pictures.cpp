@@ -9,8 +9,8 @@
 #include "ui/honey_room/honey_room_place.h"
 #include "ui/look/style.h"
 #include "ui/season_book/season_book_place.h"
-#include "ui/shell/find_box.h"
-#include "ui/shell/finder.h"
+#include "ui/shell/find/find_box.h"
+#include "ui/shell/find/finder.h"
 #include "ui/yard/yard_place.h"
 
 namespace combwright::desktop {

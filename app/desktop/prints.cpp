@@ -5,7 +5,7 @@
 #include <functional>
 
 #include "ui/print/page_painter.h"
-#include "ui/shell/keys_sheet.h"
+#include "ui/shell/help/keys_sheet.h"
 #include "ui/shell/season_binder.h"
 
 namespace combwright::desktop {

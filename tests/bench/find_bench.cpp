@@ -12,7 +12,7 @@
 
 #include "core/model/honey/going_out.h"
 #include "core/model/yard/visit.h"
-#include "core/places/find.h"
+#include "core/places/find/find.h"
 #include "core/storage/season.h"
 #include "tests/bench/benches.h"
 #include "tests/bench/ratio_table.h"

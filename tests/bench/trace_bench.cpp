@@ -9,7 +9,7 @@
 #include <vector>
 
 #include "core/model/honey/going_out.h"
-#include "core/places/trace.h"
+#include "core/places/trace/trace.h"
 #include "core/storage/season.h"
 #include "tests/bench/benches.h"
 #include "tests/bench/ratio_table.h"

@@ -5,7 +5,7 @@
 
 #include <algorithm>
 
-#include "core/places/yard_sheet.h"
+#include "core/places/yard/yard_sheet.h"
 #include "tests/cli/run_cli.h"
 #include "tests/support/mill_lane.h"
 

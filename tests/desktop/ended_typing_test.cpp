@@ -11,7 +11,7 @@
 #include <QTemporaryDir>
 #include <QTest>
 
-#include "core/places/yard_sheet.h"
+#include "core/places/yard/yard_sheet.h"
 #include "core/storage/queries/yards.h"
 #include "tests/support/open_place.h"
 #include "tests/support/support.h"

@@ -8,8 +8,8 @@
 #include <algorithm>
 #include <set>
 
-#include "core/places/frame_ledger.h"
-#include "core/places/needs.h"
+#include "core/places/storeroom/frame_ledger.h"
+#include "core/places/storeroom/needs.h"
 #include "tests/support/in_window.h"
 #include "ui/shell/place_head.h"
 #include "ui/storeroom/storeroom_place.h"

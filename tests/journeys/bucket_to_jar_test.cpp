@@ -15,12 +15,12 @@
 #include <algorithm>
 #include <map>
 
+#include "core/places/goods/sales.h"
+#include "core/places/honey/water_in_use.h"
 #include "core/places/pages/page_text.h"
-#include "core/places/pages/trace_page.h"
-#include "core/places/sales.h"
-#include "core/places/season_yield.h"
-#include "core/places/trace.h"
-#include "core/places/water_in_use.h"
+#include "core/places/pages/trace/trace_page.h"
+#include "core/places/season_book/season_yield.h"
+#include "core/places/trace/trace.h"
 #include "core/storage/queries/goods_shelf.h"
 #include "tests/support/deeds.h"
 

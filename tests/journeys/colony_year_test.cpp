@@ -5,9 +5,9 @@
 #include <gtest/gtest.h>
 
 #include "core/actions/health/treatments.h"
-#include "core/places/pages/health_pages.h"
-#include "core/places/stores.h"
-#include "core/places/treatments.h"
+#include "core/places/health/treatments.h"
+#include "core/places/pages/health/health_pages.h"
+#include "core/places/stores/stores.h"
 #include "tests/support/in_yard.h"
 #include "ui/honey_room/honey_room_place.h"
 #include "ui/pull/pull_place.h"

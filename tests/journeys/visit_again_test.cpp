@@ -4,7 +4,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-#include "core/places/yard_sheet.h"
+#include "core/places/yard/yard_sheet.h"
 #include "tests/support/in_yard.h"
 #include "tests/support/mill_lane.h"
 

@@ -4,7 +4,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-#include "core/places/needs.h"
+#include "core/places/storeroom/needs.h"
 #include "tests/support/bench_deeds.h"
 
 namespace combwright {

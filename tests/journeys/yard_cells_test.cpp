@@ -6,7 +6,7 @@
 #include <QLineEdit>
 #include <QTest>
 
-#include "core/places/yard_sheet.h"
+#include "core/places/yard/yard_sheet.h"
 #include "tests/support/in_window.h"
 #include "tests/support/mill_lane.h"
 #include "tests/support/open_place.h"

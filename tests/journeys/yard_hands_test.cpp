@@ -11,7 +11,7 @@
 #include <QTest>
 #include <QTimer>
 
-#include "core/places/yard_box.h"
+#include "core/places/yard/yard_box.h"
 #include "core/storage/queries/names.h"
 #include "core/words/units.h"
 #include "tests/support/in_window.h"

@@ -10,8 +10,8 @@
 #include <map>
 
 #include "core/places/due/due_list.h"
-#include "core/places/pages/due_words.h"
-#include "core/places/yard_sheet.h"
+#include "core/places/pages/due/due_words.h"
+#include "core/places/yard/yard_sheet.h"
 #include "core/words/shorthand.h"
 #include "tests/support/in_window.h"
 #include "tests/support/mill_lane.h"

@@ -4,7 +4,7 @@
 #include <gtest/gtest.h>
 
 #include "core/actions/amend/amend.h"
-#include "core/places/yard_sheet.h"
+#include "core/places/yard/yard_sheet.h"
 #include "tests/support/deeds.h"
 
 namespace combwright::test {

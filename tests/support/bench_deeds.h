@@ -6,9 +6,9 @@
 
 #include "core/model/storeroom/equipment.h"
 #include "core/model/storeroom/review.h"
-#include "core/places/bench.h"
-#include "core/places/frame_ledger.h"
-#include "core/places/questions.h"
+#include "core/places/questions/questions.h"
+#include "core/places/storeroom/bench.h"
+#include "core/places/storeroom/frame_ledger.h"
 #include "tests/support/deeds.h"
 
 namespace combwright::test {

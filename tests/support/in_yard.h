@@ -3,7 +3,7 @@
 #pragma once
 
 #include "core/places/due/due_list.h"
-#include "core/places/pages/due_words.h"
+#include "core/places/pages/due/due_words.h"
 #include "core/places/pages/page_text.h"
 #include "core/storage/queries/hive_days.h"
 #include "core/storage/queries/queens.h"

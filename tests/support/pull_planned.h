@@ -6,7 +6,7 @@
 #include <string>
 #include <vector>
 
-#include "core/places/pull_sheet.h"
+#include "core/places/pull/pull_sheet.h"
 #include "tests/support/deeds.h"
 #include "tests/support/pull_season.h"
 

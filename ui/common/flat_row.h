@@ -1,5 +1,5 @@
-// The frames of a box laid flat (core/places/frames_flat.h) as they are drawn, for every place that
-// lays one out.
+// The frames of a box laid flat (core/places/storeroom/frames_flat.h) as they are drawn, for every
+// place that lays one out.
 #pragma once
 
 #include <cstdint>
@@ -7,7 +7,7 @@
 #include <vector>
 
 #include "core/model/frames/box.h"
-#include "core/places/frames_flat.h"
+#include "core/places/storeroom/frames_flat.h"
 #include "ui/drawing/frame_row.h"
 
 namespace combwright {

@@ -8,8 +8,8 @@
 
 #include "core/actions/honey/lots.h"
 #include "core/model/storeroom/equipment.h"
-#include "core/places/pages/honey_store_page.h"
-#include "core/places/pages/vessel_words.h"
+#include "core/places/pages/honey/honey_store_page.h"
+#include "core/places/pages/honey/vessel_words.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
 #include "ui/common/flow_row.h"

@@ -12,7 +12,7 @@
 #include <QScrollArea>
 #include <QVBoxLayout>
 
-#include "core/places/blend_plan.h"
+#include "core/places/honey/blend_plan.h"
 #include "ui/shell/form_drafts.h"
 #include "ui/shell/session.h"
 

@@ -4,7 +4,7 @@
 
 #include <QWidget>
 
-#include "core/places/bucket_sheet.h"
+#include "core/places/honey/bucket_sheet.h"
 #include "ui/drawing/bucket.h"
 #include "ui/drawing/figure.h"
 #include "ui/shell/session.h"

@@ -16,8 +16,8 @@
 #include <vector>
 
 #include "core/actions/honey_room/runs.h"
-#include "core/places/day_closing.h"
-#include "core/places/room_boxes.h"
+#include "core/places/honey_room/day_closing.h"
+#include "core/places/honey_room/room_boxes.h"
 #include "ui/shell/session.h"
 
 namespace combwright {

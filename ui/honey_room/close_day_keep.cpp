@@ -2,7 +2,7 @@
 #include <algorithm>
 
 #include "core/actions/honey_room/asides.h"
-#include "core/places/bucket_sheet.h"
+#include "core/places/honey/bucket_sheet.h"
 #include "core/storage/queries/names.h"
 #include "core/words/bucket_line.h"
 #include "core/words/day_words.h"

@@ -10,7 +10,7 @@
 
 #include "core/actions/honey_room/room_days.h"
 #include "core/actions/honey_room/run_rules.h"
-#include "core/places/room_boxes.h"
+#include "core/places/honey_room/room_boxes.h"
 #include "core/words/clock_words.h"
 #include "core/words/day_words.h"
 #include "core/words/figures.h"

@@ -5,7 +5,7 @@
 
 #include <QWidget>
 
-#include "core/places/load_sheet.h"
+#include "core/places/honey_room/load_sheet.h"
 #include "ui/drawing/extractor.h"
 #include "ui/shell/session.h"
 

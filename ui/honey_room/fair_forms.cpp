@@ -6,7 +6,7 @@
 
 #include "core/actions/honey/fair_counted.h"
 #include "core/actions/honey/fairs.h"
-#include "core/places/pages/goods_ahead_words.h"
+#include "core/places/pages/goods/goods_ahead_words.h"
 #include "core/words/words.h"
 #include "ui/honey_room/goods_fields.h"
 #include "ui/shell/form_reading.h"

@@ -3,11 +3,11 @@
 #include <QLocale>
 #include <algorithm>
 
-#include "core/places/explain_goods.h"
-#include "core/places/goods.h"
-#include "core/places/pages/fair_pages.h"
-#include "core/places/pages/goods_ahead_words.h"
-#include "core/places/pages/goods_pages.h"
+#include "core/places/explain/explain_goods.h"
+#include "core/places/goods/goods.h"
+#include "core/places/pages/goods/fair_pages.h"
+#include "core/places/pages/goods/goods_ahead_words.h"
+#include "core/places/pages/goods/goods_pages.h"
 #include "core/words/money_words.h"
 #include "core/words/words.h"
 #include "ui/common/help_groups.h"

@@ -2,8 +2,8 @@
 // at night, and below what a year brought by kind, place and month.
 #pragma once
 
-#include "core/places/fair.h"
-#include "core/places/sales.h"
+#include "core/places/goods/fair.h"
+#include "core/places/goods/sales.h"
 #include "ui/honey_room/desk_page.h"
 
 namespace combwright {

@@ -2,7 +2,7 @@
 
 #include <QCoreApplication>
 
-#include "core/places/bottlings.h"
+#include "core/places/goods/bottlings.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
 #include "ui/shell/form_reading.h"

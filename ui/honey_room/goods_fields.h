@@ -10,7 +10,7 @@
 #include <vector>
 
 #include "core/actions/honey/goods_line.h"
-#include "core/places/goods_ahead.h"
+#include "core/places/goods/goods_ahead.h"
 #include "ui/shell/session.h"
 #include "ui/shell/small_form.h"
 

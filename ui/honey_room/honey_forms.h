@@ -4,7 +4,7 @@
 
 #include <QLineEdit>
 
-#include "core/places/vessel.h"
+#include "core/places/honey/vessel.h"
 #include "ui/shell/session.h"
 
 namespace combwright {

@@ -4,10 +4,10 @@
 #include <algorithm>
 
 #include "core/actions/honey/readings.h"
-#include "core/places/explain_vessels.h"
-#include "core/places/pages/honey_store_page.h"
-#include "core/places/pages/trace_page.h"
-#include "core/places/pages/vessel_words.h"
+#include "core/places/explain/explain_vessels.h"
+#include "core/places/pages/honey/honey_store_page.h"
+#include "core/places/pages/honey/vessel_words.h"
+#include "core/places/pages/trace/trace_page.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
 #include "ui/common/help_groups.h"

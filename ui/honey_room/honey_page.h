@@ -2,7 +2,7 @@
 // beside it all that is known of the one that is chosen, with every doubt said plainly.
 #pragma once
 
-#include "core/places/honey_store.h"
+#include "core/places/honey/honey_store.h"
 #include "ui/common/deed_desk.h"
 #include "ui/honey_room/room_page.h"
 #include "ui/honey_room/vessel_picture.h"

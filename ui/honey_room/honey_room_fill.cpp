@@ -2,11 +2,11 @@
 #include <QLocale>
 #include <algorithm>
 
-#include "core/places/explain_honey_room.h"
-#include "core/places/gate_minder.h"
-#include "core/places/pages/day_log_page.h"
-#include "core/places/pages/room_day_words.h"
-#include "core/places/room_day.h"
+#include "core/places/explain/explain_honey_room.h"
+#include "core/places/honey_room/gate_minder.h"
+#include "core/places/honey_room/room_day.h"
+#include "core/places/pages/honey_room/day_log_page.h"
+#include "core/places/pages/honey_room/room_day_words.h"
 #include "core/storage/queries/names.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"

@@ -3,8 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/places/explain_honey_room.h"
-#include "core/places/pages/honey_room_pages.h"
+#include "core/places/explain/explain_honey_room.h"
+#include "core/places/pages/honey_room/honey_room_pages.h"
 #include "core/storage/queries/names.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"

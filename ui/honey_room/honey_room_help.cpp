@@ -1,5 +1,5 @@
 // F1 at the day's extracting.
-#include "core/places/pages/day_log_page.h"
+#include "core/places/pages/honey_room/day_log_page.h"
 #include "ui/common/help_groups.h"
 #include "ui/honey_room/honey_room_place.h"
 

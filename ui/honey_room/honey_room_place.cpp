@@ -10,7 +10,7 @@
 #include <algorithm>
 
 #include "core/actions/honey_room/runs.h"
-#include "core/places/peg_meant.h"
+#include "core/places/honey_room/peg_meant.h"
 #include "core/storage/queries/yards.h"
 #include "core/words/words.h"
 #include "ui/common/flow_row.h"

@@ -17,7 +17,7 @@
 #include <vector>
 
 #include "core/model/honey/extraction.h"
-#include "core/places/run_balance.h"
+#include "core/places/honey_room/run_balance.h"
 #include "ui/honey_room/bucket_view.h"
 #include "ui/honey_room/key_button.h"
 #include "ui/honey_room/learned_line.h"

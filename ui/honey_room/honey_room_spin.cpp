@@ -6,7 +6,7 @@
 
 #include "core/actions/honey_room/gate.h"
 #include "core/actions/honey_room/runs.h"
-#include "core/places/gate_minder.h"
+#include "core/places/honey_room/gate_minder.h"
 #include "core/storage/queries/names.h"
 #include "core/storage/queries/runs.h"
 #include "core/words/figures.h"

@@ -2,12 +2,12 @@
 
 #include <algorithm>
 
-#include "core/places/explain_goods.h"
-#include "core/places/pages/goods_pages.h"
-#include "core/places/pages/jar_leaf_page.h"
-#include "core/places/pages/label_pages.h"
-#include "core/places/pages/trace_page.h"
-#include "core/places/pages/trace_words.h"
+#include "core/places/explain/explain_goods.h"
+#include "core/places/pages/goods/goods_pages.h"
+#include "core/places/pages/goods/jar_leaf_page.h"
+#include "core/places/pages/goods/label_pages.h"
+#include "core/places/pages/trace/trace_page.h"
+#include "core/places/pages/trace/trace_words.h"
 #include "core/words/figures.h"
 #include "core/words/money_words.h"
 #include "core/words/words.h"

@@ -3,7 +3,7 @@
 // said, what is held, what was said of it, and where its jars went.
 #pragma once
 
-#include "core/places/goods.h"
+#include "core/places/goods/goods.h"
 #include "ui/honey_room/desk_page.h"
 
 namespace combwright {

@@ -3,7 +3,7 @@
 
 #include "core/actions/honey/telling.h"
 #include "core/catalogue/honey_tables.h"
-#include "core/places/pages/label_pages.h"
+#include "core/places/pages/goods/label_pages.h"
 #include "core/storage/queries/labels.h"
 #include "core/words/words.h"
 #include "ui/honey_room/goods_fields.h"

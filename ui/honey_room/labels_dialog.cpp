@@ -11,7 +11,7 @@
 #include <cmath>
 
 #include "core/actions/honey/telling.h"
-#include "core/places/pages/label_pages.h"
+#include "core/places/pages/goods/label_pages.h"
 #include "core/words/words.h"
 #include "ui/print/label_painter.h"
 #include "ui/print/print_dialog.h"

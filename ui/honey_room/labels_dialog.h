@@ -9,7 +9,7 @@
 #include <QPushButton>
 #include <QScrollArea>
 
-#include "core/places/label_sheet.h"
+#include "core/places/goods/label_sheet.h"
 #include "ui/shell/session.h"
 
 namespace combwright {

@@ -6,7 +6,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
-#include "core/places/pages/jar_leaf_page.h"
+#include "core/places/pages/goods/jar_leaf_page.h"
 #include "core/words/words.h"
 #include "ui/print/print_dialog.h"
 

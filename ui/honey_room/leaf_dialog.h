@@ -5,7 +5,7 @@
 #include <QDialog>
 #include <vector>
 
-#include "core/places/jar_leaf.h"
+#include "core/places/goods/jar_leaf.h"
 #include "ui/honey_room/page_browser.h"
 #include "ui/shell/session.h"
 

@@ -6,7 +6,7 @@
 #include <QLabel>
 #include <QPushButton>
 
-#include "core/places/reckoned_got.h"
+#include "core/places/season_book/reckoned_got.h"
 #include "ui/shell/session.h"
 
 namespace combwright {

@@ -4,7 +4,7 @@
 
 #include <optional>
 
-#include "core/places/trace.h"
+#include "core/places/trace/trace.h"
 #include "ui/shell/session.h"
 
 class QWidget;

@@ -6,8 +6,8 @@
 #include <algorithm>
 
 #include "core/actions/honey_room/runs.h"
-#include "core/places/bucket_sheet.h"
-#include "core/places/peg_meant.h"
+#include "core/places/honey/bucket_sheet.h"
+#include "core/places/honey_room/peg_meant.h"
 #include "core/storage/queries/names.h"
 #include "core/storage/queries/runs.h"
 #include "core/storage/queries/yards.h"

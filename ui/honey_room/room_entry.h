@@ -9,7 +9,7 @@
 #include <optional>
 
 #include "core/model/honey/extraction.h"
-#include "core/places/room_boxes.h"
+#include "core/places/honey_room/room_boxes.h"
 #include "core/words/room_line.h"
 #include "ui/honey_room/pad_desk.h"
 #include "ui/honey_room/read_back.h"

@@ -3,15 +3,15 @@
 #include <QCoreApplication>
 #include <utility>
 
-#include "core/places/pages/bucket_labels_page.h"
-#include "core/places/pages/day_log_page.h"
-#include "core/places/pages/extraction_sheet_page.h"
-#include "core/places/pages/honey_store_page.h"
-#include "core/places/pages/jar_leaf_page.h"
-#include "core/places/pages/label_pages.h"
-#include "core/places/pages/room_tags_page.h"
-#include "core/places/pages/trace_page.h"
-#include "core/places/pages/waiting_sign_page.h"
+#include "core/places/pages/goods/jar_leaf_page.h"
+#include "core/places/pages/goods/label_pages.h"
+#include "core/places/pages/honey/bucket_labels_page.h"
+#include "core/places/pages/honey/honey_store_page.h"
+#include "core/places/pages/honey_room/day_log_page.h"
+#include "core/places/pages/honey_room/extraction_sheet_page.h"
+#include "core/places/pages/honey_room/room_tags_page.h"
+#include "core/places/pages/honey_room/waiting_sign_page.h"
+#include "core/places/pages/trace/trace_page.h"
 
 namespace combwright {
 namespace {

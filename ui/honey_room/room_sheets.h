@@ -6,7 +6,7 @@
 #include <optional>
 #include <vector>
 
-#include "core/places/load_sheet.h"
+#include "core/places/honey_room/load_sheet.h"
 #include "ui/shell/place.h"
 
 namespace combwright {

@@ -6,7 +6,7 @@
 #include <QWidget>
 #include <vector>
 
-#include "core/places/run_balance.h"
+#include "core/places/honey_room/run_balance.h"
 #include "ui/drawing/balance.h"
 #include "ui/drawing/lettering.h"
 #include "ui/shell/session.h"

@@ -9,7 +9,7 @@
 #include <vector>
 
 #include "core/model/honey/extraction.h"
-#include "core/places/spin_watch.h"
+#include "core/places/honey_room/spin_watch.h"
 #include "ui/shell/session.h"
 
 namespace combwright {

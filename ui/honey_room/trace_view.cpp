@@ -7,8 +7,8 @@
 
 #include "core/actions/honey/telling.h"
 #include "core/places/pages/page_text.h"
-#include "core/places/pages/trace_page.h"
-#include "core/places/trace_named.h"
+#include "core/places/pages/trace/trace_page.h"
+#include "core/places/trace/trace_named.h"
 #include "core/words/words.h"
 #include "ui/print/print_dialog.h"
 

@@ -9,7 +9,7 @@
 #include <QLineEdit>
 #include <QPushButton>
 
-#include "core/places/trace.h"
+#include "core/places/trace/trace.h"
 #include "ui/honey_room/page_browser.h"
 #include "ui/shell/session.h"
 

@@ -3,7 +3,7 @@
 
 #include <QWidget>
 
-#include "core/places/honey_store.h"
+#include "core/places/honey/honey_store.h"
 #include "ui/drawing/bucket.h"
 #include "ui/drawing/lettering.h"
 #include "ui/shell/session.h"

@@ -6,7 +6,7 @@
 #include <optional>
 #include <vector>
 
-#include "core/places/room_boxes.h"
+#include "core/places/honey_room/room_boxes.h"
 #include "ui/drawing/lettering.h"
 #include "ui/drawing/stack.h"
 #include "ui/shell/session.h"

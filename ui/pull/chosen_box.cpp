@@ -7,7 +7,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/places/pages/pull_words.h"
+#include "core/places/pages/pull/pull_words.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
 #include "ui/common/flat_row.h"

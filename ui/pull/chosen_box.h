@@ -10,7 +10,7 @@
 #include <QPushButton>
 #include <vector>
 
-#include "core/places/pull_sheet.h"
+#include "core/places/pull/pull_sheet.h"
 #include "ui/drawing/frame_row.h"
 #include "ui/shell/session.h"
 

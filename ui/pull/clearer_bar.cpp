@@ -2,7 +2,7 @@
 
 #include <QHBoxLayout>
 
-#include "core/places/pages/clearers_page.h"
+#include "core/places/pages/pull/clearers_page.h"
 #include "core/words/words.h"
 
 namespace combwright {

@@ -6,7 +6,7 @@
 #include <QPushButton>
 #include <QWidget>
 
-#include "core/places/clearers.h"
+#include "core/places/pull/clearers.h"
 #include "ui/shell/session.h"
 
 namespace combwright {

@@ -4,7 +4,7 @@
 #include <QPainterPath>
 #include <cmath>
 
-#include "core/places/pages/pull_words.h"
+#include "core/places/pages/pull/pull_words.h"
 #include "ui/drawing/lettering.h"
 #include "ui/drawing/strokes.h"
 

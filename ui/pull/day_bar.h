@@ -5,7 +5,7 @@
 #include <QWidget>
 #include <optional>
 
-#include "core/places/pull_sheet.h"
+#include "core/places/pull/pull_sheet.h"
 #include "ui/shell/session.h"
 
 namespace combwright {

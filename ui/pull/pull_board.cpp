@@ -5,7 +5,7 @@
 #include <QPainter>
 #include <algorithm>
 
-#include "core/places/pages/pull_words.h"
+#include "core/places/pages/pull/pull_words.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
 #include "ui/drawing/lettering.h"

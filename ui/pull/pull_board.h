@@ -5,7 +5,7 @@
 #include <QWidget>
 #include <vector>
 
-#include "core/places/pull_sheet.h"
+#include "core/places/pull/pull_sheet.h"
 #include "ui/drawing/stack.h"
 #include "ui/shell/session.h"
 

@@ -4,7 +4,7 @@
 
 #include "core/actions/honey_room/clearers.h"
 #include "core/actions/honey_room/pegs.h"
-#include "core/places/pages/pull_words.h"
+#include "core/places/pages/pull/pull_words.h"
 #include "core/words/words.h"
 #include "ui/pull/pull_place.h"
 

@@ -3,7 +3,7 @@
 #include <QVBoxLayout>
 #include <cmath>
 
-#include "core/places/pages/pull_words.h"
+#include "core/places/pages/pull/pull_words.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
 

@@ -6,7 +6,7 @@
 #include <QWidget>
 #include <optional>
 
-#include "core/places/pull_sheet.h"
+#include "core/places/pull/pull_sheet.h"
 #include "ui/pull/day_bar.h"
 #include "ui/shell/session.h"
 

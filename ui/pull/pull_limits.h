@@ -9,7 +9,7 @@
 #include <functional>
 #include <vector>
 
-#include "core/places/pull_sheet.h"
+#include "core/places/pull/pull_sheet.h"
 #include "core/words/units.h"
 #include "ui/shell/session.h"
 

@@ -9,9 +9,9 @@
 
 #include "core/actions/boxes/looks.h"
 #include "core/actions/pull/plan.h"
-#include "core/places/explain_pull.h"
-#include "core/places/pages/pull_list_page.h"
-#include "core/places/pages/pull_words.h"
+#include "core/places/explain/explain_pull.h"
+#include "core/places/pages/pull/pull_list_page.h"
+#include "core/places/pages/pull/pull_words.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
 

@@ -14,7 +14,7 @@
 #include <QTimer>
 #include <functional>
 
-#include "core/places/pull_sheet.h"
+#include "core/places/pull/pull_sheet.h"
 #include "ui/pull/chosen_box.h"
 #include "ui/pull/clearer_bar.h"
 #include "ui/pull/pull_board.h"

@@ -8,7 +8,7 @@
 #include <QWidget>
 #include <vector>
 
-#include "core/places/pull_input.h"
+#include "core/places/pull/pull_input.h"
 #include "ui/shell/session.h"
 
 namespace combwright {

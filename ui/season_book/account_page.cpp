@@ -3,7 +3,7 @@
 #include <QApplication>
 #include <QVBoxLayout>
 
-#include "core/places/pages/harvest_summary_page.h"
+#include "core/places/pages/season_book/harvest_summary_page.h"
 
 namespace combwright {
 

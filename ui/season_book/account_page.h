@@ -7,7 +7,7 @@
 #include <array>
 #include <vector>
 
-#include "core/places/pages/account_blocks.h"
+#include "core/places/pages/season_book/account_blocks.h"
 #include "ui/season_book/account_view.h"
 #include "ui/season_book/records_view.h"
 

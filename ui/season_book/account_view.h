@@ -6,7 +6,7 @@
 #include <QLabel>
 #include <QTableWidget>
 
-#include "core/places/account_sections.h"
+#include "core/places/season_book/account_sections.h"
 #include "ui/shell/session.h"
 
 namespace combwright {

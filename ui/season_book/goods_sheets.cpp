@@ -2,8 +2,8 @@
 
 #include <QCoreApplication>
 
-#include "core/places/pages/fair_pages.h"
-#include "core/places/pages/goods_pages.h"
+#include "core/places/pages/goods/fair_pages.h"
+#include "core/places/pages/goods/goods_pages.h"
 
 namespace combwright {
 namespace {

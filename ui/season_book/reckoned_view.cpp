@@ -3,7 +3,7 @@
 #include <QVBoxLayout>
 
 #include "core/actions/honey_room/take_rate.h"
-#include "core/places/pages/reckoned_words.h"
+#include "core/places/pages/season_book/reckoned_words.h"
 #include "core/words/words.h"
 
 namespace combwright {

@@ -7,7 +7,7 @@
 #include <QPushButton>
 #include <vector>
 
-#include "core/places/reckoned_got.h"
+#include "core/places/season_book/reckoned_got.h"
 #include "ui/shell/session.h"
 
 namespace combwright {

@@ -3,7 +3,7 @@
 #include <QHeaderView>
 #include <QVBoxLayout>
 
-#include "core/places/pages/harvest_blocks.h"
+#include "core/places/pages/season_book/harvest_blocks.h"
 #include "core/words/words.h"
 #include "ui/common/figure_delegate.h"
 

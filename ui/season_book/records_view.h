@@ -6,7 +6,7 @@
 #include <QTableWidget>
 
 #include "core/places/pages/page.h"
-#include "core/places/yield_records.h"
+#include "core/places/season_book/yield_records.h"
 #include "ui/shell/session.h"
 
 namespace combwright {

@@ -3,7 +3,7 @@
 #include <QShortcut>
 #include <algorithm>
 
-#include "core/places/pages/yield_by_blocks.h"
+#include "core/places/pages/season_book/yield_by_blocks.h"
 #include "core/words/words.h"
 #include "ui/season_book/season_book_place.h"
 

@@ -10,10 +10,10 @@
 #include <algorithm>
 #include <set>
 
-#include "core/places/explain_season.h"
+#include "core/places/explain/explain_season.h"
 #include "core/places/pages/chart_words.h"
-#include "core/places/pages/harvest_summary_page.h"
-#include "core/places/pages/health_pages.h"
+#include "core/places/pages/health/health_pages.h"
+#include "core/places/pages/season_book/harvest_summary_page.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
 #include "ui/print/page_painter.h"

@@ -10,7 +10,7 @@
 #include <QScrollArea>
 #include <QStackedWidget>
 
-#include "core/places/colonies_of_year.h"
+#include "core/places/season_book/colonies_of_year.h"
 #include "ui/season_book/account_page.h"
 #include "ui/season_book/book_window.h"
 #include "ui/season_book/reckoned_view.h"

@@ -10,7 +10,7 @@
 #include <algorithm>
 #include <array>
 
-#include "core/places/pages/harvest_summary_page.h"
+#include "core/places/pages/season_book/harvest_summary_page.h"
 #include "core/words/words.h"
 #include "ui/print/chart_views.h"
 

@@ -9,8 +9,8 @@
 #include <QStackedWidget>
 #include <QTableWidget>
 
-#include "core/places/pages/harvest_blocks.h"
-#include "core/places/pages/harvest_chart.h"
+#include "core/places/pages/season_book/harvest_blocks.h"
+#include "core/places/pages/season_book/harvest_chart.h"
 #include "ui/drawing/steps_chart.h"
 #include "ui/season_book/chart_pane.h"
 #include "ui/shell/session.h"

@@ -4,7 +4,7 @@
 #include <QVBoxLayout>
 #include <array>
 
-#include "core/places/pages/through_year_charts.h"
+#include "core/places/pages/season_book/through_year_charts.h"
 
 namespace combwright {
 

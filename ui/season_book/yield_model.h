@@ -5,8 +5,8 @@
 #include <QAbstractTableModel>
 #include <vector>
 
-#include "core/places/pages/harvest_blocks.h"
-#include "core/places/pages/yield_by_blocks.h"
+#include "core/places/pages/season_book/harvest_blocks.h"
+#include "core/places/pages/season_book/yield_by_blocks.h"
 #include "ui/shell/session.h"
 
 namespace combwright {

@@ -7,7 +7,7 @@
 #include <QTableWidget>
 #include <vector>
 
-#include "core/places/explained.h"
+#include "core/places/explain/explained.h"
 #include "ui/look/tokens.h"
 
 namespace combwright {

@@ -14,10 +14,10 @@
 #include "core/model/season_info.h"
 #include "core/storage/backup.h"
 #include "core/words/words.h"
-#include "ui/shell/copies_dialog.h"
-#include "ui/shell/import_dialog.h"
-#include "ui/shell/moved_dialog.h"
-#include "ui/shell/photos_dialog.h"
+#include "ui/shell/copies/copies_dialog.h"
+#include "ui/shell/copies/moved_dialog.h"
+#include "ui/shell/import/import_dialog.h"
+#include "ui/shell/photos/photos_dialog.h"
 
 namespace combwright {
 namespace {

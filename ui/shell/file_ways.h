@@ -7,8 +7,8 @@
 #include <QPointer>
 #include <functional>
 
-#include "ui/shell/recent_seasons.h"
 #include "ui/shell/session.h"
+#include "ui/shell/start/recent_seasons.h"
 
 class QDialog;
 class QMimeData;

@@ -9,7 +9,7 @@
 #include <functional>
 #include <vector>
 
-#include "core/places/heat_watch.h"
+#include "core/places/wax_bench/heat_watch.h"
 #include "ui/shell/session.h"
 
 namespace combwright {

@@ -3,8 +3,8 @@
 #include <QHBoxLayout>
 #include <QPainter>
 
+#include "ui/shell/copies/moved_dialog.h"
 #include "ui/shell/file_ways.h"
-#include "ui/shell/moved_dialog.h"
 
 namespace combwright {
 

@@ -7,7 +7,7 @@
 #include <vector>
 
 #include "core/places/due/due_item.h"
-#include "core/places/explained.h"
+#include "core/places/explain/explained.h"
 #include "core/places/pages/page.h"
 #include "ui/drawing/figure.h"
 #include "ui/shell/session.h"

@@ -4,8 +4,8 @@
 #include <algorithm>
 #include <array>
 
-#include "core/places/pages/room_paper.h"
-#include "core/places/season_yield.h"
+#include "core/places/pages/honey_room/room_paper.h"
+#include "core/places/season_book/season_yield.h"
 #include "core/words/words.h"
 
 namespace combwright {

@@ -7,8 +7,8 @@
 #include <utility>
 
 #include "core/actions/demo_season.h"
-#include "core/places/copy_words.h"
-#include "core/places/questions.h"
+#include "core/places/copies/copy_words.h"
+#include "core/places/questions/questions.h"
 #include "core/storage/as_it_stood.h"
 #include "core/storage/what_if.h"
 #include "core/words/paper_mark.h"

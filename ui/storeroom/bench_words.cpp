@@ -5,7 +5,7 @@
 
 #include "core/actions/storeroom/review_line.h"
 #include "core/actions/storeroom/reviews.h"
-#include "core/places/verdicts.h"
+#include "core/places/storeroom/verdicts.h"
 #include "core/words/figures.h"
 #include "core/words/typed_words.h"
 #include "core/words/words.h"

@@ -2,7 +2,7 @@
 // came to. Figures and rules come from core; here they are only put beside each other.
 #pragma once
 
-#include "core/places/bench.h"
+#include "core/places/storeroom/bench.h"
 #include "ui/storeroom/bench_panel.h"
 
 namespace combwright {

@@ -8,7 +8,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/places/pages/board_words.h"
+#include "core/places/pages/storeroom/board_words.h"
 #include "core/words/words.h"
 #include "ui/drawing/lettering.h"
 

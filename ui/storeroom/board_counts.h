@@ -5,7 +5,7 @@
 #include <QAbstractScrollArea>
 #include <vector>
 
-#include "core/places/frame_board.h"
+#include "core/places/storeroom/frame_board.h"
 #include "ui/look/tokens.h"
 
 namespace combwright {

@@ -4,7 +4,7 @@
 
 #include <QWidget>
 
-#include "core/places/frame_board.h"
+#include "core/places/storeroom/frame_board.h"
 #include "ui/look/tokens.h"
 
 class QAction;

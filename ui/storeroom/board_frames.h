@@ -6,7 +6,7 @@
 #include <QPainter>
 #include <QPixmap>
 
-#include "core/places/frame_board.h"
+#include "core/places/storeroom/frame_board.h"
 #include "ui/drawing/frame.h"
 #include "ui/look/tokens.h"
 

@@ -7,7 +7,7 @@
 #include <algorithm>
 
 #include "core/actions/storeroom/dead_outs.h"
-#include "core/places/pages/dead_out_pages.h"
+#include "core/places/pages/health/dead_out_pages.h"
 #include "core/words/dead_out_words.h"
 #include "core/words/words.h"
 #include "ui/print/print_dialog.h"

@@ -10,7 +10,7 @@
 #include <QTableWidget>
 #include <optional>
 
-#include "core/places/contact_trace.h"
+#include "core/places/health/contact_trace.h"
 #include "ui/shell/session.h"
 
 namespace combwright {

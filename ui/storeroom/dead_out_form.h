@@ -12,7 +12,7 @@
 #include <string>
 #include <vector>
 
-#include "core/places/dead_outs.h"
+#include "core/places/health/dead_outs.h"
 #include "ui/shell/form_drafts.h"
 #include "ui/shell/session.h"
 

@@ -9,7 +9,7 @@
 #include <QLineEdit>
 #include <QTableWidget>
 
-#include "core/places/box_fit.h"
+#include "core/places/storeroom/box_fit.h"
 #include "ui/shell/session.h"
 
 namespace combwright {

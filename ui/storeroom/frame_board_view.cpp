@@ -9,7 +9,7 @@
 #include <set>
 #include <tuple>
 
-#include "core/places/pages/board_words.h"
+#include "core/places/pages/storeroom/board_words.h"
 #include "core/words/words.h"
 #include "ui/drawing/frame_row.h"
 #include "ui/drawing/lettering.h"

@@ -10,7 +10,7 @@
 #include <QStaticText>
 #include <vector>
 
-#include "core/places/frame_board.h"
+#include "core/places/storeroom/frame_board.h"
 #include "ui/look/tokens.h"
 #include "ui/storeroom/board_frames.h"
 #include "ui/storeroom/row_places.h"

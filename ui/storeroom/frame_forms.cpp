@@ -3,8 +3,8 @@
 #include <QCoreApplication>
 
 #include "core/actions/storeroom/frame_moves.h"
-#include "core/places/frame_board.h"
-#include "core/places/winter_todo.h"
+#include "core/places/storeroom/frame_board.h"
+#include "core/places/storeroom/winter_todo.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
 #include "ui/shell/form_reading.h"

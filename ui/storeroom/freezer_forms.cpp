@@ -6,8 +6,8 @@
 
 #include "core/actions/storeroom/equipment.h"
 #include "core/actions/storeroom/freezer.h"
-#include "core/places/freezer.h"
-#include "core/places/pages/freezer_words.h"
+#include "core/places/pages/storeroom/freezer_words.h"
+#include "core/places/storeroom/freezer.h"
 #include "core/words/figures.h"
 #include "ui/shell/form_reading.h"
 #include "ui/shell/small_form.h"

@@ -3,7 +3,7 @@
 
 #include <QWidget>
 
-#include "core/places/freezer.h"
+#include "core/places/storeroom/freezer.h"
 #include "ui/drawing/freezer_lane.h"
 #include "ui/shell/session.h"
 

@@ -5,7 +5,7 @@
 #include <QFrame>
 #include <vector>
 
-#include "core/places/needs.h"
+#include "core/places/storeroom/needs.h"
 #include "ui/drawing/figure.h"
 #include "ui/shell/session.h"
 

@@ -10,7 +10,7 @@
 #include <algorithm>
 
 #include "core/actions/storeroom/season_plan.h"
-#include "core/places/pages/storeroom_words.h"
+#include "core/places/pages/storeroom/storeroom_words.h"
 #include "core/words/words.h"
 #include "ui/shell/form_reading.h"
 

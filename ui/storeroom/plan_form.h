@@ -12,7 +12,7 @@
 #include <QTimer>
 #include <vector>
 
-#include "core/places/needs.h"
+#include "core/places/storeroom/needs.h"
 #include "ui/shell/form_drafts.h"
 #include "ui/shell/session.h"
 

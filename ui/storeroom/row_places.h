@@ -7,7 +7,7 @@
 #include <optional>
 #include <vector>
 
-#include "core/places/frame_board.h"
+#include "core/places/storeroom/frame_board.h"
 
 namespace combwright {
 

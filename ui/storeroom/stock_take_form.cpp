@@ -8,7 +8,7 @@
 #include <algorithm>
 
 #include "core/actions/storeroom/equipment.h"
-#include "core/places/pages/storeroom_words.h"
+#include "core/places/pages/storeroom/storeroom_words.h"
 #include "core/words/figures.h"
 #include "ui/shell/form_reading.h"
 #include "ui/shell/small_form.h"

@@ -9,7 +9,7 @@
 #include <QTableWidget>
 #include <vector>
 
-#include "core/places/stock.h"
+#include "core/places/storeroom/stock.h"
 #include "ui/shell/form_drafts.h"
 #include "ui/shell/session.h"
 

@@ -4,9 +4,9 @@
 #include <QTimer>
 #include <utility>
 
-#include "core/places/freezer.h"
-#include "core/places/pages/wets_home_page.h"
-#include "core/places/wets_home.h"
+#include "core/places/pages/pull/wets_home_page.h"
+#include "core/places/pull/wets_home.h"
+#include "core/places/storeroom/freezer.h"
 #include "core/words/words.h"
 #include "ui/common/flow_row.h"
 #include "ui/print/print_dialog.h"

@@ -13,10 +13,10 @@
 #include <utility>
 #include <vector>
 
-#include "core/places/bench.h"
-#include "core/places/frame_board.h"
-#include "core/places/needs.h"
-#include "core/places/stack_weight.h"
+#include "core/places/storeroom/bench.h"
+#include "core/places/storeroom/frame_board.h"
+#include "core/places/storeroom/needs.h"
+#include "core/places/storeroom/stack_weight.h"
 #include "ui/shell/place.h"
 #include "ui/storeroom/bench_panel.h"
 #include "ui/storeroom/board_counts.h"

@@ -8,7 +8,7 @@
 #include <algorithm>
 
 #include "core/actions/storeroom/wets.h"
-#include "core/places/pages/freezer_words.h"
+#include "core/places/pages/storeroom/freezer_words.h"
 #include "core/words/words.h"
 #include "ui/shell/form_reading.h"
 

@@ -11,7 +11,7 @@
 #include <QTableWidget>
 #include <vector>
 
-#include "core/places/wets_home.h"
+#include "core/places/pull/wets_home.h"
 #include "ui/shell/session.h"
 
 namespace combwright {

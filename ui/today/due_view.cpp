@@ -5,8 +5,8 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/places/pages/due_words.h"
-#include "core/places/pages/queen_words.h"
+#include "core/places/pages/due/due_words.h"
+#include "core/places/pages/yard/queen_words.h"
 #include "core/words/words.h"
 #include "ui/drawing/lettering.h"
 #include "ui/drawing/strokes.h"

@@ -5,7 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/places/pages/half_done_words.h"
+#include "core/places/pages/due/half_done_words.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
 #include "ui/drawing/bucket.h"

@@ -4,8 +4,8 @@
 
 #include <vector>
 
-#include "core/places/half_done.h"
-#include "core/places/year_ribbon.h"
+#include "core/places/today/half_done.h"
+#include "core/places/today/year_ribbon.h"
 #include "ui/today/line_list.h"
 #include "ui/today/wrapped.h"
 

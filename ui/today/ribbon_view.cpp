@@ -2,7 +2,7 @@
 
 #include <cmath>
 
-#include "core/places/pages/half_done_words.h"
+#include "core/places/pages/due/half_done_words.h"
 #include "core/words/words.h"
 
 namespace combwright {

@@ -3,7 +3,7 @@
 
 #include <QWidget>
 
-#include "core/places/year_ribbon.h"
+#include "core/places/today/year_ribbon.h"
 #include "ui/drawing/ribbon.h"
 #include "ui/shell/session.h"
 

@@ -3,7 +3,7 @@
 #include <QCoreApplication>
 
 #include "core/actions/yard/tasks.h"
-#include "core/places/pages/due_words.h"
+#include "core/places/pages/due/due_words.h"
 #include "core/storage/queries/names.h"
 #include "core/storage/queries/yards.h"
 #include "core/words/day_words.h"

@@ -5,7 +5,7 @@
 #include <QWidget>
 #include <vector>
 
-#include "core/places/evening_board.h"
+#include "core/places/wax_bench/evening_board.h"
 #include "ui/shell/session.h"
 
 namespace combwright {

@@ -7,7 +7,7 @@
 #include <QWidget>
 #include <vector>
 
-#include "core/places/evening_board.h"
+#include "core/places/wax_bench/evening_board.h"
 #include "ui/drawing/candle.h"
 #include "ui/shell/session.h"
 

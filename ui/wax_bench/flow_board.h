@@ -6,8 +6,8 @@
 #include <utility>
 #include <vector>
 
-#include "core/places/wax_flow.h"
-#include "core/places/wax_records.h"
+#include "core/places/wax_bench/wax_flow.h"
+#include "core/places/wax_bench/wax_records.h"
 #include "ui/drawing/wax_flow.h"
 #include "ui/shell/session.h"
 

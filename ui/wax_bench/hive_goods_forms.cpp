@@ -3,7 +3,7 @@
 #include <QCoreApplication>
 
 #include "core/actions/wax/hive_goods.h"
-#include "core/places/wax_bench.h"
+#include "core/places/wax_bench/wax_bench.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
 #include "ui/shell/form_reading.h"

@@ -4,9 +4,9 @@
 
 #include "core/actions/honey/goods.h"
 #include "core/actions/wax/moulds.h"
-#include "core/places/mould_change.h"
-#include "core/places/wax_bench.h"
-#include "core/places/wax_outlook.h"
+#include "core/places/wax_bench/mould_change.h"
+#include "core/places/wax_bench/wax_bench.h"
+#include "core/places/wax_bench/wax_outlook.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
 #include "ui/shell/form_reading.h"

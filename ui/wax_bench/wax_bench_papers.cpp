@@ -1,8 +1,8 @@
 // What the wax bench prints, how its figures came about, and F1.
-#include "core/places/explain_wax.h"
-#include "core/places/pages/candle_plan_page.h"
-#include "core/places/pages/wax_pages.h"
-#include "core/places/wax_flow.h"
+#include "core/places/explain/explain_wax.h"
+#include "core/places/pages/wax_bench/candle_plan_page.h"
+#include "core/places/pages/wax_bench/wax_pages.h"
+#include "core/places/wax_bench/wax_flow.h"
 #include "ui/common/help_groups.h"
 #include "ui/wax_bench/wax_bench_place.h"
 #include "ui/wax_bench/wax_forms.h"

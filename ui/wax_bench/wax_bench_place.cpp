@@ -9,8 +9,8 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/places/wax_outlook.h"
-#include "core/places/wax_waits.h"
+#include "core/places/wax_bench/wax_outlook.h"
+#include "core/places/wax_bench/wax_waits.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
 #include "ui/common/flow_row.h"

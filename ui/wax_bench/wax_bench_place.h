@@ -9,8 +9,8 @@
 #include <QTableWidget>
 #include <functional>
 
-#include "core/places/candle_evenings.h"
-#include "core/places/wax_bench.h"
+#include "core/places/wax_bench/candle_evenings.h"
+#include "core/places/wax_bench/wax_bench.h"
 #include "ui/shell/heat_line.h"
 #include "ui/shell/place.h"
 #include "ui/wax_bench/bites_card.h"

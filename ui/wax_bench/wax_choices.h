@@ -4,7 +4,7 @@
 #include <QComboBox>
 #include <QLineEdit>
 
-#include "core/places/wax_bench.h"
+#include "core/places/wax_bench/wax_bench.h"
 #include "ui/shell/session.h"
 
 namespace combwright {

@@ -4,9 +4,9 @@
 
 #include "core/actions/wax/batches.h"
 #include "core/actions/wax/blocks.h"
-#include "core/places/heat_watch.h"
-#include "core/places/wax_bench.h"
-#include "core/places/wax_outlook.h"
+#include "core/places/wax_bench/heat_watch.h"
+#include "core/places/wax_bench/wax_bench.h"
+#include "core/places/wax_bench/wax_outlook.h"
 #include "core/storage/queries/names.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"

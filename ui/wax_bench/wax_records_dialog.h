@@ -3,7 +3,7 @@
 
 #include <vector>
 
-#include "core/places/wax_records.h"
+#include "core/places/wax_bench/wax_records.h"
 #include "ui/look/tokens.h"
 
 class QWidget;

@@ -5,9 +5,9 @@
 #include <algorithm>
 #include <iterator>
 
-#include "core/places/pages/queen_words.h"
-#include "core/places/pages/yard_sheet_page.h"
-#include "core/places/yard_box.h"
+#include "core/places/pages/yard/queen_words.h"
+#include "core/places/pages/yard/yard_sheet_page.h"
+#include "core/places/yard/yard_box.h"
 #include "core/storage/queries/hive_days.h"
 #include "core/words/words.h"
 

@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/places/pages/yard_story_text.h"
+#include "core/places/pages/yard/yard_story_text.h"
 #include "ui/common/flat_row.h"
 #include "ui/drawing/lettering.h"
 #include "ui/drawing/strokes.h"

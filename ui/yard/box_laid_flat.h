@@ -5,7 +5,7 @@
 #include <QWidget>
 #include <optional>
 
-#include "core/places/yard_box.h"
+#include "core/places/yard/yard_box.h"
 #include "ui/drawing/frame_row.h"
 #include "ui/shell/session.h"
 

@@ -3,8 +3,8 @@
 #include <QCoreApplication>
 
 #include "core/actions/health/findings.h"
-#include "core/places/mites.h"
-#include "core/places/pages/health_words.h"
+#include "core/places/health/mites.h"
+#include "core/places/pages/health/health_words.h"
 #include "core/storage/queries/yards.h"
 #include "core/words/words.h"
 #include "ui/shell/form_reading.h"

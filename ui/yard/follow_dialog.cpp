@@ -6,8 +6,8 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
-#include "core/places/pages/queen_words.h"
-#include "core/places/pages/story_page.h"
+#include "core/places/pages/yard/queen_words.h"
+#include "core/places/pages/yard/story_page.h"
 #include "core/storage/queries/hive_days.h"
 #include "core/words/words.h"
 #include "ui/yard/board_deeds.h"

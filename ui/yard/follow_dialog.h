@@ -7,8 +7,8 @@
 #include <QTextBrowser>
 #include <vector>
 
-#include "core/places/followed.h"
-#include "core/places/yard_sheet.h"
+#include "core/places/yard/followed.h"
+#include "core/places/yard/yard_sheet.h"
 #include "ui/shell/session.h"
 
 namespace combwright {

@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "core/places/pages/health_words.h"
+#include "core/places/pages/health/health_words.h"
 #include "core/words/words.h"
 #include "ui/yard/health_forms.h"
 #include "ui/yard/hive_forms.h"

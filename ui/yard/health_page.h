@@ -2,7 +2,7 @@
 // it is, what is in and when it comes out, what is held; beside it the medicines and what is left.
 #pragma once
 
-#include "core/places/health_board.h"
+#include "core/places/health/health_board.h"
 #include "ui/yard/work_page.h"
 
 namespace combwright {

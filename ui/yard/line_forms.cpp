@@ -4,8 +4,8 @@
 
 #include "core/actions/health/tables.h"
 #include "core/catalogue/colony_tables.h"
-#include "core/places/mite_lines.h"
-#include "core/places/pages/health_words.h"
+#include "core/places/health/mite_lines.h"
+#include "core/places/pages/health/health_words.h"
 #include "core/words/words.h"
 #include "ui/shell/form_reading.h"
 #include "ui/shell/small_form.h"

@@ -1,7 +1,7 @@
 // The tone of what one has to mind of a hive: one for the sheet and for the card beside the board.
 #pragma once
 
-#include "core/places/yard_sheet.h"
+#include "core/places/yard/yard_sheet.h"
 #include "ui/look/tokens.h"
 
 namespace combwright {

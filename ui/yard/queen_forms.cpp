@@ -3,9 +3,9 @@
 #include <QCoreApplication>
 
 #include "core/actions/yard/queens.h"
-#include "core/places/pages/queen_words.h"
-#include "core/places/queens.h"
-#include "core/places/yard_story.h"
+#include "core/places/pages/yard/queen_words.h"
+#include "core/places/yard/queens.h"
+#include "core/places/yard/yard_story.h"
 #include "core/storage/queries/hive_days.h"
 #include "core/words/words.h"
 #include "ui/drawing/queen_dot.h"

@@ -2,7 +2,7 @@
 #include <QLocale>
 #include <QStringList>
 
-#include "core/places/pages/yard_sheet_page.h"
+#include "core/places/pages/yard/yard_sheet_page.h"
 #include "core/words/words.h"
 #include "ui/yard/sheet_view.h"
 

@@ -3,7 +3,7 @@
 #include <QScopeGuard>
 
 #include "core/actions/yard/sheet.h"
-#include "core/places/pages/yard_sheet_page.h"
+#include "core/places/pages/yard/yard_sheet_page.h"
 #include "core/words/read_back.h"
 #include "core/words/shorthand.h"
 #include "core/words/typed_words.h"

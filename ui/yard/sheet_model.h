@@ -11,7 +11,7 @@
 #include <utility>
 #include <vector>
 
-#include "core/places/yard_sheet.h"
+#include "core/places/yard/yard_sheet.h"
 #include "ui/shell/session.h"
 #include "ui/shell/sheet_drafts.h"
 

@@ -11,7 +11,7 @@
 #include <utility>
 
 #include "core/actions/yard/sheet.h"
-#include "core/places/pages/yard_sheet_page.h"
+#include "core/places/pages/yard/yard_sheet_page.h"
 #include "core/words/shorthand.h"
 #include "core/words/words.h"
 #include "ui/yard/cells_editor.h"

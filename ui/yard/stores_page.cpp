@@ -3,9 +3,9 @@
 #include <QLocale>
 #include <algorithm>
 
-#include "core/places/pages/kit_list_page.h"
-#include "core/places/pages/queen_words.h"
-#include "core/places/pages/stores_page.h"
+#include "core/places/pages/stores/stores_page.h"
+#include "core/places/pages/yard/kit_list_page.h"
+#include "core/places/pages/yard/queen_words.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
 #include "ui/yard/stores_forms.h"

@@ -3,9 +3,9 @@
 // shelf and what to take along.
 #pragma once
 
-#include "core/places/growth.h"
-#include "core/places/kit_list.h"
-#include "core/places/stores.h"
+#include "core/places/stores/stores.h"
+#include "core/places/yard/growth.h"
+#include "core/places/yard/kit_list.h"
 #include "ui/yard/work_page.h"
 
 namespace combwright {

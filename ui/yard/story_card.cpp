@@ -7,8 +7,8 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
-#include "core/places/pages/yard_sheet_page.h"
-#include "core/places/pages/yard_story_text.h"
+#include "core/places/pages/yard/yard_sheet_page.h"
+#include "core/places/pages/yard/yard_story_text.h"
 #include "core/words/words.h"
 #include "ui/drawing/queen_dot.h"
 #include "ui/yard/mind_tone.h"

@@ -7,8 +7,8 @@
 #include <QLabel>
 #include <QScrollArea>
 
-#include "core/places/yard_sheet.h"
-#include "core/places/yard_story.h"
+#include "core/places/yard/yard_sheet.h"
+#include "core/places/yard/yard_story.h"
 #include "ui/drawing/queen_wait.h"
 #include "ui/shell/session.h"
 

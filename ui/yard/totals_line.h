@@ -6,7 +6,7 @@
 #include <QWidget>
 #include <vector>
 
-#include "core/places/yard_sheet.h"
+#include "core/places/yard/yard_sheet.h"
 #include "ui/drawing/figure.h"
 #include "ui/shell/session.h"
 

@@ -7,7 +7,7 @@
 #include <optional>
 #include <vector>
 
-#include "core/places/yard_sheet.h"
+#include "core/places/yard/yard_sheet.h"
 #include "ui/drawing/lettering.h"
 #include "ui/drawing/stack.h"
 #include "ui/shell/session.h"

@@ -5,12 +5,12 @@
 #include <QPushButton>
 #include <algorithm>
 
-#include "core/places/explain_yard.h"
-#include "core/places/pages/colonies_page.h"
-#include "core/places/pages/health_pages.h"
-#include "core/places/pages/kit_list_page.h"
-#include "core/places/pages/stores_page.h"
-#include "core/places/pages/yard_sheet_page.h"
+#include "core/places/explain/explain_yard.h"
+#include "core/places/pages/health/colonies_page.h"
+#include "core/places/pages/health/health_pages.h"
+#include "core/places/pages/stores/stores_page.h"
+#include "core/places/pages/yard/kit_list_page.h"
+#include "core/places/pages/yard/yard_sheet_page.h"
 #include "core/words/day_words.h"
 #include "core/words/words.h"
 #include "ui/yard/add_forms.h"

@@ -5,7 +5,7 @@
 #include "core/actions/honey/going_out.h"
 #include "core/actions/honey/goods.h"
 #include "core/actions/honey/vessel_rules.h"
-#include "core/places/packing.h"
+#include "core/places/goods/packing.h"
 #include "core/storage/queries/goods_shelf.h"
 
 namespace combwright {

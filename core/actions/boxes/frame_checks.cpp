@@ -6,7 +6,7 @@
 #include "core/actions/storeroom/frame_picks.h"
 #include "core/actions/storeroom/quarantine.h"
 #include "core/actions/storeroom/review_line.h"
-#include "core/places/verdicts.h"
+#include "core/places/storeroom/verdicts.h"
 
 namespace combwright {
 namespace {

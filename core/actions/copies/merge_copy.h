@@ -7,7 +7,7 @@
 
 #include "core/actions/action.h"
 #include "core/model/changes.h"
-#include "core/places/merge_plan.h"
+#include "core/places/copies/merge_plan.h"
 #include "core/storage/audit.h"
 
 namespace combwright {

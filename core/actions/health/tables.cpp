@@ -4,7 +4,7 @@
 #include <vector>
 
 #include "core/catalogue/colony_tables.h"
-#include "core/places/mite_lines.h"
+#include "core/places/health/mite_lines.h"
 
 namespace combwright {
 namespace {

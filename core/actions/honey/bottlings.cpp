@@ -7,7 +7,7 @@
 #include "core/actions/honey/vessel_rules.h"
 #include "core/actions/honey/weighed_jars.h"
 #include "core/actions/storeroom/quarantine.h"
-#include "core/places/bottlings.h"
+#include "core/places/goods/bottlings.h"
 #include "core/storage/queries/labels.h"
 #include "core/storage/queries/vessel_holds.h"
 #include "core/trade/honey/best_before.h"

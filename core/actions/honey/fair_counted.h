@@ -6,7 +6,7 @@
 #include <string>
 #include <vector>
 
-#include "core/places/fair.h"
+#include "core/places/goods/fair.h"
 #include "core/support/refusal.h"
 
 namespace combwright {

@@ -6,7 +6,7 @@
 #include "core/actions/honey/goods.h"
 #include "core/actions/honey/goods_line.h"
 #include "core/actions/honey/vessel_rules.h"
-#include "core/places/comb_projects.h"
+#include "core/places/storeroom/comb_projects.h"
 #include "core/storage/queries/goods_shelf.h"
 #include "core/storage/queries/wax_ledger.h"
 

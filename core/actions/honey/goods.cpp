@@ -4,7 +4,7 @@
 
 #include "core/actions/honey/goods_line.h"
 #include "core/model/season_info.h"
-#include "core/places/packing.h"
+#include "core/places/goods/packing.h"
 #include "core/storage/queries/goods_shelf.h"
 #include "core/trade/honey/container_fill.h"
 #include "core/trade/honey/density.h"

@@ -3,7 +3,7 @@
 #include <algorithm>
 
 #include "core/actions/honey/vessel_rules.h"
-#include "core/places/blend_line.h"
+#include "core/places/honey/blend_line.h"
 
 namespace combwright {
 namespace {

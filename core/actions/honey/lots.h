@@ -8,11 +8,11 @@
 namespace combwright {
 
 /// Pours buckets and lots together into a new lot. `parts` is "B1 all, B3 6.2 kg"
-/// (core/places/blend_line.h), weighed unless `parts_how` says otherwise; of "all" of a bucket it
-/// is as well known as the bucket. Refused with Taken for the name, as readBlendLine, with Missing
-/// where all is taken of what nobody weighed, with TooMany beyond what is in a vessel and beyond
-/// what the tank takes, with BeforeItBegan, and with HeldBack without a reason where a part is held
-/// back.
+/// (core/places/honey/blend_line.h), weighed unless `parts_how` says otherwise; of "all" of a
+/// bucket it is as well known as the bucket. Refused with Taken for the name, as readBlendLine,
+/// with Missing where all is taken of what nobody weighed, with TooMany beyond what is in a vessel
+/// and beyond what the tank takes, with BeforeItBegan, and with HeldBack without a reason where a
+/// part is held back.
 struct BlendHoney {
     static constexpr std::string_view name = "blend-honey";
     using Answer = Id<Lot>;

@@ -2,7 +2,7 @@
 
 #include "core/actions/honey/vessel_rules.h"
 #include "core/model/storeroom/equipment.h"
-#include "core/places/water_in_use.h"
+#include "core/places/honey/water_in_use.h"
 
 namespace combwright {
 namespace {

@@ -2,8 +2,8 @@
 
 #include <algorithm>
 
-#include "core/places/blend_line.h"
-#include "core/places/water_in_use.h"
+#include "core/places/honey/blend_line.h"
+#include "core/places/honey/water_in_use.h"
 #include "core/storage/queries/vessel_holds.h"
 
 namespace combwright {

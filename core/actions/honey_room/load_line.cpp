@@ -5,7 +5,7 @@
 #include <map>
 
 #include "core/actions/storeroom/quarantine.h"
-#include "core/places/extractor.h"
+#include "core/places/honey_room/extractor.h"
 #include "core/storage/queries/holds.h"
 #include "core/storage/queries/names.h"
 #include "core/storage/queries/runs.h"

@@ -3,7 +3,7 @@
 #pragma once
 
 #include "core/model/honey/extraction.h"
-#include "core/places/run_balance.h"
+#include "core/places/honey_room/run_balance.h"
 #include "core/storage/rows.h"
 #include "core/support/result.h"
 

@@ -8,7 +8,7 @@
 #include "core/actions/honey_room/pegs.h"
 #include "core/actions/honey_room/run_rules.h"
 #include "core/actions/storeroom/quarantine.h"
-#include "core/places/run_balance.h"
+#include "core/places/honey_room/run_balance.h"
 #include "core/storage/queries/names.h"
 #include "core/storage/queries/pegs.h"
 #include "core/storage/queries/runs.h"

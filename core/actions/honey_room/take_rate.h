@@ -3,7 +3,7 @@
 #pragma once
 
 #include "core/actions/boxes/looks.h"
-#include "core/places/reckoned_got.h"
+#include "core/places/season_book/reckoned_got.h"
 
 namespace combwright {
 

@@ -3,7 +3,7 @@
 #include <cstdlib>
 #include <utility>
 
-#include "core/places/pull_sheet.h"
+#include "core/places/pull/pull_sheet.h"
 #include "core/storage/queries/names.h"
 
 namespace combwright {

@@ -2,8 +2,8 @@
 
 #include <algorithm>
 
-#include "core/places/contact_trace.h"
-#include "core/places/dead_outs.h"
+#include "core/places/health/contact_trace.h"
+#include "core/places/health/dead_outs.h"
 #include "core/storage/queries/holds.h"
 #include "core/storage/queries/names.h"
 #include "core/storage/queries/yards.h"

@@ -8,8 +8,8 @@
 #include "core/actions/storeroom/marked_boxes.h"
 #include "core/actions/storeroom/review_line.h"
 #include "core/model/storeroom/equipment.h"
-#include "core/places/comb_wax.h"
-#include "core/places/verdicts.h"
+#include "core/places/storeroom/verdicts.h"
+#include "core/places/wax_bench/comb_wax.h"
 
 namespace combwright {
 namespace {

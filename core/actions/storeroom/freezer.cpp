@@ -7,7 +7,7 @@
 #include "core/actions/storeroom/frame_picks.h"
 #include "core/actions/storeroom/marked_boxes.h"
 #include "core/actions/storeroom/quarantine.h"
-#include "core/places/freezer.h"
+#include "core/places/storeroom/freezer.h"
 #include "core/storage/queries/machines.h"
 #include "core/storage/queries/names.h"
 

@@ -7,8 +7,8 @@
 #include "core/actions/storeroom/frame_picks.h"
 #include "core/actions/storeroom/quarantine.h"
 #include "core/actions/storeroom/review_line.h"
-#include "core/places/box_changes.h"
-#include "core/places/verdicts.h"
+#include "core/places/storeroom/verdicts.h"
+#include "core/places/yard/box_changes.h"
 #include "core/storage/queries/names.h"
 
 namespace combwright {

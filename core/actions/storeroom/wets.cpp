@@ -2,7 +2,7 @@
 
 #include "core/actions/boxes/box_steps.h"
 #include "core/actions/storeroom/marked_boxes.h"
-#include "core/places/wets_home.h"
+#include "core/places/pull/wets_home.h"
 #include "core/storage/queries/names.h"
 
 namespace combwright {

@@ -11,8 +11,8 @@
 
 #include "core/model/wax/candle.h"
 #include "core/model/wax/hive_goods.h"
-#include "core/places/candle_shades.h"
-#include "core/places/mould_wax.h"
+#include "core/places/wax_bench/candle_shades.h"
+#include "core/places/wax_bench/mould_wax.h"
 #include "core/storage/queries/wax_holds.h"
 #include "core/storage/rows.h"
 #include "core/support/result.h"

@@ -1,7 +1,7 @@
 #include "core/actions/yard/feeds.h"
 
 #include "core/actions/yard/hive_list.h"
-#include "core/places/feed_shelf.h"
+#include "core/places/stores/feed_shelf.h"
 
 namespace combwright {
 namespace {

@@ -2,7 +2,7 @@
 
 #include "core/actions/storeroom/quarantine.h"
 #include "core/actions/yard/colony_steps.h"
-#include "core/places/queens.h"
+#include "core/places/yard/queens.h"
 #include "core/storage/queries/queens.h"
 
 namespace combwright {

@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/places/growth.h"
+#include "core/places/yard/growth.h"
 #include "core/storage/queries/constants.h"
 #include "core/storage/queries/hive_days.h"
 #include "core/trade/colony/queen_dates.h"

@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <map>
 
-#include "core/places/honey_store.h"
+#include "core/places/honey/honey_store.h"
 
 namespace combwright {
 namespace {

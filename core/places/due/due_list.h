@@ -9,7 +9,7 @@
 #include <vector>
 
 #include "core/places/due/due_item.h"
-#include "core/places/explained.h"
+#include "core/places/explain/explained.h"
 #include "core/storage/rows.h"
 #include "core/support/working.h"
 

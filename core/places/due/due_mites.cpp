@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/places/mites.h"
+#include "core/places/health/mites.h"
 #include "core/storage/queries/constants.h"
 
 namespace combwright {

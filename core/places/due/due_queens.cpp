@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "core/places/queens.h"
+#include "core/places/yard/queens.h"
 #include "core/storage/queries/hive_days.h"
 
 namespace combwright {

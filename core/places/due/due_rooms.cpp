@@ -3,11 +3,11 @@
 #include <algorithm>
 #include <map>
 
-#include "core/places/clearers.h"
-#include "core/places/dead_outs.h"
-#include "core/places/freezer.h"
-#include "core/places/room_boxes.h"
-#include "core/places/wets_home.h"
+#include "core/places/health/dead_outs.h"
+#include "core/places/honey_room/room_boxes.h"
+#include "core/places/pull/clearers.h"
+#include "core/places/pull/wets_home.h"
+#include "core/places/storeroom/freezer.h"
 #include "core/storage/queries/hive_days.h"
 
 namespace combwright {

@@ -4,8 +4,8 @@
 #include <chrono>
 #include <cmath>
 
-#include "core/places/growth.h"
-#include "core/places/stores.h"
+#include "core/places/stores/stores.h"
+#include "core/places/yard/growth.h"
 #include "core/storage/queries/constants.h"
 #include "core/storage/queries/hive_days.h"
 

@@ -1,6 +1,6 @@
 #include "core/places/due/due_treatments.h"
 
-#include "core/places/treatments.h"
+#include "core/places/health/treatments.h"
 #include "core/storage/queries/treatments.h"
 
 namespace combwright {

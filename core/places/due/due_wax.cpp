@@ -2,8 +2,8 @@
 
 #include <algorithm>
 
-#include "core/places/comb_projects.h"
-#include "core/places/wax_bench.h"
+#include "core/places/storeroom/comb_projects.h"
+#include "core/places/wax_bench/wax_bench.h"
 
 namespace combwright {
 namespace {

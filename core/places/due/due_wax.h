@@ -14,8 +14,8 @@
 
 #include <vector>
 
-#include "core/places/candle_evenings.h"
 #include "core/places/due/due_item.h"
+#include "core/places/wax_bench/candle_evenings.h"
 #include "core/storage/rows.h"
 
 namespace combwright {

@@ -2,8 +2,8 @@
 // gets come from the same points as the drawing.
 #pragma once
 
-#include "core/places/pages/harvest_blocks.h"
 #include "core/places/pages/page.h"
+#include "core/places/pages/season_book/harvest_blocks.h"
 
 namespace combwright {
 

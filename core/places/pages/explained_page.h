@@ -1,7 +1,7 @@
 // The workings of a place's figures as a page: for --why, and to print.
 #pragma once
 
-#include "core/places/explained.h"
+#include "core/places/explain/explained.h"
 #include "core/places/pages/page.h"
 
 namespace combwright {

@@ -3,7 +3,7 @@
 
 #include <QString>
 
-#include "core/places/run_balance.h"
+#include "core/places/honey_room/run_balance.h"
 
 namespace combwright {
 

@@ -8,7 +8,7 @@
 #include <QFile>
 
 #include "core/actions/yard/yards.h"
-#include "core/places/copy_words.h"
+#include "core/places/copies/copy_words.h"
 #include "core/storage/audit.h"
 #include "core/storage/copy_mark.h"
 #include "core/storage/sqlite/storage_error.h"

@@ -12,7 +12,7 @@
 #include <functional>
 
 #include "core/model/honey/room.h"
-#include "core/places/run_balance.h"
+#include "core/places/honey_room/run_balance.h"
 #include "core/storage/queries/names.h"
 #include "tests/support/hill_and_creek.h"
 #include "tests/support/in_window.h"

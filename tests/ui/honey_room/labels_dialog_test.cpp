@@ -2,7 +2,7 @@
 // off, what stands on them, a flower only with the keeper's own statement.
 #include "ui/honey_room/labels_dialog.h"
 
-#include "core/places/pages/label_pages.h"
+#include "core/places/pages/goods/label_pages.h"
 #include "core/storage/queries/labels.h"
 #include "core/words/words.h"
 #include "tests/ui/honey_room/goods_in_room.h"

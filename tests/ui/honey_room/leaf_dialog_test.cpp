@@ -2,7 +2,7 @@
 // wished.
 #include "ui/honey_room/leaf_dialog.h"
 
-#include "core/places/pages/label_pages.h"
+#include "core/places/pages/goods/label_pages.h"
 #include "core/words/words.h"
 #include "tests/ui/honey_room/goods_in_room.h"
 

@@ -10,7 +10,7 @@
 #include <QPdfWriter>
 #include <QTemporaryDir>
 
-#include "core/places/pages/room_paper.h"
+#include "core/places/pages/honey_room/room_paper.h"
 #include "ui/print/page_painter.h"
 
 namespace combwright {

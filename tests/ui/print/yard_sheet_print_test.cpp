@@ -9,7 +9,7 @@
 #include <QPainter>
 #include <QPdfWriter>
 
-#include "core/places/pages/yard_sheet_page.h"
+#include "core/places/pages/yard/yard_sheet_page.h"
 #include "core/storage/queries/names.h"
 #include "tests/support/mill_lane.h"
 #include "tests/support/support.h"

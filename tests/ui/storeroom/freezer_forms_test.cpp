@@ -5,7 +5,7 @@
 #include <gtest/gtest.h>
 
 #include "core/actions/storeroom/equipment.h"
-#include "core/places/freezer.h"
+#include "core/places/storeroom/freezer.h"
 #include "tests/ui/storeroom/form_hands.h"
 
 namespace combwright {

@@ -6,7 +6,7 @@
 
 #include "core/actions/storeroom/equipment.h"
 #include "core/places/pages/page_text.h"
-#include "core/places/pages/stock_page.h"
+#include "core/places/pages/storeroom/stock_page.h"
 #include "tests/ui/storeroom/form_hands.h"
 
 namespace combwright {

@@ -13,7 +13,7 @@
 
 #include "core/actions/yard/tasks.h"
 #include "core/places/due/due_list.h"
-#include "core/places/pages/due_words.h"
+#include "core/places/pages/due/due_words.h"
 #include "tests/support/five_buckets.h"
 #include "tests/support/in_window.h"
 #include "tests/support/mill_lane.h"

@@ -9,7 +9,7 @@
 #include <QScrollArea>
 #include <QScrollBar>
 
-#include "core/places/pages/health_words.h"
+#include "core/places/pages/health/health_words.h"
 #include "tests/ui/storeroom/form_hands.h"
 
 namespace combwright {

@@ -5,7 +5,7 @@
 #include <QSignalSpy>
 
 #include "core/actions/yard/sheet.h"
-#include "core/places/yard_sheet.h"
+#include "core/places/yard/yard_sheet.h"
 #include "tests/ui/shell/shell_season.h"
 #include "ui/shell/foot_bar.h"
 

@@ -7,7 +7,7 @@
 
 #include <QHeaderView>
 
-#include "core/places/feed_shelf.h"
+#include "core/places/stores/feed_shelf.h"
 #include "tests/ui/storeroom/form_hands.h"
 #include "ui/shell/foot_bar.h"
 

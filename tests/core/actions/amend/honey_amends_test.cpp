@@ -2,9 +2,9 @@
 // out.
 #include <gtest/gtest.h>
 
-#include "core/places/pages/harvest_summary_page.h"
+#include "core/places/honey_room/run_balance.h"
 #include "core/places/pages/page_text.h"
-#include "core/places/run_balance.h"
+#include "core/places/pages/season_book/harvest_summary_page.h"
 #include "tests/support/amendments.h"
 #include "tests/support/hill_and_creek.h"
 

@@ -4,7 +4,7 @@
 
 #include "core/model/storeroom/equipment.h"
 #include "core/model/storeroom/season_plan.h"
-#include "core/places/needs.h"
+#include "core/places/storeroom/needs.h"
 #include "tests/support/amendments.h"
 
 namespace combwright {

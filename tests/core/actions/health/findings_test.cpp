@@ -5,9 +5,9 @@
 #include <gtest/gtest.h>
 
 #include "core/model/health/tables.h"
-#include "core/places/contact_trace.h"
-#include "core/places/mite_lines.h"
-#include "core/places/questions.h"
+#include "core/places/health/contact_trace.h"
+#include "core/places/health/mite_lines.h"
+#include "core/places/questions/questions.h"
 #include "tests/support/deeds.h"
 
 namespace combwright {

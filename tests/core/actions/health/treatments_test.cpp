@@ -6,8 +6,8 @@
 #include <gtest/gtest.h>
 
 #include "core/model/season_info.h"
-#include "core/places/questions.h"
-#include "core/places/treatments.h"
+#include "core/places/health/treatments.h"
+#include "core/places/questions/questions.h"
 #include "tests/support/deeds.h"
 
 namespace combwright {

@@ -2,7 +2,7 @@
 #include <gtest/gtest.h>
 
 #include "core/model/honey/going_out.h"
-#include "core/places/packing.h"
+#include "core/places/goods/packing.h"
 #include "core/storage/queries/goods_shelf.h"
 #include "core/storage/queries/vessels.h"
 #include "tests/support/deeds.h"

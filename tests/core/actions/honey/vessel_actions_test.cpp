@@ -2,7 +2,7 @@
 // touch.
 #include "core/actions/honey/lots.h"
 #include "core/actions/honey/readings.h"
-#include "core/places/water_in_use.h"
+#include "core/places/honey/water_in_use.h"
 #include "core/storage/queries/vessels.h"
 #include "tests/support/five_buckets.h"
 #include "tests/support/support.h"

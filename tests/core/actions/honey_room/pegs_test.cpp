@@ -5,7 +5,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-#include "core/places/run_balance.h"
+#include "core/places/honey_room/run_balance.h"
 #include "core/storage/audit.h"
 #include "core/storage/queries/names.h"
 #include "core/storage/queries/pegs.h"

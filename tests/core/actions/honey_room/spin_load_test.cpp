@@ -4,7 +4,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-#include "core/places/questions.h"
+#include "core/places/questions/questions.h"
 #include "core/storage/audit.h"
 #include "core/words/words.h"
 #include "tests/support/amendments.h"

@@ -5,8 +5,8 @@
 #include <gtest/gtest.h>
 
 #include "core/actions/storeroom/frame_carrying.h"
-#include "core/places/contact_trace.h"
-#include "core/places/dead_outs.h"
+#include "core/places/health/contact_trace.h"
+#include "core/places/health/dead_outs.h"
 #include "core/storage/queries/holds.h"
 #include "core/storage/queries/yards.h"
 #include "tests/support/deeds.h"

@@ -8,8 +8,8 @@
 #include <random>
 
 #include "core/actions/storeroom/season_plan.h"
-#include "core/places/freezer.h"
-#include "core/places/stock.h"
+#include "core/places/storeroom/freezer.h"
+#include "core/places/storeroom/stock.h"
 #include "tests/support/deeds.h"
 
 namespace combwright {

@@ -3,8 +3,8 @@
 
 #include <gtest/gtest.h>
 
-#include "core/places/frame_board.h"
-#include "core/places/stock.h"
+#include "core/places/storeroom/frame_board.h"
+#include "core/places/storeroom/stock.h"
 #include "core/storage/queries/holds.h"
 #include "tests/support/bench_deeds.h"
 

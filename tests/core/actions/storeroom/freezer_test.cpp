@@ -5,9 +5,9 @@
 
 #include <memory>
 
-#include "core/places/questions.h"
+#include "core/places/questions/questions.h"
 #include "core/words/words.h"
-#include "tests/core/places/shelf_fixture.h"
+#include "tests/core/places/storeroom/shelf_fixture.h"
 
 namespace combwright {
 namespace {

@@ -4,7 +4,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-#include "core/places/questions.h"
+#include "core/places/questions/questions.h"
 #include "core/storage/queries/wax_holds.h"
 #include "tests/support/deeds.h"
 

@@ -2,7 +2,7 @@
 // go in, and what is refused leaves no trace.
 #include <gtest/gtest.h>
 
-#include "core/places/wax_bench.h"
+#include "core/places/wax_bench/wax_bench.h"
 #include "core/storage/queries/goods_shelf.h"
 #include "tests/support/deeds.h"
 

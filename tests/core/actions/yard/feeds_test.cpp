@@ -5,8 +5,8 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-#include "core/places/feed_shelf.h"
-#include "core/places/questions.h"
+#include "core/places/questions/questions.h"
+#include "core/places/stores/feed_shelf.h"
 #include "tests/support/amendments.h"
 
 namespace combwright {

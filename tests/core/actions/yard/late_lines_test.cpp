@@ -4,8 +4,8 @@
 
 #include "core/actions/boxes/late_moves.h"
 #include "core/actions/yard/sheet.h"
-#include "core/places/questions.h"
-#include "core/places/yard_sheet.h"
+#include "core/places/questions/questions.h"
+#include "core/places/yard/yard_sheet.h"
 #include "core/storage/queries/hive_days.h"
 #include "core/storage/queries/stays.h"
 #include "tests/support/deeds.h"

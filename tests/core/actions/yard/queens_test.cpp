@@ -5,7 +5,7 @@
 #include <gtest/gtest.h>
 
 #include "core/places/due/due_queens.h"
-#include "core/places/queens.h"
+#include "core/places/yard/queens.h"
 #include "core/storage/queries/hive_days.h"
 #include "core/storage/queries/queens.h"
 #include "tests/support/deeds.h"

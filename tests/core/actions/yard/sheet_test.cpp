@@ -5,7 +5,7 @@
 #include <gtest/gtest.h>
 
 #include "core/model/yard/weighing.h"
-#include "core/places/yard_sheet.h"
+#include "core/places/yard/yard_sheet.h"
 #include "tests/support/deeds.h"
 
 namespace combwright {

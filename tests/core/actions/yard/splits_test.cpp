@@ -4,7 +4,7 @@
 
 #include <gtest/gtest.h>
 
-#include "core/places/contact_trace.h"
+#include "core/places/health/contact_trace.h"
 #include "core/storage/queries/hive_days.h"
 #include "core/storage/queries/holds.h"
 #include "core/storage/queries/queens.h"

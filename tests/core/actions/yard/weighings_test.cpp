@@ -5,7 +5,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-#include "core/places/questions.h"
+#include "core/places/questions/questions.h"
 #include "tests/support/amendments.h"
 
 namespace combwright {

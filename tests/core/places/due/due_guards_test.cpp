@@ -3,12 +3,12 @@
 #include <gtest/gtest.h>
 
 #include "core/places/due/due_list.h"
-#include "core/places/kit_list.h"
-#include "core/places/pages/due_words.h"
-#include "core/places/pages/health_pages.h"
+#include "core/places/health/treatments.h"
+#include "core/places/pages/due/due_words.h"
+#include "core/places/pages/health/health_pages.h"
 #include "core/places/pages/page_text.h"
-#include "core/places/pull_sheet.h"
-#include "core/places/treatments.h"
+#include "core/places/pull/pull_sheet.h"
+#include "core/places/yard/kit_list.h"
 #include "tests/support/deeds.h"
 
 namespace combwright {

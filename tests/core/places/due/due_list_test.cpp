@@ -5,10 +5,10 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-#include "core/places/half_done.h"
-#include "core/places/pages/due_words.h"
-#include "core/places/pages/half_done_words.h"
-#include "core/places/year_ribbon.h"
+#include "core/places/pages/due/due_words.h"
+#include "core/places/pages/due/half_done_words.h"
+#include "core/places/today/half_done.h"
+#include "core/places/today/year_ribbon.h"
 #include "tests/support/deeds.h"
 #include "tests/support/mill_lane.h"
 

@@ -6,10 +6,10 @@
 #include <gtest/gtest.h>
 
 #include "core/places/due/due_list.h"
-#include "core/places/half_done.h"
-#include "core/places/pages/due_calendar.h"
-#include "core/places/pages/due_words.h"
-#include "core/places/pages/half_done_words.h"
+#include "core/places/pages/due/due_calendar.h"
+#include "core/places/pages/due/due_words.h"
+#include "core/places/pages/due/half_done_words.h"
+#include "core/places/today/half_done.h"
 #include "tests/support/deeds.h"
 
 namespace combwright {

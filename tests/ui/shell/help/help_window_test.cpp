@@ -1,0 +1,224 @@
+// F1 by keyboard: the page of the place one is in, the others in a list, a word found, the keys as
+// the window has them, and what is new.
+#include "ui/shell/help/help_window.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <QAction>
+#include <QScrollBar>
+#include <QTextDocumentFragment>
+#include <functional>
+
+#include "tests/ui/shell/shell_season.h"
+#include "ui/shell/help/keys_sheet.h"
+#include "ui/shell/help/release_list.h"
+
+namespace combwright {
+namespace {
+
+using testing::ElementsAre;
+using testing::HasSubstr;
+using testing::Not;
+
+class Help : public test::ShellTest {
+  protected:
+    /// F1, then what is done in it; it must close itself.
+    void inHelp(const std::function<void()>& deed) {
+        bool done = false;
+        QTimer::singleShot(0, window.get(), [&] {
+            help = dialog("help");
+            ASSERT_NE(help, nullptr);
+            EXPECT_TRUE(QTest::qWaitForWindowActive(help));
+            EXPECT_TRUE(QTest::qWaitFor([&] { return QApplication::activeWindow() == help; }));
+            deed();
+            done = true;
+            if (help) help->reject();
+        });
+        key(Qt::Key_F1);
+        EXPECT_TRUE(done);
+        help = nullptr;
+    }
+    void press(Qt::Key pressed, Qt::KeyboardModifiers with = Qt::NoModifier) const {
+        ASSERT_TRUE(help && help->focusWidget());
+        QTest::keyClick(help->focusWidget(), pressed, with);
+    }
+    void goToPage(const QString& word) const {
+        auto* list = named<QListWidget>("help_pages", help);
+        list->setFocus();
+        press(Qt::Key_Home);
+        while (list->currentItem()->text() != word && list->currentRow() + 1 < list->count())
+            press(Qt::Key_Down);
+        ASSERT_EQ(list->currentItem()->text(), word);
+    }
+    QLabel* text() const { return named<QLabel>("help_text", help); }
+    std::string plain() const {
+        return QTextDocumentFragment::fromHtml(text()->text()).toPlainText().toStdString();
+    }
+    int scrolled() const {
+        return named<QScrollArea>("help_scroll", help)->verticalScrollBar()->value();
+    }
+
+    QDialog* help = nullptr;
+};
+
+TEST_F(Help, OpensAtThePlaceOneIsInAndTheKeyboardGoesBack) {
+    openSeason();
+    QWidget* before = focus();
+    ASSERT_NE(before, nullptr);
+    inHelp([&] {
+        EXPECT_EQ(help->windowTitle(), place->railWord());
+        EXPECT_THAT(plain(), HasSubstr("Bees sting"));
+        for (const KeyHint& hint : place->hints())
+            EXPECT_THAT(plain(), HasSubstr(hint.what.toStdString()));
+        EXPECT_FALSE(named<QPushButton>("help_print", help)->isVisible());
+        press(Qt::Key_Escape);
+        EXPECT_FALSE(help->isVisible());
+    });
+    comeBack();
+    EXPECT_EQ(focus(), before);
+}
+
+TEST_F(Help, HasAPageForEveryPlaceAlsoWithoutASeason) {
+    inHelp([&] {
+        EXPECT_EQ(help->windowTitle().toStdString(), "Your seasons");
+        for (const Place* each : window->places()) {
+            goToPage(each->railWord());
+            EXPECT_EQ(help->windowTitle(), each->railWord());
+            EXPECT_GT(plain().size(), 300U) << each->railWord().toStdString();
+        }
+    });
+}
+
+TEST_F(Help, PagesTurnFromTheTextTheListAndTheSearchLine) {
+    openSeason();
+    inHelp([&] {
+        help->resize(help->width(), 300);
+        QCoreApplication::processEvents();
+        press(Qt::Key_PageDown);
+        const int one = scrolled();
+        EXPECT_GT(one, 0);
+        press(Qt::Key_F, Qt::ControlModifier);
+        EXPECT_EQ(help->focusWidget()->objectName(), QStringLiteral("help_find"));
+        press(Qt::Key_PageUp);
+        EXPECT_LT(scrolled(), one);
+        named<QListWidget>("help_pages", help)->setFocus();
+        press(Qt::Key_PageDown);
+        EXPECT_GT(scrolled(), 0);
+        press(Qt::Key_Return);
+        EXPECT_TRUE(help->isVisible()) << "Enter goes to the text, it closes nothing";
+        EXPECT_EQ(help->focusWidget()->objectName(), QStringLiteral("help_scroll"));
+    });
+}
+
+TEST_F(Help, FindsInThePageAndNamesThePagesThatHaveItElse) {
+    openSeason();
+    inHelp([&] {
+        help->resize(help->width(), 300);
+        QCoreApplication::processEvents();
+        press(Qt::Key_F, Qt::ControlModifier);
+        ASSERT_EQ(help->focusWidget(), named<QLineEdit>("help_find", help));
+        QTest::keyClicks(help->focusWidget(), QStringLiteral("walking order"));
+        EXPECT_EQ(text()->selectedText().toStdString(), "walking order");
+        EXPECT_GT(scrolled(), 0) << "it stands further down";
+        const int first = text()->selectionStart();
+        named<QLineEdit>("help_find", help)->selectAll();
+        QTest::keyClicks(help->focusWidget(), QStringLiteral("hive"));
+        const int hive = text()->selectionStart();
+        press(Qt::Key_Return);
+        EXPECT_GT(text()->selectionStart(), hive);
+        press(Qt::Key_Return, Qt::ShiftModifier);
+        EXPECT_EQ(text()->selectionStart(), hive);
+        press(Qt::Key_Return, Qt::ShiftModifier);
+        EXPECT_GT(text()->selectionStart(), first) << "round to the last";
+
+        auto* told = named<QLabel>("help_told", help);
+        EXPECT_FALSE(told->isVisible());
+        named<QLineEdit>("help_find", help)->selectAll();
+        QTest::keyClicks(help->focusWidget(), QStringLiteral("spin clock"));
+        EXPECT_FALSE(text()->hasSelectedText());
+        EXPECT_TRUE(told->isVisible());
+        EXPECT_THAT(told->text().toStdString(), HasSubstr("Honey room"));
+        QTest::keyClicks(help->focusWidget(), QStringLiteral("zz"));
+        EXPECT_THAT(told->text().toStdString(), Not(HasSubstr("Honey room")));
+        EXPECT_TRUE(told->isVisible());
+    });
+}
+
+TEST_F(Help, EveryKeyOfTheWindowStandsOnThePageOfKeysAndOnItsSheet) {
+    openSeason();
+    // One that nobody told the help of.
+    auto* late = new QAction(QStringLiteral("Tap the barometer"), window.get());
+    late->setShortcut(QKeySequence(Qt::CTRL | Qt::ALT | Qt::Key_F9));
+    window->addAction(late);
+    const Page sheet = keysPage(keysOf(*window, window->places()));
+    std::string printed;
+    for (const Block& block : sheet.blocks)
+        if (const auto* table = std::get_if<TableBlock>(&block))
+            for (const TableRow& row : table->rows)
+                printed +=
+                    (row.cells[0].text + QLatin1Char('|') + row.cells[1].text).toStdString() + "\n";
+    inHelp([&] {
+        goToPage(QStringLiteral("Keys"));
+        EXPECT_TRUE(named<QPushButton>("help_print", help)->isVisible());
+        int keyed = 0;
+        for (const QAction* action : window->actions()) {
+            if (action->shortcut().isEmpty()) continue;
+            ++keyed;
+            const std::string shortcut =
+                action->shortcut().toString(QKeySequence::NativeText).toStdString();
+            const std::string name = action->text().toStdString();
+            for (const std::string& shown : {plain(), printed}) {
+                EXPECT_THAT(shown, HasSubstr(shortcut));
+                EXPECT_THAT(shown, HasSubstr(name));
+            }
+        }
+        EXPECT_GT(keyed, 20);
+        for (const Place* each : window->places())
+            for (const KeyHint& hint : each->hints())
+                EXPECT_THAT(plain(), HasSubstr(hint.what.toStdString()));
+    });
+    EXPECT_THAT(printed, HasSubstr("Ctrl+Alt+F9|Tap the barometer\n"));
+    EXPECT_THAT(printed, HasSubstr("Ctrl++, Ctrl+=|Larger text\n")) << "one line for one thing";
+}
+
+TEST_F(Help, SaysWhatIsNewFromTheListThatIsInstalled) {
+    QFile installed(QStringLiteral(COMBWRIGHT_SOURCE_DIR
+                                   "/resources/install/org.combwright.Combwright.metainfo.xml"));
+    ASSERT_TRUE(installed.open(QIODevice::ReadOnly));
+    const auto releases = releasesIn(installed.readAll(), QStringLiteral("en"));
+    ASSERT_TRUE(releases);
+    ASSERT_FALSE(releases->empty());
+    EXPECT_EQ(releases->front().version.toStdString(), COMBWRIGHT_VERSION);
+    inHelp([&] {
+        goToPage(QStringLiteral("What's new"));
+        for (const Release& release : *releases) {
+            EXPECT_THAT(plain(), HasSubstr(release.version.toStdString()));
+            EXPECT_TRUE(release.on.isValid());
+            for (const QString& each : release.says)
+                EXPECT_THAT(plain(), HasSubstr(each.toStdString()));
+        }
+    });
+}
+
+TEST(ReleaseList, TakesTheLanguageSpokenAndFailsOnBrokenXml) {
+    const QByteArray xml = R"(<component><name>C</name><releases>
+<release version="2" date="2027-05-01"><url>x</url><description>
+<p>New</p><p xml:lang="de">Neu</p><ul><li>One  thing</li></ul><ul xml:lang="de"><li>Eins</li></ul>
+</description></release><release version="1"><description><p>First</p></description></release>
+</releases></component>)";
+    const auto english = releasesIn(xml, QStringLiteral("en"));
+    ASSERT_TRUE(english);
+    ASSERT_EQ(english->size(), 2U);
+    EXPECT_THAT((*english)[0].says,
+                ElementsAre(QStringLiteral("New"), QStringLiteral("• One thing")));
+    EXPECT_FALSE((*english)[1].on.isValid());
+    const auto german = releasesIn(xml, QStringLiteral("de"));
+    ASSERT_TRUE(german);
+    EXPECT_THAT((*german)[0].says, ElementsAre(QStringLiteral("Neu"), QStringLiteral("• Eins")));
+    EXPECT_THAT((*german)[1].says, ElementsAre(QStringLiteral("First"))) << "not translated yet";
+    EXPECT_FALSE(releasesIn("<component><releases><release", QStringLiteral("en")));
+}
+
+}  // namespace
+}  // namespace combwright
