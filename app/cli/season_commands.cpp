@@ -7,8 +7,11 @@
 #include "app/cli/season_json.h"
 #include "core/actions/demo_season.h"
 #include "core/exchange/export.h"
+#include "core/places/copies/salvage_words.h"
 #include "core/storage/audit.h"
 #include "core/storage/backup.h"
+#include "core/storage/salvage/record_trail.h"
+#include "core/storage/salvage/salvage.h"
 #include "core/storage/season.h"
 #include "core/storage/sqlite/storage_error.h"
 #include "core/words/words.h"
@@ -62,7 +65,9 @@ int runDemo(Context& context) {
 
 int runCheck(Context& context) {
     const Season season = seasonToRead(context);
-    const auto findings = audit(season.read());
+    auto findings = audit(season.read());
+    const auto trail = trailFindings(season.read());
+    findings.insert(findings.end(), trail.begin(), trail.end());
     QJsonArray list;
     for (const AuditFinding& finding : findings) {
         list.append(QJsonObject{{QStringLiteral("about"), fromUtf8(finding.about)},
@@ -108,6 +113,43 @@ int runBackup(Context& context) {
     return Done;
 }
 
+QJsonObject salvageJson(const Salvaged& done) {
+    QJsonArray tables;
+    for (const SalvagedTable& table : done.tables)
+        tables.append(
+            QJsonObject{{QStringLiteral("table"), fromUtf8(table.table)},
+                        {QStringLiteral("saved"), static_cast<qint64>(table.saved)},
+                        {QStringLiteral("from_history"), static_cast<qint64>(table.madeAgain)},
+                        {QStringLiteral("mended"), static_cast<qint64>(table.mended)},
+                        {QStringLiteral("left_out"), static_cast<qint64>(table.leftOut)},
+                        {QStringLiteral("nothing_left"), static_cast<qint64>(table.unknown)}});
+    return QJsonObject{
+        {QStringLiteral("pages"), static_cast<qint64>(done.pages)},
+        {QStringLiteral("pages_broken"), static_cast<qint64>(done.brokenPages)},
+        {QStringLiteral("history_kept"), done.historyKept},
+        {QStringLiteral("steps"), static_cast<qint64>(done.steps)},
+        {QStringLiteral("steps_missing"), static_cast<qint64>(done.stepsMissing)},
+        {QStringLiteral("references_cleared"), static_cast<qint64>(done.referencesCleared)},
+        {QStringLiteral("pictures"), static_cast<qint64>(done.pictures)},
+        {QStringLiteral("pictures_lost"), static_cast<qint64>(done.picturesLost)},
+        {QStringLiteral("left_out_file"),
+         done.leftOutFile ? QJsonValue(fromUtf8(*done.leftOutFile)) : QJsonValue()},
+        {QStringLiteral("tables"), tables}};
+}
+
+int runSalvage(Context& context) {
+    const QString to = context.arguments.positional[1];
+    const auto done = salvage(filePath(context), to.toStdString(), context.clock);
+    if (!done) return refuse(context, done.error());
+    if (context.json()) {
+        printJson(context, salvageJson(*done));
+        return Done;
+    }
+    for (const QString& each : salvageReport(*done)) context.streams.out << each << '\n';
+    context.streams.out << salvageSentence(*done, to) << '\n';
+    return Done;
+}
+
 int runExport(Context& context) {
     const Season season = seasonToRead(context);
     const auto written = exportSeason(season.read(), context.arguments.positional[1].toStdString());
@@ -148,6 +190,13 @@ std::vector<Command> seasonCommands() {
          {},
          &runDemo},
         {"check", "FILE", "whether the file is whole and its records agree", 1, 1, {}, &runCheck},
+        {"salvage",
+         "FILE NEW",
+         "what a damaged file still holds, into a new one",
+         2,
+         2,
+         {},
+         &runSalvage},
         {"backup",
          "FILE [DEST]",
          "a verified copy; refuses an existing DEST",

@@ -19,9 +19,7 @@ constexpr std::string_view kindText(StepKind kind) {
     return kind == StepKind::Do ? "do" : kind == StepKind::Undo ? "undo" : "redo";
 }
 
-StepKind kindOf(const std::string& text) {
-    return text == "undo" ? StepKind::Undo : text == "redo" ? StepKind::Redo : StepKind::Do;
-}
+StepKind kindOf(const std::string& text) { return stepKindOf(text).value_or(StepKind::Do); }
 
 const std::string entryColumns = "seq, at, kind, action, line, why, sheet, of, stands";
 
@@ -67,26 +65,46 @@ std::optional<JournalEntry> oneEntry(Statement statement) {
 
 }  // namespace
 
+std::string chainedDigest(const std::string& previous, const JournalEntry& entry,
+                          const Bytes& changes) {
+    return chained(previous, entry.at, entry.kind, entry.info, entry.of, changes);
+}
+
+std::optional<StepKind> stepKindOf(std::string_view text) {
+    for (const StepKind kind : {StepKind::Do, StepKind::Undo, StepKind::Redo})
+        if (text == kindText(kind)) return kind;
+    return std::nullopt;
+}
+
 std::int64_t Journal::append(StepKind kind, const std::string& at, const StepInfo& info,
                              std::optional<std::int64_t> of, int stands, const Bytes& changes) {
     std::string previous;
     Statement& last = m_prepared("SELECT digest FROM journal ORDER BY seq DESC LIMIT 1").run();
     while (last.next()) previous = last.text(0);
-    m_prepared(
-        "INSERT INTO journal (at, kind, action, line, why, sheet, of, stands, changes, digest) "
-        "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)")
-        .bind(std::string_view(at))
-        .bind(kindText(kind))
-        .bind(std::string_view(info.action))
-        .bind(std::string_view(info.line))
-        .bind(textOrNull(info.why))
-        .bind(textOrNull(info.sheet))
-        .bind(of ? Value{*of} : Value{})
-        .bind(std::int64_t{stands})
-        .bindBlob(changes)
-        .bind(std::string_view(chained(previous, at, kind, info, of, changes)))
-        .run();
+    WholeStep step{{0, at, kind, info, of}, stands, changes, {}};
+    step.digest = chainedDigest(previous, step.entry, changes);
+    put(step, Value{});
     return m_database->lastId();
+}
+
+void Journal::putWhole(const WholeStep& step) { put(step, Value{step.entry.seq}); }
+
+void Journal::put(const WholeStep& step, const Value& seq) {
+    m_prepared(
+        "INSERT INTO journal (seq, at, kind, action, line, why, sheet, of, stands, changes, "
+        "digest) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)")
+        .bind(seq)
+        .bind(std::string_view(step.entry.at))
+        .bind(kindText(step.entry.kind))
+        .bind(std::string_view(step.entry.info.action))
+        .bind(std::string_view(step.entry.info.line))
+        .bind(textOrNull(step.entry.info.why))
+        .bind(textOrNull(step.entry.info.sheet))
+        .bind(step.entry.of ? Value{*step.entry.of} : Value{})
+        .bind(step.stands)
+        .bindBlob(step.changes)
+        .bind(std::string_view(step.digest))
+        .run();
 }
 
 std::int64_t Journal::appendDo(const std::string& at, const StepInfo& info, const Bytes& changes) {
@@ -224,9 +242,7 @@ std::optional<std::int64_t> Journal::firstBroken() const {
     while (statement.next()) {
         const JournalEntry entry = entryAt(statement);
         const std::string digest = statement.text(10);
-        if (digest !=
-            chained(previous, entry.at, entry.kind, entry.info, entry.of, statement.blob(9)))
-            return entry.seq;
+        if (digest != chainedDigest(previous, entry, statement.blob(9))) return entry.seq;
         previous = digest;
     }
     return std::nullopt;

@@ -12,6 +12,19 @@
 
 namespace combwright {
 
+/// A row of the journal with all it holds.
+struct WholeStep {
+    JournalEntry entry;
+    std::int64_t stands = 0;  ///< as the file has it
+    Bytes changes;
+    std::string digest;
+};
+/// The digest of a row that comes behind one of digest `previous`, which is empty for the first.
+std::string chainedDigest(const std::string& previous, const JournalEntry& entry,
+                          const Bytes& changes);
+/// The kind a row is written with: "do", "undo", "redo".
+std::optional<StepKind> stepKindOf(std::string_view text);
+
 class Journal {
   public:
     explicit Journal(const Database& database) : m_database(&database), m_prepared(database) {}
@@ -42,6 +55,8 @@ class Journal {
     /// The newest row both journals have: their digests chain, so all before are alike too. 0 where
     /// they have none in common.
     std::int64_t lastCommon(const Journal& other) const;
+    /// A row as another file had it, number and all.
+    void putWhole(const WholeStep& step);
     /// In a copy that was walked back: the rows after `seq` were never written, and what stands is
     /// what stood then.
     void forgetAfter(std::int64_t seq);
@@ -51,6 +66,7 @@ class Journal {
   private:
     std::int64_t append(StepKind kind, const std::string& at, const StepInfo& info,
                         std::optional<std::int64_t> of, int stands, const Bytes& changes);
+    void put(const WholeStep& step, const Value& seq);
     const Database* m_database;
     Prepared m_prepared;  ///< what every step needs
 };

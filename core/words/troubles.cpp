@@ -24,7 +24,8 @@ const char* troubleText(Trouble trouble) {
         case Trouble::Damaged:
             return QT_TRANSLATE_NOOP(
                 "refusals",
-                "%1 is damaged (%2). It was left as it is. Open a copy from your backups.");
+                "%1 is damaged (%2). It was left as it is. Open one of its copies, or save what can "
+                "be read of it into a new file.");
         case Trouble::Locked:
             return QT_TRANSLATE_NOOP("refusals",
                                      "Another program is writing to %1. Nothing was changed. Try "

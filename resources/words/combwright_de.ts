@@ -5627,6 +5627,14 @@ in der Kiste</translation>
         <source>The season was read in from %1.</source>
         <translation>Die Saison wurde aus %1 eingelesen.</translation>
     </message>
+    <message>
+        <source>Where shall what can be read be saved?</source>
+        <translation>Wohin soll gerettet werden, was sich lesen lässt?</translation>
+    </message>
+    <message>
+        <source>What was saved</source>
+        <translation>Was gerettet wurde</translation>
+    </message>
 </context>
 <context>
     <name>combwright::FindBox</name>
@@ -10758,6 +10766,18 @@ Honigräume</translation>
     <message>
         <source>In an open season Ctrl+H shows its history in words: from there the season as it stood on a day opens beside today's, what differs is printed, a what-if is planned, and what a helper wrote into a copy is taken in.</source>
         <translation>In einer offenen Saison zeigt Strg+H ihren Verlauf in Worten: von dort öffnet sich die Saison, wie sie an einem Tag war, neben der heutigen, wird gedruckt, was sich unterscheidet, ein Was-wäre-wenn geplant und aufgenommen, was ein Helfer in eine Kopie schrieb.</translation>
+    </message>
+    <message>
+        <source>Save what can be read…</source>
+        <translation>Lesbares retten …</translation>
+    </message>
+    <message>
+        <source>Into a new file; the damaged one is left as it is.</source>
+        <translation>In eine neue Datei; die beschädigte bleibt, wie sie ist.</translation>
+    </message>
+    <message>
+        <source>A damaged file is left as it is. Open one of its copies; or "Save what can be read" looks through it page by page and makes a new file of all it still holds. Each record lies in a season twice, once in its table and once in the history, so that most damage costs nothing; what is missing is said.</source>
+        <translation>Eine beschädigte Datei bleibt, wie sie ist. Eine ihrer Kopien öffnen; oder „Lesbares retten“ sieht sie Seite für Seite durch und macht eine neue Datei aus allem, was sie noch enthält. Jeder Eintrag liegt zweimal in einer Saisondatei, in seiner Tabelle und im Verlauf, so dass die meisten Schäden nichts kosten; was fehlt, wird gesagt.</translation>
     </message>
 </context>
 <context>
@@ -26081,10 +26101,6 @@ für die nächste Saison</translation>
         <translation>%1 wurde von einem neueren Combwright angelegt (Dateifassung %2). Sie blieb, wie sie war. Mit jener Fassung öffnen.</translation>
     </message>
     <message>
-        <source>%1 is damaged (%2). It was left as it is. Open a copy from your backups.</source>
-        <translation>%1 ist beschädigt (%2). Sie blieb, wie sie war. Eine der Sicherungen öffnen.</translation>
-    </message>
-    <message>
         <source>Another program is writing to %1. Nothing was changed. Try again when it has finished.</source>
         <translation>Ein anderes Programm schreibt in %1. Nichts wurde geändert. Erneut versuchen, wenn es fertig ist.</translation>
     </message>
@@ -26275,6 +26291,10 @@ für die nächste Saison</translation>
     <message>
         <source>This is the season as it stood on a day that has passed, to be read beside today's.</source>
         <translation>Das ist die Saison, wie sie an einem vergangenen Tag war, zum Lesen neben der heutigen.</translation>
+    </message>
+    <message>
+        <source>%1 is damaged (%2). It was left as it is. Open one of its copies, or save what can be read of it into a new file.</source>
+        <translation>%1 ist beschädigt (%2). Die Datei wurde gelassen, wie sie ist. Eine ihrer Kopien öffnen, oder in eine neue Datei retten, was sich daraus lesen lässt.</translation>
     </message>
 </context>
 <context>
@@ -26728,6 +26748,57 @@ für die nächste Saison</translation>
     <message>
         <source>under its peg from the hive until it is weighed wet; type peg, full, then wet</source>
         <translation>unter der Klammer, vom Stock bis zum Wiegen honigfeucht; einzugeben: Klammer, voll, dann feucht</translation>
+    </message>
+</context>
+<context>
+    <name>salvage</name>
+    <message>
+        <source>Everything was saved into %1, its history too. The damaged file was left as it is.</source>
+        <translation>Alles wurde in %1 gerettet, auch der Verlauf. Die beschädigte Datei blieb, wie sie ist.</translation>
+    </message>
+    <message>
+        <source>Records saved into %2: %1. What is missing stands in the report. The damaged file was left as it is.</source>
+        <translation>In %2 gerettete Einträge: %1. Was fehlt, steht im Bericht. Die beschädigte Datei blieb, wie sie ist.</translation>
+    </message>
+    <message>
+        <source>Pages that could not be read: %1 of %2.</source>
+        <translation>Seiten, die sich nicht lesen ließen: %1 von %2.</translation>
+    </message>
+    <message>
+        <source>Records saved: %1.</source>
+        <translation>Gerettete Einträge: %1.</translation>
+    </message>
+    <message>
+        <source>Lost in their table and taken from the history, as it last told them: %1.</source>
+        <translation>In ihrer Tabelle verloren und aus dem Verlauf geholt, wie er sie zuletzt nannte: %1.</translation>
+    </message>
+    <message>
+        <source>Said other than the history, which is whole, and put right by it: %1.</source>
+        <translation>Sagten anderes als der Verlauf, der heil ist, und wurden nach ihm berichtigt: %1.</translation>
+    </message>
+    <message>
+        <source>Numbers once given of which nothing is left, lost or removed by a step that is lost: %1.</source>
+        <translation>Einst vergebene Nummern, von denen nichts mehr da ist, verloren oder durch einen verlorenen Schritt entfernt: %1.</translation>
+    </message>
+    <message>
+        <source>Values that named a lost record and are unknown now: %1.</source>
+        <translation>Angaben, die einen verlorenen Eintrag nannten und nun unbekannt sind: %1.</translation>
+    </message>
+    <message>
+        <source>Belong to something lost and are written down in %1: %2.</source>
+        <translation>Gehören zu etwas Verlorenem und sind in %1 aufgeschrieben: %2.</translation>
+    </message>
+    <message>
+        <source>The history is whole. Steps in it, each to be taken back as before: %1.</source>
+        <translation>Der Verlauf ist heil. Schritte darin, jeder wie zuvor zurückzunehmen: %1.</translation>
+    </message>
+    <message>
+        <source>The history is broken and begins anew with what was saved. Steps that could be read: %1; lost or altered: %2.</source>
+        <translation>Der Verlauf ist zerrissen und beginnt neu mit dem, was gerettet wurde. Lesbare Schritte: %1; verlorene oder veränderte: %2.</translation>
+    </message>
+    <message>
+        <source>Pictures saved: %1, lost: %2.</source>
+        <translation>Gerettete Bilder: %1, verlorene: %2.</translation>
     </message>
 </context>
 <context>

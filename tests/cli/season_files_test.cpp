@@ -49,7 +49,7 @@ class FileCommands : public test::CliTest {
         for (const cli::Command& command : cli::commands()) {
             const std::string_view name = command.name;
             if (!std::string_view(command.usage).starts_with("FILE") || name == "new" ||
-                name == "demo")
+                name == "demo" || name == "salvage")
                 continue;
             ++uses;
             QStringList more;
@@ -187,6 +187,43 @@ TEST_F(FileCommands, AFileThatIsCutOff) {
     makeHill();
     write(file(), bytesOf(file()).left(20000));
     expectEveryCommandSays(cli::FileTrouble, "damaged");
+}
+
+TEST_F(FileCommands, WhatADamagedFileHoldsIsSavedIntoANewOneAndCounted) {
+    makeHill();
+    const QByteArray whole = bytesOf(file());
+    // The page with the list of tables, which SQLite cannot do without.
+    write(file(), QByteArray(4096, '\0') + whole.mid(4096));
+    const QByteArray damaged = bytesOf(file());
+    EXPECT_EQ(on("check").exit, cli::FileTrouble);
+    const CliAnswer saved = on("salvage", {file("saved.combwright"), "--json"});
+    ASSERT_EQ(saved.exit, cli::Done) << saved;
+    EXPECT_EQ(saved.object()[QLatin1String("history_kept")], true) << saved;
+    EXPECT_EQ(saved.object()[QLatin1String("pages_broken")], 1) << saved;
+    EXPECT_EQ(bytesOf(file()), damaged);
+    const CliAnswer again = on("salvage", {file("saved.combwright")});
+    EXPECT_EQ(again.exit, cli::Refused) << again;
+    const CliAnswer yards = cli({"export", file("saved.combwright"), file("tables")});
+    ASSERT_EQ(yards.exit, cli::Done) << yards;
+    EXPECT_THAT(bytesOf(file("tables/yard.csv")).toStdString(), HasSubstr("Hill"));
+    const CliAnswer told = on("salvage", {file("told.combwright")});
+    EXPECT_THAT(told.out.toStdString(), HasSubstr("The history is whole."));
+}
+
+TEST_F(FileCommands, CheckSaysWhichRecordWasChangedBehindTheHistory) {
+    makeHill();
+    EXPECT_EQ(on("check").exit, cli::Done);
+    tamper({"UPDATE yard SET name = 'Dell'"});
+    const CliAnswer altered = on("check");
+    EXPECT_EQ(altered.exit, cli::Refused);
+    EXPECT_THAT(altered.out.toStdString(),
+                HasSubstr("yard #1: says other than the steps that wrote it: it was altered"));
+    tamper({"DELETE FROM yard"});
+    EXPECT_THAT(on("check").out.toStdString(),
+                HasSubstr("yard #1: is not in the file, and no step removed it"));
+    tamper({"INSERT INTO yard (name, walk_order, since) VALUES ('Dell', 2, '2027-04-01')"});
+    EXPECT_THAT(on("check").out.toStdString(),
+                HasSubstr("yard #2: is in the file, and no step put it there"));
 }
 
 TEST_F(FileCommands, AFileOfSomethingElse) {

@@ -4,6 +4,7 @@
 #include <QFile>
 #include <QFileDialog>
 #include <QFileInfo>
+#include <QMessageBox>
 #include <QMimeData>
 #include <QStandardPaths>
 #include <QUrl>
@@ -124,6 +125,20 @@ void FileWays::lookAtCopies(const QString& seasonPath) {
     if (to.isEmpty()) return;
     Q_EMIT leaving();
     m_session.restore(dialog.chosen(), to);
+}
+
+void FileWays::salvage(const QString& damaged) {
+    const QString to = askWhere(&m_window, tr("Where shall what can be read be saved?"),
+                                freshName(damaged, QStringLiteral("-saved")));
+    if (to.isEmpty()) return;
+    Q_EMIT leaving();
+    QStringList report;
+    if (!m_session.salvage(damaged, to, report)) return;
+    QMessageBox said(QMessageBox::NoIcon, tr("What was saved"), report.join(QStringLiteral("\n\n")),
+                     QMessageBox::Close, &m_window);
+    said.setObjectName(QStringLiteral("salvaged"));
+    said.setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+    said.exec();
 }
 
 void FileWays::importTable() {

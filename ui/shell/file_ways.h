@@ -33,6 +33,9 @@ class FileWays : public QObject {
     bool hasCopies(const QString& seasonPath) const;
     /// Shows the copies beside a season, and restores one into a new file.
     void lookAtCopies(const QString& seasonPath);
+    /// Asks where, then saves what a damaged season still holds into a new file, shows what came of
+    /// it, and opens that.
+    void salvage(const QString& damaged);
     /// Looks at a table together with the person, and takes its rows in.
     void importTable();
     /// Asks where, then writes every table and the one JSON there. Whether it did.

@@ -8,6 +8,7 @@
 
 #include "core/actions/demo_season.h"
 #include "core/places/copies/copy_words.h"
+#include "core/places/copies/salvage_words.h"
 #include "core/places/questions/questions.h"
 #include "core/storage/as_it_stood.h"
 #include "core/storage/what_if.h"
@@ -85,7 +86,8 @@ void Session::forgetRefusal() {
 /// A file that cannot be opened is told in the foot, and for the start page to show.
 bool Session::opening(const QString& path, const std::function<Result<void>()>& deed) {
     if (guarded(deed)) return true;
-    m_notOpened = NotOpened{path, m_told, m_trouble == Trouble::Newer};
+    m_notOpened =
+        NotOpened{path, m_told, m_trouble == Trouble::Newer, m_trouble == Trouble::Damaged};
     Q_EMIT openingFailed();
     return false;
 }
@@ -247,6 +249,20 @@ bool Session::restore(const QString& copy, const QString& to) {
     if (readingOnly().isEmpty())
         tell(tr("Restored into %1 and proven; the copy stays as it is.")
                  .arg(QFileInfo(to).fileName()));
+    return true;
+}
+
+bool Session::salvage(const QString& from, const QString& to, QStringList& report) {
+    std::optional<Salvaged> saved;
+    const bool made = guarded([&]() -> Result<void> {
+        auto done = combwright::salvage(from.toStdString(), to.toStdString(), m_clock);
+        if (!done) return done.error();
+        saved = *std::move(done);
+        return {};
+    });
+    if (!made || !open(to)) return false;
+    report = salvageReport(*saved);
+    tell(salvageSentence(*saved, QFileInfo(to).fileName()), !saved->isComplete());
     return true;
 }
 

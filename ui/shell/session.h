@@ -58,6 +58,9 @@ class Session : public QObject {
     bool isSample() const { return m_sampleFolder != nullptr; }  ///< goes when it is left
     /// Makes a new season file out of a copy, proves it and opens it; likewise. The copy stays.
     bool restore(const QString& copy, const QString& to);
+    /// Saves what a damaged season still holds into a new file, and opens that. `report` says what
+    /// was saved and what was not.
+    bool salvage(const QString& from, const QString& to, QStringList& report);
     /// The season as it stood after a step, in a session of its own that goes with its copy;
     /// nothing when it could not be made, which was then told here.
     std::unique_ptr<Session> asItStood(std::int64_t step, Day day);
@@ -89,7 +92,8 @@ class Session : public QObject {
     struct NotOpened {
         QString path;
         QString says;
-        bool newer = false;  ///< made by a newer program
+        bool newer = false;    ///< made by a newer program
+        bool damaged = false;  ///< what it still holds may be saved into a new file
     };
     const std::optional<NotOpened>& notOpened() const { return m_notOpened; }
 

@@ -53,6 +53,12 @@ class ChangeWalk {
         return true;
     }
 
+    ChangeKind kind() const {
+        return operation == SQLITE_INSERT   ? ChangeKind::Added
+               : operation == SQLITE_DELETE ? ChangeKind::Removed
+                                            : ChangeKind::Changed;
+    }
+
     /// The row's id: the first column, before the change or after it.
     std::int64_t id() const {
         sqlite3_value* value = nullptr;
@@ -127,13 +133,25 @@ Bytes inverted(const Database& database, const Bytes& changes) {
 
 std::vector<RowChange> rowsIn(const Database& database, const Bytes& changes) {
     std::vector<RowChange> rows;
-    for (ChangeWalk walk(database, changes); walk.next();) {
-        const ChangeKind kind = walk.operation == SQLITE_INSERT   ? ChangeKind::Added
-                                : walk.operation == SQLITE_DELETE ? ChangeKind::Removed
-                                                                  : ChangeKind::Changed;
-        rows.push_back({walk.tableName, walk.id(), kind});
-    }
+    for (ChangeWalk walk(database, changes); walk.next();)
+        rows.push_back({walk.tableName, walk.id(), walk.kind()});
     return rows;
+}
+
+void eachRowMade(const Database& database, const Bytes& changes,
+                 const std::function<void(const RowMade&)>& take) {
+    RowMade made;
+    for (ChangeWalk walk(database, changes); walk.next();) {
+        made.table = walk.tableName;
+        made.id = walk.id();
+        made.kind = walk.kind();
+        made.values.clear();
+        for (int column = 0; made.kind != ChangeKind::Removed && column < walk.columns; ++column) {
+            auto value = walk.values(column);
+            made.values.push_back(value ? std::optional(std::move(value->second)) : std::nullopt);
+        }
+        take(made);
+    }
 }
 
 std::vector<ValueChange> valuesIn(const Database& database, const Bytes& changes) {

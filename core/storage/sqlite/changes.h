@@ -3,6 +3,8 @@
 // in here.
 #pragma once
 
+#include <functional>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -52,6 +54,17 @@ std::vector<RowChange> rowsIn(const Database& database, const Bytes& changes);
 
 /// The single values of the rows that were changed, in their order.
 std::vector<ValueChange> valuesIn(const Database& database, const Bytes& changes);
+
+/// What the changes make of each row they touch, in their order.
+struct RowMade {
+    std::string_view table;
+    std::int64_t id = 0;
+    ChangeKind kind = ChangeKind::Changed;
+    /// Column by column; nothing where a change does not speak of it. Empty for a row removed.
+    std::vector<std::optional<Value>> values;
+};
+void eachRowMade(const Database& database, const Bytes& changes,
+                 const std::function<void(const RowMade&)>& take);
 
 enum class Applied { Yes, Conflict };
 /// Applies within the open transaction: all of it or, at the first row that has moved on, nothing.

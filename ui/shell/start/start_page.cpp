@@ -168,6 +168,13 @@ QWidget* StartPage::makeTrouble() {
     connect(m_troubleCopies, &QPushButton::clicked, this,
             [this] { m_ways.lookAtCopies(m_session.notOpened()->path); });
     down->addWidget(m_troubleCopies, 0, Qt::AlignLeft);
+    m_troubleSalvage = new QPushButton(tr("Save what can be read…"), block);
+    m_troubleSalvage->setObjectName(QStringLiteral("not_opened_salvage"));
+    m_troubleSalvage->setAccessibleDescription(
+        tr("Into a new file; the damaged one is left as it is."));
+    connect(m_troubleSalvage, &QPushButton::clicked, this,
+            [this] { m_ways.salvage(m_session.notOpened()->path); });
+    down->addWidget(m_troubleSalvage, 0, Qt::AlignLeft);
     return block;
 }
 
@@ -317,6 +324,7 @@ void StartPage::fill() {
     if (failed) {
         m_troubleText->setText(failed->says);
         m_troubleCopies->setVisible(m_ways.hasCopies(failed->path));
+        m_troubleSalvage->setVisible(failed->damaged);
     }
     const QString before = m_list->currentPath();
     m_list->clear();
@@ -365,6 +373,10 @@ QString StartPage::help() {
            "restores one into a new file, which is then opened; the copy stays, and so does the "
            "file it was made of. Keep a copy on another disk too: a folder beside the file goes "
            "down with its disk."),
+        tr("A damaged file is left as it is. Open one of its copies; or \"Save what can be read\" "
+           "looks through it page by page and makes a new file of all it still holds. Each record "
+           "lies in a season twice, once in its table and once in the history, so that most damage "
+           "costs nothing; what is missing is said."),
         tr("In an open season Ctrl+H shows its history in words: from there the season as it stood "
            "on a day opens beside today's, what differs is printed, a what-if is planned, and what "
            "a helper wrote into a copy is taken in."),
@@ -379,6 +391,8 @@ QString StartPage::help() {
 void StartPage::begin() {
     if (m_trouble->isVisibleTo(this) && m_troubleCopies->isVisibleTo(this))
         m_troubleCopies->setFocus();
+    else if (m_trouble->isVisibleTo(this) && m_troubleSalvage->isVisibleTo(this))
+        m_troubleSalvage->setFocus();
     else if (m_list->count() > 0)
         m_list->setFocus();
     else

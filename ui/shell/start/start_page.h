@@ -69,6 +69,7 @@ class StartPage : public QWidget {
     QWidget* m_trouble;
     QLabel* m_troubleText;
     QPushButton* m_troubleCopies;
+    QPushButton* m_troubleSalvage;
     QBoxLayout* m_columns;
     QLabel* m_picture;
     QPushButton* m_make;

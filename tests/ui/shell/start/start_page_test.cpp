@@ -11,6 +11,7 @@
 #include <QDragEnterEvent>
 #include <QDropEvent>
 #include <QListWidget>
+#include <QMessageBox>
 #include <QMimeData>
 #include <QUrl>
 
@@ -310,6 +311,40 @@ class Restoring : public Start {
     }
     QString copy;
 };
+
+TEST_F(Restoring, SavesWhatADamagedSeasonStillHoldsWhereThereIsNoCopy) {
+    makeSeason();
+    QFile torn(file());
+    ASSERT_TRUE(torn.open(QIODevice::ReadWrite));
+    ASSERT_TRUE(torn.seek(4096 * 9));  // a table's page
+    ASSERT_EQ(torn.write(QByteArray(4096, '\0')), 4096);
+    torn.close();
+    const QByteArray damaged = bytes(file());
+    EXPECT_FALSE(session.open(file()));
+    auto* save = named<QPushButton>("not_opened_salvage");
+    ASSERT_TRUE(save->isVisible()) << told();
+    EXPECT_FALSE(named<QPushButton>("not_opened_copies")->isVisible());
+
+    std::string report;
+    QTimer inReport;
+    QObject::connect(&inReport, &QTimer::timeout, &inReport, [&] {
+        QDialog* said = dialog("salvaged");
+        if (!said) return;
+        inReport.stop();
+        report = qobject_cast<QMessageBox*>(said)->text().toStdString();
+        said->reject();
+    });
+    inReport.start(10);
+    answerFileDialog(file("saved.combwright"));
+    save->setFocus();
+    key(Qt::Key_Space);
+    ASSERT_TRUE(session.hasSeason()) << told();
+    EXPECT_EQ(session.path(), file("saved.combwright"));
+    EXPECT_THAT(report, HasSubstr("Pages that could not be read: 1 of"));
+    EXPECT_THAT(report, HasSubstr("The history is whole."));
+    EXPECT_THAT(told(), HasSubstr("Everything was saved into saved.combwright"));
+    EXPECT_EQ(bytes(file()), damaged);
+}
 
 TEST_F(Restoring, GoesToANewFileOutOfADamagedSeasonsCopy) {
     makeWithCopy();
