@@ -52,7 +52,6 @@ Language languageOfTheDesktop() {
 
 Speaking::Speaking(Language language) {
     QLocale::setDefault(localeOf(language));
-    if (language == Language::English) return;
     const QString name = languageName(language);
     const QString folders[] = {QStringLiteral(":/combwright/words"),
                                QLibraryInfo::path(QLibraryInfo::TranslationsPath)};

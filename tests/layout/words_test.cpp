@@ -114,6 +114,23 @@ TEST(Words, TheListHasEverySentenceTheProgramSaysAndNoOther) {
                                 << some.toStdString();
 }
 
+/// English has only what is said of one otherwise than of many.
+TEST(Words, TheEnglishListHasEveryNumberedSentenceAndNoOther) {
+    const QString english =
+        QStringLiteral(COMBWRIGHT_SOURCE_DIR "/resources/words/combwright_en.ts");
+    std::set<QStringList> numbered;
+    for (const ListedWord& each : wordsListed(germanList()))
+        if (each.translations.size() > 1)
+            numbered.insert({each.context, each.source, each.comment});
+    EXPECT_GT(numbered.size(), 100U);
+    EXPECT_EQ(keysOf(wordsListed(english)), numbered);
+    for (const ListedWord& each : wordsListed(english)) {
+        EXPECT_TRUE(each.finished) << each.source.toStdString();
+        EXPECT_EQ(each.translations.value(1), each.source);
+        EXPECT_EQ(placesIn(each.translations.value(0)), placesIn(each.source));
+    }
+}
+
 TEST(Words, FewerAndFewerAreLeftInEnglish) {
     const auto words = wordsListed(germanList());
     const auto left = static_cast<std::size_t>(std::count_if(

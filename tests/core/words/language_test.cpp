@@ -31,6 +31,15 @@ TEST(Language, OfTestsIsEnglish) {
     EXPECT_EQ(massText(27'500, How::Weighed).toStdString(), "27.5 kg");
 }
 
+TEST(Language, EnglishSaysOneOtherwiseThanMany) {
+    const Speaking english(Language::English);
+    const auto said = [](int count) {
+        return QCoreApplication::translate("account", "in %n runs", nullptr, count).toStdString();
+    };
+    EXPECT_EQ(said(1), "in 1 run");
+    EXPECT_EQ(said(3), "in 3 runs");
+}
+
 TEST(Language, GermanHasACommaAndNeverPartsThousands) {
     const Speaking german(Language::German);
     EXPECT_EQ(massText(27'500, How::Weighed).toStdString(), "27,5 kg");
