@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "ui/common/flow_row.h"
+#include "ui/common/hand_focus.h"
 #include "ui/common/raised_letters.h"
 
 namespace combwright {
@@ -74,7 +75,8 @@ void DeedDesk::setTables(TableStack* tables) {
 void DeedDesk::putLeft(QWidget* left, QWidget* first) {
     m_across->addWidget(left, 1);
     m_across->addWidget(m_cardScroll);
-    setFocusProxy(first);
+    m_first = first;
+    handFocusTo(*this, *first);
     for (const DeskDeed& each : m_deeds) setTabOrder(each.button, first);
     arrange();
 }
@@ -107,7 +109,7 @@ void DeedDesk::addDeed(const QString& text, int key, std::function<void()> deed)
     m_buttons->layout()->addWidget(button);
     connect(button, &QPushButton::clicked, this, [this, key] { press(key); });
     m_deeds.push_back({key, button, std::move(deed)});
-    if (QWidget* first = focusProxy()) setTabOrder(button, first);
+    if (m_first) setTabOrder(button, m_first);
 }
 
 bool DeedDesk::press(int key) {

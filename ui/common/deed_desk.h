@@ -73,6 +73,7 @@ class DeedDesk : public QWidget {
     QLabel* m_above;
     QBoxLayout* m_across;
     WordsTable* m_table = nullptr;
+    QWidget* m_first = nullptr;  ///< has the keyboard when the page is given it
     TableStack* m_tables = nullptr;
     QScrollArea* m_cardScroll;
     QWidget* m_cardInside;

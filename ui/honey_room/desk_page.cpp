@@ -2,6 +2,8 @@
 
 #include <QVBoxLayout>
 
+#include "ui/common/hand_focus.h"
+
 namespace combwright {
 namespace {
 
@@ -32,7 +34,7 @@ WordsTable* DeskPage::addTable(const QString& name, const QString& spoken, const
 
 void DeskPage::layOut() {
     m_desk->setTables(m_tables);
-    setFocusProxy(m_tables->first());
+    handFocusTo(*this, *m_tables->first());
     connect(&session(), &Session::lookChanged, this, [this] {
         m_tables->setLook(look());
         m_desk->setLook(look());

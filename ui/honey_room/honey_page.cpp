@@ -10,6 +10,7 @@
 #include "core/places/pages/trace/trace_page.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
+#include "ui/common/hand_focus.h"
 #include "ui/common/help_groups.h"
 #include "ui/honey_room/blend_form.h"
 #include "ui/honey_room/honey_forms.h"
@@ -128,7 +129,7 @@ HoneyPage::HoneyPage(Session& session, QWidget* parent)
     m_desk->setDrawing(m_picture);
     addDeeds();
     m_table->setAccessibleName(tr("Honey in buckets and lots"));
-    setFocusProxy(m_table);
+    handFocusTo(*this, *m_table);
     connect(m_table, &QTableWidget::currentCellChanged, this, [this](int row, int, int before) {
         if (row == before) return;
         this->session().reading([this] { fillCard(); });

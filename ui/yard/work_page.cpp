@@ -1,5 +1,7 @@
 #include "ui/yard/work_page.h"
 
+#include "ui/common/hand_focus.h"
+
 namespace combwright {
 
 WorkPage::WorkPage(Session& session, const QString& name, std::vector<HiveColumn> columns,
@@ -13,7 +15,7 @@ WorkPage::WorkPage(Session& session, const QString& name, std::vector<HiveColumn
     whole->setContentsMargins(0, 0, 0, 0);
     whole->addWidget(m_desk);
     m_desk->setTable(m_table);
-    setFocusProxy(m_table);
+    handFocusTo(*this, *m_table);
     connect(m_table, &HiveTable::rowActivated, this, [this] {
         if (const auto* row = m_table->current()) Q_EMIT hiveAsked(row->hive);
     });

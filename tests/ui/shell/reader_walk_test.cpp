@@ -8,6 +8,7 @@
 #include <QAbstractScrollArea>
 #include <QAccessible>
 #include <QApplication>
+#include <QPointer>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QTest>
@@ -128,36 +129,44 @@ TEST_F(ReaderWalk, EveryControlSaysWhatItIsAndIsCalled) {
     EXPECT_GE(asked, 100U);
 }
 
-/// Round both ways, and by Shift+Tab to every control of the page.
+/// Round both ways, to every control of the page, and back the way it came.
 TEST_F(ReaderWalk, TabIsNeverTrapped) {
     auto* first = window->findChild<QPushButton*>(QStringLiteral("in_and_out"));
     ASSERT_NE(first, nullptr);
     onEveryPage([&](const std::string& where) {
+        std::vector<QPointer<QWidget>> ways[2];
         for (const Qt::Key key : {Qt::Key_Tab, Qt::Key_Backtab}) {
+            const bool forward = key == Qt::Key_Tab;
+            const std::string by = forward ? ": Tab" : ": Shift+Tab";
             const std::set<QWidget*> all = reached();
             // A table or a row of fields may take several presses within itself.
             const std::size_t most = 4 * all.size() + 40;
             first->setFocus(Qt::TabFocusReason);
-            std::set<QWidget*> come;
+            std::vector<QPointer<QWidget>>& way = ways[forward ? 0 : 1];
             std::size_t presses = 0;
             do {
-                come.insert(focus());
-                QTest::keyClick(focus(), key,
-                                key == Qt::Key_Tab ? Qt::NoModifier : Qt::ShiftModifier);
+                if (std::find(way.begin(), way.end(), focus()) == way.end()) way.push_back(focus());
+                QTest::keyClick(focus(), key, forward ? Qt::NoModifier : Qt::ShiftModifier);
                 ASSERT_NE(focus(), nullptr) << where << ": the focus is lost";
             } while (focus() != first && ++presses < most);
-            EXPECT_EQ(focus(), first) << where << (key == Qt::Key_Tab ? ": Tab" : ": Shift+Tab")
-                                      << " does not come round; it ends at " << named(focus());
-            if (key == Qt::Key_Tab) continue;
+            EXPECT_EQ(focus(), first)
+                << where << by << " does not come round; it ends at " << named(focus());
             for (QWidget* each : reached()) {
                 // A table may hand the keyboard on to the field of its row.
-                const bool inside = std::any_of(
-                    come.begin(), come.end(),
-                    [each](const QWidget* at) { return at == each || each->isAncestorOf(at); });
+                const bool inside = std::any_of(way.begin(), way.end(), [each](const QWidget* at) {
+                    return at == each || each->isAncestorOf(at);
+                });
                 if (inside || all.count(each) == 0 || isLeftToArrows(*each)) continue;
-                ADD_FAILURE() << where << ": Shift+Tab does not come to " << named(each);
+                ADD_FAILURE() << where << by << " does not come to " << named(each);
             }
         }
+        // Both begin at the same control. By name: the field of a row is made anew each time.
+        std::vector<std::string> there;
+        std::vector<std::string> back;
+        for (const auto& each : ways[0]) there.push_back(named(each));
+        for (const auto& each : ways[1]) back.push_back(named(each));
+        std::reverse(back.begin() + 1, back.end());
+        EXPECT_EQ(there, back) << where;
     });
     EXPECT_GE(pages, 15);
 }
