@@ -76,14 +76,14 @@ Result<void> makeAsItStood(const Database& season, const std::string& to, std::i
     try {
         const Database copy = Database::open(to, Database::Mode::ReadWrite);
         if (const auto stuck = walkBack(copy, step)) {
-            QFile::remove(path);
+            removeHalfMade(to);
             return Refusal{Code::MovedOn, {}, {{"step", std::to_string(*stuck)}}};
         }
         const std::string name =
             QFileInfo(QString::fromStdString(season.path())).fileName().toStdString();
         putCopyMark(copy, {CopyKind::AsItStood, name, step, journal.digestOf(step), day, {}});
     } catch (const StorageError&) {
-        QFile::remove(path);
+        removeHalfMade(to);
         throw;
     }
     return {};

@@ -90,14 +90,16 @@ std::string copyVerified(const Database& database, const std::string& to) {
     if (QFileInfo::exists(path))
         throw StorageError(Trouble::NotWritable, to, "there is a file of that name");
     try {
-        const Database copy = Database::open(to, Database::Mode::ReadWrite, true);
-        copyPages(database, copy);
-        prove(database, copy);
+        {
+            const Database copy = Database::open(to, Database::Mode::ReadWrite, true);
+            copyPages(database, copy);
+            prove(database, copy);
+        }
+        return digestOf(path);
     } catch (const StorageError&) {
-        QFile::remove(path);
+        removeHalfMade(to);
         throw;
     }
-    return digestOf(path);
 }
 
 Database copyInMemory(const Database& database) {

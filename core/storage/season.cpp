@@ -123,13 +123,18 @@ Result<Season> Season::create(const std::string& path, const Clock& clock) {
     if (path != ":memory:" && QFileInfo::exists(QString::fromStdString(path)))
         return Refusal{Code::PathTaken, {}, {{"path", path}}};
     OpenedFile file{createSeasonFile(path), std::nullopt, {}, std::nullopt, std::nullopt};
-    {
-        Transaction transaction(file.database);
-        Write write(file.database);
-        seedCatalogue(write);
-        transaction.commit();
+    try {
+        {
+            Transaction transaction(file.database);
+            Write write(file.database);
+            seedCatalogue(write);
+            transaction.commit();
+        }
+        return Season(std::make_unique<Inner>(std::move(file), clock));
+    } catch (const StorageError&) {
+        removeHalfMade(path);
+        throw;
     }
-    return Season(std::make_unique<Inner>(std::move(file), clock));
 }
 
 Season Season::open(const std::string& path, const Clock& clock, Database::Mode mode) {

@@ -3,6 +3,7 @@
 #include <QFile>
 #include <QFileInfo>
 #include <QString>
+#include <QTemporaryDir>
 #include <algorithm>
 
 #include "core/storage/backup.h"
@@ -48,14 +49,38 @@ bool mayWrite(const std::string& path) {
     return info.isWritable() && QFileInfo(info.absolutePath()).isWritable();
 }
 
+/// The first bytes of a journal that SQLite may have to play back; "Database File Format",
+/// sqlite.org, section 3.
+bool journalBegun(const std::string& path) {
+    constexpr char magic[] = "\xd9\xd5\x05\xf9\x20\xa1\x63\xd7";
+    QFile journal(journalBeside(path));
+    return journal.open(QIODevice::ReadOnly) && journal.read(8) == QByteArray(magic, 8);
+}
+
+/// Where the power went while a file's head was being written the head itself may be torn, and only
+/// the journal knows what it was. Tried on a copy, for what is not ours is not touched.
+bool isOursOnceTakenBack(const std::string& path) {
+    if (!journalBegun(path)) return false;
+    const QTemporaryDir aside;
+    const QString copy = aside.filePath(QStringLiteral("copy"));
+    if (!aside.isValid() || !QFile::copy(pathText(path), copy) ||
+        !QFile::copy(journalBeside(path), journalBeside(copy.toStdString())))
+        return false;
+    try {
+        const Database writing = Database::open(copy.toStdString(), Database::Mode::ReadWrite);
+        (void)writing.number("SELECT count(*) FROM sqlite_schema");
+    } catch (const StorageError&) {
+        return false;
+    }
+    return recognise(copy.toStdString()).kind == FileKind::Ours;
+}
+
 /// A writer that was killed leaves its journal behind. SQLite takes the half-done step back for
-/// whoever may write and refuses whoever only reads, so somebody who may must look first. Whether
-/// there was one.
-bool takeBackHalfDone(const std::string& path) {
-    if (!QFileInfo::exists(journalBeside(path)) || !mayWrite(path)) return false;
+/// whoever may write and refuses whoever only reads, so somebody who may must look first.
+void takeBackHalfDone(const std::string& path) {
+    if (!QFileInfo::exists(journalBeside(path)) || !mayWrite(path)) return;
     const Database writing = Database::open(path, Database::Mode::ReadWrite);
     (void)writing.number("SELECT count(*) FROM sqlite_schema");
-    return true;
 }
 
 std::int64_t minReaderOf(const Database& database) {
@@ -111,8 +136,8 @@ std::string journalPath(const std::string& path) { return path + "-journal"; }
 
 OpenedFile openSeasonFile(const std::string& path, Database::Mode mode,
                           const std::vector<Migration>& steps) {
-    Recognised recognised = recogniseOurs(path);
-    if (takeBackHalfDone(path)) recognised = recogniseOurs(path);
+    if (recognise(path).kind == FileKind::Ours || isOursOnceTakenBack(path)) takeBackHalfDone(path);
+    const Recognised recognised = recogniseOurs(path);
     const std::int64_t newest = steps.back().step;
     std::optional<ReadOnlyWhy> readOnly;
     if (mode == Database::Mode::ReadOnly) readOnly = ReadOnlyWhy::Asked;
@@ -168,6 +193,12 @@ void demandPagesWhole(const Database& database) {
     }
 }
 
+void removeHalfMade(const std::string& path) {
+    if (path == ":memory:") return;
+    QFile::remove(pathText(path));
+    QFile::remove(journalBeside(path));
+}
+
 Database createSeasonFile(const std::string& path, const std::vector<Migration>& steps) {
     if (path != ":memory:" && QFileInfo::exists(pathText(path)))
         throw StorageError(Trouble::NotWritable, path, "there is a file of that name");
@@ -176,7 +207,7 @@ Database createSeasonFile(const std::string& path, const std::vector<Migration>&
         migrate(database, steps);
         return database;
     } catch (const StorageError&) {
-        if (path != ":memory:") QFile::remove(pathText(path));
+        removeHalfMade(path);
         throw;
     }
 }

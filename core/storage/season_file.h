@@ -44,6 +44,10 @@ OpenedFile openSeasonFile(const std::string& path, Database::Mode mode,
 /// SQLite finds them not whole. Takes about a millisecond a megabyte.
 void demandPagesWhole(const Database& database);
 
+/// Takes a file away that could not be made to its end, with what SQLite laid beside it: a later
+/// file of that name must not find it.
+void removeHalfMade(const std::string& path);
+
 /// Makes a new file by running every step. The path must not exist: StorageError(NotWritable) where
 /// it cannot be made. A file half made is removed again.
 Database createSeasonFile(const std::string& path,

@@ -23,7 +23,7 @@ Result<void> beginWhatIf(const Database& season, const std::string& to, const st
         putCopyMark(copy, {CopyKind::WhatIf, of.fileName().toStdString(), step,
                            journal.digestOf(step), day, name});
     } catch (const StorageError&) {
-        QFile::remove(path);
+        removeHalfMade(to);
         throw;
     }
     return {};

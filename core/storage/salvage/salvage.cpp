@@ -340,7 +340,7 @@ Result<Salvaged> salvage(const std::string& from, const std::string& to, const C
 
     SalvageWork work(std::move(read), fresh);
     Salvaged done = work.decide();
-    const auto undoHalf = [&] { QFile::remove(nameOf(to)); };
+    const auto undoHalf = [&] { removeHalfMade(to); };
     try {
         auto written = done.historyKept ? writeWithHistory(to, work, done)
                                         : writeAnew(from, to, clock, work, done);
