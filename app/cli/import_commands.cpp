@@ -28,6 +28,7 @@ QString reasonOf(const PlannedRow& row) {
     if (row.why) return sentence(*row.why);
     QStringList asks;
     for (const std::string& ask : row.asks) asks << fromUtf8(ask);
+    for (const std::string& odd : row.odd) asks << fromUtf8(odd);
     return asks.join(QStringLiteral(", "));
 }
 

@@ -481,11 +481,13 @@ QString shownValue(const Refusal& refusal, const std::string& name, const std::s
 
 QString sentence(const Refusal& refusal) {
     QString text = say(refusalText(refusal));
+    const bool beginsWithName = text.startsWith(QLatin1String("{name}"));
     if (text.contains(QLatin1String("%1")))
         text = text.arg(refusal.field.empty()
                             ? QCoreApplication::translate("refusals", "What was given")
                             : fieldWord(refusal.field));
     for (const auto& [name, value] : refusal.values) {
+        if (value.empty()) continue;
         const QString shown = shownValue(refusal, name, value);
         text.replace(QLatin1Char('{') + fromUtf8(name) + QLatin1Char('}'), shown);
     }
@@ -494,7 +496,8 @@ QString sentence(const Refusal& refusal) {
     for (const char* name : {"wanted", "low", "high", "name", "value", "choices", "other", "count",
                              "most", "since", "action", "would", "step", "path", "reason"})
         text.replace(QStringLiteral("{%1}").arg(QLatin1String(name)), unfilled);
-    text.front() = text.front().toUpper();
+    // A name stays as it is written.
+    if (!beginsWithName) text.front() = text.front().toUpper();
     return text;
 }
 

@@ -22,10 +22,10 @@ const char* troubleText(Trouble trouble) {
                                      "%1 was made by a newer Combwright (file version %2). It was "
                                      "left as it is. Open it with that version.");
         case Trouble::Damaged:
-            return QT_TRANSLATE_NOOP(
-                "refusals",
-                "%1 is damaged (%2). It was left as it is. Open one of its copies, or save what can "
-                "be read of it into a new file.");
+            return QT_TRANSLATE_NOOP("refusals",
+                                     "%1 is damaged (%2). It was left as it is. Open one of its "
+                                     "copies, or save what can "
+                                     "be read of it into a new file.");
         case Trouble::Locked:
             return QT_TRANSLATE_NOOP("refusals",
                                      "Another program is writing to %1. Nothing was changed. Try "

@@ -2,6 +2,8 @@
 
 #include <QCoreApplication>
 #include <QLocale>
+#include <algorithm>
+#include <array>
 #include <cmath>
 
 #include "core/words/figures.h"
@@ -42,9 +44,18 @@ QString wickText(double metres) {
 
 QString waxText(Mass mass) { return waxText(static_cast<double>(mass.grams())); }
 
-QString shadeText(WaxShade shade) { return word(word(shade)); }
+QString shadeText(WaxShade shade) {
+    // Not the words of a weight: light wax is not light in weight.
+    static constexpr std::array shades{QT_TRANSLATE_NOOP("wax_shades", "light"),
+                                       QT_TRANSLATE_NOOP("wax_shades", "mid"),
+                                       QT_TRANSLATE_NOOP("wax_shades", "dark")};
+    return QCoreApplication::translate("wax_shades", shades[static_cast<std::size_t>(shade)]);
+}
 
 QString shadeText(const std::string& shade) {
+    const auto& known = Choices<WaxShade>::words;
+    const auto at = std::find(known.begin(), known.end(), shade);
+    if (at != known.end()) return shadeText(static_cast<WaxShade>(at - known.begin()));
     return shade.empty() ? QCoreApplication::translate("words", "any shade") : word(shade);
 }
 

@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <QDate>
 #include <QLocale>
+#include <QRegularExpression>
 #include <QStringList>
 #include <array>
 #include <map>
@@ -28,12 +29,13 @@ QDate asDate(Day day) {
     return QDate(yearOf(day), static_cast<int>(monthOf(day)), static_cast<int>(dayOfMonth(day)));
 }
 
-/// In the order and with the points of the language: "ddd d. MMM" in German.
-QString dayShown(Day day, const char* pattern) {
-    return QLocale().toString(asDate(day), QCoreApplication::translate("days", pattern));
-}
-
 }  // namespace
+
+QString dayShown(const QDate& day, const char* pattern) {
+    static const QRegularExpression stop(QStringLiteral("(?<=\\p{L})\\."),
+                                         QRegularExpression::UseUnicodePropertiesOption);
+    return QLocale().toString(day, QCoreApplication::translate("days", pattern)).remove(stop);
+}
 
 QString fromUtf8(std::string_view text) {
     return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
@@ -55,12 +57,12 @@ QString word(std::string_view key) {
     return fromUtf8(key).replace(QLatin1Char('_'), QLatin1Char(' '));
 }
 
-QString dayText(Day day) { return dayShown(day, "ddd d MMM yyyy"); }
-QString shortDayText(Day day) { return dayShown(day, "ddd d MMM"); }
+QString dayText(Day day) { return dayShown(asDate(day), "ddd d MMM yyyy"); }
+QString shortDayText(Day day) { return dayShown(asDate(day), "ddd d MMM"); }
 QString shortDayText(Day day, Day asked) {
     return yearOf(day) == yearOf(asked) ? shortDayText(day) : dayText(day);
 }
-QString dayAndMonth(Day day) { return dayShown(day, "d MMM"); }
+QString dayAndMonth(Day day) { return dayShown(asDate(day), "d MMM"); }
 
 QString howWord(How how) {
     static constexpr std::array words{

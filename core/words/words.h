@@ -3,6 +3,7 @@
 // them go through the translator with the context "words".
 #pragma once
 
+#include <QDate>
 #include <QString>
 #include <string>
 #include <string_view>
@@ -28,6 +29,9 @@ QString sentence(const StorageError& error);
 QString sentence(ReadOnlyWhy why);
 
 /// "Wed 9 Jun 2027", in the person's language.
+/// A day in the order of the language, "ddd d MMM" in English and "ddd d. MMM" in German. Words cut
+/// short have no stop behind them: a sentence may end there.
+QString dayShown(const QDate& day, const char* pattern);
 QString dayText(Day day);
 /// "Wed 9 Jun".
 QString shortDayText(Day day);

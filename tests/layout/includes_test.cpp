@@ -43,7 +43,8 @@ const std::vector<ArrowRow>& arrowTable() {
         // Tables in: a row becomes an action, so this stands above both.
         {"core/exchange/import",
          {"core/support", "core/units", "core/model", "core/catalogue", "core/words",
-          "core/storage", "core/storage/sqlite/storage_error", "core/actions", "core/exchange"}},
+          "core/storage", "core/storage/sqlite/storage_error", "core/actions", "core/exchange",
+          "core/places"}},
         {"core/exchange/compute",
          {"core/exchange", "core/support", "core/units", "core/catalogue", "core/trade"}},
         {"core/actions",

@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/words/words.h"
 #include "ui/drawing/lettering.h"
 #include "ui/drawing/strokes.h"
 
@@ -22,7 +23,7 @@ struct FreezerLaneTexts {
     Q_DECLARE_TR_FUNCTIONS(combwright::FreezerLane)
 };
 
-QString laneDay(QDate day) { return QLocale().toString(day, QStringLiteral("ddd d MMM")); }
+QString laneDay(QDate day) { return dayShown(day, "ddd d MMM"); }
 
 double laneDayRoom(const Look& look) { return lineStep(look.font(TextSize::Note)) + look.px(3.0); }
 

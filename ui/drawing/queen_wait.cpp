@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <vector>
 
+#include "core/words/words.h"
 #include "ui/drawing/lettering.h"
 #include "ui/drawing/strokes.h"
 
@@ -19,7 +20,7 @@ struct QueenWaitTexts {
     Q_DECLARE_TR_FUNCTIONS(combwright::QueenWait)
 };
 
-QString dayWords(QDate day) { return QLocale().toString(day, QStringLiteral("d MMM")); }
+QString dayWords(QDate day) { return dayShown(day, "d MMM"); }
 
 /// A day below the line, with what is done on it.
 struct DayMark {

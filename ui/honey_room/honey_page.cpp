@@ -496,7 +496,7 @@ QString HoneyPage::help() const {
            {QStringLiteral("P"), tr("whose limits you go by, and your own line of water")},
            {QStringLiteral("E"), tr("shows those emptied within a year too")},
            {tr("Up, Down"), tr("choose one; Enter does what it lacks next")},
-           {QStringLiteral("Ctrl+E"), tr("how each figure came about")}}}});
+           {tr("Ctrl+E"), tr("how each figure came about")}}}});
 }
 
 void HoneyPage::act() {

@@ -65,12 +65,10 @@ void HoneyRoomPlace::actOfExtracting() {
 }
 
 std::vector<KeyHint> HoneyRoomPlace::hintsOfExtracting() const {
-    return {{QStringLiteral("↵"), tr("spin clock")},
-            {QStringLiteral("/ ↵"), tr("gate is open")},
-            {QStringLiteral("//"), tr("frames by feel")},
-            {QStringLiteral("."), tr("take back")},
-            {QStringLiteral("Ctrl+↵"), tr("close the day")},
-            {QStringLiteral("Ctrl+L"), tr("log of the day")}};
+    return {
+        {QStringLiteral("↵"), tr("spin clock")},      {QStringLiteral("/ ↵"), tr("gate is open")},
+        {QStringLiteral("//"), tr("frames by feel")}, {QStringLiteral("."), tr("take back")},
+        {tr("Ctrl+↵"), tr("close the day")},          {tr("Ctrl+L"), tr("log of the day")}};
 }
 
 /// Boxes brought in and not spun out yet; those still on their hives do not wait here.

@@ -48,9 +48,9 @@ QString HoneyRoomPlace::helpOfExtracting() const {
            tr("the log of the day, and how warm and damp the room is; also Ctrl+L")},
           {QStringLiteral("+"), tr("when nothing is left to spin: what became of frames set aside, "
                                    "then whether the day is closed; + again closes it")},
-          {QStringLiteral("Ctrl+↵"), tr("one form with all weights of the day, which closes it. "
-                                        "What nobody weighed may stay empty; one box can be found "
-                                        "by difference, with nothing weighed all is by eye")}}});
+          {tr("Ctrl+↵"), tr("one form with all weights of the day, which closes it. "
+                            "What nobody weighed may stay empty; one box can be found "
+                            "by difference, with nothing weighed all is by eye")}}});
     // Typed words, in the language one types.
     const QString spun = QCoreApplication::translate("combwright::RoomEntry", "spun");
     const QString open =

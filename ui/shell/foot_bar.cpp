@@ -90,9 +90,9 @@ void FootBar::paintEvent(QPaintEvent*) {
         text(begin + cap + look.space(6), what, tone);
         right = begin - look.space(14);
     };
-    if (!undo.isEmpty()) hint(QStringLiteral("Ctrl+Z"), undo, Tone::Ink);
+    if (!undo.isEmpty()) hint(tr("Ctrl+Z"), undo, Tone::Ink);
     const QString redo = m_session.redoText();
-    if (!redo.isEmpty()) hint(QStringLiteral("Ctrl+Shift+Z"), redo, Tone::Ink);
+    if (!redo.isEmpty()) hint(tr("Ctrl+Shift+Z"), redo, Tone::Ink);
     for (auto each = m_hints.rbegin(); each != m_hints.rend(); ++each)
         hint(each->key, each->what, Tone::Muted);
 }

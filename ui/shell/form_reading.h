@@ -6,6 +6,7 @@
 #include <QLineEdit>
 
 #include "core/model/frames/box.h"
+#include "core/model/wax/batch.h"
 #include "core/units/day.h"
 #include "core/units/known.h"
 #include "core/units/length.h"
@@ -14,6 +15,7 @@
 #include "core/units/number.h"
 #include "core/units/share.h"
 #include "core/units/temperature.h"
+#include "core/words/wax_figures.h"
 #include "core/words/words.h"
 #include "ui/shell/session.h"
 
@@ -84,7 +86,10 @@ template <class Choice>
 void addChoices(QComboBox* choice, const QString& none) {
     if (!none.isEmpty()) choice->addItem(none, -1);
     for (std::size_t n = 0; n < Choices<Choice>::words.size(); ++n)
-        choice->addItem(choiceText(Choices<Choice>::words[n]), static_cast<int>(n));
+        if constexpr (std::is_same_v<Choice, WaxShade>)
+            choice->addItem(shadeText(static_cast<WaxShade>(n)), static_cast<int>(n));
+        else
+            choice->addItem(choiceText(Choices<Choice>::words[n]), static_cast<int>(n));
 }
 template <class Choice>
 std::optional<Choice> chosen(const QComboBox* choice) {

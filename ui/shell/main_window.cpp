@@ -284,7 +284,7 @@ void MainWindow::addFileKeys() {
     addKey(tr("Begin a new season file"), QKeySequence::New, [this] { m_files->make(); });
     addKey(tr("Open a season file"), QKeySequence::Open, [this] { m_files->open(); });
     addKey(tr("Close the season"), QKeySequence(Qt::CTRL | Qt::Key_W),
-           [this] { m_files->closeSeason(); });
+           [this] { m_isBeside ? void(close()) : m_files->closeSeason(); });
 }
 
 void MainWindow::showTitle() {

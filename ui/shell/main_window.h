@@ -42,6 +42,8 @@ class MainWindow : public QMainWindow {
     /// Keeps what is half typed and the copy, as closing does, but asks nothing: the machine is
     /// going down.
     void endQuietly();
+    /// It shows a season beside another window's: closing the season closes it too.
+    void standBeside() { m_isBeside = true; }
     /// Shown, unfolded and above the others.
     void comeForward();
 
@@ -80,6 +82,7 @@ class MainWindow : public QMainWindow {
     TimeWays* m_time;
     Finder* m_finder;
     NoticeBar* m_notice;
+    bool m_isBeside = false;
     HeatLine* m_heat;  ///< what is on heat, in every place
     Rail* m_rail;
     QTimer* m_countLater;  ///< what waits is counted once one stops keeping

@@ -60,7 +60,7 @@ QString wholeText(std::int64_t number) { return QString::number(number); }
 /// "Mon 15".
 QString dayHead(Day day) {
     const QDate date = QDate::fromString(fromUtf8(isoText(day)), Qt::ISODate);
-    return QLocale().toString(date, QStringLiteral("ddd d"));
+    return dayShown(date, "ddd d");
 }
 
 QString monthHead(Day day) {

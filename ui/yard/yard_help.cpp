@@ -22,7 +22,7 @@ QString YardPlace::help() const {
           {tr("the day above"),
            tr("a past day shows the yard as it was then: its hives, marks and colonies")},
           {QStringLiteral("R"), tr("from a past day back to today")},
-          {QStringLiteral("Ctrl+Z"), tr("takes back what was done last")}}});
+          {tr("Ctrl+Z"), tr("takes back what was done last")}}});
     groups.push_back(
         {tr("On a hive"),
          {{QStringLiteral("W"), tr("writes its line of the day, in the marks of the yard sheet")},

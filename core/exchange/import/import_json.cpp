@@ -21,6 +21,9 @@ QJsonObject rowJson(const PlannedRow& row) {
         json.insert(QStringLiteral("field"), fromUtf8(row.why->field));
         json.insert(QStringLiteral("says"), sentence(*row.why));
     }
+    QJsonArray odd;
+    for (const std::string& each : row.odd) odd.append(fromUtf8(each));
+    if (!odd.isEmpty()) json.insert(QStringLiteral("odd"), odd);
     if (row.verdict == RowVerdict::WillBeAdded && !row.play.empty())
         json.insert(QStringLiteral("does"),
                     QJsonDocument::fromJson(QByteArray::fromStdString(row.play)).object());

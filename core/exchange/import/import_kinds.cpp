@@ -17,113 +17,156 @@ constexpr auto kindWordsListed =
     std::to_array<std::string_view>({"hives", "boxes", "weights", "visits", "crop-notes", "sales"});
 
 ImportField hiveField() {
-    return {"hive",
-            CellType::Text,
-            true,
-            {"hive", "hive mark", "hive no", "hive number", "hive name", "hive id", "colony",
-             "mark", "stand"}};
+    return {
+        "hive",
+        CellType::Text,
+        true,
+        {"hive", "hive mark", "hive no", "hive number", "hive name", "hive id", "colony", "mark",
+         "stand", "beute", "beuten nr", "volk", "volk nr", "stock", "stock nr", "kasten"}};
 }
 ImportField yardField() {
-    return {"yard", CellType::Text, false, {"yard", "apiary", "bee yard", "out yard", "site"}};
+    return {"yard",
+            CellType::Text,
+            false,
+            {"yard", "apiary", "bee yard", "out yard", "site", "bienenstand", "standort",
+             "standplatz"}};
 }
 ImportField dayField(bool needed) {
     return {"day",
             CellType::Day,
             needed,
-            {"day", "date", "on", "date time", "datetime", "timestamp", "time", "when", "since"}};
+            {"day", "date", "on", "date time", "datetime", "timestamp", "time", "when", "since",
+             "datum", "tag", "am", "zeit", "zeitpunkt"}};
 }
 ImportField noteField() {
     return {"note",
             CellType::Text,
             false,
-            {"note", "notes", "remark", "remarks", "comment", "comments"}};
+            {"note", "notes", "remark", "remarks", "comment", "comments", "bemerkung",
+             "bemerkungen", "notiz", "notizen", "anmerkung"}};
 }
 
 std::vector<ImportField> hiveFields() {
     return {hiveField(),
             yardField(),
             dayField(false),
-            {"boxes", CellType::Text, false, {"boxes", "build", "stack"}},
+            {"boxes", CellType::Text, false, {"boxes", "build", "stack", "zargen", "aufbau"}},
             {"origin",
              CellType::Choice,
              false,
-             {"origin", "bees", "came from"},
+             {"origin", "bees", "came from", "herkunft"},
              Choices<Origin>::words},
-            {"tare", CellType::Mass, false, {"tare", "empty weight", "weighs empty"}},
+            {"tare",
+             CellType::Mass,
+             false,
+             {"tare", "empty weight", "weighs empty", "leergewicht", "tara"}},
             noteField()};
 }
 
 std::vector<ImportField> boxFields() {
-    return {{"mark", CellType::Text, false, {"mark", "box", "box mark", "box no", "box number"}},
-            {"kind", CellType::Text, true, {"kind", "size", "box kind", "box size", "type"}},
-            {"contents", CellType::Text, false, {"contents", "frames", "combs", "in it"}},
-            {"stack", CellType::Text, false, {"stack", "shelf", "place"}},
+    return {{"mark",
+             CellType::Text,
+             false,
+             {"mark", "box", "box mark", "box no", "box number", "zarge", "zargen nr"}},
+            {"kind",
+             CellType::Text,
+             true,
+             {"kind", "size", "box kind", "box size", "type", "art", "sorte"}},
+            {"contents",
+             CellType::Text,
+             false,
+             {"contents", "frames", "combs", "in it", "inhalt", "waben", "rähmchen"}},
+            {"stack", CellType::Text, false, {"stack", "shelf", "place", "stapel", "regal"}},
             dayField(false)};
 }
 
 std::vector<ImportField> weightFields() {
-    return {hiveField(),
-            yardField(),
-            dayField(true),
-            {"weight",
-             CellType::Mass,
-             false,
-             {"weight", "whole", "total weight", "scale", "hive weight", "gross", "mass"}},
-            {"left", CellType::Mass, false, {"left", "left side"}},
-            {"right", CellType::Mass, false, {"right", "right side"}},
-            {"without", CellType::Mass, false, {"without", "tare", "no stores"}},
-            noteField()};
+    return {
+        hiveField(),
+        yardField(),
+        dayField(true),
+        {"weight",
+         CellType::Mass,
+         false,
+         {"weight", "whole", "total weight", "scale", "hive weight", "gross", "mass", "gewicht",
+          "gesamtgewicht", "waage", "stockgewicht", "brutto"}},
+        {"left", CellType::Mass, false, {"left", "left side", "links"}},
+        {"right", CellType::Mass, false, {"right", "right side", "rechts"}},
+        {"without", CellType::Mass, false, {"without", "tare", "no stores", "leergewicht", "tara"}},
+        noteField()};
 }
 
 std::vector<ImportField> visitFields() {
-    return {hiveField(),
-            yardField(),
-            dayField(true),
-            {"line", CellType::Text, false, {"line", "shorthand"}},
-            {"looked", CellType::Choice, false, {"looked", "opened"}, Choices<Looked>::words},
-            {"queen_seen", CellType::Flag, false, {"queen", "queen seen"}},
-            {"eggs", CellType::Flag, false, {"eggs", "eggs seen"}},
-            {"brood_frames", CellType::Number, false, {"brood", "brood frames", "frames of brood"}},
-            {"stores_frames",
-             CellType::Number,
-             false,
-             {"stores", "stores frames", "frames of stores", "food frames"}},
-            {"seams_frames", CellType::Number, false, {"seams", "seams of bees"}},
-            {"queen_cells", CellType::Count, false, {"queen cells", "cells"}},
-            {"temper", CellType::Count, false, {"temper", "temperament"}},
-            {"mites", CellType::Count, false, {"mites", "varroa"}},
-            {"bees", CellType::Count, false, {"bees", "bees washed", "sample"}},
-            {"fed", CellType::Mass, false, {"fed", "feed", "sugar"}},
-            noteField()};
+    return {
+        hiveField(),
+        yardField(),
+        dayField(true),
+        {"line", CellType::Text, false, {"line", "shorthand"}},
+        {"looked", CellType::Choice, false, {"looked", "opened"}, Choices<Looked>::words},
+        {"queen_seen",
+         CellType::Flag,
+         false,
+         {"queen", "queen seen", "königin", "königin gesehen"}},
+        {"eggs", CellType::Flag, false, {"eggs", "eggs seen", "eier", "stifte"}},
+        {"brood_frames",
+         CellType::Number,
+         false,
+         {"brood", "brood frames", "frames of brood", "brut", "brutwaben"}},
+        {"stores_frames",
+         CellType::Number,
+         false,
+         {"stores", "stores frames", "frames of stores", "food frames", "futter", "futterwaben"}},
+        {"seams_frames",
+         CellType::Number,
+         false,
+         {"seams", "seams of bees", "wabengassen", "besetzte wabengassen"}},
+        {"queen_cells", CellType::Count, false, {"queen cells", "cells", "weiselzellen"}},
+        {"temper", CellType::Count, false, {"temper", "temperament", "sanftmut"}},
+        {"mites", CellType::Count, false, {"mites", "varroa", "milben"}},
+        {"bees", CellType::Count, false, {"bees", "bees washed", "sample", "bienen", "probe"}},
+        {"fed", CellType::Mass, false, {"fed", "feed", "sugar", "gefüttert", "zucker"}},
+        noteField()};
 }
 
 std::vector<ImportField> cropFields() {
     ImportField hive = hiveField();
     hive.needed = false;
-    return {{"year", CellType::Count, true, {"year", "season"}},
+    return {{"year", CellType::Count, true, {"year", "season", "jahr"}},
             hive,
             yardField(),
-            {"crop", CellType::Mass, true, {"crop", "honey", "yield", "harvest", "weight", "mass"}},
+            {"crop",
+             CellType::Mass,
+             true,
+             {"crop", "honey", "yield", "harvest", "weight", "mass", "ernte", "honig", "ertrag",
+              "gewicht"}},
             {"how", CellType::Choice, false, {"how", "how known", "known"}, Choices<How>::words},
             dayField(false),
             noteField()};
 }
 
 std::vector<ImportField> saleFields() {
-    return {dayField(true),
-            {"goods",
-             CellType::Text,
-             true,
-             {"goods", "what", "item", "product", "article", "kind", "jar"}},
-            {"count",
-             CellType::Count,
-             true,
-             {"count", "pieces", "quantity", "qty", "number", "jars", "how many"}},
-            {"price", CellType::Money, false, {"price", "each", "price each", "unit price"}},
-            {"went", CellType::Choice, false, {"went", "how"}, Choices<OutHow>::words},
-            {"buyer", CellType::Text, false, {"buyer", "customer", "sold to", "who"}},
-            {"place", CellType::Text, false, {"place", "where", "market"}},
-            noteField()};
+    return {
+        dayField(true),
+        {"goods",
+         CellType::Text,
+         true,
+         {"goods", "what", "item", "product", "article", "kind", "jar", "ware", "artikel", "glas"}},
+        {"count",
+         CellType::Count,
+         true,
+         {"count", "pieces", "quantity", "qty", "number", "jars", "how many", "anzahl", "stück",
+          "menge", "gläser"}},
+        {"price",
+         CellType::Money,
+         false,
+         {"price", "each", "price each", "unit price", "preis", "einzelpreis", "stückpreis"}},
+        {"went", CellType::Choice, false, {"went", "how"}, Choices<OutHow>::words},
+        {"buyer",
+         CellType::Text,
+         false,
+         {"buyer", "customer", "sold to", "who", "käufer", "kunde", "kundin"}},
+        {"place", CellType::Text, false, {"place", "where", "market", "ort", "markt"}},
+        noteField()};
 }
 
 std::string smallLetters(std::string_view text) { return fromUtf8(text).toLower().toStdString(); }

@@ -37,7 +37,8 @@ struct Heading {
     std::string unit;  ///< "kg", "g", "lb" or empty
 };
 Heading headingOf(std::string_view text);
-/// The field a heading means: by our key, by a word of the list, or by the label we show.
+/// The field a heading means: by our key, by a word of the list, in English or German whatever is
+/// spoken, or by the label we show.
 const ImportField* fieldHeaded(ImportKind kind, std::string_view heading);
 
 /// The kind most of the headings speak of; nothing where none is known, or two are even.

@@ -10,6 +10,7 @@
 #include "core/exchange/export.h"
 #include "core/exchange/import/row_line.h"
 #include "core/exchange/import/rows_there.h"
+#include "core/places/questions/questions.h"
 #include "core/storage/queries/names.h"
 #include "core/storage/queries/yards.h"
 #include "core/words/words.h"
@@ -117,6 +118,7 @@ class Planner {
             if (!column.field.empty()) ++met[column.field];
             m_plan.columns.push_back(std::move(column));
         }
+        readStandAsYard(met);
         const auto lacks = [&met](std::string_view key) { return !met.contains(std::string(key)); };
         for (const auto& [field, many] : met)
             if (many > 1) m_columnsAsked.insert(field);
@@ -127,6 +129,19 @@ class Planner {
             lacks("right"))
             m_columnsAsked.insert("weight");
         for (const std::string& field : m_columnsAsked) question("columns", field);
+    }
+
+    /// A stand is what one hive stands on; beside a column for the hive it is where all stand.
+    void readStandAsYard(std::map<std::string, int>& met) {
+        const auto hives = met.find("hive");
+        if (hives == met.end() || hives->second != 2 || met.contains("yard")) return;
+        for (PlannedColumn& column : m_plan.columns)
+            if (column.field == "hive" && headingOf(column.heading).words == "stand" &&
+                !m_map.columns.contains(column.heading)) {
+                column.field = "yard";
+                --hives->second;
+                ++met["yard"];
+            }
     }
 
     /// What each column says of its own numbers and days.
@@ -262,7 +277,11 @@ class Planner {
         const auto tried = copy.perform(info, [this](Write& file) -> Result<void> {
             RowsThere there(file);
             std::erase_if(m_newYards, [&file](const auto& yard) {
-                return !file.attempt([&] { return done(file, yard.second); });
+                return !file.attempt([&]() -> Result<void> {
+                    auto made = done(file, yard.second);
+                    if (!made) return made.error();
+                    return {};
+                });
             });
             for (PlannedRow& row : m_plan.rows)
                 if (!row.play.empty()) tryRow(file, there, row);
@@ -272,13 +291,13 @@ class Planner {
         (void)tried;
         keepUsedYards();
     }
-    static Result<void> done(Write& file, const std::string& play) {
+    static Result<Made> done(Write& file, const std::string& play) {
         const auto line = readImportLine(file, play);
         if (!line) return line.error();
-        auto made = line->type->perform(line->row, file);
-        if (!made) return made.error();
-        return {};
+        return line->type->perform(line->row, file);
     }
+    /// Of a table longer than that what is odd is only told after it was kept, by the records.
+    static constexpr std::size_t mostAskedBack = 20'000;
     void tryRow(Write& file, RowsThere& there, PlannedRow& row) const {
         const auto line = readImportLine(file, row.play);
         if (!line) return refuse(row, line.error());
@@ -291,9 +310,20 @@ class Planner {
             case RowThere::No:
                 break;
         }
-        const auto tried = file.attempt([&] { return done(file, row.play); });
+        Change change;
+        const auto tried = file.attempt([&]() -> Result<void> {
+            const auto made = done(file, row.play);
+            if (!made) return made.error();
+            for (const auto& [table, id] : *made)
+                change.rows.push_back({std::string(table), id, ChangeKind::Added});
+            return {};
+        });
         if (!tried) return refuse(row, tried.error());
         row.verdict = RowVerdict::WillBeAdded;
+        // Odd and yet kept is said before it is kept, too.
+        if (m_plan.rows.size() <= mostAskedBack)
+            for (const Question& each : questionsAfter(file, change, m_season.clock().today()))
+                row.odd.push_back(each.says.toStdString());
     }
     /// A yard none of whose hives come in is not added for its own sake.
     void keepUsedYards() {
@@ -329,6 +359,11 @@ std::size_t ImportPlan::count(RowVerdict verdict) const {
     return static_cast<std::size_t>(
         std::count_if(rows.begin(), rows.end(),
                       [verdict](const PlannedRow& row) { return row.verdict == verdict; }));
+}
+
+std::size_t ImportPlan::countOdd() const {
+    return static_cast<std::size_t>(std::count_if(
+        rows.begin(), rows.end(), [](const PlannedRow& row) { return !row.odd.empty(); }));
 }
 
 std::string ImportPlan::lines() const {

@@ -33,6 +33,7 @@ struct PlannedRow {
     RowVerdict verdict = RowVerdict::WillBeAdded;
     std::optional<Refusal> why;     ///< of a row that is refused
     std::vector<std::string> asks;  ///< of a row that waits for answers
+    std::vector<std::string> odd;   ///< what one would ask back; it is kept all the same
     std::string play;               ///< the line of `play` it becomes
 };
 
@@ -62,6 +63,8 @@ struct ImportPlan {
     std::vector<std::string> first;  ///< lines done before the rows: yards that are added
 
     std::size_t count(RowVerdict verdict) const;
+    /// Rows that will be added and have something odd about them.
+    std::size_t countOdd() const;
     /// The lines that will be performed, in their order; empty for none.
     std::string lines() const;
 };

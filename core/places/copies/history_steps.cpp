@@ -4,6 +4,7 @@
 #include <QDateTime>
 #include <QJsonDocument>
 #include <QJsonObject>
+#include <algorithm>
 #include <cmath>
 #include <map>
 
@@ -89,6 +90,26 @@ QString saidInLine(const Read& file, const std::string& key, const KeyRead& read
     return hasWord(text.toStdString()) ? word(text.toStdString()) : text;
 }
 
+/// How a figure is known is said behind it: "mass 24 kg, weighed".
+QString howBehind(const QJsonObject& line, const std::string& name) {
+    const QString how = line.value(fromUtf8(name + "_how")).toString();
+    return how.isEmpty() ? QString() : QStringLiteral(", ") + choiceText(how.toStdString());
+}
+bool isHowOfAnother(const QJsonObject& line, const QString& key) {
+    if (!key.endsWith(QLatin1String("_how"))) return false;
+    const std::string base = key.chopped(4).toStdString();
+    const auto keys = line.keys();
+    return std::any_of(keys.begin(), keys.end(), [&](const QString& each) {
+        return keyRead(each.toStdString()).name == base;
+    });
+}
+
+/// The rows of a table that was taken in, as a number; each of them is a line of its own.
+QString rowsTakenIn(const QString& lines) {
+    const auto all = lines.split(QLatin1Char('\n'), Qt::SkipEmptyParts);
+    return historySay("%1 rows").arg(all.size());
+}
+
 /// What a deed was about, from its line: names first.
 QString aboutLine(const Read& file, const QJsonObject& line) {
     QStringList named;
@@ -101,10 +122,15 @@ QString aboutLine(const Read& file, const QJsonObject& line) {
                         QStringLiteral("digest"), QStringLiteral("up_to_step")}
                 .contains(key))
             continue;
+        if (isHowOfAnother(line, key)) continue;
         const std::string plain = key.toStdString();
         const KeyRead read = keyRead(plain);
-        const QString text =
+        QString text =
             historySay("%1 %2").arg(word(read.name), saidInLine(file, plain, read, value));
+        if (key == QLatin1String("lines"))
+            text = rowsTakenIn(value.toString());
+        else
+            text += howBehind(line, read.name);
         (tableCalled(plain).empty() ? said : named) << text;
     }
     named << said;

@@ -56,7 +56,7 @@ TEST(Language, GermanHasACommaAndNeverPartsThousands) {
 TEST(Language, GermanDaysAreReadBesideEnglishOnes) {
     const Speaking german(Language::German);
     const Day today = *makeDay(2027, 7, 29);
-    EXPECT_EQ(dayText(today).toStdString(), "Do. 29. Juli 2027");
+    EXPECT_EQ(dayText(today).toStdString(), "Do 29. Juli 2027");
     for (const char* typed :
          {"9. März", "9 mär", "9.3.", "9 mar", "2027-03-09", "Di, 9. März 2027"})
         EXPECT_EQ(dayInWords(typed, today), makeDay(2027, 3, 9)) << typed;

@@ -4,6 +4,8 @@
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QInputDialog>
+#include <QScreen>
+#include <algorithm>
 
 #include "core/actions/copies/adopt.h"
 #include "core/actions/copies/merge_copy.h"
@@ -67,7 +69,15 @@ MainWindow* TimeWays::openBeside(std::unique_ptr<Session> session) {
     // The window reads from its session to its last moment.
     connect(window, &QObject::destroyed, held, &QObject::deleteLater);
     window->resize(m_window.size());
-    window->move(m_window.pos() + QPoint(m_session.look().space(32), m_session.look().space(32)));
+    window->standBeside();
+    // A little aside, and all of it on the screen.
+    const QRect screen = m_window.screen()->availableGeometry();
+    const int aside = m_session.look().space(32);
+    const QPoint at = m_window.pos() + QPoint(aside, aside);
+    window->move(std::clamp(at.x(), screen.left(),
+                            std::max(screen.left(), screen.right() + 1 - window->width())),
+                 std::clamp(at.y(), screen.top(),
+                            std::max(screen.top(), screen.bottom() + 1 - window->height())));
     window->show();
     window->activateWindow();
     m_beside.push_back({window, held});

@@ -12,6 +12,7 @@
 
 #include "core/words/import_words.h"
 #include "core/words/words.h"
+#include "ui/shell/import/import_memory.h"
 
 namespace combwright {
 namespace {
@@ -42,7 +43,7 @@ ImportDialog::ImportDialog(Session& session, QWidget* parent)
     auto* above = new QHBoxLayout;
     auto* choosing = new QPushButton(tr("Choose a table…"), this);
     choosing->setObjectName(QStringLiteral("import_choose"));
-    choosing->setAutoDefault(false);
+    choosing->setAutoDefault(true);
     m_file = new QLabel(tr("A table in CSV, as spreadsheets and hive scales write it."), this);
     m_file->setObjectName(QStringLiteral("import_file"));
     m_kind = new QComboBox(this);
@@ -98,8 +99,17 @@ ImportDialog::ImportDialog(Session& session, QWidget* parent)
     m_table->setWordWrap(false);
     m_table->verticalHeader()->hide();
     m_table->verticalHeader()->setDefaultSectionSize(look.space(24));
-    across->addWidget(m_table, 5);
+    auto* rows = new QVBoxLayout;
+    rows->addWidget(m_table, 1);
+    m_row = new QLabel(this);
+    m_row->setObjectName(QStringLiteral("import_row"));
+    m_row->setAccessibleName(tr("What becomes of the chosen row"));
+    m_row->setWordWrap(true);
+    rows->addWidget(m_row);
+    across->addLayout(rows, 5);
     down->addLayout(across, 1);
+    connect(m_table->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
+            &ImportDialog::showRow);
 
     m_goodOnly = new QCheckBox(tr("Keep the good rows and save the refused ones as a table"), this);
     m_goodOnly->setObjectName(QStringLiteral("import_good_only"));
@@ -114,7 +124,7 @@ ImportDialog::ImportDialog(Session& session, QWidget* parent)
     m_keep->setProperty("primary", true);
     m_keep->setAutoDefault(false);
     buttons->addButton(m_keep, QDialogButtonBox::AcceptRole);
-    buttons->addButton(QDialogButtonBox::Cancel)->setAutoDefault(false);
+    buttons->addButton(QDialogButtonBox::Cancel)->setAutoDefault(true);
     below->addWidget(m_summary, 1);
     below->addWidget(buttons);
     down->addLayout(below);
@@ -130,9 +140,10 @@ ImportDialog::ImportDialog(Session& session, QWidget* parent)
 }
 
 void ImportDialog::choose() {
-    const QString path =
-        QFileDialog::getOpenFileName(this, tr("Which table?"), QFileInfo(m_path).absolutePath(),
-                                     tr("Tables (*.csv *.tsv *.txt);;All files (*)"));
+    const QString path = QFileDialog::getOpenFileName(
+        this, tr("Which table?"),
+        QFileInfo(m_path.isEmpty() ? m_session.path() : m_path).absolutePath(),
+        tr("Tables (*.csv *.tsv *.txt);;All files (*)"));
     if (!path.isEmpty()) look(path);
 }
 
@@ -157,6 +168,15 @@ void ImportDialog::kindChosen() {
     emptyForm(m_questions);
     m_answers.clear();
     planAnew();
+    const ImportPlan& plan = m_preview->plan();
+    if (const auto before = rememberedImport(plan.kind, plan.columns)) {
+        m_map = *before;
+        emptyForm(m_questions);
+        m_answers.clear();
+        planAnew();
+        m_found->setText(m_found->text() + QLatin1Char(' ') +
+                         tr("Read as a table of these headings was the last time."));
+    }
     showColumns();
 }
 
@@ -172,6 +192,8 @@ void ImportDialog::planAnew() {
     m_preview->show(*made ? **made : ImportPlan{});
     m_table->resizeColumnsToContents();
     m_table->setColumnWidth(1, m_session.look().space(300));
+    if (m_preview->rowCount() > 0) m_table->selectRow(0);
+    showRow();
     showQuestions();
     showSummary();
 }
@@ -268,6 +290,15 @@ void ImportDialog::answer(const std::string& ask, const QString& text) {
     planAnew();
 }
 
+/// The whole of it, for a column is too narrow for a reason.
+void ImportDialog::showRow() {
+    const QModelIndex at = m_table->currentIndex();
+    m_row->setText(at.isValid() ? tr("Line %1: %2")
+                                      .arg(at.siblingAtColumn(0).data().toString(),
+                                           at.siblingAtColumn(1).data().toString())
+                                : QString());
+}
+
 void ImportDialog::showSummary() {
     const ImportPlan& plan = m_preview->plan();
     const auto adds = plan.count(RowVerdict::WillBeAdded);
@@ -275,12 +306,17 @@ void ImportDialog::showSummary() {
     if (plan.rows.empty())
         m_summary->setText(QString());
     else
-        m_summary->setText(tr("%1 will be added, %2 already there, %3 refused, %4 asked. One step "
-                              "back takes all of it out again.")
-                               .arg(adds)
-                               .arg(plan.count(RowVerdict::AlreadyThere))
-                               .arg(refused)
-                               .arg(plan.count(RowVerdict::Asked)));
+        m_summary->setText(
+            tr("%1 will be added, %2 already there, %3 refused, %4 asked. One step "
+               "back takes all of it out again.")
+                .arg(adds)
+                .arg(plan.count(RowVerdict::AlreadyThere))
+                .arg(refused)
+                .arg(plan.count(RowVerdict::Asked)) +
+            (plan.countOdd() > 0
+                 ? QLatin1Char(' ') +
+                       tr("Odd in %1 of them: look at those first.").arg(plan.countOdd())
+                 : QString()));
     m_goodOnly->setVisible(refused > 0);
     m_keep->setEnabled(adds > 0 && plan.questions.empty() &&
                        (refused == 0 || m_goodOnly->isChecked()));
@@ -320,6 +356,7 @@ void ImportDialog::keep() {
         m_summary->setText(m_session.lastTold());
         return;
     }
+    rememberImport(m_preview->plan().kind, m_preview->plan().columns, m_map);
     m_session.tell(tr("%1 rows of %2 were taken in.").arg(rows).arg(QFileInfo(m_path).fileName()));
     accept();
 }

@@ -37,6 +37,7 @@ class ImportDialog : public QDialog {
     void addQuestion(const ImportQuestion& question);
     void answer(const std::string& ask, const QString& text);
     void showSummary();
+    void showRow();
     void keep();
     QString saveRejects();
     static QString foundOut(const ImportPlan& plan);
@@ -56,6 +57,7 @@ class ImportDialog : public QDialog {
     QLabel* m_asked;
     std::map<std::string, QWidget*> m_answers;  ///< by what was asked; they stay once shown
     QTableView* m_table;
+    QLabel* m_row;
     QCheckBox* m_goodOnly;
     QLabel* m_summary;
     QPushButton* m_keep;

@@ -29,7 +29,10 @@ int ImportPreview::columnCount(const QModelIndex& parent) const {
 
 QString ImportPreview::told(const PlannedRow& row) const {
     const QString verdict = verdictText(key(row.verdict));
-    return row.why ? tr("%1: %2").arg(verdict, sentence(*row.why)) : verdict;
+    if (row.why) return tr("%1: %2").arg(verdict, sentence(*row.why));
+    QStringList odd;
+    for (const std::string& each : row.odd) odd << fromUtf8(each);
+    return odd.isEmpty() ? verdict : tr("%1: %2").arg(verdict, odd.join(QLatin1Char(' ')));
 }
 
 QVariant ImportPreview::data(const QModelIndex& index, int role) const {
@@ -37,7 +40,7 @@ QVariant ImportPreview::data(const QModelIndex& index, int role) const {
     const PlannedRow& row = m_plan.rows[static_cast<std::size_t>(index.row())];
     if (role == Qt::ForegroundRole && index.column() == VerdictColumn) {
         if (row.verdict == RowVerdict::Refused) return m_look.tone(Tone::Bad);
-        if (row.verdict == RowVerdict::Asked) return m_look.tone(Tone::Warn);
+        if (row.verdict == RowVerdict::Asked || !row.odd.empty()) return m_look.tone(Tone::Warn);
         if (row.verdict != RowVerdict::WillBeAdded) return m_look.tone(Tone::Muted);
     }
     if (role == Qt::ToolTipRole && index.column() == VerdictColumn) return told(row);

@@ -1,5 +1,6 @@
 #include "core/exchange/import/import_plan.h"
 
+#include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
 #include <QJsonDocument>
@@ -284,6 +285,26 @@ TEST_F(Importing, ColumnsNobodyNamesAreAskedFor) {
               "will_be_added");
     // Two columns for one field: which is meant is asked.
     EXPECT_EQ(asked(plan("hive,mark,date,weight kg\nH1,H1,2027-06-01,41\n")), "columns");
+}
+
+TEST_F(Importing, GermanHeadingsAreReadWhateverIsSpoken) {
+    const ImportPlan made =
+        plan("Datum;Stand;Beute;Gewicht (kg);Bemerkung\n1.6.2027;Hill;H1;41,5;trocken\n");
+    std::vector<std::string> fields;
+    for (const PlannedColumn& column : made.columns) fields.push_back(column.field);
+    EXPECT_EQ(fields, (std::vector<std::string>{"day", "yard", "hive", "weight", "note"}));
+    // Alone a stand is what one hive stands on.
+    EXPECT_EQ(plan("Datum;Stand;Gewicht (kg)\n1.6.2027;H1;41,5\n").columns[1].field, "hive");
+}
+
+TEST_F(Importing, WhatIsOddIsSaidBeforeItIsKept) {
+    const ImportPlan made = plan("hive,date,weight kg\nH1,2027-06-01,41\nH1,2027-06-02,4250.5\n",
+                                 R"({"decimal":"point"})");
+    ASSERT_EQ(verdicts(made), "will_be_added will_be_added");
+    EXPECT_TRUE(made.rows[0].odd.empty());
+    ASSERT_EQ(made.rows[1].odd.size(), 1u);
+    EXPECT_THAT(made.rows[1].odd.front(), testing::HasSubstr("4250.5 kg"));
+    EXPECT_EQ(made.countOdd(), 1u);
 }
 
 TEST_F(Importing, AMapIsReadStrictly) {

@@ -92,7 +92,7 @@ TEST_F(InTime, HistoryIsReadByKeyboardAndOpensAPastDay) {
         auto& list = static_cast<HistoryDialog&>(dialog).list();
         days = list.topLevelItemCount();
         // On the newest step; two below it is the first.
-        EXPECT_EQ(QApplication::focusWidget(), &list);
+        EXPECT_TRUE(QTest::qWaitFor([&] { return QApplication::focusWidget() == &list; }, 3000));
         QTest::keyClick(&list, Qt::Key_Down);
         about = dialog.findChild<QLabel*>(QStringLiteral("history_about"))->text().toStdString();
         QTest::keyClick(&list, Qt::Key_Down);
