@@ -1,11 +1,13 @@
 #include <QFile>
 #include <QJsonArray>
+#include <QJsonDocument>
 #include <QJsonObject>
 
 #include "app/cli/groups.h"
 #include "app/cli/season_asked.h"
 #include "app/cli/season_json.h"
 #include "core/actions/demo_season.h"
+#include "core/exchange/diagnostics.h"
 #include "core/exchange/export.h"
 #include "core/places/copies/salvage_words.h"
 #include "core/storage/audit.h"
@@ -150,6 +152,16 @@ int runSalvage(Context& context) {
     return Done;
 }
 
+int runDiagnose(Context& context) {
+    const Season season = seasonToRead(context);
+    const QJsonObject told = diagnostics(factsOf(season.read()));
+    if (context.json())
+        printJson(context, told);
+    else
+        context.streams.out << QString::fromUtf8(QJsonDocument(told).toJson());
+    return Done;
+}
+
 int runExport(Context& context) {
     const Season season = seasonToRead(context);
     const auto written = exportSeason(season.read(), context.arguments.positional[1].toStdString());
@@ -190,6 +202,13 @@ std::vector<Command> seasonCommands() {
          {},
          &runDemo},
         {"check", "FILE", "whether the file is whole and its records agree", 1, 1, {}, &runCheck},
+        {"diagnose",
+         "FILE",
+         "versions and counts for whoever helps; no word of the records",
+         1,
+         1,
+         {},
+         &runDiagnose},
         {"salvage",
          "FILE NEW",
          "what a damaged file still holds, into a new one",

@@ -89,17 +89,16 @@ std::string copyVerified(const Database& database, const std::string& to) {
     const QString path = copyPath(to);
     if (QFileInfo::exists(path))
         throw StorageError(Trouble::NotWritable, to, "there is a file of that name");
-    try {
+    std::string digest;
+    makeUnderItsName(to, [&](const std::string& part) {
         {
-            const Database copy = Database::open(to, Database::Mode::ReadWrite, true);
+            const Database copy = Database::open(part, Database::Mode::ReadWrite, true);
             copyPages(database, copy);
             prove(database, copy);
         }
-        return digestOf(path);
-    } catch (const StorageError&) {
-        removeHalfMade(to);
-        throw;
-    }
+        digest = digestOf(copyPath(part));
+    });
+    return digest;
 }
 
 Database copyInMemory(const Database& database) {

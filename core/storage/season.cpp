@@ -122,15 +122,21 @@ Season& Season::operator=(Season&&) noexcept = default;
 Result<Season> Season::create(const std::string& path, const Clock& clock) {
     if (path != ":memory:" && QFileInfo::exists(QString::fromStdString(path)))
         return Refusal{Code::PathTaken, {}, {{"path", path}}};
-    OpenedFile file{createSeasonFile(path), std::nullopt, {}, std::nullopt, std::nullopt};
-    try {
-        {
-            Transaction transaction(file.database);
-            Write write(file.database);
-            seedCatalogue(write);
-            transaction.commit();
-        }
+    const auto seeded = [](Database database) {
+        Transaction transaction(database);
+        Write write(database);
+        seedCatalogue(write);
+        transaction.commit();
+        return database;
+    };
+    const auto opened = [&clock](Database database) {
+        OpenedFile file{std::move(database), std::nullopt, {}, std::nullopt, std::nullopt};
         return Season(std::make_unique<Inner>(std::move(file), clock));
+    };
+    if (path == ":memory:") return opened(seeded(createSeasonFile(path)));
+    makeUnderItsName(path, [&](const std::string& part) { (void)seeded(createSeasonFile(part)); });
+    try {
+        return opened(Database::open(path, Database::Mode::ReadWrite));
     } catch (const StorageError&) {
         removeHalfMade(path);
         throw;

@@ -199,6 +199,21 @@ void removeHalfMade(const std::string& path) {
     QFile::remove(journalBeside(path));
 }
 
+void makeUnderItsName(const std::string& path,
+                      const std::function<void(const std::string& part)>& make) {
+    const std::string part = path + ".part";
+    // Of one that was killed while making it; nobody else names a file so.
+    removeHalfMade(part);
+    try {
+        make(part);
+        if (!QFile::rename(pathText(part), pathText(path)))
+            throw StorageError(Trouble::NotWritable, path, "its name cannot be given to it");
+    } catch (...) {
+        removeHalfMade(part);
+        throw;
+    }
+}
+
 Database createSeasonFile(const std::string& path, const std::vector<Migration>& steps) {
     if (path != ":memory:" && QFileInfo::exists(pathText(path)))
         throw StorageError(Trouble::NotWritable, path, "there is a file of that name");

@@ -1,6 +1,7 @@
 // Getting a season file open, or saying exactly why not. Nothing here changes a file it refuses.
 #pragma once
 
+#include <functional>
 #include <optional>
 #include <string>
 #include <vector>
@@ -47,6 +48,13 @@ void demandPagesWhole(const Database& database);
 /// Takes a file away that could not be made to its end, with what SQLite laid beside it: a later
 /// file of that name must not find it.
 void removeHalfMade(const std::string& path);
+
+/// Makes a file under another name beside it, "name.part", and gives it its own once it is whole: a
+/// program that is killed meanwhile leaves nothing that could be taken for it. What `make` throws
+/// is thrown on, with nothing left behind; StorageError(NotWritable) too where the name cannot be
+/// given.
+void makeUnderItsName(const std::string& path,
+                      const std::function<void(const std::string& part)>& make);
 
 /// Makes a new file by running every step. The path must not exist: StorageError(NotWritable) where
 /// it cannot be made. A file half made is removed again.

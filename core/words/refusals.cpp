@@ -18,6 +18,8 @@ QString say(const char* text) { return QCoreApplication::translate("refusals", t
 /// What a person calls the field; its key where that has no word, or where it says which of many.
 QString fieldWord(std::string_view key) {
     if (hasWord(key)) return word(key);
+    // A place in a file or a merge, "hive_weighing/15=15", is said as it is.
+    if (key.find('/') != std::string_view::npos) return fromUtf8(key);
     const std::size_t last = key.rfind('_');
     if (last != std::string_view::npos && hasWord(key.substr(0, last)))
         return word(key.substr(0, last));

@@ -5012,6 +5012,41 @@
     </message>
 </context>
 <context>
+    <name>combwright::DiagnosticsDialog</name>
+    <message>
+        <source>For whoever helps you</source>
+        <translation>Für jemanden, der hilft</translation>
+    </message>
+    <message>
+        <source>Versions and counts, and nothing else: no word you wrote, no name, no day, no path. Look through it, save it, and send it where you ask for help, if you like.</source>
+        <translation>Versionen und Anzahlen, sonst nichts: kein geschriebenes Wort, kein Name, kein Tag, kein Pfad. Durchsehen, speichern und, wenn gewünscht, dorthin schicken, wo um Hilfe gefragt wird.</translation>
+    </message>
+    <message>
+        <source>What would be saved</source>
+        <translation>Was gespeichert würde</translation>
+    </message>
+    <message>
+        <source>Save…</source>
+        <translation>Speichern …</translation>
+    </message>
+    <message>
+        <source>Where shall it be saved?</source>
+        <translation>Wohin soll es gespeichert werden?</translation>
+    </message>
+    <message>
+        <source>Text (*.json *.txt)</source>
+        <translation>Text (*.json *.txt)</translation>
+    </message>
+    <message>
+        <source>Saved as %1.</source>
+        <translation>Gespeichert als %1.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be written: %2. Nothing was saved.</source>
+        <translation>%1 kann nicht geschrieben werden: %2. Nichts wurde gespeichert.</translation>
+    </message>
+</context>
+<context>
     <name>combwright::Drafts</name>
     <message>
         <source>The half-typed lines of last time could not be read and were put away; the season itself is whole.</source>
@@ -8717,7 +8752,7 @@ auf dem Regal</translation>
     </message>
     <message>
         <source>In and out</source>
-        <translation>Hinein und heraus</translation>
+        <translation>Einlesen und ausgeben</translation>
     </message>
     <message>
         <source>%1 · %2 · Combwright</source>
@@ -8742,6 +8777,10 @@ Ist das Programm beendet, ruft sein Wecker nicht mehr. Wachs bleibt nie allein.<
     <message>
         <source>End: somebody stays with the pot</source>
         <translation>Beenden: jemand bleibt beim Topf</translation>
+    </message>
+    <message>
+        <source>&amp;For whoever helps you…</source>
+        <translation>&amp;Für jemanden, der hilft …</translation>
     </message>
 </context>
 <context>
@@ -9417,11 +9456,11 @@ Ist das Programm beendet, ruft sein Wecker nicht mehr. Wachs bleibt nie allein.<
     </message>
     <message>
         <source>Water at most</source>
-        <translation>Höchstens Wasser</translation>
+        <translation>Wasser höchstens</translation>
     </message>
     <message>
         <source>Carry at most</source>
-        <translation>Höchstens tragen</translation>
+        <translation>Traglast höchstens</translation>
     </message>
     <message>
         <source>Boxes at most</source>
@@ -9774,7 +9813,7 @@ Am Tag selbst: Enter fragt nach der Klammer der gewählten Zarge und schlägt di
     </message>
     <message>
         <source>In and out…</source>
-        <translation>Hinein und heraus…</translation>
+        <translation>Einlesen und ausgeben…</translation>
     </message>
     <message>
         <source>Tables in, the whole season out (Ctrl+I)</source>
@@ -9783,6 +9822,10 @@ Am Tag selbst: Enter fragt nach der Klammer der gewählten Zarge und schlägt di
     <message>
         <source>find anything</source>
         <translation>alles finden</translation>
+    </message>
+    <message>
+        <source>to 7: the places</source>
+        <translation>bis 7: die Orte</translation>
     </message>
 </context>
 <context>
@@ -11166,7 +11209,7 @@ Honigräume</translation>
     </message>
     <message>
         <source>Wet boxes home</source>
-        <translation>Honigfeuchte Zargen heim</translation>
+        <translation>Ausgeschleuderte Zargen zurück</translation>
     </message>
     <message>
         <source>Stock-take</source>
@@ -11882,7 +11925,7 @@ eines überfällig</translation>
     </message>
     <message>
         <source>Wet, to go back</source>
-        <translation>Feucht, zurückzugeben</translation>
+        <translation>Ausgeschleudert, zurückzugeben</translation>
     </message>
     <message>
         <source>%1 of %2: %3</source>
@@ -12350,11 +12393,11 @@ nach dem %1</translation>
     </message>
     <message>
         <source>Wet boxes home to the bees</source>
-        <translation>Honigfeuchte Zargen heim zu den Bienen</translation>
+        <translation>Ausgeschleuderte Zargen zurück zu den Bienen</translation>
     </message>
     <message>
         <source>Wet boxes and their hives</source>
-        <translation>Honigfeuchte Zargen und ihre Stöcke</translation>
+        <translation>Ausgeschleuderte Zargen und ihre Völker</translation>
     </message>
     <message>
         <source>box</source>
@@ -17151,7 +17194,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>Wets home</source>
-        <translation>Honigfeuchte heim</translation>
+        <translation>Ausgeschleuderte zurück</translation>
     </message>
     <message>
         <source>No wet box to give back.</source>
@@ -22845,10 +22888,6 @@ ob sie reichen</translation>
         <translation>%1 %2: %3</translation>
     </message>
     <message>
-        <source>%1 %2: written down in both copies</source>
-        <translation>%1 %2: in beiden Kopien aufgeschrieben</translation>
-    </message>
-    <message>
         <source>%1 %2: struck in one copy, changed in the other</source>
         <translation>%1 %2: in einer Kopie gestrichen, in der anderen geändert</translation>
     </message>
@@ -22915,6 +22954,10 @@ ob sie reichen</translation>
     <message>
         <source>Decided without asking</source>
         <translation>Ohne Frage entschieden</translation>
+    </message>
+    <message>
+        <source>%1 %2: written down in both copies; one thing, or two?</source>
+        <translation>%1 %2: in beiden Kopien aufgeschrieben; eines oder zwei?</translation>
     </message>
 </context>
 <context>

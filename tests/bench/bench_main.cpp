@@ -21,6 +21,7 @@ int main(int argc, char** argv) {
     addTraceBenches();
     addFindBenches();
     addChartBenches();
+    addImportBenches();
     benchmark::Initialize(&argc, argv);
     if (benchmark::ReportUnrecognizedArguments(argc, argv)) return 2;
     benchmark::RunSpecifiedBenchmarks();

@@ -14,5 +14,6 @@ void addColoniesBenches();
 void addTraceBenches();
 void addFindBenches();
 void addChartBenches();
+void addImportBenches();
 
 }  // namespace combwright::bench

@@ -27,6 +27,7 @@
 #include "ui/shell/explain_dialog.h"
 #include "ui/shell/find/finder.h"
 #include "ui/shell/heat_line.h"
+#include "ui/shell/help/diagnostics_dialog.h"
 #include "ui/shell/help/help_window.h"
 #include "ui/shell/language_choice.h"
 #include "ui/shell/notice_bar.h"
@@ -274,6 +275,10 @@ void MainWindow::showInAndOut() {
     menu.addSeparator();
     add(tr("&New season out of an exported one…"), "from_json", true,
         [this] { m_files->makeFromJson(); });
+    add(tr("&For whoever helps you…"), "for_helpers", true, [this] {
+        DiagnosticsDialog dialog(m_session, this);
+        dialog.exec();
+    });
     QPushButton* button = m_rail->inAndOut();
     menu.exec(button->mapToGlobal(QPoint(0, button->height())));
 }

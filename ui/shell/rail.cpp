@@ -179,7 +179,8 @@ void Rail::paintEvent(QPaintEvent*) {
     using Key = std::pair<const char*, QString>;
     const std::vector<Key> keys =
         m_session.hasSeason()
-            ? std::vector<Key>{{"Ctrl+P", tr("print")},
+            ? std::vector<Key>{{"Ctrl+1", tr("to 7: the places")},
+                               {"Ctrl+P", tr("print")},
                                {"Ctrl+E", tr("explain figures")},
                                {"Ctrl+U",
                                 shownUnits() == Units::Metric ? tr("pounds") : tr("kilograms")},

@@ -250,7 +250,7 @@ void MergePlanner::planMade(const RecordType& type, const std::vector<NewRow>& r
             question.key = std::string(type.table) + "/" + std::to_string(*same) + "=" +
                            std::to_string(row.theirs);
             const Row& ours = candidates.at(*same);
-            question.about = mergeSay("%1 %2: written down in both copies")
+            question.about = mergeSay("%1 %2: written down in both copies; one thing, or two?")
                                  .arg(word(type.table), recordInWords(m_sides.ours, type, ours));
             question.ours = rowInWords(m_sides.ours, type, ours, mostValuesAsked);
             question.theirs = rowInWords(m_sides.theirs, type, fresh.row, mostValuesAsked);

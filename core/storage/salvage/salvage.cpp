@@ -340,19 +340,15 @@ Result<Salvaged> salvage(const std::string& from, const std::string& to, const C
 
     SalvageWork work(std::move(read), fresh);
     Salvaged done = work.decide();
-    const auto undoHalf = [&] { removeHalfMade(to); };
-    try {
-        auto written = done.historyKept ? writeWithHistory(to, work, done)
-                                        : writeAnew(from, to, clock, work, done);
-        if (!written) {
-            undoHalf();
-            return written.error();
-        }
+    makeUnderItsName(to, [&](const std::string& part) {
+        auto written = done.historyKept ? writeWithHistory(part, work, done)
+                                        : writeAnew(from, part, clock, work, done);
+        // Rows that point to each other were seen to before; this is a fault of ours.
+        if (!written)
+            throw StorageError(Trouble::Failed, to,
+                               "what was saved does not fit together · " + written.error().field);
         if (!work.leftOut().empty()) done.leftOutFile = writeLeftOut(to, work.leftOut());
-    } catch (const StorageError&) {
-        undoHalf();
-        throw;
-    }
+    });
     return done;
 }
 

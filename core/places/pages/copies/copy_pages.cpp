@@ -67,7 +67,10 @@ Page mergePage(const Read& file, const MergePlan& plan) {
                 copyCell(each.was),
                 copyCell(each.chosen ? choiceText(*each.chosen) : copyPageSay("to be chosen"))};
             // The command line chooses by it.
-            row.cells.front().second = fromUtf8(each.key);
+            QStringList words;
+            for (const MergeChoice may : choicesFor(each.asked)) words << fromUtf8(key(may));
+            row.cells.front().second =
+                fromUtf8(each.key) + QStringLiteral(": ") + words.join(QStringLiteral(" | "));
             table.rows.push_back(std::move(row));
         }
         page.blocks.push_back(std::move(table));

@@ -11,8 +11,10 @@
 #include <QDragEnterEvent>
 #include <QDropEvent>
 #include <QListWidget>
+#include <QMenu>
 #include <QMessageBox>
 #include <QMimeData>
+#include <QPlainTextEdit>
 #include <QUrl>
 
 #include "core/actions/yard/yards.h"
@@ -67,6 +69,31 @@ TEST_F(Start, F1SaysWhatASeasonFileIsAndHowToBegin) {
     EXPECT_EQ(title, "Your seasons");
     for (const char* each : {"A season file holds", "Ctrl+N", "Ctrl+O", "restores one"})
         EXPECT_THAT(text, HasSubstr(each));
+}
+
+TEST_F(Start, WhatGoesToAHelperIsShownWholeBeforeItIsSaved) {
+    openSeason();
+    std::string shown;
+    QTimer inDialog;
+    QObject::connect(&inDialog, &QTimer::timeout, &inDialog, [&] {
+        if (auto* menu = qobject_cast<QMenu*>(QApplication::activePopupWidget())) {
+            // Its letter in the menu.
+            QTest::keyClick(menu, Qt::Key_F);
+            return;
+        }
+        QDialog* asked = dialog("diagnostics");
+        if (!asked || !asked->isActiveWindow()) return;
+        inDialog.stop();
+        shown = named<QPlainTextEdit>("diagnostics_text", asked)->toPlainText().toStdString();
+        answerFileDialog(file("for-help.json"));
+        QTest::keyClick(named<QPushButton>("diagnostics_save", asked), Qt::Key_Space);
+    });
+    inDialog.start(20);
+    key(Qt::Key_I, Qt::ControlModifier);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return QFile::exists(file("for-help.json")); }, 5000));
+    EXPECT_EQ(bytes(file("for-help.json")).toStdString(), shown);
+    EXPECT_THAT(shown, HasSubstr("\"hive\": 2"));
+    EXPECT_THAT(shown, testing::Not(HasSubstr("Hill")));
 }
 
 TEST_F(Start, MakingOverAFileIsRefused) {
