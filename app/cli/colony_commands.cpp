@@ -62,6 +62,10 @@ QJsonObject winterObject(const WinterLoss& winter) {
             {QStringLiteral("sold_or_united"), winter.soldOrUnited},
             {QStringLiteral("loss_total_share"),
              winter.loss ? QJsonValue(winter.loss->totalShare) : QJsonValue()},
+            {QStringLiteral("loss_total_low_share"),
+             winter.loss ? QJsonValue(winter.loss->total.low) : QJsonValue()},
+            {QStringLiteral("loss_total_high_share"),
+             winter.loss ? QJsonValue(winter.loss->total.high) : QJsonValue()},
             {QStringLiteral("loss_mean_share"),
              winter.loss ? QJsonValue(winter.loss->meanShare) : QJsonValue()},
             {QStringLiteral("yards"), yards}};

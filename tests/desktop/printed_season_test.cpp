@@ -12,6 +12,7 @@
 
 #include "app/desktop/prints.h"
 #include "core/actions/demo_season.h"
+#include "core/places/trace/trace.h"
 #include "tests/support/support.h"
 #include "ui/look/style.h"
 #include "ui/print/page_painter.h"
@@ -75,8 +76,8 @@ class PrintedSeason : public test::SeasonTest {
 };
 
 TEST_F(PrintedSeason, SheetsAreAsAccepted) {
-    for (const char* id : {"harvest-summary", "medicine-record", "colonies", "order-list",
-                           "winter-to-do", "candle-plan", "honey-store", "sales"}) {
+    for (const char* id : {"harvest-summary", "season-strip", "medicine-record", "colonies",
+                           "order-list", "winter-to-do", "candle-plan", "honey-store", "sales"}) {
         SCOPED_TRACE(id);
         const QString sheet = QString::fromLatin1(id);
         const QString pdf = print(sheet);
@@ -133,6 +134,54 @@ TEST_F(PrintedSeason, TheBinderListsWhatItBindsAndWhereItBegins) {
         EXPECT_TRUE(sheet.contains(tidy.split(' ').front())) << tidy.toStdString();
     }
     EXPECT_GE(listed, 15);
+}
+
+TEST_F(PrintedSeason, TheBinderHasItsContentsAtTheSideAndEveryTrace) {
+    const QString pdf = print(QStringLiteral("binder"));
+    const QByteArray text = textIn(pdf);
+    const QByteArray contents = outputOf(QStringLiteral("pdftohtml"),
+                                         {QStringLiteral("-xml"), QStringLiteral("-i"),
+                                          QStringLiteral("-stdout"), QStringLiteral("-q"), pdf});
+    const qsizetype at = contents.indexOf("<outline>");
+    ASSERT_GE(at, 0);
+    const QByteArray outline = contents.mid(at);
+    for (const char* title : {"Season binder 2027", "Harvest summary 2027", "Season strip 2027"})
+        EXPECT_TRUE(outline.contains(title)) << title;
+    // Each filling, and each run no jar of which was filled.
+    const Read& file = session.read();
+    const std::vector<TraceOf> traces = tracedOfYear(file, 2027, session.clock().today());
+    ASSERT_GT(traces.size(), 1U);
+    for (const TraceOf& each : traces) {
+        const QByteArray title = "Trace of " + QByteArray::fromStdString(traceSubject(file, each));
+        EXPECT_TRUE(outline.contains(title)) << title.toStdString();
+        EXPECT_TRUE(text.contains(title)) << title.toStdString();
+    }
+    // What makes it fit to be archived is still there.
+    QFile written(pdf);
+    ASSERT_TRUE(written.open(QIODevice::ReadOnly));
+    const QByteArray bytes = written.readAll();
+    for (const char* each : {"pdfaid", "/OutputIntents", "/Metadata", "/PageMode /UseOutlines"})
+        EXPECT_TRUE(bytes.contains(each)) << each;
+    EXPECT_FALSE(bytes.contains("/ObjStm")) << "PDF/A-1 has no objects in streams";
+    EXPECT_TRUE(bytes.startsWith("%PDF-1.4"));
+}
+
+TEST_F(PrintedSeason, TheHarvestSummaryIsOneSheetOnEitherPaper) {
+    const QString sheet = QStringLiteral("harvest-summary");
+    EXPECT_EQ(sheetsIn(print(sheet)), 1);
+    EXPECT_EQ(sheetsIn(print(sheet, QPageSize::Letter)), 1);
+    EXPECT_LE(sheetsIn(print(sheet, QPageSize::A4, largeType)), 2);
+}
+
+TEST_F(PrintedSeason, TheWallStripLiesOnItsLongSide) {
+    const QString sheet = QStringLiteral("season-strip");
+    for (const QPageSize::PageSizeId paper : {QPageSize::A4, QPageSize::Letter}) {
+        const QByteArray about = outputOf(QStringLiteral("pdfinfo"), {print(sheet, paper)});
+        const QByteArray size = about.mid(about.indexOf("Page size:")).split('\n').front();
+        const QList<QByteArray> numbers = size.simplified().split(' ');
+        ASSERT_GT(numbers.size(), 4) << about.toStdString();
+        EXPECT_GT(numbers[2].toDouble(), numbers[4].toDouble()) << size.toStdString();
+    }
 }
 
 TEST_F(PrintedSeason, NothingFallsOffTheOtherPaperInLargeType) {

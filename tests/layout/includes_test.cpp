@@ -179,6 +179,7 @@ const std::vector<LibraryRow>& libraryTable() {
         {"glpk.h", {"core/trade/plan"}},
         {"csv.h", {"core/catalogue", "core/exchange"}},
         {"qrencode.h", {"core/exchange"}},
+        {"qpdf/", {"ui/print"}},
         {"unistd.h", {"app/desktop"}},
         {"sys/socket.h", {"app/desktop"}},
         {"sys/un.h", {"app/desktop"}},

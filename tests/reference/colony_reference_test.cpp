@@ -305,6 +305,22 @@ TEST(LossReference, TotalAndAverage) {
     EXPECT_NEAR(loss->meanShare, 0.30, 1e-12);
 }
 
+TEST(LossReference, TheIntervalOfATotal) {
+    // Printed for 3 of 20 at 95 %: 0.0321 to 0.3789 (Clopper and Pearson, 1 page); 0 of n ends at
+    // 1 − 0.025^(1/n).
+    EXPECT_NEAR(colonyLoss({{3, 20}})->total.low, 0.0321, 5e-5);
+    EXPECT_NEAR(colonyLoss({{1, 12}, {2, 8}})->total.high, 0.3789, 5e-5);
+    EXPECT_NEAR(colonyLoss({{0, 21}})->total.high, -std::expm1(std::log(0.025) / 21), 1e-12);
+    // Winter 2016/17 in 30 countries: 60 227 of 425 762 died, 14.1 % with 13.8 to 14.4 at 95 %
+    // (COLOSS survey, abstract, J. Apic. Res. 2018). That interval allows for keepers who differ;
+    // the binomial does not and lies within it.
+    const auto winter = colonyLoss({{60'227, 425'762}});
+    ASSERT_TRUE(winter);
+    EXPECT_NEAR(winter->totalShare, 0.141, 5e-4);
+    EXPECT_GT(winter->total.low, 0.138);
+    EXPECT_LT(winter->total.high, 0.144);
+}
+
 TEST(BoardFallReference, ADailyFallInJuly) {
     // 20 mites in 5 days are 4.0 a day (1 page). Under 5 no danger, 5 to 10 critical, over 10
     // treat: two German associations; over 30 at any time act now: Dutch centre for bee research,

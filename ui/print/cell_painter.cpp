@@ -52,6 +52,8 @@ class CellPainter {
                 return paintBar(cell, box);
             case Cell::Look::Stack:
                 return paintSmallStack(cell, box);
+            case Cell::Look::Week:
+                return paintWeek(cell, box);
         }
     }
 
@@ -164,6 +166,50 @@ class CellPainter {
             m_painter.drawRect(square);
             font(marks[i].size() > 1 ? TextSize::Letter : TextSize::Head, true);
             text(square, Qt::AlignCenter, marks[i]);
+        }
+    }
+
+    // A week of the season strip ----------------------------------------------------------------
+
+    /// Letters in a row over a bar at the foot; more than have room end in dots.
+    void paintWeek(const Cell& cell, const QRectF& box) {
+        const QRectF square(box.x(), box.y() + 1, box.width(), box.height() - 1);
+        if (cell.dashed) {
+            m_painter.setPen(QPen(m_look.tone(Tone::Line), 0.8));
+            m_painter.drawLine(QPointF(square.center().x() - 2, square.center().y()),
+                               QPointF(square.center().x() + 2, square.center().y()));
+        } else {
+            m_painter.setPen(QPen(m_look.tone(Tone::Line), 0.6));
+            m_painter.setBrush(Qt::NoBrush);
+            m_painter.drawRect(square);
+        }
+        if (cell.hatched) {
+            QPainterPath shape;
+            shape.addRect(square);
+            hatch(m_painter, shape, m_look.tone(Tone::Line), 4, 45, 0.5);
+        }
+        const double bar = 3.6;
+        if (cell.strong || cell.open) {
+            m_painter.setPen(QPen(ink(), 0.8));
+            m_painter.setBrush(cell.strong ? QBrush(ink()) : QBrush(m_look.tone(Tone::Surface)));
+            m_painter.drawRect(
+                QRectF(square.x() + 1.5, square.bottom() - bar - 1.5, square.width() - 3, bar));
+        }
+        QStringList letters = cell.text.split(QLatin1Char(' '), Qt::SkipEmptyParts);
+        if (letters.isEmpty()) return;
+        const QRectF room = square.adjusted(1, 0, -1, -bar - 2);
+        font(letters.size() == 1 ? TextSize::Note : TextSize::Letter, true);
+        const auto most = std::max<qsizetype>(1, static_cast<qsizetype>(room.width() / 7.2));
+        if (letters.size() > most) letters = letters.mid(0, most - 1) << QStringLiteral("…");
+        const double wide = room.width() / static_cast<double>(letters.size());
+        for (int i = 0; i < letters.size(); ++i) {
+            const QRectF at(room.x() + i * wide, room.y(), wide, room.height());
+            // On hatching a letter stands on its own white.
+            if (cell.hatched)
+                m_painter.fillRect(
+                    QRectF(at.center().x() - 4, at.center().y() - 5.5, 8, 11).intersected(at),
+                    m_look.tone(Tone::Surface));
+            text(at, Qt::AlignCenter | Qt::TextDontClip, letters[i]);
         }
     }
 

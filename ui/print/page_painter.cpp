@@ -7,9 +7,11 @@
 #include <QPainter>
 #include <QPdfWriter>
 #include <QSvgGenerator>
+#include <utility>
 
 #include "ui/print/keep_bytes.h"
 #include "ui/print/label_painter.h"
+#include "ui/print/pdf_outline.h"
 #include "ui/print/sheet_painter.h"
 
 namespace combwright {
@@ -18,13 +20,25 @@ namespace {
 /// Around a picture, in the units of SheetPainter.
 constexpr double pictureEdge = 16.0;
 
+/// A wide page on paper that stands upright, as in a binder.
+bool turnedOn(const QPagedPaintDevice& device, const Page& page) {
+    return page.wide && device.pageLayout().orientation() == QPageLayout::Portrait;
+}
+
 /// All sheets of a page with a painter begun on the device.
 int paintSheets(QPainter& painter, QPagedPaintDevice& device, const Page& page, const Look& look,
                 double zoom, int sheets, int before) {
     painter.save();
     const double scale = device.logicalDpiX() / unitsPerInch * zoom;
+    double width = device.width();
+    double height = device.height();
+    if (turnedOn(device, page)) {
+        painter.translate(width, 0);
+        painter.rotate(90);
+        std::swap(width, height);
+    }
     painter.scale(scale, scale);
-    const PaintGround ground{painter, device.width() / scale, device.height() / scale,
+    const PaintGround ground{painter, width / scale, height / scale,
                              [&device] { device.newPage(); }};
     const int took = SheetPainter(ground, page, look, sheets, before).paint();
     painter.restore();
@@ -46,6 +60,15 @@ int countSheets(const QPagedPaintDevice& like, const Page& page, const Look& loo
     counter.setPageLayout(like.pageLayout());
     QPainter painter(&counter);
     return paintSheets(painter, counter, page, look, zoom, 1, 0);
+}
+
+/// A page that is to hang as one sheet is set closer where that saves the second one, but not as
+/// small as to be hard to read; where large type is asked for, not at all.
+double closeZoom(const QPagedPaintDevice& like, const Page& page, const Look& look, double zoom) {
+    if (!page.oneSheet || zoom > 1) return zoom;
+    for (const double closer : {1.0, 0.97, 0.94, 0.91})
+        if (countSheets(like, page, look, zoom * closer) == 1) return zoom * closer;
+    return zoom;
 }
 
 /// The list of what is bound, with the sheets they begin on.
@@ -74,22 +97,40 @@ double paintPicture(QPaintDevice& device, const Page& page, const Look& look, do
 
 }  // namespace
 
-int paintPage(QPagedPaintDevice& device, const Page& page, const QFont& base, double zoom) {
+QPageLayout::Orientation orientationOf(const Page& page) {
+    return page.wide ? QPageLayout::Landscape : QPageLayout::Portrait;
+}
+
+std::vector<PaintedPage> paintPages(QPagedPaintDevice& device, const Page& page, const QFont& base,
+                                    double zoom) {
     const Look look = paperLook(base);
-    if (const LabelsBlock* labels = labelsOf(page)) return paintLabels(device, *labels, look);
-    int sheets = countSheets(device, page, look, zoom);
+    if (const LabelsBlock* labels = labelsOf(page))
+        return {{page.title, 1, paintLabels(device, *labels, look), false}};
+    std::vector<const Page*> pages{&page};
+    for (const Page& each : page.bound) pages.push_back(&each);
+    std::vector<PaintedPage> painted;
+    std::vector<double> zooms;
+    int sheets = 0;
+    for (const Page* each : pages) {
+        zooms.push_back(closeZoom(device, *each, look, zoom));
+        const int takes = countSheets(device, *each, look, zooms.back());
+        painted.push_back({each->title, sheets + 1, takes, turnedOn(device, *each)});
+        sheets += takes;
+    }
     std::vector<int> begins;
-    for (const Page& each : page.bound) {
-        begins.push_back(sheets + 1);
-        sheets += countSheets(device, each, look, zoom);
-    }
+    for (std::size_t n = 1; n < painted.size(); ++n) begins.push_back(painted[n].begins);
     QPainter painter(&device);
-    int before = paintSheets(painter, device, withNumbers(page, begins), look, zoom, sheets, 0);
-    for (const Page& each : page.bound) {
-        device.newPage();
-        before += paintSheets(painter, device, each, look, zoom, sheets, before);
+    for (std::size_t n = 0; n < pages.size(); ++n) {
+        if (n > 0) device.newPage();
+        paintSheets(painter, device, n > 0 ? *pages[n] : withNumbers(page, begins), look, zooms[n],
+                    sheets, painted[n].begins - 1);
     }
-    return before;
+    return painted;
+}
+
+int paintPage(QPagedPaintDevice& device, const Page& page, const QFont& base, double zoom) {
+    const PaintedPage last = paintPages(device, page, base, zoom).back();
+    return last.begins - 1 + last.sheets;
 }
 
 QString writePdf(const Page& page, const QString& path, const QFont& base, const QPageSize& size,
@@ -101,15 +142,15 @@ QString writePdf(const Page& page, const QString& path, const QFont& base, const
     writer.setPdfVersion(QPagedPaintDevice::PdfVersion_A1b);
     writer.setTitle(page.title);
     writer.setResolution(300);
-    writer.setPageLayout(QPageLayout(size, QPageLayout::Portrait, QMarginsF(15, 14, 15, 12),
-                                     QPageLayout::Millimeter));
+    writer.setPageLayout(
+        QPageLayout(size, orientationOf(page), QMarginsF(15, 14, 15, 12), QPageLayout::Millimeter));
     // Labels lie on the paper they are bought on.
     if (const LabelsBlock* labels = labelsOf(page))
         writer.setPageLayout(QPageLayout(
             QPageSize(QSizeF(labels->paperWidthMm, labels->paperHeightMm), QPageSize::Millimeter),
             QPageLayout::Portrait, QMarginsF(), QPageLayout::Millimeter));
-    paintPage(writer, page, base, zoom);
-    return keepBytes(path, sheet.data());
+    const std::vector<PaintedPage> painted = paintPages(writer, page, base, zoom);
+    return keepBytes(path, page.bound.empty() ? sheet.data() : withOutline(sheet.data(), painted));
 }
 
 QString writePicture(const Page& page, const QString& path, const Look& look, int width) {

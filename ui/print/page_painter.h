@@ -4,6 +4,8 @@
 
 #include <QPagedPaintDevice>
 #include <QSizeF>
+#include <QString>
+#include <vector>
 
 #include "core/places/pages/page.h"
 #include "ui/look/tokens.h"
@@ -13,9 +15,23 @@ namespace combwright {
 /// Everything on the paper larger by that, for who reads it at arm's length or without glasses.
 inline constexpr double largeType = 1.3;
 
+/// Where a page begins among the sheets that were painted.
+struct PaintedPage {
+    QString title;
+    int begins = 1;
+    int sheets = 1;
+    bool turned = false;  ///< a wide page lies on its side on upright paper
+};
+
 /// Paints all sheets on a device whose page size and margins are set, and behind them those of the
-/// pages bound to it, numbered through. Returns how many there were.
+/// pages bound to it, numbered through. Returns where each began.
+std::vector<PaintedPage> paintPages(QPagedPaintDevice& device, const Page& page, const QFont& base,
+                                    double zoom = 1);
+/// The same; returns how many sheets there were.
 int paintPage(QPagedPaintDevice& device, const Page& page, const QFont& base, double zoom = 1);
+
+/// How the paper of a page lies.
+QPageLayout::Orientation orientationOf(const Page& page);
 
 /// Writes the page as PDF; empty text, or why it could not be written.
 QString writePdf(const Page& page, const QString& path, const QFont& base,

@@ -51,10 +51,12 @@ void layOnPaper(QPrinter& printer, const Page& page) {
     const LabelsBlock* labels = labelsOf(page);
     printer.setFullPage(labels != nullptr);
     if (!labels) {
+        printer.setPageOrientation(orientationOf(page));
         printer.setPageSize(chosenPaper());
         printer.setPageMargins(QMarginsF(15, 14, 15, 12), QPageLayout::Millimeter);
         return;
     }
+    printer.setPageOrientation(QPageLayout::Portrait);
     printer.setPageSize(
         QPageSize(labels->paper == QLatin1String("Letter") ? QPageSize::Letter : QPageSize::A4));
     printer.setPageMargins(QMarginsF());

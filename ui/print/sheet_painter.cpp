@@ -143,7 +143,8 @@ void SheetPainter::paintBlock(const TextBlock& block) {
         m_painter.boundingRect(room, Qt::TextWordWrap | Qt::AlignLeft, block.text);
     title(block.title, bounds.height() + 2 * inset + 8);
     font(size);
-    need(bounds.height() + 2 * inset + 8);
+    // A new sheet sets its head in fonts of its own.
+    if (need(bounds.height() + 2 * inset + 8)) font(size);
     if (block.caution) {
         m_painter.setPen(QPen(ink(), 1.2));
         m_painter.setBrush(Qt::NoBrush);
@@ -188,7 +189,7 @@ void SheetPainter::paintStrong(const TextBlock& block) {
 }
 
 void SheetPainter::paintBlock(const StepsBlock& block) {
-    const double height = 132;
+    const double height = block.heightMm * unitsPerMm;
     if (!block.title.isEmpty()) need(height + 36);
     title(block.title);
     need(height);

@@ -63,6 +63,7 @@ class SheetPainter {
 
     // ui/print/sheet_tables.cpp
     void paintBlock(const TableBlock& narrow);
+    std::vector<double> columnEdges(const TableBlock& table);
     void paintHead(const TableBlock& table, const std::vector<double>& edges);
     void paintScale(const std::vector<ScaleMark>& scale, const QRectF& box);
     static QRectF sheetBars(const QRectF& box);

@@ -1,5 +1,6 @@
 // Tables on sheets: heads repeated, groups kept together where a sheet holds them.
 #include <QCoreApplication>
+#include <QRegularExpression>
 #include <algorithm>
 #include <numeric>
 
@@ -9,14 +10,23 @@
 
 namespace combwright {
 
+namespace {
+
+/// Between a column and the next.
+double gapOf(const TableColumn& column) { return column.close ? 0 : 8; }
+
+}  // namespace
+
 void SheetPainter::paintHead(const TableBlock& table, const std::vector<double>& edges) {
     font(TextSize::Note);
     // One line, or two where a head needs them.
     double high = 15;
     for (std::size_t i = 0; i < table.columns.size(); ++i)
-        if (textWidth(table.columns[i].head) > edges[i + 1] - edges[i] - 8) high = 26;
+        if (table.columns[i].head.contains(QLatin1Char('\n')) ||
+            textWidth(table.columns[i].head) > edges[i + 1] - edges[i] - gapOf(table.columns[i]))
+            high = 26;
     for (std::size_t i = 0; i < table.columns.size(); ++i) {
-        const QRectF box(edges[i], m_y, edges[i + 1] - edges[i] - 8, high);
+        const QRectF box(edges[i], m_y, edges[i + 1] - edges[i] - gapOf(table.columns[i]), high);
         text(box,
              Qt::TextWordWrap | Qt::AlignBottom |
                  (table.columns[i].right ? Qt::AlignRight : Qt::AlignLeft),
@@ -54,7 +64,7 @@ QRectF SheetPainter::cellBox(const TableBlock& table, const TableRow& row, std::
     };
     if (row.group && !table.columns[at].right && !isFree(at))
         while (end + 1 < edges.size() && isFree(end)) ++end;
-    return {edges[at], m_y, edges[end] - edges[at] - 8, height};
+    return {edges[at], m_y, edges[end] - edges[at] - gapOf(table.columns[at]), height};
 }
 
 double SheetPainter::rowHeight(const TableBlock& table, const TableRow& row,
@@ -83,14 +93,40 @@ void SheetPainter::paintRow(const TableBlock& table, const TableRow& row,
     m_y += height;
 }
 
+/// Where columns begin and the last ends: by their shares, but none is narrower than the longest
+/// word of its head, which no line could be broken in; what that takes the others give as far as
+/// they have room to spare.
+std::vector<double> SheetPainter::columnEdges(const TableBlock& table) {
+    double shares = 0;
+    for (const TableColumn& column : table.columns) shares += column.share;
+    std::vector<double> widths, lacking, spare;
+    font(TextSize::Note);
+    for (const TableColumn& column : table.columns) {
+        double longest = 0;
+        for (const QString& word : column.head.split(QRegularExpression(QStringLiteral("\\s"))))
+            longest = std::max(longest, textWidth(word) + gapOf(column));
+        const double width = m_width * column.share / shares;
+        widths.push_back(width);
+        lacking.push_back(std::max(0.0, longest - width));
+        // What stands in the rows needs more than its head; half of it is left to them.
+        spare.push_back(std::max(0.0, width - std::max(longest, width / 2)));
+    }
+    const double wanted = std::accumulate(lacking.begin(), lacking.end(), 0.0);
+    const double there = std::accumulate(spare.begin(), spare.end(), 0.0);
+    const double given = std::min(wanted, there);
+    std::vector<double> edges{0};
+    for (std::size_t i = 0; i < widths.size(); ++i) {
+        const double more = wanted > 0 ? lacking[i] * given / wanted : 0;
+        const double less = there > 0 ? spare[i] * given / there : 0;
+        edges.push_back(edges.back() + widths[i] + more - less);
+    }
+    return edges;
+}
+
 void SheetPainter::paintBlock(const TableBlock& narrow) {
     const TableBlock wide = narrow.abreast > 1 ? rowsAbreast(narrow) : TableBlock{};
     const TableBlock& table = narrow.abreast > 1 ? wide : narrow;
-    double shares = 0;
-    for (const TableColumn& column : table.columns) shares += column.share;
-    std::vector<double> edges{0};
-    for (const TableColumn& column : table.columns)
-        edges.push_back(edges.back() + m_width * column.share / shares);
+    const std::vector<double> edges = columnEdges(table);
     std::vector<double> heights;
     for (const TableRow& row : table.rows) heights.push_back(rowHeight(table, row, edges));
     const double first = heights.empty() ? 0 : heights.front();

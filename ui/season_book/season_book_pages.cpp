@@ -3,6 +3,7 @@
 #include <QShortcut>
 #include <algorithm>
 
+#include "core/places/pages/chart_words.h"
 #include "core/places/pages/season_book/yield_by_blocks.h"
 #include "core/words/words.h"
 #include "ui/season_book/season_book_place.h"
@@ -84,8 +85,31 @@ void SeasonBookPlace::showPage() {
     AccountPage* shown = accountShown();
     if (shown) shown->readAnew(m_year);
     m_first->setVisible(!shown && m_season.total == Mass());
-    m_blocks->setVisible(!shown && anyHoney());
+    m_blocks->setVisible(!shown);
+    m_table->parentWidget()->setVisible(anyHoney());
     for (AccountPage* each : m_accounts) each->setVisible(each == shown);
+}
+
+bool SeasonBookPlace::canLeave() const {
+    if (accountShown() || anyHoney()) return true;
+    return currentBlock() == BookBlock::Year && !isEmpty(m_yearCharts->chartBlock());
+}
+
+void SeasonBookPlace::showTimeline(bool any) {
+    m_timeline->setVisible(any);
+    m_noTimeline->setVisible(!any);
+    m_noTimeline->setText(
+        m_season.total > Mass()
+            ? tr("Harvest timeline: the honey of %1 is noted from paper without its days. A run "
+                 "closed in the honey room has one and becomes a step here.")
+                  .arg(m_year)
+            : tr("Harvest timeline: nothing came in in %1. Each run that is closed becomes a step "
+                 "here, beside those of the other year.")
+                  .arg(m_year));
+    m_noReckoned->setText(
+        tr("Reckoned and got: what own runs gave, beside the rates they were planned with, stands "
+           "here once a run of %1 is closed.")
+            .arg(m_year));
 }
 
 void SeasonBookPlace::leave() {

@@ -10,10 +10,12 @@
 #include <algorithm>
 #include <set>
 
+#include "core/places/explain/explain_marks.h"
 #include "core/places/explain/explain_season.h"
 #include "core/places/pages/chart_words.h"
 #include "core/places/pages/health/health_pages.h"
 #include "core/places/pages/season_book/harvest_summary_page.h"
+#include "core/places/pages/season_book/season_strip_page.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
 #include "ui/print/page_painter.h"
@@ -86,9 +88,19 @@ SeasonBookPlace::SeasonBookPlace(Session& session, QWidget* parent, Use use)
     m_reckonedView = new ReckonedView(session, left);
     auto* down = new QVBoxLayout(left);
     down->setContentsMargins(0, 0, 0, 0);
+    const auto instead = [left](const QString& name) {
+        auto* label = new QLabel(left);
+        label->setObjectName(name);
+        label->setWordWrap(true);
+        return label;
+    };
+    m_noTimeline = instead(QStringLiteral("no_timeline"));
+    m_noReckoned = instead(QStringLiteral("no_reckoned"));
+    down->addWidget(m_noTimeline);
     down->addWidget(m_timeline, 3);
     down->addWidget(m_yearCharts, 3);
     down->addWidget(m_reckonedView);
+    down->addWidget(m_noReckoned);
     down->addStretch(1);
     m_recordsView = new RecordsView(session, m_leftStack);
     m_leftStack->addWidget(left);
@@ -233,13 +245,14 @@ void SeasonBookPlace::readAnew() {
              ? QString()
              : QLatin1Char(' ') + yieldNotes(m_season).join(QLatin1Char(' '))));
     const bool steps = !m_season.runs.empty() || !m_before.front().runs.empty();
-    m_timeline->setVisible(m_season.total > Mass() && steps);
+    showTimeline(m_season.total > Mass() && steps);
     m_timeline->show(m_season, m_before);
     m_yearCharts->show(m_year);
     const ReckonedAndGot reckoned =
         reckonedAndGot(session().read(), m_season, session().clock().today());
     m_reckonedView->show(reckoned);
     m_reckonedView->setVisible(!reckoned.lines.empty());
+    m_noReckoned->setVisible(reckoned.lines.empty());
     showYields();
     if (recordsShown()) {
         const RecordsOf& of = m_recordsView->records().of;
@@ -291,7 +304,8 @@ void SeasonBookPlace::arrange() {
     m_controls->layout()->setSpacing(look.space(6));
     m_sentence->setFont(look.font(TextSize::Head));
     m_first->setFont(look.font(TextSize::Body));
-    m_notes->setFont(look.font(TextSize::Note));
+    for (QLabel* label : {m_notes, m_noTimeline, m_noReckoned})
+        label->setFont(look.font(TextSize::Note));
     m_besideWord->setFont(look.font(TextSize::Note));
     m_byWord->setFont(look.font(TextSize::Note));
     m_byRow->layout()->setSpacing(look.space(6));
@@ -312,7 +326,7 @@ void SeasonBookPlace::resizeEvent(QResizeEvent* event) {
 void SeasonBookPlace::focusInEvent(QFocusEvent*) {
     if (const AccountPage* shown = accountShown(); shown && shown->current())
         shown->current()->lines().setFocus();
-    else if (m_blocks->isVisible())
+    else if (!accountShown() && anyHoney())
         m_table->setFocus();
     else
         m_years->setFocus();
@@ -436,7 +450,7 @@ PlaceHead SeasonBookPlace::head() const {
 
 std::vector<KeyHint> SeasonBookPlace::hints() const {
     const AccountPage* account = accountShown();
-    if (!account && !m_blocks->isVisible()) return {{tr("Ctrl+PgDn"), tr("next page")}};
+    if (!account && !canLeave()) return {{tr("Ctrl+PgDn"), tr("next page")}};
     if (account ? account->recordsShown() : recordsShown())
         return {{tr("Esc"), tr("back")}, {tr("P"), tr("print these")}, {tr("E"), tr("export")}};
     std::vector<KeyHint> hints{{tr("P"), tr("print block")}, {tr("E"), tr("export")}};
@@ -456,6 +470,12 @@ std::vector<PrintSheet> SeasonBookPlace::sheets() const {
          [this] {
              return harvestSummaryPage(session().read(), m_season, session().clock().today(),
                                        m_before);
+         }},
+        {QStringLiteral("season-strip"), tr("Season strip for the wall"),
+         [this] {
+             const Day today = session().clock().today();
+             return seasonStripPage(session().read(), seasonStrip(session().read(), m_year, today),
+                                    today);
          }},
         {QStringLiteral("medicine-record"), tr("Medicine record"),
          [this] { return medicineRecordPage(session().read(), session().clock().today()); }},
@@ -492,6 +512,7 @@ std::vector<Explained> SeasonBookPlace::explained() const {
                 figures = explainRow(file, seasonOfRun(*run), {.run = *run});
             break;
         case BookBlock::Year:
+            figures = explainMark(file, m_yearCharts->currentRecord());
             break;
         case BookBlock::Yields:
             if (const auto* line = m_table->current())
@@ -506,11 +527,11 @@ std::vector<Explained> SeasonBookPlace::explained() const {
 }
 
 void SeasonBookPlace::printBlock() {
-    if (m_blocks->isVisible() || accountShown()) printWithPreview(this, blockPage(), look());
+    if (canLeave()) printWithPreview(this, blockPage(), look());
 }
 
 void SeasonBookPlace::askWhereTo() {
-    if (!m_blocks->isVisible() && !accountShown()) return;
+    if (!canLeave()) return;
     QString name;
     switch (currentBlock()) {
         case BookBlock::Timeline:

@@ -102,6 +102,10 @@ class SeasonBookPlace : public Place {
     const SeasonYield& seasonOfRun(Id<Extraction> run) const;
     bool recordsShown() const { return m_leftStack->currentWidget() == m_recordsView; }
     bool anyHoney() const;
+    /// Whether what the person is at has anything to print or export.
+    bool canLeave() const;
+    /// The timeline, or why there is none.
+    void showTimeline(bool any);
 
     QWidget* m_controls;
     QComboBox* m_years;
@@ -116,6 +120,8 @@ class SeasonBookPlace : public Place {
     QWidget* m_blocks;
     QBoxLayout* m_across;
     QStackedWidget* m_leftStack;
+    QLabel* m_noTimeline;  ///< what goes there, where there is no …
+    QLabel* m_noReckoned;
     Timeline* m_timeline;
     YearCharts* m_yearCharts;
     ReckonedView* m_reckonedView;

@@ -102,6 +102,17 @@ void YearCharts::fill(const ChartBlock& chart) {
     m_note->setVisible(!notes.isEmpty());
 }
 
+MarkRecord YearCharts::currentRecord() const {
+    MarkRecord record;
+    const auto mark = m_pane->currentMark();
+    if (!mark) return record;
+    const ChartBlock::Point& point = m_pane->pointAt(*mark);
+    if (point.finding != 0) record.finding = Id<Finding>{point.finding};
+    if (point.weighing != 0) record.weighing = Id<HiveWeighing>{point.weighing};
+    if (point.look != 0) record.look = Id<Inspection>{point.look};
+    return record;
+}
+
 QString YearCharts::fileNamePattern() const {
     switch (m_what) {
         case What::Weights:

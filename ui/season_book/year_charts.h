@@ -6,6 +6,7 @@
 #include <QComboBox>
 #include <QLabel>
 
+#include "core/places/explain/explain_marks.h"
 #include "ui/season_book/chart_pane.h"
 
 namespace combwright {
@@ -25,6 +26,8 @@ class YearCharts : public QWidget {
     void toggleTable() { m_pane->toggleTable(); }
     bool hasFocusInside() const { return m_pane->hasFocusInside() || m_choice->hasFocus(); }
     const ChartBlock& chartBlock() const { return m_pane->chartBlock(); }
+    /// What the mark one is at was made of; nothing where one is at none.
+    MarkRecord currentRecord() const;
     /// What a file with this chart is called, "%1" for the year.
     QString fileNamePattern() const;
 

@@ -9,6 +9,7 @@
 #include "core/places/wax_bench/wax_outlook.h"
 #include "core/storage/queries/names.h"
 #include "core/words/figures.h"
+#include "core/words/wax_figures.h"
 #include "core/words/words.h"
 #include "ui/shell/form_reading.h"
 #include "ui/shell/small_form.h"
@@ -202,6 +203,12 @@ bool askToCastBlock(QWidget* parent, Session& session, Day on) {
     auto* name = form.line(waxForm("Name"), "block", waxForm("L1"));
     auto* batch = form.choice(waxForm("Cast from"), "batch");
     addBatches(batch, bench, waxForm("bought, or of before"));
+    // No batch of raw wax: what came back from the moulds was clean already.
+    constexpr int ofCandles = -1;
+    if (bench.returned > Mass())
+        batch->addItem(waxForm("failed candles and sprues, %1 wait").arg(waxText(bench.returned)),
+                       ofCandles);
+    const auto castOfCandles = [batch] { return batch->currentData().toInt() == ofCandles; };
     // The newest batch that has no block yet is what one most likely stands at.
     for (const BatchShown& each : bench.batches)
         if (each.ledger.blocks.empty() && !each.ledger.wentInto)
@@ -216,8 +223,10 @@ bool askToCastBlock(QWidget* parent, Session& session, Day on) {
     form.caution(hotWaxCaution());
     form.fitWith(batch, [&] {
         const auto of = chosenId<WaxBatch>(batch);
-        form.showField(supplier, !of);
-        QString said;
+        form.showField(supplier, !of && !castOfCandles());
+        QString said = castOfCandles()
+                           ? waxForm("It is no new wax: it goes back to the blocks it came from.")
+                           : QString();
         for (const BatchShown& each : bench.batches)
             if (of == each.ledger.batch.id && each.raw)
                 said = expectedCleanText(session.read(), each.ledger.batch.source,
@@ -233,7 +242,10 @@ bool askToCastBlock(QWidget* parent, Session& session, Day on) {
         deed.batch = chosenId<WaxBatch>(batch);
         deed.shade = chosen<WaxShade>(shade).value_or(WaxShade::Light);
         if (!readField(session, mass, deed.mass)) return false;
-        if (!deed.batch) deed.supplier = typedWords(supplier);
+        if (castOfCandles())
+            deed.fromCandles = true;
+        else if (!deed.batch)
+            deed.supplier = typedWords(supplier);
         deed.note = typedWords(note);
         return session.run(deed).has_value();
     });

@@ -121,7 +121,10 @@ Result<QJsonObject> computeLoss(const QJsonObject& input) {
 
     const auto loss = colonyLoss(yards);
     if (!loss) return loss.error();
-    return QJsonObject{{"total_share", loss->totalShare}, {"mean_share", loss->meanShare}};
+    return QJsonObject{{"total_share", loss->totalShare},
+                       {"total_low_share", loss->total.low},
+                       {"total_high_share", loss->total.high},
+                       {"mean_share", loss->meanShare}};
 }
 
 }  // namespace

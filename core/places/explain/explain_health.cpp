@@ -15,20 +15,7 @@ QString healthWhy(const char* text) { return QCoreApplication::translate("explai
 QString per100Text(double per100) { return QLocale().toString(per100, 'f', 1); }
 
 Explained rateFigure(const HiveMites& mites) {
-    Explained why;
-    const MiteSample& sample = *mites.sample;
-    why.what = healthWhy("Mites in %1").arg(fromUtf8(mites.hive.mark.text()));
-    why.answer = healthWhy("%1 in 100 bees, between %2 and %3, %4")
-                     .arg(per100Text(sample.rate->per100), per100Text(sample.rate->low),
-                          per100Text(sample.rate->high), dayText(sample.finding.on));
-    const auto counted = static_cast<std::int64_t>(*sample.finding.mites->middle());
-    [[maybe_unused]] const auto again = miteRate(counted, sample.bees, 0.95, &why.working);
-    if (sample.corrected) {
-        note(&why.working, "mite_recovery", sample.recovery, "", "beside the count, never instead");
-        note(&why.working, "mites_corrected_per_100", sample.corrected->per100, "",
-             "mites in 100 ÷ recovery");
-    }
-    return why;
+    return explainSample(fromUtf8(mites.hive.mark.text()), *mites.sample);
 }
 
 Explained lineFigure(const HiveMites& mites) {
@@ -71,6 +58,22 @@ Explained boardFigure(const HiveMites& mites, const MiteSample& sample) {
 }
 
 }  // namespace
+
+Explained explainSample(const QString& hive, const MiteSample& sample) {
+    Explained why;
+    why.what = healthWhy("Mites in %1").arg(hive);
+    why.answer = healthWhy("%1 in 100 bees, between %2 and %3, %4")
+                     .arg(per100Text(sample.rate->per100), per100Text(sample.rate->low),
+                          per100Text(sample.rate->high), dayText(sample.finding.on));
+    const auto counted = static_cast<std::int64_t>(*sample.finding.mites->middle());
+    [[maybe_unused]] const auto again = miteRate(counted, sample.bees, 0.95, &why.working);
+    if (sample.corrected) {
+        note(&why.working, "mite_recovery", sample.recovery, "", "beside the count, never instead");
+        note(&why.working, "mites_corrected_per_100", sample.corrected->per100, "",
+             "mites in 100 ÷ recovery");
+    }
+    return why;
+}
 
 std::vector<Explained> explainMites(const Read& file, const std::vector<HiveMites>& hives, Day on) {
     std::vector<Explained> figures;

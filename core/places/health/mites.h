@@ -80,6 +80,8 @@ std::vector<HiveMites> mites(const Read& file, std::optional<Id<Yard>> yard, Day
 /// "no_sample", "under", "at", "over".
 std::string_view key(HiveMites::Standing standing);
 
+/// How the rate of one sample comes about; wants one that has a rate.
+Explained explainSample(const QString& hive, const MiteSample& sample);
 /// How rate, line and forecast of each come about.
 std::vector<Explained> explainMites(const Read& file, const std::vector<HiveMites>& hives, Day on);
 

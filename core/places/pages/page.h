@@ -32,6 +32,7 @@ struct Cell {
         Stack,   ///< a hive's boxes, small
         Blank,   ///< one field to write in, the text small at its left
         Marks,   ///< letters parted by blanks, each in a square of its own: the frames of a box
+        Week,    ///< a square of a week: letters parted by blanks inside, a bar at its foot
     };
     Look look = Look::Text;
     QString text;
@@ -48,6 +49,8 @@ struct Cell {
     bool big = false;    ///< to be read from a step away
     std::vector<StackedBox> stack;
     QString dot = {};  ///< before the text: what a queen wears, by the word for its colour
+    // A week's square: `strong` a solid bar, `open` an empty one, `hatched` all over, `dashed`
+    // without a frame: nothing lived there.
 };
 
 enum class Rule { Hairline, Ink, Double };
@@ -69,6 +72,7 @@ struct TableColumn {
     double share = 1;  ///< of the page's width
     bool right = false;
     std::vector<ScaleMark> scale = {};  ///< over bars; then the head is for plain text only
+    bool close = false;                 ///< stands against its neighbour, without a gap
 };
 
 struct TableBlock {
@@ -124,6 +128,7 @@ struct StepsBlock {
     std::vector<Line> lines;       ///< the year itself first, at most six
     double top = 1;                ///< of the axis
     std::vector<ScaleMark> marks;  ///< on the axis
+    double heightMm = 35;          ///< on paper
 };
 
 /// Points over the days of a year in series, and the table they are: what is drawn, read out, set
@@ -141,6 +146,9 @@ struct ChartBlock {
         /// What it was made of, so that it can be opened; 0: nothing.
         std::int64_t hive = 0;
         std::int64_t run = 0;
+        std::int64_t finding = 0;
+        std::int64_t weighing = 0;
+        std::int64_t look = 0;
     };
     struct Series {
         QString name;
@@ -307,6 +315,9 @@ struct Page {
     /// Pages bound behind this one, which is their list: one row of its first table for each, whose
     /// last cell paper fills with the number of the sheet it begins on.
     std::vector<Page> bound = {};
+    /// Meant to hang on one sheet: set a little closer where it would else run over by some lines.
+    bool oneSheet = false;
+    bool wide = false;  ///< the paper lies on its long side
 };
 
 /// The letters used on a page, best first, gathered from its cells.

@@ -47,6 +47,14 @@ QString cellText(const Cell& cell) {
             const int supers = static_cast<int>(cell.stack.size()) - nest;
             return QStringLiteral("%1+%2").arg(nest).arg(supers);
         }
+        case Cell::Look::Week: {
+            QString week = cell.text;
+            week.remove(QLatin1Char(' '));
+            if (cell.strong) week += QLatin1Char('=');
+            if (cell.open) week += QLatin1Char('_');
+            if (cell.hatched) week += QLatin1Char('/');
+            return week.isEmpty() && !cell.dashed ? QStringLiteral(".") : week;
+        }
         default:
             break;
     }
@@ -73,6 +81,10 @@ QString headLine(const TableRow& row) {
 
 void writeTable(const TableBlock& table, QString& out) {
     std::vector<qsizetype> widths;
+    const auto headAt = [&](std::size_t i) {
+        QString head = table.columns[i].head;
+        return head.replace(QLatin1Char('\n'), QLatin1Char(' '));
+    };
     for (const TableColumn& column : table.columns) widths.push_back(column.head.size());
     for (const TableRow& row : table.rows)
         for (std::size_t i = 0; !runsOver(table, row) && i < row.cells.size() && i < widths.size();
@@ -90,7 +102,7 @@ void writeTable(const TableBlock& table, QString& out) {
         out += line + QLatin1Char('\n');
         return line.size();
     };
-    const qsizetype head = writeRow([&](std::size_t i) { return table.columns[i].head; });
+    const qsizetype head = writeRow(headAt);
     out += QString(std::max<qsizetype>(head, 8), QLatin1Char('-')) + QLatin1Char('\n');
     for (const TableRow& row : table.rows)
         if (runsOver(table, row))

@@ -2,12 +2,15 @@
 #pragma once
 
 #include <QString>
+#include <QStringList>
+#include <vector>
 
 #include "core/places/honey_room/run_balance.h"
 
 namespace combwright {
 
-/// What was done to a run after its closing, when, and why where somebody said.
-QString revisionText(const QString& run, const RunRevision& revision);
+/// What was done to a run after its closing, when, and why where somebody said; the same done again
+/// and again on one day is one line.
+QStringList revisionTexts(const QString& run, const std::vector<RunRevision>& revisions);
 
 }  // namespace combwright

@@ -184,6 +184,8 @@ void addWinter(AccountSection& section, const WinterYear& winter) {
     AccountLine total;
     total.name = accountSay("of all colonies together");
     total.figure = percentText(loss.loss->totalShare);
+    total.note = accountSay("%1 to %2 by chance alone")
+                     .arg(percentText(loss.loss->total.low), percentText(loss.loss->total.high));
     total.strong = true;
     AccountLine mean;
     mean.name = accountSay("mean of the yards");
@@ -265,8 +267,10 @@ AccountSection winterSection(const ColoniesOfYear& colonies, int year) {
     }
     section.note = accountSay(
         "At risk is what lived when the winter began and was neither sold nor united. Of all "
-        "together: dead ÷ at risk, which large yards decide. The mean of the yards counts each "
-        "yard's own share alike. A survey's average loss is the mean over many keepers, so only "
+        "together: dead ÷ at risk, which large yards decide, with the 95 % interval of so few "
+        "colonies; those of one yard fare alike, so the truth is wider still. The mean of the "
+        "yards counts each yard's own share alike. A survey's average loss is the mean over many "
+        "keepers, so only "
         "the first of the two goes beside its total.");
     return section;
 }
@@ -282,7 +286,8 @@ std::vector<AccountSection> accountSections(const Read& file, AccountPart part, 
         return {cropYearsSection(file, today), colonyYearsSection(file, today)};
     const Day until = std::min(today, *makeDay(year, 12, 31));
     return {waxSection(file, waxYear(file, year, until), until), candlesSection(file, year, until),
-            salesSection(file, sales(file, year, today)), equipmentSection(file, year, until)};
+            salesSection(file, sales(file, year, today)), equipmentSection(file, year, until),
+            shortSection(file, year, today)};
 }
 
 QString accountFigure(const AccountLine& line) {

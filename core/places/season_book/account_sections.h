@@ -56,6 +56,9 @@ AccountSection candlesSection(const Read& file, int year, Day until);
 AccountSection salesSection(const Read& file, const Sales& sales);
 /// Comb and boxes that came and went, and what the year's stock-takes counted.
 AccountSection equipmentSection(const Read& file, int year, Day until);
+/// What is short for the spring after the year, as plan and stock stand today, each with what is
+/// there of it; of another spring a note that it cannot be told.
+AccountSection shortSection(const Read& file, int year, Day today);
 
 /// What the runs of each year brought, and what is noted from paper beside it, the newest first.
 AccountSection cropYearsSection(const Read& file, Day today);

@@ -6,7 +6,6 @@
 #include <algorithm>
 #include <map>
 
-#include "core/model/frames/frame.h"
 #include "core/storage/queries/names.h"
 #include "core/words/figures.h"
 

@@ -1,5 +1,8 @@
 #include "core/places/trace/trace.h"
 
+#include <algorithm>
+#include <set>
+
 #include "core/storage/queries/names.h"
 
 namespace combwright {
@@ -122,6 +125,32 @@ std::optional<TraceOf> newestTraced(const Read& file, Day on) {
         (of.run = newestUpTo<Extraction>(file, on)))
         return of;
     return std::nullopt;
+}
+
+std::vector<TraceOf> tracedOfYear(const Read& file, int year, Day on) {
+    std::vector<Bottling> fillings =
+        file.where<Bottling>({isFrom("on_day", *makeDay(year, 1, 1)), isUpTo("on_day", on)});
+    std::stable_sort(fillings.begin(), fillings.end(), [](const Bottling& a, const Bottling& b) {
+        return a.on != b.on ? a.on < b.on : a.code.text() < b.code.text();
+    });
+    std::vector<TraceOf> all;
+    std::set<std::int64_t> filled;
+    for (const Bottling& filling : fillings) {
+        TraceOf of;
+        of.bottling = filling.id;
+        all.push_back(of);
+        for (const TraceRun& run : traceBack(file, filling, on).runs)
+            filled.insert(run.run.id.number);
+    }
+    for (const Extraction& run :
+         file.where<Extraction>({isFrom("on_day", *makeDay(year, 1, 1)),
+                                 isUpTo("on_day", std::min(on, *makeDay(year, 12, 31)))})) {
+        if (filled.contains(run.id.number)) continue;
+        TraceOf of;
+        of.run = run.id;
+        all.push_back(of);
+    }
+    return all;
 }
 
 }  // namespace combwright

@@ -4,6 +4,7 @@
 
 #include <optional>
 #include <string>
+#include <vector>
 
 #include "core/model/honey/telling.h"
 #include "core/places/trace/comb_trace.h"
@@ -62,5 +63,9 @@ std::string traceSubject(const Read& file, const TraceOf& of);
 /// The newest filling up to a day, else the newest lot, else the newest run: what a trace sheet is
 /// of where nobody says more. Nothing in a file without honey.
 std::optional<TraceOf> newestTraced(const Read& file, Day on);
+
+/// Everything a year's honey is traced by: each filling since New Year up to `on`, by its code;
+/// then each run of the year no jar of which was filled yet, so that no run is passed over.
+std::vector<TraceOf> tracedOfYear(const Read& file, int year, Day on);
 
 }  // namespace combwright

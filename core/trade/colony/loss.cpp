@@ -27,9 +27,15 @@ Result<ColonyLoss> colonyLoss(const std::vector<YardLoss>& yards, Working* worki
         atRisk += static_cast<double>(yard.atRisk);
         shares += static_cast<double>(yard.dead) / static_cast<double>(yard.atRisk);
     }
-    const ColonyLoss loss{dead / atRisk, shares / static_cast<double>(yards.size())};
+    const ColonyLoss loss{
+        dead / atRisk, shares / static_cast<double>(yards.size()),
+        countInterval(static_cast<std::int64_t>(dead), static_cast<std::int64_t>(atRisk))};
     note(working, "colonies_dead", dead, "");
     note(working, "colonies_at_risk", atRisk, "");
+    note(working, "loss_low_share", loss.total.low, "", "P(X ≥ dead) = 0.025",
+         "Clopper and Pearson 1934");
+    note(working, "loss_high_share", loss.total.high, "", "P(X ≤ dead) = 0.025",
+         "Clopper and Pearson 1934");
     note(working, "loss_total_share", loss.totalShare, "", "Σ dead ÷ Σ at risk");
     note(working, "loss_mean_share", loss.meanShare, "", "mean of dead ÷ at risk");
     return loss;

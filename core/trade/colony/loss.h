@@ -8,6 +8,7 @@
 
 #include "core/support/result.h"
 #include "core/support/working.h"
+#include "core/trade/colony/count_interval.h"
 
 namespace combwright {
 
@@ -19,6 +20,9 @@ struct YardLoss {
 struct ColonyLoss {
     double totalShare = 0;  ///< Σ dead ÷ Σ at risk
     double meanShare = 0;   ///< mean of dead ÷ at risk
+    /// Where the rate behind the total may lie by chance alone, at 95 %: surveys give their total
+    /// so. Colonies of one yard fare alike, so the truth is wider still.
+    CountInterval total;
 };
 
 /// Refused: no yard at all (Missing "yards"); "yards[i].dead": Negative, or TooMany where more died

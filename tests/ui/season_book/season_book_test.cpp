@@ -123,6 +123,15 @@ TEST_F(InTheSeasonBook, AYearWithoutHoneySaysWhatToDoFirst) {
     EXPECT_TRUE(first->text().contains(QStringLiteral("Ctrl+4")));
     EXPECT_FALSE(book->timeline().isVisible());
     EXPECT_FALSE(book->yields().isVisible());
+    // What would stand there says what goes there.
+    for (const char* name : {"no_timeline", "no_reckoned", "year_chart_note"}) {
+        auto* instead = book->findChild<QLabel*>(QLatin1String(name));
+        ASSERT_NE(instead, nullptr) << name;
+        EXPECT_TRUE(instead->isVisible()) << name;
+        EXPECT_TRUE(instead->text().contains(QStringLiteral("2029")))
+            << instead->text().toStdString();
+    }
+    EXPECT_TRUE(book->yearCharts().isVisible());
     EXPECT_TRUE(book->explained().empty());
     window->goTo(6);
     EXPECT_EQ(QApplication::focusWidget(), &book->years()) << "somewhere one can go on from";

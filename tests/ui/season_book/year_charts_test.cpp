@@ -123,6 +123,29 @@ TEST_F(TheYearsCharts, TShowsTheSameNumbersAsATable) {
     EXPECT_EQ(chart().current(), (ChartMark{1, 1})) << "and back at that row's";
 }
 
+TEST_F(TheYearsCharts, AMarkIsExplained) {
+    tabTo(&chart());
+    press(Qt::Key_Right);
+    std::vector<Explained> figures = book->explained();
+    ASSERT_FALSE(figures.empty());
+    EXPECT_EQ(figures.front().what, QStringLiteral("Mites in H1"));
+    EXPECT_TRUE(figures.front().answer.startsWith(QStringLiteral("3.7 in 100 bees, between 1.8")))
+        << figures.front().answer.toStdString();
+    ASSERT_FALSE(figures.front().working.steps.empty());
+    EXPECT_EQ(figures.front().working.steps.front().value, 11);
+    chooseIn(charts().choice(), QStringLiteral("Weights"));
+    tabTo(&chart());
+    figures = book->explained();
+    ASSERT_FALSE(figures.empty());
+    EXPECT_EQ(figures.front().what, QStringLiteral("H2 on the scale, Fri 1 Oct 2027"));
+    chooseIn(charts().choice(), QStringLiteral("Brood"));
+    tabTo(&chart());
+    figures = book->explained();
+    ASSERT_GT(figures.size(), 1U);
+    EXPECT_TRUE(figures[0].what.startsWith(QStringLiteral("Frames of brood in ")))
+        << figures[0].what.toStdString();
+}
+
 TEST_F(TheYearsCharts, EnterOpensTheHivesStory) {
     tabTo(&chart());
     press(Qt::Key_Down);

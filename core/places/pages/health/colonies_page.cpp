@@ -91,9 +91,35 @@ QString winterLossText(const WinterLoss& winter) {
     parts << colonySay("%1 of %2 at risk ended.").arg(winter.dead).arg(winter.atRisk);
     parts << colonySay("Of all together %1; the mean of the yards' own losses %2.")
                  .arg(shareText(winter.loss->totalShare), shareText(winter.loss->meanShare));
+    parts << colonySay("By chance alone the rate behind the first may be anything from %1 to %2.")
+                 .arg(shareText(winter.loss->total.low), shareText(winter.loss->total.high));
     if (winter.soldOrUnited > 0)
         parts << colonySay("%1 sold or united count neither way.").arg(winter.soldOrUnited);
     return parts.join(QLatin1Char(' '));
+}
+
+QString winterLossBrief(const WinterLoss& winter) {
+    if (!winter.loss) return {};
+    const int began = yearOf(winter.from);
+    // A southern winter lies within one year.
+    const bool within = !winter.lasts && yearOf(winter.to) == began;
+    const QString years =
+        within ? QString::number(began)
+               : QStringLiteral("%1/%2").arg(began).arg((began + 1) % 100, 2, 10, QLatin1Char('0'));
+    const QString text =
+        winter.lasts ? colonySay(
+                           "Winter %1 up to %2: %3 of %4 at risk ended, %5 of all (%6 to %7 "
+                           "by chance alone), mean of the yards %8.")
+                           .arg(years, dayAndMonth(winter.to))
+                     : colonySay(
+                           "Winter %1: %3 of %4 at risk ended, %5 of all (%6 to %7 by chance "
+                           "alone), mean of the yards %8.")
+                           .arg(years);
+    return text.arg(winter.dead)
+        .arg(winter.atRisk)
+        .arg(shareText(winter.loss->totalShare),
+             QLocale().toString(winter.loss->total.low * 100, 'f', 1),
+             shareText(winter.loss->total.high), shareText(winter.loss->meanShare));
 }
 
 Page coloniesPage(const Read& file, const ColoniesOn& colonies) {

@@ -12,6 +12,9 @@ namespace combwright {
 QString coloniesCountedText(const YardColonies& yard);
 /// "26 of 104 at risk died: 25 % of all; 33.3 % as the mean of the yards …".
 QString winterLossText(const WinterLoss& winter);
+/// "Winter 2026/27: 1 of 21 at risk ended, 4.8 % of all …": in one line; empty where nobody was at
+/// risk.
+QString winterLossBrief(const WinterLoss& winter);
 
 Page coloniesPage(const Read& file, const ColoniesOn& colonies);
 Page queensPage(const Read& file, const Queens& queens);

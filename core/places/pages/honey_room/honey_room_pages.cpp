@@ -289,8 +289,7 @@ Page runBalancePage(const Read& file, const RunBalance& balance, Day printed) {
                          .arg(share.hive ? fromUtf8(share.mark) : roomPageWord("no tag"),
                               massText(static_cast<double>(share.mass.grams()), share.how),
                               massText(static_cast<double>(share.atClosing->grams()), share.how));
-    for (const RunRevision& each : balance.revisions)
-        notes << revisionText(fromUtf8(balance.run.name.text()), each);
+    notes << revisionTexts(fromUtf8(balance.run.name.text()), balance.revisions);
     if (balance.waterLow)
         notes
             << (*balance.waterLow == *balance.waterHigh

@@ -31,7 +31,7 @@ QString coloniesInWords(const ColoniesOfYear& colonies) {
     }
     if (!items.isEmpty()) said << blockSay("Colonies: %1.").arg(items.join(QStringLiteral("; ")));
     for (const auto& winter : {colonies.before, colonies.after})
-        if (winter && winter->loss.loss) said << winterLossText(winter->loss);
+        if (winter && winter->loss.loss) said << winterLossBrief(winter->loss);
     return said.join(QLatin1Char('\n'));
 }
 

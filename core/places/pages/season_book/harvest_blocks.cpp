@@ -159,7 +159,7 @@ TableBlock yieldBlock(const SeasonYield& season) {
                      {blockWord("change"), 0.8, true},
                      {QString(), 3.95, false, scale.marks},
                      {blockWord("how it is known"), 1.9, false}};
-    table.rowMm = 4.75;
+    table.rowMm = 4.5;
     for (const YardYield& yard : season.yards) {
         if (yard.hives.empty() && yard.total == Mass() && !yard.before) continue;
         TableRow head;
@@ -223,7 +223,7 @@ TableBlock runsBlock(const SeasonYield& season) {
                      {blockWord("out of boxes"), 1.1, true}, {blockWord("buckets"), 1, true},
                      {blockWord("cappings"), 1, true},       {blockWord("missing"), 1.1, true},
                      {blockWord("water %"), 1.1, true}};
-    table.rowMm = 5.0;
+    table.rowMm = 4.6;
     double out = 0;
     Mass buckets;
     Mass cappings;

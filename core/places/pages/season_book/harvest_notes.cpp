@@ -68,7 +68,9 @@ Numbered numberedNotes(const SeasonYield& season) {
                                 .arg(name, share.hive ? fromUtf8(share.mark) : noteWord("no tag"),
                                      massText(noteGrams(share.mass), How::Weighed),
                                      massFigure(noteGrams(*share.atClosing), How::Weighed)));
-        for (const RunRevision& each : run.revisions) notes.lines << revisionText(name, each);
+        // What was done, in one line below what it changed.
+        if (const QStringList deeds = revisionTexts(name, run.revisions); !deeds.isEmpty())
+            notes.lines << deeds.join(QLatin1Char(' '));
     }
     return notes;
 }

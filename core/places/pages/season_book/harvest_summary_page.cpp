@@ -43,6 +43,10 @@ Page harvestSummaryPage(const Read& file, const SeasonYield& season, Day printed
     if (season.total > Mass() || season.before) page.blocks.emplace_back(yieldBlock(season));
     if (!season.runs.empty()) page.blocks.emplace_back(runsBlock(season));
     StepsBlock timeline = timelineBlock(season, beside);
+    // Its axis says what it is; the sheet is to hang as one.
+    timeline.title.clear();
+    timeline.heightMm = 26;
+    page.oneSheet = true;
     if (!timeline.lines.empty() && !season.runs.empty())
         page.blocks.emplace_back(std::move(timeline));
     QStringList account{

@@ -155,6 +155,7 @@ ChartBlock combsChart(const CombsThroughYear& combs, bool brood) {
             point.value = *frames;
             point.figure = framesFigure(*frames);
             point.hive = each.hive.number;
+            point.look = each.inspection.number;
             point.says = (brood ? throughSay("%1 on %2: %3 frames of brood, %4.")
                                 : throughSay("%1 on %2: %3 frames of stores, %4."))
                              .arg(series.name, dayText(each.on), point.figure, howWord(how));
@@ -205,6 +206,7 @@ ChartBlock mitesChart(const MitesThroughYear& mites) {
             point.high = each.rate.high;
             point.figure = oneDecimalIn(each.rate.per100);
             point.hive = each.hive.number;
+            point.finding = each.finding.number;
             point.says = (each.over ? throughSay("%1 on %2: %3 of %4, %5; over the line.")
                                     : throughSay("%1 on %2: %3 of %4, %5."))
                              .arg(series.name, dayText(each.on))
@@ -264,6 +266,7 @@ ChartBlock weightsChart(const WeightsThroughYear& weights) {
             point.value = inMassUnits(each.grossG);
             point.figure = massText(each.grossG, each.how);
             point.hive = each.hive.number;
+            point.weighing = each.weighing.number;
             point.says =
                 throughSay("%1 on %2: the whole hive %3.")
                     .arg(series.name, dayText(each.on), massInWords(each.grossG, each.how));

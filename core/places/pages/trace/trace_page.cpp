@@ -251,9 +251,7 @@ void addBack(const TraceBack& back, Page& page) {
     if (!back.blends.empty()) page.blocks.emplace_back(blendsTable(back));
     for (const TraceRun& run : back.runs) {
         if (!run.hives.empty()) page.blocks.emplace_back(hivesTable(run));
-        QStringList revised;
-        for (const RunRevision& each : run.revisions)
-            revised << revisionText(fromUtf8(run.run.name.text()), each);
+        const QStringList revised = revisionTexts(fromUtf8(run.run.name.text()), run.revisions);
         if (run.revised)
             page.blocks.emplace_back(traceText(
                 tracePhrase("%1 was revised").arg(fromUtf8(run.run.name.text())), revised));

@@ -90,12 +90,12 @@ TEST_F(ColonyAccount, WintersAreToldBothWays) {
               "The winter from Thu 1 Oct 2026 to Thu 1 Apr 2027: 1 of 5 c (C2)\n"
               "Hill: 0 of 3 (0.0 %)\n"
               "Creek: 1 of 2 (50.0 %)\n"
-              "of all colonies together: 20.0 %\n"
+              "of all colonies together: 20.0 % (0.5 % to 71.6 % by chance alone)\n"
               "mean of the yards: 25.0 %\n"
               "The winter since Fri 1 Oct 2027: 1 of 3 c (H3)\n"
               "Hill: 1 of 2 (50.0 %)\n"
               "Creek: 0 of 1 (0.0 %)\n"
-              "of all colonies together: 33.3 %\n"
+              "of all colonies together: 33.3 % (0.8 % to 90.6 % by chance alone)\n"
               "mean of the yards: 25.0 %\n");
     EXPECT_NEAR(section.lines[3].working.steps.back().value, 0.20, 1e-12);
     EXPECT_NEAR(section.lines[4].working.steps.back().value, 0.25, 1e-12);
@@ -163,8 +163,8 @@ TEST_F(ColonyAccount, TheHarvestSummaryClosesWithTheColonies) {
                         "winter."),
               std::string::npos)
         << page;
-    EXPECT_NE(flat.find("1 of 5 at risk ended. Of all together 20.0 %; the mean of the yards' own "
-                        "losses 25.0 %."),
+    EXPECT_NE(flat.find("Winter 2026/27: 1 of 5 at risk ended, 20.0 % of all (0.5 to 71.6 % by "
+                        "chance alone), mean of the yards 25.0 %."),
               std::string::npos)
         << page;
     EXPECT_NE(page.find("Honey is not for infants"), std::string::npos) << page;
