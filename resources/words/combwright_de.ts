@@ -620,13 +620,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>At risk is what lived when the winter began and was neither sold nor united. Of all together: dead ÷ at risk, which large yards decide. The mean of the yards counts each yard's own share alike. A survey's average loss is the mean over many keepers, so only the first of the two goes beside its total.</source>
-        <translation>
-            <numerusform>Auf dem Spiel steht, was bei Winterbeginn lebte und weder verkauft noch vereinigt wurde. Von allen zusammen: tote ÷ auf dem Spiel stehende, was große Stände bestimmen. Das Mittel der Stände zählt den Anteil jedes Standes gleich. Der mittlere Verlust einer Umfrage ist das Mittel über viele Imker, darum gehört nur die erste der beiden Zahlen neben deren Gesamtzahl.</numerusform>
-            <numerusform>Auf dem Spiel steht, was bei Winterbeginn lebte und weder verkauft noch vereinigt wurde. Von allen zusammen: tote ÷ auf dem Spiel stehende, was große Stände bestimmen. Das Mittel der Stände zählt den Anteil jedes Standes gleich. Der mittlere Verlust einer Umfrage ist das Mittel über viele Imker, darum gehört nur die erste der beiden Zahlen neben deren Gesamtzahl.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>run %1</source>
         <translation>
             <numerusform>Schleuderung %1</numerusform>
@@ -798,6 +791,167 @@
     <message>
         <source>how known</source>
         <translation>woher bekannt</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 to %2 by chance alone</source>
+        <translation>
+            <numerusform>%1 bis %2 allein durch Zufall</numerusform>
+            <numerusform>%1 bis %2 allein durch Zufall</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>At risk is what lived when the winter began and was neither sold nor united. Of all together: dead ÷ at risk, which large yards decide, with the 95 % interval of so few colonies; those of one yard fare alike, so the truth is wider still. The mean of the yards counts each yard's own share alike. A survey's average loss is the mean over many keepers, so only the first of the two goes beside its total.</source>
+        <translation>
+            <numerusform>In Gefahr ist, was zu Winterbeginn lebte und weder verkauft noch vereinigt wurde. Von allen zusammen: tot ÷ in Gefahr, was große Stände bestimmen, mit dem 95-%-Bereich so weniger Völker; die eines Standes teilen ihr Los, so dass die Wahrheit noch breiter ist. Das Mittel der Stände zählt den Anteil jedes Standes gleich. Der mittlere Verlust einer Umfrage ist das Mittel über viele Imker, darum gehört nur das erste der beiden neben ihre Summe.</numerusform>
+            <numerusform>In Gefahr ist, was zu Winterbeginn lebte und weder verkauft noch vereinigt wurde. Von allen zusammen: tot ÷ in Gefahr, was große Stände bestimmen, mit dem 95-%-Bereich so weniger Völker; die eines Standes teilen ihr Los, so dass die Wahrheit noch breiter ist. Das Mittel der Stände zählt den Anteil jedes Standes gleich. Der mittlere Verlust einer Umfrage ist das Mittel über viele Imker, darum gehört nur das erste der beiden neben ihre Summe.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>a super on a hive</source>
+        <translation>
+            <numerusform>ein Honigraum auf einem Stock</numerusform>
+            <numerusform>ein Honigraum auf einem Stock</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>on an empty hive</source>
+        <translation>
+            <numerusform>auf einer leeren Beute</numerusform>
+            <numerusform>auf einer leeren Beute</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>in the freezer</source>
+        <translation>
+            <numerusform>im Gefrierer</numerusform>
+            <numerusform>im Gefrierer</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>in the storeroom</source>
+        <translation>
+            <numerusform>im Lager</numerusform>
+            <numerusform>im Lager</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>no mark</source>
+        <translation>
+            <numerusform>ohne Zeichen</numerusform>
+            <numerusform>ohne Zeichen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>loose on a shelf</source>
+        <translation>
+            <numerusform>lose im Regal</numerusform>
+            <numerusform>lose im Regal</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 in the shed</source>
+        <translation>
+            <numerusform>%1 im Schuppen</numerusform>
+            <numerusform>%1 im Schuppen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>on hives</source>
+        <translation>
+            <numerusform>auf Völkern</numerusform>
+            <numerusform>auf Völkern</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>counted from the hives that live</source>
+        <translation>
+            <numerusform>gezählt nach den Völkern, die leben</numerusform>
+            <numerusform>gezählt nach den Völkern, die leben</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>needed %1, there %2</source>
+        <translation>
+            <numerusform>gebraucht %1, vorhanden %2</numerusform>
+            <numerusform>gebraucht %1, vorhanden %2</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 short until that is done</source>
+        <translation>
+            <numerusform>%1 zu wenig, bis das getan ist</numerusform>
+            <numerusform>%1 zu wenig, bis das getan ist</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>not all of it was counted</source>
+        <translation>
+            <numerusform>nicht alles davon wurde gezählt</numerusform>
+            <numerusform>nicht alles davon wurde gezählt</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Short for spring %1</source>
+        <translation>
+            <numerusform>Fehlt zum Frühjahr %1</numerusform>
+            <numerusform>Fehlt zum Frühjahr %1</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Only what is short for spring %1 can be told, from the stock as it stands: it is with the year %2.</source>
+        <translation>
+            <numerusform>Nur was zum Frühjahr %1 fehlt, lässt sich sagen, nach dem Bestand von heute: es steht beim Jahr %2.</numerusform>
+            <numerusform>Nur was zum Frühjahr %1 fehlt, lässt sich sagen, nach dem Bestand von heute: es steht beim Jahr %2.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>No plan for %1 is kept yet. Say in the storeroom (Ctrl+6) how many colonies, splits and supers: what is short follows.</source>
+        <translation>
+            <numerusform>Für %1 ist noch kein Plan eingetragen. Im Lager (Strg+6) sagen, wie viele Völker, Ableger und Honigräume: was fehlt, folgt daraus.</numerusform>
+            <numerusform>Für %1 ist noch kein Plan eingetragen. Im Lager (Strg+6) sagen, wie viele Völker, Ableger und Honigräume: was fehlt, folgt daraus.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 boxes</source>
+        <translation>
+            <numerusform>%1 Zargen</numerusform>
+            <numerusform>%1 Zargen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>foundation, %1</source>
+        <translation>
+            <numerusform>Mittelwände, %1</numerusform>
+            <numerusform>Mittelwände, %1</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 sheets to put in, %2 there</source>
+        <translation>
+            <numerusform>%1 Mittelwände einzulöten, %2 vorhanden</numerusform>
+            <numerusform>%1 Mittelwände einzulöten, %2 vorhanden</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sheets to put in, what is there nobody counted</source>
+        <translation>
+            <numerusform>%n Mittelwand einzulöten, den Vorrat hat niemand gezählt</numerusform>
+            <numerusform>%n Mittelwände einzulöten, den Vorrat hat niemand gezählt</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Nothing is short for spring %1, as the plan and the stock stand today.</source>
+        <translation>
+            <numerusform>Zum Frühjahr %1 fehlt nichts, nach Plan und Bestand von heute.</numerusform>
+            <numerusform>Zum Frühjahr %1 fehlt nichts, nach Plan und Bestand von heute.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>After repairs, as the plan for %1 and the stock stand today; the storeroom (Ctrl+6) prints the order list.</source>
+        <translation>
+            <numerusform>Nach den Reparaturen, nach dem Plan für %1 und dem Bestand von heute; das Lager (Strg+6) druckt die Bestellliste.</numerusform>
+            <numerusform>Nach den Reparaturen, nach dem Plan für %1 und dem Bestand von heute; das Lager (Strg+6) druckt die Bestellliste.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -3285,6 +3439,18 @@
     <message>
         <source>No colony is written down.</source>
         <translation>Kein Volk ist aufgeschrieben.</translation>
+    </message>
+    <message>
+        <source>By chance alone the rate behind the first may be anything from %1 to %2.</source>
+        <translation>Allein durch Zufall kann der Anteil hinter dem ersten alles von %1 bis %2 sein.</translation>
+    </message>
+    <message>
+        <source>Winter %1 up to %2: %3 of %4 at risk ended, %5 of all (%6 to %7 by chance alone), mean of the yards %8.</source>
+        <translation>Winter %1 bis %2: %3 von %4 in Gefahr endeten, %5 von allen (%6 bis %7 allein durch Zufall), Mittel der Stände %8.</translation>
+    </message>
+    <message>
+        <source>Winter %1: %3 of %4 at risk ended, %5 of all (%6 to %7 by chance alone), mean of the yards %8.</source>
+        <translation>Winter %1: %3 von %4 in Gefahr endeten, %5 von allen (%6 bis %7 allein durch Zufall), Mittel der Stände %8.</translation>
     </message>
 </context>
 <context>
@@ -10447,6 +10613,22 @@ Tab geht von Block zu Block. In einer Zeichnung gehen Links und Rechts eine Lini
 
 P druckt den Block, in dem man steht, E gibt ihn als Bild oder Tabelle aus; Strg+P druckt die Ernteübersicht. 1 bis 9 nehmen, was eigene Schleuderungen sagen, für die nächste Saison: vorher ändert sich nichts, und Strg+Z nimmt es zurück. Strg+E erklärt eine Zahl. Honig ist nichts für Säuglinge unter 12 Monaten.</translation>
     </message>
+    <message>
+        <source>Harvest timeline: the honey of %1 is noted from paper without its days. A run closed in the honey room has one and becomes a step here.</source>
+        <translation>Ernteverlauf: der Honig von %1 ist vom Papier ohne seine Tage eingetragen. Eine im Schleuderraum abgeschlossene Schleuderung hat einen und wird hier eine Stufe.</translation>
+    </message>
+    <message>
+        <source>Harvest timeline: nothing came in in %1. Each run that is closed becomes a step here, beside those of the other year.</source>
+        <translation>Ernteverlauf: %1 kam nichts herein. Jede abgeschlossene Schleuderung wird hier eine Stufe, neben denen des anderen Jahres.</translation>
+    </message>
+    <message>
+        <source>Reckoned and got: what own runs gave, beside the rates they were planned with, stands here once a run of %1 is closed.</source>
+        <translation>Gerechnet und bekommen: was eigene Schleuderungen ergaben, neben den Sätzen, mit denen geplant wurde, steht hier, sobald eine Schleuderung von %1 abgeschlossen ist.</translation>
+    </message>
+    <message>
+        <source>Season strip for the wall</source>
+        <translation>Saisonstreifen für die Wand</translation>
+    </message>
 </context>
 <context>
     <name>combwright::Session</name>
@@ -15292,6 +15474,25 @@ ob sie reichen</translation>
     </message>
 </context>
 <context>
+    <name>explain_marks</name>
+    <message>
+        <source>%1 on the scale, %2</source>
+        <translation>%1 auf der Waage, %2</translation>
+    </message>
+    <message>
+        <source>%1 frames, %2</source>
+        <translation>%1 Waben, %2</translation>
+    </message>
+    <message>
+        <source>Frames of brood in %1, %2</source>
+        <translation>Brutwaben in %1, %2</translation>
+    </message>
+    <message>
+        <source>Frames of stores in %1, %2</source>
+        <translation>Futterwaben in %1, %2</translation>
+    </message>
+</context>
+<context>
     <name>explain_yard</name>
     <message>
         <source>Young queen in %1</source>
@@ -19337,6 +19538,13 @@ ob sie reichen</translation>
     <message>
         <source>stood on 1 May</source>
         <translation>stand am 1. Mai</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 (%n times)</source>
+        <translation>
+            <numerusform>%1 (%n-mal)</numerusform>
+            <numerusform>%1 (%n-mal)</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -26903,6 +27111,131 @@ für die nächste Saison</translation>
     </message>
 </context>
 <context>
+    <name>season_strip</name>
+    <message>
+        <source>week from</source>
+        <translation>Woche ab</translation>
+    </message>
+    <message>
+        <source>Full bar: opened. Empty bar: looked at, not opened. Hatched: a medicine was in. A dash: nobody lived there. An empty square: nothing is written down.</source>
+        <translation>Voller Balken: geöffnet. Leerer Balken: angesehen, nicht geöffnet. Schraffiert: ein Arzneimittel war darin. Ein Strich: niemand lebte dort. Ein leeres Feld: nichts ist aufgeschrieben.</translation>
+    </message>
+    <message>
+        <source>X</source>
+        <comment>dead or lost</comment>
+        <translation>X</translation>
+    </message>
+    <message>
+        <source>U</source>
+        <comment>united or sold</comment>
+        <translation>V</translation>
+    </message>
+    <message>
+        <source>N</source>
+        <comment>new colony</comment>
+        <translation>N</translation>
+    </message>
+    <message>
+        <source>Q</source>
+        <comment>queen</comment>
+        <translation>K</translation>
+    </message>
+    <message>
+        <source>D</source>
+        <comment>divided</comment>
+        <translation>T</translation>
+    </message>
+    <message>
+        <source>M</source>
+        <comment>moved</comment>
+        <translation>W</translation>
+    </message>
+    <message>
+        <source>T</source>
+        <comment>treated</comment>
+        <translation>B</translation>
+    </message>
+    <message>
+        <source>C</source>
+        <comment>mites counted</comment>
+        <translation>M</translation>
+    </message>
+    <message>
+        <source>H</source>
+        <comment>honey</comment>
+        <translation>E</translation>
+    </message>
+    <message>
+        <source>F</source>
+        <comment>fed</comment>
+        <translation>F</translation>
+    </message>
+    <message>
+        <source>dead or lost</source>
+        <translation>tot oder verloren</translation>
+    </message>
+    <message>
+        <source>united or sold</source>
+        <translation>vereinigt oder verkauft</translation>
+    </message>
+    <message>
+        <source>new colony</source>
+        <translation>neues Volk</translation>
+    </message>
+    <message>
+        <source>a queen came or went</source>
+        <translation>eine Königin kam oder ging</translation>
+    </message>
+    <message>
+        <source>split or swarmed</source>
+        <translation>geteilt oder geschwärmt</translation>
+    </message>
+    <message>
+        <source>moved</source>
+        <translation>gewandert</translation>
+    </message>
+    <message>
+        <source>treated</source>
+        <translation>behandelt</translation>
+    </message>
+    <message>
+        <source>mites counted</source>
+        <translation>Milben gezählt</translation>
+    </message>
+    <message>
+        <source>pulled for honey</source>
+        <translation>geerntet</translation>
+    </message>
+    <message>
+        <source>boxes added</source>
+        <translation>Zargen aufgesetzt</translation>
+    </message>
+    <message>
+        <source>boxes taken off</source>
+        <translation>Zargen abgenommen</translation>
+    </message>
+    <message>
+        <source>fed</source>
+        <translation>gefüttert</translation>
+    </message>
+    <message>
+        <source>Season strip %1</source>
+        <translation>Saisonstreifen %1</translation>
+    </message>
+    <message>
+        <source>printed %1</source>
+        <translation>gedruckt %1</translation>
+    </message>
+    <message>
+        <source>Nothing is written down of %1 yet: no look, no box, no feed.</source>
+        <translation>Von %1 ist noch nichts aufgeschrieben: keine Durchsicht, keine Zarge, kein Futter.</translation>
+    </message>
+    <message>
+        <source>Part %1 of %2: join them side by side</source>
+        <translation>Teil %1 von %2: nebeneinander kleben</translation>
+    </message>
+</context>
+<context>
     <name>sheet_cells</name>
     <message>
         <source>opened</source>
@@ -30202,6 +30535,14 @@ für die nächste Saison</translation>
     <message>
         <source>From now on it stands in every place until O ticks that it is off; after %1 minutes without a word the clock calls, loudly.</source>
         <translation>Von jetzt an steht er in jedem Bereich, bis O ihn als herunter abhakt; nach %1 Minuten ohne ein Wort ruft die Uhr, laut.</translation>
+    </message>
+    <message>
+        <source>failed candles and sprues, %1 wait</source>
+        <translation>misslungene Kerzen und Angüsse, %1 warten</translation>
+    </message>
+    <message>
+        <source>It is no new wax: it goes back to the blocks it came from.</source>
+        <translation>Es ist kein neues Wachs: es geht zurück zu den Blöcken, aus denen es kam.</translation>
     </message>
 </context>
 <context>
@@ -35488,6 +35829,26 @@ für die nächste Saison</translation>
     <message>
         <source>slumgum and foot</source>
         <translation>Trester und Bodensatz</translation>
+    </message>
+    <message>
+        <source>frames of brood</source>
+        <translation>Brutwaben</translation>
+    </message>
+    <message>
+        <source>hive on the scale, left side</source>
+        <translation>Stock auf der Waage, linke Seite</translation>
+    </message>
+    <message>
+        <source>hive on the scale, right side</source>
+        <translation>Stock auf der Waage, rechte Seite</translation>
+    </message>
+    <message>
+        <source>by chance alone at most</source>
+        <translation>allein durch Zufall höchstens</translation>
+    </message>
+    <message>
+        <source>by chance alone at least</source>
+        <translation>allein durch Zufall mindestens</translation>
     </message>
 </context>
 <context>
