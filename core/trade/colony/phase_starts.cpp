@@ -19,7 +19,7 @@ Result<SeasonPhase> seasonPhase(Day day, const std::vector<PhaseStart>& starts) 
     const unsigned today = inYear(monthOf(day), dayOfMonth(day));
     // The last start up to today, or else the last of the year, which still goes on.
     const PhaseStart* begun = nullptr;
-    const PhaseStart* lastOfYear = nullptr;
+    const PhaseStart* lastOfYear = &starts.front();
     auto at = [](const PhaseStart& start) { return inYear(start.month, start.dayOfMonth); };
     for (std::size_t i = 0; i < starts.size(); ++i) {
         const PhaseStart& each = starts[i];
@@ -33,7 +33,7 @@ Result<SeasonPhase> seasonPhase(Day day, const std::vector<PhaseStart>& starts) 
             if (at(starts[before]) == at(each))
                 return Refusal{Code::Duplicate, path, {{"value", std::string(key(each.phase))}}};
         if (at(each) <= today && (!begun || at(*begun) < at(each))) begun = &each;
-        if (!lastOfYear || at(*lastOfYear) < at(each)) lastOfYear = &each;
+        if (at(*lastOfYear) < at(each)) lastOfYear = &each;
     }
     return (begun ? begun : lastOfYear)->phase;
 }
