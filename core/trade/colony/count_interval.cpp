@@ -10,7 +10,7 @@ namespace {
 double logFactorial(double n) {
     if (n < 16) {
         double product = 1;
-        for (double i = 2; i <= n; ++i) product *= i;
+        for (int i = 2; i <= n; ++i) product *= i;
         return std::log(product);
     }
     const double n2 = n * n;
