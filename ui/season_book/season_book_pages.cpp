@@ -17,14 +17,15 @@ constexpr int bookPages = 4;
 
 void SeasonBookPlace::buildPages() {
     m_words = new PageWords(session(), tr("Pages of the season book"), nullptr);
-    for (const QString& word : {tr("Harvest"), tr("Colonies"), tr("Goods"), tr("Years")})
-        m_words->add(word);
+    const QStringList words = {tr("Harvest"), tr("Colonies"), tr("Goods"), tr("Years")};
+    for (const QString& word : words) m_words->add(word);
     connect(m_words, &PageWords::chosen, this,
             [this](int index) { openPage(static_cast<BookPage>(index)); });
     QWidget* page = m_scroll->widget();
     for (const AccountPart part : {AccountPart::Colonies, AccountPart::Goods, AccountPart::Years}) {
         auto* each = new AccountPage(session(), part, page);
         m_accounts.push_back(each);
+        each->setAccessibleName(words[static_cast<int>(m_accounts.size())]);
         each->hide();
         connect(each, &AccountPage::headChanged, this, &SeasonBookPlace::headChanged);
         connect(each, &AccountPage::moved, this, [this, each](const QRect& row) {

@@ -90,6 +90,8 @@ Rail::Rail(Session& session, QWidget* parent) : QWidget(parent), m_session(sessi
 void Rail::addPlace(const QString& text) {
     const int index = count();
     auto* item = new RailItem(index + 1, text, m_session, this);
+    // It stands below the places, and a reader takes what is above as what was there before.
+    m_inAndOut->raise();
     m_items.push_back(item);
     connect(item, &QAbstractButton::clicked, this, [this, index] { Q_EMIT chosen(index); });
     layOut();
