@@ -599,7 +599,7 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>Winter begins on %1 here; what ends after it is the winter's.</source>
+        <source>Winter begins on %1 here; what ends after it is the winter&apos;s.</source>
         <translation>
             <numerusform>Der Winter beginnt hier am %1; was danach endet, gehört dem Winter.</numerusform>
             <numerusform>Der Winter beginnt hier am %1; was danach endet, gehört dem Winter.</numerusform>
@@ -800,7 +800,7 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>At risk is what lived when the winter began and was neither sold nor united. Of all together: dead ÷ at risk, which large yards decide, with the 95 % interval of so few colonies; those of one yard fare alike, so the truth is wider still. The mean of the yards counts each yard's own share alike. A survey's average loss is the mean over many keepers, so only the first of the two goes beside its total.</source>
+        <source>At risk is what lived when the winter began and was neither sold nor united. Of all together: dead ÷ at risk, which large yards decide, with the 95 % interval of so few colonies; those of one yard fare alike, so the truth is wider still. The mean of the yards counts each yard&apos;s own share alike. A survey&apos;s average loss is the mean over many keepers, so only the first of the two goes beside its total.</source>
         <translation>
             <numerusform>In Gefahr ist, was zu Winterbeginn lebte und weder verkauft noch vereinigt wurde. Von allen zusammen: tot ÷ in Gefahr, was große Stände bestimmen, mit dem 95-%-Bereich so weniger Völker; die eines Standes teilen ihr Los, so dass die Wahrheit noch breiter ist. Das Mittel der Stände zählt den Anteil jedes Standes gleich. Der mittlere Verlust einer Umfrage ist das Mittel über viele Imker, darum gehört nur das erste der beiden neben ihre Summe.</numerusform>
             <numerusform>In Gefahr ist, was zu Winterbeginn lebte und weder verkauft noch vereinigt wurde. Von allen zusammen: tot ÷ in Gefahr, was große Stände bestimmen, mit dem 95-%-Bereich so weniger Völker; die eines Standes teilen ihr Los, so dass die Wahrheit noch breiter ist. Das Mittel der Stände zählt den Anteil jedes Standes gleich. Der mittlere Verlust einer Umfrage ist das Mittel über viele Imker, darum gehört nur das erste der beiden neben ihre Summe.</numerusform>
@@ -957,7 +957,7 @@
 <context>
     <name>add_forms</name>
     <message>
-        <source>No kind of box is called "%1". It may be: %2.</source>
+        <source>No kind of box is called &quot;%1&quot;. It may be: %2.</source>
         <translation>Keine Zargenart heißt „%1“. Möglich sind: %2.</translation>
     </message>
     <message>
@@ -1093,7 +1093,7 @@
         <translation>Sie stehen dann im Lager; B setzt eine auf einen Stock.</translation>
     </message>
     <message>
-        <source>"%1" is no whole number of boxes.</source>
+        <source>&quot;%1&quot; is no whole number of boxes.</source>
         <translation>„%1“ ist keine ganze Zahl von Zargen.</translation>
     </message>
 </context>
@@ -1378,7 +1378,7 @@
         <translation>Welche Zarge? Das Kennzeichen schreiben, oder eine Art: medium, deep, shallow.</translation>
     </message>
     <message>
-        <source>No box and no kind of box is called "%1". N brings new boxes in.</source>
+        <source>No box and no kind of box is called &quot;%1&quot;. N brings new boxes in.</source>
         <translation>Keine Zarge und keine Zargenart heißt „%1“. N bringt neue Zargen herein.</translation>
     </message>
     <message>
@@ -1394,7 +1394,7 @@
         <translation>Wohin? Einen Stock schreiben, einen Platz vom Boden aus gezählt, oder beides: ML4 2.</translation>
     </message>
     <message>
-        <source>Places count from 1 at the floor; "%1" is none.</source>
+        <source>Places count from 1 at the floor; &quot;%1&quot; is none.</source>
         <translation>Plätze zählen ab 1 am Boden; „%1“ ist keiner.</translation>
     </message>
     <message>
@@ -1542,7 +1542,7 @@
         <translation>Wie oft gefüllt</translation>
     </message>
     <message>
-        <source>the mould's</source>
+        <source>the mould&apos;s</source>
         <translation>wie die Gießform</translation>
     </message>
     <message>
@@ -1570,7 +1570,7 @@
         <translation>Docht insgesamt</translation>
     </message>
     <message>
-        <source>the mould's length for each</source>
+        <source>the mould&apos;s length for each</source>
         <translation>je Kerze die Länge der Gießform</translation>
     </message>
     <message>
@@ -2024,7 +2024,7 @@
         <translation>%1: %2</translation>
     </message>
     <message>
-        <source>%1 in buckets, each day's</source>
+        <source>%1 in buckets, each day&apos;s</source>
         <translation>%1 in Eimern, je Tag</translation>
     </message>
     <message>
@@ -2148,7 +2148,7 @@
         <translation>%1 Proben ohne Bienenzahl ergeben keinen Befall und sind nicht gezeichnet.</translation>
     </message>
     <message>
-        <source>%1 counts on boards or drone brood are no rate on bees; they stand in the hives' stories.</source>
+        <source>%1 counts on boards or drone brood are no rate on bees; they stand in the hives&apos; stories.</source>
         <translation>%1 Zählungen auf Windeln oder in Drohnenbrut sind kein Befall auf Bienen; sie stehen in der Geschichte der Stöcke.</translation>
     </message>
     <message>
@@ -3357,7 +3357,7 @@
         <translation>%1 von %2 eingewinterten endeten.</translation>
     </message>
     <message>
-        <source>Of all together %1; the mean of the yards' own losses %2.</source>
+        <source>Of all together %1; the mean of the yards&apos; own losses %2.</source>
         <translation>Von allen zusammen %1; das Mittel der Verluste je Stand %2.</translation>
     </message>
     <message>
@@ -3472,7 +3472,7 @@
         <translation>Welcher Platz? Das Kennzeichen eines leeren Stocks schreiben oder ein neues.</translation>
     </message>
     <message>
-        <source>No yard is called "%1".</source>
+        <source>No yard is called &quot;%1&quot;.</source>
         <translation>Kein Stand heißt „%1“.</translation>
     </message>
     <message>
@@ -4518,7 +4518,7 @@
         <translation>%1, %2</translation>
     </message>
     <message>
-        <source>%1: "%2" is not understood. Write %3.</source>
+        <source>%1: &quot;%2&quot; is not understood. Write %3.</source>
         <translation>%1: „%2“ wird nicht verstanden. Schreibweise: %3.</translation>
     </message>
 </context>
@@ -5723,7 +5723,7 @@ in der Kiste</translation>
         <translation>packt ein: eine Zeile je Art, mit dem, was auf dem Regal steht, was letztes Mal eingepackt und verkauft wurde und was ausging</translation>
     </message>
     <message>
-        <source>at night: only what came home, "9, 2 broken, 1 given"; the rest was sold, and the cash is held against it</source>
+        <source>at night: only what came home, &quot;9, 2 broken, 1 given&quot;; the rest was sold, and the cash is held against it</source>
         <translation>am Abend: nur was heimkam, „9, 2 broken, 1 given“; der Rest ist verkauft, und die Kasse wird damit verglichen</translation>
     </message>
     <message>
@@ -6657,7 +6657,7 @@ in der Kiste</translation>
         <translation>Tasten</translation>
     </message>
     <message>
-        <source>What's new</source>
+        <source>What&apos;s new</source>
         <translation>Neu</translation>
     </message>
     <message>
@@ -6886,7 +6886,7 @@ in der Kiste</translation>
         <translation>Grenzen von %1</translation>
     </message>
     <message>
-        <source>Nobody's are picked; P picks them.</source>
+        <source>Nobody&apos;s are picked; P picks them.</source>
         <translation>Keine sind gewählt; P wählt sie.</translation>
     </message>
     <message>
@@ -7389,7 +7389,7 @@ und Losen</translation>
         <translation>Sicherheit, einmal am Tag</translation>
     </message>
     <message>
-        <source>Start slow. The allowed offset is advice from a balance grade, not a safety certificate: the machine's own manual decides.</source>
+        <source>Start slow. The allowed offset is advice from a balance grade, not a safety certificate: the machine&apos;s own manual decides.</source>
         <translation>Langsam anlaufen. Die erlaubte Unwucht ist ein Rat nach einer Wuchtgüte, kein Sicherheitsnachweis: die Anleitung der Maschine entscheidet.</translation>
     </message>
     <message>
@@ -8290,7 +8290,7 @@ auf dem Regal</translation>
         <translation>Sicherheit</translation>
     </message>
     <message>
-        <source>Nothing here is legal advice: your place's own rules decide.</source>
+        <source>Nothing here is legal advice: your place&apos;s own rules decide.</source>
         <translation>Nichts hier ist Rechtsberatung: die eigenen Vorschriften am Ort entscheiden.</translation>
     </message>
 </context>
@@ -8424,11 +8424,11 @@ auf dem Regal</translation>
         <translation>Selbst zu besorgen: %1</translation>
     </message>
     <message>
-        <source>Reminders of a table with its sources, no legal advice: your place's own rules decide.</source>
+        <source>Reminders of a table with its sources, no legal advice: your place&apos;s own rules decide.</source>
         <translation>Merkpunkte aus einer Tabelle mit ihren Quellen, keine Rechtsberatung: die eigenen Vorschriften am Ort entscheiden.</translation>
     </message>
     <message>
-        <source>%1: "%2" is no length. Write 1.5 or -1.5.</source>
+        <source>%1: &quot;%2&quot; is no length. Write 1.5 or -1.5.</source>
         <translation>%1: „%2“ ist keine Länge. Schreibweisen: 1.5 oder -1.5.</translation>
     </message>
     <message>
@@ -8979,7 +8979,7 @@ Ist das Programm beendet, ruft sein Wecker nicht mehr. Wachs bleibt nie allein.<
         <translation>unsere</translation>
     </message>
     <message>
-        <source>the other's</source>
+        <source>the other&apos;s</source>
         <translation>die andere</translation>
     </message>
     <message>
@@ -9657,7 +9657,7 @@ Ist das Programm beendet, ruft sein Wecker nicht mehr. Wachs bleibt nie allein.<
         <translation>eigene</translation>
     </message>
     <message>
-        <source>&lt;small&gt;A yard's own winter need goes before the limit: %1 %2.&lt;/small&gt;</source>
+        <source>&lt;small&gt;A yard&apos;s own winter need goes before the limit: %1 %2.&lt;/small&gt;</source>
         <translation>&lt;small&gt;Der Winterbedarf eines Stands geht der Grenze vor: %1 %2.&lt;/small&gt;</translation>
     </message>
     <message>
@@ -10086,7 +10086,7 @@ Am Tag selbst: Enter fragt nach der Klammer der gewählten Zarge und schlägt di
         <translation>Keine Schleuderung und keine Notiz des Jahres weiß davon. Esc führt zurück.</translation>
     </message>
     <message>
-        <source>A run's share is its buckets, shared out by what came out of the boxes. Ctrl+E explains it; Esc goes back.</source>
+        <source>A run&apos;s share is its buckets, shared out by what came out of the boxes. Ctrl+E explains it; Esc goes back.</source>
         <translation>Der Anteil einer Schleuderung sind ihre Eimer, aufgeteilt nach dem, was aus den Zargen kam. Strg+E erklärt es; Esc führt zurück.</translation>
     </message>
 </context>
@@ -10478,7 +10478,7 @@ vom Papier übernommen</translation>
         <translation>Bestandsbuch</translation>
     </message>
     <message>
-        <source>Inspector's list</source>
+        <source>Inspector&apos;s list</source>
         <translation>Sachverständigenliste</translation>
     </message>
     <message>
@@ -10604,7 +10604,7 @@ vom Papier übernommen</translation>
     <message>
         <source>The year in one sentence, the honey as it came in, what rates were reckoned with and what own runs gave, and who gave what. The year and the one beside it are chosen under the title. A letter behind each figure says how it is known; a share found by difference or by eye is hatched, honey whose hive nobody knows is dashed and keeps a line of its own, what is only noted from paper is an open bar. Where a run was changed after it was closed the summary says revised.
 
-Tab goes from block to block. In a chart Left and Right go along a line, Up and Down to another, Home and End to its ends; T turns it into a table. The box over the timeline draws it by run, lot, yard or hive, added up or each; Y lays one more year beside it. The box below chooses mites, weights, brood or stores; there Enter opens the hive's story. Enter on a run or a row opens the records it is made of, Esc closes them. B, or the box over the table, tells the honey by hive, by colony on whatever stand it was, by the queen who headed it, or by yard. Ctrl+Page Down and Ctrl+Page Up go on to the colonies of the year with what the winters took, to wax, candles, what went out of the door and equipment, and to the years below each other; Alt and the letter underlined in a word opens its page. W opens the year beside in a window of its own, to compare; it follows what is written and Esc closes it.
+Tab goes from block to block. In a chart Left and Right go along a line, Up and Down to another, Home and End to its ends; T turns it into a table. The box over the timeline draws it by run, lot, yard or hive, added up or each; Y lays one more year beside it. The box below chooses mites, weights, brood or stores; there Enter opens the hive&apos;s story. Enter on a run or a row opens the records it is made of, Esc closes them. B, or the box over the table, tells the honey by hive, by colony on whatever stand it was, by the queen who headed it, or by yard. Ctrl+Page Down and Ctrl+Page Up go on to the colonies of the year with what the winters took, to wax, candles, what went out of the door and equipment, and to the years below each other; Alt and the letter underlined in a word opens its page. W opens the year beside in a window of its own, to compare; it follows what is written and Esc closes it.
 
 P prints the block one is at, E exports it as picture or table; Ctrl+P prints the harvest summary. 1 to 9 take what own runs say for the next season: nothing changes until then, and Ctrl+Z takes it back. Ctrl+E explains a figure. Honey is not for infants under 12 months.</source>
         <translation>Das Jahr in einem Satz, der Honig, wie er hereinkam, womit gerechnet wurde und was eigene Schleuderungen ergaben, und wer was gab. Das Jahr und das daneben werden unter dem Titel gewählt. Ein Buchstabe hinter jeder Zahl sagt, woher sie bekannt ist; ein Anteil aus der Differenz oder nach Augenmaß ist schraffiert, Honig, dessen Stock niemand kennt, ist gestrichelt und behält eine eigene Zeile, nur vom Papier Übernommenes ist ein offener Balken. Wurde eine Schleuderung nach dem Abschluss geändert, sagt die Übersicht berichtigt.
@@ -11016,7 +11016,7 @@ Honigräume</translation>
         <translation>Die Beispielsaison ist erfunden, drei Jahre davon, um alles zu probieren. Beim Verlassen wird sie weggeworfen.</translation>
     </message>
     <message>
-        <source>Each time a season that was changed is closed, a copy that was read through and proven is laid in the folder beside it. "Look at a copy" shows what each of them holds and restores one into a new file, which is then opened; the copy stays, and so does the file it was made of. Keep a copy on another disk too: a folder beside the file goes down with its disk.</source>
+        <source>Each time a season that was changed is closed, a copy that was read through and proven is laid in the folder beside it. &quot;Look at a copy&quot; shows what each of them holds and restores one into a new file, which is then opened; the copy stays, and so does the file it was made of. Keep a copy on another disk too: a folder beside the file goes down with its disk.</source>
         <translation>Jedes Mal, wenn eine geänderte Saison geschlossen wird, kommt eine durchgelesene und geprüfte Sicherung in den Ordner daneben. „Sicherung ansehen“ zeigt, was jede davon enthält, und stellt eine in eine neue Datei wieder her, die dann geöffnet wird; die Sicherung bleibt, ebenso die Datei, aus der sie entstand. Eine Sicherung auch auf einem anderen Datenträger halten: ein Ordner neben der Datei geht mit seinem Datenträger unter.</translation>
     </message>
     <message>
@@ -11028,7 +11028,7 @@ Honigräume</translation>
         <translation>Strg+N beginnt eine neue Datei: dann kommen der erste Bienenstand und seine Stöcke mit den Zargen, die darauf stehen. Strg+O öffnet eine vorhandene; ebenso das Ziehen auf dieses Fenster oder Enter auf einer der zuletzt geöffneten. Entf nimmt eine aus dieser Liste und lässt die Datei in Ruhe. Strg+W schließt eine Saison und führt hierher zurück. Strg+I nimmt Tabellen auf, bewahrt Fotos und gibt die ganze Saison aus; aus einer solchen Saison lässt sich eine neue Datei machen.</translation>
     </message>
     <message>
-        <source>In an open season Ctrl+H shows its history in words: from there the season as it stood on a day opens beside today's, what differs is printed, a what-if is planned, and what a helper wrote into a copy is taken in.</source>
+        <source>In an open season Ctrl+H shows its history in words: from there the season as it stood on a day opens beside today&apos;s, what differs is printed, a what-if is planned, and what a helper wrote into a copy is taken in.</source>
         <translation>In einer offenen Saison zeigt Strg+H ihren Verlauf in Worten: von dort öffnet sich die Saison, wie sie an einem Tag war, neben der heutigen, wird gedruckt, was sich unterscheidet, ein Was-wäre-wenn geplant und aufgenommen, was ein Helfer in eine Kopie schrieb.</translation>
     </message>
     <message>
@@ -11040,7 +11040,7 @@ Honigräume</translation>
         <translation>In eine neue Datei; die beschädigte bleibt, wie sie ist.</translation>
     </message>
     <message>
-        <source>A damaged file is left as it is. Open one of its copies; or "Save what can be read" looks through it page by page and makes a new file of all it still holds. Each record lies in a season twice, once in its table and once in the history, so that most damage costs nothing; what is missing is said.</source>
+        <source>A damaged file is left as it is. Open one of its copies; or &quot;Save what can be read&quot; looks through it page by page and makes a new file of all it still holds. Each record lies in a season twice, once in its table and once in the history, so that most damage costs nothing; what is missing is said.</source>
         <translation>Eine beschädigte Datei bleibt, wie sie ist. Eine ihrer Kopien öffnen; oder „Lesbares retten“ sieht sie Seite für Seite durch und macht eine neue Datei aus allem, was sie noch enthält. Jeder Eintrag liegt zweimal in einer Saisondatei, in seiner Tabelle und im Verlauf, so dass die meisten Schäden nichts kosten; was fehlt, wird gesagt.</translation>
     </message>
 </context>
@@ -11178,7 +11178,7 @@ Honigräume</translation>
         <translation> Alt+K listet, was in ihren Stock hinein- oder herauskam.</translation>
     </message>
     <message>
-        <source> Typed and not kept: "%1". Enter takes it up.</source>
+        <source> Typed and not kept: &quot;%1&quot;. Enter takes it up.</source>
         <translation> Getippt und nicht eingetragen: „%1“. Enter nimmt es auf.</translation>
     </message>
     <message>
@@ -11298,7 +11298,7 @@ Honigräume</translation>
         <translation>1 %1</translation>
     </message>
     <message>
-        <source>No box stands in the storeroom yet. Boxes come here from Yard (Add, Boxes) or when they are taken off a hive; then arrow to one and type what is in it, for instance "7 keep, 1 web, 1 broken".</source>
+        <source>No box stands in the storeroom yet. Boxes come here from Yard (Add, Boxes) or when they are taken off a hive; then arrow to one and type what is in it, for instance &quot;7 keep, 1 web, 1 broken&quot;.</source>
         <translation>Noch steht keine Zarge im Lager. Zargen kommen vom Stand hierher (Hinzufügen, Zargen) oder wenn sie von einem Stock abgenommen werden; dann mit den Pfeilen hingehen und tippen, was darin ist, zum Beispiel „7 keep, 1 web, 1 broken“.</translation>
     </message>
     <message>
@@ -11605,7 +11605,7 @@ Honigräume</translation>
         <translation>Nicht bekannt: kein Stock wurde in einem früheren Jahr zweimal binnen 45 Tagen gewogen.</translation>
     </message>
     <message>
-        <source>In the cold a cluster starves a hand's breadth from honey: look where the stores are, not only how much.</source>
+        <source>In the cold a cluster starves a hand&apos;s breadth from honey: look where the stores are, not only how much.</source>
         <translation>In der Kälte verhungert eine Wintertraube eine Handbreit neben dem Honig: nachsehen, wo das Futter sitzt, nicht nur wie viel es ist.</translation>
     </message>
 </context>
@@ -11952,7 +11952,7 @@ eines überfällig</translation>
         <translation>Schließen</translation>
     </message>
     <message>
-        <source>Several things are called %1: say more, "B1 of 27-2".</source>
+        <source>Several things are called %1: say more, &quot;B1 of 27-2&quot;.</source>
         <translation>Mehreres heißt %1: mehr sagen, „B1 of 27-2“.</translation>
     </message>
     <message>
@@ -12954,7 +12954,7 @@ nach dem %1</translation>
         <translation>ein Stand</translation>
     </message>
     <message>
-        <source>which super is the yard's usual one</source>
+        <source>which super is the yard&apos;s usual one</source>
         <translation>welcher Honigraum auf dem Stand üblich ist</translation>
     </message>
     <message>
@@ -13262,7 +13262,7 @@ ob sie reichen</translation>
         <translation>Bestandsbuch</translation>
     </message>
     <message>
-        <source>Inspector's list</source>
+        <source>Inspector&apos;s list</source>
         <translation>Sachverständigenliste</translation>
     </message>
     <message>
@@ -14433,7 +14433,7 @@ ob sie reichen</translation>
         <translation>Zwischen den Kristallen kommt er auf etwa %1 Wasser.</translation>
     </message>
     <message>
-        <source>Filled %1; froth and wax are up on %2, reckoned by its water, the room's warmth and an ordinary tank's depth.</source>
+        <source>Filled %1; froth and wax are up on %2, reckoned by its water, the room&apos;s warmth and an ordinary tank&apos;s depth.</source>
         <translation>Gefüllt %1; Schaum und Wachs sind am %2 oben, errechnet aus dem Wassergehalt, der Wärme des Raums und der Tiefe eines gewöhnlichen Behälters.</translation>
     </message>
     <message>
@@ -15330,7 +15330,7 @@ ob sie reichen</translation>
 <context>
     <name>explain</name>
     <message>
-        <source>the keeper's own</source>
+        <source>the keeper&apos;s own</source>
         <translation>vom Imker selbst</translation>
     </message>
     <message>
@@ -16208,7 +16208,7 @@ ob sie reichen</translation>
         <translation>die Ohren reichen nicht bis zur Auflage</translation>
     </message>
     <message>
-        <source>Under %1 bees glue up, to %2 they leave a way, above they build; makers' boxes leave up to %3 and are mostly left alone. Under the lowest box the room over the floor may be larger.</source>
+        <source>Under %1 bees glue up, to %2 they leave a way, above they build; makers&apos; boxes leave up to %3 and are mostly left alone. Under the lowest box the room over the floor may be larger.</source>
         <translation>Unter %1 verkitten Bienen, bis %2 lassen sie einen Durchgang, darüber bauen sie; gekaufte Zargen lassen bis %3 und bleiben meist unverbaut. Unter der untersten Zarge darf der Raum über dem Boden größer sein.</translation>
     </message>
     <message>
@@ -16278,51 +16278,51 @@ ob sie reichen</translation>
 <context>
     <name>form_reading</name>
     <message>
-        <source>%1: "%2" is no count. Write 6, ~6 by eye, 5-7, or leave it empty.</source>
+        <source>%1: &quot;%2&quot; is no count. Write 6, ~6 by eye, 5-7, or leave it empty.</source>
         <translation>%1: „%2“ ist keine Anzahl. Schreibweisen: 6, ~6 nach Augenmaß, 5-7, oder leer lassen.</translation>
     </message>
     <message>
-        <source>%1: "%2" is no weight. Write 1.8 or 850 g, ~2 by eye, or leave it empty.</source>
+        <source>%1: &quot;%2&quot; is no weight. Write 1.8 or 850 g, ~2 by eye, or leave it empty.</source>
         <translation>%1: „%2“ ist kein Gewicht. Schreibweisen: 1.8 oder 850 g, ~2 nach Augenmaß, oder leer lassen.</translation>
     </message>
     <message>
-        <source>%1: "%2" is no day. Write 14 aug or 2027-08-14, or leave it empty.</source>
+        <source>%1: &quot;%2&quot; is no day. Write 14 aug or 2027-08-14, or leave it empty.</source>
         <translation>%1: „%2“ ist kein Tag. Schreibweisen: 14. Aug oder 2027-08-14, oder leer lassen.</translation>
     </message>
     <message>
-        <source>%1: "%2" is no whole number. Write 12, or leave it empty.</source>
+        <source>%1: &quot;%2&quot; is no whole number. Write 12, or leave it empty.</source>
         <translation>%1: „%2“ ist keine ganze Zahl. Schreibweise: 12, oder leer lassen.</translation>
     </message>
     <message>
-        <source>%1: "%2" is no number. Write 3 or 1.5, or leave it empty.</source>
+        <source>%1: &quot;%2&quot; is no number. Write 3 or 1.5, or leave it empty.</source>
         <translation>%1: „%2“ ist keine Zahl. Schreibweisen: 3 oder 1.5, oder leer lassen.</translation>
     </message>
     <message>
-        <source>%1: "%2" is no weight. Write 1.8 or 850 g, or leave it empty.</source>
+        <source>%1: &quot;%2&quot; is no weight. Write 1.8 or 850 g, or leave it empty.</source>
         <translation>%1: „%2“ ist kein Gewicht. Schreibweisen: 1.8 oder 850 g, oder leer lassen.</translation>
     </message>
     <message>
-        <source>%1: "%2" is no temperature. Write degrees, -18, or leave it empty.</source>
+        <source>%1: &quot;%2&quot; is no temperature. Write degrees, -18, or leave it empty.</source>
         <translation>%1: „%2“ ist keine Temperatur. Grad schreiben, -18, oder leer lassen.</translation>
     </message>
     <message>
-        <source>%1: "%2" is no amount of money. Write 8.50, or leave it empty.</source>
+        <source>%1: &quot;%2&quot; is no amount of money. Write 8.50, or leave it empty.</source>
         <translation>%1: „%2“ ist kein Geldbetrag. Schreibweise: 8.50, oder leer lassen.</translation>
     </message>
     <message>
-        <source>%1: "%2" is no share. Write 10 for 10 %, or leave it empty.</source>
+        <source>%1: &quot;%2&quot; is no share. Write 10 for 10 %, or leave it empty.</source>
         <translation>%1: „%2“ ist kein Anteil. 10 für 10 % schreiben, oder leer lassen.</translation>
     </message>
     <message>
-        <source>%1: "%2" is not one box. Write one mark.</source>
+        <source>%1: &quot;%2&quot; is not one box. Write one mark.</source>
         <translation>%1: „%2“ ist nicht eine einzelne Zarge. Ein Kennzeichen schreiben.</translation>
     </message>
     <message>
-        <source>%1: "%2" can be read in two ways, for three digits behind a point may be thousands. Write two digits behind it, or four.</source>
+        <source>%1: &quot;%2&quot; can be read in two ways, for three digits behind a point may be thousands. Write two digits behind it, or four.</source>
         <translation>%1: „%2“ lässt sich auf zwei Arten lesen, denn drei Ziffern hinter einem Punkt können Tausender sein. Zwei Ziffern dahinter schreiben, oder vier.</translation>
     </message>
     <message>
-        <source>%1: "%2" is no length. Write 225 mm, 8.9 in or 2 3/4 in, or leave it empty.</source>
+        <source>%1: &quot;%2&quot; is no length. Write 225 mm, 8.9 in or 2 3/4 in, or leave it empty.</source>
         <translation>%1: „%2“ ist keine Länge. Schreibweisen: 225 mm, 8.9 in oder 2 3/4 in, oder leer lassen.</translation>
     </message>
 </context>
@@ -17462,7 +17462,7 @@ ob sie reichen</translation>
         <translation>Fasst %1.</translation>
     </message>
     <message>
-        <source>How many %1 fit, nobody knows: enter the freezer's litres or how many frames it holds.</source>
+        <source>How many %1 fit, nobody knows: enter the freezer&apos;s litres or how many frames it holds.</source>
         <translation>Wie viele %1 hineinpassen, weiß niemand: die Liter des Tiefkühlers eintragen, oder wie viele Rähmchen er fasst.</translation>
     </message>
     <message>
@@ -18393,7 +18393,7 @@ ob sie reichen</translation>
         <translation>Notiz</translation>
     </message>
     <message>
-        <source>Write what it is called, "454 g jar".</source>
+        <source>Write what it is called, &quot;454 g jar&quot;.</source>
         <translation>Schreiben, wie es heißt, „454-g-Glas“.</translation>
     </message>
     <message>
@@ -18918,7 +18918,7 @@ ob sie reichen</translation>
         <translation>%1: das Papier sagt %2; nicht gezählt neben dem nach Stock Bekannten.</translation>
     </message>
     <message>
-        <source>%1: paper says %2; the runs' figure counts.</source>
+        <source>%1: paper says %2; the runs&apos; figure counts.</source>
         <translation>%1: das Papier sagt %2; es gilt die Zahl der Schleuderungen.</translation>
     </message>
     <message>
@@ -19802,7 +19802,7 @@ ob sie reichen</translation>
         <translation>laut Etikett zu kalt dafür</translation>
     </message>
     <message>
-        <source>within the label's warmth</source>
+        <source>within the label&apos;s warmth</source>
         <translation>in der Wärme laut Etikett</translation>
     </message>
     <message>
@@ -20161,7 +20161,7 @@ ob sie reichen</translation>
         <translation>Wie viel</translation>
     </message>
     <message>
-        <source>in the pack's own unit</source>
+        <source>in the pack&apos;s own unit</source>
         <translation>in der Einheit der Packung</translation>
     </message>
     <message>
@@ -20265,11 +20265,11 @@ ob sie reichen</translation>
         <translation>Eine eigene Schwelle oder ein eigener Tag geht immer vor einer Tabelle.</translation>
     </message>
     <message>
-        <source>%1: "%2" is no amount. Write 40 strips or 500 g.</source>
+        <source>%1: &quot;%2&quot; is no amount. Write 40 strips or 500 g.</source>
         <translation>%1: „%2“ ist keine Menge. Schreibweisen: 40 strips oder 500 g.</translation>
     </message>
     <message>
-        <source>%1: "%2" is not read. Write 42 to 56.</source>
+        <source>%1: &quot;%2&quot; is not read. Write 42 to 56.</source>
         <translation>%1: „%2“ ist nicht lesbar. Schreibweise: 42 to 56.</translation>
     </message>
     <message>
@@ -20365,7 +20365,7 @@ ob sie reichen</translation>
         <translation>wo er liegt</translation>
     </message>
     <message>
-        <source>Write the medicine's name as on the pack.</source>
+        <source>Write the medicine&apos;s name as on the pack.</source>
         <translation>Den Namen des Arzneimittels schreiben, wie auf der Packung.</translation>
     </message>
 </context>
@@ -20504,7 +20504,7 @@ ob sie reichen</translation>
         <translation>Dort steht kein Stock.</translation>
     </message>
     <message>
-        <source>One sample is rough: the colony may stand anywhere between the two figures, and mites clump, so the truth is wider still. A board's fall is held against the season and never turned into mites on bees.</source>
+        <source>One sample is rough: the colony may stand anywhere between the two figures, and mites clump, so the truth is wider still. A board&apos;s fall is held against the season and never turned into mites on bees.</source>
         <translation>Eine Probe ist grob: das Volk kann irgendwo zwischen den beiden Zahlen stehen, und Milben sitzen gehäuft, die Wahrheit ist also noch breiter. Ein Windelbefall wird mit der Jahreszeit verglichen und nie in Milben auf Bienen umgerechnet.</translation>
     </message>
     <message>
@@ -20877,7 +20877,7 @@ ob sie reichen</translation>
         <translation>3; leer kommt er ans Ende</translation>
     </message>
     <message>
-        <source>"%1" is no place in the walking order. Write a number from 1, or leave it empty.</source>
+        <source>&quot;%1&quot; is no place in the walking order. Write a number from 1, or leave it empty.</source>
         <translation>„%1“ ist kein Platz im Rundgang. Eine Zahl ab 1 schreiben oder leer lassen.</translation>
     </message>
     <message>
@@ -21151,7 +21151,7 @@ ob sie reichen</translation>
         <translation>H1, H3; oder all</translation>
     </message>
     <message>
-        <source>No hive is named. Write marks, or "all" for every hive of the yard.</source>
+        <source>No hive is named. Write marks, or &quot;all&quot; for every hive of the yard.</source>
         <translation>Kein Stock ist genannt. Kennzeichen schreiben, oder „all“ für jeden Stock des Standes.</translation>
     </message>
     <message>
@@ -21510,7 +21510,7 @@ ob sie reichen</translation>
         <translation>Grenzen von</translation>
     </message>
     <message>
-        <source>nobody's</source>
+        <source>nobody&apos;s</source>
         <translation>niemandem</translation>
     </message>
     <message>
@@ -21649,7 +21649,7 @@ ob sie reichen</translation>
         <translation>%1 Unwucht lief auf dieser Maschine zuvor ruhig.</translation>
     </message>
     <message>
-        <source>The balance grade allows %1 off; nothing is known of this machine yet. It is advice: the machine's own manual decides.</source>
+        <source>The balance grade allows %1 off; nothing is known of this machine yet. It is advice: the machine&apos;s own manual decides.</source>
         <translation>Die Wuchtgüte erlaubt %1 Unwucht; über diese Maschine ist noch nichts bekannt. Es ist ein Rat: die Anleitung der Maschine entscheidet.</translation>
     </message>
     <message>
@@ -22111,15 +22111,15 @@ ob sie reichen</translation>
         <translation>In welcher Spalte steht %1?</translation>
     </message>
     <message>
-        <source>"%1" can be read in two ways. Which sign parts the decimals?</source>
+        <source>&quot;%1&quot; can be read in two ways. Which sign parts the decimals?</source>
         <translation>„%1“ lässt sich auf zwei Arten lesen. Welches Zeichen trennt die Dezimalen ab?</translation>
     </message>
     <message>
-        <source>"%1" can be two days. Does the day stand first, or the month?</source>
+        <source>&quot;%1&quot; can be two days. Does the day stand first, or the month?</source>
         <translation>„%1“ kann zwei Tage meinen. Steht zuerst der Tag oder der Monat?</translation>
     </message>
     <message>
-        <source>"%1": which unit are the weights in?</source>
+        <source>&quot;%1&quot;: which unit are the weights in?</source>
         <translation>„%1“: in welcher Einheit stehen die Gewichte?</translation>
     </message>
     <message>
@@ -22139,7 +22139,7 @@ ob sie reichen</translation>
         <translation>Ab welchem Tag? Die Tabelle nennt keinen.</translation>
     </message>
     <message>
-        <source>There is no yard "%1" yet. Are yards that are not there to be added?</source>
+        <source>There is no yard &quot;%1&quot; yet. Are yards that are not there to be added?</source>
         <translation>Einen Stand „%1“ gibt es noch nicht. Fehlende Stände hinzufügen?</translation>
     </message>
     <message>
@@ -22481,7 +22481,7 @@ ob sie reichen</translation>
         <translation>Farbe: %1.</translation>
     </message>
     <message>
-        <source>The keeper's word for its taste: %1.</source>
+        <source>The keeper&apos;s word for its taste: %1.</source>
         <translation>Das Wort des Imkers für den Geschmack: %1.</translation>
     </message>
     <message>
@@ -22563,7 +22563,7 @@ ob sie reichen</translation>
         <translation>Wie sie heißt</translation>
     </message>
     <message>
-        <source>grandfather's deep</source>
+        <source>grandfather&apos;s deep</source>
         <translation>Großvaters ganze Zarge</translation>
     </message>
     <message>
@@ -22611,7 +22611,7 @@ ob sie reichen</translation>
         <translation>Selbstgebautes Rähmchen messen</translation>
     </message>
     <message>
-        <source>grandfather's frame</source>
+        <source>grandfather&apos;s frame</source>
         <translation>Großvaters Rähmchen</translation>
     </message>
     <message>
@@ -22837,7 +22837,7 @@ ob sie reichen</translation>
         <translation>keine gewählt</translation>
     </message>
     <message>
-        <source>None of it is legal advice: your place's own rules decide.</source>
+        <source>None of it is legal advice: your place&apos;s own rules decide.</source>
         <translation>Nichts davon ist Rechtsberatung: die eigenen Vorschriften am Ort entscheiden.</translation>
     </message>
     <message>
@@ -23077,7 +23077,7 @@ ob sie reichen</translation>
 <context>
     <name>main</name>
     <message>
-        <source>A sideline beekeeper's whole season.</source>
+        <source>A sideline beekeeper&apos;s whole season.</source>
         <translation>Die ganze Saison einer Nebenerwerbsimkerei.</translation>
     </message>
 </context>
@@ -23116,7 +23116,7 @@ ob sie reichen</translation>
         <translation>unsere</translation>
     </message>
     <message>
-        <source>the other's</source>
+        <source>the other&apos;s</source>
         <translation>die andere</translation>
     </message>
     <message>
@@ -23191,7 +23191,7 @@ ob sie reichen</translation>
         <translation>eine neue Art</translation>
     </message>
     <message>
-        <source>The new candle's name</source>
+        <source>The new candle&apos;s name</source>
         <translation>Name der neuen Kerze</translation>
     </message>
     <message>
@@ -23207,7 +23207,7 @@ ob sie reichen</translation>
         <translation>4</translation>
     </message>
     <message>
-        <source>One cavity's volume</source>
+        <source>One cavity&apos;s volume</source>
         <translation>Volumen eines Nests</translation>
     </message>
     <message>
@@ -23331,7 +23331,7 @@ ob sie reichen</translation>
         <translation>Kerze</translation>
     </message>
     <message>
-        <source>the mould's</source>
+        <source>the mould&apos;s</source>
         <translation>wie die Gießform</translation>
     </message>
     <message>
@@ -24576,7 +24576,7 @@ für die nächste Saison</translation>
         <translation>Brutnest länger nicht gezählt</translation>
     </message>
     <message>
-        <source>its hive's other boxes first</source>
+        <source>its hive&apos;s other boxes first</source>
         <translation>erst die anderen Zargen des Stocks</translation>
     </message>
     <message>
@@ -25601,7 +25601,7 @@ für die nächste Saison</translation>
         <translation>Am selben Stand stehen %1 und %2. Ist einer davon ein Schreibfehler?</translation>
     </message>
     <message>
-        <source>%1: bees live on combs that are held back. Answer the dead-out's questions, or give them other combs.</source>
+        <source>%1: bees live on combs that are held back. Answer the dead-out&apos;s questions, or give them other combs.</source>
         <translation>%1: Bienen leben auf gesperrten Waben. Die Fragen zum toten Volk beantworten oder ihnen andere Waben geben.</translation>
     </message>
     <message>
@@ -26079,7 +26079,7 @@ für die nächste Saison</translation>
         <translation>{hive} hat keine Zarge, in der die Rähmchen hängen könnten. Eine mit ihnen hinübertragen oder erst eine aufsetzen (in Yard: B).</translation>
     </message>
     <message>
-        <source>The frames need a box to hang in. Write the new stand's own boxes: deep, or nuc N7; or carry a box over.</source>
+        <source>The frames need a box to hang in. Write the new stand&apos;s own boxes: deep, or nuc N7; or carry a box over.</source>
         <translation>Die Rähmchen brauchen eine Zarge zum Hängen. Die eigenen Zargen des neuen Stocks schreiben: deep, oder nuc N7; oder eine Zarge hinübertragen.</translation>
     </message>
     <message>
@@ -26339,7 +26339,7 @@ für die nächste Saison</translation>
         <translation>Nur zurückgehaltene Zargen sind noch im Lager ({left}; {name} ist zurückgehalten seit {since}: {why}). Keine davon wird ungefragt genommen. Mit ihrem Kennzeichen aufsetzen, wenn sie gemeint ist (in Yard: B), oder aus der Zeile weglassen. Von der Zeile wurde nichts behalten.</translation>
     </message>
     <message>
-        <source>%1: {name} is held since {since}: its colony died and nobody has said yet of what. Answer the dead-out's questions first, or give a reason; it stays written on the box.</source>
+        <source>%1: {name} is held since {since}: its colony died and nobody has said yet of what. Answer the dead-out&apos;s questions first, or give a reason; it stays written on the box.</source>
         <translation>%1: {name} ist gesperrt seit {since}: das Volk starb, und noch niemand hat gesagt, woran. Erst die Fragen zum toten Volk beantworten oder einen Grund angeben; er bleibt an der Zarge stehen.</translation>
     </message>
     <message>
@@ -26467,7 +26467,7 @@ für die nächste Saison</translation>
         <translation>die Datei nahm es nicht an</translation>
     </message>
     <message>
-        <source>{wax}: {name} is held since {since}: its colony died and nobody has said yet of what. Disease stays in wax. Answer the dead-out's questions first, and keep this apart until then; nothing was kept.</source>
+        <source>{wax}: {name} is held since {since}: its colony died and nobody has said yet of what. Disease stays in wax. Answer the dead-out&apos;s questions first, and keep this apart until then; nothing was kept.</source>
         <translation>{wax}: {name} ist gesperrt seit {since}: das Volk starb, und noch niemand hat gesagt, woran. Krankheit bleibt im Wachs. Erst die Fragen zum toten Volk beantworten und dies bis dahin getrennt halten; nichts wurde behalten.</translation>
     </message>
     <message>
@@ -26591,7 +26591,7 @@ für die nächste Saison</translation>
         <translation>Zusammengefügt würden die Einträge nicht zueinander passen: {says}. Das erst in einer der Kopien berichtigen.</translation>
     </message>
     <message>
-        <source>This is the season as it stood on a day that has passed, to be read beside today's.</source>
+        <source>This is the season as it stood on a day that has passed, to be read beside today&apos;s.</source>
         <translation>Das ist die Saison, wie sie an einem vergangenen Tag war, zum Lesen neben der heutigen.</translation>
     </message>
     <message>
@@ -28038,7 +28038,7 @@ für die nächste Saison</translation>
         <translation>Futter</translation>
     </message>
     <message>
-        <source>In the cold a cluster starves a hand's breadth from honey: look where the stores are, not only how much. A full hive is not lifted by hand: one side at a time with the scale, and two people for a box. </source>
+        <source>In the cold a cluster starves a hand&apos;s breadth from honey: look where the stores are, not only how much. A full hive is not lifted by hand: one side at a time with the scale, and two people for a box. </source>
         <translation>In der Kälte verhungert eine Wintertraube eine Handbreit neben dem Honig: nachsehen, wo das Futter sitzt, nicht nur wie viel es ist. Ein voller Stock wird nicht von Hand gehoben: mit der Waage eine Seite nach der anderen, und für eine Zarge zwei Personen. </translation>
     </message>
     <message>
@@ -28077,7 +28077,7 @@ für die nächste Saison</translation>
 <context>
     <name>stores_forms</name>
     <message>
-        <source>%1: "%2" is no weighing. Write 20+21, or 20+ for one side.</source>
+        <source>%1: &quot;%2&quot; is no weighing. Write 20+21, or 20+ for one side.</source>
         <translation>%1: „%2“ ist keine Wägung. Schreibweise: 20+21, oder 20+ für eine Seite.</translation>
     </message>
     <message>
@@ -28141,7 +28141,7 @@ für die nächste Saison</translation>
         <translation>%1 Stöcke von %2 gewogen, %3</translation>
     </message>
     <message>
-        <source>Both sides with a plus between, or the whole, in %1; one side alone as 20+ or +21. "without 17.5" behind it is all that is no stores. Enter goes to the next hive; one left empty was not weighed.</source>
+        <source>Both sides with a plus between, or the whole, in %1; one side alone as 20+ or +21. &quot;without 17.5&quot; behind it is all that is no stores. Enter goes to the next hive; one left empty was not weighed.</source>
         <translation>Beide Seiten mit einem Plus dazwischen, oder das Ganze, in %1; eine Seite allein als 20+ oder +21. „without 17.5“ dahinter ist alles, was kein Futter ist. Enter geht zum nächsten Stock; leer heißt nicht gewogen.</translation>
     </message>
     <message>
@@ -28797,7 +28797,7 @@ für die nächste Saison</translation>
         <translation>zurückgekommen</translation>
     </message>
     <message>
-        <source>Which hive's honey is in which of the %2 buckets of %1 cannot be known: each is taken as the run's mixture.</source>
+        <source>Which hive&apos;s honey is in which of the %2 buckets of %1 cannot be known: each is taken as the run&apos;s mixture.</source>
         <translation>Der Honig welches Stocks in welchem der %2 Eimer von %1 ist, ist nicht zu wissen: jeder gilt als Gemisch der Schleuderung.</translation>
     </message>
     <message>
@@ -28933,7 +28933,7 @@ für die nächste Saison</translation>
         <translation>Honigräume ab</translation>
     </message>
     <message>
-        <source>in the fair's box</source>
+        <source>in the fair&apos;s box</source>
         <translation>in der Marktkiste</translation>
     </message>
     <message>
@@ -29385,7 +29385,7 @@ für die nächste Saison</translation>
         <translation>gesiebt: %1</translation>
     </message>
     <message>
-        <source>%1 h for bubbles of %2 mm through %3 mm of honey at %4, the warmth honey is strained at: nobody wrote down the room's</source>
+        <source>%1 h for bubbles of %2 mm through %3 mm of honey at %4, the warmth honey is strained at: nobody wrote down the room&apos;s</source>
         <translation>%1 h für Blasen von %2 mm durch %3 mm Honig bei %4, der Wärme, bei der Honig gesiebt wird: die des Raums schrieb niemand auf</translation>
     </message>
     <message>
@@ -29837,8 +29837,8 @@ für die nächste Saison</translation>
         <translation>ganze Rähmchen</translation>
     </message>
     <message>
-        <source>a kind of frame behind "of"</source>
-        <translation>eine Rähmchenart hinter "of"</translation>
+        <source>a kind of frame behind &quot;of&quot;</source>
+        <translation>eine Rähmchenart hinter &quot;of&quot;</translation>
     </message>
     <message>
         <source>a second quote behind the note</source>
@@ -30144,7 +30144,7 @@ für die nächste Saison</translation>
         <translation>Löschen, bevor die Flamme nahe an den Fuß kommt. Kein Wasser auf brennendes Wachs.</translation>
     </message>
     <message>
-        <source>A white bloom is the wax's own; a soft cloth takes it off.</source>
+        <source>A white bloom is the wax&apos;s own; a soft cloth takes it off.</source>
         <translation>Weißer Reif kommt vom Wachs selbst; ein weiches Tuch nimmt ihn ab.</translation>
     </message>
     <message>
@@ -30417,7 +30417,7 @@ für die nächste Saison</translation>
         <translation>Höchste Wärme</translation>
     </message>
     <message>
-        <source>Only in warm weather, from healthy hives of your own, far from other people's: honey set out makes bees rob, and disease travels with it.</source>
+        <source>Only in warm weather, from healthy hives of your own, far from other people&apos;s: honey set out makes bees rob, and disease travels with it.</source>
         <translation>Nur bei warmem Wetter, von gesunden eigenen Stöcken, fern von fremden: ins Freie gestellter Honig macht Räuberei, und Krankheit reist mit.</translation>
     </message>
     <message>
@@ -30600,7 +30600,7 @@ für die nächste Saison</translation>
         <translation>Erste Vermutung zum Docht: %1 bis %2%3; übliche Praxis, ohne Quelle. Eine zur Probe brennen.</translation>
     </message>
     <message>
-        <source>What they take nobody knows: say it behind each block, "L 180 g".</source>
+        <source>What they take nobody knows: say it behind each block, &quot;L 180 g&quot;.</source>
         <translation>Was sie brauchen, weiß niemand: hinter jedem Block sagen, „L 180 g“.</translation>
     </message>
     <message>
@@ -31488,7 +31488,7 @@ für die nächste Saison</translation>
         <translation>Rohwachs aufbewahrt</translation>
     </message>
     <message>
-        <source>the day's log of the honey room</source>
+        <source>the day&apos;s log of the honey room</source>
         <translation>das Tagesprotokoll des Schleuderraums</translation>
     </message>
     <message>
@@ -31692,7 +31692,7 @@ für die nächste Saison</translation>
         <translation>eine Farbe für Königinnen gesetzt</translation>
     </message>
     <message>
-        <source>a hive's empty weight set</source>
+        <source>a hive&apos;s empty weight set</source>
         <translation>das Leergewicht eines Stocks gesetzt</translation>
     </message>
     <message>
@@ -33036,7 +33036,7 @@ für die nächste Saison</translation>
         <translation>Entsorgung von Arzneimittel</translation>
     </message>
     <message>
-        <source>region of the medicines' days</source>
+        <source>region of the medicines&apos; days</source>
         <translation>Gebiet der Wartezeiten</translation>
     </message>
     <message>
@@ -33480,7 +33480,7 @@ für die nächste Saison</translation>
         <translation>Kratzreste</translation>
     </message>
     <message>
-        <source>season's name</source>
+        <source>season&apos;s name</source>
         <translation>Name der Saison</translation>
     </message>
     <message>
@@ -33956,7 +33956,7 @@ für die nächste Saison</translation>
         <translation>Stand</translation>
     </message>
     <message>
-        <source>yard's name</source>
+        <source>yard&apos;s name</source>
         <translation>Name des Stands</translation>
     </message>
     <message>
@@ -34719,7 +34719,7 @@ für die nächste Saison</translation>
         <translation>Unwucht</translation>
     </message>
     <message>
-        <source>gap between the boxes' frames</source>
+        <source>gap between the boxes&apos; frames</source>
         <translation>Lücke zwischen den Rähmchen der Zargen</translation>
     </message>
     <message>
@@ -35179,7 +35179,7 @@ für die nächste Saison</translation>
         <translation>aus den Zargen, voll weniger feucht</translation>
     </message>
     <message>
-        <source>off this hive's boxes</source>
+        <source>off this hive&apos;s boxes</source>
         <translation>aus den Zargen dieses Stocks</translation>
     </message>
     <message>
@@ -35375,7 +35375,7 @@ für die nächste Saison</translation>
         <translation>vom Zulässigen</translation>
     </message>
     <message>
-        <source>share of the run's buckets</source>
+        <source>share of the run&apos;s buckets</source>
         <translation>Anteil an den Eimern der Schleuderung</translation>
     </message>
     <message>

@@ -87,6 +87,9 @@ class EveryWord : public test::WindowTest, public testing::WithParamInterface<in
         QStringList texts;
         gatherTexts(json.isArray() ? QJsonValue(json.array()) : QJsonValue(json.object()),
                     listed(QStringLiteral("choices")), texts);
+        // Why something was amended stands in the history, and on paper beside what was revised.
+        for (const JournalEntry& step : season.history())
+            texts << QString::fromStdString(step.info.why);
         for (const QString& text : texts)
             for (const QString& word : PseudoLanguage::plainWords(text)) m_keepers.insert(word);
     }

@@ -151,7 +151,7 @@ TEST_F(InTheBooksPages, WaxAndGoodsHaveAPage) {
     sales->lines().setFocus();
     press(Qt::Key_Return);
     EXPECT_EQ(account().records().table().item(0, 2)->text(), QStringLiteral("12 sold"));
-    EXPECT_FALSE(section("wax")->isVisible());
+    EXPECT_FALSE(section("short")->isVisible());
     press(Qt::Key_Escape);
     EXPECT_FALSE(section("wax")->section().note.isEmpty()) << "no wax is written down";
     press(Qt::Key_H, Qt::AltModifier);

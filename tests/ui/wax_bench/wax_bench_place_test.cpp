@@ -354,14 +354,14 @@ TEST_F(AtTheWaxBench, WhatCameBackFromTheMouldsIsCastWithoutABatch) {
                     {"failed", "1"},
                     {"blocks", "L 90 g"},
                     {"returned", "0.045"}});
-    ASSERT_EQ(waxBench(file(), clock.today()).returned, Mass::grams(45));
+    ASSERT_EQ(waxBench(file(), test::day("2027-11-13")).returned, Mass::grams(45));
     FormKeys::fill(*window, Qt::Key_C, {{"block", "F1"}, {"batch", "failed"}, {"mass", "0.045"}});
     const WaxBlock block = file().all<WaxBlock>().back();
     EXPECT_EQ(block.name, test::name("F1"));
     EXPECT_EQ(block.fromCandles, true);
     EXPECT_FALSE(block.batch);
     EXPECT_TRUE(block.supplier.empty());
-    EXPECT_EQ(waxBench(file(), clock.today()).returned, Mass());
+    EXPECT_EQ(waxBench(file(), test::day("2027-11-13")).returned, Mass());
 }
 
 TEST_F(AtTheWaxBench, EveryFieldOfEveryFormHasANameAndIsReached) {

@@ -149,7 +149,7 @@ TEST_F(ImportsInTheWindow, CtrlIOffersWhatComesInAndGoesOut) {
     timer->start(10);
     key(Qt::Key_I, Qt::ControlModifier);
     EXPECT_EQ(offered.join(QLatin1Char(' ')).toStdString(),
-              "import_table write_whole photos_of_day write_calendar from_json");
+              "import_table write_whole photos_of_day write_calendar from_json for_helpers");
 }
 
 }  // namespace
