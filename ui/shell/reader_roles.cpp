@@ -57,10 +57,21 @@ class ReaderOfPainting : public QAccessibleWidget {
     }
 };
 
+/// A scroll bar may go between a reader's asking how many parts an area has and its asking for one
+/// of them; Qt 6.4's own answer then reaches behind its list, and the window ended. A widget's does
+/// not.
+class ReaderOfScrolling : public QAccessibleWidget {
+  public:
+    explicit ReaderOfScrolling(QWidget* area) : QAccessibleWidget(area, QAccessible::Client) {}
+};
+
 /// Qt asks for every class an object has, the own one first.
 QAccessibleInterface* readerFor(const QString& className, QObject* object) {
     static const QLatin1String ours("combwright::");
-    if (!object || !object->isWidgetType() || !className.startsWith(ours)) return nullptr;
+    if (!object || !object->isWidgetType()) return nullptr;
+    if (className == QLatin1String("QScrollArea"))
+        return new ReaderOfScrolling(static_cast<QWidget*>(object));
+    if (!className.startsWith(ours)) return nullptr;
     const QMetaObject* base = object->metaObject();
     while (base && QLatin1String(base->className()).startsWith(ours)) base = base->superClass();
     if (base == &QAbstractButton::staticMetaObject)
