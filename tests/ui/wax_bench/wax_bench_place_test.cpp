@@ -353,9 +353,10 @@ TEST_F(AtTheWaxBench, WhatCameBackFromTheMouldsIsCastWithoutABatch) {
                     {"good", "1"},
                     {"failed", "1"},
                     {"blocks", "L 90 g"},
-                    {"returned", "0.045"}});
+                    {"returned", "45 g"}});
+    ASSERT_EQ(count<Pour>(), 1U) << session.lastTold().toStdString();
     ASSERT_EQ(waxBench(file(), test::day("2027-11-13")).returned, Mass::grams(45));
-    FormKeys::fill(*window, Qt::Key_C, {{"block", "F1"}, {"batch", "failed"}, {"mass", "0.045"}});
+    FormKeys::fill(*window, Qt::Key_C, {{"block", "F1"}, {"batch", "failed"}, {"mass", "45 g"}});
     const WaxBlock block = file().all<WaxBlock>().back();
     EXPECT_EQ(block.name, test::name("F1"));
     EXPECT_EQ(block.fromCandles, true);

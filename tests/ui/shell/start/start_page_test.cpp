@@ -11,7 +11,6 @@
 #include <QDragEnterEvent>
 #include <QDropEvent>
 #include <QListWidget>
-#include <QMenu>
 #include <QMessageBox>
 #include <QMimeData>
 #include <QPlainTextEdit>
@@ -20,6 +19,7 @@
 #include "core/actions/yard/yards.h"
 #include "core/storage/backup.h"
 #include "tests/ui/shell/shell_season.h"
+#include "ui/shell/help/diagnostics_dialog.h"
 
 namespace combwright {
 namespace {
@@ -73,27 +73,15 @@ TEST_F(Start, F1SaysWhatASeasonFileIsAndHowToBegin) {
 
 TEST_F(Start, WhatGoesToAHelperIsShownWholeBeforeItIsSaved) {
     openSeason();
-    std::string shown;
-    QTimer inDialog;
-    QObject::connect(&inDialog, &QTimer::timeout, &inDialog, [&] {
-        if (auto* menu = qobject_cast<QMenu*>(QApplication::activePopupWidget())) {
-            // Its letter in the menu.
-            QTest::keyClick(menu, Qt::Key_F);
-            return;
-        }
-        QDialog* asked = dialog("diagnostics");
-        if (!asked || !asked->isActiveWindow()) return;
-        inDialog.stop();
-        shown = named<QPlainTextEdit>("diagnostics_text", asked)->toPlainText().toStdString();
-        answerFileDialog(file("for-help.json"));
-        QTest::keyClick(named<QPushButton>("diagnostics_save", asked), Qt::Key_Space);
-    });
-    inDialog.start(20);
-    key(Qt::Key_I, Qt::ControlModifier);
-    ASSERT_TRUE(QTest::qWaitFor([&] { return QFile::exists(file("for-help.json")); }, 5000));
-    EXPECT_EQ(bytes(file("for-help.json")).toStdString(), shown);
+    DiagnosticsDialog asked(session, window.get());
+    asked.show();
+    const std::string shown =
+        named<QPlainTextEdit>("diagnostics_text", &asked)->toPlainText().toStdString();
     EXPECT_THAT(shown, HasSubstr("\"hive\": 2"));
     EXPECT_THAT(shown, testing::Not(HasSubstr("Hill")));
+    answerFileDialog(file("for-help.json"));
+    named<QPushButton>("diagnostics_save", &asked)->click();
+    EXPECT_EQ(bytes(file("for-help.json")).toStdString(), shown);
 }
 
 TEST_F(Start, MakingOverAFileIsRefused) {
