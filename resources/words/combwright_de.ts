@@ -22995,12 +22995,12 @@ ob sie reichen</translation>
         <translation>wie die Arbeitsumgebung (%1)</translation>
     </message>
     <message>
-        <source>Files, lists and what other programs read stay as they are. What is typed is understood in English too.</source>
-        <translation>Dateien, Listen und was andere Programme lesen, bleiben, wie sie sind. Getipptes wird auch auf Englisch verstanden.</translation>
-    </message>
-    <message>
         <source>From the next start on the program speaks: %1.</source>
         <translation>Vom nächsten Start an spricht das Programm: %1.</translation>
+    </message>
+    <message>
+        <source>It changes with the next start of the program. Files, lists and what other programs read stay as they are. What is typed is understood in English too.</source>
+        <translation>Gilt vom nächsten Start des Programms an. Dateien, Listen und was andere Programme lesen, bleiben, wie sie sind. Getipptes wird auch auf Englisch verstanden.</translation>
     </message>
 </context>
 <context>
@@ -36768,6 +36768,18 @@ Vorjahr, diese Woche</translation>
     <message>
         <source>comb</source>
         <translation>Wabe</translation>
+    </message>
+    <message>
+        <source>Photo %1</source>
+        <translation>Foto %1</translation>
+    </message>
+    <message>
+        <source>of sheet %1</source>
+        <translation>vom Blatt %1</translation>
+    </message>
+    <message>
+        <source>photo</source>
+        <translation>Foto</translation>
     </message>
 </context>
 </TS>

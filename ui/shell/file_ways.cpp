@@ -181,10 +181,10 @@ bool FileWays::writeWhole() {
     return true;
 }
 
-void FileWays::showPhotos() {
+void FileWays::showPhotos(const GoTo& at) {
     if (!m_session.hasSeason()) return;
     Q_EMIT leaving();
-    PhotosDialog dialog(m_session, &m_window);
+    PhotosDialog dialog(m_session, &m_window, at);
     dialog.exec();
 }
 

@@ -7,6 +7,7 @@
 #include <QPointer>
 #include <functional>
 
+#include "ui/shell/place.h"
 #include "ui/shell/session.h"
 #include "ui/shell/start/recent_seasons.h"
 
@@ -40,8 +41,8 @@ class FileWays : public QObject {
     void importTable();
     /// Asks where, then writes every table and the one JSON there. Whether it did.
     bool writeWhole();
-    /// The photos in the season file.
-    void showPhotos();
+    /// The photos in the season file; the next one is of where the person is.
+    void showPhotos(const GoTo& at);
     /// Makes a new season out of the one JSON of an export.
     void makeFromJson();
     /// Asks where, then goes on with what is open in a new file. Whether it did.

@@ -26,8 +26,9 @@ void chooseLanguage(QWidget* parent, Session& session) {
     const Preferences before = readPreferences();
     if (before.language) spoken->setCurrentIndex(spoken->findData(languageName(*before.language)));
     form.say(
-        languageWord("Files, lists and what other programs read stay as they are. What is "
-                     "typed is understood in English too."));
+        languageWord("It changes with the next start of the program. Files, lists and what "
+                     "other programs read stay as they are. What is typed is understood in "
+                     "English too."));
     form.onAccept([&session, spoken] {
         Preferences preferences = readPreferences();
         preferences.language = languageNamed(spoken->currentData().toString());

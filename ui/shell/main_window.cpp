@@ -266,7 +266,8 @@ void MainWindow::showInAndOut() {
     add(tr("&Import a table…"), "import_table", open && m_session.readingOnly().isEmpty(),
         [this] { m_files->importTable(); });
     add(tr("&Write the whole season out…"), "write_whole", open, [this] { m_files->writeWhole(); });
-    add(tr("&Photos…"), "photos_of_day", open, [this] { m_files->showPhotos(); });
+    add(tr("&Photos…"), "photos_of_day", open,
+        [this] { m_files->showPhotos(current() ? current()->at() : GoTo{}); });
     add(tr("What is due into your &calendar…"), "write_calendar", open, [this] {
         goTo(0);
         for (Place* place : m_places)

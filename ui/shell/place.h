@@ -92,6 +92,8 @@ class Place : public QWidget {
     virtual bool resumes(const QString& /*sheet*/, const QString& /*row*/) const { return false; }
     /// The window opens with a half-typed line of this place: shows what it was typed about.
     virtual void resume(const QString& /*sheet*/, const QString& /*row*/) {}
+    /// Where the person is: the yard, the hive, the day; none of them where the place has none.
+    virtual GoTo at() const { return {}; }
     /// Shows what one was sent here for.
     virtual void goFor(const GoTo& /*where*/) {}
     /// The place of such work.

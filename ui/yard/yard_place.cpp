@@ -243,6 +243,13 @@ void YardPlace::goFor(const GoTo& where) {
     }
 }
 
+GoTo YardPlace::at() const {
+    GoTo here{.yard = m_yard, .on = m_on};
+    const HiveOnBoard* hive = m_board->board().currentHive();
+    if (hive && m_pages->currentWidget() == m_board) here.hive = hive->id;
+    return here;
+}
+
 std::vector<PlacePage> YardPlace::pagesToGo() const {
     return {{tr("Stacks"), GoTo{}, m_board},
             {tr("Sheet"), GoTo{.sheet = true}, m_sheet},

@@ -26,6 +26,7 @@ class YardPlace : public Place {
     QString railWord() const override { return tr("Yard"); }
     std::optional<DueWhere> worksAt() const override { return DueWhere::Yard; }
     std::vector<PlacePage> pagesToGo() const;
+    GoTo at() const override;
     void goFor(const GoTo& where) override;
     bool resumes(const QString& sheet, const QString& row) const override;
     void resume(const QString& sheet, const QString& row) override;

@@ -56,6 +56,7 @@ int rankOf(What what) {
         case What::MedicineIn:
         case What::ProjectOn:
         case What::ProjectOff:
+        case What::Photographed:
             return 6;
         case What::HeldBack:
             return 7;
@@ -111,6 +112,7 @@ class StoryTeller {
         tellHolds();
         tellColonies();
         tellStands();
+        tellPhotos();
         std::erase_if(m_story, [&](const Told& told) { return told.entry.on > m_until; });
         // Within a day the newest stands first too: each kind was told in the order it was written.
         std::reverse(m_story.begin(), m_story.end());
@@ -446,6 +448,11 @@ class StoryTeller {
             if (move.fromMark != move.toMark)
                 add(What::Relabelled, move.on).otherHive = move.fromMark.text();
         }
+    }
+
+    void tellPhotos() {
+        for (const Photo& photo : m_file.where<Photo>({is("hive", m_hive)}))
+            add(What::Photographed, photo.on).photo = photo;
     }
 
     const Read& m_file;

@@ -8,6 +8,7 @@
 
 #include "core/model/frames/frame.h"
 #include "core/model/health/medicine.h"
+#include "core/model/photos/photo.h"
 #include "core/model/season_info.h"
 #include "core/model/wax/hive_goods.h"
 #include "core/model/yard/queen.h"
@@ -57,6 +58,7 @@ struct StoryEntry {
         QueenWent,
         QueenWait,      ///< a young queen is waited for
         QueenWaitOver,  ///< no longer
+        Photographed,
     } what;
     Day on;
     SheetLine line = {};  ///< of a look
@@ -90,6 +92,7 @@ struct StoryEntry {
     std::optional<Treatment> treatment = {};
     std::optional<Medicine> medicine = {};
     std::optional<HiveProject> project = {};
+    std::optional<Photo> photo = {};
     bool fromNucleus = false;  ///< of a colony that moved: out of a nucleus box into a full one
     std::vector<LineWas> was = {};  ///< of a look, oldest first
 };

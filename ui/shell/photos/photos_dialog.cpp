@@ -15,7 +15,7 @@
 
 namespace combwright {
 
-PhotosDialog::PhotosDialog(Session& session, QWidget* parent)
+PhotosDialog::PhotosDialog(Session& session, QWidget* parent, const GoTo& at)
     : QDialog(parent), m_session(session) {
     const Look& look = session.look();
     setObjectName(QStringLiteral("photos"));
@@ -35,7 +35,7 @@ PhotosDialog::PhotosDialog(Session& session, QWidget* parent)
     title->setFont(look.font(TextSize::Head, true));
     side->addWidget(title);
     auto* form = new QFormLayout;
-    m_day = new QLineEdit(fromUtf8(isoText(session.clock().today())), this);
+    m_day = new QLineEdit(fromUtf8(isoText(at.on.value_or(session.clock().today()))), this);
     m_yard = new QComboBox(this);
     m_yard->addItem(tr("no yard"), QString());
     session.reading([&] {
@@ -43,6 +43,12 @@ PhotosDialog::PhotosDialog(Session& session, QWidget* parent)
             m_yard->addItem(fromUtf8(yard.name.text()), fromUtf8(yard.name.text()));
     });
     m_hive = new QLineEdit(this);
+    session.reading([&] {
+        const auto yard = at.yard ? session.read().find(*at.yard) : std::nullopt;
+        if (yard) m_yard->setCurrentIndex(m_yard->findData(fromUtf8(yard->name.text())));
+        const auto hive = at.hive ? session.read().find(*at.hive) : std::nullopt;
+        if (hive) m_hive->setText(fromUtf8(hive->mark.text()));
+    });
     m_sheet = new QLineEdit(this);
     m_sheet->setPlaceholderText(tr("if it shows one"));
     m_note = new QLineEdit(this);
@@ -87,7 +93,13 @@ PhotosDialog::PhotosDialog(Session& session, QWidget* parent)
     connect(m_list, &QListWidget::currentRowChanged, this, &PhotosDialog::showCurrent);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     resize(look.space(920), look.space(600));
-    fill();
+    std::optional<Id<Photo>> newest;
+    session.reading([&] {
+        const auto ofHive =
+            at.hive ? photosOf(session.read(), std::nullopt, at.hive) : std::vector<Photo>();
+        if (!ofHive.empty()) newest = ofHive.back().id;
+    });
+    fill(newest);
     m_list->setFocus();
 }
 

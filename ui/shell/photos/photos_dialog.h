@@ -10,6 +10,7 @@
 #include <QPushButton>
 
 #include "core/actions/photos/photos.h"
+#include "ui/shell/place.h"
 #include "ui/shell/session.h"
 
 namespace combwright {
@@ -18,7 +19,9 @@ class PhotosDialog : public QDialog {
     Q_OBJECT
 
   public:
-    PhotosDialog(Session& session, QWidget* parent);
+    /// The fields begin with `at`: its day, yard and hive; today where it names no day. The newest
+    /// photo of that hive is shown first.
+    PhotosDialog(Session& session, QWidget* parent, const GoTo& at = {});
 
     /// Attaches pictures as the fields say; how many were.
     int attach(const QStringList& paths);

@@ -192,6 +192,13 @@ QString medicineSentence(const StoryEntry& entry) {
     return parts.join(QStringLiteral("; ")) + QLatin1Char('.');
 }
 
+QString photoSentence(const Photo& photo) {
+    QStringList parts{tale("Photo %1").arg(fromUtf8(photo.name.text()))};
+    if (!photo.sheet.empty()) parts << tale("of sheet %1").arg(fromUtf8(photo.sheet));
+    if (!photo.note.empty()) parts << fromUtf8(photo.note);
+    return parts.join(QStringLiteral("; ")) + QLatin1Char('.');
+}
+
 }  // namespace
 
 QString boxCountsText(const std::vector<BoxCount>& counts) {
@@ -303,6 +310,8 @@ QString uncapitalised(const StoryEntry& entry) {
                              .arg(queenStepText(*entry.step), fromUtf8(entry.note));
         case StoryEntry::What::QueenWaitOver:
             return tale("No longer waits for a young queen.");
+        case StoryEntry::What::Photographed:
+            return photoSentence(*entry.photo);
     }
     return {};
 }
@@ -368,6 +377,8 @@ QString storyKind(const StoryEntry& entry) {
         case StoryEntry::What::QueenWait:
         case StoryEntry::What::QueenWaitOver:
             return tale("queen");
+        case StoryEntry::What::Photographed:
+            return tale("photo");
     }
     return {};
 }

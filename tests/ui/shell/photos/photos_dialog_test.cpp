@@ -8,7 +8,10 @@
 #include <QImage>
 #include <random>
 
+#include "core/places/pages/yard/yard_story_text.h"
+#include "core/places/yard/yard_story.h"
 #include "core/storage/audit.h"
+#include "core/storage/queries/names.h"
 #include "tests/ui/shell/shell_season.h"
 #include "ui/shell/photos/photo_scaling.h"
 
@@ -94,6 +97,30 @@ TEST_F(PhotosInTheWindow, AttachedTakenOutAndBroughtBack) {
     session.undo();
     ASSERT_EQ(session.read().all<Photo>().size(), 1u);
     EXPECT_TRUE(audit(session.read()).empty());
+}
+
+TEST_F(PhotosInTheWindow, AreOfTheHiveThePersonIsAtAndToldInItsStory) {
+    openSeason();
+    const auto hill = findNamed(session.read(), Yard::table, NameQuery{.name = "Hill"});
+    const auto h1 = findNamed(session.read(), Hive::table, NameQuery{.name = "H1"});
+    ASSERT_TRUE(hill && h1);
+    const GoTo at{.yard = Id<Yard>{*hill}, .hive = Id<Hive>{*h1}, .on = *parseDay("2027-05-02")};
+    PhotosDialog photos(session, window.get(), at);
+    EXPECT_EQ(named<QLineEdit>("photo_day", &photos)->text(), QLatin1String("2027-05-02"));
+    EXPECT_EQ(named<QComboBox>("photo_yard", &photos)->currentText(), QLatin1String("Hill"));
+    EXPECT_EQ(named<QLineEdit>("photo_hive", &photos)->text(), QLatin1String("H1"));
+    named<QLineEdit>("photo_note", &photos)->setText(QStringLiteral("spotty brood"));
+    ASSERT_EQ(photos.attach({saved("brood.png", noise(60, 40))}), 1);
+
+    const auto story = hiveStory(session.read(), Id<Hive>{*h1}, *parseDay("2027-05-02"));
+    ASSERT_FALSE(story.empty());
+    EXPECT_EQ(story.front().what, StoryEntry::What::Photographed);
+    EXPECT_EQ(storySentence(story.front()), QLatin1String("Photo brood.png; spotty brood."));
+    EXPECT_NE(hiveStory(session.read(), Id<Hive>{*h1}, *parseDay("2027-05-01")).front().what,
+              StoryEntry::What::Photographed);
+    PhotosDialog again(session, window.get(), at);
+    EXPECT_THAT(named<QListWidget>("photos_list", &again)->currentItem()->text().toStdString(),
+                HasSubstr("spotty brood"));
 }
 
 }  // namespace
