@@ -1,6 +1,8 @@
-# Coverage counters for lcov.
-# cmake -C app/cmake/coverage.cmake -B build/coverage -G Ninja
-set(CMAKE_BUILD_TYPE Debug CACHE STRING "")
+# Coverage counters; tests/trust/checks/coverage.py builds with them and adds them up.
+set(CMAKE_BUILD_TYPE "" CACHE STRING "")
+set(CMAKE_CXX_FLAGS "-O0 -g0" CACHE STRING "")
+set(CMAKE_UNITY_BUILD ON CACHE BOOL "")
+set(CMAKE_UNITY_BUILD_BATCH_SIZE 16 CACHE STRING "")
 set(COMBWRIGHT_COVERAGE ON CACHE BOOL "")
 find_program(COMBWRIGHT_CCACHE ccache)
 if(COMBWRIGHT_CCACHE)

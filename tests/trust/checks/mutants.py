@@ -1,0 +1,166 @@
+#!/usr/bin/env python3
+"""Changes one operator of core/trade at a time and asks whether a test notices.
+
+A test that passes whatever the code says proves nothing. Each operator between two blanks (clang-format
+leaves no blank inside <>, and none at a pointer) is changed to its neighbour, its file compiled anew and
+the tests of core/trade and tests/reference that need no Qt run, those of its folder first. What no test
+noticed is listed, for a person to read: some changes are none, as < for <= at a tie.
+
+    tests/trust/checks/mutants.py [--take N] [--seed S] [--only PATH] [--jobs J] [--list]
+
+Nothing in the tree is changed. What came of it stands in tests/trust/checks.md.
+"""
+
+import argparse
+import concurrent.futures
+import os
+import pathlib
+import random
+import re
+import subprocess
+import sys
+
+TREE = pathlib.Path(__file__).resolve().parents[3]
+BUILD = TREE / "build" / "checks" / "mutants"
+FLAGS = ["-std=c++20", "-O1", "-w", "-I", str(TREE)]
+CHANGED = {
+    "+": "-", "-": "+", "*": "/", "/": "*", "+=": "-=", "-=": "+=", "*=": "/=", "/=": "*=",
+    "<": "<=", "<=": "<", ">": ">=", ">=": ">", "==": "!=", "!=": "==", "&&": "||", "||": "&&",
+}
+OPERATOR = re.compile(r" (\+=|-=|\*=|/=|<=|>=|==|!=|&&|\|\||[-+*/<>])(?=[ \n])")
+# Comments, strings and characters hold no operators.
+NO_CODE = re.compile(r"//[^\n]*|/\*.*?\*/|\"(?:\\.|[^\"\\\n])*\"|'(?:\\.|[^'\\\n])'|^#[^\n]*",
+                     re.S | re.M)
+MOST_SECONDS = 60  # the whole of the tests takes a few; a change that loops forever is noticed so
+
+
+def run(command, **more):
+    return subprocess.run(command, stdout=subprocess.PIPE, stderr=subprocess.STDOUT, text=True, **more)
+
+
+def mutants_of(path):
+    text = path.read_text()
+    code = NO_CODE.sub(lambda m: re.sub(r"[^\n]", "_", m.group(0)), text)
+    for found in OPERATOR.finditer(code):
+        yield path, found.start(1), found.group(1)
+
+
+def place(mutant):
+    path, at, operator = mutant
+    text = path.read_text()
+    line = text.count("\n", 0, at) + 1
+    return f"{path.relative_to(TREE)}:{line}: {operator} -> {CHANGED[operator]}: " + \
+        text.splitlines()[line - 1].strip()
+
+
+def needs_no_qt(path):
+    return not re.search(r'#include (<Q|"core/(?!trade/|units/|support/|model/)|"tests/)', path.read_text())
+
+
+def compiled(source, target):
+    target.parent.mkdir(parents=True, exist_ok=True)
+    if target.exists() and target.stat().st_mtime > source.stat().st_mtime:
+        return
+    done = run(["g++", *FLAGS, "-c", str(source), "-o", str(target)])
+    if done.returncode:
+        sys.exit(done.stdout)
+
+
+def object_of(path):
+    return BUILD / "plain" / path.relative_to(TREE).with_suffix(".o")
+
+
+def suites_of(folder):
+    names = set()
+    for path in sorted((TREE / "tests" / "core" / "trade" / folder).glob("*_test.cpp")):
+        names.update(re.findall(r"^TEST(?:_F|_P)?\((\w+),", path.read_text(), re.M))
+    return ":".join(f"{name}.*:*/{name}.*" for name in sorted(names))
+
+
+def tried(number, mutant, plain, tests):
+    """'noticed', 'lived' or 'no program'."""
+    path, at, operator = mutant
+    text = path.read_text()
+    work = BUILD / f"work{number}"
+    work.mkdir(parents=True, exist_ok=True)
+    source = work / path.name
+    source.write_text(text[:at] + CHANGED[operator] + text[at + len(operator):])
+    changed = work / "changed.o"
+    if run(["g++", *FLAGS, "-c", str(source), "-o", str(changed)]).returncode:
+        return "no program"
+    program = work / "tests"
+    others = [str(each) for each in plain if each != object_of(path)]
+    if run(["g++", "-o", str(program), str(changed), str(tests), *others, "-lgtest", "-lgtest_main",
+            "-lglpk", "-lpthread"]).returncode:
+        return "no program"
+    folder = path.relative_to(TREE / "core" / "trade").parts[0]
+    near = suites_of(folder)
+    for chosen in filter(None, (near, f"-{near}" if near else "*")):
+        try:
+            done = run([str(program), "--gtest_fail_fast", "--gtest_brief=1",
+                        f"--gtest_filter={chosen}"], cwd=TREE, timeout=MOST_SECONDS)
+        except subprocess.TimeoutExpired:
+            return "noticed"
+        if done.returncode:
+            return "noticed"
+    return "lived"
+
+
+def main():
+    asked = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawTextHelpFormatter)
+    asked.add_argument("--take", type=int, help="so many of them, chosen by the seed")
+    asked.add_argument("--seed", type=int, default=20280229)
+    asked.add_argument("--only", default="", help="files whose path holds this")
+    asked.add_argument("--jobs", type=int, default=os.cpu_count())
+    asked.add_argument("--list", action="store_true", help="only count them")
+    asked = asked.parse_args()
+
+    trade = sorted((TREE / "core" / "trade").rglob("*.cpp"))
+    mutants = [each for path in trade if asked.only in str(path) for each in mutants_of(path)]
+    every = len(mutants)
+    if asked.take and asked.take < every:
+        mutants = sorted(random.Random(asked.seed).sample(mutants, asked.take))
+    print(f"{every} operators, {len(mutants)} of them changed, one at a time", flush=True)
+    if asked.list:
+        return
+
+    below = [path for folder in ("units", "support", "model") for path in (TREE / "core" / folder).rglob("*.cpp")
+             if needs_no_qt(path)]
+    tests = [path for folder in ("core/trade", "reference") for path in (TREE / "tests" / folder).rglob("*_test.cpp")
+             if needs_no_qt(path)]
+    with concurrent.futures.ThreadPoolExecutor(asked.jobs) as pool:
+        list(pool.map(lambda path: compiled(path, object_of(path)), [*trade, *below, *tests]))
+    plain = [object_of(path) for path in [*trade, *below]]
+    gathered = BUILD / "tests.o"
+    run(["ld", "-r", "-o", str(gathered), *[str(object_of(path)) for path in tests]], check=True)
+    program = BUILD / "plain_tests"
+    linked = run(["g++", "-o", str(program), str(gathered), *map(str, plain), "-lgtest", "-lgtest_main",
+                  "-lglpk", "-lpthread"])
+    if linked.returncode:
+        sys.exit(linked.stdout[-4000:])
+    unchanged = run([str(program), "--gtest_brief=1"], cwd=TREE)
+    if unchanged.returncode:
+        sys.exit("the tests do not pass on the tree as it is:\n" + unchanged.stdout[-4000:])
+
+    told = {"noticed": 0, "lived": 0, "no program": 0}
+    free = list(range(asked.jobs))
+
+    def one(mutant):
+        number = free.pop()
+        try:
+            return mutant, tried(number, mutant, plain, gathered)
+        finally:
+            free.append(number)
+
+    with concurrent.futures.ThreadPoolExecutor(asked.jobs) as pool:
+        for mutant, outcome in pool.map(one, mutants):
+            told[outcome] += 1
+            if outcome == "lived":
+                print("lived: " + place(mutant), flush=True)
+            if sum(told.values()) % 50 == 0:
+                print(f"  {sum(told.values())}: {told}", flush=True)
+    print(told)
+
+
+if __name__ == "__main__":
+    main()
