@@ -90,7 +90,7 @@ def tried(number, mutant, plain, tests):
         return "no program"
     program = work / "tests"
     others = [str(each) for each in plain if each != object_of(path)]
-    if run(["g++", "-o", str(program), str(changed), str(tests), *others, "-lgtest", "-lgtest_main",
+    if run(["g++", "-o", str(program), str(changed), str(tests), *others, "-lgmock", "-lgtest", "-lgtest_main",
             "-lglpk", "-lpthread"]).returncode:
         return "no program"
     folder = path.relative_to(TREE / "core" / "trade").parts[0]
@@ -134,7 +134,7 @@ def main():
     gathered = BUILD / "tests.o"
     run(["ld", "-r", "-o", str(gathered), *[str(object_of(path)) for path in tests]], check=True)
     program = BUILD / "plain_tests"
-    linked = run(["g++", "-o", str(program), str(gathered), *map(str, plain), "-lgtest", "-lgtest_main",
+    linked = run(["g++", "-o", str(program), str(gathered), *map(str, plain), "-lgmock", "-lgtest", "-lgtest_main",
                   "-lglpk", "-lpthread"])
     if linked.returncode:
         sys.exit(linked.stdout[-4000:])
