@@ -312,7 +312,7 @@ class Planner {
         }
         Change change;
         const auto tried = file.attempt([&]() -> Result<void> {
-            const auto made = done(file, row.play);
+            const auto made = line->type->perform(line->row, file);
             if (!made) return made.error();
             for (const auto& [table, id] : *made)
                 change.rows.push_back({std::string(table), id, ChangeKind::Added});

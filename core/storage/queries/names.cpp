@@ -71,25 +71,25 @@ Result<std::int64_t> findHive(const Read& file, const NameQuery& query) {
     const auto meant = [&](const Hive& hive) {
         return hive.mark.text() == query.name && (!yard || hive.yard == *yard);
     };
-    const auto moves = hiveMovesByHive(file);
-    if (moves.empty())
-        return onlyOne(standing(file.all<Hive>(), query.on, meant), Hive::table, query.name);
+    // Asked for by the mark, not looked for among all: a table of a scale names a hive in each of
+    // its hundred thousand rows.
+    std::vector<Id<Hive>> called;
+    for (const Hive& hive : file.where<Hive>({is("mark", query.name)})) called.push_back(hive.id);
+    for (const HiveMove& move : file.where<HiveMove>({is("from_mark", query.name)}))
+        called.push_back(move.hive);
     // What it was called at the end of the day counts, then at its beginning: a hive is moved in
     // the middle of a round. Failing both, any hive that was ever called so.
     std::vector<std::int64_t> atEnd;
     std::vector<std::int64_t> atBeginning;
     std::vector<std::int64_t> ever;
-    for (const Hive& hive : file.all<Hive>()) {
-        const auto own = moves.find(hive.id.number);
-        static const std::vector<HiveMove> none;
-        const auto& its = own == moves.end() ? none : own->second;
+    for (const auto& [id, hive] : file.findAny(called)) {
+        const auto its = file.where<HiveMove>({is("hive", hive.id)});
         const bool stood = stoodOn(hive, query.on);
-        if (stood && meant(asItWas(hive, its, query.on))) atEnd.push_back(hive.id.number);
-        if (stood && meant(asItWas(hive, its, query.on - days(1))))
-            atBeginning.push_back(hive.id.number);
+        if (stood && meant(asItWas(hive, its, query.on))) atEnd.push_back(id);
+        if (stood && meant(asItWas(hive, its, query.on - days(1)))) atBeginning.push_back(id);
         bool was = meant(hive);
         for (const HiveMove& move : its) was = was || meant(asItWas(hive, its, move.on - days(1)));
-        if (was) ever.push_back(hive.id.number);
+        if (was) ever.push_back(id);
     }
     return onlyOne(!atEnd.empty()         ? atEnd
                    : !atBeginning.empty() ? atBeginning
