@@ -211,7 +211,7 @@ QString readBack(const SheetLine& line) {
     if (seen.heft) said.add(heftText(*seen.heft));
     if (seen.comeBack.value_or(false)) said.add(tell("come back"));
     if (seen.note.empty()) return said.joined();
-    const QString note = QStringLiteral("“%1”").arg(fromUtf8(seen.note));
+    const QString note = tell("“%1”").arg(fromUtf8(seen.note));
     return said.isEmpty() ? note : said.joined() + QLatin1Char(' ') + note;
 }
 

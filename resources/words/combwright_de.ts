@@ -1225,7 +1225,7 @@
     </message>
     <message>
         <source>not judged</source>
-        <translation>nicht beurteilt</translation>
+        <translation>offen</translation>
     </message>
     <message>
         <source>held</source>
@@ -3258,6 +3258,18 @@
         <source>blue</source>
         <translation>blau</translation>
     </message>
+    <message>
+        <source>within</source>
+        <translation>eingehalten</translation>
+    </message>
+    <message>
+        <source>outside</source>
+        <translation>überschritten</translation>
+    </message>
+    <message>
+        <source>not measured</source>
+        <translation>nicht gemessen</translation>
+    </message>
 </context>
 <context>
     <name>cli</name>
@@ -3964,7 +3976,7 @@
     </message>
     <message>
         <source>If the shades may be mixed:</source>
-        <translation>Wenn die Farbtöne gemischt werden dürfen:</translation>
+        <translation>Farbtöne gemischt:</translation>
     </message>
     <message>
         <source>With moulds and wick too:</source>
@@ -4301,7 +4313,7 @@
     </message>
     <message>
         <source>off any hive</source>
-        <translation>von jedem Stock</translation>
+        <translation>alle Stöcke</translation>
     </message>
 </context>
 <context>
@@ -5294,7 +5306,7 @@
     </message>
     <message>
         <source>%1 short: %2 moulds more</source>
-        <translation>%1 fehlen: %2 Gießformen mehr</translation>
+        <translation>%1 fehlen: %2 Formen</translation>
     </message>
     <message>
         <source>1 evening</source>
@@ -5318,7 +5330,7 @@
     </message>
     <message>
         <source>finish</source>
-        <translation>fertigstellen</translation>
+        <translation>fertig</translation>
     </message>
     <message>
         <source>last evening</source>
@@ -5326,7 +5338,7 @@
     </message>
     <message>
         <source>%1, finish</source>
-        <translation>%1, fertigstellen</translation>
+        <translation>%1, fertig</translation>
     </message>
     <message>
         <source>none free</source>
@@ -5350,11 +5362,11 @@
     </message>
     <message>
         <source>moulds</source>
-        <translation>Gießformen</translation>
+        <translation>Formen</translation>
     </message>
     <message>
         <source>trim, wick, label</source>
-        <translation>Fuß, Docht, Etikett</translation>
+        <translation>Fuß, Docht, Etik.</translation>
     </message>
     <message>
         <source> of %1</source>
@@ -5516,11 +5528,11 @@
     </message>
     <message>
         <source>broken</source>
-        <translation>zerbrochen</translation>
+        <translation>Bruch</translation>
     </message>
     <message>
         <source>given</source>
-        <translation>verschenkt</translation>
+        <translation>gratis</translation>
     </message>
     <message>
         <source>price</source>
@@ -6424,7 +6436,7 @@ in der Kiste</translation>
     <name>combwright::HealthPage</name>
     <message>
         <source>mites in 100 bees</source>
-        <translation>Milben auf 100 Bienen</translation>
+        <translation>Milben auf 100</translation>
     </message>
     <message>
         <source>against the line</source>
@@ -6783,7 +6795,7 @@ in der Kiste</translation>
     </message>
     <message>
         <source>colour, taste</source>
-        <translation>Farbe, Geschmack</translation>
+        <translation>Farbe, Aroma</translation>
     </message>
     <message>
         <source>where</source>
@@ -8918,7 +8930,7 @@ auf dem Regal</translation>
     </message>
     <message>
         <source>In and out</source>
-        <translation>Einlesen und ausgeben</translation>
+        <translation>Ein und aus</translation>
     </message>
     <message>
         <source>%1 · %2 · Combwright</source>
@@ -9782,10 +9794,6 @@ zwischen %2 und %3</translation>
         <translation>Plan behalten, Liste drucken</translation>
     </message>
     <message>
-        <source>Ctrl+P</source>
-        <translation>Strg+P</translation>
-    </message>
-    <message>
         <source>Enter</source>
         <translation>Enter</translation>
     </message>
@@ -9963,7 +9971,7 @@ Am Tag selbst: Enter fragt nach der Klammer der gewählten Zarge und schlägt di
     </message>
     <message>
         <source>new season file</source>
-        <translation>neue Saisondatei</translation>
+        <translation>neue Datei</translation>
     </message>
     <message>
         <source>open</source>
@@ -9979,7 +9987,7 @@ Am Tag selbst: Enter fragt nach der Klammer der gewählten Zarge und schlägt di
     </message>
     <message>
         <source>In and out…</source>
-        <translation>Einlesen und ausgeben…</translation>
+        <translation>Ein und aus…</translation>
     </message>
     <message>
         <source>Tables in, the whole season out (Ctrl+I)</source>
@@ -10420,10 +10428,6 @@ vom Papier übernommen</translation>
     <message>
         <source>Print harvest summary</source>
         <translation>Ernteübersicht drucken</translation>
-    </message>
-    <message>
-        <source>Ctrl+P</source>
-        <translation>Strg+P</translation>
     </message>
     <message>
         <source>Esc</source>
@@ -11199,7 +11203,7 @@ Honigräume</translation>
     </message>
     <message>
         <source>We&amp;ts home…</source>
-        <translation>Honigfeuch&amp;te heim…</translation>
+        <translation>Feuch&amp;te heim…</translation>
     </message>
     <message>
         <source>&amp;Dead-outs…</source>
@@ -11414,7 +11418,7 @@ Honigräume</translation>
     </message>
     <message>
         <source>use a day</source>
-        <translation>Verbrauch am Tag</translation>
+        <translation>Verbrauch</translation>
     </message>
     <message>
         <source>lasts</source>
@@ -13070,10 +13074,6 @@ am %1</translation>
     <message>
         <source>Print the sheet for %1</source>
         <translation>Blatt für %1 drucken</translation>
-    </message>
-    <message>
-        <source>Ctrl+P</source>
-        <translation>Strg+P</translation>
     </message>
     <message>
         <source>Fill in the yard sheet</source>
@@ -16406,7 +16406,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>not looked at</source>
-        <translation>nicht angesehen</translation>
+        <translation>ungesehen</translation>
     </message>
     <message>
         <source>to freeze</source>
@@ -16510,7 +16510,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>to %1</source>
-        <translation>zu tun: %1</translation>
+        <translation>%1</translation>
     </message>
     <message>
         <source>Storeroom</source>
@@ -16670,7 +16670,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>%1 not found of %2</source>
-        <translation>%1 von %2 nicht gefunden</translation>
+        <translation>%1 von %2 fehlen</translation>
     </message>
     <message>
         <source>1 comb</source>
@@ -22547,6 +22547,10 @@ ob sie reichen</translation>
         <source>The keys of a place follow what one is at there; F1 tells more of each, and Ctrl+E says how a figure came about.</source>
         <translation>Die Tasten eines Ortes richten sich nach dem, woran man dort ist; F1 sagt mehr zu jeder, und Strg+E, wie eine Zahl zustande kam.</translation>
     </message>
+    <message>
+        <source>Ctrl+P</source>
+        <translation>Strg+P</translation>
+    </message>
 </context>
 <context>
     <name>kind_forms</name>
@@ -23475,7 +23479,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>frames to buy</source>
-        <translation>zu kaufende Rähmchen</translation>
+        <translation>Rähmchen kaufen</translation>
     </message>
     <message>
         <source>%1 packs</source>
@@ -26022,6 +26026,10 @@ für die nächste Saison</translation>
     <message>
         <source> Of the yard: “%1”</source>
         <translation> Vom Stand: „%1“</translation>
+    </message>
+    <message>
+        <source>“%1”</source>
+        <translation>„%1“</translation>
     </message>
 </context>
 <context>
@@ -35987,7 +35995,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>last seen %1</source>
-        <translation>zuletzt gesehen %1</translation>
+        <translation>gesehen %1</translation>
     </message>
     <message>
         <source>never looked into</source>

@@ -361,7 +361,7 @@ PlaceHead PullPlace::head() const {
                             massFigure(m_sheet.honey.grams + m_sheet.honey.spreadG, How::ByEye));
     head.action =
         m_kept && asKept(m_sheet, *m_kept) ? tr("Print pull list") : tr("Keep plan and print list");
-    head.actionKey = tr("Ctrl+P");
+    head.actionKey = printKeyText();
     return head;
 }
 

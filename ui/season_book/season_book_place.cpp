@@ -444,7 +444,7 @@ PlaceHead SeasonBookPlace::head() const {
             tr(",\n%1 without a hive")
                 .arg(massFigure(static_cast<double>(m_season.unknown->grams()), How::Weighed));
     head.action = tr("Print harvest summary");
-    head.actionKey = tr("Ctrl+P");
+    head.actionKey = printKeyText();
     return head;
 }
 

@@ -117,8 +117,7 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
     addKey(tr("Print"), QKeySequence::Print, [this] {
         // Where the button keeps before it prints, its key does so too.
         Place* place = current();
-        const auto key = QKeySequence(QKeySequence::Print).toString();
-        if (place && place->head().actionKey == key)
+        if (place && place->head().actionKey == printKeyText())
             place->act();
         else
             print();

@@ -2,6 +2,7 @@
 // wall. The shell knows places only by this.
 #pragma once
 
+#include <QCoreApplication>
 #include <QWidget>
 #include <functional>
 #include <vector>
@@ -29,6 +30,9 @@ struct KeyHint {
     QString key;
     QString what;
 };
+
+/// The key that prints, as it is written on a button.
+inline QString printKeyText() { return QCoreApplication::translate("keys", "Ctrl+P"); }
 
 /// Something this place prints: a name for the command line, and the page.
 struct PrintSheet {

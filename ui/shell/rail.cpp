@@ -63,6 +63,8 @@ void RailItem::paintEvent(QPaintEvent*) {
         const QString waiting = QString::number(m_waiting);
         painter.drawText(placed(line), Qt::AlignVCenter | Qt::AlignRight, waiting);
         room.adjust(0, 0, -painter.fontMetrics().horizontalAdvance(waiting) - look.space(4), 0);
+    } else {
+        room.adjust(0, 0, look.space(12), 0);
     }
     painter.setPen(look.tone(isEnabled() ? Tone::Ink : Tone::Muted));
     painter.setFont(look.font(TextSize::Body, isChecked()));

@@ -15,7 +15,7 @@
 namespace combwright {
 namespace {
 
-constexpr int widestChoice = 120;
+constexpr int widestChoice = 128;
 
 /// Index of what is chosen, 0 for all.
 template <class List, class Chosen>

@@ -282,7 +282,7 @@ PlaceHead StoreroomPlace::head() const {
     if (m_board->selectedCount() > 1)
         head.under += tr("  ·  %1 boxes chosen").arg(m_board->selectedCount());
     head.action = tr("Print order list");
-    head.actionKey = QKeySequence(QKeySequence::Print).toString();
+    head.actionKey = printKeyText();
     return head;
 }
 

@@ -8,6 +8,7 @@
 #include <map>
 
 #include "core/words/figures.h"
+#include "core/words/wax_figures.h"
 #include "core/words/words.h"
 #include "ui/drawing/lettering.h"
 #include "ui/wax_bench/wax_choices.h"
@@ -142,7 +143,7 @@ void FlowBoard::addOn(const WaxFlow& flow) {
 void FlowBoard::addShades(const WaxFlow& flow) {
     for (const WaxFlowShade& shade : flow.shades) {
         WaxShadeView view;
-        view.band = {choiceText(word(shade.shade)),
+        view.band = {shadeText(shade.shade),
                      shade.leftG,
                      finely(shade.leftG, shade.how),
                      fillOf(shade.shade),

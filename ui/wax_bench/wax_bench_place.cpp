@@ -470,7 +470,7 @@ PlaceHead WaxBenchPlace::head() const {
                                QLocale().toString(year.per100->per100, 'f', 1),
                                massText(static_cast<double>(year.crop->grams()), How::Weighed));
     head.action = tr("Print candle plan");
-    head.actionKey = QKeySequence(QKeySequence::Print).toString();
+    head.actionKey = printKeyText();
     if (!m_plan) {
         const WaxFlow flow = waxFlow(m_bench, nullptr);
         if (flow.shades.empty()) return head;

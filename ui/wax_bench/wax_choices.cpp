@@ -4,6 +4,7 @@
 
 #include "core/storage/queries/names.h"
 #include "core/words/figures.h"
+#include "core/words/wax_figures.h"
 #include "core/words/words.h"
 #include "ui/shell/form_reading.h"
 
@@ -33,7 +34,7 @@ QString batchText(const BatchShown& batch) {
 
 QString blockText(const BlockLedger& block) {
     const QString name = fromUtf8(block.block.name.text());
-    const QString shade = choiceText(word(block.block.shade));
+    const QString shade = shadeText(block.block.shade);
     return block.left ? waxChoice("%1: %2, %3 left").arg(name, shade, kilosOf(*block.left))
                       : waxChoice("%1: %2, not weighed").arg(name, shade);
 }

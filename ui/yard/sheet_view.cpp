@@ -158,13 +158,18 @@ void SheetTable::layOutColumns() {
         {SheetModel::OpenedColumn, 64},      {SheetModel::EggsColumn, 68},
         {SheetModel::SupersBeforeColumn, 60}};
     int left = viewport()->width();
-    for (const auto& [column, wide] : fixed) {
-        const bool fits =
-            column == SheetModel::HiveColumn || left - look.space(wide) >= look.space(needed);
+    for (const auto& [column, least] : fixed) {
+        // A heading in another language may be longer than what stands under it.
+        int wide = look.space(least);
+        const auto lines = model()->headerData(column, Qt::Horizontal).toString().split(u'\n');
+        for (const QString& text : lines)
+            wide = std::max(
+                wide, horizontalHeader()->fontMetrics().horizontalAdvance(text) + look.space(8));
+        const bool fits = column == SheetModel::HiveColumn || left - wide >= look.space(needed);
         setColumnHidden(column, !fits);
         if (!fits) continue;
-        setColumnWidth(column, look.space(wide));
-        left -= look.space(wide);
+        setColumnWidth(column, wide);
+        left -= wide;
     }
     const int line = left * 36 / 100;
     const int back = left * 36 / 100;

@@ -338,7 +338,7 @@ PlaceHead YardPlace::head() const {
         head.actionKey = tr("Ctrl+Enter");
     } else if (visitIsWritten()) {
         head.action = tr("Print the sheet for %1").arg(dayAndMonth(nextVisitDay()));
-        head.actionKey = tr("Ctrl+P");
+        head.actionKey = printKeyText();
     } else if (!m_state.rows.empty()) {
         head.action = tr("Fill in the yard sheet");
         head.actionKey = tr("S");

@@ -5,6 +5,7 @@
 
 #include "core/storage/queries/names.h"
 #include "core/words/figures.h"
+#include "core/words/wax_figures.h"
 #include "core/words/words.h"
 
 namespace combwright {
@@ -44,7 +45,7 @@ void addBatch(std::vector<WaxRecordLine>& lines, const Read& file, const BatchLe
         lines.push_back({block.on,
                          waxRecord("%1: block %2 cast, %3")
                              .arg(fromUtf8(batch.name.text()), fromUtf8(block.name.text()),
-                                  choiceText(word(block.shade))),
+                                  shadeText(block.shade)),
                          weighedText(block.mass), fromUtf8(block.note)});
 }
 

@@ -28,6 +28,7 @@ LimitVerdict verdictOn(const HoneyLimit& limit, std::span<const HoneyReading> re
 }  // namespace
 
 std::string_view key(LimitVerdict verdict) {
+    // said: choices
     switch (verdict) {
         case LimitVerdict::Within:
             return "within";

@@ -242,7 +242,7 @@ QString limitText(const std::string& profile, const LimitAnswer& answer) {
     if (!answer.limit.grade.empty()) text += QLatin1Char(' ') + fromUtf8(answer.limit.grade);
     if (answer.limit.atMost)
         text += honeySay(": %1 at most").arg(waterPercentText(*answer.limit.atMost));
-    return text + QStringLiteral(", ") + word(key(answer.verdict));
+    return text + QStringLiteral(", ") + choiceText(key(answer.verdict));
 }
 
 QStringList honeyRemarks(const StoredHoney& honey, const HoneyStore& store) {
