@@ -1,5 +1,4 @@
 // The window: arguments, look, session and shell are put together here and nothing is decided.
-#include <QApplication>
 #include <QScreen>
 #include <QTextStream>
 
@@ -7,6 +6,7 @@
 #include "app/desktop/life.h"
 #include "app/desktop/pictures.h"
 #include "app/desktop/prints.h"
+#include "app/desktop/slow_events.h"
 #include "app/system_clock.h"
 #include "core/words/language.h"
 #include "ui/look/style.h"
@@ -51,7 +51,7 @@ int main(int argc, char** argv) {
     const bool atWindow = !words.has("pictures") && !words.has("print");
     if (!atWindow && qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM"))
         qputenv("QT_QPA_PLATFORM", "offscreen");
-    QApplication application(argc, argv);
+    desktop::WatchedApplication application(argc, argv);
     QApplication::setApplicationName(QStringLiteral("combwright"));
     QApplication::setApplicationVersion(QStringLiteral(COMBWRIGHT_VERSION));
     QApplication::setDesktopFileName(QStringLiteral("combwright"));

@@ -3264,7 +3264,7 @@
     </message>
     <message>
         <source>outside</source>
-        <translation>überschritten</translation>
+        <translation>nicht eingehalten</translation>
     </message>
     <message>
         <source>not measured</source>
