@@ -6655,6 +6655,13 @@ in der Kiste</translation>
     </message>
 </context>
 <context>
+    <name>combwright::HelpPicture</name>
+    <message>
+        <source>The picture is being painted.</source>
+        <translation>Das Bild wird gerade gemalt.</translation>
+    </message>
+</context>
+<context>
     <name>combwright::HelpWindow</name>
     <message>
         <source>Your seasons</source>
@@ -7585,10 +7592,6 @@ und Losen</translation>
         <translation>Markt</translation>
     </message>
     <message>
-        <source>Ctrl+PgDn</source>
-        <translation>Strg+Bild ab</translation>
-    </message>
-    <message>
         <source>next page</source>
         <translation>nächste Seite</translation>
     </message>
@@ -7813,6 +7816,10 @@ für Ladung %2</translation>
     <message>
         <source>Ctrl+L</source>
         <translation>Strg+L</translation>
+    </message>
+    <message>
+        <source>Ctrl+PgDn</source>
+        <translation>Strg+Bild ab</translation>
     </message>
 </context>
 <context>
@@ -10368,6 +10375,41 @@ Am Tag selbst: Enter fragt nach der Klammer der gewählten Zarge und schlägt di
     </message>
 </context>
 <context>
+    <name>combwright::SamplePictures</name>
+    <message>
+        <source>The place Today: above the year with its months, what was done filled and what is due open; below at the left the trips that are due, one of them opened to its hives with why; at the right what was left half done.</source>
+        <translation>Der Ort Heute: oben das Jahr mit seinen Monaten, Getanes gefüllt und Fälliges offen; unten links die fälligen Fahrten, eine davon aufgeklappt mit ihren Stöcken und dem Warum; rechts, was halb getan liegen blieb.</translation>
+    </message>
+    <message>
+        <source>The place Yard: twelve hives in walking order, each drawn as its stack of boxes from the floor up, with the marks and what is in them; at the right the story of the chosen hive.</source>
+        <translation>Der Ort Stand: zwölf Stöcke in der Reihenfolge des Rundgangs, jeder als Turm seiner Zargen vom Boden an gezeichnet, mit den Zeichen und dem, was darin ist; rechts die Geschichte des gewählten Stocks.</translation>
+    </message>
+    <message>
+        <source>The place Pull: over each hive its supers with the verdict take, leave or look first; below the frames of the chosen box, at the right the limits and what follows from them.</source>
+        <translation>Der Ort Abräumen: über jedem Stock seine Honigräume mit dem Urteil nehmen, lassen oder erst nachsehen; unten die Rähmchen der gewählten Zarge, rechts die Grenzen und was aus ihnen folgt.</translation>
+    </message>
+    <message>
+        <source>The place Honey room: the boxes that wait, the extractor with the load that goes into it, and the buckets with what ran into them.</source>
+        <translation>Der Ort Schleuderraum: die wartenden Zargen, die Schleuder mit der Ladung, die hineinkommt, und die Eimer mit dem, was hineinlief.</translation>
+    </message>
+    <message>
+        <source>The place Wax bench: bands from the left to the right for the wax of the year, from raw wax to blocks and candles; below the evenings and the moulds they need.</source>
+        <translation>Der Ort Wachsplatz: Bänder von links nach rechts für das Wachs des Jahres, vom Rohwachs zu Blöcken und Kerzen; darunter die Abende und die Gießformen, die sie brauchen.</translation>
+    </message>
+    <message>
+        <source>The place Season book: the year in one sentence, the honey as it came in along a line of days, and which hive gave how much.</source>
+        <translation>Der Ort Jahrbuch: das Jahr in einem Satz, der Honig, wie er Tag um Tag hereinkam, und welcher Stock wie viel gab.</translation>
+    </message>
+    <message>
+        <source>The invented sample season on %1</source>
+        <translation>Die erfundene Beispielsaison am %1</translation>
+    </message>
+    <message>
+        <source>The place Storeroom: at the left the counts, in the middle each box of a shelf as a row of its frames laid out small, below the box on the bench that is judged, and the freezer.</source>
+        <translation>Der Ort Lager: links die Zählungen, in der Mitte jede Zarge eines Regals als Reihe ihrer klein ausgelegten Rähmchen, darunter die Zarge auf der Bank, über die geurteilt wird, und die Gefriertruhe.</translation>
+    </message>
+</context>
+<context>
     <name>combwright::SeasonBookPlace</name>
     <message>
         <source>Year</source>
@@ -10578,10 +10620,6 @@ vom Papier übernommen</translation>
         <translation>honig-nach-stand-%1</translation>
     </message>
     <message>
-        <source>Ctrl+PgDn</source>
-        <translation>Strg+Bild ab</translation>
-    </message>
-    <message>
         <source>next page</source>
         <translation>nächste Seite</translation>
     </message>
@@ -10632,6 +10670,10 @@ P druckt den Block, in dem man steht, E gibt ihn als Bild oder Tabelle aus; Strg
     <message>
         <source>Season strip for the wall</source>
         <translation>Saisonstreifen für die Wand</translation>
+    </message>
+    <message>
+        <source>Ctrl+PgDn</source>
+        <translation>Strg+Bild ab</translation>
     </message>
 </context>
 <context>
@@ -11016,10 +11058,6 @@ Honigräume</translation>
         <translation>Eine Saisondatei enthält alle Stände, Stöcke, Zargen und allen Honig, Jahr für Jahr. Name und Ort sind frei zu wählen; sie ist eine gewöhnliche Datei auf dem eigenen Datenträger. Jede Zeile ist darin festgehalten, sobald sie geschrieben ist, darum muss nichts gespeichert werden, und Strg+Z nimmt alles davon zurück.</translation>
     </message>
     <message>
-        <source>The sample season is invented, three years of it, to try everything on. It is thrown away when you leave it.</source>
-        <translation>Die Beispielsaison ist erfunden, drei Jahre davon, um alles zu probieren. Beim Verlassen wird sie weggeworfen.</translation>
-    </message>
-    <message>
         <source>Each time a season that was changed is closed, a copy that was read through and proven is laid in the folder beside it. &quot;Look at a copy&quot; shows what each of them holds and restores one into a new file, which is then opened; the copy stays, and so does the file it was made of. Keep a copy on another disk too: a folder beside the file goes down with its disk.</source>
         <translation>Jedes Mal, wenn eine geänderte Saison geschlossen wird, kommt eine durchgelesene und geprüfte Sicherung in den Ordner daneben. „Sicherung ansehen“ zeigt, was jede davon enthält, und stellt eine in eine neue Datei wieder her, die dann geöffnet wird; die Sicherung bleibt, ebenso die Datei, aus der sie entstand. Eine Sicherung auch auf einem anderen Datenträger halten: ein Ordner neben der Datei geht mit seinem Datenträger unter.</translation>
     </message>
@@ -11046,6 +11084,10 @@ Honigräume</translation>
     <message>
         <source>A damaged file is left as it is. Open one of its copies; or &quot;Save what can be read&quot; looks through it page by page and makes a new file of all it still holds. Each record lies in a season twice, once in its table and once in the history, so that most damage costs nothing; what is missing is said.</source>
         <translation>Eine beschädigte Datei bleibt, wie sie ist. Eine ihrer Kopien öffnen; oder „Lesbares retten“ sieht sie Seite für Seite durch und macht eine neue Datei aus allem, was sie noch enthält. Jeder Eintrag liegt zweimal in einer Saisondatei, in seiner Tabelle und im Verlauf, so dass die meisten Schäden nichts kosten; was fehlt, wird gesagt.</translation>
+    </message>
+    <message>
+        <source>The sample season is invented, three years of it, to try everything on. It is thrown away when you leave it.</source>
+        <translation>Die Beispielsaison ist erfunden, drei Jahre davon, um alles zu probieren. Beim Verlassen wird sie weggeworfen.</translation>
     </message>
 </context>
 <context>

@@ -141,6 +141,37 @@ TEST_F(ThreeYards, AgreeWithThemselvesAndWithTheirJournalPlayedAnew) {
     EXPECT_EQ(demoSeasonDay(), test::day("2028-01-29"));
 }
 
+TEST_F(ThreeYards, IsLookedInOnWhileItIsTold) {
+    Season told = upTo("1");
+    const std::string june = told.dump();
+    playPart(told, "2");
+    const std::string july = told.dump();
+    DemoShelf shelf(clock);
+    EXPECT_FALSE(shelf.isTold(DemoUntil::JuneVisit));
+    ASSERT_TRUE(shelf.copyTo(DemoUntil::PullPlan, path("july.combwright")));
+    EXPECT_TRUE(shelf.isTold(DemoUntil::JuneVisit));
+    EXPECT_FALSE(shelf.isTold(DemoUntil::HoneyRoom));
+    EXPECT_EQ(Season::open(path("july.combwright"), clock).dump(), july);
+    // Back in June after July was told, and what is done in a copy stays in it.
+    ASSERT_TRUE(shelf.copyTo(DemoUntil::JuneVisit, path("june.combwright")));
+    {
+        Season copy = Season::open(path("june.combwright"), clock);
+        EXPECT_EQ(copy.dump(), june);
+        playAll(copy, R"({"do":"add-yard","on":"2027-06-09","yard_name":"Tried"})");
+    }
+    ASSERT_TRUE(shelf.copyTo(DemoUntil::JuneVisit, path("june again.combwright")));
+    EXPECT_EQ(Season::open(path("june again.combwright"), clock).dump(), june);
+    const auto taken = shelf.copyTo(DemoUntil::JuneVisit, path("june.combwright"));
+    ASSERT_FALSE(taken);
+    EXPECT_EQ(taken.error().code, Code::PathTaken);
+
+    EXPECT_EQ(demoDay(DemoUntil::JuneVisit), test::day("2027-06-09"));
+    EXPECT_EQ(demoDay(DemoUntil::PullPlan), test::day("2027-07-29"));
+    EXPECT_EQ(demoDay(DemoUntil::HoneyRoom), test::day("2027-08-08"));
+    EXPECT_EQ(demoDay(DemoUntil::Jars), test::day("2027-11-13"));
+    EXPECT_EQ(demoDay(DemoUntil::Whole), demoSeasonDay());
+}
+
 TEST_F(ThreeYards, FirstYearKeepsWhatNobodyKnows) {
     const Season season = upTo("0-2025");
     const RunBalance early = balance(season, "25-1");

@@ -29,6 +29,7 @@
 #include "ui/shell/heat_line.h"
 #include "ui/shell/help/diagnostics_dialog.h"
 #include "ui/shell/help/help_window.h"
+#include "ui/shell/help/sample_pictures.h"
 #include "ui/shell/language_choice.h"
 #include "ui/shell/notice_bar.h"
 #include "ui/shell/program_icon.h"
@@ -72,6 +73,7 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
     m_foot->setFixedHeight(m_foot->sizeHint().height());
     m_notice = new NoticeBar(session, *m_files, right);
     m_heat = new HeatLine(session, true, right);
+    m_samplePictures = new SamplePictures(session, this);
     down->addWidget(m_head);
     down->addWidget(m_notice);
     down->addWidget(m_heat);

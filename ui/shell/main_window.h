@@ -18,6 +18,7 @@ namespace combwright {
 class Finder;
 class HeatLine;
 class NoticeBar;
+class SamplePictures;
 class StartPage;
 class TimeWays;
 
@@ -39,6 +40,8 @@ class MainWindow : public QMainWindow {
     FileWays& files() { return *m_files; }
     TimeWays& time() { return *m_time; }
     HeatLine& heat() { return *m_heat; }
+    /// What the places look like in the sample season, for the help.
+    SamplePictures& samplePictures() { return *m_samplePictures; }
     /// Keeps what is half typed and the copy, as closing does, but asks nothing: the machine is
     /// going down.
     void endQuietly();
@@ -84,6 +87,7 @@ class MainWindow : public QMainWindow {
     NoticeBar* m_notice;
     bool m_isBeside = false;
     HeatLine* m_heat;  ///< what is on heat, in every place
+    SamplePictures* m_samplePictures;
     Rail* m_rail;
     QTimer* m_countLater;  ///< what waits is counted once one stops keeping
     PlaceHeadBar* m_head;

@@ -195,6 +195,21 @@ bool Session::exploreSample() {
     });
 }
 
+bool Session::exploreSample(DemoShelf& shelf, DemoUntil until) {
+    return guarded([&]() -> Result<void> {
+        auto folder = std::make_unique<QTemporaryDir>();
+        const std::string path =
+            folder->filePath(QStringLiteral("sample.combwright")).toStdString();
+        if (auto laid = shelf.copyTo(until, path); !laid) return laid.error();
+        adopt(Season::open(path, m_clock), std::move(folder), demoDay(until));
+        return {};
+    });
+}
+
+bool Session::tellOn(DemoShelf& shelf) {
+    return guarded([&] { return shelf.tellOn(); });
+}
+
 std::unique_ptr<Session> Session::asItStood(std::int64_t step, Day day) {
     auto other = std::make_unique<Session>(m_clock);
     const bool made = guarded([&]() -> Result<void> {

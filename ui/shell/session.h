@@ -32,6 +32,9 @@ class ClockOfDay : public Clock {
     Day m_day;
 };
 
+class DemoShelf;
+enum class DemoUntil;
+
 class Session : public QObject {
     Q_OBJECT
 
@@ -43,6 +46,8 @@ class Session : public QObject {
     const Clock& clock() const {
         return m_sampleClock ? static_cast<const Clock&>(*m_sampleClock) : m_clock;
     }
+    /// The machine's own, for what outlives the season that is open.
+    const Clock& machineClock() const { return m_clock; }
     const Look& look() const { return m_look; }
     void setLook(const Look& look);
     /// What is shown and typed from now on; what is recorded stays as it is.
@@ -55,6 +60,10 @@ class Session : public QObject {
     bool make(const QString& path);
     /// Opens a throw-away copy of the invented sample season; likewise.
     bool exploreSample();
+    /// The same as far as the shelf has it told until then, on that day; likewise. Nothing is said.
+    bool exploreSample(DemoShelf& shelf, DemoUntil until);
+    /// One script more of it is told; false when that failed, which was told.
+    bool tellOn(DemoShelf& shelf);
     bool isSample() const { return m_sampleFolder != nullptr; }  ///< goes when it is left
     /// Makes a new season file out of a copy, proves it and opens it; likewise. The copy stays.
     bool restore(const QString& copy, const QString& to);

@@ -17,6 +17,7 @@
 #include "ui/print/print_dialog.h"
 #include "ui/shell/help/keys_sheet.h"
 #include "ui/shell/help/release_list.h"
+#include "ui/shell/help/sample_pictures.h"
 #include "ui/shell/start/start_page.h"
 
 namespace combwright {
@@ -47,13 +48,15 @@ HelpWindow::HelpWindow(MainWindow& window, Session& session)
     m_scroll->setFocus();
 }
 
+HelpWindow::~HelpWindow() { m_window.samplePictures().letBe(); }
+
 void HelpWindow::gather() {
     m_pages.push_back({tr("Your seasons"), asRichText(StartPage::help())});
     for (const Place* place : m_window.places()) {
         HelpGroup keys{tr("Keys here"), {}};
         for (const KeyHint& hint : place->hints()) keys.lines.push_back({hint.key, hint.what});
         const QString above = keys.lines.empty() ? QString() : helpOf({keys});
-        m_pages.push_back({place->railWord(), above + asRichText(place->help())});
+        m_pages.push_back({place->railWord(), above + asRichText(place->help()), false, place});
     }
     m_pages.push_back({tr("Keys"), helpOf(keysOf(m_window, m_window.places())), true});
     m_pages.push_back({tr("What's new"), releasesText()});
@@ -100,7 +103,14 @@ void HelpWindow::build() {
     m_scroll->setWidgetResizable(true);
     m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_scroll->setFocusPolicy(Qt::StrongFocus);
-    m_scroll->setWidget(m_text);
+    auto* paper = new QWidget(m_scroll);
+    auto* down = new QVBoxLayout(paper);
+    down->setContentsMargins(0, 0, 0, 0);
+    down->setSpacing(look.space(8));
+    m_picture = new HelpPicture(look, paper);
+    down->addWidget(m_picture);
+    down->addWidget(m_text, 1);
+    m_scroll->setWidget(paper);
     right->addWidget(m_find);
     right->addWidget(m_told);
     right->addWidget(m_scroll, 1);
@@ -123,10 +133,12 @@ void HelpWindow::build() {
         m_find->setFocus(Qt::ShortcutFocusReason);
         m_find->selectAll();
     });
+    connect(&m_window.samplePictures(), &SamplePictures::painted, this, &HelpWindow::showPicture);
     m_list->installEventFilter(this);
     m_find->installEventFilter(this);
+    m_picture->installEventFilter(this);
     const QSize room = screen()->availableSize() * 9 / 10;
-    resize(std::min(look.space(760), room.width()), std::min(look.space(620), room.height()));
+    resize(std::min(look.space(880), room.width()), std::min(look.space(700), room.height()));
 }
 
 void HelpWindow::showPage(int row) {
@@ -141,7 +153,23 @@ void HelpWindow::showPage(int row) {
     m_scroll->setAccessibleDescription(m_document.toPlainText());
     m_scroll->verticalScrollBar()->setValue(0);
     m_print->setVisible(page.keys);
+    showPicture();
     find(true);
+}
+
+void HelpWindow::showPicture() {
+    const int row = m_list->currentRow();
+    const Place* place = row < 0 ? nullptr : m_pages[static_cast<std::size_t>(row)].place;
+    m_picture->setVisible(place != nullptr);
+    if (!place) return;
+    m_picture->show(m_window.samplePictures().of(*place), SamplePictures::saidOf(*place),
+                    SamplePictures::captionOf(*place));
+}
+
+void HelpWindow::resizeEvent(QResizeEvent* event) {
+    QDialog::resizeEvent(event);
+    // It may be as high as half of what is seen.
+    m_picture->updateGeometry();
 }
 
 void HelpWindow::tellFound(const QString& text) {
@@ -192,7 +220,7 @@ void HelpWindow::find(bool anew, bool back) {
     const double top = m_document.documentLayout()->blockBoundingRect(block).top() +
                        (line.isValid() ? line.y() : 0);
     const int high = m_text->fontMetrics().lineSpacing();
-    m_scroll->ensureVisible(0, static_cast<int>(top) + high / 2, 0, 2 * high);
+    m_scroll->ensureVisible(0, m_text->y() + static_cast<int>(top) + high / 2, 0, 2 * high);
 }
 
 void HelpWindow::print() {

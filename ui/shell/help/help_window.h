@@ -11,6 +11,7 @@
 #include <QTextDocument>
 #include <vector>
 
+#include "ui/shell/help/help_picture.h"
 #include "ui/shell/main_window.h"
 
 namespace combwright {
@@ -22,21 +23,25 @@ class HelpWindow : public QDialog {
     /// What the places say now. Opens at the page of the place in front; without a season at what
     /// a season file is.
     HelpWindow(MainWindow& window, Session& session);
+    ~HelpWindow() override;
 
   protected:
     /// Pages of the text turn from the list and the search line too.
     bool eventFilter(QObject* watched, QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
   private:
     struct HelpPage {
         QString word;
         QString text;  ///< rich
         bool keys = false;
+        const Place* place = nullptr;  ///< whose picture stands above it
     };
 
     void gather();
     void build();
     void showPage(int row);
+    void showPicture();
     /// From where the last was found, or anew from the top.
     void find(bool anew, bool back = false);
     void tellFound(const QString& text);
@@ -48,6 +53,7 @@ class HelpWindow : public QDialog {
     QListWidget* m_list = nullptr;
     QLineEdit* m_find = nullptr;
     QLabel* m_told = nullptr;
+    HelpPicture* m_picture = nullptr;
     QLabel* m_text = nullptr;
     QScrollArea* m_scroll = nullptr;
     QPushButton* m_print = nullptr;

@@ -9,10 +9,12 @@
 #include <QScrollBar>
 #include <QTextDocumentFragment>
 #include <functional>
+#include <set>
 
 #include "tests/ui/shell/shell_season.h"
 #include "ui/shell/help/keys_sheet.h"
 #include "ui/shell/help/release_list.h"
+#include "ui/shell/help/sample_pictures.h"
 
 namespace combwright {
 namespace {
@@ -180,6 +182,57 @@ TEST_F(Help, EveryKeyOfTheWindowStandsOnThePageOfKeysAndOnItsSheet) {
     });
     EXPECT_THAT(printed, HasSubstr("Ctrl+Alt+F9|Tap the barometer\n"));
     EXPECT_THAT(printed, HasSubstr("Ctrl++, Ctrl+=|Larger text\n")) << "one line for one thing";
+}
+
+TEST_F(Help, APlaceHasItsPictureFromTheSampleSeasonSoonAfterItsWords) {
+    openSeason();
+    const QString before = session.path();
+    inHelp([&] {
+        auto* picture = named<HelpPicture>("help_picture", help);
+        ASSERT_NE(picture, nullptr);
+        for (const Place* each : window->places()) {
+            goToPage(each->railWord());
+            const std::string where = each->railWord().toStdString();
+            EXPECT_GT(plain().size(), 300U) << "the words are there before the picture";
+            EXPECT_TRUE(picture->isVisible());
+            EXPECT_GT(picture->accessibleName().size(), 60) << where;
+            EXPECT_THAT(picture->accessibleName().toStdString(), HasSubstr(where));
+            EXPECT_THAT(picture->accessibleDescription().toStdString(), HasSubstr("invented"));
+            ASSERT_TRUE(QTest::qWaitFor([&] { return picture->hasPicture(); }, 60000)) << where;
+            const QImage image = picture->picture()->toImage();
+            EXPECT_GE(image.width(), 1000);
+            // A place at work has words and drawings all over: no part of it is of one colour.
+            std::set<QRgb> colours;
+            for (int y = 0; y < image.height(); y += 2)
+                for (int x = image.width() / 6; x < image.width(); x += 2)
+                    colours.insert(image.pixel(x, y));
+            EXPECT_GT(colours.size(), 200U) << where << " is as good as blank";
+            // What is painted in the help is that picture.
+            const QImage shown = picture->grab().toImage();
+            std::set<QRgb> painted;
+            for (int y = 0; y < shown.height(); ++y)
+                for (int x = 0; x < shown.width(); ++x) painted.insert(shown.pixel(x, y));
+            EXPECT_GT(painted.size(), 100U) << where;
+        }
+        goToPage(QStringLiteral("Keys"));
+        EXPECT_FALSE(picture->isVisible());
+    });
+    EXPECT_EQ(session.path(), before) << "it was painted beside the season that is open";
+    // Once painted it is at hand; in other colours it is painted anew.
+    EXPECT_TRUE(window->samplePictures().of(*place));
+    session.setLook(applyLook(*qobject_cast<QApplication*>(QApplication::instance()), true));
+    EXPECT_FALSE(window->samplePictures().of(*place));
+    EXPECT_TRUE(
+        QTest::qWaitFor([&] { return window->samplePictures().of(*place).has_value(); }, 60000));
+}
+
+TEST_F(Help, APageIsOpenBeforeItsPictureIsBegun) {
+    openSeason();
+    HelpWindow opened(*window, session);
+    opened.show();
+    ASSERT_TRUE(QTest::qWaitForWindowExposed(&opened));
+    EXPECT_FALSE(named<HelpPicture>("help_picture", &opened)->hasPicture());
+    EXPECT_EQ(opened.windowTitle(), place->railWord());
 }
 
 TEST_F(Help, SaysWhatIsNewFromTheListThatIsInstalled) {
