@@ -6703,6 +6703,10 @@ in der Kiste</translation>
         <source>Not on this page. It stands in: %1</source>
         <translation>Nicht auf dieser Seite. Es steht in: %1</translation>
     </message>
+    <message>
+        <source>&amp;Walk through a first year</source>
+        <translation>&amp;Gang durch ein erstes Jahr</translation>
+    </message>
 </context>
 <context>
     <name>combwright::HistoryDialog</name>
@@ -10410,6 +10414,53 @@ Am Tag selbst: Enter fragt nach der Klammer der gewählten Zarge und schlägt di
     </message>
 </context>
 <context>
+    <name>combwright::SampleWalk</name>
+    <message>
+        <source>Back   Alt+←</source>
+        <translation>Zurück   Alt+←</translation>
+    </message>
+    <message>
+        <source>One step back</source>
+        <translation>Einen Schritt zurück</translation>
+    </message>
+    <message>
+        <source>Next   Alt+→</source>
+        <translation>Weiter   Alt+→</translation>
+    </message>
+    <message>
+        <source>Next step</source>
+        <translation>Nächster Schritt</translation>
+    </message>
+    <message>
+        <source>Leave the walk</source>
+        <translation>Gang verlassen</translation>
+    </message>
+    <message>
+        <source>One step back in the walk</source>
+        <translation>Im Gang einen Schritt zurück</translation>
+    </message>
+    <message>
+        <source>Next step of the walk</source>
+        <translation>Nächster Schritt des Gangs</translation>
+    </message>
+    <message>
+        <source>Walk through a first year</source>
+        <translation>Gang durch ein erstes Jahr</translation>
+    </message>
+    <message>
+        <source>The sample season stays open to try more; Ctrl+W closes it and throws it away.</source>
+        <translation>Die Beispielsaison bleibt zum Weiterprobieren offen; Strg+W schließt sie und wirft sie weg.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 · %3</source>
+        <translation>%1 von %2 · %3</translation>
+    </message>
+    <message>
+        <source>Walk through a first year, %1. %2</source>
+        <translation>Gang durch ein erstes Jahr, %1. %2</translation>
+    </message>
+</context>
+<context>
     <name>combwright::SeasonBookPlace</name>
     <message>
         <source>Year</source>
@@ -11086,8 +11137,16 @@ Honigräume</translation>
         <translation>Eine beschädigte Datei bleibt, wie sie ist. Eine ihrer Kopien öffnen; oder „Lesbares retten“ sieht sie Seite für Seite durch und macht eine neue Datei aus allem, was sie noch enthält. Jeder Eintrag liegt zweimal in einer Saisondatei, in seiner Tabelle und im Verlauf, so dass die meisten Schäden nichts kosten; was fehlt, wird gesagt.</translation>
     </message>
     <message>
-        <source>The sample season is invented, three years of it, to try everything on. It is thrown away when you leave it.</source>
-        <translation>Die Beispielsaison ist erfunden, drei Jahre davon, um alles zu probieren. Beim Verlassen wird sie weggeworfen.</translation>
+        <source>Walk through a first year</source>
+        <translation>Gang durch ein erstes Jahr</translation>
+    </message>
+    <message>
+        <source>Twelve steps in the sample season, from a visit in June to the printed book.</source>
+        <translation>Zwölf Schritte in der Beispielsaison, von einer Durchsicht im Juni bis zum gedruckten Buch.</translation>
+    </message>
+    <message>
+        <source>The sample season is invented, three years of it, to try everything on. It is thrown away when you leave it. A walk through a first year leads through it in twelve steps, each with what to look at and what to try; it begins from the button below, or from where a season is chosen.</source>
+        <translation>Die Beispielsaison ist erfunden, drei Jahre davon, um alles zu probieren. Beim Verlassen wird sie weggeworfen. Ein Gang durch ein erstes Jahr führt in zwölf Schritten hindurch, jeder mit etwas zum Ansehen und etwas zum Probieren; er beginnt mit dem Knopf unten oder dort, wo eine Saison gewählt wird.</translation>
     </message>
 </context>
 <context>
@@ -29694,6 +29753,105 @@ für die nächste Saison</translation>
     <message>
         <source> or </source>
         <translation> oder </translation>
+    </message>
+</context>
+<context>
+    <name>walk</name>
+    <message>
+        <source>What there is to do, on a Wednesday in June</source>
+        <translation>Was zu tun ist, an einem Mittwoch im Juni</translation>
+    </message>
+    <message>
+        <source>It is reckoned from what was written down; nobody keeps a diary. Go down a line with ↓, and open a trip with →: below it stand its hives, each with why.</source>
+        <translation>Es ist aus dem Aufgeschriebenen gerechnet; niemand führt dafür einen Kalender. Mit ↓ eine Zeile weiter, mit → eine Fahrt aufklappen: darunter stehen ihre Stöcke, jeder mit seinem Warum.</translation>
+    </message>
+    <message>
+        <source>The visit, a line a hive</source>
+        <translation>Die Durchsicht, eine Zeile je Stock</translation>
+    </message>
+    <message>
+        <source>In the marks one writes on a lid: e b7 s3 +1 is eggs, 7 frames of brood, 3 of stores, one super on. Type another line over the chosen one: it is read back at its right while one types.</source>
+        <translation>In den Zeichen, die auf einem Deckel stehen könnten: e b7 s3 +1 heißt Stifte, 7 Waben Brut, 3 Waben Futter, ein Honigraum aufgesetzt. Eine andere Zeile über die gewählte tippen: rechts davon wird sie beim Tippen zurückgelesen.</translation>
+    </message>
+    <message>
+        <source>Mites weighed up</source>
+        <translation>Milben abgewogen</translation>
+    </message>
+    <message>
+        <source>Two hives were washed at this visit. A count stands with what it leaves open, and against the line at which one acts: ML9 is over it. Go there with ↓; Ctrl+E says how the figures came about.</source>
+        <translation>Bei dieser Durchsicht wurde an zwei Stöcken ausgewaschen. Jede Zählung steht mit dem, was sie offen lässt, neben der Schwelle, ab der gehandelt wird: ML9 liegt darüber. Mit ↓ dorthin; Strg+E sagt, wie die Zahlen zustande kamen.</translation>
+    </message>
+    <message>
+        <source>Honey to pull, at the end of July</source>
+        <translation>Honig zum Abräumen, Ende Juli</translation>
+    </message>
+    <message>
+        <source>Each super has a verdict and why. H4 would be short for the winter; on H5 a medicine was in while the lower box was on. Go to a box, press L to leave it: what follows changes at the right. Delete takes that back.</source>
+        <translation>Jeder Honigraum hat ein Urteil und sein Warum. H4 hätte zu wenig für den Winter; in H5 war ein Mittel, während die untere Zarge darauf stand. Zu einer Zarge gehen, L lässt sie stehen: rechts ändert sich, was daraus folgt. Entf nimmt das zurück.</translation>
+    </message>
+    <message>
+        <source>The list for the truck</source>
+        <translation>Die Liste für die Fahrt</translation>
+    </message>
+    <message>
+        <source>The plan is kept: which boxes, the clearer boards before them, the loads after them. Ctrl+P shows the pull list as it is printed, Esc closes it. On the day Enter clips a peg onto each box as it comes off.</source>
+        <translation>Der Plan ist festgehalten: welche Zargen, die Bienenfluchten davor, die Ladungen danach. Strg+P zeigt die Abräumliste, wie sie gedruckt wird, Esc schließt sie. Am Tag selbst steckt Enter jeder Zarge eine Klammer an, sobald sie herunterkommt.</translation>
+    </message>
+    <message>
+        <source>Loads of the extractor</source>
+        <translation>Ladungen der Schleuder</translation>
+    </message>
+    <message>
+        <source>Boxes wait at the left, and the load is laid out so that the machine runs even. + writes that it was spun, and the next one lies there. Below, the day before: which hive gave what.</source>
+        <translation>Links warten Zargen, und die Ladung ist so gelegt, dass die Schleuder ruhig läuft. + schreibt auf, dass sie geschleudert ist, und die nächste liegt da. Unten der Tag davor: welcher Stock was gab.</translation>
+    </message>
+    <message>
+        <source>Let it settle</source>
+        <translation>Klären lassen</translation>
+    </message>
+    <message>
+        <source>Each bucket says when it has settled and whether it is dry enough to bottle. B6 is too wet: go there with ↓ and read at the right why. B reckons with what it can be blended.</source>
+        <translation>Jeder Eimer sagt, seit wann er geklärt ist und ob der Honig trocken genug zum Abfüllen ist. B6 ist zu feucht: mit ↓ dorthin, rechts steht, warum. B rechnet, womit er sich verschneiden lässt.</translation>
+    </message>
+    <message>
+        <source>Into jars</source>
+        <translation>Ins Glas</translation>
+    </message>
+    <message>
+        <source>What was filled, what is left of it and where it went. One filling is held back: somebody rang up. Go down to it and press T: it is traced back to bucket, box and hive.</source>
+        <translation>Was abgefüllt wurde, was davon noch da ist und wohin es ging. Eine Abfüllung ist zurückgehalten: jemand hat angerufen. Zu ihr hinunter und T: sie wird bis zu Eimer, Zarge und Stock zurückverfolgt.</translation>
+    </message>
+    <message>
+        <source>Wax, in the winter</source>
+        <translation>Wachs, im Winter</translation>
+    </message>
+    <message>
+        <source>From raw wax at the left to candles at the right; a band is as wide as its mass. The cursor stands in the first field of moulds: type 7 there, and the evenings beside it follow as a what-if. Esc lets it be.</source>
+        <translation>Vom Rohwachs links zu den Kerzen rechts; ein Band ist so breit wie seine Masse. Der Cursor steht im ersten Feld der Gießformen: dort 7 tippen, und die Abende daneben folgen, nur zur Probe. Esc lässt es, wie es war.</translation>
+    </message>
+    <message>
+        <source>Boxes over the winter</source>
+        <translation>Zargen über den Winter</translation>
+    </message>
+    <message>
+        <source>A row is a box with its frames, looked through on the bench a line a box. With the cursor on M06 type 7 keep, 2 burn and Enter. The counts at the left, and what has to be bought, follow.</source>
+        <translation>Eine Reihe ist eine Zarge mit ihren Rähmchen; auf der Bank wird jede mit einer Zeile durchgesehen. Auf M06 tippen: 7 keep, 2 burn, dann Enter. Die Zählungen links, und was zu kaufen ist, folgen daraus.</translation>
+    </message>
+    <message>
+        <source>The season book</source>
+        <translation>Das Jahrbuch</translation>
+    </message>
+    <message>
+        <source>The year in one sentence, when the honey came in, and which hive gave how much. Tab goes from block to block; in a chart the arrows go along a line, and T turns it into a table.</source>
+        <translation>Das Jahr in einem Satz, wann der Honig hereinkam und welcher Stock wie viel gab. Tab geht von Block zu Block; in einem Diagramm gehen die Pfeile eine Linie entlang, und T macht eine Tabelle daraus.</translation>
+    </message>
+    <message>
+        <source>Onto paper</source>
+        <translation>Aufs Papier</translation>
+    </message>
+    <message>
+        <source>Ctrl+P shows the sheets of a place as they are printed, here the harvest of the year. That was the walk. Leave it to try more of the sample; Ctrl+N begins a season of your own.</source>
+        <translation>Strg+P zeigt die Blätter eines Orts, wie sie gedruckt werden, hier die Ernte des Jahres. Das war der Gang. Nach dem Verlassen lässt sich die Beispielsaison weiter probieren; Strg+N beginnt eine eigene Saison.</translation>
     </message>
 </context>
 <context>

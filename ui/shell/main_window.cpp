@@ -36,6 +36,7 @@
 #include "ui/shell/reader_roles.h"
 #include "ui/shell/season_binder.h"
 #include "ui/shell/start/start_page.h"
+#include "ui/shell/walk/sample_walk.h"
 #include "ui/storeroom/storeroom_place.h"
 #include "ui/today/today_place.h"
 #include "ui/wax_bench/wax_bench_place.h"
@@ -74,10 +75,12 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
     m_notice = new NoticeBar(session, *m_files, right);
     m_heat = new HeatLine(session, true, right);
     m_samplePictures = new SamplePictures(session, this);
+    m_walk = new SampleWalk(session, *this, right);
     down->addWidget(m_head);
     down->addWidget(m_notice);
     down->addWidget(m_heat);
     down->addWidget(m_stack, 1);
+    down->addWidget(m_walk);
     down->addWidget(m_foot);
     across->addWidget(m_rail);
     across->addWidget(right, 1);
@@ -100,6 +103,7 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
     connect(&session, &Session::seasonChanged, this, &MainWindow::showSeason);
     connect(&session, &Session::pathChanged, this, &MainWindow::showTitle);
     connect(m_files, &FileWays::leaving, this, &MainWindow::keepTyped);
+    connect(m_start, &StartPage::walkAsked, m_walk, &SampleWalk::begin);
     m_countLater = new QTimer(this);
     m_countLater->setSingleShot(true);
     m_countLater->setInterval(countedAfterMs);

@@ -19,6 +19,7 @@ class Finder;
 class HeatLine;
 class NoticeBar;
 class SamplePictures;
+class SampleWalk;
 class StartPage;
 class TimeWays;
 
@@ -40,6 +41,7 @@ class MainWindow : public QMainWindow {
     FileWays& files() { return *m_files; }
     TimeWays& time() { return *m_time; }
     HeatLine& heat() { return *m_heat; }
+    SampleWalk& walk() { return *m_walk; }
     /// What the places look like in the sample season, for the help.
     SamplePictures& samplePictures() { return *m_samplePictures; }
     /// Keeps what is half typed and the copy, as closing does, but asks nothing: the machine is
@@ -87,6 +89,7 @@ class MainWindow : public QMainWindow {
     NoticeBar* m_notice;
     bool m_isBeside = false;
     HeatLine* m_heat;  ///< what is on heat, in every place
+    SampleWalk* m_walk;
     SamplePictures* m_samplePictures;
     Rail* m_rail;
     QTimer* m_countLater;  ///< what waits is counted once one stops keeping

@@ -19,6 +19,7 @@
 #include "ui/shell/help/release_list.h"
 #include "ui/shell/help/sample_pictures.h"
 #include "ui/shell/start/start_page.h"
+#include "ui/shell/walk/sample_walk.h"
 
 namespace combwright {
 namespace {
@@ -121,6 +122,13 @@ void HelpWindow::build() {
     m_print->setObjectName(QStringLiteral("help_print"));
     m_print->setShortcut(QKeySequence::Print);
     m_print->setAutoDefault(false);
+    auto* walk = buttons->addButton(tr("&Walk through a first year"), QDialogButtonBox::ActionRole);
+    walk->setObjectName(QStringLiteral("help_walk"));
+    walk->setAutoDefault(false);
+    connect(walk, &QPushButton::clicked, this, [this] {
+        m_walkIsAsked = true;
+        accept();
+    });
     column->addLayout(across, 1);
     column->addWidget(buttons);
 
@@ -254,6 +262,7 @@ void showHelp(MainWindow& window, Session& session) {
     const QPointer<QWidget> before = QApplication::focusWidget();
     HelpWindow help(window, session);
     help.exec();
+    if (help.walkIsAsked()) return window.walk().begin();
     if (before) before->setFocus(Qt::OtherFocusReason);
 }
 

@@ -24,6 +24,8 @@ class HelpWindow : public QDialog {
     /// a season file is.
     HelpWindow(MainWindow& window, Session& session);
     ~HelpWindow() override;
+    /// It was closed to walk through the sample season.
+    bool walkIsAsked() const { return m_walkIsAsked; }
 
   protected:
     /// Pages of the text turn from the list and the search line too.
@@ -57,6 +59,7 @@ class HelpWindow : public QDialog {
     QLabel* m_text = nullptr;
     QScrollArea* m_scroll = nullptr;
     QPushButton* m_print = nullptr;
+    bool m_walkIsAsked = false;
     QTextDocument m_document;  ///< the page again, to find in
     int m_from = -1;           ///< where what was found begins; -1: nothing was
     int m_to = 0;

@@ -226,6 +226,9 @@ QWidget* StartPage::makeDoors() {
          tr("Invented yards over three years, to try everything on; thrown away when you leave "
             "it."),
          [this] { m_ways.exploreSample(); });
+    door(tr("Walk through a first year"), {}, "walk_year",
+         tr("Twelve steps in the sample season, from a visit in June to the printed book."),
+         [this] { Q_EMIT walkAsked(); });
     door(tr("Look at a copy…"), {}, "look_at_copy",
          tr("Each time a season is closed a proven copy is laid beside it. One can be restored "
             "into a new file."),
@@ -367,7 +370,9 @@ QString StartPage::help() {
            "keeps photos and writes the whole season out; out of such a season a new file can be "
            "made."),
         tr("The sample season is invented, three years of it, to try everything on. It is thrown "
-           "away when you leave it."),
+           "away when you leave it. A walk through a first year leads through it in twelve steps, "
+           "each with what to look at and what to try; it begins from the button below, or from "
+           "where a season is chosen."),
         tr("Each time a season that was changed is closed, a copy that was read through and proven "
            "is laid in the folder beside it. \"Look at a copy\" shows what each of them holds and "
            "restores one into a new file, which is then opened; the copy stays, and so does the "

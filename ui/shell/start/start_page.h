@@ -42,6 +42,9 @@ class StartPage : public QWidget {
     /// Puts the cursor where one begins.
     void begin();
 
+  Q_SIGNALS:
+    void walkAsked();  ///< through the sample season
+
   protected:
     void resizeEvent(QResizeEvent* event) override;
 
