@@ -7822,8 +7822,16 @@ für Ladung %2</translation>
         <translation>Strg+L</translation>
     </message>
     <message>
-        <source>Ctrl+PgDn</source>
-        <translation>Strg+Bild ab</translation>
+        <source>page before</source>
+        <translation>vorige Seite</translation>
+    </message>
+    <message>
+        <source>the page %1</source>
+        <translation>die Seite %1</translation>
+    </message>
+    <message>
+        <source>from the table back to the drawing</source>
+        <translation>von der Tabelle zurück zur Zeichnung</translation>
     </message>
 </context>
 <context>
@@ -8970,6 +8978,22 @@ Ist das Programm beendet, ruft sein Wecker nicht mehr. Wachs bleibt nie allein.<
     <message>
         <source>&amp;For whoever helps you…</source>
         <translation>&amp;Für jemanden, der hilft …</translation>
+    </message>
+    <message>
+        <source>finds a hive, box, bucket, jar, day or note by a word of it, and what can be done by its name</source>
+        <translation>findet Stock, Zarge, Eimer, Glas, Tag oder Notiz an einem Wort davon, und was sich tun lässt an seinem Namen</translation>
+    </message>
+    <message>
+        <source>says of each figure shown how it came about</source>
+        <translation>sagt zu jeder gezeigten Zahl, wie sie zustande kam</translation>
+    </message>
+    <message>
+        <source>what was written so far, in words, and the season as it stood on a day</source>
+        <translation>was bisher geschrieben wurde, in Worten, und die Saison, wie sie an einem Tag stand</translation>
+    </message>
+    <message>
+        <source>takes a table in, keeps photos, writes the whole season out</source>
+        <translation>nimmt eine Tabelle auf, bewahrt Fotos, schreibt die ganze Saison heraus</translation>
     </message>
 </context>
 <context>
@@ -10723,8 +10747,16 @@ P druckt den Block, in dem man steht, E gibt ihn als Bild oder Tabelle aus; Strg
         <translation>Saisonstreifen für die Wand</translation>
     </message>
     <message>
-        <source>Ctrl+PgDn</source>
-        <translation>Strg+Bild ab</translation>
+        <source>page before</source>
+        <translation>vorige Seite</translation>
+    </message>
+    <message>
+        <source>the page %1</source>
+        <translation>die Seite %1</translation>
+    </message>
+    <message>
+        <source>takes what own runs say</source>
+        <translation>übernimmt, was eigene Schleuderungen sagen</translation>
     </message>
 </context>
 <context>
@@ -11510,6 +11542,10 @@ Honigräume</translation>
         <source>&lt;h3&gt;Storeroom&lt;/h3&gt;&lt;p&gt;What have I got, and what state is it in. Every box has a row with its frames laid out small, shelf by shelf; the counts at the left always show everything.&lt;/p&gt;&lt;p&gt;&lt;b&gt;The bench.&lt;/b&gt; Go to a box with ↑ ↓ and type what is in it, for instance &lt;i&gt;7 keep, 1 web, 1 broken; scraped, wax 70, years 24x3&lt;/i&gt;; Enter keeps it and goes to the next box. What becomes of a frame follows from what was seen; say it to decide otherwise: &lt;i&gt;1 W burn&lt;/i&gt;. Fewer frames than there were are kept as not found. F2 on a box opens the line of its last look as it was: put it right, Enter, say why; the old line stays in the history.&lt;/p&gt;&lt;p&gt;&lt;b&gt;A mixed box.&lt;/b&gt; Frames of another kind than the box is made for are a part of their own with their kind behind it: &lt;i&gt;5 keep, 3 keep of shallow, 1 V of shallow&lt;/i&gt;. Each part is counted with its own kind everywhere; &lt;i&gt;Fit&lt;/i&gt; says what bees do with the room a short frame leaves.&lt;/p&gt;&lt;p&gt;&lt;b&gt;One frame.&lt;/b&gt; Go to it with ← →, press a letter for what you see and a digit for what becomes of it. It then has a place of its own.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Many.&lt;/b&gt; Choose boxes with Space, Shift and the arrows, or Ctrl+A for all shown; a digit says what it would do to them, pressed once more it does it, in one step. Esc lets them go.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Find.&lt;/b&gt; Type a mark to go to its box; a digit no mark goes on with is a count of that box. Enter counts it at once. A letter no mark begins with is what is seen of one frame, and the digit behind it its verdict: &lt;i&gt;W6&lt;/i&gt; begins the line &lt;i&gt;1 W6&lt;/i&gt;.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Show.&lt;/b&gt; Ctrl+F goes to the choices above the board, Tab from one to the next, ↑ ↓ choose, Space ticks; Ctrl+G goes to how rows stand together; Esc goes back to the board. Ctrl+L goes to the counts at the left: Enter on a line shows just those frames. Ctrl+Backspace shows everything again.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Work, freezer, wets, plan.&lt;/b&gt; The buttons at the left, each with its Alt key: work that was done is ticked there and comes off the lists at once.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Careful.&lt;/b&gt; Combs of a colony that died are held back, all of them, until its card is answered. Where foulbrood is suspected call the inspector and move nothing; Alt+C then lists what moved in or out of that hive. Cold does not cure foulbrood. Full boxes weigh over %1: lift with two. What a box weighs, reckoned and as a range, stands with it at the bench.&lt;/p&gt;</source>
         <translation>&lt;h3&gt;Lager&lt;/h3&gt;&lt;p&gt;Was ist da, und in welchem Zustand. Jede Zarge hat eine Reihe mit ihren Rähmchen klein ausgelegt, Regal für Regal; die Zahlen links zeigen immer alles.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Die Werkbank.&lt;/b&gt; Mit ↑ ↓ zu einer Zarge gehen und tippen, was darin ist, zum Beispiel &lt;i&gt;7 keep, 1 web, 1 broken; scraped, wax 70, years 24x3&lt;/i&gt;; Enter trägt es ein und geht zur nächsten Zarge. Was aus einem Rähmchen wird, folgt aus dem Gesehenen; soll es anders sein, dazusagen: &lt;i&gt;1 W burn&lt;/i&gt;. Weniger Rähmchen als zuvor werden als nicht gefunden eingetragen. F2 auf einer Zarge öffnet die Zeile ihrer letzten Durchsicht, wie sie war: berichtigen, Enter, sagen warum; die alte Zeile bleibt im Verlauf.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Eine gemischte Zarge.&lt;/b&gt; Rähmchen anderer Art, als die Zarge gebaut ist, sind ein Teil für sich, mit ihrer Art dahinter: &lt;i&gt;5 keep, 3 keep of shallow, 1 V of shallow&lt;/i&gt;. Jeder Teil wird überall bei seiner Art gezählt; &lt;i&gt;Passung&lt;/i&gt; sagt, was Bienen mit dem Raum tun, den ein kurzes Rähmchen lässt.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ein Rähmchen.&lt;/b&gt; Mit ← → hingehen, einen Buchstaben drücken für das, was zu sehen ist, und eine Ziffer für das, was daraus wird. Dann hat es einen eigenen Platz.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Viele.&lt;/b&gt; Zargen mit Leertaste, Umschalt und den Pfeilen wählen, oder Strg+A für alle gezeigten; eine Ziffer sagt, was sie mit ihnen täte, nochmals gedrückt tut sie es, in einem Schritt. Esc hebt die Auswahl auf.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Finden.&lt;/b&gt; Ein Kennzeichen tippen führt zu seiner Zarge; eine Ziffer, mit der kein Kennzeichen weitergeht, ist eine Zahl dieser Zarge. Enter zählt sie sofort. Ein Buchstabe, mit dem kein Kennzeichen beginnt, ist das an einem Rähmchen Gesehene, und die Ziffer dahinter das Urteil: &lt;i&gt;W6&lt;/i&gt; beginnt die Zeile &lt;i&gt;1 W6&lt;/i&gt;.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Zeigen.&lt;/b&gt; Strg+F geht zur Auswahl über der Tafel, Tab von einer zur nächsten, ↑ ↓ wählen, Leertaste hakt an; Strg+G geht dazu, wie Reihen zusammenstehen; Esc geht zurück zur Tafel. Strg+L geht zu den Zahlen links: Enter auf einer Zeile zeigt nur diese Rähmchen. Strg+Rücktaste zeigt wieder alles.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Arbeit, Tiefkühler, honigfeuchte Zargen, Plan.&lt;/b&gt; Die Knöpfe links, jeder mit seiner Alt-Taste: getane Arbeit wird dort angehakt und verschwindet sofort von den Listen.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorsicht.&lt;/b&gt; Waben eines gestorbenen Volkes sind gesperrt, alle, bis seine Karte beantwortet ist. Bei Verdacht auf Faulbrut den Bienensachverständigen rufen und nichts bewegen; Alt+K listet dann, was in jenen Stock hinein- oder herauskam. Kälte heilt keine Faulbrut. Volle Zargen wiegen über %1: zu zweit heben. Was eine Zarge wiegt, errechnet und als Spanne, steht bei ihr an der Werkbank.&lt;/p&gt;</translation>
     </message>
+    <message>
+        <source>the counts at the left</source>
+        <translation>die Zählungen links</translation>
+    </message>
 </context>
 <context>
     <name>combwright::StoresPage</name>
@@ -11845,6 +11881,10 @@ Honigräume</translation>
     <message>
         <source>by hive, each</source>
         <translation>nach Stock, einzeln</translation>
+    </message>
+    <message>
+        <source>one more year beside it</source>
+        <translation>ein Jahr mehr daneben</translation>
     </message>
 </context>
 <context>
@@ -13848,6 +13888,10 @@ ob sie reichen</translation>
     <message>
         <source>The log of the day is kept.</source>
         <translation>Das Protokoll des Tages ist eingetragen.</translation>
+    </message>
+    <message>
+        <source>log of the day</source>
+        <translation>Protokoll des Tages</translation>
     </message>
 </context>
 <context>

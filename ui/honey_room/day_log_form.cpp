@@ -221,6 +221,7 @@ void addDayLogKey(QWidget* place, Session& session) {
     auto* key = new QShortcut(QKeySequence(Qt::CTRL | Qt::Key_L), place);
     key->setObjectName(QStringLiteral("day_log_key"));
     key->setContext(Qt::WidgetWithChildrenShortcut);
+    key->setWhatsThis(dayForm("log of the day"));
     QObject::connect(key, &QShortcut::activated, place,
                      [place, &session] { openDayLog(place, session); });
 }

@@ -20,16 +20,17 @@ void HoneyRoomPlace::buildPages() {
     addPage(GoTo::Page::Jars, tr("Jars"), Qt::Key_J, new JarsPage(session(), m_pages));
     addPage(GoTo::Page::Fair, tr("Fair"), Qt::Key_F, new FairPage(session(), m_pages));
 
-    const auto step = [this](Qt::Key key, int by) {
+    const auto step = [this](Qt::Key key, int by, const QString& what) {
         auto* keys = new QShortcut(QKeySequence(Qt::CTRL | key), this);
+        keys->setWhatsThis(what);
         connect(keys, &QShortcut::activated, this, [this, by] {
             const int count = static_cast<int>(m_slots.size());
             const int next = (m_pages->currentIndex() + by + count) % count;
             openPage(m_slots[static_cast<std::size_t>(next)].opens);
         });
     };
-    step(Qt::Key_PageDown, +1);
-    step(Qt::Key_PageUp, -1);
+    step(Qt::Key_PageDown, +1, tr("next page"));
+    step(Qt::Key_PageUp, -1, tr("page before"));
 }
 
 /// No page: the day's extracting, which is the place itself.
@@ -39,6 +40,7 @@ void HoneyRoomPlace::addPage(GoTo::Page opens, const QString& word, Qt::Key lett
     m_pages->addWidget(page ? static_cast<QWidget*>(page) : m_extract);
     m_words->add(word);
     auto* keys = new QShortcut(QKeySequence(Qt::ALT | letter), this);
+    keys->setWhatsThis(tr("the page %1").arg(word));
     connect(keys, &QShortcut::activated, this, [this, opens] { openPage(opens); });
     if (page) connect(page, &RoomPage::headChanged, this, &HoneyRoomPlace::headChanged);
 }
@@ -108,7 +110,8 @@ PlaceHead HoneyRoomPlace::head() const {
 
 std::vector<KeyHint> HoneyRoomPlace::hints() const {
     std::vector<KeyHint> all = page() ? page()->hints() : hintsOfExtracting();
-    all.push_back({tr("Ctrl+PgDn"), tr("next page")});
+    all.push_back({QKeySequence(Qt::CTRL | Qt::Key_PageDown).toString(QKeySequence::NativeText),
+                   tr("next page")});
     return all;
 }
 

@@ -273,6 +273,7 @@ void HoneyRoomPlace::connectAll() {
     connect(m_waiting, &WaitingView::takeOutAsked, this, [this] { takeOut(); });
     auto* back = new QShortcut(QKeySequence(Qt::Key_T), m_table);
     back->setContext(Qt::WidgetShortcut);
+    back->setWhatsThis(tr("from the table back to the drawing"));
     connect(back, &QShortcut::activated, this, [this] { showTable(false); });
     const auto bucket = [this] {
         const BucketLine* line = m_buckets->current();

@@ -55,18 +55,24 @@ void SeasonBookPlace::buildPages() {
     if (m_use == Use::ToCompare) m_reckonedView->readOnly();
 
     // The words may have the focus, which are not inside this place.
-    const auto key = [this](const QKeySequence& press, auto deed) {
-        connect(new QShortcut(press, this), &QShortcut::activated, this, deed);
+    const auto key = [this](const QKeySequence& press, const QString& what, auto deed) {
+        auto* shortcut = new QShortcut(press, this);
+        shortcut->setWhatsThis(what);
+        connect(shortcut, &QShortcut::activated, this, deed);
     };
     const auto step = [this](int by) {
         openPage(static_cast<BookPage>((static_cast<int>(m_page) + by + bookPages) % bookPages));
     };
-    key(QKeySequence(Qt::CTRL | Qt::Key_PageDown), [step] { step(+1); });
-    key(QKeySequence(Qt::CTRL | Qt::Key_PageUp), [step] { step(-1); });
-    key(QKeySequence(Qt::ALT | Qt::Key_H), [this] { openPage(BookPage::Harvest); });
-    key(QKeySequence(Qt::ALT | Qt::Key_C), [this] { openPage(BookPage::Colonies); });
-    key(QKeySequence(Qt::ALT | Qt::Key_G), [this] { openPage(BookPage::Goods); });
-    key(QKeySequence(Qt::ALT | Qt::Key_Y), [this] { openPage(BookPage::Years); });
+    key(QKeySequence(Qt::CTRL | Qt::Key_PageDown), tr("next page"), [step] { step(+1); });
+    key(QKeySequence(Qt::CTRL | Qt::Key_PageUp), tr("page before"), [step] { step(-1); });
+    key(QKeySequence(Qt::ALT | Qt::Key_H), tr("the page %1").arg(tr("Harvest")),
+        [this] { openPage(BookPage::Harvest); });
+    key(QKeySequence(Qt::ALT | Qt::Key_C), tr("the page %1").arg(tr("Colonies")),
+        [this] { openPage(BookPage::Colonies); });
+    key(QKeySequence(Qt::ALT | Qt::Key_G), tr("the page %1").arg(tr("Goods")),
+        [this] { openPage(BookPage::Goods); });
+    key(QKeySequence(Qt::ALT | Qt::Key_Y), tr("the page %1").arg(tr("Years")),
+        [this] { openPage(BookPage::Years); });
 }
 
 AccountPage* SeasonBookPlace::accountShown() const {

@@ -183,12 +183,13 @@ SeasonBookPlace::SeasonBookPlace(Session& session, QWidget* parent, Use use)
 
 void SeasonBookPlace::addKeys() {
     // A table takes letters for a search of its own, so these are shortcuts of the whole place.
-    const auto key = [this](int press, auto deed) {
+    const auto key = [this](int press, const QString& what, auto deed) {
         auto* shortcut = new QShortcut(QKeySequence(press), this);
+        shortcut->setWhatsThis(what);
         shortcut->setContext(Qt::WidgetWithChildrenShortcut);
         connect(shortcut, &QShortcut::activated, this, deed);
     };
-    key(Qt::Key_T, [this] {
+    key(Qt::Key_T, tr("table"), [this] {
         if (m_page != BookPage::Harvest) return;
         closeRecords();
         if (m_yearCharts->hasFocusInside())
@@ -196,13 +197,13 @@ void SeasonBookPlace::addKeys() {
         else
             m_timeline->toggleTable();
     });
-    key(Qt::Key_E, [this] { askWhereTo(); });
-    key(Qt::Key_P, [this] { printBlock(); });
-    key(Qt::Key_Escape, [this] { leave(); });
-    key(Qt::Key_B, [this] { turnBy(+1); });
-    key(Qt::Key_W, [this] { openBeside(); });
+    key(Qt::Key_E, tr("export"), [this] { askWhereTo(); });
+    key(Qt::Key_P, tr("print block"), [this] { printBlock(); });
+    key(Qt::Key_Escape, tr("back"), [this] { leave(); });
+    key(Qt::Key_B, tr("by …"), [this] { turnBy(+1); });
+    key(Qt::Key_W, tr("year beside"), [this] { openBeside(); });
     for (int n = 0; n < 9; ++n)
-        key(Qt::Key_1 + n, [this, n] {
+        key(Qt::Key_1 + n, tr("takes what own runs say"), [this, n] {
             if (m_page == BookPage::Harvest) m_reckonedView->take(static_cast<std::size_t>(n));
         });
 }
@@ -450,7 +451,9 @@ PlaceHead SeasonBookPlace::head() const {
 
 std::vector<KeyHint> SeasonBookPlace::hints() const {
     const AccountPage* account = accountShown();
-    if (!account && !canLeave()) return {{tr("Ctrl+PgDn"), tr("next page")}};
+    if (!account && !canLeave())
+        return {{QKeySequence(Qt::CTRL | Qt::Key_PageDown).toString(QKeySequence::NativeText),
+                 tr("next page")}};
     if (account ? account->recordsShown() : recordsShown())
         return {{tr("Esc"), tr("back")}, {tr("P"), tr("print these")}, {tr("E"), tr("export")}};
     std::vector<KeyHint> hints{{tr("P"), tr("print block")}, {tr("E"), tr("export")}};

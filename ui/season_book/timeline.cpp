@@ -211,6 +211,7 @@ Timeline::Timeline(Session& session, QWidget* parent) : QWidget(parent), m_sessi
     // A table takes letters for a search of its own.
     auto* more = new QShortcut(QKeySequence(Qt::Key_Y), this);
     more->setContext(Qt::WidgetWithChildrenShortcut);
+    more->setWhatsThis(tr("one more year beside it"));
     connect(more, &QShortcut::activated, this, &Timeline::oneMoreYear);
     sizes();
 }

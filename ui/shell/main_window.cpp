@@ -111,7 +111,10 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
     connect(&session, &Session::changed, this, [this] { m_countLater->start(); });
     addFileKeys();
     m_finder = new Finder(*this, session);
-    addKey(tr("Find anything"), QKeySequence(Qt::CTRL | Qt::Key_K), [this] { m_finder->open(); });
+    addKey(tr("Find anything"), QKeySequence(Qt::CTRL | Qt::Key_K), [this] { m_finder->open(); })
+        ->setWhatsThis(
+            tr("finds a hive, box, bucket, jar, day or note by a word of it, and what can "
+               "be done by its name"));
 
     addKey(tr("Take back"), QKeySequence::Undo, [this] {
         Place* place = current();
@@ -130,7 +133,9 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
     });
     addKey(tr("End"), QKeySequence(Qt::CTRL | Qt::Key_Q), [this] { close(); });
     qApp->installEventFilter(this);
-    addKey(tr("Explain the figures"), QKeySequence(Qt::CTRL | Qt::Key_E), [this] { explain(); });
+    addKey(tr("Explain the figures"), QKeySequence(Qt::CTRL | Qt::Key_E), [this] {
+        explain();
+    })->setWhatsThis(tr("says of each figure shown how it came about"));
     addKey(tr("Pounds or kilograms"), QKeySequence(Qt::CTRL | Qt::Key_U), [this] {
         m_session.setUnits(shownUnits() == Units::Metric ? Units::UsCustomary : Units::Metric);
     });
@@ -154,7 +159,7 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
     addKey(tr("History and copies"), QKeySequence(Qt::CTRL | Qt::Key_H), [this] {
         keepTyped();
         m_time->showHistory();
-    });
+    })->setWhatsThis(tr("what was written so far, in words, and the season as it stood on a day"));
     addKey(tr("Save"), QKeySequence::Save, [this] {
         m_session.tell(tr("Nothing needs saving: every change is kept when it is made."));
     });
@@ -290,7 +295,9 @@ void MainWindow::showInAndOut() {
 }
 
 void MainWindow::addFileKeys() {
-    addKey(tr("In and out"), QKeySequence(Qt::CTRL | Qt::Key_I), [this] { showInAndOut(); });
+    addKey(tr("In and out"), QKeySequence(Qt::CTRL | Qt::Key_I), [this] {
+        showInAndOut();
+    })->setWhatsThis(tr("takes a table in, keeps photos, writes the whole season out"));
     connect(m_rail->inAndOut(), &QPushButton::clicked, this, &MainWindow::showInAndOut);
     addKey(tr("Begin a new season file"), QKeySequence::New, [this] { m_files->make(); });
     addKey(tr("Open a season file"), QKeySequence::Open, [this] { m_files->open(); });

@@ -117,6 +117,7 @@ void StoreroomPlace::listen() {
         fillBench();
     });
     auto* toCounts = new QShortcut(QKeySequence(Qt::CTRL | Qt::Key_L), this);
+    toCounts->setWhatsThis(tr("the counts at the left"));
     connect(toCounts, &QShortcut::activated, this,
             [this] { m_counts->setFocus(Qt::ShortcutFocusReason); });
     m_counts->setToolTip(

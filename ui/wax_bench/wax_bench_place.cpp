@@ -97,8 +97,9 @@ WaxBenchPlace::WaxBenchPlace(Session& session, QWidget* parent)
     arrange();
 }
 
-void WaxBenchPlace::addKey(Qt::Key key, const std::function<void()>& deed) {
+void WaxBenchPlace::addKey(Qt::Key key, const QString& what, const std::function<void()>& deed) {
     auto* shortcut = new QShortcut(QKeySequence(key), this);
+    shortcut->setWhatsThis(what);
     shortcut->setContext(Qt::WidgetWithChildrenShortcut);
     connect(shortcut, &QShortcut::activated, this, deed);
 }
@@ -121,7 +122,7 @@ void WaxBenchPlace::addDeed(QLayout* row, Qt::Key key, const QString& text, cons
             setFocus();
     };
     connect(button, &QPushButton::clicked, this, doIt);
-    addKey(key, doIt);
+    addKey(key, text, doIt);
 }
 
 void WaxBenchPlace::addDeeds() {
@@ -160,13 +161,15 @@ void WaxBenchPlace::addDeeds() {
     addDeed(jars, Qt::Key_J, tr("Small project"), "do_project", askToStartProject);
     addDeed(jars, Qt::Key_I, tr("Its next step"), "do_project_step", askToWorkProject);
     addDeed(jars, Qt::Key_L, tr("Look at it"), "do_project_look", askToLookAtProject);
-    addKey(Qt::Key_O, [this] {
+    addKey(Qt::Key_O, tr("the pot is off"), [this] {
         if (m_heat->shown().empty()) return session().tell(tr("No pot is on heat."));
         m_heat->tickOff();
     });
-    addKey(Qt::Key_Q, [this] { m_heat->quiet(); });
-    addKey(Qt::Key_T, [this] { toggleTable(); });
-    addKey(Qt::Key_D, [this] { m_dates->setFocus(Qt::ShortcutFocusReason); });
+    addKey(Qt::Key_Q, tr("I am here: the clock is quiet for a quarter of an hour"),
+           [this] { m_heat->quiet(); });
+    addKey(Qt::Key_T, tr("all of it as a table, and back"), [this] { toggleTable(); });
+    addKey(Qt::Key_D, tr("the day candles are wanted by"),
+           [this] { m_dates->setFocus(Qt::ShortcutFocusReason); });
 }
 
 void WaxBenchPlace::listen() {

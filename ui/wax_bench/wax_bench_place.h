@@ -57,7 +57,8 @@ class WaxBenchPlace : public Place {
   private:
     using Deed = std::function<bool(QWidget*, Session&, Day)>;
     void addDeed(QLayout* row, Qt::Key key, const QString& text, const char* name, Deed deed);
-    void addKey(Qt::Key key, const std::function<void()>& deed);
+    /// `what` it does, for the sheet of keys.
+    void addKey(Qt::Key key, const QString& what, const std::function<void()>& deed);
     void addDeeds();
     void listen();
     void arrange();

@@ -97,7 +97,7 @@ TEST_F(PagesOfTheRoom, TheWordsStandClearOfAllElseInTheHead) {
 TEST_F(PagesOfTheRoom, TheHelpTellsTheWay) {
     EXPECT_TRUE(room->help().contains(QStringLiteral("Ctrl+Page Down")));
     const auto hints = room->hints();
-    EXPECT_EQ(hints.back().key, QStringLiteral("Ctrl+PgDn"));
+    EXPECT_EQ(hints.back().key, QStringLiteral("Ctrl+PgDown"));
 }
 
 }  // namespace

@@ -53,11 +53,13 @@ HelpWindow::~HelpWindow() { m_window.samplePictures().letBe(); }
 
 void HelpWindow::gather() {
     m_pages.push_back({tr("Your seasons"), asRichText(StartPage::help())});
+    const QString everywhere = helpOf({keysEverywhere(m_window)});
     for (const Place* place : m_window.places()) {
         HelpGroup keys{tr("Keys here"), {}};
         for (const KeyHint& hint : place->hints()) keys.lines.push_back({hint.key, hint.what});
         const QString above = keys.lines.empty() ? QString() : helpOf({keys});
-        m_pages.push_back({place->railWord(), above + asRichText(place->help()), false, place});
+        m_pages.push_back(
+            {place->railWord(), above + asRichText(place->help()) + everywhere, false, place});
     }
     m_pages.push_back({tr("Keys"), helpOf(keysOf(m_window, m_window.places())), true});
     m_pages.push_back({tr("What's new"), releasesText()});

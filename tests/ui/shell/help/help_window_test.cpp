@@ -7,6 +7,7 @@
 
 #include <QAction>
 #include <QScrollBar>
+#include <QShortcut>
 #include <QTextDocumentFragment>
 #include <functional>
 #include <set>
@@ -182,6 +183,80 @@ TEST_F(Help, EveryKeyOfTheWindowStandsOnThePageOfKeysAndOnItsSheet) {
     });
     EXPECT_THAT(printed, HasSubstr("Ctrl+Alt+F9|Tap the barometer\n"));
     EXPECT_THAT(printed, HasSubstr("Ctrl++, Ctrl+=|Larger text\n")) << "one line for one thing";
+}
+
+/// Keys of one line of the sheet.
+QStringList keysIn(const HelpLine& line) { return line.keys.split(QStringLiteral(", ")); }
+
+TEST_F(Help, NoKeyOfTheWindowIsMissingFromItsSheetAndNoneIsThereTwice) {
+    openSeason();
+    for (const int at : {0, 1, 2, 3, 4, 5, 6}) {
+        window->goTo(at);
+        const auto groups = keysOf(*window, window->places());
+        ASSERT_FALSE(groups.empty());
+        std::set<QString> everywhere;
+        for (const HelpGroup& group : groups) {
+            std::set<QString> keys;
+            for (const HelpLine& line : group.lines)
+                for (const QString& key : keysIn(line)) {
+                    EXPECT_TRUE(keys.insert(key).second)
+                        << key.toStdString() << " twice under " << group.head.toStdString();
+                    EXPECT_FALSE(everywhere.contains(key))
+                        << key.toStdString() << " is the whole window's, and stands under "
+                        << group.head.toStdString() << " too";
+                    EXPECT_FALSE(line.what.isEmpty()) << key.toStdString();
+                }
+            if (&group == &groups.front()) everywhere = keys;
+        }
+        const auto placeOf = [&](const QObject* in) -> const Place* {
+            for (; in; in = in->parent())
+                if (const auto* of = qobject_cast<const Place*>(in)) return of;
+            return nullptr;
+        };
+        const auto stands = [&](const QObject& of, const QList<QKeySequence>& keys) {
+            const auto* widget = qobject_cast<const QWidget*>(of.parent());
+            if (widget && widget->window() != window.get()) return;
+            const Place* in = placeOf(&of);
+            const QString head = in ? in->railWord() : groups.front().head;
+            for (const QKeySequence& key : keys) {
+                const QString text = key.toString(QKeySequence::NativeText);
+                const bool found =
+                    std::any_of(groups.begin(), groups.end(), [&](const HelpGroup& group) {
+                        return (group.head == head || group.head == groups.front().head) &&
+                               std::any_of(group.lines.begin(), group.lines.end(),
+                                           [&](const HelpLine& line) {
+                                               return keysIn(line).contains(text);
+                                           });
+                    });
+                EXPECT_TRUE(found || key.isEmpty())
+                    << text.toStdString() << " is missing under " << head.toStdString();
+            }
+        };
+        int shortcuts = 0;
+        for (const QShortcut* each : window->findChildren<QShortcut*>()) {
+            EXPECT_FALSE(each->whatsThis().isEmpty())
+                << each->key().toString().toStdString() << " says nothing of itself";
+            stands(*each, each->keys());
+            ++shortcuts;
+        }
+        for (const QAction* each : window->findChildren<QAction*>())
+            stands(*each, each->shortcuts());
+        EXPECT_GT(shortcuts, 40);
+    }
+}
+
+TEST_F(Help, EveryPlaceNamesTheFewKeysThatAreWorthKnowingAnywhere) {
+    openSeason();
+    inHelp([&] {
+        for (const Place* each : window->places()) {
+            goToPage(each->railWord());
+            for (const char* key : {"Ctrl+K", "Ctrl+H", "Ctrl+I", "Ctrl+E"})
+                EXPECT_THAT(plain(), HasSubstr(key)) << each->railWord().toStdString();
+            for (const HelpLine& line : keysEverywhere(*window).lines)
+                EXPECT_THAT(plain(), HasSubstr(line.what.toStdString()));
+        }
+    });
+    EXPECT_EQ(keysEverywhere(*window).lines.size(), 4U);
 }
 
 TEST_F(Help, APlaceHasItsPictureFromTheSampleSeasonSoonAfterItsWords) {
