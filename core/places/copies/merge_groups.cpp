@@ -24,6 +24,14 @@ const std::vector<TogetherFields>& togetherFields() {
     return all;
 }
 
+const std::vector<MovesOf>& allMoves() {
+    static const std::vector<MovesOf> all{{"box", "place", "box_move"},
+                                          {"hive", "yard", "hive_move"},
+                                          {"colony", "hive", "colony_move"},
+                                          {"frame", "box", "frame_move"}};
+    return all;
+}
+
 std::size_t fieldPlace(const Fields& fields, std::string_view name) {
     for (std::size_t i = 0; i < fields.size(); ++i)
         if (fields[i].name == name && fields[i].part == ReadingPart::Whole) return i;
@@ -36,6 +44,18 @@ bool holdsNothing(const Value& value) {
 }
 
 }  // namespace
+
+const MovesOf* movesOf(std::string_view thing) {
+    for (const MovesOf& each : allMoves())
+        if (each.thing == thing) return &each;
+    return nullptr;
+}
+
+const MovesOf* thingMovedBy(std::string_view moves) {
+    for (const MovesOf& each : allMoves())
+        if (each.moves == moves) return &each;
+    return nullptr;
+}
 
 std::vector<MergeGroup> mergeGroups(const RecordType& type) {
     const Fields& fields = type.fields();

@@ -25,4 +25,15 @@ std::optional<std::vector<Value>> sameKey(const RecordType& type, const Row& row
 /// The row without what a copy numbers for itself, to compare by.
 std::string rowContent(const RecordType& type, const Row& row);
 
+/// What is moved, the field that says where it is, and the table in which its moves are written
+/// down, each under the thing's own name.
+struct MovesOf {
+    std::string_view thing;
+    std::string_view place;
+    std::string_view moves;
+};
+/// Nothing for what is not moved, or is no table of moves.
+const MovesOf* movesOf(std::string_view thing);
+const MovesOf* thingMovedBy(std::string_view moves);
+
 }  // namespace combwright

@@ -150,6 +150,8 @@ Row MergePlanner::joined(const RecordType& type, std::int64_t id, const std::opt
             question.theirs = groupText(type, theirs, group.fields, m_sides.ours);
             if (base) question.was = groupText(type, *base, group.fields, m_sides.ours);
             takesTheirs = ask(std::move(question)) == MergeChoice::Theirs;
+            if (const MovesOf* moves = movesOf(type.table); moves && moves->place == field.name)
+                m_movedByBoth[{std::string(type.table), id}] = takesTheirs;
             takeOver(row, group.fields, takesTheirs ? theirs : ours);
             takeOver(row, group.counted, takesTheirs ? theirs : ours);
             continue;
@@ -266,6 +268,37 @@ void MergePlanner::planMade(const RecordType& type, const std::vector<NewRow>& r
         const Row ours = candidates.at(*same);
         candidates.erase(*same);
         change(type, *same, ours, joined(type, *same, std::nullopt, ours, row.row));
+    }
+}
+
+void MergePlanner::planMoves(const RecordType& type, std::vector<NewRow>& rows) {
+    const MovesOf* moves = thingMovedBy(type.table);
+    if (!moves) return;
+    const std::string thing(moves->thing);
+    const std::size_t ofAt = wholeField(type, moves->thing);
+    std::erase_if(rows, [&](const NewRow& fresh) {
+        const Row row = translated(type, fresh.row);
+        const auto both = m_movedByBoth.find({thing, numberAt(row, ofAt)});
+        if (both == m_movedByBoth.end()) return false;
+        if (both->second) m_plan.edits.push_back({ChangeKind::Added, &type, fresh.theirs, row});
+        return true;
+    });
+    const RecordType& thingType = *findRecordType(thing);
+    for (const auto& [at, theirsHolds] : m_movedByBoth) {
+        if (at.first != thing) continue;
+        if (const auto is = recordRow(m_sides.ours, thing, at.second))
+            m_plan.notes << (theirsHolds
+                                 ? mergeSay("%1 %2 was moved in both copies: what was written down "
+                                            "here of that goes, the other's holds.")
+                                 : mergeSay("%1 %2 was moved in both copies: ours holds, the "
+                                            "other's moves of it do not come."))
+                                .arg(word(thing), recordInWords(m_sides.ours, thingType, *is));
+        const auto made = m_sides.madeHere.find(type.table);
+        if (!theirsHolds || made == m_sides.madeHere.end()) continue;
+        for (const std::int64_t id : made->second)
+            if (const auto ours = recordRow(m_sides.ours, type.table, id);
+                ours && numberAt(*ours, ofAt) == at.second)
+                m_plan.edits.push_back({ChangeKind::Removed, &type, id, *ours});
     }
 }
 
@@ -510,6 +543,7 @@ MergePlan MergePlanner::plan() {
             if (isNew(type.table, theirs))
                 if (auto row = recordRow(m_sides.theirs, type.table, theirs))
                     made.push_back({theirs, *std::move(row)});
+        planMoves(type, made);
         planMade(type, made);
         for (const std::int64_t theirs : touched->second)
             if (!isNew(type.table, theirs)) planOld(type, theirs);

@@ -45,6 +45,9 @@ class MergePlanner {
                                std::int64_t ours) const;
 
     void planMade(const RecordType& type, const std::vector<NewRow>& rows);
+    /// Where both moved a thing to another place, the moves of one of them hold; those rows are
+    /// taken off the list.
+    void planMoves(const RecordType& type, std::vector<NewRow>& rows);
     std::optional<std::int64_t> twin(const RecordType& type, const NewRow& row,
                                      const std::vector<NewRow>& rows,
                                      std::map<std::int64_t, Row>& candidates) const;
@@ -72,6 +75,7 @@ class MergePlanner {
     const MergeAnswers& m_answers;
     MergePlan m_plan;
     std::map<RecordAt, std::int64_t> m_twins;  ///< theirs, ours
+    std::map<RecordAt, bool> m_movedByBoth;    ///< by ours; whether theirs holds
     std::map<std::string, std::set<std::int64_t>, std::less<>> m_twinsHere;
 };
 

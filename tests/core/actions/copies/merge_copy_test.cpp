@@ -6,7 +6,12 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <QFile>
+#include <set>
+
+#include "core/model/frames/box.h"
 #include "core/model/honey/extraction.h"
+#include "core/model/yard/moves.h"
 #include "core/model/yard/visit.h"
 #include "core/model/yard/yard.h"
 #include "core/storage/audit.h"
@@ -144,6 +149,68 @@ TEST_F(MergeOfCopies, AsksWhereBothChangedTheSameValue) {
     const MergePlan taken = planned(*ours, helperFile, {{"bucket/1/net", MergeChoice::Theirs}});
     ASSERT_TRUE(takeIn(*ours, taken, clock.today()));
     EXPECT_EQ(ours->read().first<Bucket>({})->net->value, Mass::grams(12700));
+}
+
+/// One box cannot stand on two hives: which copy is right is asked, and its moves with it.
+TEST_F(MergeOfCopies, AsksWhereBothMovedTheSameBoxOrHive) {
+    for (const char* days :
+         {"2027-06-02 2027-06-02", "2027-06-02 2027-06-04", "2027-06-04 2027-06-02"})
+        for (const MergeChoice choice : {MergeChoice::Ours, MergeChoice::Theirs}) {
+            SCOPED_TRACE(std::string(days) + ' ' + std::string(key(choice)));
+            QFile::remove(QString::fromStdString(path(helperFile)));
+            QFile::remove(QString::fromStdString(path()));
+            part();
+            playAll(*ours, R"({"do":"add-yard","on":"2027-04-01","yard_name":"Creek"}
+{"do":"add-yard","on":"2027-04-01","yard_name":"Mill"}
+{"do":"add-hive","on":"2027-04-01","yard":"Hill","mark":"H3","boxes":"deep, x, medium M9"})");
+            QFile::remove(QString::fromStdString(path(helperFile)));
+            ASSERT_TRUE(ours->copyTo(path(helperFile)));
+            theirs = std::make_unique<Season>(Season::open(path(helperFile), clock));
+            const auto moved = [](std::string_view day, const char* hive, const char* yard) {
+                return R"({"do":"move-box","on":")" + std::string(day) +
+                       R"(","box":"M9","to":"on hive","hive":")" + hive + "\"}\n" +
+                       R"({"do":"move-hive","on":")" + std::string(day) +
+                       R"(","hive":"H3","yard":")" + yard + "\"}";
+            };
+            const std::string_view on(days);
+            playAll(*ours, moved(on.substr(0, 10), "H1", "Creek"));
+            playAll(*theirs, moved(on.substr(11), "H2", "Mill"));
+            // Something that comes whatever is chosen.
+            playAll(*theirs, R"({"do":"add-yard","on":"2027-06-05","yard_name":"Brook"})");
+            const MergePlan asked = planned(*ours, helperFile);
+            ASSERT_EQ(asked.questions.size(), 2U);
+            std::set<std::string> said;
+            MergeAnswers answers;
+            for (const MergeQuestion& each : asked.questions) {
+                EXPECT_EQ(each.asked, MergeAsked::BothChanged);
+                said.insert(each.ours.toStdString() + " / " + each.theirs.toStdString());
+                answers[each.key] = choice;
+            }
+            EXPECT_EQ(said, (std::set<std::string>{"Creek / Mill", "on hive, H1 / on hive, H2"}));
+            const std::string before = ours->dump();
+            EXPECT_FALSE(takeIn(*ours, asked, clock.today())) << "nothing is taken unasked";
+            EXPECT_EQ(ours->dump(), before);
+            const MergePlan plan = planned(*ours, helperFile, answers);
+            EXPECT_EQ(plan.notes.size(), 2);
+            const auto step = takeIn(*ours, plan, clock.today());
+            ASSERT_TRUE(step) << key(step.error().code) << " " << step.error().value("says");
+            EXPECT_TRUE(audit(ours->read()).empty());
+            const bool isOurs = choice == MergeChoice::Ours;
+            const auto box = ours->read().first<Box>({is("mark", std::string("M9"))});
+            ASSERT_TRUE(box && box->hive);
+            EXPECT_EQ(ours->read().find(*box->hive)->mark.text(), isOurs ? "H1" : "H2");
+            // On a hive from the start, then moved once.
+            EXPECT_EQ(ours->read().where<BoxMove>({is("box", box->id)}).size(), 2U);
+            const auto hive = ours->read().first<Hive>({is("mark", std::string("H3"))});
+            EXPECT_EQ(ours->read().find(hive->yard)->name.text(), isOurs ? "Creek" : "Mill");
+            EXPECT_EQ(ours->read().all<HiveMove>().size(), 1U);
+            const auto again = planned(*ours, helperFile);
+            EXPECT_TRUE(again.edits.empty()) << "it is taken in";
+            ASSERT_TRUE(ours->undo(*step));
+            EXPECT_EQ(ours->dump(), before);
+            ours.reset();
+            theirs.reset();
+        }
 }
 
 TEST_F(MergeOfCopies, AsksWhetherTheSameVisitWasWrittenTwice) {
