@@ -61,6 +61,9 @@ void sayPlan(Context& context, const ImportPlan& plan) {
         << plan.count(RowVerdict::AlreadyThere) << " already there, "
         << plan.count(RowVerdict::Refused) << " refused, " << plan.count(RowVerdict::Asked)
         << " asked.\n";
+    if (plan.count(RowVerdict::ChangedSince) > 0)
+        out << "Changed here since they came in: " << plan.count(RowVerdict::ChangedSince)
+            << ". They stay as they are.\n";
 }
 
 /// Saves the rows that stay out; nothing is kept where that fails.
@@ -130,10 +133,9 @@ int runImport(Context& context) {
         return misused(context, QStringLiteral("--rejects goes with an import that is kept"));
     Season season = Season::open(words.front().toStdString(), context.clock,
                                  dry ? Database::Mode::ReadOnly : Database::Mode::ReadWrite);
-    const auto plan = planImport(season, *kind, viewOfBytes(*bytes), *map);
+    const auto plan = planImport(season, *kind, *bytes, *map);
     if (!plan) return refuse(context, plan.error());
 
-    QJsonObject json = toJson(*plan);
     const bool held =
         !plan->questions.empty() || (!rejects && plan->count(RowVerdict::Refused) > 0);
     std::int64_t step = 0;
@@ -152,6 +154,7 @@ int runImport(Context& context) {
         step = *kept;
     }
     if (context.json()) {
+        QJsonObject json = toJson(*plan);
         json.insert(QStringLiteral("kept"), !dry && !held);
         json.insert(QStringLiteral("step"),
                     step ? QJsonValue(static_cast<qint64>(step)) : QJsonValue(QJsonValue::Null));

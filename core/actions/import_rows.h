@@ -3,7 +3,11 @@
 // stands on what came in.
 #pragma once
 
+#include <functional>
+#include <string_view>
+
 #include "core/actions/action.h"
+#include "core/support/progress.h"
 
 namespace combwright {
 
@@ -20,6 +24,14 @@ struct ImportRows {
     static const Fields& fields();
     Result<Answer> perform(Write& file) const;
 };
+
+/// The same deed with its lines told one after the other, for they may be a million and are needed
+/// in one piece by nobody: `lines` gives each to what takes it, until that says no, and is asked
+/// twice. Returns the step. Refused as ImportRows, and with Stopped.
+using LineTaker = std::function<bool(std::string_view line)>;
+Result<std::int64_t> performEach(Season& season, const ImportRows& head,
+                                 const std::function<void(const LineTaker&)>& lines,
+                                 Progress& progress);
 
 /// Takes an import that stands back, also where other steps were done since. Refused with NotFound
 /// for a step there is not, or that was taken back; OtherAction for one that is no import; MovedOn

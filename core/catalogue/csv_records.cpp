@@ -65,35 +65,45 @@ std::string withoutEnd(std::string_view line) {
 
 }  // namespace
 
+/// Whether there was a row at this place; a blank line is none.
+bool CsvReader::take(CsvRecord& record) {
+    // Given line by line, so that a row that ends is known to end on this one.
+    CsvParser parser(m_parter);
+    m_begins = m_at;
+    const std::size_t firstLine = m_line;
+    bool good = true;
+    while (m_at < m_text.size() && good && !parser.hasRow()) {
+        const std::string_view next = m_text.substr(m_at, lineLength(m_text.substr(m_at)));
+        good = parser.take(next);
+        m_at += next.size();
+        ++m_line;
+        if (m_at == m_begins + next.size() && withoutEnd(next).empty()) break;  // a blank line
+    }
+    if (good && m_at == m_text.size() && !parser.hasRow()) good = parser.end();
+    if (good) {
+        if (!parser.hasRow()) return false;
+        record = {firstLine, parser.takeRow(), false};
+        return true;
+    }
+    // Only its first line is lost: what follows is read as if the quotes had been right.
+    const std::string_view first = m_text.substr(m_begins, lineLength(m_text.substr(m_begins)));
+    record = {firstLine, {withoutEnd(first)}, true};
+    m_at = m_begins + first.size();
+    m_line = firstLine + 1;
+    return true;
+}
+
+bool CsvReader::next(CsvRecord& record) {
+    while (m_at < m_text.size())
+        if (take(record)) return true;
+    return false;
+}
+
 std::vector<CsvRecord> readCsvRecords(std::string_view text, char parter, std::size_t most) {
     std::vector<CsvRecord> records;
-    std::size_t at = 0;
-    std::size_t line = 1;
-    while (at < text.size()) {
-        if (most && records.size() == most) break;
-        // Given line by line, so that a row that ends is known to end on this one.
-        CsvParser parser(parter);
-        const std::size_t begins = at;
-        const std::size_t firstLine = line;
-        bool good = true;
-        while (at < text.size() && good && !parser.hasRow()) {
-            const std::string_view next = text.substr(at, lineLength(text.substr(at)));
-            good = parser.take(next);
-            at += next.size();
-            ++line;
-            if (at == begins + next.size() && withoutEnd(next).empty()) break;  // a blank line
-        }
-        if (good && at == text.size() && !parser.hasRow()) good = parser.end();
-        if (good && parser.hasRow()) {
-            records.push_back({firstLine, parser.takeRow(), false});
-        } else if (!good) {
-            // Only its first line is lost: what follows is read as if the quotes had been right.
-            const std::string_view first = text.substr(begins, lineLength(text.substr(begins)));
-            records.push_back({firstLine, {withoutEnd(first)}, true});
-            at = begins + first.size();
-            line = firstLine + 1;
-        }
-    }
+    CsvReader reader(text, parter);
+    for (CsvRecord record; (!most || records.size() < most) && reader.next(record);)
+        records.push_back(std::move(record));
     return records;
 }
 

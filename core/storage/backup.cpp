@@ -101,8 +101,8 @@ std::string copyVerified(const Database& database, const std::string& to) {
     return digest;
 }
 
-Database copyInMemory(const Database& database) {
-    Database copy = Database::open(":memory:", Database::Mode::ReadWrite);
+Database copyWithoutName(const Database& database) {
+    Database copy = Database::open({}, Database::Mode::ReadWrite);
     copyPages(database, copy);
     migrate(copy, migrations());
     return copy;

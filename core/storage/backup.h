@@ -16,8 +16,9 @@ namespace combwright {
 /// thrown.
 std::string copyVerified(const Database& database, const std::string& to);
 
-/// The same file in memory, up to date: what is tried there leaves no trace. Throws StorageError.
-Database copyInMemory(const Database& database);
+/// The same season, up to date, in a database without a name: SQLite holds it on the disk where it
+/// is large, and it is gone when it is closed. Throws StorageError.
+Database copyWithoutName(const Database& database);
 
 /// The copy made before an upgrade, beside the file: "name.before-2.combwright". Returns its path.
 std::string copyBeforeUpgrade(const Database& database, std::int64_t version);

@@ -81,29 +81,35 @@ std::int64_t Journal::append(StepKind kind, const std::string& at, const StepInf
     std::string previous;
     Statement& last = m_prepared("SELECT digest FROM journal ORDER BY seq DESC LIMIT 1").run();
     while (last.next()) previous = last.text(0);
-    WholeStep step{{0, at, kind, info, of}, stands, changes, {}};
-    step.digest = chainedDigest(previous, step.entry, changes);
-    put(step, Value{});
+    put(Value{}, at, kind, info, of, stands, changes,
+        chained(previous, at, kind, info, of, changes));
     return m_database->lastId();
 }
 
-void Journal::putWhole(const WholeStep& step) { put(step, Value{step.entry.seq}); }
+void Journal::putWhole(const WholeStep& step) {
+    const JournalEntry& entry = step.entry;
+    put(Value{entry.seq}, entry.at, entry.kind, entry.info, entry.of, step.stands, step.changes,
+        step.digest);
+}
 
-void Journal::put(const WholeStep& step, const Value& seq) {
+/// Of an import the line and the changes are long: they are handed to SQLite as they are.
+void Journal::put(const Value& seq, const std::string& at, StepKind kind, const StepInfo& info,
+                  std::optional<std::int64_t> of, std::int64_t stands, const Bytes& changes,
+                  const std::string& digest) {
     m_prepared(
         "INSERT INTO journal (seq, at, kind, action, line, why, sheet, of, stands, changes, "
         "digest) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)")
         .bind(seq)
-        .bind(std::string_view(step.entry.at))
-        .bind(kindText(step.entry.kind))
-        .bind(std::string_view(step.entry.info.action))
-        .bind(std::string_view(step.entry.info.line))
-        .bind(textOrNull(step.entry.info.why))
-        .bind(textOrNull(step.entry.info.sheet))
-        .bind(step.entry.of ? Value{*step.entry.of} : Value{})
-        .bind(step.stands)
-        .bindBlob(step.changes)
-        .bind(std::string_view(step.digest))
+        .bind(std::string_view(at))
+        .bind(kindText(kind))
+        .bind(std::string_view(info.action))
+        .bindHeld(info.line)
+        .bind(textOrNull(info.why))
+        .bind(textOrNull(info.sheet))
+        .bind(of ? Value{*of} : Value{})
+        .bind(stands)
+        .bindHeld(changes)
+        .bind(std::string_view(digest))
         .run();
 }
 

@@ -66,7 +66,9 @@ class Journal {
   private:
     std::int64_t append(StepKind kind, const std::string& at, const StepInfo& info,
                         std::optional<std::int64_t> of, int stands, const Bytes& changes);
-    void put(const WholeStep& step, const Value& seq);
+    void put(const Value& seq, const std::string& at, StepKind kind, const StepInfo& info,
+             std::optional<std::int64_t> of, std::int64_t stands, const Bytes& changes,
+             const std::string& digest);
     const Database* m_database;
     Prepared m_prepared;  ///< what every step needs
 };

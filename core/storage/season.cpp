@@ -173,15 +173,37 @@ Result<void> Season::copyTo(const std::string& to) const {
     return {};
 }
 
-Season Season::rehearsal() const {
-    OpenedFile file{copyInMemory(m_inner->database()), std::nullopt, {}, std::nullopt};
-    return Season(std::make_unique<Inner>(std::move(file), *m_inner->clock));
+void Season::rehearse(const std::function<void(Write&)>& deed) const {
+    const Database copy = copyWithoutName(m_inner->database());
+    const Transaction transaction(copy);
+    Write write(copy);
+    deed(write);
+}
+
+SeasonSeen Season::seen() const {
+    m_inner->demandSameFile();
+    const std::int64_t step = m_inner->journal.newest();
+    return {path(), step, m_inner->journal.digestOf(step), readOnly()};
+}
+
+Season Season::openBeside(const SeasonSeen& seen, const Clock& clock, Database::Mode mode) {
+    // By SQLite alone: to read it in another way would drop the locks of the connection there is.
+    OpenedFile file{Database::open(seen.path, mode), seen.readOnly, {}, std::nullopt};
+    Season season(std::make_unique<Inner>(std::move(file), clock));
+    if (season.m_inner->journal.digestOf(seen.step) != seen.digest)
+        throw StorageError(Trouble::Moved, seen.path, "the file was replaced or moved");
+    return season;
 }
 
 bool Season::lookAgain() {
     if (m_inner->standing() != Standing::Ours || !m_inner->othersWrote()) return false;
     m_inner->tell(Change{0, {}, true});
     return true;
+}
+
+void Season::follow(std::int64_t step) {
+    (void)m_inner->othersWrote();
+    m_inner->tell(Change{step, {}, true});
 }
 
 Result<StepDone> Season::Inner::inTransaction(const std::function<Result<StepDone>()>& step) {

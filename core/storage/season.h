@@ -58,6 +58,14 @@ struct StepDone {
     Change change;
 };
 
+/// A season as one connection sees it.
+struct SeasonSeen {
+    std::string path;
+    std::int64_t step = 0;  ///< the newest of its journal
+    std::string digest;     ///< of that step
+    std::optional<ReadOnlyWhy> readOnly;
+};
+
 class Season {
   public:
     /// Makes a new file. Refused with PathTaken where there is one; throws StorageError.
@@ -85,12 +93,20 @@ class Season {
     /// A proven copy of what is open, whatever the path leads to now. Refused with PathTaken;
     /// throws StorageError.
     Result<void> copyTo(const std::string& to) const;
-    /// The season as it stands, in memory: what is tried there leaves no trace. Throws
-    /// StorageError.
-    Season rehearsal() const;
+    /// Does the deed to a copy nobody sees and throws that away. Throws StorageError.
+    void rehearse(const std::function<void(Write&)>& deed) const;
+    /// What another thread needs to open this season with a connection of its own. Throws
+    /// StorageError(Moved).
+    SeasonSeen seen() const;
+    /// Opens a season that is open in this program already, for a thread of its own: two of ours on
+    /// one file are parted by SQLite's locks like two programs. Throws StorageError, Moved where
+    /// the path leads to another file by now.
+    static Season openBeside(const SeasonSeen& seen, const Clock& clock, Database::Mode mode);
     /// Tells views to read everything again where another program wrote since the last step or
     /// look. Whether one did.
     bool lookAgain();
+    /// Tells views to read everything again after a step that another connection of ours kept.
+    void follow(std::int64_t step);
 
     /// Runs the deed in one transaction and keeps it as one step. A deed that refuses, throws or
     /// changes nothing leaves file and journal as they were.

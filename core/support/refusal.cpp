@@ -41,6 +41,7 @@ constexpr std::array codeKeys{
     std::pair{Code::NotOfThis, std::string_view("not_of_this")},
     std::pair{Code::ToBeChosen, std::string_view("to_be_chosen")},
     std::pair{Code::WouldNotFit, std::string_view("would_not_fit")},
+    std::pair{Code::Stopped, std::string_view("stopped")},
 };
 
 }  // namespace

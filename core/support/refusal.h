@@ -52,6 +52,8 @@ enum class Code {
     NotOfThis,    ///< the other file is no copy of this season
     ToBeChosen,   ///< both copies changed the same; "count" says how much is to be chosen
     WouldNotFit,  ///< put together, the records would not agree; "says" tells the first
+    // Long jobs.
+    Stopped,  ///< no longer wanted by who asked for it, and nothing of it was kept
 };
 
 /// The code's name in JSON: lower case with underscores, for instance "out_of_range".

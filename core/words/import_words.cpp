@@ -24,6 +24,7 @@ QString importKindText(std::string_view kind) {
 QString verdictText(std::string_view verdict) {
     if (verdict == "will_be_added") return sayImport("will be added");
     if (verdict == "already_there") return sayImport("already there");
+    if (verdict == "changed_since") return sayImport("was changed here since");
     if (verdict == "left_out") return sayImport("another of that day counts");
     if (verdict == "refused") return sayImport("refused");
     if (verdict == "asked") return sayImport("asked");

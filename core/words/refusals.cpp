@@ -431,6 +431,8 @@ const char* refusalText(const Refusal& refusal) {
             return QT_TRANSLATE_NOOP("refusals",
                                      "Put together, the records would not agree: {says}. Put that "
                                      "right in one of the copies first.");
+        case Code::Stopped:
+            return QT_TRANSLATE_NOOP("refusals", "Stopped, as was asked.");
     }
     return "";
 }

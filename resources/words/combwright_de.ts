@@ -6782,6 +6782,10 @@ in der Kiste</translation>
         <source>Why: %1.</source>
         <translation>Warum: %1.</translation>
     </message>
+    <message>
+        <source>Compare two days…</source>
+        <translation>Zwei Tage vergleichen…</translation>
+    </message>
 </context>
 <context>
     <name>combwright::HiveTable</name>
@@ -7937,10 +7941,6 @@ für Ladung %2</translation>
         <translation>Tabellen (*.csv)</translation>
     </message>
     <message>
-        <source>%1 cannot be written: %2. Nothing was kept.</source>
-        <translation>%1 lässt sich nicht schreiben: %2. Nichts wurde behalten.</translation>
-    </message>
-    <message>
         <source>%1 rows of %2 were taken in.</source>
         <translation>%1 Zeilen von %2 wurden aufgenommen.</translation>
     </message>
@@ -7964,6 +7964,26 @@ für Ladung %2</translation>
         <source>Odd in %1 of them: look at those first.</source>
         <translation>Auffällig bei %1 davon: die zuerst ansehen.</translation>
     </message>
+    <message>
+        <source>How far it is</source>
+        <translation>Wie weit es ist</translation>
+    </message>
+    <message>
+        <source>The rows are being kept …</source>
+        <translation>Die Zeilen werden übernommen …</translation>
+    </message>
+    <message>
+        <source>The rows are being looked at …</source>
+        <translation>Die Zeilen werden angesehen …</translation>
+    </message>
+    <message>
+        <source>Stopping; nothing will be kept …</source>
+        <translation>Wird abgebrochen; nichts wird behalten …</translation>
+    </message>
+    <message>
+        <source>%1 were changed here since they came in and stay as they are.</source>
+        <translation>%1 wurden seit der Übernahme hier geändert und bleiben, wie sie sind.</translation>
+    </message>
 </context>
 <context>
     <name>combwright::ImportPreview</name>
@@ -7978,6 +7998,13 @@ für Ladung %2</translation>
     <message>
         <source>what becomes of it</source>
         <translation>was daraus wird</translation>
+    </message>
+</context>
+<context>
+    <name>combwright::ImportWork</name>
+    <message>
+        <source>%1 cannot be written: %2. Nothing was kept.</source>
+        <translation>%1 lässt sich nicht schreiben: %2. Nichts wurde behalten.</translation>
     </message>
 </context>
 <context>
@@ -12118,6 +12145,45 @@ eines überfällig</translation>
     </message>
 </context>
 <context>
+    <name>combwright::TwoDaysDialog</name>
+    <message>
+        <source>Compare two days</source>
+        <translation>Zwei Tage vergleichen</translation>
+    </message>
+    <message>
+        <source>What differs between the end of one day and the end of another</source>
+        <translation>Was sich vom Ende eines Tages bis zum Ende eines anderen unterscheidet</translation>
+    </message>
+    <message>
+        <source>&amp;From</source>
+        <translation>&amp;Von</translation>
+    </message>
+    <message>
+        <source>&amp;To</source>
+        <translation>&amp;Bis</translation>
+    </message>
+    <message>
+        <source>Compare</source>
+        <translation>Vergleichen</translation>
+    </message>
+    <message>
+        <source>What differs between the two days</source>
+        <translation>Was sich zwischen den beiden Tagen unterscheidet</translation>
+    </message>
+    <message>
+        <source>Print…</source>
+        <translation>Drucken…</translation>
+    </message>
+    <message>
+        <source>From the end of %1 to the end of %2:</source>
+        <translation>Vom Ende des Tages %1 bis zum Ende des Tages %2:</translation>
+    </message>
+    <message>
+        <source>That could not be found out; why stands in the foot of the window.</source>
+        <translation>Das ließ sich nicht feststellen; warum, steht unten im Fenster.</translation>
+    </message>
+</context>
+<context>
     <name>combwright::VesselPicture</name>
     <message>
         <source>empty</source>
@@ -13927,6 +13993,34 @@ ob sie reichen</translation>
     <message>
         <source>ddd d</source>
         <translation>ddd d.</translation>
+    </message>
+    <message>
+        <source>%1 days ago</source>
+        <translation>vor %1 Tagen</translation>
+    </message>
+    <message>
+        <source>%1 weeks ago</source>
+        <translation>vor %1 Wochen</translation>
+    </message>
+    <message>
+        <source>day before yesterday</source>
+        <translation>vorgestern</translation>
+    </message>
+    <message>
+        <source>a day ago</source>
+        <translation>vor einem Tag</translation>
+    </message>
+    <message>
+        <source>1 day ago</source>
+        <translation>vor 1 Tag</translation>
+    </message>
+    <message>
+        <source>a week ago</source>
+        <translation>vor einer Woche</translation>
+    </message>
+    <message>
+        <source>1 week ago</source>
+        <translation>vor 1 Woche</translation>
     </message>
 </context>
 <context>
@@ -16299,7 +16393,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>last</source>
-        <translation>letzten</translation>
+        <translation>letzten|letzter|letzte</translation>
     </message>
 </context>
 <context>
@@ -22343,6 +22437,10 @@ ob sie reichen</translation>
         <source>sugar fed</source>
         <translation>gefütterter Zucker</translation>
     </message>
+    <message>
+        <source>was changed here since</source>
+        <translation>wurde hier seither geändert</translation>
+    </message>
 </context>
 <context>
     <name>jar_forms</name>
@@ -23315,6 +23413,14 @@ ob sie reichen</translation>
     <message>
         <source>%1 %2: written down in both copies; one thing, or two?</source>
         <translation>%1 %2: in beiden Kopien aufgeschrieben; eines oder zwei?</translation>
+    </message>
+    <message>
+        <source>%1 %2 was moved in both copies: what was written down here of that goes, the other&apos;s holds.</source>
+        <translation>%1 %2 wurde in beiden Kopien umgestellt: Was hier darüber geschrieben steht, fällt weg, das der anderen gilt.</translation>
+    </message>
+    <message>
+        <source>%1 %2 was moved in both copies: ours holds, the other&apos;s moves of it do not come.</source>
+        <translation>%1 %2 wurde in beiden Kopien umgestellt: Das Hiesige gilt, die Umstellungen der anderen kommen nicht herein.</translation>
     </message>
 </context>
 <context>
@@ -26750,6 +26856,10 @@ für die nächste Saison</translation>
     <message>
         <source>%1 is damaged (%2). It was left as it is. Open one of its copies, or save what can be read of it into a new file.</source>
         <translation>%1 ist beschädigt (%2). Die Datei wurde gelassen, wie sie ist. Eine ihrer Kopien öffnen, oder in eine neue Datei retten, was sich daraus lesen lässt.</translation>
+    </message>
+    <message>
+        <source>Stopped, as was asked.</source>
+        <translation>Abgebrochen, wie verlangt.</translation>
     </message>
 </context>
 <context>

@@ -78,7 +78,7 @@ double bareInsertsMs(const std::string& path) {
 }
 
 void importOfAScale(benchmark::State& state) {
-    const std::string text = tableOfWeights();
+    const QByteArray text = QByteArray::fromStdString(tableOfWeights());
     ImportMap map;
     map.decimal = DecimalSign::Point;
     std::vector<double> bare;
@@ -121,14 +121,15 @@ class BareRows : public QAbstractTableModel {
 };
 
 ImportPlan planOfAMillion() {
+    QByteArray text("hive,date,weight kg\n");
+    for (int row = 0; row < scrolledRows; ++row)
+        text += "H" + QByteArray::number(row % 500) + ",2027-06-01,41.5\n";
     ImportPlan plan;
     plan.kind = ImportKind::Weights;
     plan.columns = {{"hive", "hive"}, {"date", "day"}, {"weight kg", "weight"}};
-    plan.rows.resize(scrolledRows);
-    for (std::size_t i = 0; i < plan.rows.size(); ++i) {
-        plan.rows[i].line = i + 2;
-        plan.rows[i].cells = {"H" + std::to_string(i % 500), "2027-06-01", "41.5"};
-    }
+    if (auto table = readTable(
+            text, {.header = true}, [](std::string_view, const void*) { return true; }, nullptr))
+        plan.rows = PlannedRows(*std::move(table));
     return plan;
 }
 
@@ -144,7 +145,7 @@ void scrollOfAMillion(benchmark::State& state) {
     const Look look = lookFor(QFont(QStringLiteral("DejaVu Sans"), 10), false);
     BareRows bareRows;
     ImportPreview preview(look, nullptr);
-    preview.show(planOfAMillion());
+    preview.show(std::make_shared<const ImportPlan>(planOfAMillion()));
     QTableView bare;
     QTableView ours;
     bare.setModel(&bareRows);

@@ -126,7 +126,7 @@ void Session::listen() {
         seeNext();
         Q_EMIT changed(change);
         // After the views, for what was told before a change is about something else.
-        if (change.everything)
+        if (change.everything && !m_followsOurs)
             tell(tr("Another program wrote to this file; everything was read anew."));
         askBack(change);
     });
@@ -343,8 +343,28 @@ Season::Standing Session::standing() const {
     }
 }
 
+std::optional<SeasonSeen> Session::seen() {
+    std::optional<SeasonSeen> seen;
+    guarded([&]() -> Result<void> {
+        seen = m_season->seen();
+        return {};
+    });
+    return seen;
+}
+
+bool Session::keptByOurs(const std::function<Result<std::int64_t>()>& outcome) {
+    return acting([&]() -> Result<void> {
+        const auto step = outcome();
+        if (!step) return step.error();
+        m_followsOurs = true;
+        if (*step) m_season->follow(*step);
+        m_followsOurs = false;
+        return {};
+    });
+}
+
 void Session::lookAgain() {
-    if (!m_season) return;
+    if (!m_season || m_awaitsOurs) return;
     guarded([&]() -> Result<void> {
         // Said once; after that only who tries to write is told again.
         const bool moved = m_season->standing() != Season::Standing::Ours;

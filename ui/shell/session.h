@@ -142,6 +142,14 @@ class Session : public QObject {
     bool doing(const std::function<Result<void>(Season&)>& deed) {
         return m_season && acting([&] { return deed(*m_season); });
     }
+    /// What a thread of ours needs to open the season for itself; nothing where that cannot be,
+    /// which was then told.
+    std::optional<SeasonSeen> seen();
+    /// While such a thread writes, nobody looks whether another program did: it would wait for us.
+    void awaitOurs(bool waits) { m_awaitsOurs = waits; }
+    /// Takes over what such a thread kept: `outcome` gives the step, 0 for none, or what came in
+    /// its way, which is told. Whether it was kept.
+    bool keptByOurs(const std::function<Result<std::int64_t>()>& outcome);
     /// Reads for a view. A file that cannot be read is told, here and in the notice under the head,
     /// and false is answered; while a season is being opened the error goes on to who opens it.
     bool reading(const std::function<void()>& view);
@@ -204,6 +212,8 @@ class Session : public QObject {
     bool m_isOpening = false;  ///< the views fill themselves from a file that may yet be damaged
     bool m_leavesTrace = true;
     bool m_movedWasSaid = false;
+    bool m_awaitsOurs = false;
+    bool m_followsOurs = false;
     QString m_told;
     bool m_toldBad = false;
     int m_tellings = 0;

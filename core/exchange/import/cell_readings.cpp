@@ -184,26 +184,24 @@ DayInCell dayInCell(std::string_view cell) {
     return found;
 }
 
-std::optional<DecimalSign> decimalSaid(const std::vector<NumberInCell>& cells) {
-    bool point = false;
-    bool comma = false;
-    for (const NumberInCell& cell : cells) {
-        point = point || (cell.byPoint && !cell.byComma);
-        comma = comma || (cell.byComma && !cell.byPoint);
-    }
-    if (point == comma) return std::nullopt;
-    return point ? DecimalSign::Point : DecimalSign::Comma;
+void ColumnSays::hear(const NumberInCell& cell) {
+    m_point = m_point || (cell.byPoint && !cell.byComma);
+    m_comma = m_comma || (cell.byComma && !cell.byPoint);
 }
 
-std::optional<DayOrder> orderSaid(const std::vector<DayInCell>& cells) {
-    bool dayFirst = false;
-    bool monthFirst = false;
-    for (const DayInCell& cell : cells) {
-        dayFirst = dayFirst || (cell.dayFirst && !cell.monthFirst);
-        monthFirst = monthFirst || (cell.monthFirst && !cell.dayFirst);
-    }
-    if (dayFirst == monthFirst) return std::nullopt;
-    return dayFirst ? DayOrder::DayFirst : DayOrder::MonthFirst;
+void ColumnSays::hear(const DayInCell& cell) {
+    m_dayFirst = m_dayFirst || (cell.dayFirst && !cell.monthFirst);
+    m_monthFirst = m_monthFirst || (cell.monthFirst && !cell.dayFirst);
+}
+
+std::optional<DecimalSign> ColumnSays::decimal() const {
+    if (m_point == m_comma) return std::nullopt;
+    return m_point ? DecimalSign::Point : DecimalSign::Comma;
+}
+
+std::optional<DayOrder> ColumnSays::days() const {
+    if (m_dayFirst == m_monthFirst) return std::nullopt;
+    return m_dayFirst ? DayOrder::DayFirst : DayOrder::MonthFirst;
 }
 
 }  // namespace combwright

@@ -6,7 +6,6 @@
 #include <optional>
 #include <string>
 #include <string_view>
-#include <vector>
 
 #include "core/units/day.h"
 
@@ -47,9 +46,21 @@ struct DayInCell {
 DayInCell dayInCell(std::string_view cell);
 
 /// What the cells of one column say of themselves: the one way in which all of them that can be
-/// read in one way only are read. Nothing where none says, or they disagree.
-std::optional<DecimalSign> decimalSaid(const std::vector<NumberInCell>& cells);
-std::optional<DayOrder> orderSaid(const std::vector<DayInCell>& cells);
+/// read in one way only are read.
+class ColumnSays {
+  public:
+    void hear(const NumberInCell& cell);
+    void hear(const DayInCell& cell);
+    /// Nothing where no cell says, or they disagree.
+    std::optional<DecimalSign> decimal() const;
+    std::optional<DayOrder> days() const;
+
+  private:
+    bool m_point = false;
+    bool m_comma = false;
+    bool m_dayFirst = false;
+    bool m_monthFirst = false;
+};
 
 /// Without blanks at its ends, the hard ones too.
 std::string_view trimmedCell(std::string_view cell);

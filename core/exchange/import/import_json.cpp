@@ -64,8 +64,9 @@ QJsonObject toJson(const ImportPlan& plan) {
     for (const std::string& line : plan.first)
         first.append(QJsonDocument::fromJson(QByteArray::fromStdString(line)).object());
     QJsonObject counts;
-    for (const RowVerdict verdict : {RowVerdict::WillBeAdded, RowVerdict::AlreadyThere,
-                                     RowVerdict::LeftOut, RowVerdict::Refused, RowVerdict::Asked})
+    for (const RowVerdict verdict :
+         {RowVerdict::WillBeAdded, RowVerdict::AlreadyThere, RowVerdict::LeftOut,
+          RowVerdict::Refused, RowVerdict::Asked, RowVerdict::ChangedSince})
         counts.insert(fromUtf8(key(verdict)), static_cast<qint64>(plan.count(verdict)));
     return {{QStringLiteral("kind"), fromUtf8(word(plan.kind))},
             {QStringLiteral("encoding"), fromUtf8(plan.encoding)},

@@ -1,6 +1,7 @@
-// What an import would do, row by row, found out by doing it to a copy in memory. The plan that is
-// shown is the plan that is carried out: its lines, and nothing else, become the one step of the
-// journal.
+// What an import would do, row by row, found out by doing it to a copy nobody sees. The plan that
+// is shown is the plan that is carried out: its lines, and nothing else, become the one step of the
+// journal. Made once, a plan is never changed, so that a window may show it while another thread
+// carries it out.
 #pragma once
 
 #include <cstddef>
@@ -13,29 +14,9 @@
 #include "core/actions/action.h"
 #include "core/exchange/import/import_kinds.h"
 #include "core/exchange/import/import_map.h"
-#include "core/exchange/import/table_read.h"
+#include "core/exchange/import/planned_rows.h"
 
 namespace combwright {
-
-enum class RowVerdict {
-    WillBeAdded,
-    AlreadyThere,  ///< the season has it, the same in every value
-    LeftOut,       ///< another weighing of that day counts
-    Refused,       ///< cannot be done as it stands
-    Asked,         ///< can be read in two ways, or lacks an answer
-};
-/// "will_be_added" …
-std::string_view key(RowVerdict verdict);
-
-struct PlannedRow {
-    std::size_t line = 0;            ///< of the table, from 1
-    std::vector<std::string> cells;  ///< as they were written
-    RowVerdict verdict = RowVerdict::WillBeAdded;
-    std::optional<Refusal> why;     ///< of a row that is refused
-    std::vector<std::string> asks;  ///< of a row that waits for answers
-    std::vector<std::string> odd;   ///< what one would ask back; it is kept all the same
-    std::string play;               ///< the line of `play` it becomes
-};
 
 struct PlannedColumn {
     std::string heading;
@@ -58,33 +39,37 @@ struct ImportPlan {
     char parter = ',';
     bool header = false;
     std::vector<PlannedColumn> columns;
-    std::vector<PlannedRow> rows;
+    PlannedRows rows;
     std::vector<ImportQuestion> questions;
     std::vector<std::string> first;  ///< lines done before the rows: yards that are added
 
-    std::size_t count(RowVerdict verdict) const;
+    std::size_t count(RowVerdict verdict) const { return rows.count(verdict); }
     /// Rows that will be added and have something odd about them.
-    std::size_t countOdd() const;
-    /// The lines that will be performed, in their order; empty for none.
-    std::string lines() const;
+    std::size_t countOdd() const { return rows.countOdd(); }
+    /// Takes the lines that will be performed, in their order, until one is not wanted any more.
+    void eachLine(const std::function<bool(std::string_view line)>& take) const;
 };
 
 /// The kind most of a table's headings speak of; nothing where none is known, or two are even.
-std::optional<ImportKind> kindOfTable(std::string_view bytes);
+std::optional<ImportKind> kindOfTable(const QByteArray& bytes);
+
+/// What its columns would be without an answer, from its first rows alone; none of a table that
+/// cannot be read.
+std::vector<PlannedColumn> columnsOfTable(ImportKind kind, const QByteArray& bytes);
 
 /// Looks at a table and finds out what each row would do. The season stays as it is. Refused as
 /// readTable.
-Result<ImportPlan> planImport(const Season& season, ImportKind kind, std::string_view bytes,
-                              const ImportMap& map);
+Result<ImportPlan> planImport(const Season& season, ImportKind kind, const QByteArray& bytes,
+                              const ImportMap& map, Progress* progress = nullptr);
 
 /// Whether rows that are refused hold up the others.
 enum class RefusedRows { HoldUpAll, StayOut };
 
 /// Carries the plan out as one step; 0 where it adds nothing. Refused with Missing under "map"
 /// while a question is open, with the reason of the first refused row and its "import_line" where
-/// such rows hold up all, and as the rows where the season changed since.
+/// such rows hold up all, as the rows where the season changed since, and with Stopped.
 Result<std::int64_t> keepImport(Season& season, const ImportPlan& plan, const std::string& fileName,
-                                RefusedRows refused);
+                                RefusedRows refused, Progress* progress = nullptr);
 
 /// The refused rows as a table again, each with its line and `reason(row)` behind its cells.
 std::string rejectedRows(const ImportPlan& plan,

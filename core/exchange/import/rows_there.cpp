@@ -9,8 +9,10 @@
 #include "core/actions/yard/sheet.h"
 #include "core/actions/yard/weighings.h"
 #include "core/actions/yard/yards.h"
+#include "core/exchange/import/import_kinds.h"
 #include "core/model/honey/pull.h"
 #include "core/storage/queries/hive_days.h"
+#include "core/storage/queries/import_steps.h"
 #include "core/storage/queries/yards.h"
 
 namespace combwright {
@@ -25,18 +27,33 @@ std::string massText(const std::optional<Known<Mass>>& mass) {
     return middle ? std::to_string(*middle) : std::string("-");
 }
 
-std::string cropAlike(const CropNote& crop) {
+/// What two rows that tell the same are alike in.
+std::string alikeIn(const CropNote& crop) {
     return "crop|" + std::to_string(crop.year.value()) + '|' + idText(crop.hive) + '|' +
            idText(crop.yard) + '|' + massText(crop.mass) + '|' + crop.note;
 }
-std::string saleAlike(const GoingOut& out) {
+std::string alikeIn(const GoingOut& out) {
     return "out|" + isoText(out.on) + '|' + std::string(word(out.how)) + '|' + idText(out.kind) +
            '|' + (out.count ? std::to_string(out.count->value()) : "-") + '|' +
            (out.each ? std::to_string(out.each->count()) : "-") + '|' + out.buyer + '|' +
            out.place + '|' + out.note;
 }
-std::string boxAlike(const Box& box) {
+std::string alikeIn(const Box& box) {
     return "box|" + std::to_string(box.kind.number) + '|' + isoText(box.since);
+}
+
+/// Of what came in with imports, what is no longer as it came in: how it came, and how often.
+template <class Record>
+std::map<std::string, int> changedSince(const Read& file, std::string_view rowsOf) {
+    std::map<std::string, int> changed;
+    for (const auto& [id, row] : rowsImported(file, rowsOf, Record::table, Record::fields())) {
+        const auto came = fromRow<Record>(row);
+        if (!came) continue;
+        const auto now = file.find(Id<Record>{id});
+        const std::string alike = alikeIn(*came);
+        if (!now || alikeIn(*now) != alike) ++changed[alike];
+    }
+    return changed;
 }
 
 RowThere thereHive(const Read& file, const AddHive& add) {
@@ -82,18 +99,25 @@ RowThere thereLook(const Read& file, const LookInto& look) {
 }  // namespace
 
 RowsThere::RowsThere(const Read& file) {
-    for (const CropNote& each : file.all<CropNote>()) ++m_alike[cropAlike(each)];
+    for (const CropNote& each : file.all<CropNote>()) ++m_alike[alikeIn(each)];
     for (const GoingOut& each : file.all<GoingOut>())
-        if (each.kind) ++m_alike[saleAlike(each)];
+        if (each.kind) ++m_alike[alikeIn(each)];
     for (const Box& each : file.all<Box>())
-        if (each.mark.empty()) ++m_alike[boxAlike(each)];
+        if (each.mark.empty()) ++m_alike[alikeIn(each)];
 }
 
-RowThere RowsThere::counted(const std::string& alike) {
-    const auto found = m_alike.find(alike);
-    if (found == m_alike.end() || found->second == 0) return RowThere::No;
-    --found->second;
-    return RowThere::Same;
+template <class Record>
+RowThere RowsThere::counted(const Read& file, const Record& record, std::string_view rowsOf) {
+    const auto taken = [alike = alikeIn(record)](std::map<std::string, int>& among) {
+        const auto found = among.find(alike);
+        if (found == among.end() || found->second == 0) return false;
+        --found->second;
+        return true;
+    };
+    if (taken(m_alike)) return RowThere::Same;
+    // A table is of one kind.
+    if (!m_changed) m_changed = changedSince<Record>(file, rowsOf);
+    return taken(*m_changed) ? RowThere::ChangedSince : RowThere::No;
 }
 
 RowThere RowsThere::ask(const Read& file, const ImportLine& line) {
@@ -108,17 +132,15 @@ RowThere RowsThere::ask(const Read& file, const ImportLine& line) {
         Box box;
         box.kind = add.kind;
         box.since = add.on;
-        return counted(boxAlike(box));
+        return counted(file, box, word(ImportKind::Boxes));
     }
     if (line.type->name == NoteCrop::name) {
         const auto note = *fromRow<NoteCrop>(line.row);
-        return counted(cropAlike({{},
-                                  note.year.value_or(Count(yearOf(note.on))),
-                                  note.on,
-                                  note.hive,
-                                  note.yard,
-                                  note.mass,
-                                  note.note}));
+        const CropNote crop{{},        note.year.value_or(Count(yearOf(note.on))),
+                            note.on,   note.hive,
+                            note.yard, note.mass,
+                            note.note};
+        return counted(file, crop, word(ImportKind::CropNotes));
     }
     if (line.type->name == GoOut::name) {
         const auto sale = *fromRow<GoOut>(line.row);
@@ -134,7 +156,7 @@ RowThere RowsThere::ask(const Read& file, const ImportLine& line) {
         out.buyer = sale.buyer;
         out.place = sale.place;
         out.note = sale.note;
-        return counted(saleAlike(out));
+        return counted(file, out, word(ImportKind::Sales));
     }
     return RowThere::No;
 }

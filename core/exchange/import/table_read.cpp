@@ -4,6 +4,7 @@
 #include <QStringDecoder>
 #include <algorithm>
 #include <array>
+#include <utility>
 
 #include "core/exchange/export.h"
 #include "core/exchange/import/cell_readings.h"
@@ -20,50 +21,86 @@ constexpr std::array<char16_t, 32> upperControls{
     0x2039, 0x0152, 0x008D, 0x017D, 0x008F, 0x0090, 0x2018, 0x2019, 0x201C, 0x201D, 0x2022,
     0x2013, 0x2014, 0x02DC, 0x2122, 0x0161, 0x203A, 0x0153, 0x009D, 0x017E, 0x0178};
 
-QByteArrayView viewOf(std::string_view bytes) {
-    return {bytes.data(), static_cast<qsizetype>(bytes.size())};
-}
+/// Decoded piece by piece, for Qt's way leads through a text of twice the size.
+constexpr qsizetype pieceBytes = 64 * 1024;
+constexpr QByteArrayView lineEnd8("\n", 1);
+constexpr QByteArrayView littleLineEnd("\n\0", 2);
+constexpr QByteArrayView bigLineEnd("\0\n", 2);
 
-std::string fromWindows1252(std::string_view bytes) {
-    QString text;
-    text.reserve(static_cast<qsizetype>(bytes.size()));
-    for (const char c : bytes) {
+void appendWindows1252(QByteArrayView piece, QByteArray& text) {
+    QString letters;
+    letters.reserve(piece.size());
+    for (const char c : piece) {
         const auto byte = static_cast<unsigned char>(c);
-        text += QChar(byte >= 0x80 && byte < 0xA0 ? upperControls[byte - 0x80]
-                                                  : static_cast<char16_t>(byte));
+        letters += QChar(byte >= 0x80 && byte < 0xA0 ? upperControls[byte - 0x80]
+                                                     : static_cast<char16_t>(byte));
     }
-    return text.toStdString();
+    text += letters.toUtf8();
 }
 
-std::optional<std::string> decoded(std::string_view bytes, QStringDecoder::Encoding as) {
-    QStringDecoder decoder(as, QStringDecoder::Flag::Stateless);
-    const QString text = decoder(viewOf(bytes));
-    if (decoder.hasError()) return std::nullopt;
-    return text.toStdString();
+QByteArray fromWindows1252(QByteArrayView bytes) {
+    QByteArray text;
+    text.reserve(bytes.size());
+    for (qsizetype at = 0; at < bytes.size(); at += pieceBytes)
+        appendWindows1252(bytes.sliced(at, std::min(pieceBytes, bytes.size() - at)), text);
+    return text;
+}
+
+/// The end of the piece that begins at `at`: behind a line end, which stands within no letter.
+qsizetype pieceEnd(QByteArrayView bytes, qsizetype at, QByteArrayView lineEnd) {
+    const qsizetype width = lineEnd.size();
+    for (qsizetype to = at + pieceBytes; to + width <= bytes.size(); to += width)
+        if (bytes.sliced(to, width) == lineEnd) return to + width;
+    return bytes.size();
+}
+
+/// Takes each piece decoded; whether all of them could be.
+template <class Take>
+bool eachDecoded(QByteArrayView bytes, QStringDecoder::Encoding as, QByteArrayView lineEnd,
+                 Take take) {
+    for (qsizetype at = 0; at < bytes.size();) {
+        const qsizetype end = pieceEnd(bytes, at, lineEnd);
+        QStringDecoder decoder(as, QStringDecoder::Flag::Stateless);
+        const QString letters = decoder(bytes.sliced(at, end - at));
+        if (decoder.hasError()) return false;
+        take(letters);
+        at = end;
+    }
+    return true;
+}
+
+std::optional<QByteArray> fromUtf16(QByteArrayView bytes, QStringDecoder::Encoding as) {
+    QByteArray text;
+    text.reserve(bytes.size() / 2);
+    const QByteArrayView lineEnd = as == QStringDecoder::Utf16LE ? littleLineEnd : bigLineEnd;
+    const auto append = [&text](const QString& letters) { text += letters.toUtf8(); };
+    if (!eachDecoded(bytes, as, lineEnd, append)) return std::nullopt;
+    return text;
 }
 
 struct Letters {
     std::string encoding;
-    std::string text;
+    QByteArray text;
 };
 
-std::optional<Letters> lettersOf(std::string_view bytes, const std::optional<std::string>& said) {
-    const auto as = [](const char* name, std::optional<std::string> text) {
-        return text ? std::optional(Letters{name, *std::move(text)}) : std::nullopt;
+std::optional<Letters> lettersOf(const QByteArray& bytes, const std::optional<std::string>& said) {
+    const auto utf16 = [](std::optional<QByteArray> text) {
+        return text ? std::optional(Letters{"utf-16", *std::move(text)}) : std::nullopt;
     };
-    constexpr std::string_view mark8 = "\xEF\xBB\xBF";
-    constexpr std::string_view markLittle = "\xFF\xFE";
-    constexpr std::string_view markBig = "\xFE\xFF";
+    constexpr QByteArrayView mark8("\xEF\xBB\xBF", 3);
+    const QByteArrayView all(bytes);
     if (said == "windows-1252") return Letters{"windows-1252", fromWindows1252(bytes)};
-    if (bytes.starts_with(markLittle))
-        return as("utf-16", decoded(bytes.substr(2), QStringDecoder::Utf16LE));
-    if (bytes.starts_with(markBig))
-        return as("utf-16", decoded(bytes.substr(2), QStringDecoder::Utf16BE));
-    if (said == "utf-16") return as("utf-16", decoded(bytes, QStringDecoder::Utf16LE));
-    if (bytes.starts_with(mark8))
-        return as("utf-8", decoded(bytes.substr(mark8.size()), QStringDecoder::Utf8));
-    if (auto text = decoded(bytes, QStringDecoder::Utf8)) return as("utf-8", std::move(text));
-    if (said) return std::nullopt;
+    if (all.startsWith(QByteArrayView("\xFF\xFE", 2)))
+        return utf16(fromUtf16(all.sliced(2), QStringDecoder::Utf16LE));
+    if (all.startsWith(QByteArrayView("\xFE\xFF", 2)))
+        return utf16(fromUtf16(all.sliced(2), QStringDecoder::Utf16BE));
+    if (said == "utf-16") return utf16(fromUtf16(all, QStringDecoder::Utf16LE));
+    const bool isMarked = all.startsWith(mark8);
+    if (eachDecoded(isMarked ? all.sliced(mark8.size()) : all, QStringDecoder::Utf8, lineEnd8,
+                    [](const QString&) {}))
+        // What is UTF-8 stays the bytes it came in, without a copy.
+        return Letters{"utf-8", isMarked ? bytes.mid(mark8.size()) : bytes};
+    if (isMarked || said) return std::nullopt;
     return Letters{"windows-1252", fromWindows1252(bytes)};
 }
 
@@ -111,38 +148,91 @@ std::string unguarded(std::string text) {
     return text;
 }
 
-Result<TableRead> readTable(std::string_view bytes, const TableGiven& given, KnowsHeading knows,
-                            const void* about) {
-    if (bytes.size() > mostBytes)
-        return Refusal{Code::TooMany, "file", {{"most", "64"}, {"name", "MB"}}};
-    auto letters = lettersOf(bytes, given.encoding);
-    if (!letters) return Refusal{Code::WrongType, "encoding", {{"wanted", "utf-8"}}};
-    if (letters->text.find('\0') != std::string::npos)
-        return Refusal{Code::WrongType, "file", {{"wanted", "CSV"}}};
+CsvRecord TableRead::record(std::size_t row) const {
+    CsvRecord record;
+    CsvReader reader({text.constData(), static_cast<std::size_t>(text.size())}, parter,
+                     rows[row].byte, rows[row].line);
+    reader.next(record);
+    for (std::string& cell : record.cells) cell = unguarded(std::move(cell));
+    return record;
+}
+
+namespace {
+
+/// What its first rows tell; a text that holds what no text holds is none.
+Result<TableRead> lookedAt(Letters letters, const TableGiven& given, KnowsHeading knows,
+                           const void* about) {
+    if (letters.text.contains('\0')) return Refusal{Code::WrongType, "file", {{"wanted", "CSV"}}};
     TableRead table;
-    table.encoding = letters->encoding;
-    table.parter = given.parter.value_or(parterOf(letters->text, knows, about));
-    auto records = readCsvRecords(letters->text, table.parter);
-    std::erase_if(records, isBlankRow);
-    if (records.empty()) return Refusal{Code::Missing, "file", {}};
-    for (CsvRecord& record : records)
-        for (std::string& cell : record.cells) cell = unguarded(std::move(cell));
-    table.header = given.header.value_or(looksLikeHeadings(records.front(), knows, about));
-    std::size_t wide = records.front().cells.size();
-    if (table.header) {
-        table.headings = std::move(records.front().cells);
-        records.erase(records.begin());
-    } else {
-        for (const CsvRecord& record : records)
-            if (!record.brokenQuotes) wide = std::max(wide, record.cells.size());
-        table.headings.resize(wide);
-    }
-    for (std::size_t i = 0; i < table.headings.size(); ++i) {
-        std::string& heading = table.headings[i];
+    table.encoding = std::move(letters.encoding);
+    table.text = std::move(letters.text);
+    const std::string_view text(table.text.constData(),
+                                static_cast<std::size_t>(table.text.size()));
+    table.parter = given.parter.value_or(parterOf(text, knows, about));
+    CsvReader reader(text, table.parter);
+    CsvRecord first;
+    do
+        if (!reader.next(first)) return Refusal{Code::Missing, "file", {}};
+    while (isBlankRow(first));
+    for (std::string& cell : first.cells) cell = unguarded(std::move(cell));
+    table.header = given.header.value_or(looksLikeHeadings(first, knows, about));
+    if (table.header)
+        table.headings = std::move(first.cells);
+    else
+        table.headings.resize(first.cells.size());
+    return table;
+}
+
+void nameHeadings(std::vector<std::string>& headings) {
+    for (std::size_t i = 0; i < headings.size(); ++i) {
+        std::string& heading = headings[i];
         heading = std::string(trimmedCell(heading));
         if (heading.empty()) heading = "column " + std::to_string(i + 1);
     }
-    table.rows = std::move(records);
+}
+
+}  // namespace
+
+Result<TableRead> readTable(const QByteArray& bytes, const TableGiven& given, KnowsHeading knows,
+                            const void* about, Progress* progress) {
+    if (static_cast<std::size_t>(bytes.size()) > mostBytes)
+        return Refusal{Code::TooMany, "file", {{"most", "64"}, {"name", "MB"}}};
+    auto letters = lettersOf(bytes, given.encoding);
+    if (!letters) return Refusal{Code::WrongType, "encoding", {{"wanted", "utf-8"}}};
+    auto looked = lookedAt(*std::move(letters), given, knows, about);
+    if (!looked) return looked.error();
+    TableRead table = *std::move(looked);
+    // No more than there are lines, and not doubled again and again.
+    table.rows.reserve(
+        static_cast<std::size_t>(std::max(table.text.count('\n'), table.text.count('\r'))) + 1);
+    CsvReader reader({table.text.constData(), static_cast<std::size_t>(table.text.size())},
+                     table.parter);
+    bool isFirst = true;
+    for (CsvRecord record; reader.next(record);) {
+        if (progress && !progress->advance(0)) return Refusal{Code::Stopped, {}, {}};
+        if (isBlankRow(record)) continue;
+        if (std::exchange(isFirst, false) && table.header) continue;
+        if (!table.header && !record.brokenQuotes && record.cells.size() > table.headings.size())
+            table.headings.resize(record.cells.size());
+        table.rows.push_back(
+            {static_cast<std::uint32_t>(reader.begins()), static_cast<std::uint32_t>(record.line)});
+    }
+    nameHeadings(table.headings);
+    return table;
+}
+
+Result<TableRead> readHeadings(const QByteArray& bytes, const TableGiven& given, KnowsHeading knows,
+                               const void* about) {
+    // Up to a line end; where the letters change behind it, that changes no heading.
+    const QByteArrayView lineEnd = bytes.startsWith("\xFF\xFE")   ? littleLineEnd
+                                   : bytes.startsWith("\xFE\xFF") ? bigLineEnd
+                                   : given.encoding == "utf-16"   ? littleLineEnd
+                                                                  : lineEnd8;
+    const QByteArray head = bytes.left(pieceEnd(bytes, 0, lineEnd));
+    auto letters = lettersOf(head, given.encoding);
+    if (!letters) return Refusal{Code::WrongType, "encoding", {{"wanted", "utf-8"}}};
+    auto table = lookedAt(*std::move(letters), given, knows, about);
+    if (table) nameHeadings(table->headings);
     return table;
 }
 

@@ -160,6 +160,21 @@ Statement& Statement::bindBlob(const Bytes& bytes) {
     return *this;
 }
 
+Statement& Statement::bindHeld(const std::string& text) {
+    m_inner->beforeBinding();
+    sqlite3_bind_text(m_inner->handle, ++m_inner->bound, text.c_str(),
+                      static_cast<int>(text.size()), SQLITE_STATIC);
+    return *this;
+}
+
+Statement& Statement::bindHeld(const Bytes& bytes) {
+    m_inner->beforeBinding();
+    static constexpr std::uint8_t none = 0;
+    sqlite3_bind_blob64(m_inner->handle, ++m_inner->bound, bytes.empty() ? &none : bytes.data(),
+                        bytes.size(), SQLITE_STATIC);
+    return *this;
+}
+
 Statement& Statement::run() {
     m_inner->bound = 0;
     sqlite3_reset(m_inner->handle);

@@ -31,6 +31,10 @@ class Statement {
     Statement& bind(std::string_view text);
     Statement& bind(std::int64_t number);
     Statement& bindBlob(const Bytes& bytes);
+    /// The same without a copy, for what is long: it must stay until the statement was run, and is
+    /// bound anew before it runs again.
+    Statement& bindHeld(const std::string& text);
+    Statement& bindHeld(const Bytes& bytes);
     /// Runs the statement with what was bound; the next bind begins anew.
     Statement& run();
     /// The next row of the result; false after the last.
@@ -55,7 +59,8 @@ class Database {
     enum class Mode { ReadWrite, ReadOnly };
 
     /// Opens an existing file, or creates one when asked to (ReadWrite only). ":memory:" is a
-    /// database of its own.
+    /// database of its own, and so is no name at all: one that may grow onto the disk. A connection
+    /// is used and closed by the thread that opened it.
     static Database open(const std::string& path, Mode mode, bool create = false);
     ~Database();
     Database(Database&&) noexcept;

@@ -1,12 +1,10 @@
 #include "ui/shell/import/import_dialog.h"
 
 #include <QDialogButtonBox>
-#include <QFile>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QHBoxLayout>
 #include <QHeaderView>
-#include <QSaveFile>
 #include <QScrollArea>
 #include <QVBoxLayout>
 
@@ -17,9 +15,11 @@
 namespace combwright {
 namespace {
 
-std::string_view viewOfTable(const QByteArray& bytes) {
-    return {bytes.constData(), static_cast<std::size_t>(bytes.size())};
-}
+/// What is done sooner needs no telling how far it is.
+constexpr int toldAfterMs = 1000;
+constexpr int howFarEveryMs = 100;
+/// Rows looked at for the width of a column.
+constexpr int rowsMeasured = 60;
 
 void emptyForm(QFormLayout* form) {
     while (form->rowCount() > 0) form->removeRow(0);
@@ -36,6 +36,7 @@ ImportDialog::ImportDialog(Session& session, QWidget* parent)
     setObjectName(QStringLiteral("import_table"));
     setWindowTitle(tr("Import a table"));
     m_preview = new ImportPreview(look, this);
+    m_work = new ImportWork(session, this);
 
     auto* down = new QVBoxLayout(this);
     down->setContentsMargins(look.space(24), look.space(16), look.space(24), look.space(16));
@@ -97,6 +98,7 @@ ImportDialog::ImportDialog(Session& session, QWidget* parent)
     m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_table->setEditTriggers(QAbstractItemView::NoEditTriggers);
     m_table->setWordWrap(false);
+    m_table->horizontalHeader()->setResizeContentsPrecision(rowsMeasured);
     m_table->verticalHeader()->hide();
     m_table->verticalHeader()->setDefaultSectionSize(look.space(24));
     auto* rows = new QVBoxLayout;
@@ -125,7 +127,13 @@ ImportDialog::ImportDialog(Session& session, QWidget* parent)
     m_keep->setAutoDefault(false);
     buttons->addButton(m_keep, QDialogButtonBox::AcceptRole);
     buttons->addButton(QDialogButtonBox::Cancel)->setAutoDefault(true);
+    m_progress = new QProgressBar(this);
+    m_progress->setObjectName(QStringLiteral("import_progress"));
+    m_progress->setAccessibleName(tr("How far it is"));
+    m_progress->setFixedWidth(look.space(200));
+    m_progress->hide();
     below->addWidget(m_summary, 1);
+    below->addWidget(m_progress);
     below->addWidget(buttons);
     down->addLayout(below);
 
@@ -133,7 +141,13 @@ ImportDialog::ImportDialog(Session& session, QWidget* parent)
     connect(m_kind, &QComboBox::activated, this, &ImportDialog::kindChosen);
     connect(m_goodOnly, &QCheckBox::toggled, this, &ImportDialog::showSummary);
     connect(m_keep, &QPushButton::clicked, this, &ImportDialog::keep);
-    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    connect(buttons, &QDialogButtonBox::rejected, this, &ImportDialog::reject);
+    connect(m_work, &ImportWork::looked, this,
+            [this](const std::shared_ptr<const ImportLook>& found) { showLook(*found); });
+    connect(m_work, &ImportWork::kept, this, &ImportDialog::kept);
+    m_howFar.setInterval(howFarEveryMs);
+    connect(&m_howFar, &QTimer::timeout, this, &ImportDialog::showHowFar);
+    m_still = {choosing, m_kind, m_side, m_goodOnly};
     resize(look.space(1040), look.space(620));
     showSummary();
     choosing->setFocus();
@@ -147,55 +161,88 @@ void ImportDialog::choose() {
     if (!path.isEmpty()) look(path);
 }
 
-bool ImportDialog::look(const QString& path) {
-    QFile file(path);
-    if (!file.open(QIODevice::ReadOnly)) {
-        m_file->setText(tr("%1 cannot be read: %2.").arg(path, file.errorString()));
-        return false;
-    }
-    m_path = path;
-    m_bytes = file.readAll();
-    m_file->setText(QFileInfo(path).fileName());
-    if (const auto kind = kindOfTable(viewOfTable(m_bytes)))
-        m_kind->setCurrentIndex(static_cast<int>(*kind));
-    kindChosen();
+void ImportDialog::look(const QString& path) {
+    lookAt({path, {}, std::nullopt, static_cast<ImportKind>(m_kind->currentIndex())});
     m_kind->setFocus();
-    return !m_preview->plan().rows.empty();
 }
 
 void ImportDialog::kindChosen() {
-    m_map = {};
-    emptyForm(m_questions);
-    m_answers.clear();
-    planAnew();
-    const ImportPlan& plan = m_preview->plan();
-    if (const auto before = rememberedImport(plan.kind, plan.columns)) {
-        m_map = *before;
-        emptyForm(m_questions);
-        m_answers.clear();
-        planAnew();
-        m_found->setText(m_found->text() + QLatin1Char(' ') +
-                         tr("Read as a table of these headings was the last time."));
-    }
-    showColumns();
+    if (m_bytes.isEmpty()) return;
+    lookAt({m_path, m_bytes, static_cast<ImportKind>(m_kind->currentIndex())});
 }
 
 void ImportDialog::planAnew() {
-    if (m_bytes.isEmpty()) return showSummary();
-    std::optional<Result<ImportPlan>> made;
-    m_session.reading([&] {
-        made = planImport(m_session.season(), static_cast<ImportKind>(m_kind->currentIndex()),
-                          viewOfTable(m_bytes), m_map);
-    });
-    if (!made) return;
-    m_found->setText(*made ? foundOut(**made) : sentence(made->error()));
-    m_preview->show(*made ? **made : ImportPlan{});
+    const auto kind = static_cast<ImportKind>(m_kind->currentIndex());
+    lookAt({m_path, m_bytes, kind, kind, m_map});
+}
+
+void ImportDialog::lookAt(const ImportTable& table) {
+    // An answer to what was just asked stays; other questions come with another table or kind.
+    if (!table.map) {
+        emptyForm(m_questions);
+        m_answers.clear();
+    }
+    m_hasNewColumns = m_hasNewColumns || !table.map;
+    m_file->setText(QFileInfo(table.path).fileName());
+    m_work->look(table);
+    showBusy(true);
+}
+
+void ImportDialog::showLook(const ImportLook& look) {
+    showBusy(false);
+    if (!look.unreadable.isEmpty()) {
+        m_file->setText(tr("%1 cannot be read: %2.").arg(look.path, look.unreadable));
+        return showSummary();
+    }
+    m_path = look.path;
+    m_file->setText(QFileInfo(m_path).fileName());
+    m_bytes = look.bytes;
+    m_map = look.map;
+    m_kind->setCurrentIndex(static_cast<int>(look.kind));
+    if (!m_session.reading([&look] {
+            if (look.trouble) std::rethrow_exception(look.trouble);
+        }))
+        return m_summary->setText(m_session.lastTold());
+    m_preview->show(look.plan ? look.plan : std::make_shared<const ImportPlan>());
+    m_found->setText(look.plan ? foundOut(*look.plan) : sentence(*look.refused));
+    if (look.isRemembered)
+        m_found->setText(m_found->text() + QLatin1Char(' ') +
+                         tr("Read as a table of these headings was the last time."));
     m_table->resizeColumnsToContents();
     m_table->setColumnWidth(1, m_session.look().space(300));
     if (m_preview->rowCount() > 0) m_table->selectRow(0);
+    if (std::exchange(m_hasNewColumns, false)) showColumns();
     showRow();
     showQuestions();
     showSummary();
+}
+
+void ImportDialog::showBusy(bool isBusy) {
+    m_since.start();
+    if (isBusy)
+        m_howFar.start();
+    else
+        m_howFar.stop();
+    m_progress->hide();
+    m_keep->setEnabled(false);
+    for (QWidget* each : m_still) each->setEnabled(!m_work->isKeeping());
+}
+
+void ImportDialog::showHowFar() {
+    if (m_since.elapsed() < toldAfterMs) return;
+    m_progress->setValue(m_work->percent());
+    if (m_progress->isVisible()) return;
+    m_progress->show();
+    m_summary->setText(m_work->isKeeping() ? tr("The rows are being kept …")
+                                           : tr("The rows are being looked at …"));
+}
+
+void ImportDialog::reject() {
+    const bool keeps = m_work->isKeeping();
+    m_work->stop();
+    if (!keeps) return QDialog::reject();
+    m_howFar.stop();
+    m_summary->setText(tr("Stopping; nothing will be kept …"));
 }
 
 QString ImportDialog::foundOut(const ImportPlan& plan) {
@@ -313,6 +360,11 @@ void ImportDialog::showSummary() {
                 .arg(plan.count(RowVerdict::AlreadyThere))
                 .arg(refused)
                 .arg(plan.count(RowVerdict::Asked)) +
+            (plan.count(RowVerdict::ChangedSince) > 0
+                 ? QLatin1Char(' ') + tr("%1 were changed here since they came in and stay as "
+                                         "they are.")
+                                          .arg(plan.count(RowVerdict::ChangedSince))
+                 : QString()) +
             (plan.countOdd() > 0
                  ? QLatin1Char(' ') +
                        tr("Odd in %1 of them: look at those first.").arg(plan.countOdd())
@@ -322,42 +374,35 @@ void ImportDialog::showSummary() {
                        (refused == 0 || m_goodOnly->isChecked()));
 }
 
-QString ImportDialog::saveRejects() {
+QString ImportDialog::askForRejects() {
     const QFileInfo table(m_path);
-    const QString to =
-        QFileDialog::getSaveFileName(this, tr("Where shall the refused rows be saved?"),
-                                     table.absolutePath() + QLatin1Char('/') +
-                                         table.completeBaseName() + QStringLiteral("-refused.csv"),
-                                     tr("Tables (*.csv)"));
-    if (to.isEmpty()) return {};
-    const std::string text = rejectedRows(
-        m_preview->plan(), [](const PlannedRow& row) { return sentence(*row.why).toStdString(); });
-    QSaveFile file(to);
-    if (file.open(QIODevice::WriteOnly) && file.write(QByteArray::fromStdString(text)) >= 0 &&
-        file.commit())
-        return to;
-    m_summary->setText(
-        tr("%1 cannot be written: %2. Nothing was kept.").arg(to, file.errorString()));
-    return {};
+    return QFileDialog::getSaveFileName(this, tr("Where shall the refused rows be saved?"),
+                                        table.absolutePath() + QLatin1Char('/') +
+                                            table.completeBaseName() +
+                                            QStringLiteral("-refused.csv"),
+                                        tr("Tables (*.csv)"));
 }
 
 void ImportDialog::keep() {
-    const bool some = m_preview->plan().count(RowVerdict::Refused) > 0;
-    if (some && saveRejects().isEmpty()) return;
-    const std::size_t rows = m_preview->plan().count(RowVerdict::WillBeAdded);
-    const bool kept = m_session.together([&](Season& season) -> Result<void> {
-        const auto step =
-            keepImport(season, m_preview->plan(), QFileInfo(m_path).fileName().toStdString(),
-                       some ? RefusedRows::StayOut : RefusedRows::HoldUpAll);
-        if (!step) return step.error();
-        return {};
-    });
-    if (!kept) {
-        m_summary->setText(m_session.lastTold());
-        return;
+    QString rejects;
+    if (m_preview->plan().count(RowVerdict::Refused) > 0) {
+        rejects = askForRejects();
+        if (rejects.isEmpty()) return;
     }
-    rememberImport(m_preview->plan().kind, m_preview->plan().columns, m_map);
-    m_session.tell(tr("%1 rows of %2 were taken in.").arg(rows).arg(QFileInfo(m_path).fileName()));
+    m_work->keep({m_preview->shownPlan(), QFileInfo(m_path).fileName(), rejects});
+    if (!m_work->isKeeping()) return m_summary->setText(m_session.lastTold());
+    showBusy(true);
+}
+
+void ImportDialog::kept(bool isKept) {
+    showBusy(false);
+    showSummary();
+    if (!isKept) return m_summary->setText(m_session.lastTold());
+    const ImportPlan& plan = m_preview->plan();
+    rememberImport(plan.kind, plan.columns, m_map);
+    m_session.tell(tr("%1 rows of %2 were taken in.")
+                       .arg(plan.count(RowVerdict::WillBeAdded))
+                       .arg(QFileInfo(m_path).fileName()));
     accept();
 }
 

@@ -5,14 +5,18 @@
 #include <QCheckBox>
 #include <QComboBox>
 #include <QDialog>
+#include <QElapsedTimer>
 #include <QFormLayout>
 #include <QLabel>
 #include <QLineEdit>
+#include <QProgressBar>
 #include <QPushButton>
 #include <QTableView>
+#include <QTimer>
 #include <map>
 
 #include "ui/shell/import/import_preview.h"
+#include "ui/shell/import/import_work.h"
 #include "ui/shell/session.h"
 
 namespace combwright {
@@ -23,15 +27,25 @@ class ImportDialog : public QDialog {
   public:
     ImportDialog(Session& session, QWidget* parent);
 
-    /// Looks at a table; whether it can be read.
-    bool look(const QString& path);
+    /// Looks at a table, away from the window.
+    void look(const QString& path);
+    /// Whether a table is being looked at, or kept.
+    bool isBusy() const { return m_work->isLooking() || m_work->isKeeping(); }
     const ImportPlan& plan() const { return m_preview->plan(); }
+
+  public Q_SLOTS:
+    /// While rows are being kept it gives that up, and stays open.
+    void reject() override;
 
   private:
     void choose();
     void kindChosen();
     /// Finds out anew what each row would do.
     void planAnew();
+    void lookAt(const ImportTable& table);
+    void showLook(const ImportLook& look);
+    void showBusy(bool isBusy);
+    void showHowFar();
     void showColumns();
     void showQuestions();
     void addQuestion(const ImportQuestion& question);
@@ -39,14 +53,19 @@ class ImportDialog : public QDialog {
     void showSummary();
     void showRow();
     void keep();
-    QString saveRejects();
+    void kept(bool isKept);
+    QString askForRejects();
     static QString foundOut(const ImportPlan& plan);
 
     Session& m_session;
     QString m_path;
     QByteArray m_bytes;
     ImportMap m_map;
+    bool m_hasNewColumns = false;  ///< of another table or kind than those that are shown
     ImportPreview* m_preview;
+    ImportWork* m_work;
+    QTimer m_howFar;
+    QElapsedTimer m_since;  ///< what is being done began
 
     QLabel* m_file;
     QComboBox* m_kind;
@@ -61,6 +80,8 @@ class ImportDialog : public QDialog {
     QCheckBox* m_goodOnly;
     QLabel* m_summary;
     QPushButton* m_keep;
+    QProgressBar* m_progress;
+    QList<QWidget*> m_still;  ///< cannot be changed while rows are being kept
 };
 
 }  // namespace combwright

@@ -11,23 +11,30 @@ enum PreviewColumn { LineColumn, VerdictColumn, FirstCell };
 }  // namespace
 
 ImportPreview::ImportPreview(const Look& look, QObject* parent)
-    : QAbstractTableModel(parent), m_look(look) {}
+    : QAbstractTableModel(parent), m_look(look), m_plan(std::make_shared<const ImportPlan>()) {}
 
-void ImportPreview::show(ImportPlan plan) {
+void ImportPreview::show(std::shared_ptr<const ImportPlan> plan) {
     beginResetModel();
     m_plan = std::move(plan);
+    m_rowRead = -1;
     endResetModel();
 }
 
 int ImportPreview::rowCount(const QModelIndex& parent) const {
-    return parent.isValid() ? 0 : static_cast<int>(m_plan.rows.size());
+    return parent.isValid() ? 0 : static_cast<int>(m_plan->rows.size());
 }
 
 int ImportPreview::columnCount(const QModelIndex& parent) const {
-    return parent.isValid() ? 0 : FirstCell + static_cast<int>(m_plan.columns.size());
+    return parent.isValid() ? 0 : FirstCell + static_cast<int>(m_plan->columns.size());
 }
 
-QString ImportPreview::told(const PlannedRow& row) const {
+const PlannedRow& ImportPreview::rowAt(int row) const {
+    if (row != m_rowRead) m_row = m_plan->rows.shown(static_cast<std::size_t>(row));
+    m_rowRead = row;
+    return m_row;
+}
+
+QString ImportPreview::told(const PlannedRow& row) {
     const QString verdict = verdictText(key(row.verdict));
     if (row.why) return tr("%1: %2").arg(verdict, sentence(*row.why));
     QStringList odd;
@@ -37,7 +44,7 @@ QString ImportPreview::told(const PlannedRow& row) const {
 
 QVariant ImportPreview::data(const QModelIndex& index, int role) const {
     if (!index.isValid()) return {};
-    const PlannedRow& row = m_plan.rows[static_cast<std::size_t>(index.row())];
+    const PlannedRow& row = rowAt(index.row());
     if (role == Qt::ForegroundRole && index.column() == VerdictColumn) {
         if (row.verdict == RowVerdict::Refused) return m_look.tone(Tone::Bad);
         if (row.verdict == RowVerdict::Asked || !row.odd.empty()) return m_look.tone(Tone::Warn);
@@ -56,7 +63,7 @@ QVariant ImportPreview::headerData(int section, Qt::Orientation orientation, int
     if (section == LineColumn) return tr("line");
     if (section == VerdictColumn) return tr("what becomes of it");
     const auto column = static_cast<std::size_t>(section - FirstCell);
-    return column < m_plan.columns.size() ? fromUtf8(m_plan.columns[column].heading) : QString();
+    return column < m_plan->columns.size() ? fromUtf8(m_plan->columns[column].heading) : QString();
 }
 
 }  // namespace combwright

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <QAbstractTableModel>
+#include <memory>
 
 #include "core/exchange/import/import_plan.h"
 #include "ui/look/tokens.h"
@@ -14,8 +15,10 @@ class ImportPreview : public QAbstractTableModel {
 
   public:
     ImportPreview(const Look& look, QObject* parent);
-    void show(ImportPlan plan);
-    const ImportPlan& plan() const { return m_plan; }
+    void show(std::shared_ptr<const ImportPlan> plan);
+    const ImportPlan& plan() const { return *m_plan; }
+    /// The very plan that is shown, for who carries it out.
+    const std::shared_ptr<const ImportPlan>& shownPlan() const { return m_plan; }
 
     int rowCount(const QModelIndex& parent = {}) const override;
     int columnCount(const QModelIndex& parent = {}) const override;
@@ -23,10 +26,13 @@ class ImportPreview : public QAbstractTableModel {
     QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
 
   private:
-    QString told(const PlannedRow& row) const;
+    static QString told(const PlannedRow& row);
+    const PlannedRow& rowAt(int row) const;
 
     const Look& m_look;
-    ImportPlan m_plan;
+    std::shared_ptr<const ImportPlan> m_plan;
+    mutable int m_rowRead = -1;  ///< a view asks for all cells of a row, one after the other
+    mutable PlannedRow m_row;
 };
 
 }  // namespace combwright

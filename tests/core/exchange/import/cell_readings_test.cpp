@@ -94,18 +94,18 @@ TEST(DayInCell, ReadsEitherOrder) {
 
 TEST(ColumnSays, OneWayOnlyWhereItsCellsAgree) {
     const auto numbers = [](std::initializer_list<const char*> cells) {
-        std::vector<NumberInCell> read;
-        for (const char* cell : cells) read.push_back(numberInCell(cell));
-        return decimalSaid(read);
+        ColumnSays says;
+        for (const char* cell : cells) says.hear(numberInCell(cell));
+        return says.decimal();
     };
     EXPECT_EQ(numbers({"1,240", "12,5"}), DecimalSign::Comma);
     EXPECT_EQ(numbers({"1.240", "1,240.5"}), DecimalSign::Point);
     EXPECT_EQ(numbers({"1,240", "7"}), std::nullopt);
     EXPECT_EQ(numbers({"12,5", "12.5", "1,240"}), std::nullopt);
     const auto days = [](std::initializer_list<const char*> cells) {
-        std::vector<DayInCell> read;
-        for (const char* cell : cells) read.push_back(dayInCell(cell));
-        return orderSaid(read);
+        ColumnSays says;
+        for (const char* cell : cells) says.hear(dayInCell(cell));
+        return says.days();
     };
     EXPECT_EQ(days({"3/4/2027", "23/4/2027"}), DayOrder::DayFirst);
     EXPECT_EQ(days({"3/4/2027", "4/23/2027"}), DayOrder::MonthFirst);

@@ -5,13 +5,17 @@
 
 #include <QJsonDocument>
 #include <QJsonObject>
+#include <algorithm>
+#include <thread>
 
 #include "core/actions/import_rows.h"
+#include "core/exchange/strict_json.h"
 #include "core/model/honey/going_out.h"
 #include "core/model/honey/pull.h"
 #include "core/model/yard/weighing.h"
 #include "core/storage/audit.h"
 #include "core/storage/queries/yards.h"
+#include "core/storage/sqlite/storage_error.h"
 #include "tests/support/support.h"
 
 namespace combwright {
@@ -32,8 +36,11 @@ class Importing : public test::SeasonTest {
         EXPECT_TRUE(map);
         return map ? *map : ImportMap{};
     }
+    static QByteArray bytesOf(std::string_view text) {
+        return {text.data(), static_cast<qsizetype>(text.size())};
+    }
     ImportPlan plan(std::string_view table, const char* map = "{}") {
-        auto made = planImport(season, kind, table, mapOf(map));
+        auto made = planImport(season, kind, bytesOf(table), mapOf(map));
         EXPECT_TRUE(made);
         return made ? *std::move(made) : ImportPlan{};
     }
@@ -273,6 +280,131 @@ TEST_F(Importing, BoxesVisitsCropsAndSales) {
     EXPECT_EQ(season.read().all<GoingOut>()[0].each, Money::hundredths(550));
     EXPECT_EQ(keep(sales, "{}", RefusedRows::StayOut), 0);
     EXPECT_TRUE(audit(season.read()).empty());
+}
+
+TEST_F(Importing, WhatWasAmendedSinceIsToldAndNotAddedAgain) {
+    kind = ImportKind::Sales;
+    playAll(season,
+            R"({"do":"add-goods","on":"2027-05-01","name":"wax wrap","what":"other","price":6}
+{"do":"count-goods","on":"2027-05-01","goods_kind":"wax wrap","count":20}
+)");
+    const std::string sales =
+        "Date,What,Pieces,Each,Buyer\n2027-05-20,wax wrap,3,€ 5.50,Mill\n"
+        "2027-05-20,wax wrap,3,€ 5.50,Mill\n2027-05-21,wax wrap,2,€ 5.50,Inn\n";
+    const std::int64_t step = keep(sales);
+    const auto out = season.read().all<GoingOut>();
+    ASSERT_EQ(out.size(), 3u);
+    const auto amended = play(season, R"({"do":"amend","on":"2027-06-01","going_out":"#)" +
+                                          std::to_string(out[2].id.number) +
+                                          R"(","set":{"count":4},"why":"counted again"})");
+    ASSERT_FALSE(amended.stopped) << amended.stopped->refusal.field;
+    EXPECT_EQ(verdicts(plan(sales)), "already_there already_there changed_since");
+    EXPECT_EQ(keep(sales), 0);
+    EXPECT_EQ(season.read().all<GoingOut>().size(), 3u);
+    // One more of the same is one more, and what was taken back may come again.
+    EXPECT_EQ(verdicts(plan(sales + "2027-05-21,wax wrap,2,€ 5.50,Inn\n")),
+              "already_there already_there changed_since will_be_added");
+    ASSERT_TRUE(season.undo());
+    ASSERT_TRUE(season.undo(step));
+    EXPECT_EQ(verdicts(plan(sales)), "will_be_added will_be_added will_be_added");
+
+    kind = ImportKind::CropNotes;
+    const std::string crops = "Year,Date,Yard,Honey kg,How\n2024,2027-05-01,Hill,31,by eye\n";
+    keep(crops);
+    const auto mended =
+        play(season, R"({"do":"amend","on":"2027-06-01","crop_note":"#)" +
+                         std::to_string(season.read().all<CropNote>()[0].id.number) +
+                         R"(","set":{"mass_g":30000,"mass_how":"by eye"},)"
+                         R"("why":"read wrong"})");
+    ASSERT_FALSE(mended.stopped) << mended.stopped->refusal.field;
+    EXPECT_EQ(verdicts(plan(crops)), "changed_since");
+}
+
+TEST_F(Importing, StoppedAnywhereNothingIsKept) {
+    std::string table = "hive,day,weight kg,note\n";
+    for (int row = 0; row < 1000; ++row)
+        table += "H" + std::to_string(row % 2 + 1) + ',' +
+                 isoText(day("2020-01-01") + days{row / 2}) + ",41.5,\n";
+    playAll(season, R"({"do":"add-yard","on":"2019-04-01","yard_name":"Old"}
+{"do":"add-hive","on":"2019-04-01","yard":"Old","mark":"O1","boxes":"deep","origin":"overwintered"}
+{"do":"add-hive","on":"2019-04-01","yard":"Old","mark":"O2","boxes":"deep","origin":"overwintered"}
+)");
+    std::replace(table.begin(), table.end(), 'H', 'O');
+    const std::string before = season.dump();
+    const std::size_t steps = season.history().size();
+    const ImportMap map = mapOf(R"({"decimal":"point"})");
+    /// Another thread that gives it up once it has come that far.
+    const auto stoppedAt = [](Progress& progress, int percent) {
+        return std::thread([&progress, percent] {
+            while (progress.percent() < percent) std::this_thread::yield();
+            progress.stop();
+        });
+    };
+    for (const int percent : {0, 10, 40}) {
+        Progress progress;
+        std::thread other = stoppedAt(progress, percent);
+        const auto made = planImport(season, kind, bytesOf(table), map, &progress);
+        other.join();
+        ASSERT_FALSE(made) << percent;
+        EXPECT_EQ(made.error().code, Code::Stopped);
+    }
+    const auto made = planImport(season, kind, bytesOf(table), map);
+    ASSERT_TRUE(made);
+    ASSERT_EQ(made->count(RowVerdict::WillBeAdded), 1000u);
+    Progress progress;
+    std::thread other = stoppedAt(progress, 30);
+    const auto kept = keepImport(season, *made, "t", RefusedRows::HoldUpAll, &progress);
+    other.join();
+    ASSERT_FALSE(kept);
+    EXPECT_EQ(kept.error().code, Code::Stopped);
+    EXPECT_EQ(season.dump(), before);
+    EXPECT_EQ(season.history().size(), steps);
+    // And the same plan can still be carried out.
+    EXPECT_TRUE(keepImport(season, *made, "t", RefusedRows::HoldUpAll));
+    EXPECT_EQ(season.history().size(), steps + 1);
+}
+
+/// Whatever is written in a cell, the journal has the line any other way of playing would leave.
+TEST_F(Importing, TheLineOfAnImportIsTheOneOfItsAction) {
+    keep("hive,day,weight kg,note\nH1,2027-06-01,41,\"a \"\"b\"\" \\ \tgrüß\r\n\x01 z\"\n");
+    const std::string line = season.history().front().info.line;
+    const auto done = strictObject(line);
+    ASSERT_TRUE(done);
+    ImportRows rows;
+    rows.on = clock.today();
+    rows.rowsOf = *Name::of("weights");
+    rows.fileName = "table.csv";
+    rows.lines = done->value("lines").toString().toStdString();
+    EXPECT_EQ(line, playLine(*findActionType(ImportRows::name), toRow(rows), {}));
+    EXPECT_EQ(season.read().all<HiveWeighing>()[0].note, "a \"b\" \\ \tgrüß\r\n\x01 z");
+}
+
+/// The season opened a second time, as another thread does: what that keeps is seen here.
+TEST_F(Importing, ASecondConnectionKeepsAndTheFirstFollows) {
+    const auto made = plan("hive,day,weight kg\nH1,2027-06-01,41\n");
+    int told = 0;
+    season.onChange([&told](const Change& change) {
+        if (change.everything) ++told;
+    });
+    std::int64_t step = 0;
+    const SeasonSeen seen = season.seen();
+    std::thread other([&] {
+        Season own = Season::openBeside(seen, clock, Database::Mode::ReadWrite);
+        const auto kept = keepImport(own, made, "t", RefusedRows::HoldUpAll);
+        step = kept ? *kept : -1;
+    });
+    other.join();
+    ASSERT_GT(step, 0);
+    season.follow(step);
+    EXPECT_EQ(told, 1);
+    EXPECT_FALSE(season.lookAgain());
+    EXPECT_EQ(season.read().all<HiveWeighing>().size(), 1u);
+    ASSERT_TRUE(season.undo(step));
+    EXPECT_TRUE(season.read().all<HiveWeighing>().empty());
+    // Another file in its place is not ours.
+    SeasonSeen another = season.seen();
+    another.digest = "other";
+    EXPECT_THROW(Season::openBeside(another, clock, Database::Mode::ReadOnly), StorageError);
 }
 
 TEST_F(Importing, ColumnsNobodyNamesAreAskedFor) {

@@ -2,6 +2,9 @@
 
 #include <gtest/gtest.h>
 
+#include <QString>
+#include <QStringEncoder>
+
 #include "core/exchange/export.h"
 
 namespace combwright {
@@ -11,8 +14,12 @@ using ReadCells = std::vector<std::string>;
 
 bool knowsHive(std::string_view heading, const void*) { return heading == "Hive"; }
 
+QByteArray bytesOf(std::string_view text) {
+    return {text.data(), static_cast<qsizetype>(text.size())};
+}
+
 TableRead tableOf(std::string_view bytes, const TableGiven& given = {}) {
-    auto table = readTable(bytes, given, &knowsHive, nullptr);
+    auto table = readTable(bytesOf(bytes), given, &knowsHive, nullptr);
     EXPECT_TRUE(table);
     return table ? *std::move(table) : TableRead{};
 }
@@ -27,18 +34,56 @@ TEST(TableRead, FindsOutHowLettersAreWritten) {
     const TableRead little = tableOf("\xFF\xFEH\0i\0v\0e\0\n\0\xFC\0\n\0"sv);
     EXPECT_EQ(little.encoding, "utf-16");
     ASSERT_EQ(little.rows.size(), 1u);
-    EXPECT_EQ(little.rows[0].cells, (ReadCells{"ü"}));
+    EXPECT_EQ(little.record(0).cells, (ReadCells{"ü"}));
     const TableRead big = tableOf("\xFE\xFF\0H\0i\0v\0e\0\n\0\xFC\0\n"sv);
-    EXPECT_EQ(big.rows[0].cells, (ReadCells{"ü"}));
+    EXPECT_EQ(big.record(0).cells, (ReadCells{"ü"}));
 
     const TableRead old = tableOf("Hive\nH\xFCgel \x80\x93\n");
     EXPECT_EQ(old.encoding, "windows-1252");
-    EXPECT_EQ(old.rows[0].cells, (ReadCells{"Hügel €“"}));
+    EXPECT_EQ(old.record(0).cells, (ReadCells{"Hügel €“"}));
 
     EXPECT_FALSE(readTable("Hive\n\xFC\n", {.encoding = "utf-8"}, &knowsHive, nullptr));
-    EXPECT_FALSE(readTable("a\0b"sv, {}, &knowsHive, nullptr));
+    EXPECT_FALSE(readTable(bytesOf("a\0b"sv), {}, &knowsHive, nullptr));
     EXPECT_FALSE(readTable("", {}, &knowsHive, nullptr));
     EXPECT_FALSE(readTable("\n \n", {}, &knowsHive, nullptr));
+}
+
+// Letters are read piece by piece, 64 kB each.
+TEST(TableRead, ALongTableIsReadAsAShortOne) {
+    constexpr int rows = 20'000;
+    QString text = QStringLiteral("Hive,note\n");
+    for (int row = 0; row < rows; ++row) text += QStringLiteral("H%1,süß 😀\n").arg(row);
+    const auto whole = [&](const QByteArray& bytes, const char* encoding) {
+        const auto table = readTable(bytes, {}, &knowsHive, nullptr);
+        ASSERT_TRUE(table) << encoding;
+        EXPECT_EQ(table->encoding, encoding);
+        ASSERT_EQ(table->rows.size(), std::size_t{rows}) << encoding;
+        EXPECT_EQ(table->record(rows - 1).cells[0], "H19999") << encoding;
+        EXPECT_EQ(table->record(12'345).cells[1].substr(0, 6), "süß ") << encoding;
+        EXPECT_EQ(table->record(12'345).line, 12'347U) << encoding;
+    };
+    whole(text.toUtf8(), "utf-8");
+    QStringEncoder little(QStringConverter::Utf16LE, QStringConverter::Flag::WriteBom);
+    whole(little(text), "utf-16");
+    QStringEncoder big(QStringConverter::Utf16BE, QStringConverter::Flag::WriteBom);
+    whole(big(text), "utf-16");
+    QString old = text;
+    old.remove(QStringLiteral("😀"));
+    whole(old.toLatin1(), "windows-1252");
+    // One bad byte far behind the first piece.
+    QByteArray nearly = old.toUtf8();
+    nearly[nearly.size() - 2] = '\xFC';
+    const auto guessed = readTable(nearly, {}, &knowsHive, nullptr);
+    ASSERT_TRUE(guessed);
+    EXPECT_EQ(guessed->encoding, "windows-1252");
+}
+
+TEST(TableRead, HeadingsAreFoundWithoutTheRows) {
+    const auto heads = readHeadings(bytesOf("Hive;kg\nA;1,240\nB;12,5\n"), {}, &knowsHive, nullptr);
+    ASSERT_TRUE(heads);
+    EXPECT_EQ(heads->headings, (ReadCells{"Hive", "kg"}));
+    EXPECT_EQ(heads->parter, ';');
+    EXPECT_TRUE(heads->rows.empty());
 }
 
 TEST(TableRead, FindsOutWhatPartsCells) {
@@ -73,7 +118,7 @@ TEST(TableRead, WhatAnExportGuardedComesBackExactly) {
             EXPECT_NE(cell.front(), sign == '\'' ? '=' : sign) << text;
             const TableRead table = tableOf("Hive,n\n" + cell + ",1\n", {.parter = ','});
             ASSERT_EQ(table.rows.size(), 1u) << text;
-            EXPECT_EQ(table.rows[0].cells[0], text);
+            EXPECT_EQ(table.record(0).cells[0], text);
         }
     EXPECT_EQ(unguarded("'tis"), "'tis");
     EXPECT_EQ(unguarded("'"), "'");
