@@ -31,6 +31,39 @@ std::optional<Day> weekdayBefore(const QString& text, Day today) {
     return std::nullopt;
 }
 
+/// How many days back "3 days ago" is, in the person's language or in English.
+std::optional<int> daysAgo(const QString& text) {
+    struct Ago {
+        const char* said;
+        int days;
+    };
+    static constexpr Ago counted[] = {{QT_TRANSLATE_NOOP("days", "%1 days ago"), 1},
+                                      {QT_TRANSLATE_NOOP("days", "%1 weeks ago"), 7}};
+    static constexpr Ago single[] = {{QT_TRANSLATE_NOOP("days", "day before yesterday"), 2},
+                                     {QT_TRANSLATE_NOOP("days", "a day ago"), 1},
+                                     {QT_TRANSLATE_NOOP("days", "1 day ago"), 1},
+                                     {QT_TRANSLATE_NOOP("days", "a week ago"), 7},
+                                     {QT_TRANSLATE_NOOP("days", "1 week ago"), 7}};
+    const auto spoken = [](const char* said) {
+        return QStringList{QCoreApplication::translate("days", said).toLower(),
+                           QString::fromLatin1(said)};
+    };
+    for (const Ago& each : single)
+        if (spoken(each.said).contains(text)) return each.days;
+    for (const Ago& each : counted)
+        for (const QString& said : spoken(each.said)) {
+            const QStringList around = said.split(QStringLiteral("%1"));
+            if (around.size() != 2 || !text.startsWith(around[0]) || !text.endsWith(around[1]))
+                continue;
+            bool isNumber = false;
+            const int many =
+                text.mid(around[0].size(), text.size() - around[0].size() - around[1].size())
+                    .toInt(&isNumber);
+            if (isNumber && many >= 0 && many < 1000) return many * each.days;
+        }
+    return std::nullopt;
+}
+
 /// The year in which a day and month most likely lie: the last that was, or just ahead.
 std::optional<Day> nearYear(unsigned month, unsigned dayOfMonthGiven, Day today) {
     for (int year = yearOf(today) + 1; year >= yearOf(today) - 8; --year)
@@ -51,6 +84,7 @@ std::optional<Day> dayInWords(std::string_view given, Day today) {
     };
     if (text.isEmpty() || is("today")) return today;
     if (is("yesterday")) return today - days(1);
+    if (const auto back = daysAgo(text)) return today - days(*back);
     static const QRegularExpression ago(QStringLiteral("^-(\\d{1,3})$"));
     if (const auto match = ago.match(text); match.hasMatch())
         return today - days(match.captured(1).toInt());

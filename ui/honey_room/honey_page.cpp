@@ -160,6 +160,23 @@ const StoredHoney* HoneyPage::current() const {
 
 void HoneyPage::choose(const Vessel& vessel) { m_table->chooseKey(rowKeyOf(vessel)); }
 
+bool HoneyPage::goToRecord(std::string_view table, std::int64_t record) {
+    Vessel vessel;
+    if (table == Bucket::table)
+        vessel.bucket = Id<Bucket>{record};
+    else if (table == Lot::table)
+        vessel.lot = Id<Lot>{record};
+    else
+        return false;
+    const auto isIt = [&](const StoredHoney& each) { return each.view.vessel == vessel; };
+    const bool stands = std::any_of(m_store.standing.begin(), m_store.standing.end(), isIt);
+    if (!stands && std::none_of(m_store.emptied.begin(), m_store.emptied.end(), isIt)) return false;
+    if (!stands && !m_emptiedToo) showEmptied();
+    m_table->setFocus();
+    choose(vessel);
+    return true;
+}
+
 void HoneyPage::readAnew() {
     m_store = honeyStore(session().read(), session().clock().today());
     fillTable();

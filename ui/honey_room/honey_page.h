@@ -22,6 +22,7 @@ class HoneyPage : public RoomPage {
     QString help() const override;
     void act() override;
     bool press(int key) override { return m_desk->press(key); }
+    bool goToRecord(std::string_view table, std::int64_t record) override;
     void readAnew() override;
 
     WordsTable& table() { return *m_table; }

@@ -82,7 +82,11 @@ void HoneyRoomPlace::openPage(GoTo::Page opens) {
     Q_EMIT headChanged();
 }
 
-void HoneyRoomPlace::goFor(const GoTo& where) { openPage(where.page); }
+void HoneyRoomPlace::goFor(const GoTo& where) {
+    openPage(where.page);
+    for (const auto& [table, record] : where.records)
+        if (page() && page()->goToRecord(table, record)) return;
+}
 
 void HoneyRoomPlace::readAnew() {
     if (!session().hasSeason()) return;

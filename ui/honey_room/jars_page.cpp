@@ -126,6 +126,20 @@ void JarsPage::withFilling(const std::function<void(Id<Bottling>)>& deed) {
     if (const auto of = filling()) deed(*of);
 }
 
+bool JarsPage::goToRecord(std::string_view table, std::int64_t record) {
+    WordsTable* in = table == Bottling::table    ? m_fillings
+                     : table == GoodsKind::table ? m_shelf
+                                                 : nullptr;
+    if (!in) return false;
+    const auto& rows = in->wordsRows();
+    if (std::none_of(rows.begin(), rows.end(),
+                     [record](const WordsRow& row) { return row.key == record; }))
+        return false;
+    in->setFocus();
+    in->chooseKey(record);
+    return true;
+}
+
 const FillingSheet* JarsPage::chosenSheet() const {
     const WordsRow* row = m_fillings->currentWords();
     const auto found = std::find_if(

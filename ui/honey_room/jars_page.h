@@ -20,6 +20,7 @@ class JarsPage : public DeskPage {
     std::vector<Explained> explained() const override;
     QString help() const override;
     void act() override;
+    bool goToRecord(std::string_view table, std::int64_t record) override;
     void readAnew() override;
 
     const GoodsStock& stock() const { return m_stock; }

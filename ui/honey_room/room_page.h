@@ -3,6 +3,8 @@
 #pragma once
 
 #include <QWidget>
+#include <cstdint>
+#include <string_view>
 
 #include "ui/shell/place.h"
 
@@ -25,6 +27,8 @@ class RoomPage : public QWidget {
     virtual void act() {}
     /// Does what a key stands for; whether it stands for anything.
     virtual bool press(int key) = 0;
+    /// Goes to the row of a record; false where the page does not list it.
+    virtual bool goToRecord(std::string_view /*table*/, std::int64_t /*record*/) { return false; }
     /// Reads everything anew; throws StorageError.
     virtual void readAnew() = 0;
 

@@ -4,7 +4,10 @@
 
 #include <QCoreApplication>
 #include <QWidget>
+#include <cstdint>
 #include <functional>
+#include <string_view>
+#include <utility>
 #include <vector>
 
 #include "core/places/due/due_item.h"
@@ -53,6 +56,8 @@ struct GoTo {
     std::optional<Day> on = std::nullopt;  ///< today, when left out
     bool sheet = false;                    ///< of the yard, its sheet
     Page page = Page::Board;
+    /// Records by table and number: the place goes to the first it lists.
+    std::vector<std::pair<std::string_view, std::int64_t>> records = {};
 };
 
 /// A page of a place, for who is sent there by its word.

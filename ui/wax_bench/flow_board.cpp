@@ -248,6 +248,15 @@ QSize FlowBoard::sizeHint() const {
 
 QRectF FlowBoard::room() const { return QRectF(rect()).adjusted(2, 2, -2, -2); }
 
+int FlowBoard::choose(const WaxRecordsOf& of) {
+    for (std::size_t i = 0; i < m_bands.size(); ++i) {
+        if (m_bands[i].records != of) continue;
+        choose(static_cast<int>(i));
+        return static_cast<int>(i);
+    }
+    return -1;
+}
+
 void FlowBoard::choose(int index) {
     m_current = std::clamp(index, 0, std::max(static_cast<int>(m_bands.size()) - 1, 0));
     speak();

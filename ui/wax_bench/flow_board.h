@@ -33,6 +33,8 @@ class FlowBoard : public QWidget {
     const std::vector<Band>& bands() const { return m_bands; }
     int current() const { return m_current; }
     void choose(int index);
+    /// Goes to the band these records stand behind; -1 where there is none.
+    int choose(const WaxRecordsOf& of);
     /// Only the line is shown.
     bool asLine() const;
     QSize sizeHint() const override;

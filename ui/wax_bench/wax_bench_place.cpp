@@ -5,6 +5,7 @@
 #include <QPointer>
 #include <QPushButton>
 #include <QShortcut>
+#include <QTimer>
 #include <QVBoxLayout>
 #include <algorithm>
 #include <cmath>
@@ -453,6 +454,31 @@ void WaxBenchPlace::toggleTable() {
         m_table->setFocus();
     else
         m_flow->setFocus();
+}
+
+void WaxBenchPlace::goFor(const GoTo& where) {
+    setFocus();
+    for (const auto& [table, record] : where.records) {
+        WaxRecordsOf of;
+        if (table == WaxBatch::table) of.batch = Id<WaxBatch>{record};
+        if (table == GoodsKind::table) of.kind = Id<GoodsKind>{record};
+        if (table == WaxBlock::table)
+            session().reading([&, id = Id<WaxBlock>{record}] {
+                if (const auto block = session().read().find(id)) of.shade = block->shade;
+            });
+        if (of == WaxRecordsOf()) continue;
+        const int band = m_flow->choose(of);
+        // Its bands are the first rows of the table.
+        if (band >= 0) {
+            m_table->setCurrentCell(band, 0);
+            if (!m_tableShown) m_whole->ensureWidgetVisible(m_flow);
+            return;
+        }
+        if (!of.batch) continue;
+        // A batch long done with is on no band; its records are still there.
+        QTimer::singleShot(0, this, [this, of] { openRecords(of); });
+        return;
+    }
 }
 
 void WaxBenchPlace::openRecords(const WaxRecordsOf& of) {

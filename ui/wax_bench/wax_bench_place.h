@@ -36,6 +36,7 @@ class WaxBenchPlace : public Place {
     QString help() const override;
     int waiting() const override;
     void act() override { Q_EMIT printAsked(); }
+    void goFor(const GoTo& where) override;
     bool takeBack() override;
     QWidget* headControls() override { return m_controls; }
 

@@ -166,11 +166,26 @@ std::vector<FindGroup> findRecords(FindCache& cache, const QString& typed, std::
     return groups;
 }
 
+namespace {
+
+/// A language may have several forms of the word; English is understood whatever is spoken.
+QStringList wordsForLast() {
+    QStringList words = findText("last").split(QLatin1Char('|'));
+    words << QStringLiteral("last");
+    return words;
+}
+
+}  // namespace
+
 std::optional<Day> findDay(const QString& typed, Day today) {
     QString text = typed.simplified().toLower();
-    const QString last = findText("last") + QLatin1Char(' ');
-    const bool before = text.startsWith(last);
-    if (before) text.remove(0, last.size());
+    bool before = false;
+    for (const QString& last : wordsForLast()) {
+        if (!text.startsWith(last + QLatin1Char(' '))) continue;
+        text.remove(0, last.size() + 1);
+        before = true;
+        break;
+    }
     const bool counted =
         std::any_of(text.cbegin(), text.cend(), [](QChar c) { return c.isDigit(); });
     // Two letters are the beginning of many words.

@@ -7,6 +7,7 @@
 #include <cstdint>
 #include <optional>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include "core/model/yard/yard.h"
@@ -51,6 +52,8 @@ struct FindLead {
     std::optional<Id<Yard>> yard = std::nullopt;
     std::optional<Id<Hive>> hive = std::nullopt;
     std::optional<Day> on = std::nullopt;  ///< as it was on that day; today, when left out
+    /// The record and those it names, by table and number: the place goes to the first it lists.
+    std::vector<std::pair<std::string_view, std::int64_t>> records = {};
 };
 
 /// Nothing where the record is gone.

@@ -1,5 +1,6 @@
 // Where a record is shown: the place and page its trade belongs to, and the hive and yard where it
 // is of one.
+#include <algorithm>
 #include <string>
 
 #include "core/model/records.h"
@@ -99,10 +100,21 @@ void leadToHive(const Read& file, std::int64_t number, const FindHit& hit, Day t
     if (own != moves.end()) lead.yard = asItWas(*hive, own->second, *lead.on).yard;
 }
 
-}  // namespace
+/// The record and those it names, in the order in which it names them.
+std::vector<std::pair<std::string_view, std::int64_t>> recordsNamed(const Read& file,
+                                                                    const FindHit& hit) {
+    std::vector<std::pair<std::string_view, std::int64_t>> named{{hit.table, hit.row}};
+    for (const FieldInfo& field : findRecordType(hit.table)->fields())
+        if (field.kind == Kind::Reference)
+            if (const auto other = referred(file, hit.table, hit.row, field.name))
+                named.emplace_back(field.refersTo, *other);
+    // A filling is one, a kind of goods is many.
+    std::stable_partition(named.begin(), named.end(),
+                          [](const auto& each) { return each.first != "goods_kind"; });
+    return named;
+}
 
-std::optional<FindLead> findLead(const Read& file, const FindHit& hit, Day today) {
-    if (!file.holds(hit.table, hit.row)) return std::nullopt;
+FindLead leadOf(const Read& file, const FindHit& hit, Day today) {
     FindLead lead = leadOfTable(hit);
     if (hit.table == "visit") {
         const auto yard = referred(file, "visit", hit.row, "yard");
@@ -119,6 +131,9 @@ std::optional<FindLead> findLead(const Read& file, const FindHit& hit, Day today
     if (hit.table == "hold" &&
         (referred(file, "hold", hit.row, "bucket") || referred(file, "hold", hit.row, "lot")))
         return FindLead{Where::HoneyRoom, Page::Honey};
+    if (hit.table == "going_out" && (referred(file, "going_out", hit.row, "bucket") ||
+                                     referred(file, "going_out", hit.row, "lot")))
+        return FindLead{Where::HoneyRoom, Page::Honey};
     if (hit.table == "hold" && referred(file, "hold", hit.row, "bottling"))
         return FindLead{Where::HoneyRoom, Page::Jars};
     const bool ofHives = lead.where == Where::Yard || hit.kind == FindKind::Box;
@@ -132,6 +147,15 @@ std::optional<FindLead> findLead(const Read& file, const FindHit& hit, Day today
     } else if (hit.table == "hold") {
         lead = {Where::Storeroom, Page::Front};
     }
+    return lead;
+}
+
+}  // namespace
+
+std::optional<FindLead> findLead(const Read& file, const FindHit& hit, Day today) {
+    if (!file.holds(hit.table, hit.row)) return std::nullopt;
+    FindLead lead = leadOf(file, hit, today);
+    lead.records = recordsNamed(file, hit);
     return lead;
 }
 

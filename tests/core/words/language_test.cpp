@@ -63,6 +63,16 @@ TEST(Language, GermanDaysAreReadBesideEnglishOnes) {
     for (const char* typed : {"mittwoch", "mi.", "wed", "gestern", "Gestern", "yesterday"})
         EXPECT_EQ(dayInWords(typed, today), makeDay(2027, 7, 28)) << typed;
     for (const char* typed : {"today", "heute", ""}) EXPECT_EQ(dayInWords(typed, today), today);
+    for (const char* typed : {"vor 3 Tagen", "3 days ago", "-3"})
+        EXPECT_EQ(dayInWords(typed, today), makeDay(2027, 7, 26)) << typed;
+    for (const char* typed : {"vorgestern", "vor 2 Tagen", "day before yesterday"})
+        EXPECT_EQ(dayInWords(typed, today), makeDay(2027, 7, 27)) << typed;
+    for (const char* typed : {"vor einer Woche", "vor 1 Woche", "vor 7 Tagen", "a week ago"})
+        EXPECT_EQ(dayInWords(typed, today), makeDay(2027, 7, 22)) << typed;
+    EXPECT_EQ(dayInWords("vor 2 Wochen", today), makeDay(2027, 7, 15));
+    EXPECT_EQ(dayInWords("vor einem Tag", today), makeDay(2027, 7, 28));
+    for (const char* typed : {"vor Tagen", "vor drei Tagen", "vor 3"})
+        EXPECT_EQ(dayInWords(typed, today), std::nullopt) << typed;
     // As it is shown, too.
     EXPECT_EQ(dayInWords(dayText(today).toStdString(), today), today);
     EXPECT_EQ(dayInWords(shortDayText(today).toStdString(), today), today);

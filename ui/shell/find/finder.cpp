@@ -30,6 +30,7 @@ int placeIndex(const MainWindow& window) {
 
 GoTo goToOf(const FindLead& lead) {
     GoTo to;
+    to.records = lead.records;
     to.yard = lead.yard;
     to.hive = lead.hive;
     to.on = lead.on;

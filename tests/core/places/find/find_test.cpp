@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include "core/actions/demo_season.h"
+#include "core/words/language.h"
 #include "tests/support/support.h"
 
 namespace combwright {
@@ -126,9 +127,37 @@ TEST(FindDays, AreUnderstoodAsTheyAreSaid) {
     EXPECT_EQ(on("Last Wednesday"), day("2027-06-02"));
     EXPECT_EQ(on("wed"), day("2027-06-09"));
     EXPECT_EQ(on("yesterday"), day("2027-06-08"));
+    EXPECT_EQ(on("3 days ago"), day("2027-06-06"));
     EXPECT_EQ(on("9.6."), day("2027-06-09"));
     for (const char* word : {"", "mo", "su", "12", "ml3", "last", "last 9 jun", "honey", "27-2"})
         EXPECT_EQ(on(word), std::nullopt) << word;
+}
+
+TEST(FindDays, AreUnderstoodInGermanToo) {
+    const Speaking german(Language::German);
+    const Day today = day("2027-06-09");  // a Wednesday
+    const auto on = [&](const char* typed) { return findDay(QString::fromUtf8(typed), today); };
+    for (const char* typed : {"letzten Dienstag", "letzter Dienstag", "Letzten Di.", "dienstag",
+                              "last tuesday", "gestern", "vor einem Tag", "yesterday", "8. Juni"})
+        EXPECT_EQ(on(typed), day("2027-06-08")) << typed;
+    EXPECT_EQ(on("letzten Mittwoch"), day("2027-06-02"));
+    EXPECT_EQ(on("vorgestern"), day("2027-06-07"));
+    EXPECT_EQ(on("vor 3 Tagen"), day("2027-06-06"));
+    EXPECT_EQ(on("vor 2 Wochen"), day("2027-05-26"));
+    for (const char* word : {"letzten", "letzten 9. Juni", "vor", "honig", "vor 3"})
+        EXPECT_EQ(on(word), std::nullopt) << word;
+}
+
+/// The place goes to the first of these it lists.
+TEST_F(FindTest, LeadsToTheRowAndWhatItIsOf) {
+    playAll(*season, R"({"do":"open-run","on":"2027-06-01","name":"R1"}
+{"do":"fill-bucket","on":"2027-06-01","run":"R1","mark":"B1","net_g":12000})");
+    cache.bringUp(season->read());
+    const FindLead bucket = lead("b1", "bucket");
+    EXPECT_EQ(bucket.page, FindLead::Page::Honey);
+    ASSERT_EQ(bucket.records.size(), 2U);
+    EXPECT_EQ(bucket.records[0], (std::pair<std::string_view, std::int64_t>{"bucket", 1}));
+    EXPECT_EQ(bucket.records[1], (std::pair<std::string_view, std::int64_t>{"extraction", 1}));
 }
 
 }  // namespace

@@ -9,9 +9,11 @@
 #include <QPushButton>
 
 #include "tests/ui/shell/shell_season.h"
+#include "ui/common/words_table.h"
 #include "ui/honey_room/honey_room_place.h"
 #include "ui/shell/find/finder.h"
 #include "ui/storeroom/storeroom_place.h"
+#include "ui/wax_bench/wax_bench_place.h"
 
 namespace combwright {
 namespace {
@@ -63,6 +65,77 @@ TEST_F(FindBoxTest, GoesToTheHiveThatIsCalledSo) {
     // Where one was sent last stands first the next time.
     open();
     EXPECT_EQ(current(), QStringLiteral("H2"));
+}
+
+constexpr const char* honeyLines =
+    R"({"do":"open-run","on":"2027-05-20","name":"R1"}
+{"do":"fill-bucket","on":"2027-05-20","run":"R1","mark":"B1","net_g":12000,"water_percent":17}
+{"do":"fill-bucket","on":"2027-05-20","run":"R1","mark":"B2","net_g":11000,"water_percent":17}
+{"do":"fill-bucket","on":"2027-05-20","run":"R1","mark":"B3","net_g":10000,"water_percent":17}
+{"do":"fill-bucket","on":"2027-05-20","run":"R1","mark":"B4","net_g":1000,"water_percent":17}
+{"do":"blend-honey","on":"2027-05-25","name":"Summer","parts":"B1 all, B2 all"}
+{"do":"add-goods","on":"2027-05-25","name":"454 g","what":"jar of honey","net_g":454,"price":6}
+{"do":"add-goods","on":"2027-05-25","name":"wax wrap","what":"other","price":6}
+{"do":"count-goods","on":"2027-05-25","goods_kind":"wax wrap","count":20}
+{"do":"fill-jars","on":"2027-05-26","lot":"Summer","jars":"10x454 g","code":"LS1"}
+{"do":"fill-jars","on":"2027-05-27","bucket":{"bucket":"B3","run":"R1"},"jars":"4x454 g","code":"LB3"}
+{"do":"go-out","on":"2027-05-28","goods":"3 454 g","bottling":"LS1","buyer":"Zacharias"}
+{"do":"go-out","on":"2027-05-29","goods":"2 wax wrap","buyer":"Quendolin"}
+{"do":"go-out","on":"2027-05-30","bucket":{"bucket":"B4","run":"R1"},"mass_g":1000,"buyer":"Xaver"}
+{"do":"gather-wax","on":"2027-05-20","name":"May cappings","source":"cappings","raw_g":900}
+{"do":"gather-wax","on":"2027-05-21","name":"Late cappings","source":"cappings","raw_g":800})";
+
+/// Each goes to its own row, which has the keyboard and is in sight.
+TEST_F(FindBoxTest, GoesToTheRowOfWhatWasFound) {
+    playAll(session.season(), honeyLines);
+    session.lookAgain();
+    QApplication::processEvents();
+    auto* room = test::openPlace<HoneyRoomPlace>(*window);
+    auto* bench = test::openPlace<WaxBenchPlace>(*window);
+    const auto find = [this](const char* typed) {
+        window->goTo(0);
+        open();
+        type(typed);
+        press(Qt::Key_Return);
+        comeBack();
+        QTest::qWait(20);
+    };
+    /// The words at the head of the row the keyboard is on.
+    const auto at = [this]() -> std::string {
+        const auto* table = qobject_cast<WordsTable*>(focus());
+        if (!table || !table->currentWords()) return {};
+        const QModelIndex row = table->currentIndex();
+        EXPECT_TRUE(table->viewport()->visibleRegion().intersects(table->visualRect(row)))
+            << table->objectName().toStdString();
+        return table->currentWords()->mark.toStdString();
+    };
+    find("b3");
+    EXPECT_EQ(window->current(), room);
+    EXPECT_EQ(at(), "B3 of R1");
+    find("summer");
+    EXPECT_EQ(at(), "Summer");
+    // Emptied, it is shown among those that were.
+    find("b4");
+    EXPECT_EQ(at(), "B4 of R1");
+    find("ls1");
+    EXPECT_EQ(at(), "LS1");
+    find("lb3");
+    EXPECT_EQ(at(), "LB3");
+    // Sold out of a filling, off the shelf, in bulk.
+    find("zacharias");
+    EXPECT_EQ(at(), "LS1");
+    find("quendolin");
+    EXPECT_EQ(at(), "wax wrap");
+    find("xaver");
+    EXPECT_EQ(at(), "B4 of R1");
+    for (const char* batch : {"May cappings", "Late cappings"}) {
+        find(batch);
+        EXPECT_EQ(window->current(), bench);
+        EXPECT_EQ(focus(), &bench->flow());
+        const auto band = static_cast<std::size_t>(bench->flow().current());
+        EXPECT_TRUE(bench->flow().bands()[band].name.contains(QString::fromUtf8(batch)))
+            << bench->flow().bands()[band].name.toStdString();
+    }
 }
 
 TEST_F(FindBoxTest, EscapeLeavesTheHalfTypedLineAsItWas) {
