@@ -113,18 +113,10 @@ int runDifferences(Context& context) {
     const auto to = toText ? dayTyped(*toText) : std::optional(context.clock.today());
     if (!to) return noDay(context, *toText);
     const Season season = seasonToRead(context);
-    const Read& file = season.read();
-    const std::int64_t first = newestStepOn(file, *from);
-    const std::int64_t second = std::max(first, newestStepOn(file, *to));
-    const auto before = asItStoodAside(file.database(), first, *from);
-    if (!before) return refuse(context, before.error());
-    const auto after = asItStoodAside(file.database(), second, *to);
-    if (!after) return refuse(context, after.error());
-    const Season was = Season::open(before->path, context.clock, Database::Mode::ReadOnly);
-    const Season is = Season::open(after->path, context.clock, Database::Mode::ReadOnly);
-    return printDifferences(
-        context, file, differencesBetween(was.read(), is.read(), rowsTouched(file, first, second)),
-        fromUtf8(isoText(*from)), fromUtf8(isoText(*to)));
+    const auto differences = differencesBetweenDays(season.read(), *from, *to, context.clock);
+    if (!differences) return refuse(context, differences.error());
+    return printDifferences(context, season.read(), *differences, fromUtf8(isoText(*from)),
+                            fromUtf8(isoText(*to)));
 }
 
 }  // namespace

@@ -4,6 +4,7 @@
 
 #include "core/places/copies/value_words.h"
 #include "core/storage/as_it_stood.h"
+#include "core/storage/season.h"
 
 namespace combwright {
 namespace {
@@ -70,6 +71,18 @@ Differences differencesBetween(const Read& before, const Read& after, const RowS
             }
         }
     return differences;
+}
+
+Result<Differences> differencesBetweenDays(const Read& file, Day from, Day to, const Clock& clock) {
+    const std::int64_t first = newestStepOn(file, from);
+    const std::int64_t second = std::max(first, newestStepOn(file, to));
+    const auto before = asItStoodAside(file.database(), first, from);
+    if (!before) return before.error();
+    const auto after = asItStoodAside(file.database(), second, to);
+    if (!after) return after.error();
+    const Season was = Season::open(before->path, clock, Database::Mode::ReadOnly);
+    const Season is = Season::open(after->path, clock, Database::Mode::ReadOnly);
+    return differencesBetween(was.read(), is.read(), rowsTouched(file, first, second));
 }
 
 std::optional<Differences> differencesOfCopies(const Read& one, const Read& other) {

@@ -11,6 +11,8 @@
 #include "core/storage/queries/lineage.h"
 #include "core/storage/rows.h"
 #include "core/storage/sqlite/changes.h"
+#include "core/support/clock.h"
+#include "core/support/result.h"
 
 namespace combwright {
 
@@ -39,6 +41,10 @@ struct Differences {
 
 /// From one state to a later one of the same file, looking at these rows only.
 Differences differencesBetween(const Read& before, const Read& after, const RowSet& touched);
+
+/// From how a season stood at the end of one day to how it stood at the end of a later one; from
+/// nothing, where nothing was written by the first. Refused as makeAsItStood. Throws StorageError.
+Result<Differences> differencesBetweenDays(const Read& file, Day from, Day to, const Clock& clock);
 
 /// Between two copies of one season since they parted: what only the other has is "added", what
 /// only the first has "gone". Records both of them made anew are two, unless they say the same.

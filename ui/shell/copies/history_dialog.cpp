@@ -43,6 +43,7 @@ HistoryDialog::HistoryDialog(const Look& look, const std::vector<HistoryStep>& s
     for (QPushButton* button :
          {addWish(tr("As it stood then"), QStringLiteral("as_it_stood"), Wish::AsItStood),
           addWish(tr("What changed since…"), QStringLiteral("differences"), Wish::Differences),
+          addWish(tr("Compare two days…"), QStringLiteral("two_days_wish"), Wish::TwoDays),
           addWish(tr("Print the history…"), QStringLiteral("print_history"), Wish::Print),
           addWish(tr("Plan a what-if…"), QStringLiteral("plan_what_if"), Wish::PlanWhatIf),
           addWish(tr("Compare or adopt a what-if…"), QStringLiteral("settle_what_if"),

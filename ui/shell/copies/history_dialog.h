@@ -20,7 +20,16 @@ class HistoryDialog : public QDialog {
   public:
     /// So many are listed; the command line lists all.
     static constexpr std::size_t mostSteps = 1000;
-    enum class Wish { None, AsItStood, Differences, Print, PlanWhatIf, SettleWhatIf, TakeInCopy };
+    enum class Wish {
+        None,
+        AsItStood,
+        Differences,
+        TwoDays,
+        Print,
+        PlanWhatIf,
+        SettleWhatIf,
+        TakeInCopy
+    };
 
     HistoryDialog(const Look& look, const std::vector<HistoryStep>& steps, bool mayWrite,
                   QWidget* parent);

@@ -19,6 +19,7 @@
 #include "ui/print/print_dialog.h"
 #include "ui/shell/copies/history_dialog.h"
 #include "ui/shell/copies/merge_dialog.h"
+#include "ui/shell/copies/two_days_dialog.h"
 #include "ui/shell/copies/what_if_dialog.h"
 #include "ui/shell/main_window.h"
 
@@ -45,6 +46,9 @@ void TimeWays::showHistory() {
             break;
         case HistoryDialog::Wish::Differences:
             if (at) showDifferencesSince(*at, day);
+            break;
+        case HistoryDialog::Wish::TwoDays:
+            compareDays(day);
             break;
         case HistoryDialog::Wish::Print:
             printHistory();
@@ -114,6 +118,22 @@ void TimeWays::showDifferencesSince(std::int64_t step, Day day) {
         return {};
     });
     if (done && page) printWithPreview(&m_window, *page, m_session.look());
+}
+
+void TimeWays::compareDays(Day from) {
+    const auto between = [this](Day first, Day second) {
+        std::optional<Page> page;
+        m_session.doing([&](Season& season) -> Result<void> {
+            const auto differences =
+                differencesBetweenDays(season.read(), first, second, m_session.clock());
+            if (!differences) return differences.error();
+            page = differencesPage(season.read(), *differences, dayText(first), dayText(second));
+            return {};
+        });
+        return page;
+    };
+    TwoDaysDialog dialog(m_session.look(), from, m_session.clock().today(), between, &m_window);
+    dialog.exec();
 }
 
 void TimeWays::printHistory() {

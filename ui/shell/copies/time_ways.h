@@ -28,6 +28,8 @@ class TimeWays : public QObject {
     MainWindow* showAsItStood(std::int64_t step, Day day);
     /// What differs between then and now, to be looked at and printed.
     void showDifferencesSince(std::int64_t step, Day day);
+    /// What differs between two days, to be chosen and looked at; it begins with that one.
+    void compareDays(Day from);
     void printHistory();
     /// Asks for a name and a place, then opens the what-if in a window of its own.
     void planWhatIf();

@@ -44,7 +44,7 @@ WhatIfDialog::WhatIfDialog(const Look& look, const QString& title, const Page& d
     text->setLineWrapMode(QPlainTextEdit::NoWrap);
     QFont even(QStringLiteral("monospace"));
     even.setStyleHint(QFont::Monospace);
-    even.setPointSizeF(look.font(TextSize::Note).pointSizeF());
+    even.setPixelSize(look.font(TextSize::Note).pixelSize());
     text->setFont(even);
     column->addWidget(text, 1);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);

@@ -8,6 +8,7 @@
 #include <QComboBox>
 #include <QFile>
 #include <QLabel>
+#include <QLineEdit>
 #include <QPlainTextEdit>
 #include <QPointer>
 #include <QPushButton>
@@ -110,6 +111,57 @@ TEST_F(InTime, HistoryIsReadByKeyboardAndOpensAPastDay) {
             then = other;
     ASSERT_TRUE(then);
     EXPECT_THAT(then->windowTitle().toStdString(), HasSubstr("As it stood on"));
+}
+
+/// The clock of the tests stands still while they write, so days are told apart by moving it.
+TEST_F(InTime, TwoDaysAreComparedByKeyboard) {
+    ASSERT_NO_FATAL_FAILURE(openWindow(hillScript));
+    clock.set("2027-06-12");
+    playAll(session.season(), R"({"do":"add-yard","on":"2027-06-12","yard_name":"Creek"})");
+    clock.set("2027-06-20");
+    playAll(session.season(), R"({"do":"add-yard","on":"2027-06-20","yard_name":"Mill"})");
+    std::string atFirst;
+    std::string noDay;
+    std::string between;
+    std::string says;
+    whenShown("two_days", [&](QDialog& dialog) {
+        const auto* text = dialog.findChild<QPlainTextEdit*>();
+        const auto* told = dialog.findChild<QLabel*>(QStringLiteral("days_says"));
+        const auto type = [&](const char* words) {
+            auto* field = qobject_cast<QLineEdit*>(QApplication::focusWidget());
+            ASSERT_TRUE(field);
+            field->selectAll();
+            QTest::keyClicks(field, QString::fromUtf8(words));
+        };
+        EXPECT_TRUE(QTest::qWaitFor(
+            [&] { return qobject_cast<QLineEdit*>(QApplication::focusWidget()) != nullptr; },
+            3000));
+        atFirst = text->toPlainText().toStdString();
+        type("soon");
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
+        noDay = told->text().toStdString();
+        // The later one first: they are put in order.
+        type("15 jun");
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
+        type("2027-06-10");
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
+        between = text->toPlainText().toStdString();
+        says = told->text().toStdString();
+        QTest::keyClick(&dialog, Qt::Key_Escape);
+    });
+    whenShown("history", [&](QDialog& dialog) {
+        auto* wish = dialog.findChild<QPushButton*>(QStringLiteral("two_days_wish"));
+        wish->setFocus();
+        QTest::keyClick(wish, Qt::Key_Space);
+    });
+    QTest::keyClick(window.get(), Qt::Key_H, Qt::ControlModifier);
+    EXPECT_THAT(noDay, HasSubstr("soon is no day"));
+    EXPECT_THAT(atFirst, testing::Not(HasSubstr("Creek")));
+    EXPECT_THAT(between, HasSubstr("Creek"));
+    EXPECT_THAT(between, testing::Not(HasSubstr("Mill")));
+    EXPECT_THAT(between, testing::Not(HasSubstr("Hill")));
+    EXPECT_THAT(says, HasSubstr("From the end of Thu 10 Jun 2027 to the end of Tue 15 Jun 2027"));
+    EXPECT_EQ(session.read().all<Yard>().size(), 3U) << "nothing is changed by looking";
 }
 
 TEST_F(InTime, AWhatIfSaysSoAndIsAdopted) {
