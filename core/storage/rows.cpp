@@ -52,17 +52,32 @@ std::vector<Row> allRows(Statement& statement, const Fields& fields) {
     return found;
 }
 
+/// Nothing was written, so there is nothing that could fail to be kept.
+void endReading(const Database& database) {
+    if (sqlite3_get_autocommit(database.handle()) != 0) return;
+    try {
+        database.run("COMMIT");
+    } catch (const StorageError&) {
+        // The next who begins a transaction is told.
+    }
+}
+
 }  // namespace
 
 OneState::OneState(const Read& file) : m_database(file.database()) {
     if (sqlite3_get_autocommit(m_database.handle()) == 0) return;
-    m_database.run("BEGIN");
+    try {
+        m_database.run("BEGIN");
+    } catch (const StorageError&) {
+        // It may have begun all the same, and be told as failed for what came behind it.
+        endReading(m_database);
+        throw;
+    }
     m_begun = true;
 }
 
 OneState::~OneState() {
-    // Nothing was written, so there is nothing that could fail to be kept.
-    if (m_begun) sqlite3_exec(m_database.handle(), "COMMIT", nullptr, nullptr, nullptr);
+    if (m_begun) endReading(m_database);
 }
 
 Statement& Read::asking(std::string_view table, const Fields& fields,

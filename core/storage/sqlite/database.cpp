@@ -7,6 +7,7 @@
 #include <QSqlError>
 #include <QVariant>
 #include <atomic>
+#include <exception>
 #include <utility>
 
 #include "core/storage/sqlite/storage_error.h"
@@ -36,6 +37,17 @@ Trouble troubleOf(int code) {
             return Trouble::NotWritable;
         default:
             return Trouble::Failed;
+    }
+}
+
+/// Ends what was begun without keeping it.
+void takeBack(const Database& database) {
+    // SQLite rolls back by itself on some errors.
+    if (sqlite3_get_autocommit(database.handle()) != 0) return;
+    try {
+        database.run("ROLLBACK");
+    } catch (const StorageError&) {
+        // Nothing more can be done: the next who opens the file takes it back.
     }
 }
 
@@ -86,6 +98,27 @@ struct Database::Inner {
     sqlite3* handle = nullptr;
     std::string path;
     Mode mode = Mode::ReadWrite;
+    /// What ends a transaction, ready beforehand: it must not need memory that has run out.
+    sqlite3_stmt* commit = nullptr;
+    sqlite3_stmt* rollback = nullptr;
+
+    /// A rollback that failed for want of memory: half a step would be read for whole. Done before
+    /// anything else is asked.
+    mutable bool owesRollback = false;
+    void settle() const {
+        if (!owesRollback) return;
+        if (sqlite3_get_autocommit(handle) == 0) {
+            const int code = sqlite3_step(rollback);
+            sqlite3_reset(rollback);
+            if (code != SQLITE_DONE)
+                throw StorageError(troubleOf(code), path, sqlite3_errstr(code), code);
+        }
+        owesRollback = false;
+    }
+
+    sqlite3_stmt* ending(std::string_view sql) const {
+        return sql == "COMMIT" ? commit : sql == "ROLLBACK" ? rollback : nullptr;
+    }
 };
 
 /// Spoken to SQLite directly: Qt's own query describes every column anew each time it is run, and
@@ -114,6 +147,17 @@ struct Statement::Inner {
         if (code == SQLITE_DONE) return false;
         throw StorageError(troubleOf(extended), database->path, said + " · " + sql, extended);
     }
+    /// A value that memory was not there for would stay what it was before, or none.
+    void demandBound(int code) {
+        if (code == SQLITE_OK) return;
+        bound = 0;
+        throw StorageError(troubleOf(code), database->path,
+                           std::string(sqlite3_errstr(code)) + " · " + sql, code);
+    }
+    [[noreturn]] void withoutMemory() const {
+        throw StorageError(troubleOf(SQLITE_NOMEM), database->path,
+                           std::string(sqlite3_errstr(SQLITE_NOMEM)) + " · " + sql, SQLITE_NOMEM);
+    }
 
     const Database::Inner* database;
     std::string sql;
@@ -134,29 +178,31 @@ Statement& Statement::bind(const Value& value) {
     if (const auto* text = std::get_if<std::string>(&value)) return bind(std::string_view(*text));
     if (const auto* number = std::get_if<std::int64_t>(&value)) return bind(*number);
     m_inner->beforeBinding();
-    sqlite3_bind_null(m_inner->handle, ++m_inner->bound);
+    m_inner->demandBound(sqlite3_bind_null(m_inner->handle, ++m_inner->bound));
     return *this;
 }
 
 Statement& Statement::bind(std::string_view text) {
     m_inner->beforeBinding();
     // No text is still a text; only nothing at all is NULL.
-    sqlite3_bind_text(m_inner->handle, ++m_inner->bound, text.empty() ? "" : text.data(),
-                      static_cast<int>(text.size()), SQLITE_TRANSIENT);
+    m_inner->demandBound(sqlite3_bind_text(m_inner->handle, ++m_inner->bound,
+                                           text.empty() ? "" : text.data(),
+                                           static_cast<int>(text.size()), SQLITE_TRANSIENT));
     return *this;
 }
 
 Statement& Statement::bind(std::int64_t number) {
     m_inner->beforeBinding();
-    sqlite3_bind_int64(m_inner->handle, ++m_inner->bound, number);
+    m_inner->demandBound(sqlite3_bind_int64(m_inner->handle, ++m_inner->bound, number));
     return *this;
 }
 
 Statement& Statement::bindBlob(const Bytes& bytes) {
     m_inner->beforeBinding();
     static constexpr std::uint8_t none = 0;
-    sqlite3_bind_blob64(m_inner->handle, ++m_inner->bound, bytes.empty() ? &none : bytes.data(),
-                        bytes.size(), SQLITE_TRANSIENT);
+    m_inner->demandBound(sqlite3_bind_blob64(m_inner->handle, ++m_inner->bound,
+                                             bytes.empty() ? &none : bytes.data(), bytes.size(),
+                                             SQLITE_TRANSIENT));
     return *this;
 }
 
@@ -177,6 +223,7 @@ Statement& Statement::bindHeld(const Bytes& bytes) {
 
 Statement& Statement::run() {
     m_inner->bound = 0;
+    m_inner->database->settle();
     sqlite3_reset(m_inner->handle);
     m_inner->hasRow = m_inner->isUnread = false;
     m_inner->hasRow = m_inner->isUnread = m_inner->step();
@@ -208,6 +255,7 @@ std::int64_t Statement::number(int column) const {
 
 std::string Statement::text(int column) const {
     const unsigned char* text = sqlite3_column_text(m_inner->handle, column);
+    if (!text && !isNull(column)) m_inner->withoutMemory();
     if (!text) return {};
     return {reinterpret_cast<const char*>(text),
             static_cast<std::size_t>(sqlite3_column_bytes(m_inner->handle, column))};
@@ -220,8 +268,10 @@ bool Statement::isNull(int column) const {
 Bytes Statement::blob(int column) const {
     const auto* bytes =
         static_cast<const std::uint8_t*>(sqlite3_column_blob(m_inner->handle, column));
+    const int size = sqlite3_column_bytes(m_inner->handle, column);
+    if (!bytes && size > 0) m_inner->withoutMemory();
     if (!bytes) return {};
-    return {bytes, bytes + sqlite3_column_bytes(m_inner->handle, column)};
+    return {bytes, bytes + size};
 }
 
 int Statement::columns() const { return sqlite3_column_count(m_inner->handle); }
@@ -239,6 +289,8 @@ Database& Database::operator=(Database&& other) noexcept {
 Database::~Database() {
     if (!m_inner) return;
     const QString name = m_inner->name;
+    sqlite3_finalize(m_inner->commit);
+    sqlite3_finalize(m_inner->rollback);
     m_inner->connection.close();
     m_inner->connection = QSqlDatabase();
     m_inner.reset();
@@ -281,6 +333,11 @@ Database Database::open(const std::string& path, Mode mode, bool create) {
         database.run("PRAGMA journal_mode = DELETE");
         database.run("PRAGMA synchronous = EXTRA");
     }
+    for (const auto& [sql, ending] : {std::pair("COMMIT", &database.m_inner->commit),
+                                      std::pair("ROLLBACK", &database.m_inner->rollback)})
+        if (sqlite3_prepare_v3(handle, sql, -1, SQLITE_PREPARE_PERSISTENT, ending, nullptr) !=
+            SQLITE_OK)
+            database.fail(sql);
     return database;
 }
 
@@ -293,6 +350,14 @@ Statement Database::prepare(std::string_view sql) const {
 }
 
 void Database::run(std::string_view sql) const {
+    if (sqlite3_stmt* ending = m_inner->ending(sql)) {
+        const int code = sqlite3_step(ending);
+        const int reset = sqlite3_reset(ending);
+        if (code == SQLITE_DONE && reset == SQLITE_OK) return;
+        m_inner->owesRollback = ending == m_inner->rollback;
+        fail(sql);
+    }
+    m_inner->settle();
     // Without values or rows there is nothing Qt would add but time.
     if (sqlite3_exec(handle(), std::string(sql).c_str(), nullptr, nullptr, nullptr) != SQLITE_OK)
         fail(sql);
@@ -334,17 +399,34 @@ Statement& Prepared::operator()(std::string_view sql) {
 // Transaction ---------------------------------------------------------------------------------
 
 Transaction::Transaction(const Database& database) : m_database(database) {
-    m_database.run("BEGIN IMMEDIATE");
+    const bool within = sqlite3_get_autocommit(database.handle()) == 0;
+    try {
+        m_database.run("BEGIN IMMEDIATE");
+    } catch (const StorageError&) {
+        // It may have begun all the same, and be told as failed for what came behind it.
+        if (!within) takeBack(m_database);
+        throw;
+    }
 }
 
 Transaction::~Transaction() {
-    if (!m_open) return;
-    // SQLite rolls back by itself on some errors; a second rollback then only reports that.
-    sqlite3_exec(m_database.handle(), "ROLLBACK", nullptr, nullptr, nullptr);
+    if (m_open) takeBack(m_database);
 }
 
 void Transaction::commit() {
-    m_database.run("COMMIT");
+    bool takenBack = false;
+    const auto note = [](void* seen) { *static_cast<bool*>(seen) = true; };
+    sqlite3_rollback_hook(m_database.handle(), note, &takenBack);
+    std::exception_ptr failed;
+    try {
+        m_database.run("COMMIT");
+    } catch (const StorageError&) {
+        // Where memory ran out only while SQLite tidied up behind it, what was asked is done.
+        if (takenBack || sqlite3_get_autocommit(m_database.handle()) == 0)
+            failed = std::current_exception();
+    }
+    sqlite3_rollback_hook(m_database.handle(), nullptr, nullptr);
+    if (failed) std::rethrow_exception(failed);
     m_open = false;
 }
 
