@@ -11,6 +11,7 @@
 #include "core/places/pages/due/due_words.h"
 #include "core/places/pages/page_text.h"
 #include "core/storage/season.h"
+#include "core/storage/whole_file.h"
 #include "core/words/words.h"
 
 namespace combwright::cli {
@@ -145,9 +146,9 @@ int runDue(Context& context) {
     if (const auto path = context.arguments.value("calendar")) {
         const auto entries = *yard ? dueCalendar(list) : dueCalendar(file, list);
         const auto info = file.first<SeasonInfo>({});
-        writeCalendar(path->toStdString(),
-                      icalendarText(entries, info ? info->name.text() : std::string(),
-                                    context.clock.now(), alarm));
+        writeWholeFile(path->toStdString(),
+                       icalendarText(entries, info ? info->name.text() : std::string(),
+                                     context.clock.now(), alarm));
         if (context.json())
             printJson(context, QJsonObject{{QStringLiteral("calendar"), *path},
                                            {QStringLiteral("entries"),

@@ -1,6 +1,6 @@
 #include <QFile>
 #include <QFileInfo>
-#include <QSaveFile>
+#include <utility>
 
 #include "app/cli/groups.h"
 #include "app/cli/season_asked.h"
@@ -8,6 +8,7 @@
 #include "core/exchange/import/import_json.h"
 #include "core/exchange/import/import_plan.h"
 #include "core/exchange/strict_json.h"
+#include "core/storage/whole_file.h"
 #include "core/words/import_words.h"
 #include "core/words/words.h"
 
@@ -66,16 +67,26 @@ void sayPlan(Context& context, const ImportPlan& plan) {
             << ". They stay as they are.\n";
 }
 
-/// Saves the rows that stay out; nothing is kept where that fails.
-bool saveRejects(const QString& path, const ImportPlan& plan) {
-    const std::string text =
-        rejectedRows(plan, [](const PlannedRow& row) { return reasonOf(row).toStdString(); });
-    QSaveFile file(path);
-    return file.open(QIODevice::WriteOnly) &&
-           file.write(text.data(), static_cast<qint64>(text.size())) ==
-               static_cast<qint64>(text.size()) &&
-           file.commit();
-}
+/// The rows that stay out, saved beforehand: nothing is kept where that fails, and nothing of them
+/// stays where nothing is kept.
+class Rejects {
+  public:
+    Rejects(QString path, const ImportPlan& plan) : m_path(std::move(path)) {
+        writeWholeFile(m_path.toStdString(), rejectedRows(plan, [](const PlannedRow& row) {
+                           return reasonOf(row).toStdString();
+                       }));
+    }
+    ~Rejects() {
+        if (!m_stays) QFile::remove(m_path);
+    }
+    Rejects(const Rejects&) = delete;
+    Rejects& operator=(const Rejects&) = delete;
+    void stay() { m_stays = true; }
+
+  private:
+    QString m_path;
+    bool m_stays = false;
+};
 
 Result<ImportMap> mapGiven(const Context& context, ImportKind kind, QString& unreadable) {
     const auto path = context.arguments.value("map");
@@ -140,18 +151,18 @@ int runImport(Context& context) {
         !plan->questions.empty() || (!rejects && plan->count(RowVerdict::Refused) > 0);
     std::int64_t step = 0;
     if (!dry && !held) {
+        std::optional<Rejects> saved;
         if (rejects && plan->count(RowVerdict::Refused) > 0) {
             if (QFileInfo::exists(*rejects))
                 return refuse(context,
                               Refusal{Code::PathTaken, {}, {{"path", rejects->toStdString()}}});
-            if (!saveRejects(*rejects, *plan))
-                return misused(context,
-                               QStringLiteral("the rejects %1 cannot be written").arg(*rejects));
+            saved.emplace(*rejects, *plan);
         }
         const auto kept = keepImport(season, *plan, QFileInfo(words[2]).fileName().toStdString(),
                                      rejects ? RefusedRows::StayOut : RefusedRows::HoldUpAll);
         if (!kept) return refuse(context, kept.error());
         step = *kept;
+        if (saved) saved->stay();
     }
     if (context.json()) {
         QJsonObject json = toJson(*plan);

@@ -1,5 +1,6 @@
 #include <QCoreApplication>
 #include <QIODevice>
+#include <QStringDecoder>
 #include <cstdio>
 
 #include "app/cli/command.h"
@@ -11,6 +12,14 @@ int main(int argc, char** argv) {
     QTextStream in(stdin, QIODevice::ReadOnly);
     QTextStream out(stdout, QIODevice::WriteOnly);
     QTextStream err(stderr, QIODevice::WriteOnly);
+    // A name that is no text would be taken for another.
+    for (int i = 1; i < argc; ++i) {
+        QStringDecoder decoder(QStringDecoder::Utf8, QStringDecoder::Flag::Stateless);
+        const QString word = decoder(argv[i]);
+        if (!decoder.hasError()) continue;
+        err << "What stands behind the program is not UTF-8: " << word << '\n';
+        return combwright::cli::WrongUsage;
+    }
     const combwright::SystemClock clock;
     const int code =
         combwright::cli::run(QCoreApplication::arguments().mid(1), {in, out, err}, clock);

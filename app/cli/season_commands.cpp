@@ -1,4 +1,3 @@
-#include <QFile>
 #include <QJsonArray>
 #include <QJsonDocument>
 #include <QJsonObject>
@@ -34,12 +33,19 @@ int runNew(Context& context) {
     auto season = Season::create(filePath(context), context.clock);
     if (!season) return refuse(context, season.error());
     if (json) {
-        const auto read = loadSeason(*season, *json);
-        if (!read) {
-            // A file that could not be filled was never asked for.
+        // A file that could not be filled was never asked for.
+        const auto takeAway = [&] {
             season = Refusal{Code::Missing, {}, {}};
-            QFile::remove(context.arguments.positional.front());
-            return refuse(context, read.error());
+            removeHalfMade(filePath(context));
+        };
+        try {
+            if (const auto read = loadSeason(*season, *json); !read) {
+                takeAway();
+                return refuse(context, read.error());
+            }
+        } catch (const StorageError&) {
+            takeAway();
+            throw;
         }
     }
     if (context.json())

@@ -12,6 +12,7 @@
 #include "core/places/pages/wax_bench/candle_plan_page.h"
 #include "core/places/pages/wax_bench/wax_pages.h"
 #include "core/places/pages/wax_bench/wax_words.h"
+#include "core/storage/whole_file.h"
 #include "core/words/words.h"
 
 namespace combwright::cli {
@@ -378,7 +379,7 @@ int runWax(Context& context) {
         const auto entries = plan && context.arguments.has("plan")
                                  ? candleCalendar(*plan)
                                  : candleCalendar(candlePlans(file, today));
-        writeCalendar(path->toStdString(), icalendarText(entries, {}, context.clock.now()));
+        writeWholeFile(path->toStdString(), icalendarText(entries, {}, context.clock.now()));
         if (context.json())
             printJson(context, QJsonObject{{QStringLiteral("calendar"), *path},
                                            {QStringLiteral("entries"),

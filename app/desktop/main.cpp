@@ -1,6 +1,8 @@
 // The window: arguments, look, session and shell are put together here and nothing is decided.
 #include <QScreen>
+#include <QTemporaryDir>
 #include <QTextStream>
+#include <optional>
 
 #include "app/desktop/given_words.h"
 #include "app/desktop/life.h"
@@ -51,6 +53,9 @@ int main(int argc, char** argv) {
     const bool atWindow = !words.has("pictures") && !words.has("print");
     if (!atWindow && qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM"))
         qputenv("QT_QPA_PLATFORM", "offscreen");
+    // Without a home, what is remembered would be kept at the root of the disk.
+    std::optional<QTemporaryDir> home;
+    if (qEnvironmentVariableIsEmpty("HOME")) qputenv("HOME", home.emplace().path().toLocal8Bit());
     desktop::WatchedApplication application(argc, argv);
     QApplication::setApplicationName(QStringLiteral("combwright"));
     QApplication::setApplicationVersion(QStringLiteral(COMBWRIGHT_VERSION));

@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <vector>
 
+#include "core/storage/season_file.h"
 #include "core/storage/sqlite/storage_error.h"
 
 namespace combwright {
@@ -82,8 +83,15 @@ std::size_t scriptsUntil(const std::vector<DemoPart>& parts, DemoUntil until) {
 Result<Season> makeDemoSeason(const std::string& path, const Clock& clock) {
     auto season = Season::create(path, clock);
     if (!season) return season;
-    for (const DemoPart& part : demoParts())
-        if (const auto played = playPart(*season, part); !played) return played.error();
+    try {
+        for (const DemoPart& part : demoParts())
+            if (const auto played = playPart(*season, part); !played) return played.error();
+    } catch (const StorageError&) {
+        // Half a sample is none.
+        season = Refusal{Code::Missing, {}, {}};
+        removeHalfMade(path);
+        throw;
+    }
     return season;
 }
 

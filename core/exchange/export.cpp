@@ -6,9 +6,7 @@
 #include <QJsonArray>
 #include <QJsonDocument>
 #include <QJsonObject>
-#include <QSaveFile>
 #include <algorithm>
-#include <cerrno>
 #include <utility>
 
 #include "core/exchange/described_json.h"
@@ -16,21 +14,13 @@
 #include "core/model/records.h"
 #include "core/storage/pictures.h"
 #include "core/storage/sqlite/storage_error.h"
+#include "core/storage/whole_file.h"
 
 namespace combwright {
 namespace {
 
 QString exportText(std::string_view text) {
     return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
-}
-
-void writeWhole(const QString& path, const QByteArray& bytes) {
-    QSaveFile file(path);
-    errno = 0;
-    if (file.open(QIODevice::WriteOnly) && file.write(bytes) == bytes.size() && file.commit())
-        return;
-    throw StorageError(errno == ENOSPC ? Trouble::Full : Trouble::NotWritable, path.toStdString(),
-                       file.errorString().toStdString());
 }
 
 /// A file to be: its name and what goes into it.
@@ -48,7 +38,8 @@ std::vector<std::string> writeAll(QDir& directory, const std::vector<FileToBe>& 
             if (!directory.mkpath(QFileInfo(name).path()))
                 throw StorageError(Trouble::NotWritable, directory.path().toStdString(),
                                    "the folder cannot be made");
-            writeWhole(directory.filePath(name), bytes);
+            writeWholeFile(directory.filePath(name).toStdString(),
+                           {bytes.constData(), static_cast<std::size_t>(bytes.size())});
             written.push_back(directory.filePath(name).toStdString());
         }
     } catch (const StorageError&) {
@@ -127,6 +118,7 @@ Result<std::vector<std::string>> exportSeason(const Read& file, const std::strin
         season.insert(exportText(type.table), jsonOf(type.fields(), rows));
     }
     for (const Photo& photo : file.all<Photo>()) {
+        if (!isDigest(photo.digest.text())) continue;
         // Called by its digest: what a photo was once called is no name for a file of ours.
         const QString name = QStringLiteral("photos/%1.jpg").arg(exportText(photo.digest.text()));
         const auto jpeg = pictureOf(file.database(), photo.digest.text());

@@ -1,10 +1,10 @@
 #include "core/exchange/icalendar.h"
 
-#include <QSaveFile>
 #include <QString>
 #include <algorithm>
 
 #include "core/storage/sqlite/storage_error.h"
+#include "core/storage/whole_file.h"
 #include "core/support/version.h"
 
 namespace combwright {
@@ -94,16 +94,12 @@ std::string icalendarText(const std::vector<CalendarEntry>& entries, const std::
 }
 
 std::optional<std::string> tryCalendar(const std::string& path, const std::string& text) {
-    QSaveFile file(QString::fromStdString(path));
-    const auto size = static_cast<qint64>(text.size());
-    if (file.open(QIODevice::WriteOnly) && file.write(text.data(), size) == size && file.commit())
+    try {
+        writeWholeFile(path, text);
         return std::nullopt;
-    return file.errorString().toStdString();
-}
-
-void writeCalendar(const std::string& path, const std::string& text) {
-    if (const auto wrong = tryCalendar(path, text))
-        throw StorageError(Trouble::NotWritable, path, *wrong);
+    } catch (const StorageError& error) {
+        return error.detail;
+    }
 }
 
 }  // namespace combwright

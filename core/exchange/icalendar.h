@@ -31,7 +31,5 @@ std::string icalendarText(const std::vector<CalendarEntry>& entries, const std::
 
 /// Writes it, in place of an older one; why not, where it cannot be written.
 std::optional<std::string> tryCalendar(const std::string& path, const std::string& text);
-/// The same; throws StorageError instead.
-void writeCalendar(const std::string& path, const std::string& text);
 
 }  // namespace combwright

@@ -5,8 +5,8 @@
 #include <QStringDecoder>
 #include <algorithm>
 #include <optional>
+#include <set>
 #include <string>
-#include <vector>
 
 namespace combwright {
 namespace {
@@ -90,7 +90,7 @@ class StrictJson {
 
     bool object(const std::string& path) {
         if (!take("{") || ++m_nested > mostNested) return false;
-        std::vector<QString> keys;
+        std::set<QString> keys;
         blanks();
         if (!m_left.starts_with('}')) {
             do {
@@ -100,9 +100,7 @@ class StrictJson {
                 const QString key = meant(*quoted);
                 const std::string at = (path.empty() ? "" : path + ".") + key.toStdString();
                 // "a" and its escape "\u0061" are one key.
-                if (std::find(keys.begin(), keys.end(), key) != keys.end() && !m_keyTwice)
-                    m_keyTwice = at;
-                keys.push_back(key);
+                if (!keys.insert(key).second && !m_keyTwice) m_keyTwice = at;
                 blanks();
                 if (!take(":")) return false;
                 blanks();

@@ -1,6 +1,7 @@
 #include "core/storage/as_it_stood.h"
 
 #include <QDateTime>
+#include <QDir>
 #include <QFile>
 #include <QFileInfo>
 
@@ -27,7 +28,7 @@ std::string lastInstantOf(Day day) {
 std::unique_ptr<QTemporaryDir> folderAside() {
     auto folder = std::make_unique<QTemporaryDir>();
     if (!folder->isValid())
-        throw StorageError(Trouble::NotWritable, folder->path().toStdString(),
+        throw StorageError(Trouble::NotWritable, QDir::tempPath().toStdString(),
                            folder->errorString().toStdString());
     return folder;
 }

@@ -39,7 +39,6 @@ std::vector<std::string> statementsOf(const std::string& sql) {
 }
 
 void runStep(const Database& database, const Migration& migration) {
-    Transaction transaction(database);
     for (const std::string& statement : statementsOf(migration.sql)) database.run(statement);
     database.prepare("INSERT INTO schema_step (step, name, digest, program) VALUES (?, ?, ?, ?)")
         .bind(std::int64_t{migration.step})
@@ -55,7 +54,6 @@ void runStep(const Database& database, const Migration& migration) {
         .bind(programVersion)
         .run();
     database.run("PRAGMA user_version = " + std::to_string(migration.step));
-    transaction.commit();
 }
 
 }  // namespace
@@ -89,8 +87,11 @@ void migrate(const Database& database, const std::vector<Migration>& steps) {
     // Inside a transaction the switch is ignored, so it stands outside all steps.
     database.run("PRAGMA foreign_keys = OFF");
     try {
+        // All or none: a file half on its way would be of no shape that was ever shown to anybody.
+        Transaction transaction(database);
         for (const Migration& migration : steps)
             if (migration.step > version) runStep(database, migration);
+        transaction.commit();
     } catch (...) {
         database.run("PRAGMA foreign_keys = ON");
         throw;

@@ -22,8 +22,8 @@ constexpr std::int64_t applicationId = 0x436d6257;
 
 const std::vector<Migration>& migrations();
 
-/// Runs every step after the file's own, each in a transaction of its own together with its
-/// version. A step that fails leaves the file at the step before it; the error is thrown.
+/// Runs every step after the file's own, all in one transaction together with the version. A step
+/// that fails leaves the file as it was; the error is thrown.
 void migrate(const Database& database, const std::vector<Migration>& steps);
 
 /// Type, name and statement of everything in the schema, in a fixed order: equal text, equal shape.

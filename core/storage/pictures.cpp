@@ -67,6 +67,12 @@ std::string digestOf(const Bytes& bytes) {
     return QCryptographicHash::hash(view, QCryptographicHash::Sha256).toHex().toStdString();
 }
 
+bool isDigest(std::string_view text) {
+    constexpr std::size_t digits = 64;
+    return text.size() == digits &&
+           text.find_first_not_of("0123456789abcdef") == std::string_view::npos;
+}
+
 std::optional<Bytes> pictureOf(const Database& database, std::string_view digest) {
     Statement statement = database.prepare("SELECT bytes FROM picture WHERE digest = ?");
     statement.bind(digest).run();

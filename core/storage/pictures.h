@@ -27,6 +27,9 @@ Result<PictureSize> pictureSize(const Bytes& jpeg);
 /// 64 small hexadecimal digits.
 std::string digestOf(const Bytes& bytes);
 
+/// Whether a text can be one; in a file that somebody altered it may lead to another folder.
+bool isDigest(std::string_view text);
+
 /// The picture of that digest; nothing where the file has none.
 std::optional<Bytes> pictureOf(const Database& database, std::string_view digest);
 

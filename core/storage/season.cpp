@@ -9,6 +9,7 @@
 #include "core/model/records.h"
 #include "core/storage/backup.h"
 #include "core/storage/catalogue_seed.h"
+#include "core/storage/hot_journal.h"
 #include "core/storage/journal.h"
 #include "core/storage/pictures.h"
 #include "core/storage/queries/revisions.h"
@@ -73,6 +74,8 @@ struct Season::Inner {
     void demandSameFile() {
         if (standing() != Standing::Ours)
             throw StorageError(Trouble::Moved, database().path(), "the file was replaced or moved");
+        if (sqlite3_get_autocommit(database().handle()) != 0 && database().path() != ":memory:")
+            demandOwnJournal(database().path());
     }
 
     /// True when another program wrote since we last looked; call inside a transaction.

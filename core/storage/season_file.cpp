@@ -5,8 +5,11 @@
 #include <QString>
 #include <QTemporaryDir>
 #include <algorithm>
+#include <filesystem>
+#include <system_error>
 
 #include "core/storage/backup.h"
+#include "core/storage/hot_journal.h"
 #include "core/storage/sqlite/storage_error.h"
 
 namespace combwright {
@@ -28,8 +31,10 @@ std::vector<std::string> expectedSchema(const std::vector<Migration>& steps) {
     return schemaOf(scratch);
 }
 
-bool isTriggerOrView(const std::string& entry) {
-    return entry.starts_with("trigger ") || entry.starts_with("view ");
+/// What is carried out by itself while others read or write: an index may reckon without end.
+bool isCarriedOut(const std::string& entry) {
+    return entry.starts_with("trigger ") || entry.starts_with("view ") ||
+           entry.starts_with("index ");
 }
 
 std::string firstLine(const std::string& text) { return text.substr(0, text.find('\n')); }
@@ -44,17 +49,19 @@ void demandShape(const Database& database, const std::vector<std::string>& prese
 
 QString journalBeside(const std::string& path) { return pathText(journalPath(path)); }
 
-bool mayWrite(const std::string& path) {
-    const QFileInfo info(pathText(path));
-    return info.isWritable() && QFileInfo(info.absolutePath()).isWritable();
+/// Whoever opened it under its other name would not find the journal of a writer that was killed
+/// under this one, and read half a step for whole ("How To Corrupt", sqlite.org, section 2.4).
+bool hasOtherName(const std::string& path) {
+    std::error_code unknown;
+    const auto names = std::filesystem::hard_link_count(path, unknown);
+    return !unknown && names > 1;
 }
 
-/// The first bytes of a journal that SQLite may have to play back; "Database File Format",
-/// sqlite.org, section 3.
-bool journalBegun(const std::string& path) {
-    constexpr char magic[] = "\xd9\xd5\x05\xf9\x20\xa1\x63\xd7";
-    QFile journal(journalBeside(path));
-    return journal.open(QIODevice::ReadOnly) && journal.read(8) == QByteArray(magic, 8);
+bool mayWrite(const std::string& path) {
+    const QFileInfo info(pathText(path));
+    // The folder the journal will lie in.
+    const QFileInfo real(info.canonicalFilePath());
+    return info.isWritable() && QFileInfo(real.absolutePath()).isWritable() && !hasOtherName(path);
 }
 
 /// Where the power went while a file's head was being written the head itself may be torn, and only
@@ -79,6 +86,7 @@ bool isOursOnceTakenBack(const std::string& path) {
 /// whoever may write and refuses whoever only reads, so somebody who may must look first.
 void takeBackHalfDone(const std::string& path) {
     if (!QFileInfo::exists(journalBeside(path)) || !mayWrite(path)) return;
+    demandOwnJournal(path);
     const Database writing = Database::open(path, Database::Mode::ReadWrite);
     (void)writing.number("SELECT count(*) FROM sqlite_schema");
 }
@@ -132,7 +140,11 @@ Recognised recogniseOurs(const std::string& path) {
     return recognised;
 }
 
-std::string journalPath(const std::string& path) { return path + "-journal"; }
+std::string journalPath(const std::string& path) {
+    // SQLite lays it beside what a link leads to.
+    const QString real = QFileInfo(pathText(path)).canonicalFilePath();
+    return (real.isEmpty() ? path : real.toStdString()) + "-journal";
+}
 
 OpenedFile openSeasonFile(const std::string& path, Database::Mode mode,
                           const std::vector<Migration>& steps) {
@@ -157,7 +169,13 @@ OpenedFile openSeasonFile(const std::string& path, Database::Mode mode,
     if (recognised.version < newest) {
         if (readOnly) throw StorageError(Trouble::OldUnwritable, path, "needs an upgrade");
         copy = copyBeforeUpgrade(database, recognised.version);
-        migrate(database, steps);
+        try {
+            migrate(database, steps);
+        } catch (const StorageError&) {
+            // The file is as it was, and needs none.
+            removeHalfMade(*copy);
+            throw;
+        }
     }
 
     const std::vector<std::string> present = schemaOf(database);
@@ -165,7 +183,7 @@ OpenedFile openSeasonFile(const std::string& path, Database::Mode mode,
     demandShape(database, present, expected);
     std::vector<std::string> foreign;
     for (const std::string& entry : present)
-        if (isTriggerOrView(entry) &&
+        if (isCarriedOut(entry) &&
             std::find(expected.begin(), expected.end(), entry) == expected.end())
             foreign.push_back(firstLine(entry));
     if (!foreign.empty() && !readOnly) {

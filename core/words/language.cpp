@@ -27,7 +27,9 @@ QLocale localeOf(Language language) {
     QLocale locale = desktop;
     if (language == Language::German && desktop.language() != QLocale::German)
         locale = QLocale(QLocale::German, QLocale::Germany);
-    if (language == Language::English && desktop.language() == QLocale::German)
+    // Else an English sentence would name its day in French, or count it in Arabic digits.
+    if (language == Language::English && desktop.language() != QLocale::English &&
+        desktop.language() != QLocale::C)
         locale = QLocale(QLocale::English, QLocale::UnitedKingdom);
     locale.setNumberOptions(locale.numberOptions() | QLocale::OmitGroupSeparator);
     return locale;

@@ -1,7 +1,6 @@
 #include "ui/print/page_painter.h"
 
 #include <QBuffer>
-#include <QFile>
 #include <QImage>
 #include <QPageSize>
 #include <QPainter>
@@ -156,22 +155,22 @@ QString writePdf(const Page& page, const QString& path, const QFont& base, const
 QString writePicture(const Page& page, const QString& path, const Look& look, int width) {
     QImage measure(1, 1, QImage::Format_RGB32);
     const int height = static_cast<int>(paintPicture(measure, page, look, width));
-    QFile file(path);
-    if (!file.open(QIODevice::WriteOnly)) return file.errorString();
+    QBuffer drawn;
+    drawn.open(QIODevice::WriteOnly);
     if (path.endsWith(QLatin1String(".svg"), Qt::CaseInsensitive)) {
         QSvgGenerator svg;
-        svg.setOutputDevice(&file);
+        svg.setOutputDevice(&drawn);
         svg.setSize(QSize(width, height));
         svg.setViewBox(QRect(0, 0, width, height));
         svg.setTitle(page.title);
         paintPicture(svg, page, look, width);
-        return {};
+        return keepBytes(path, drawn.data());
     }
     QImage picture(QSize(width, height) * 2, QImage::Format_RGB32);
     picture.fill(look.tone(Tone::Ground));
     paintPicture(picture, page, look, width, 2);
-    if (picture.save(&file, "PNG")) return {};
-    return file.errorString();
+    picture.save(&drawn, "PNG");
+    return keepBytes(path, drawn.data());
 }
 
 }  // namespace combwright

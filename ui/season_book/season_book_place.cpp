@@ -1,12 +1,10 @@
 #include "ui/season_book/season_book_place.h"
 
 #include <QApplication>
-#include <QFile>
 #include <QFileDialog>
 #include <QKeyEvent>
 #include <QScrollBar>
 #include <QShortcut>
-#include <QTextStream>
 #include <algorithm>
 #include <set>
 
@@ -18,6 +16,7 @@
 #include "core/places/pages/season_book/season_strip_page.h"
 #include "core/words/figures.h"
 #include "core/words/words.h"
+#include "ui/print/keep_bytes.h"
 #include "ui/print/page_painter.h"
 #include "ui/print/print_dialog.h"
 #include "ui/season_book/goods_sheets.h"
@@ -572,15 +571,7 @@ void SeasonBookPlace::askWhereTo() {
 bool SeasonBookPlace::exportTo(const QString& path) {
     QString wrong;
     if (path.endsWith(QLatin1String(".csv"), Qt::CaseInsensitive)) {
-        QFile file(path);
-        if (file.open(QIODevice::WriteOnly)) {
-            QTextStream out(&file);
-            out << csvText(blockTable());
-            out.flush();
-            if (out.status() != QTextStream::Ok) wrong = file.errorString();
-        } else {
-            wrong = file.errorString();
-        }
+        wrong = keepBytes(path, csvText(blockTable()).toUtf8());
     } else {
         wrong = writePicture(blockPage(), path, look());
     }

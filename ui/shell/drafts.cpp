@@ -149,10 +149,10 @@ void Drafts::flush() {
     const QJsonObject whole{{QStringLiteral("season"), m_season}, {QStringLiteral("lines"), lines}};
     QDir().mkpath(QFileInfo(m_file).absolutePath());
     QSaveFile file(m_file);
-    if (!file.open(QIODevice::WriteOnly)) return;
-    file.setPermissions(onlyOurs);
-    file.write(QJsonDocument(whole).toJson(QJsonDocument::Compact));
-    file.commit();
+    const QByteArray text = QJsonDocument(whole).toJson(QJsonDocument::Compact);
+    // An older draft stays where there is no room for this one, and the next letter tries again.
+    m_changed = !(file.open(QIODevice::WriteOnly) && file.setPermissions(onlyOurs) &&
+                  file.write(text) == text.size() && file.flush() && file.commit());
 }
 
 }  // namespace combwright

@@ -6,13 +6,10 @@
 namespace combwright {
 namespace {
 
-constexpr std::size_t digestDigits = 64;
 constexpr std::int64_t mostSidePixels = 20000;
 
 Result<void> demandDigest(const std::string& digest) {
-    const bool good = digest.size() == digestDigits &&
-                      digest.find_first_not_of("0123456789abcdef") == std::string::npos;
-    if (good) return {};
+    if (isDigest(digest)) return {};
     return Refusal{Code::WrongType, "digest", {{"wanted", "SHA-256"}, {"value", digest}}};
 }
 

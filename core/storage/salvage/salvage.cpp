@@ -4,19 +4,20 @@
 #include <QFileInfo>
 #include <QJsonDocument>
 #include <QJsonObject>
-#include <QSaveFile>
 #include <QTemporaryDir>
 #include <algorithm>
 #include <set>
 #include <utility>
 
 #include "core/storage/catalogue_seed.h"
+#include "core/storage/hot_journal.h"
 #include "core/storage/migrations.h"
 #include "core/storage/pictures.h"
 #include "core/storage/salvage/salvage_read.h"
 #include "core/storage/season.h"
 #include "core/storage/season_file.h"
 #include "core/storage/sqlite/storage_error.h"
+#include "core/storage/whole_file.h"
 #include "core/storage/whole_rows.h"
 
 namespace combwright {
@@ -37,7 +38,7 @@ Bytes bytesOfFile(const QString& path) {
 /// in a copy; the damaged file itself stays as it is.
 Bytes bytesToSalvage(const std::string& path) {
     const QString beside = nameOf(journalPath(path));
-    if (!QFileInfo::exists(beside)) return bytesOfFile(nameOf(path));
+    if (!QFileInfo::exists(beside) || isJournalOfAnother(path)) return bytesOfFile(nameOf(path));
     const QTemporaryDir aside;
     const QString copy = aside.filePath(QStringLiteral("copy"));
     if (!aside.isValid() || !QFile::copy(nameOf(path), copy) ||
@@ -296,9 +297,7 @@ Result<void> writeAnew(const std::string& from, const std::string& to, const Clo
 /// What could be read and has no place any more, a line each, so that nothing is thrown away.
 std::string writeLeftOut(const std::string& to, const std::vector<LeftOutRow>& rows) {
     const std::string path = to + ".left-out.txt";
-    QSaveFile file(nameOf(path));
-    if (!file.open(QIODevice::WriteOnly | QIODevice::Text))
-        throw StorageError(Trouble::NotWritable, path, file.errorString().toStdString());
+    std::string all;
     for (const LeftOutRow& left : rows) {
         std::string line = left.table;
         const Fields& fields = findRecordType(left.table)->fields();
@@ -309,10 +308,9 @@ std::string writeLeftOut(const std::string& to, const std::vector<LeftOutRow>& r
                 line += ' ' + fields[i].key() + "=\"" + *text + '"';
         }
         line += " · " + left.why + '\n';
-        file.write(QByteArray::fromStdString(line));
+        all += line;
     }
-    if (!file.commit())
-        throw StorageError(Trouble::NotWritable, path, file.errorString().toStdString());
+    writeWholeFile(path, all);
     return path;
 }
 

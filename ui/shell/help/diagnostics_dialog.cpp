@@ -6,10 +6,10 @@
 #include <QLabel>
 #include <QPlainTextEdit>
 #include <QPushButton>
-#include <QSaveFile>
 #include <QVBoxLayout>
 
 #include "core/exchange/diagnostics.h"
+#include "ui/print/keep_bytes.h"
 
 namespace combwright {
 
@@ -53,15 +53,13 @@ void DiagnosticsDialog::save() {
                                                     QStringLiteral("combwright-diagnostics.json"),
                                                     tr("Text (*.json *.txt)"));
     if (to.isEmpty()) return;
-    QSaveFile file(to);
-    if (file.open(QIODevice::WriteOnly) && file.write(m_text->toPlainText().toUtf8()) >= 0 &&
-        file.commit()) {
+    const QString wrong = keepBytes(to, m_text->toPlainText().toUtf8());
+    if (wrong.isEmpty()) {
         m_session.tell(tr("Saved as %1.").arg(to));
         accept();
         return;
     }
-    m_session.tell(tr("%1 cannot be written: %2. Nothing was saved.").arg(to, file.errorString()),
-                   true);
+    m_session.tell(tr("%1 cannot be written: %2. Nothing was saved.").arg(to, wrong), true);
 }
 
 }  // namespace combwright

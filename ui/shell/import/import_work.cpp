@@ -1,11 +1,11 @@
 #include "ui/shell/import/import_work.h"
 
 #include <QFile>
-#include <QSaveFile>
 #include <QtConcurrentRun>
 #include <utility>
 
 #include "core/words/words.h"
+#include "ui/print/keep_bytes.h"
 #include "ui/shell/import/import_memory.h"
 
 namespace combwright {
@@ -96,13 +96,8 @@ ImportWork::Outcome ImportWork::carryOut(const ImportKeeping& keeping, const Sea
     if (some) {
         const std::string text = rejectedRows(
             *keeping.plan, [](const PlannedRow& row) { return sentence(*row.why).toStdString(); });
-        QSaveFile file(keeping.rejects);
-        const auto size = static_cast<qint64>(text.size());
-        if (!file.open(QIODevice::WriteOnly) || file.write(text.data(), size) != size ||
-            !file.commit()) {
-            outcome.unsaved = file.errorString();
-            return outcome;
-        }
+        outcome.unsaved = keepBytes(keeping.rejects, QByteArray::fromStdString(text));
+        if (!outcome.unsaved.isEmpty()) return outcome;
     }
     try {
         Season season = Season::openBeside(seen, clock, Database::Mode::ReadWrite);
