@@ -143,7 +143,7 @@ void FindDeeds::gatherWindow() {
         const bool isPlace =
             std::any_of(m_window->places().begin(), m_window->places().end(),
                         [&](const Place* place) { return place->railWord() == action->text(); });
-        if (isPlace) continue;
+        if (isPlace || !action->isEnabled()) continue;
         add(m_deeds,
             {wordsOf(action->text()).title, MainWindow::tr("anywhere"),
              action->shortcut().toString(QKeySequence::NativeText), [held = QPointer(action)] {

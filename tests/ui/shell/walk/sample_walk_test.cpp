@@ -12,6 +12,7 @@
 #include "ui/honey_room/honey_room_place.h"
 #include "ui/pull/pull_place.h"
 #include "ui/shell/copies/time_ways.h"
+#include "ui/shell/find/find_deeds.h"
 #include "ui/storeroom/storeroom_place.h"
 #include "ui/wax_bench/wax_bench_place.h"
 #include "ui/yard/yard_place.h"
@@ -158,6 +159,20 @@ TEST_F(Walk, CanBeLeftAtAnyStepAndTheSampleStays) {
     EXPECT_FALSE(session.hasSeason());
     EXPECT_FALSE(walk().isVisible());
     EXPECT_EQ(window->files().recent().list().size(), 0U) << "it remembers nothing";
+}
+
+TEST_F(Walk, IsFoundByItsNameAndItsStepsOnlyWhileItGoesOn) {
+    const auto found = [&](const char* one, const char* other) {
+        return FindDeeds(*window, session).deeds({one, other}, 9).size();
+    };
+    EXPECT_EQ(found("walk", "year"), 1U);
+    EXPECT_EQ(found("step", "walk"), 0U);
+    beginAtTheStartPage();
+    turn(Qt::Key_Right);
+    EXPECT_EQ(found("step", "walk"), 2U);
+    walk().leave();
+    EXPECT_EQ(found("step", "walk"), 0U);
+    EXPECT_EQ(found("walk", "year"), 1U);
 }
 
 TEST_F(Walk, AllOfItsWordsAreSeenInLargeType) {
