@@ -9518,7 +9518,7 @@ Ist das Programm beendet, ruft sein Wecker nicht mehr. Wachs bleibt nie allein.<
     <name>combwright::PullBoard</name>
     <message>
         <source>no mark</source>
-        <translation>kein Kennzeichen</translation>
+        <translation>ohne Nr.</translation>
     </message>
     <message>
         <source>heavy: lift with two</source>
