@@ -10,7 +10,9 @@
 namespace combwright::desktop {
 namespace {
 
+#ifndef NDEBUG
 Q_LOGGING_CATEGORY(slowLog, "combwright.slow")
+#endif
 
 QString wayTo(const QObject* object) {
     QStringList way;
