@@ -64,6 +64,16 @@ TEST(HeatDamage, UnderTwentyDegreesHmfIsNotKnownButBounded) {
     EXPECT_GT(both->hmfHigh, heatDamage({50, 24})->hmfHigh);
 }
 
+// Arrhenius: the logarithm of the time goes straight with 1 / kelvin, so that halfway between two
+// rows in that measure stands the geometric mean of their hours.
+TEST(HeatDamage, BetweenTwoRowsTheHoursFollowArrhenius) {
+    const double halfwayC = 2 / (1 / (20 + 273.15) + 1 / (30 + 273.15)) - 273.15;
+    const auto hours = hmfBracketHours(halfwayC);
+    ASSERT_TRUE(hours);
+    EXPECT_NEAR(hours->low, std::sqrt(14400.0 * 3600.0), 1e-6);
+    EXPECT_NEAR(hours->high, std::sqrt(19200.0 * 6000.0), 1e-6);
+}
+
 TEST(HeatDamage, ItsClass) {
     EXPECT_EQ(heatClass(*heatDamage({35, 96})), HeatClass::Gentle);
     EXPECT_EQ(heatClass(*heatDamage({40, 48})), HeatClass::Gentle);
