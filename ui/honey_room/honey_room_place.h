@@ -38,7 +38,8 @@ class HoneyRoomPlace : public Place {
   public:
     explicit HoneyRoomPlace(Session& session, QWidget* parent = nullptr);
 
-    QString railWord() const override { return tr("Honey room"); }
+    static QString wordInRail() { return tr("Honey room"); }
+    QString railWord() const override { return wordInRail(); }
     std::optional<DueWhere> worksAt() const override { return DueWhere::HoneyRoom; }
     bool resumes(const QString& sheet, const QString& row) const override;
     PlaceHead head() const override;

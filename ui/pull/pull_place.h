@@ -35,7 +35,8 @@ class PullPlace : public Place {
     explicit PullPlace(Session& session, QWidget* parent = nullptr);
     ~PullPlace() override;
 
-    QString railWord() const override { return tr("Pull"); }
+    static QString wordInRail() { return tr("Pull"); }
+    QString railWord() const override { return wordInRail(); }
     std::optional<DueWhere> worksAt() const override { return DueWhere::Pull; }
     PlaceHead head() const override;
     std::vector<KeyHint> hints() const override;

@@ -31,7 +31,8 @@ class SeasonBookPlace : public Place {
     enum class Use { Whole, ToCompare };
     explicit SeasonBookPlace(Session& session, QWidget* parent = nullptr, Use use = Use::Whole);
 
-    QString railWord() const override { return tr("Season book"); }
+    static QString wordInRail() { return tr("Season book"); }
+    QString railWord() const override { return wordInRail(); }
     PlaceHead head() const override;
     std::vector<KeyHint> hints() const override;
     std::vector<PrintSheet> sheets() const override;

@@ -88,19 +88,19 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
 
     m_start = new StartPage(session, *m_files, m_stack);
     m_stack->addWidget(m_start);
-    addPlace(new TodayPlace(session, m_stack));
-    addPlace(new YardPlace(session, m_stack));
-    addPlace(new PullPlace(session, m_stack));
-    addPlace(new HoneyRoomPlace(session, m_stack));
-    addPlace(new WaxBenchPlace(session, m_stack));
-    addPlace(new StoreroomPlace(session, m_stack));
-    addPlace(new SeasonBookPlace(session, m_stack));
+    addPlace<TodayPlace>();
+    addPlace<YardPlace>();
+    addPlace<PullPlace>();
+    addPlace<HoneyRoomPlace>();
+    addPlace<WaxBenchPlace>();
+    addPlace<StoreroomPlace>();
+    addPlace<SeasonBookPlace>();
 
     connect(m_rail, &Rail::chosen, this, &MainWindow::goTo);
     connect(m_head->button(), &QPushButton::clicked, this, [this] {
         if (Place* place = current()) place->act();
     });
-    connect(&session, &Session::seasonChanged, this, &MainWindow::showSeason);
+    connect(&session, &Session::seasonReady, this, &MainWindow::showSeason);
     connect(&session, &Session::pathChanged, this, &MainWindow::showTitle);
     connect(m_files, &FileWays::leaving, this, &MainWindow::keepTyped);
     connect(m_start, &StartPage::walkAsked, m_walk, &SampleWalk::begin);
@@ -109,6 +109,8 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
     m_countLater->setInterval(countedAfterMs);
     connect(m_countLater, &QTimer::timeout, this, &MainWindow::countWaiting);
     connect(&session, &Session::changed, this, [this] { m_countLater->start(); });
+    m_makeLater = new QTimer(this);
+    connect(m_makeLater, &QTimer::timeout, this, &MainWindow::makeNext);
     addFileKeys();
     m_finder = new Finder(*this, session);
     addKey(tr("Find anything"), QKeySequence(Qt::CTRL | Qt::Key_K), [this] { m_finder->open(); })
@@ -181,13 +183,24 @@ QAction* MainWindow::addKey(const QString& name, const QKeySequence& key,
 MainWindow::~MainWindow() {
     qApp->removeEventFilter(this);
     m_session.disconnect(this);
-    for (Place* place : m_places) place->disconnect(this);
+    for (Place* place : m_places)
+        if (place) place->disconnect(this);
     delete takeCentralWidget();
     m_places.clear();
 }
 
-void MainWindow::addPlace(Place* place) {
-    m_places.push_back(place);
+void MainWindow::nameInRail(const QString& word) {
+    const int index = static_cast<int>(m_places.size());
+    m_places.push_back(nullptr);
+    m_rail->addPlace(word);
+    addKey(word, QKeySequence(Qt::CTRL | static_cast<Qt::Key>(Qt::Key_1 + index)),
+           [this, index] { goTo(index); });
+}
+
+Place& MainWindow::place(int index) {
+    Place*& place = m_places[static_cast<std::size_t>(index)];
+    if (place) return *place;
+    place = m_makers[static_cast<std::size_t>(index)]();
     place->setAccessibleName(place->railWord());
     m_stack->addWidget(place);
     // In a frame of ours: a place that shows or hides its controls while another place is in front
@@ -203,15 +216,25 @@ void MainWindow::addPlace(Place* place) {
     // First, so that Tab comes to the pages before what belongs to one of them.
     if (QWidget* words = place->pageWords()) m_pageWords[place] = framed(words);
     if (QWidget* controls = place->headControls()) m_controls[place] = framed(controls);
-    m_rail->addPlace(place->railWord());
     connect(place, &Place::printAsked, this, [this] { print(); });
     connect(place, &Place::goAsked, this, &MainWindow::goFor);
-    const int index = static_cast<int>(m_places.size()) - 1;
-    connect(place, &Place::headChanged, this, [this, place] {
-        if (place == current()) showHead();
+    connect(place, &Place::headChanged, this, [this, made = place] {
+        if (made == current()) showHead();
     });
-    addKey(place->railWord(), QKeySequence(Qt::CTRL | static_cast<Qt::Key>(Qt::Key_1 + index)),
-           [this, index] { goTo(index); });
+    return *place;
+}
+
+const std::vector<Place*>& MainWindow::places() {
+    for (int i = 0; i < m_rail->count(); ++i) place(i);
+    return m_places;
+}
+
+void MainWindow::makeNext() {
+    const auto next = std::find(m_places.begin(), m_places.end(), nullptr);
+    if (next != m_places.end()) place(static_cast<int>(next - m_places.begin()));
+    if (std::count(m_places.begin(), m_places.end(), nullptr) > 0) return;
+    m_makeLater->stop();
+    countWaiting();
 }
 
 Place* MainWindow::current() const {
@@ -221,14 +244,14 @@ Place* MainWindow::current() const {
 void MainWindow::goTo(int index) {
     if (!m_session.hasSeason() || index < 0 || index >= static_cast<int>(m_places.size())) return;
     if (Place* left = current()) left->keepTyped();
-    Place* place = m_places[static_cast<std::size_t>(index)];
-    if (place != current()) m_foot->forget();
-    m_stack->setCurrentWidget(place);
+    Place& entered = place(index);
+    if (&entered != current()) m_foot->forget();
+    m_stack->setCurrentWidget(&entered);
     m_rail->setCurrent(index);
-    place->reload();
+    entered.reload();
     showHead();
     countWaiting();
-    place->setFocus(Qt::OtherFocusReason);
+    entered.setFocus(Qt::OtherFocusReason);
     Q_EMIT wentTo(index);
 }
 
@@ -242,7 +265,7 @@ void MainWindow::countWaiting() {
     m_session.reading([this] {
         m_rail->readAnew();
         for (std::size_t i = 0; i < m_places.size(); ++i)
-            m_rail->setWaiting(static_cast<int>(i), m_places[i]->waiting());
+            if (m_places[i]) m_rail->setWaiting(static_cast<int>(i), m_places[i]->waiting());
     });
 }
 
@@ -280,8 +303,7 @@ void MainWindow::showInAndOut() {
         [this] { m_files->showPhotos(current() ? current()->at() : GoTo{}); });
     add(tr("What is due into your &calendar…"), "write_calendar", open, [this] {
         goTo(0);
-        for (Place* place : m_places)
-            if (auto* today = qobject_cast<TodayPlace*>(place)) today->askForCalendar();
+        if (auto* today = qobject_cast<TodayPlace*>(current())) today->askForCalendar();
     });
     menu.addSeparator();
     add(tr("&New season out of an exported one…"), "from_json", true,
@@ -338,26 +360,25 @@ void MainWindow::showSeason() {
         m_start->begin();
         return;
     }
-    m_stack->setCurrentWidget(m_places.front());
     goFirst();
 }
 
 void MainWindow::goFirst() {
     for (const auto& [sheet, row] : m_session.drafts().rows())
-        for (std::size_t i = 0; i < m_places.size(); ++i) {
-            if (!m_places[i]->resumes(sheet, row)) continue;
-            goTo(static_cast<int>(i));
-            m_places[i]->resume(sheet, row);
+        for (int i = 0; i < m_rail->count(); ++i) {
+            if (!place(i).resumes(sheet, row)) continue;
+            goTo(i);
+            place(i).resume(sheet, row);
             return;
         }
     goTo(0);
 }
 
 void MainWindow::goFor(const GoTo& where) {
-    for (std::size_t i = 0; i < m_places.size(); ++i) {
-        if (m_places[i]->worksAt() != where.where) continue;
-        goTo(static_cast<int>(i));
-        m_places[i]->goFor(where);
+    for (int i = 0; i < m_rail->count(); ++i) {
+        if (place(i).worksAt() != where.where) continue;
+        goTo(i);
+        place(i).goFor(where);
         return;
     }
 }
@@ -501,6 +522,12 @@ void MainWindow::changeEvent(QEvent* event) {
             keepTyped();
     }
     QMainWindow::changeEvent(event);
+}
+
+void MainWindow::paintEvent(QPaintEvent* event) {
+    QMainWindow::paintEvent(event);
+    if (std::count(m_places.begin(), m_places.end(), nullptr) > 0 && !m_makeLater->isActive())
+        m_makeLater->start();
 }
 
 void MainWindow::dragEnterEvent(QDragEnterEvent* event) {

@@ -5,7 +5,9 @@
 #include <QMainWindow>
 #include <QStackedWidget>
 #include <QTimer>
+#include <functional>
 #include <map>
+#include <vector>
 
 #include "ui/shell/file_ways.h"
 #include "ui/shell/foot_bar.h"
@@ -30,8 +32,8 @@ class MainWindow : public QMainWindow {
     explicit MainWindow(Session& session, QWidget* parent = nullptr);
     ~MainWindow() override;
 
-    /// The places in the order of the rail.
-    const std::vector<Place*>& places() const { return m_places; }
+    /// The places in the order of the rail, all made.
+    const std::vector<Place*>& places();
     Place* current() const;
     void goTo(int index);
     void goFor(const GoTo& where);
@@ -58,13 +60,23 @@ class MainWindow : public QMainWindow {
   protected:
     void closeEvent(QCloseEvent* event) override;
     void changeEvent(QEvent* event) override;
+    void paintEvent(QPaintEvent* event) override;
     void dragEnterEvent(QDragEnterEvent* event) override;
     void dropEvent(QDropEvent* event) override;
     /// Keys of the window that fields and buttons would keep to themselves.
     bool eventFilter(QObject* watched, QEvent* event) override;
 
   private:
-    void addPlace(Place* place);
+    /// A place in the rail and under its key. It is made when one goes there, or when the hand
+    /// rests after the first frame: making them all would keep the window from standing.
+    template <class OfKind>
+    void addPlace() {
+        m_makers.push_back([this]() -> Place* { return new OfKind(m_session, m_stack); });
+        nameInRail(OfKind::wordInRail());
+    }
+    void nameInRail(const QString& word);
+    Place& place(int index);
+    void makeNext();
     QAction* addKey(const QString& name, const QKeySequence& key, std::function<void()> deed);
     void showHead();
     void countWaiting();
@@ -97,7 +109,9 @@ class MainWindow : public QMainWindow {
     FootBar* m_foot;
     QStackedWidget* m_stack;
     StartPage* m_start;
-    std::vector<Place*> m_places;
+    std::vector<std::function<Place*()>> m_makers;
+    std::vector<Place*> m_places;  ///< null where not made yet
+    QTimer* m_makeLater;
     std::map<const Place*, QWidget*> m_controls;  ///< each place's part of the head
     std::map<const Place*, QWidget*>
         m_pageWords;  ///< and the words of its pages, where it has some

@@ -148,6 +148,7 @@ void Session::adopt(Season season, std::unique_ptr<QTemporaryDir> sampleFolder,
     try {
         m_isOpening = true;
         Q_EMIT seasonChanged();
+        Q_EMIT seasonReady();
         m_isOpening = false;
     } catch (const StorageError&) {
         // Damage the first look did not find: nothing half shown stays.
@@ -156,6 +157,7 @@ void Session::adopt(Season season, std::unique_ptr<QTemporaryDir> sampleFolder,
         m_sampleFolder.reset();
         m_sampleClock.reset();
         Q_EMIT seasonChanged();
+        Q_EMIT seasonReady();
         throw;
     }
     if (!put.isEmpty()) tell(put);
@@ -329,6 +331,7 @@ void Session::close() {
     m_sampleClock.reset();
     markPapers();
     Q_EMIT seasonChanged();
+    Q_EMIT seasonReady();
 }
 
 QString Session::path() const { return m_season ? fromUtf8(m_season->path()) : QString(); }

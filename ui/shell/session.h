@@ -172,7 +172,8 @@ class Session : public QObject {
     const QString& lastAsked() const { return m_asked; }
 
   Q_SIGNALS:
-    void seasonChanged();   ///< another file is open, or none
+    void seasonChanged();   ///< another file is open, or none: what was shown of the last goes
+    void seasonReady();     ///< after seasonChanged, when everybody has let go of the last
     void pathChanged();     ///< the same season goes on in another file, or in its own again
     void openingFailed();   ///< see notOpened()
     void readingChanged();  ///< see unreadable()

@@ -33,7 +33,8 @@ class StoreroomPlace : public Place {
   public:
     explicit StoreroomPlace(Session& session, QWidget* parent = nullptr);
 
-    QString railWord() const override { return tr("Storeroom"); }
+    static QString wordInRail() { return tr("Storeroom"); }
+    QString railWord() const override { return wordInRail(); }
     std::optional<DueWhere> worksAt() const override { return DueWhere::Storeroom; }
     bool resumes(const QString& sheet, const QString&) const override {
         return sheet.startsWith(QLatin1String("bench"));

@@ -20,7 +20,8 @@ class TodayPlace : public Place {
   public:
     explicit TodayPlace(Session& session, QWidget* parent = nullptr);
 
-    QString railWord() const override { return tr("Today"); }
+    static QString wordInRail() { return tr("Today"); }
+    QString railWord() const override { return wordInRail(); }
     PlaceHead head() const override;
     std::vector<KeyHint> hints() const override;
     std::vector<PrintSheet> sheets() const override;

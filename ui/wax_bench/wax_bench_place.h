@@ -27,7 +27,8 @@ class WaxBenchPlace : public Place {
   public:
     explicit WaxBenchPlace(Session& session, QWidget* parent = nullptr);
 
-    QString railWord() const override { return tr("Wax bench"); }
+    static QString wordInRail() { return tr("Wax bench"); }
+    QString railWord() const override { return wordInRail(); }
     std::optional<DueWhere> worksAt() const override;
     PlaceHead head() const override;
     std::vector<KeyHint> hints() const override;

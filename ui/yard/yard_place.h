@@ -23,7 +23,8 @@ class YardPlace : public Place {
   public:
     explicit YardPlace(Session& session, QWidget* parent = nullptr);
 
-    QString railWord() const override { return tr("Yard"); }
+    static QString wordInRail() { return tr("Yard"); }
+    QString railWord() const override { return wordInRail(); }
     std::optional<DueWhere> worksAt() const override { return DueWhere::Yard; }
     std::vector<PlacePage> pagesToGo() const;
     GoTo at() const override;

@@ -22,7 +22,7 @@ constexpr std::size_t shownOfHelp = 3;
 constexpr std::size_t rememberedLately = 8;
 
 template <class InFront>
-int placeIndex(const MainWindow& window) {
+int placeIndex(MainWindow& window) {
     for (std::size_t i = 0; i < window.places().size(); ++i)
         if (qobject_cast<InFront*>(window.places()[i])) return static_cast<int>(i);
     return 0;
@@ -92,7 +92,7 @@ void append(FindLines& to, const QString& head, FindLines lines) {
 Finder::Finder(MainWindow& window, Session& session)
     : QObject(&window), m_window(window), m_session(session), m_keeper(session, this) {
     connect(&window, &MainWindow::wentTo, this, [this](int index) {
-        const Place* place = m_window.places()[static_cast<std::size_t>(index)];
+        const Place* place = m_window.current();
         MainWindow* to = &m_window;
         remember({place->railWord(), tr("a place you were in"), tr("Ctrl+%1").arg(index + 1),
                   [to, index] { to->goTo(index); }});
