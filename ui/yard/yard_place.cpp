@@ -110,7 +110,7 @@ YardPlace::YardPlace(Session& session, QWidget* parent) : Place(session, parent)
     connect(&session, &Session::changed, this, [this] {
         if (sheetIsOpen())
             m_sheet->model().reload();
-        else
+        else if (isVisible())  // one who comes to it finds it read anew
             reload();
     });
     connect(&session, &Session::lookChanged, this, &YardPlace::fitDay);
