@@ -152,63 +152,12 @@ BalancePlan planBalance(const QRectF& whole, const BalanceView& balance, const L
     return plan;
 }
 
-/// The band between x1 (its outer end) and x2 (the wall), with a slow bend.
-QPainterPath bandPath(double x1, double y1, double x2, double y2, double width) {
-    const double bend = (x2 - x1) * 0.5;
-    QPainterPath path(QPointF(x1, y1));
-    path.cubicTo(x1 + bend, y1, x2 - bend, y2, x2, y2);
-    path.lineTo(x2, y2 + width);
-    path.cubicTo(x2 - bend, y2 + width, x1 + bend, y1 + width, x1, y1 + width);
-    path.closeSubpath();
-    return path;
-}
-
-/// Its two long edges; the ends stay open.
-void strokeBandEdges(QPainter& painter, double x1, double y1, double x2, double y2, double width,
-                     const QPen& pen) {
-    const double bend = (x2 - x1) * 0.5;
-    for (const double down : {0.0, width}) {
-        QPainterPath edge(QPointF(x1, y1 + down));
-        edge.cubicTo(x1 + bend, y1 + down, x2 - bend, y2 + down, x2, y2 + down);
-        painter.strokePath(edge, pen);
-    }
-}
-
-Paint bandPaint(BandFill fill) {
-    switch (fill) {
-        case BandFill::Cappings:
-            return Paint::Capping;
-        case BandFill::WaxLight:
-            return Paint::WaxLight;
-        case BandFill::WaxMid:
-            return Paint::WaxMid;
-        case BandFill::WaxDark:
-            return Paint::WaxDark;
-        case BandFill::Refuse:
-            return Paint::Brood;
-        default:
-            return Paint::Honey;
-    }
-}
-
 void paintBand(QPainter& painter, const BandView& band, const BandPlace& place, double outer,
                double wall, const Look& look) {
     double x = outer;
     if (isOpenEnd(band)) x = wall + (outer - wall) * 0.75;
-    const bool filled = band.fill != BandFill::Unknown && !isOpenEnd(band);
-    const QPainterPath path = bandPath(x, place.outerTop, wall, place.wallTop, place.width);
-    if (filled) {
-        painter.fillPath(path, look.paint(bandPaint(band.fill)));
-    } else if (band.fill == BandFill::Unknown) {
-        painter.fillPath(path, look.tone(Tone::Surface));
-    }
-    if (band.fill == BandFill::Cappings) {
-        hatch(painter, path, look.paint(Paint::CappingHatch), look.px(5.0), 50.0, look.px(0.9));
-    }
-    QPen edge = plainPen(look.paint(Paint::Edge), look.px(1.0));
-    if (band.fill == BandFill::Unknown) edge = dashedPen(look.tone(Tone::Ink), look.px(1.0));
-    if (isOpenEnd(band)) edge = dashedPen(look.tone(Tone::Warn), look.px(1.2));
-    strokeBandEdges(painter, x, place.outerTop, wall, place.wallTop, place.width, edge);
+    paintFlowingBand(painter, band.fill, x, {place.outerTop, place.width}, wall,
+                     {place.wallTop, place.width}, look);
 }
 
 void paintInLabel(QPainter& painter, const BandView& band, const BandPlace& place,

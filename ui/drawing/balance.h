@@ -9,21 +9,11 @@
 #include <optional>
 #include <vector>
 
+#include "ui/drawing/band.h"
 #include "ui/drawing/figure.h"
 #include "ui/look/tokens.h"
 
 namespace combwright {
-
-enum class BandFill {
-    Honey,
-    Cappings,  ///< hatched
-    WaxLight,
-    WaxMid,
-    WaxDark,
-    Refuse,   ///< slumgum
-    Unknown,  ///< weighed, but nobody knows whose: dashed, unfilled
-    Missing,  ///< found by difference: a dashed open end in the warning colour
-};
 
 struct BandView {
     QString name;

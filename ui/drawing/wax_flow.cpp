@@ -18,20 +18,14 @@ constexpr double flowThin = 2.0;
 constexpr double unknownBand = 9.0;
 constexpr double shadeBox = 42.0;
 
-struct FlowSpan {
-    double top = 0.0, height = 0.0;
-    double bottom() const { return top + height; }
-    double middle() const { return top + height / 2.0; }
-};
-
 /// Where everything lies, px.
 struct FlowPlan {
     QRectF body;
     double rawLeft = 0, wallOne = 0, outRight = 0, throughRight = 0, wallTwo = 0, shadeLeft = 0,
            shadeRight = 0, wall = 0, wantLeft = 0, lostRight = 0, lostFrom = 0;
     double in = 0, on = 0;  ///< px a gram before and after the change of scale
-    std::vector<FlowSpan> raw, rawWall, out, outWall, lost, lostWall, shades, shadeIn, wants;
-    FlowSpan through, throughEnd, wallOneAll, wallTwoAll;
+    std::vector<BandSpan> raw, rawWall, out, outWall, lost, lostWall, shades, shadeIn, wants;
+    BandSpan through, throughEnd, wallOneAll, wallTwoAll;
     bool hasRaw = false;
 };
 
@@ -75,12 +69,12 @@ double flowSum(const std::vector<BandView>& bands) {
 double shadeMass(const WaxShadeView& shade) { return std::max(shade.band.grams, shade.castGrams); }
 
 /// Spans below each other with gaps, in the middle of the body.
-void stackSpans(std::vector<FlowSpan>& spans, const QRectF& body, double gap) {
+void stackSpans(std::vector<BandSpan>& spans, const QRectF& body, double gap) {
     double height = 0;
-    for (const FlowSpan& each : spans) height += each.height;
+    for (const BandSpan& each : spans) height += each.height;
     if (spans.size() > 1) height += gap * static_cast<double>(spans.size() - 1);
     double y = body.top() + std::max((body.height() - height) / 2.0, 0.0);
-    for (FlowSpan& each : spans) {
+    for (BandSpan& each : spans) {
         each.top = y;
         y += each.height + gap;
     }
@@ -142,13 +136,13 @@ FlowPlan planFlow(const QRectF& box, const FlowOfWax& flow, const Look& look) {
     for (const BandView& band : flow.raw)
         plan.raw.push_back(
             {0, band.grams > 0 ? flowThick(band.grams, plan.in, look) : look.px(unknownBand)});
-    for (FlowSpan& each : plan.raw) each.height = std::max(each.height, look.px(flowThin));
+    for (BandSpan& each : plan.raw) each.height = std::max(each.height, look.px(flowThin));
     stackSpans(plan.raw, plan.body, std::max(look.px(flowGap), 0.0));
     double wallHeight = 0;
-    for (const FlowSpan& each : plan.raw) wallHeight += each.height;
+    for (const BandSpan& each : plan.raw) wallHeight += each.height;
     double y = plan.body.center().y() - wallHeight / 2.0;
     plan.wallOneAll = {y, wallHeight};
-    for (const FlowSpan& each : plan.raw) {
+    for (const BandSpan& each : plan.raw) {
         plan.rawWall.push_back({y, each.height});
         y += each.height;
     }
@@ -176,7 +170,7 @@ FlowPlan planFlow(const QRectF& box, const FlowOfWax& flow, const Look& look) {
     if (!flow.lost.empty() && !plan.shades.empty()) {
         // Room below for what is lost.
         const double up = std::min(plan.shades.front().top - plan.body.top(), look.px(40.0));
-        for (FlowSpan& each : plan.shades) each.top -= up;
+        for (BandSpan& each : plan.shades) each.top -= up;
     }
     double castAll = 0;
     for (const WaxShadeView& shade : flow.shades) castAll += shade.castGrams;
@@ -202,65 +196,11 @@ FlowPlan planFlow(const QRectF& box, const FlowOfWax& flow, const Look& look) {
         plan.wants.push_back({0, std::max(flowThick(want.band.grams, plan.on, look), 0.0)});
     double gap = look.px(flowGap);
     double least = 0;
-    for (const FlowSpan& each : plan.wants) least += std::max(each.height, wantLabel) - each.height;
+    for (const BandSpan& each : plan.wants) least += std::max(each.height, wantLabel) - each.height;
     // Words of two lines beside a thin band need room of their own.
     if (!plan.wants.empty()) gap += least / static_cast<double>(plan.wants.size());
     stackSpans(plan.wants, plan.body, gap);
     return plan;
-}
-
-QPainterPath flowBand(double x1, FlowSpan one, double x2, FlowSpan two) {
-    const double bend = (x2 - x1) * 0.5;
-    QPainterPath path(QPointF(x1, one.top));
-    path.cubicTo(x1 + bend, one.top, x2 - bend, two.top, x2, two.top);
-    path.lineTo(x2, two.bottom());
-    path.cubicTo(x2 - bend, two.bottom(), x1 + bend, one.bottom(), x1, one.bottom());
-    path.closeSubpath();
-    return path;
-}
-
-void strokeFlow(QPainter& painter, double x1, FlowSpan one, double x2, FlowSpan two,
-                const QPen& pen) {
-    const double bend = (x2 - x1) * 0.5;
-    for (const bool below : {false, true}) {
-        const double y1 = below ? one.bottom() : one.top, y2 = below ? two.bottom() : two.top;
-        QPainterPath edge(QPointF(x1, y1));
-        edge.cubicTo(x1 + bend, y1, x2 - bend, y2, x2, y2);
-        painter.strokePath(edge, pen);
-    }
-}
-
-Paint flowPaint(BandFill fill) {
-    switch (fill) {
-        case BandFill::Cappings:
-            return Paint::Capping;
-        case BandFill::WaxLight:
-            return Paint::WaxLight;
-        case BandFill::WaxMid:
-            return Paint::WaxMid;
-        case BandFill::WaxDark:
-            return Paint::WaxDark;
-        case BandFill::Refuse:
-            return Paint::Brood;
-        default:
-            return Paint::Honey;
-    }
-}
-
-void paintFlowBand(QPainter& painter, BandFill fill, double x1, FlowSpan one, double x2,
-                   FlowSpan two, const Look& look) {
-    const QPainterPath path = flowBand(x1, one, x2, two);
-    if (fill == BandFill::Missing)
-        return strokeFlow(painter, x1, one, x2, two,
-                          dashedPen(look.tone(Tone::Warn), look.px(1.2)));
-    if (fill == BandFill::Unknown) {
-        painter.fillPath(path, look.tone(Tone::Surface));
-        return strokeFlow(painter, x1, one, x2, two, dashedPen(look.tone(Tone::Ink), look.px(1.0)));
-    }
-    painter.fillPath(path, look.paint(flowPaint(fill)));
-    if (fill == BandFill::Cappings)
-        hatch(painter, path, look.paint(Paint::CappingHatch), look.px(5.0), 50.0, look.px(0.9));
-    strokeFlow(painter, x1, one, x2, two, plainPen(look.paint(Paint::Edge), look.px(1.0)));
 }
 
 void paintFlowHead(QPainter& painter, double x, double top, const WaxHeadView& head,
@@ -330,8 +270,8 @@ void paintRaw(QPainter& painter, const QRectF& box, const FlowOfWax& flow, const
     double free = plan.body.top();
     for (std::size_t n = 0; n < flow.raw.size(); ++n) {
         const BandView& band = flow.raw[n];
-        paintFlowBand(painter, band.fill, plan.rawLeft, plan.raw[n], plan.wallOne, plan.rawWall[n],
-                      look);
+        paintFlowingBand(painter, band.fill, plan.rawLeft, plan.raw[n], plan.wallOne,
+                         plan.rawWall[n], look);
         const double middle = std::max(plan.raw[n].middle(), free + step / 2.0);
         free = middle + step / 2.0;
         FigureStyle style;
@@ -363,8 +303,8 @@ void paintOuts(QPainter& painter, const FlowOfWax& flow, const FlowPlan& plan, c
     const double from = plan.wallOne + look.px(6.0);
     const double step = lineStep(look.font(TextSize::Note));
     for (std::size_t n = 0; n < flow.out.size(); ++n) {
-        paintFlowBand(painter, flow.out[n].fill, from, plan.outWall[n], plan.outRight, plan.out[n],
-                      look);
+        paintFlowingBand(painter, flow.out[n].fill, from, plan.outWall[n], plan.outRight,
+                         plan.out[n], look);
         const bool filled =
             flow.out[n].fill != BandFill::Unknown && flow.out[n].fill != BandFill::Missing;
         const bool inside = filled && plan.out[n].height > 2.2 * step;
@@ -375,8 +315,8 @@ void paintOuts(QPainter& painter, const FlowOfWax& flow, const FlowPlan& plan, c
                       inside ? look.paint(Paint::Lettering) : QColor(), look);
     }
     if (flow.throughGrams <= 0) return;
-    paintFlowBand(painter, BandFill::WaxMid, from, plan.through, plan.throughRight, plan.throughEnd,
-                  look);
+    paintFlowingBand(painter, BandFill::WaxMid, from, plan.through, plan.throughRight,
+                     plan.throughEnd, look);
     painter.fillRect(
         QRectF(plan.throughRight, plan.throughEnd.top, look.px(3.0), plan.throughEnd.height),
         look.tone(Tone::Ink));
@@ -398,8 +338,8 @@ void paintOuts(QPainter& painter, const FlowOfWax& flow, const FlowPlan& plan, c
 void paintShades(QPainter& painter, const FlowOfWax& flow, const FlowPlan& plan, const Look& look) {
     const double cap = capHeight(look.font(TextSize::Note));
     for (std::size_t n = 0; n < flow.lost.size(); ++n) {
-        paintFlowBand(painter, flow.lost[n].fill, plan.lostFrom, plan.lostWall[n], plan.lostRight,
-                      plan.lost[n], look);
+        paintFlowingBand(painter, flow.lost[n].fill, plan.lostFrom, plan.lostWall[n],
+                         plan.lostRight, plan.lost[n], look);
         FigureStyle style;
         style.size = TextSize::Note;
         const bool missing = flow.lost[n].fill == BandFill::Missing;
@@ -412,13 +352,13 @@ void paintShades(QPainter& painter, const FlowOfWax& flow, const FlowPlan& plan,
     }
     for (std::size_t n = 0; n < flow.shades.size(); ++n) {
         const WaxShadeView& shade = flow.shades[n];
-        const FlowSpan span = plan.shades[n];
+        const BandSpan span = plan.shades[n];
         if (plan.hasRaw && plan.shadeIn[n].height > 0)
-            paintFlowBand(painter, shade.band.fill, plan.lostFrom, plan.shadeIn[n], plan.shadeLeft,
-                          {span.top, plan.shadeIn[n].height}, look);
+            paintFlowingBand(painter, shade.band.fill, plan.lostFrom, plan.shadeIn[n],
+                             plan.shadeLeft, {span.top, plan.shadeIn[n].height}, look);
         const QRectF blocks(plan.shadeLeft, span.top, plan.shadeRight - plan.shadeLeft,
                             span.height);
-        painter.fillRect(blocks, look.paint(flowPaint(shade.band.fill)));
+        painter.fillRect(blocks, look.paint(bandPaint(shade.band.fill)));
         painter.setPen(plainPen(look.paint(Paint::Edge), look.px(1.0)));
         painter.drawRect(blocks);
         const bool inside = span.height > cap + look.px(3.0);
@@ -437,12 +377,12 @@ void paintShades(QPainter& painter, const FlowOfWax& flow, const FlowPlan& plan,
 void paintWants(QPainter& painter, const QRectF& box, const FlowOfWax& flow, const FlowPlan& plan,
                 const Look& look) {
     std::vector<double> out, in;
-    for (const FlowSpan& each : plan.shades) out.push_back(each.top);
-    for (const FlowSpan& each : plan.wants) in.push_back(each.top);
+    for (const BandSpan& each : plan.shades) out.push_back(each.top);
+    for (const BandSpan& each : plan.wants) in.push_back(each.top);
     for (const WaxLinkView& link : flow.links) {
         const double thick = link.grams * plan.on;
-        paintFlowBand(painter, flow.shades[link.shade].band.fill, plan.shadeRight,
-                      {out[link.shade], thick}, plan.wall, {in[link.want], thick}, look);
+        paintFlowingBand(painter, flow.shades[link.shade].band.fill, plan.shadeRight,
+                         {out[link.shade], thick}, plan.wall, {in[link.want], thick}, look);
         out[link.shade] += thick;
         in[link.want] += thick;
     }
@@ -453,7 +393,7 @@ void paintWants(QPainter& painter, const QRectF& box, const FlowOfWax& flow, con
         const double x = plan.shadeRight + look.px(14.0);
         const QRectF stub(plan.shadeRight, out[n], look.px(14.0),
                           std::max(thick, look.px(flowThin)));
-        painter.fillRect(stub, look.paint(flowPaint(flow.shades[n].band.fill)));
+        painter.fillRect(stub, look.paint(bandPaint(flow.shades[n].band.fill)));
         painter.setPen(plainPen(look.paint(Paint::Edge), look.px(1.0)));
         painter.drawRect(stub);
         const double y = out[n] + std::max(thick / 2.0 + cap / 2.0, cap + look.px(4.0));
@@ -464,7 +404,7 @@ void paintWants(QPainter& painter, const QRectF& box, const FlowOfWax& flow, con
     }
     for (std::size_t n = 0; n < flow.wants.size(); ++n) {
         const WaxWantView& want = flow.wants[n];
-        const FlowSpan span = plan.wants[n];
+        const BandSpan span = plan.wants[n];
         painter.fillRect(QRectF(plan.wall, span.top, look.px(6.0), span.height),
                          look.tone(Tone::Ink));
         const double missing = want.shortGrams * plan.on;
@@ -502,15 +442,15 @@ std::vector<QRectF> waxFlowPlaces(const QRectF& box, const FlowOfWax& flow, cons
     const FlowPlan plan = planFlow(box, flow, look);
     std::vector<QRectF> all;
     const double least = look.px(10.0);
-    const auto add = [&](double left, double right, FlowSpan span) {
+    const auto add = [&](double left, double right, BandSpan span) {
         const double more = std::max(least - span.height, 0.0) / 2.0;
         all.emplace_back(left, span.top - more, right - left, span.height + 2.0 * more);
     };
-    for (const FlowSpan& each : plan.raw) add(plan.rawLeft, plan.wallOne, each);
-    for (const FlowSpan& each : plan.out) add(plan.wallOne + look.px(6.0), plan.outRight, each);
-    for (const FlowSpan& each : plan.lost) add(plan.lostFrom, plan.lostRight, each);
-    for (const FlowSpan& each : plan.shades) add(plan.shadeLeft, plan.shadeRight, each);
-    for (const FlowSpan& each : plan.wants)
+    for (const BandSpan& each : plan.raw) add(plan.rawLeft, plan.wallOne, each);
+    for (const BandSpan& each : plan.out) add(plan.wallOne + look.px(6.0), plan.outRight, each);
+    for (const BandSpan& each : plan.lost) add(plan.lostFrom, plan.lostRight, each);
+    for (const BandSpan& each : plan.shades) add(plan.shadeLeft, plan.shadeRight, each);
+    for (const BandSpan& each : plan.wants)
         add(plan.wall - look.px(46.0), plan.wall + look.px(6.0), each);
     return all;
 }

@@ -3,16 +3,19 @@
 
 A test that passes whatever the code says proves nothing. Each operator between two blanks (clang-format
 leaves no blank inside <>, and none at a pointer) is changed to its neighbour, its file compiled anew and
-the tests of core/trade and tests/reference that need no Qt run, those of its folder first. What no test
-noticed is listed, for a person to read: some changes are none, as < for <= at a tie.
+the tests of core/trade and tests/reference that need no Qt run, those of its folder first. With --all what
+lives is put before the programs of build/ci, which have to be built: every test of tests/reference, and of
+tests/core those whose path names its folder. What no test noticed is listed, for a person to read: some
+changes are none, as < for <= at a tie.
 
-    tests/trust/checks/mutants.py [--take N] [--seed S] [--only PATH] [--jobs J] [--list]
+    tests/trust/checks/mutants.py [--take N] [--seed S] [--only PATH] [--jobs J] [--list] [--all]
 
 Nothing in the tree is changed. What came of it stands in tests/trust/checks.md.
 """
 
 import argparse
 import concurrent.futures
+import fnmatch
 import os
 import pathlib
 import random
@@ -23,6 +26,7 @@ import sys
 
 TREE = pathlib.Path(__file__).resolve().parents[3]
 BUILD = TREE / "build" / "checks" / "mutants"
+CI = TREE / "build" / "ci"
 FLAGS = ["-std=c++20", "-O1", "-w", "-I", str(TREE)]
 CHANGED = {
     "+": "-", "-": "+", "*": "/", "/": "*", "+=": "-=", "-=": "+=", "*=": "/=", "/=": "*=",
@@ -76,14 +80,40 @@ def object_of(path):
     return BUILD / "plain" / path.relative_to(TREE).with_suffix(".o")
 
 
-def suites_of(folder):
+def suites_of(pattern, below="tests/core/trade"):
     names = set()
-    for path in sorted((TREE / "tests" / "core" / "trade" / folder).glob("*_test.cpp")):
+    for path in sorted((TREE / below).rglob("*_test.cpp")):
+        if not fnmatch.fnmatch(str(path.relative_to(TREE / below)), pattern):
+            continue
         names.update(re.findall(r"^TEST(?:_F|_P)?\((\w+),", path.read_text(), re.M))
     return ":".join(f"{name}.*:*/{name}.*" for name in sorted(names))
 
 
-def tried(number, mutant, plain, tests):
+def linking(program):
+    """How build/ci links it, up to the program's name and from there on."""
+    told = run(["ninja", "-C", str(CI), "-t", "commands", program]).stdout.splitlines()[-1]
+    found = re.search(rf"/c\+\+ (.*) -o bin/{program} (.*?) && ", told)
+    if not found:
+        sys.exit(f"build/ci does not say how it links {program}; is it configured?")
+    return found.group(1).split(), found.group(2).split()
+
+
+def noticed_in_ci(work, changed, folder):
+    """The changed functions stand in front: the linker takes the first of a name."""
+    for program, suites in (("reference_tests", "*"), ("core_tests", suites_of(f"*{folder}*", "tests/core"))):
+        before, after = linking(program)
+        target = work / program
+        done = run(["c++", str(changed), *before, "-Wl,--allow-multiple-definition", "-o", str(target), *after],
+                   cwd=CI)
+        if done.returncode:
+            sys.exit(done.stdout[-4000:])
+        if suites and run([str(target), "--gtest_fail_fast", "--gtest_brief=1", f"--gtest_filter={suites}"],
+                          cwd=CI / "tests", preexec_fn=computing_limited).returncode:
+            return True
+    return False
+
+
+def tried(number, mutant, plain, tests, in_ci):
     """'noticed', 'lived' or 'no program'."""
     path, at, operator = mutant
     text = path.read_text()
@@ -100,13 +130,13 @@ def tried(number, mutant, plain, tests):
             "-lglpk", "-lpthread"]).returncode:
         return "no program"
     folder = path.relative_to(TREE / "core" / "trade").parts[0]
-    near = suites_of(folder)
+    near = suites_of(f"{folder}/*")
     for chosen in filter(None, (near, f"-{near}" if near else "*")):
         done = run([str(program), "--gtest_fail_fast", "--gtest_brief=1",
                     f"--gtest_filter={chosen}"], cwd=TREE, preexec_fn=computing_limited)
         if done.returncode:
             return "noticed"
-    return "lived"
+    return "noticed" if in_ci and noticed_in_ci(work, changed, folder) else "lived"
 
 
 def main():
@@ -116,6 +146,7 @@ def main():
     asked.add_argument("--only", default="", help="files whose path holds this")
     asked.add_argument("--jobs", type=int, default=os.cpu_count())
     asked.add_argument("--list", action="store_true", help="only count them")
+    asked.add_argument("--all", action="store_true", help="what lives, before the tests of build/ci too")
     asked = asked.parse_args()
 
     trade = sorted((TREE / "core" / "trade").rglob("*.cpp"))
@@ -151,7 +182,7 @@ def main():
     def one(mutant):
         number = free.pop()
         try:
-            return mutant, tried(number, mutant, plain, gathered)
+            return mutant, tried(number, mutant, plain, gathered, asked.all)
         finally:
             free.append(number)
 
