@@ -287,8 +287,8 @@ TEST_F(TracedHoney, AFairToComeIsInTheBoxAndOneThatIsOverWasNot) {
         R"({"do":"pack-fair","on":"2027-11-20","fair_name":"Advent","fair_day":"2027-11-27","goods":"2 454 g of L27-1","reason":"cleared by the label"})");
     const auto gone = [&](const char* on) {
         std::int64_t jars = 0;
-        for (const TracedFilling& each :
-             trace(file(), {.bottling = this->jars}, test::day(on))->forward.fillings)
+        const auto traced = trace(file(), {.bottling = this->jars}, test::day(on));
+        for (const TracedFilling& each : traced->forward.fillings)
             for (const TracedJars& kind : each.jars) jars += kind.gone;
         return jars;
     };
