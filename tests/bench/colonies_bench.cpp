@@ -23,14 +23,13 @@
 #include "tests/bench/ratio_table.h"
 #include "ui/look/style.h"
 #include "ui/shell/main_window.h"
-#include "ui/today/today_place.h"
 #include "ui/yard/sheet_view.h"
 #include "ui/yard/yard_place.h"
 
 namespace combwright::bench {
 namespace {
 
-constexpr int opened = 7;
+constexpr int opened = 21;
 constexpr int typedRows = 9;
 constexpr int keptRows = 60;
 constexpr double letterGoal = 3;
@@ -82,10 +81,9 @@ class OpenWindow {
         return *qobject_cast<Wanted*>(
             m_window->places()[static_cast<std::size_t>(indexOf<Wanted>())]);
     }
+    const std::vector<Place*>& places() const { return m_window->places(); }
     /// From the key until the place is painted.
-    template <class Wanted>
-    double wentToMs() {
-        const int index = indexOf<Wanted>();
+    double wentToMs(int index) {
         const Stopwatch watch;
         m_window->goTo(index);
         QCoreApplication::processEvents();
@@ -119,13 +117,15 @@ void measuring(benchmark::State& state, const std::string& what, Measure measure
 void placesOpened(benchmark::State& state, const LongSeason& kind) {
     measuring(state, about(kind) + "places opened", [&] {
         OpenWindow window(kind);
-        window.wentToMs<YardPlace>();
-        std::vector<double> today, yard, due;
+        const std::vector<Place*>& places = window.places();
+        std::vector<std::vector<double>> opening(places.size());
+        std::vector<double> due;
+        window.wentToMs(static_cast<int>(places.size()) - 1);
         for (auto each : state) {
             (void)each;
             const Stopwatch all;
-            today.push_back(window.wentToMs<TodayPlace>());
-            yard.push_back(window.wentToMs<YardPlace>());
+            for (std::size_t i = 0; i < places.size(); ++i)
+                opening[i].push_back(window.wentToMs(static_cast<int>(i)));
             const Stopwatch reckoned;
             benchmark::DoNotOptimize(dueList(window.session().read(), longSeasonDay()));
             due.push_back(reckoned.ms());
@@ -133,12 +133,12 @@ void placesOpened(benchmark::State& state, const LongSeason& kind) {
         }
         const double bound = boundMs(kind);
         const std::string against = "a bound of " + milliseconds(bound);
-        const auto add = [&](const char* what, const std::vector<double>& times) {
+        const auto add = [&](const std::string& what, const std::vector<double>& times) {
             table().add(about(kind) + what, milliseconds(median(times)), against,
                         median(times) / bound, atMost(1));
         };
-        add("Today opened until it is painted", today);
-        add("Yard opened until it is painted", yard);
+        for (std::size_t i = 0; i < places.size(); ++i)
+            add(places[i]->railWord().toStdString() + " opened until it is painted", opening[i]);
         add("due, reckoned", due);
         table().add(about(kind) + "the file opened", milliseconds(window.openedMs()), against,
                     window.openedMs() / bound, {});
@@ -197,7 +197,7 @@ void typeInto(QLineEdit* line, std::vector<double>& letters) {
 }
 
 SheetTable& openedSheet(OpenWindow& window) {
-    window.wentToMs<YardPlace>();
+    window.wentToMs(window.indexOf<YardPlace>());
     auto& yard = window.place<YardPlace>();
     yard.openSheet();
     QCoreApplication::processEvents();

@@ -89,7 +89,8 @@ TEST_F(FreezerForms, OfferThatKindsShareARound) {
         const auto* boxes = form.findChild<QLineEdit*>(QStringLiteral("boxes"));
         QTest::keyClick(plan, Qt::Key_Down);
         std::string typed;
-        for (const FreezerFrames& each : freezerLane(read(), today).shared->rounds.front().loads)
+        const FreezerLane lane = freezerLane(read(), today);
+        for (const FreezerFrames& each : lane.shared->rounds.front().loads)
             typed += (typed.empty() ? "" : ", ") + each.name + " " + std::to_string(each.frames);
         EXPECT_EQ(boxes->text().toStdString(), typed);
         fill(form, "boxes", "D99 4");
