@@ -10,6 +10,7 @@
 #include "core/actions/demo_season.h"
 #include "core/storage/sqlite/storage_error.h"
 #include "tests/bench/benches.h"
+#include "tests/bench/long_season.h"
 #include "tests/bench/ratio_table.h"
 #include "tests/bench/stopwatch.h"
 
@@ -182,17 +183,23 @@ void peakMemory(benchmark::State& state) {
         const char* program;
         QStringList arguments;
         std::optional<Goal> goal;
+        const QProcessEnvironment* environment;
         double kb = 0;
     };
     std::vector<Wanted> all{
         {"every place painted, three looks", "bench_window",
          QStringList{QStringLiteral("--pictures"), demo.folder.path()} + demo.arguments(),
-         atMost(memoryGoal)}};
+         atMost(memoryGoal), &plain},
+        {"fifty years × five hundred hives open", "bench_window",
+         QStringList{QStringLiteral("--day"), QString::fromStdString(isoText(longSeasonDay())),
+                     QString::fromStdString(longSeasonFile(longest))},
+         atMost(memoryGoal), &first}};
     for (const char* command : {"yields", "pull", "check"}) {
         QStringList arguments{QLatin1String(command), demo.path};
         if (QLatin1String(command) != QLatin1String("check"))
             arguments += {QStringLiteral("--day"), demo.day};
-        all.push_back({std::string("combwright-cli ") + command, "bench_cli", arguments, {}});
+        all.push_back(
+            {std::string("combwright-cli ") + command, "bench_cli", arguments, {}, &plain});
     }
     for (auto each : state) {
         (void)each;
@@ -201,7 +208,7 @@ void peakMemory(benchmark::State& state) {
         std::string failure = demo.failure.empty() ? empty.failure : demo.failure;
         for (Wanted& wanted : all) {
             if (!failure.empty()) break;
-            Told told = toldBy(wanted.program, wanted.arguments, plain);
+            Told told = toldBy(wanted.program, wanted.arguments, *wanted.environment);
             wanted.kb = told.numbers["peak_kb"];
             failure = told.failure.empty() && wanted.kb <= 0
                           ? std::string(wanted.program) + " told no peak_kb"
