@@ -1,6 +1,7 @@
 #include <benchmark/benchmark.h>
 
 #include <algorithm>
+#include <cstdio>
 #include <random>
 #include <string>
 
@@ -49,6 +50,56 @@ void balanceSets(benchmark::State& state, std::size_t frames) {
                 milliseconds(median(times)), goal, median(times) / balanceGoalMs, atMost(1));
     table().add(what + ", proven: worst", milliseconds(largest(times)), goal,
                 largest(times) / balanceGoalMs, atMost(1));
+}
+
+/// What a plain descent by exchanges of two with fresh starts reached at worst of ten loads in 100
+/// ms on one core (measured by us once, frames as `randomItems` makes them), grams: all slots
+/// filled, and a quarter of them empty.
+struct PlainDescent {
+    std::int64_t slots;
+    double fullG;
+    double quarterEmptyG;
+};
+constexpr PlainDescent plainDescents[] = {
+    {13, 6.3, 24.1}, {14, 4.7, 13.6}, {16, 4.0, 6.9}, {18, 2.9, 3.8}, {20, 3.0, 4.4},
+    {24, 2.0, 3.2},  {33, 1.5, 2.6},  {48, 1.0, 1.5}, {60, 1.0, 1.2}, {72, 0.9, 1.1}};
+constexpr int largeSets = 10;
+constexpr double largeGoalMs = 100;
+
+/// A machine of more than 12 slots: what is left at worst, and how long it takes.
+void largeMachine(benchmark::State& state, const PlainDescent& plain, bool full) {
+    const std::int64_t empty = full ? 0 : plain.slots / 4;
+    const std::string what = "balance of " + std::to_string(plain.slots - empty) + " frames in " +
+                             std::to_string(plain.slots) + " slots";
+    std::vector<double> times, left;
+    int proven = 0;
+    unsigned seed = 0;
+    for (auto each : state) {
+        (void)each;
+        const auto set = framesOfSet(++seed, static_cast<std::size_t>(plain.slots - empty));
+        const Stopwatch watch;
+        const auto balance = balanceLoad(plain.slots, set);
+        times.push_back(watch.ms());
+        state.SetIterationTime(times.back() / 1000);
+        if (!balance) {
+            state.SkipWithError("a load was refused");
+            table().addUnmeasured(what, "a load was refused");
+            return;
+        }
+        left.push_back(balance->offset.largerG());
+        proven += balance->proven;
+    }
+    const double goalG = full ? plain.fullG : plain.quarterEmptyG;
+    const auto grams = [](double g) {
+        char text[32];
+        std::snprintf(text, sizeof text, "%.3f g", g);
+        return std::string(text);
+    };
+    table().add(what + ": worst of " + std::to_string(largeSets), grams(largest(left)),
+                "plain descent " + grams(goalG), largest(left) / goalG, atMost(1));
+    table().add(what + ": longest", milliseconds(largest(times)), milliseconds(largeGoalMs),
+                largest(times) / largeGoalMs, atMost(1));
+    if (proven) table().note("proven: " + std::to_string(proven));
 }
 
 /// One frame of the screen.
@@ -132,6 +183,15 @@ void addBalanceBenches() {
             ->Iterations(loadSets)
             ->UseManualTime()
             ->Unit(benchmark::kMillisecond);
+    for (const PlainDescent& plain : plainDescents)
+        for (const bool full : {true, false})
+            benchmark::RegisterBenchmark(("balance/large/" + std::to_string(plain.slots) +
+                                          (full ? "/full" : "/quarter_empty"))
+                                             .c_str(),
+                                         largeMachine, plain, full)
+                ->Iterations(largeSets)
+                ->UseManualTime()
+                ->Unit(benchmark::kMillisecond);
 }
 
 }  // namespace combwright::bench
