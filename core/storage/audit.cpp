@@ -17,15 +17,14 @@
 #include "core/storage/queries/vessel_books.h"
 #include "core/storage/queries/wax_ledger.h"
 #include "core/storage/queries/yards.h"
+#include "core/storage/sqlite/pages_checked.h"
 #include "core/storage/sqlite/storage_error.h"
 
 namespace combwright {
 namespace {
 
 void demandWhole(const Database& database) {
-    Statement check = database.prepare("PRAGMA integrity_check(1)");
-    std::string said;
-    for (check.run(); check.next();) said = check.text(0);
+    const std::string said = pagesChecked(database, "PRAGMA integrity_check(1)");
     if (said != "ok")
         throw StorageError(Trouble::Damaged, database.path(),
                            "its pages do not fit together · " + said);

@@ -10,6 +10,7 @@
 
 #include "core/storage/backup.h"
 #include "core/storage/hot_journal.h"
+#include "core/storage/sqlite/pages_checked.h"
 #include "core/storage/sqlite/storage_error.h"
 
 namespace combwright {
@@ -201,14 +202,10 @@ OpenedFile openSeasonFile(const std::string& path, Database::Mode mode,
 }
 
 void demandPagesWhole(const Database& database) {
-    Statement check = database.prepare("PRAGMA quick_check(1)");
-    check.run();
-    const std::string said = check.next() ? check.text(0) : std::string("no answer");
+    const std::string said = pagesChecked(database, "PRAGMA quick_check(1)");
     if (said != "ok")
         throw StorageError(Trouble::Damaged, database.path(),
                            "its pages do not fit together · " + firstLine(said));
-    while (check.next()) {
-    }
 }
 
 void removeHalfMade(const std::string& path) {
