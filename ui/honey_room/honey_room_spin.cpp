@@ -279,7 +279,11 @@ PlaceHead HoneyRoomPlace::headOfSpin(PlaceHead head) const {
 
 void HoneyRoomPlace::restoreSpin() {
     m_spin->restore();
-    m_clockMark = m_spin->load() ? std::optional(lastStep()) : std::nullopt;
+    m_clockMark.reset();
+    // The room may be made when the season has long been open: nobody else catches it then.
+    session().reading([this] {
+        if (m_spin->load()) m_clockMark = lastStep();
+    });
     const auto rows = session().drafts().of(roomSheet);
     const auto felt = rows.find(lettersRow);
     m_letters = felt == rows.end() ? QString() : felt->second;

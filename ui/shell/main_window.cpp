@@ -229,10 +229,14 @@ const std::vector<Place*>& MainWindow::places() {
     return m_places;
 }
 
+bool MainWindow::isAnyToMake() const {
+    return std::find(m_places.begin(), m_places.end(), nullptr) != m_places.end();
+}
+
 void MainWindow::makeNext() {
     const auto next = std::find(m_places.begin(), m_places.end(), nullptr);
     if (next != m_places.end()) place(static_cast<int>(next - m_places.begin()));
-    if (std::count(m_places.begin(), m_places.end(), nullptr) > 0) return;
+    if (isAnyToMake()) return;
     m_makeLater->stop();
     countWaiting();
 }
@@ -360,6 +364,8 @@ void MainWindow::showSeason() {
         m_start->begin();
         return;
     }
+    // So that the place of the last season is not left as if it were this one's.
+    m_stack->setCurrentWidget(&place(0));
     goFirst();
 }
 
@@ -526,8 +532,7 @@ void MainWindow::changeEvent(QEvent* event) {
 
 void MainWindow::paintEvent(QPaintEvent* event) {
     QMainWindow::paintEvent(event);
-    if (std::count(m_places.begin(), m_places.end(), nullptr) > 0 && !m_makeLater->isActive())
-        m_makeLater->start();
+    if (isAnyToMake() && !m_makeLater->isActive()) m_makeLater->start();
 }
 
 void MainWindow::dragEnterEvent(QDragEnterEvent* event) {

@@ -67,8 +67,9 @@ class MainWindow : public QMainWindow {
     bool eventFilter(QObject* watched, QEvent* event) override;
 
   private:
-    /// A place in the rail and under its key. It is made when one goes there, or when the hand
-    /// rests after the first frame: making them all would keep the window from standing.
+    /// A place in the rail and under its key. It is made when one goes there, else after the first
+    /// frame, one between two events: making them all first would keep the window from standing.
+    /// What a place reads of the file when it is made it reads through Session::reading.
     template <class OfKind>
     void addPlace() {
         m_makers.push_back([this]() -> Place* { return new OfKind(m_session, m_stack); });
@@ -76,6 +77,7 @@ class MainWindow : public QMainWindow {
     }
     void nameInRail(const QString& word);
     Place& place(int index);
+    bool isAnyToMake() const;
     void makeNext();
     QAction* addKey(const QString& name, const QKeySequence& key, std::function<void()> deed);
     void showHead();

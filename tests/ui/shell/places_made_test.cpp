@@ -52,6 +52,17 @@ TEST_F(PlacesMade, AtOnceWhereOneGoesThereSooner) {
     EXPECT_EQ(made(), 7);
 }
 
+TEST_F(PlacesMade, AlsoOfAFileThatCannotBeReadAnyMore) {
+    // Another program writes what no field of ours can hold.
+    Database::open(path("season.combwright"), Database::Mode::ReadWrite)
+        .run("UPDATE hive SET since = 'no day'");
+    window->show();
+    ASSERT_TRUE(QTest::qWaitFor([this] { return made() == 7; }, 10'000));
+    EXPECT_FALSE(session.unreadable().isEmpty());
+    for (int i = 0; i < 7; ++i) window->goTo(i);
+    EXPECT_FALSE(session.unreadable().isEmpty());
+}
+
 TEST_F(PlacesMade, InTheOrderOfTheRailHoweverTheyWereComeTo) {
     window->goTo(5);
     window->goTo(2);
