@@ -13,6 +13,7 @@
 #include <set>
 
 #include "core/storage/season_file.h"
+#include "core/storage/sqlite/pages_checked.h"
 #include "core/storage/sqlite/storage_error.h"
 
 namespace combwright {
@@ -34,12 +35,8 @@ void copyPages(const Database& from, const Database& to) {
 }
 
 void prove(const Database& original, const Database& copy) {
-    Statement check = copy.prepare("PRAGMA integrity_check(1)");
-    if (!check.run().next() || check.text(0) != "ok")
-        throw StorageError(Trouble::Damaged, copy.path(),
-                           "the copy is not whole · " + check.text(0));
-    while (check.next()) {
-    }
+    if (const std::string said = pagesChecked(copy, "PRAGMA integrity_check(1)"); said != "ok")
+        throw StorageError(Trouble::Damaged, copy.path(), "the copy is not whole · " + said);
     Statement references = copy.prepare("PRAGMA foreign_key_check");
     if (references.run().next())
         throw StorageError(Trouble::Damaged, copy.path(), "a reference of the copy leads nowhere");

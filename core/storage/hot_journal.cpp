@@ -11,6 +11,7 @@
 #include "core/storage/rows.h"
 #include "core/storage/salvage/record_trail.h"
 #include "core/storage/season_file.h"
+#include "core/storage/sqlite/pages_checked.h"
 #include "core/storage/sqlite/storage_error.h"
 
 namespace combwright {
@@ -34,10 +35,7 @@ bool isWholeSeason(const std::string& path) {
     if (recognise(path).kind != FileKind::Ours) return false;
     try {
         const Database database = Database::open(path, Database::Mode::ReadWrite);
-        Statement check = database.prepare("PRAGMA integrity_check(1)");
-        if (!check.run().next() || check.text(0) != "ok") return false;
-        while (check.next()) {
-        }
+        if (pagesChecked(database, "PRAGMA integrity_check(1)") != "ok") return false;
         if (Journal(database).firstBroken()) return false;
         const bool isOfToday = database.number("PRAGMA user_version") == migrations().back().step;
         return !isOfToday || trailFindings(Read(database)).empty();

@@ -1,6 +1,7 @@
 #include "ui/drawing/wax_flow.h"
 
 #include <QCoreApplication>
+#include <QFontMetricsF>
 #include <QStringList>
 #include <algorithm>
 #include <cmath>
@@ -396,7 +397,10 @@ void paintWants(QPainter& painter, const QRectF& box, const FlowOfWax& flow, con
         painter.fillRect(stub, look.paint(bandPaint(flow.shades[n].band.fill)));
         painter.setPen(plainPen(look.paint(Paint::Edge), look.px(1.0)));
         painter.drawRect(stub);
-        const double y = out[n] + std::max(thick / 2.0 + cap / 2.0, cap + look.px(4.0));
+        // Below a thin rest, but the tails of its letters still within the picture.
+        const double y =
+            std::min(out[n] + std::max(thick / 2.0 + cap / 2.0, cap + look.px(4.0)),
+                     box.bottom() - QFontMetricsF(look.font(TextSize::Note)).descent());
         // Between two shades other bands run; the words would lie on them.
         if (n + 1 < flow.shades.size() && thick < cap + look.px(2.0)) continue;
         paintText(painter, {x + look.px(4.0), y}, flow.shades[n].rest, look.font(TextSize::Note),

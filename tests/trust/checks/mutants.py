@@ -16,6 +16,7 @@ Nothing in the tree is changed. What came of it stands in tests/trust/checks.md.
 import argparse
 import concurrent.futures
 import fnmatch
+import functools
 import os
 import pathlib
 import random
@@ -89,6 +90,7 @@ def suites_of(pattern, below="tests/core/trade"):
     return ":".join(f"{name}.*:*/{name}.*" for name in sorted(names))
 
 
+@functools.cache
 def linking(program):
     """How build/ci links it, up to the program's name and from there on."""
     told = run(["ninja", "-C", str(CI), "-t", "commands", program]).stdout.splitlines()[-1]
@@ -101,14 +103,16 @@ def linking(program):
 def noticed_in_ci(work, changed, folder):
     """The changed functions stand in front: the linker takes the first of a name."""
     for program, suites in (("reference_tests", "*"), ("core_tests", suites_of(f"*{folder}*", "tests/core"))):
+        if not suites:
+            continue
         before, after = linking(program)
         target = work / program
         done = run(["c++", str(changed), *before, "-Wl,--allow-multiple-definition", "-o", str(target), *after],
                    cwd=CI)
         if done.returncode:
             sys.exit(done.stdout[-4000:])
-        if suites and run([str(target), "--gtest_fail_fast", "--gtest_brief=1", f"--gtest_filter={suites}"],
-                          cwd=CI / "tests", preexec_fn=computing_limited).returncode:
+        if run([str(target), "--gtest_fail_fast", "--gtest_brief=1", f"--gtest_filter={suites}"],
+               cwd=CI / "tests", preexec_fn=computing_limited).returncode:
             return True
     return False
 
