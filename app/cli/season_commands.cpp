@@ -138,6 +138,8 @@ QJsonObject salvageJson(const Salvaged& done) {
         {QStringLiteral("steps"), static_cast<qint64>(done.steps)},
         {QStringLiteral("steps_missing"), static_cast<qint64>(done.stepsMissing)},
         {QStringLiteral("references_cleared"), static_cast<qint64>(done.referencesCleared)},
+        {QStringLiteral("disagreeing"), static_cast<qint64>(done.disagreeing)},
+        {QStringLiteral("moved_up"), static_cast<qint64>(done.movedUp)},
         {QStringLiteral("pictures"), static_cast<qint64>(done.pictures)},
         {QStringLiteral("pictures_lost"), static_cast<qint64>(done.picturesLost)},
         {QStringLiteral("left_out_file"),

@@ -27365,6 +27365,14 @@ für die nächste Saison</translation>
         <source>Pictures saved: %1, lost: %2.</source>
         <translation>Gerettete Bilder: %1, verlorene: %2.</translation>
     </message>
+    <message>
+        <source>Moved up in the walk of their yard or on their hive, because one before them is lost: %1.</source>
+        <translation>In der Reihenfolge des Stands oder auf der Beute aufgerückt, weil davor etwas verloren ist: %1.</translation>
+    </message>
+    <message>
+        <source>Do not agree with each other any more, because something between them is lost: %1. The command “check” names them.</source>
+        <translation>Stimmen nicht mehr überein, weil etwas dazwischen verloren ist: %1. Der Befehl „check“ nennt sie.</translation>
+    </message>
 </context>
 <context>
     <name>season</name>

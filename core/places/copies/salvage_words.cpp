@@ -67,6 +67,17 @@ QStringList salvageReport(const Salvaged& done) {
                                              "Values that named a lost record and are unknown "
                                              "now: %1."))
                     .arg(done.referencesCleared);
+    if (done.movedUp > 0)
+        said << salvageSay(QT_TRANSLATE_NOOP("salvage",
+                                             "Moved up in the walk of their yard or on their hive, "
+                                             "because one before them is lost: %1."))
+                    .arg(done.movedUp);
+    if (done.disagreeing > 0)
+        said << salvageSay(QT_TRANSLATE_NOOP("salvage",
+                                             "Do not agree with each other any more, because "
+                                             "something between them is lost: %1. The command "
+                                             "“check” names them."))
+                    .arg(done.disagreeing);
     if (done.leftOutFile)
         said << salvageSay(QT_TRANSLATE_NOOP("salvage",
                                              "Belong to something lost and are written down in "

@@ -9,6 +9,7 @@
 #include <set>
 #include <utility>
 
+#include "core/storage/audit.h"
 #include "core/storage/catalogue_seed.h"
 #include "core/storage/hot_journal.h"
 #include "core/storage/migrations.h"
@@ -74,6 +75,7 @@ class SalvageWork {
         m_done.stepsMissing = highestOf("journal") - m_read.stepsAgreeing;
         m_done.historyKept =
             m_read.historyWhole && m_leftOut.empty() && m_done.referencesCleared == 0;
+        if (!m_done.historyKept) closeGaps();
         for (auto& [table, counts] : m_counts) {
             const auto rows = m_rows.find(table);
             counts.table = table;
@@ -197,6 +199,46 @@ class SalvageWork {
             ++m_done.referencesCleared;
         }
         return true;
+    }
+
+    template <class Record>
+    std::vector<Record> savedOf() {
+        std::vector<Record> records;
+        for (const auto& [id, row] : m_rows[std::string(Record::table)])
+            if (auto record = fromRow<Record>(row)) records.push_back(*std::move(record));
+        return records;
+    }
+
+    /// Where hives of a yard or boxes of a hive are lost, those behind them move up, in the order
+    /// they stood: their numbers count without a gap.
+    void closeGaps() {
+        std::map<std::int64_t, std::vector<Hive>> hives;
+        for (Hive& hive : savedOf<Hive>())
+            if (!hive.closed) hives[hive.yard.number].push_back(std::move(hive));
+        for (auto& [yard, all] : hives)
+            moveUp(
+                all, 1, [](auto& hive) -> auto& { return hive.standOrder; });
+        std::map<std::int64_t, std::vector<Box>> boxes;
+        for (Box& box : savedOf<Box>())
+            if (box.place == BoxPlace::OnHive && box.hive && box.level)
+                boxes[box.hive->number].push_back(std::move(box));
+        for (auto& [hive, all] : boxes)
+            moveUp(
+                all, 0, [](auto& box) -> auto& { return *box.level; });
+    }
+    template <class Record, class PlaceOf>
+    void moveUp(std::vector<Record>& all, std::int64_t first, PlaceOf placeOf) {
+        std::stable_sort(all.begin(), all.end(), [&](const Record& a, const Record& b) {
+            return placeOf(a).value() < placeOf(b).value();
+        });
+        std::int64_t next = first;
+        for (Record& each : all) {
+            const Count place(next++);
+            if (placeOf(each) == place) continue;
+            placeOf(each) = place;
+            m_rows[std::string(Record::table)][each.id.number] = toRow(each);
+            ++m_done.movedUp;
+        }
     }
 
     SalvageRead m_read;
@@ -345,6 +387,9 @@ Result<Salvaged> salvage(const std::string& from, const std::string& to, const C
         if (!written)
             throw StorageError(Trouble::Failed, to,
                                "what was saved does not fit together · " + written.error().field);
+        if (!done.historyKept)
+            done.disagreeing = static_cast<std::int64_t>(
+                audit(Read(Database::open(part, Database::Mode::ReadOnly))).size());
         if (!work.leftOut().empty()) done.leftOutFile = writeLeftOut(to, work.leftOut());
     });
     return done;

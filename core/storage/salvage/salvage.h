@@ -33,6 +33,12 @@ struct Salvaged {
     std::int64_t stepsMissing = 0;  ///< numbers of steps that are lost or were altered
     std::vector<SalvagedTable> tables;   ///< that have or had rows
     std::int64_t referencesCleared = 0;  ///< of rows saved: what they named is lost
+    /// Of rows saved: hives in walking order and boxes from the floor up, counted anew because one
+    /// among them is lost.
+    std::int64_t movedUp = 0;
+    /// Where what was saved does not agree with itself, since what stood between is lost: as
+    /// `audit` tells it. Nothing is made up to hide it.
+    std::int64_t disagreeing = 0;
     std::int64_t pictures = 0;
     std::int64_t picturesLost = 0;           ///< that a photo names and the file has no longer
     std::optional<std::string> leftOutFile;  ///< where what was left out is written down
