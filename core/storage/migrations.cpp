@@ -77,6 +77,8 @@ const std::vector<Migration>& migrations() {
         {6, "wax", resourceText(QStringLiteral(":/combwright/migrations/0006_wax.sql")), 1},
         {7, "photos", resourceText(QStringLiteral(":/combwright/migrations/0007_photos.sql")), 1},
         {8, "copies", resourceText(QStringLiteral(":/combwright/migrations/0008_copies.sql")), 1},
+        {9, "found_sooner",
+         resourceText(QStringLiteral(":/combwright/migrations/0009_found_sooner.sql")), 1},
     };
     return all;
 }

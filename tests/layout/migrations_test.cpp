@@ -14,9 +14,18 @@ namespace combwright::layout {
 namespace {
 
 /// Step to the digest it was released with; a line is added with each release and never changed.
-/// Nothing is released yet.
+/// Steps 1 to 8 are those of 0.2.0.
 const std::map<int, std::string>& releasedSteps() {
-    static const std::map<int, std::string> digests{};
+    static const std::map<int, std::string> digests{
+        {1, "5f553a59396e4181cbc83751c06e6cc9ee167f213df782beda1c118821e0c2fb"},
+        {2, "fac06908f7945a7f5836daeb04479654cb58cff6efeeda15477b5328fc820cd9"},
+        {3, "f170ea4d65c6337f18f99d321728d216d59cad03f88c351ed4111fb77effcb47"},
+        {4, "ab7d6c0e8f0310f1f9633358a4f191a1a975a6442a8cf927b8bbd17f735fe4e5"},
+        {5, "4cdb1a627f90ac4ccd4f3c7678dccb88051205890de3e596a0d3a606c5f4ba6c"},
+        {6, "66a742551604978d66560be309c3a6d46c69fc33975f845e28b68c150fe3c2d2"},
+        {7, "542b1a684dcfca70749c06b95901d995b316ac438c83bcb7b28439dc63f5c6d2"},
+        {8, "4b24f042b7144001cf8c2868467ecaf177fe71b52396d681986fbdeb3d106f34"},
+    };
     return digests;
 }
 

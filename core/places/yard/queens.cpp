@@ -121,6 +121,20 @@ std::string colourOf(const Read& file, const Queen& queen, Day on) {
     return marksQueensOf(file, static_cast<int>(queen.reared->value()), on);
 }
 
+namespace {
+
+/// The newest day the queen was seen in the colony that lives in a hive, on whatever stand it was.
+std::optional<Day> seenSince(const Read& file, Id<Hive> hive, Day since, Day on) {
+    const auto stays = daysOfColonyIn(file, hive, on);
+    for (auto stay = stays.rbegin(); stay != stays.rend() && stay->to >= since; ++stay)
+        if (const auto seen = queenSeenIn(file, stay->hive,
+                                          std::max(since, stay->from.value_or(since)), stay->to))
+            return seen;
+    return std::nullopt;
+}
+
+}  // namespace
+
 std::optional<HeadedColony> headedIn(const Read& file, const Yard& yard, const Hive& hive, Day on) {
     const auto living = colonyLivingOn(file, hive.id, on);
     if (!living) return std::nullopt;
@@ -143,11 +157,7 @@ std::optional<HeadedColony> headedIn(const Read& file, const Yard& yard, const H
     }
     const Day begun = living->colony.since;
     const Day since = std::max(begun, headed.stay ? headed.stay->since : begun);
-    lookBackAtColony(file, hive.id, on, [&](const DatedInspection& look) {
-        if (look.on < since) return false;
-        if (look.inspection.seen.queenSeen == true) headed.seen = look.on;
-        return !headed.seen.has_value();
-    });
+    headed.seen = seenSince(file, hive.id, since, on);
     headed.waiting = waitingFor(file, hive, on);
     return headed;
 }

@@ -47,6 +47,16 @@ std::vector<QueenWait> waitsFor(const Read& file, Id<Colony> colony) {
     return waits;
 }
 
+std::optional<Day> queenSeenIn(const Read& file, Id<Hive> hive, Day from, Day to) {
+    // The word stands in the question, so that the index of just these looks is used.
+    const auto newest = file.answered(
+        "SELECT max(visit.on_day) FROM inspection CROSS JOIN visit ON visit.id = "
+        "inspection.visit_id WHERE inspection.queen_seen = 1 AND inspection.hive_id = ? AND "
+        "visit.on_day >= ? AND visit.on_day <= ?",
+        1, {hive.number, isoText(from), isoText(to)});
+    return newest.empty() ? std::nullopt : Codec<Day>::unpack(newest.front().front());
+}
+
 std::string ownQueenColour(const Read& file, int year, Day on) {
     std::optional<QueenColour> newest;
     for (QueenColour& each : file.where<QueenColour>({is("digit", Count(year % 10))}))

@@ -24,6 +24,9 @@ std::vector<Queen> mothersOf(const Read& file, const Queen& queen);
 /// Waits written down for a colony, newest last: over or not.
 std::vector<QueenWait> waitsFor(const Read& file, Id<Colony> colony);
 
+/// The newest day from one to another, both counted, that a look into a hive saw its queen.
+std::optional<Day> queenSeenIn(const Read& file, Id<Hive> hive, Day from, Day to);
+
 /// The colour a keeper set himself for queens of that year, on a day; empty where none.
 std::string ownQueenColour(const Read& file, int year, Day on);
 
