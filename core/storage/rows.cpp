@@ -38,18 +38,42 @@ constexpr std::string_view comparison(Match::By by) {
     return " = ?";
 }
 
-/// Runs what was bound and reads all it answers.
-std::vector<Row> allRows(Statement& statement, const Fields& fields) {
+/// Runs what was bound and hands over what it answers, row by row. A statement is always read to
+/// its end, else it would keep the file locked.
+template <class Take>
+void eachAnswer(Statement& statement, int columns, Take take) {
     statement.run();
-    std::vector<Row> found;
-    while (statement.next()) {
-        Row row;
-        row.reserve(fields.size());
-        for (int column = 0; column < static_cast<int>(fields.size()); ++column)
-            row.push_back(statement.value(column));
-        found.push_back(std::move(row));
+    Row row(static_cast<std::size_t>(columns));
+    try {
+        while (statement.next()) {
+            for (int column = 0; column < columns; ++column)
+                row[static_cast<std::size_t>(column)] = statement.value(column);
+            take(row);
+        }
+    } catch (...) {
+        statement.end();
+        throw;
     }
+}
+
+std::vector<Row> allRows(Statement& statement, int columns) {
+    std::vector<Row> found;
+    eachAnswer(statement, columns, [&](const Row& row) { found.push_back(row); });
     return found;
+}
+
+/// What has more rows is asked for as a whole, and seldom twice.
+constexpr std::size_t rowsRemembered = 16;
+/// Some 10 MB; then it begins anew.
+constexpr std::size_t valuesRemembered = 200'000;
+
+/// Behind the name of a question: what it is asked about, so that no two values read alike.
+void nameValue(std::string& name, const Value& value) {
+    name += '\0';
+    if (const auto* number = std::get_if<std::int64_t>(&value))
+        name += std::to_string(*number);
+    else if (const auto* text = std::get_if<std::string>(&value))
+        name += '"' + std::to_string(text->size()) + ':' + *text;
 }
 
 /// Nothing was written, so there is nothing that could fail to be kept.
@@ -64,24 +88,50 @@ void endReading(const Database& database) {
 
 }  // namespace
 
-OneState::OneState(const Read& file) : m_database(file.database()) {
-    if (sqlite3_get_autocommit(m_database.handle()) == 0) return;
+OneState::OneState(const Read& file) : m_file(file) {
+    const Database& database = file.database();
+    if (sqlite3_get_autocommit(database.handle()) == 0) return;
     try {
-        m_database.run("BEGIN");
+        database.run("BEGIN");
     } catch (const StorageError&) {
         // It may have begun all the same, and be told as failed for what came behind it.
-        endReading(m_database);
+        endReading(database);
         throw;
     }
     m_begun = true;
+    file.m_remembered.emplace();
 }
 
 OneState::~OneState() {
-    if (m_begun) endReading(m_database);
+    if (!m_begun) return;
+    m_file.m_remembered.reset();
+    endReading(m_file.database());
 }
 
-Statement& Read::asking(std::string_view table, const Fields& fields,
-                        std::initializer_list<Match> matches) const {
+const std::vector<Row>* Read::recalled(const std::string& name) const {
+    const int changes = sqlite3_total_changes(m_database->handle());
+    if (m_remembered->changes != changes) {
+        m_remembered.emplace();
+        m_remembered->changes = changes;
+    }
+    const auto found = m_remembered->answers.find(name);
+    return found == m_remembered->answers.end() ? nullptr : &found->second;
+}
+
+void Read::remember(std::string name, const std::vector<Row>& rows) const {
+    if (rows.size() > rowsRemembered) return;
+    Remembered& had = *m_remembered;
+    if (had.values > valuesRemembered) {
+        had.answers.clear();
+        had.values = 0;
+    }
+    for (const Row& row : rows) had.values += row.size();
+    ++had.values;
+    had.answers.emplace(std::move(name), rows);
+}
+
+const Read::Asked::value_type& Read::asking(std::string_view table, const Fields& fields,
+                                            std::initializer_list<Match> matches) const {
     // The same few questions come thousands of times: a short name of each leads to its statement,
     // whose text is put together once.
     std::string asked(table);
@@ -92,7 +142,7 @@ Statement& Read::asking(std::string_view table, const Fields& fields,
         const bool unknown = std::holds_alternative<std::monostate>(match.value);
         asked += unknown ? '0' : static_cast<char>('1' + static_cast<int>(match.by));
     }
-    if (const auto found = m_asked.find(asked); found != m_asked.end()) return *found->second;
+    if (const auto found = m_asked.find(asked); found != m_asked.end()) return *found;
 
     std::string sql = "SELECT " + columnList(fields, true) + " FROM " + quotedName(table);
     std::string_view glue = " WHERE ";
@@ -105,15 +155,52 @@ Statement& Read::asking(std::string_view table, const Fields& fields,
         glue = " AND ";
     }
     sql += " ORDER BY id";
-    return *m_asked.emplace(std::move(asked), &prepared(sql)).first->second;
+    return *m_asked.emplace(std::move(asked), &prepared(sql)).first;
+}
+
+void Read::eachRow(std::string_view table, const Fields& fields,
+                   std::initializer_list<Match> matches,
+                   const std::function<void(const Row&)>& take) const {
+    const auto& [asked, statement] = asking(table, fields, matches);
+    std::string name;
+    if (m_remembered) {
+        name = asked;
+        for (const Match& match : matches) nameValue(name, match.value);
+        if (const auto* rows = recalled(name)) {
+            for (const Row& row : *rows) take(row);
+            return;
+        }
+    }
+    for (const Match& match : matches)
+        if (!std::holds_alternative<std::monostate>(match.value)) statement->bind(match.value);
+    std::vector<Row> found;  // no more of them than are remembered, and one
+    eachAnswer(*statement, static_cast<int>(fields.size()), [&](const Row& row) {
+        if (m_remembered && found.size() <= rowsRemembered) found.push_back(row);
+        take(row);
+    });
+    if (m_remembered) remember(std::move(name), found);
 }
 
 std::vector<Row> Read::rows(std::string_view table, const Fields& fields,
                             std::initializer_list<Match> matches) const {
-    Statement& statement = asking(table, fields, matches);
-    for (const Match& match : matches)
-        if (!std::holds_alternative<std::monostate>(match.value)) statement.bind(match.value);
-    return allRows(statement, fields);
+    std::vector<Row> all;
+    eachRow(table, fields, matches, [&](const Row& row) { all.push_back(row); });
+    return all;
+}
+
+std::vector<Row> Read::answered(std::string_view sql, int columns,
+                                std::initializer_list<Value> bound) const {
+    std::string name;
+    if (m_remembered) {
+        name = sql;
+        for (const Value& value : bound) nameValue(name, value);
+        if (const auto* rows = recalled(name)) return *rows;
+    }
+    Statement& statement = prepared(sql);
+    for (const Value& value : bound) statement.bind(value);
+    auto found = allRows(statement, columns);
+    if (m_remembered) remember(std::move(name), found);
+    return found;
 }
 
 std::vector<Row> Read::rowsOfAny(std::string_view table, const Fields& fields,
@@ -131,7 +218,7 @@ std::vector<Row> Read::rowsOfAny(std::string_view table, const Fields& fields,
         found = m_asked.emplace(std::move(asked), &prepared(sql)).first;
     }
     found->second->bind(set);
-    return allRows(*found->second, fields);
+    return allRows(*found->second, static_cast<int>(fields.size()));
 }
 
 bool Read::holds(std::string_view table, std::int64_t id) const {

@@ -8,6 +8,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <unordered_map>
 #include <utility>
 #include <vector>
 
@@ -62,7 +63,19 @@ class Read {
     /// Every row that matches, in order of id.
     template <class Record>
     std::vector<Record> where(std::initializer_list<Match> matches) const {
-        return recordsOf<Record>(rows(Record::table, Record::fields(), matches));
+        std::vector<Record> records;
+        each<Record>(matches, [&](Record&& record) { records.push_back(std::move(record)); });
+        return records;
+    }
+    /// The same one by one, where there may be a million. Nothing may be asked of the file in
+    /// between.
+    template <class Record, class Take>
+    void each(std::initializer_list<Match> matches, Take take) const {
+        eachRow(Record::table, Record::fields(), matches, [&](const Row& row) {
+            auto record = fromRow<Record>(row);
+            if (!record) unreadable(Record::table, row);
+            take(*std::move(record));
+        });
     }
     /// Every row whose id or reference `field` is one of these, in order of id: one question,
     /// however many they are.
@@ -107,6 +120,10 @@ class Read {
     const Database& database() const { return *m_database; }
     /// The same, kept ready; read to its end before anything else is asked.
     Statement& prepared(std::string_view sql) const { return m_prepared(sql); }
+    /// Every row such a query answers, `columns` of each; while OneState stands, from memory where
+    /// it was asked before.
+    std::vector<Row> answered(std::string_view sql, int columns,
+                              std::initializer_list<Value> bound) const;
 
   protected:
     [[noreturn]] void unreadable(std::string_view table, const Row& row) const;
@@ -114,6 +131,15 @@ class Read {
     const Database* m_database;
 
   private:
+    friend class OneState;
+
+    /// Short answers given while one state is held: of a hive the same is asked from many sides.
+    struct Remembered {
+        std::unordered_map<std::string, std::vector<Row>> answers;
+        std::size_t values = 0;  ///< in all answers
+        int changes = 0;         ///< of the connection, as they were given
+    };
+
     template <class Record>
     std::vector<Record> recordsOf(const std::vector<Row>& rows) const {
         std::vector<Record> records;
@@ -125,17 +151,25 @@ class Read {
         }
         return records;
     }
-    Statement& asking(std::string_view table, const Fields& fields,
-                      std::initializer_list<Match> matches) const;
+    void eachRow(std::string_view table, const Fields& fields, std::initializer_list<Match> matches,
+                 const std::function<void(const Row&)>& take) const;
+    /// What was asked, and the statement that asks it.
+    using Asked = std::map<std::string, Statement*, std::less<>>;
+    const Asked::value_type& asking(std::string_view table, const Fields& fields,
+                                    std::initializer_list<Match> matches) const;
+    /// What is remembered under this name; nothing where it was not asked, or something was
+    /// written since.
+    const std::vector<Row>* recalled(const std::string& name) const;
+    void remember(std::string name, const std::vector<Row>& rows) const;
 
     mutable Prepared m_prepared;
-    mutable std::map<std::string, Statement*, std::less<>>
-        m_asked;  ///< of `rows`, by what is asked
+    mutable Asked m_asked;  ///< of `rows`
+    mutable std::optional<Remembered> m_remembered;
 };
 
 /// Holds the file as it is while many questions are asked of it that belong together: they see one
-/// state, and SQLite need not look at the file's head for each. Within a transaction it does
-/// nothing. Nothing may be written while it stands.
+/// state, SQLite need not look at the file's head for each, and short answers are remembered.
+/// Within a transaction it does nothing. Nothing may be written while it stands.
 class OneState {
   public:
     explicit OneState(const Read& file);
@@ -144,7 +178,7 @@ class OneState {
     OneState& operator=(const OneState&) = delete;
 
   private:
-    const Database& m_database;
+    const Read& m_file;
     bool m_begun = false;
 };
 

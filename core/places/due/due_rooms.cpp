@@ -98,8 +98,9 @@ void addClearers(const Read& file, Day today, std::optional<Id<Yard>> yard,
         }
 }
 
-void addWets(const Read& file, Day today, std::optional<Id<Yard>> yard, std::vector<DueItem>& due) {
-    const WetsHome home = wetsHome(file, today);
+void addWets(const Read& file, Day today, std::optional<Id<Yard>> yard,
+             const std::vector<ShelfBox>& comb, std::vector<DueItem>& due) {
+    const WetsHome home = wetsHome(file, today, comb);
     std::map<std::int64_t, DueItem> back;
     for (const WetBox& wet : home.go) {
         const auto to = yardUnder(file, wet.to, today);
@@ -154,8 +155,9 @@ void addWets(const Read& file, Day today, std::optional<Id<Yard>> yard, std::vec
     due.push_back(std::move(stay));
 }
 
-void addFreezer(const Read& file, Day today, std::vector<DueItem>& due) {
-    const FreezerLane lane = freezerLane(file, today);
+void addFreezer(const Read& file, Day today, const std::vector<ShelfBox>& comb,
+                std::vector<DueItem>& due) {
+    const FreezerLane lane = freezerLane(file, today, comb);
     for (const FreezerRoundRow& row : lane.in) {
         DueItem item;
         item.rule = DueRule::Freezer;
@@ -212,8 +214,9 @@ void addDueRooms(const Read& file, Day today, std::optional<Id<Yard>> yard,
                  std::vector<DueItem>& due) {
     addExtract(file, today, yard, due);
     addClearers(file, today, yard, due);
-    addWets(file, today, yard, due);
-    if (!yard) addFreezer(file, today, due);
+    const auto comb = shelfComb(file, today);
+    addWets(file, today, yard, comb, due);
+    if (!yard) addFreezer(file, today, comb, due);
     addDeadOuts(file, today, yard, due);
 }
 

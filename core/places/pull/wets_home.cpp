@@ -269,7 +269,9 @@ WetsBar WetsRules::bar(const ShelfBox& box, Id<Hive> to) const {
     return WetsBar::None;
 }
 
-WetsHome wetsHome(const Read& file, Day on) {
+WetsHome wetsHome(const Read& file, Day on) { return wetsHome(file, on, shelfComb(file, on)); }
+
+WetsHome wetsHome(const Read& file, Day on, const std::vector<ShelfBox>& comb) {
     WetsHome home;
     home.on = on;
     home.perHive = wholeConstant(file, "wets_per_hive", on, 3);
@@ -287,7 +289,7 @@ WetsHome wetsHome(const Read& file, Day on) {
 
     const EverHeld everHeld(file);
     std::vector<WetBox> wet;
-    for (const ShelfBox& box : shelfComb(file, on)) {
+    for (const ShelfBox& box : comb) {
         if (!box.box) continue;
         if (box.box->place == BoxPlace::GivenBack && box.box->hive) {
             WetsOut out{*box.box, box.name, {}, {}, box.box->since, {}, {}};

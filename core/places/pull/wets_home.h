@@ -123,5 +123,7 @@ struct WetsHome {
 };
 
 WetsHome wetsHome(const Read& file, Day on);
+/// The same, of what `shelfComb` told of that day.
+WetsHome wetsHome(const Read& file, Day on, const std::vector<ShelfBox>& comb);
 
 }  // namespace combwright

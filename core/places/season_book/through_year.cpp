@@ -227,15 +227,16 @@ WeightsThroughYear weightsThroughYear(const Read& file, int year) {
     WeightsThroughYear weights;
     weights.year = year;
     std::vector<WeightPoint> points;
-    for (const HiveWeighing& each : file.where<HiveWeighing>(
-             {isFrom("on_day", newYearOf(year)), isUpTo("on_day", newYearsEve(year))})) {
-        const auto lifted = liftedOf(each);
-        if (lifted)
-            points.push_back(
-                {each.on, each.hive, each.id, lifted->leftG + lifted->rightG, lifted->how});
-        else
-            ++weights.oneSide;
-    }
+    file.each<HiveWeighing>(
+        {isFrom("on_day", newYearOf(year)), isUpTo("on_day", newYearsEve(year))},
+        [&](const HiveWeighing& each) {
+            const auto lifted = liftedOf(each);
+            if (lifted)
+                points.push_back(
+                    {each.on, each.hive, each.id, lifted->leftG + lifted->rightG, lifted->how});
+            else
+                ++weights.oneSide;
+        });
     weights.lines = colonyLines(file, std::move(points));
     mostPointsFirst(weights.lines);
     return weights;

@@ -59,8 +59,7 @@ class Lane {
         for (const std::int64_t hive : living) m_deadStands.erase(hive);
     }
 
-    FreezerLane gathered() && {
-        const auto boxes = shelfComb(m_file, m_lane.on);
+    FreezerLane gathered(const std::vector<ShelfBox>& boxes) && {
         for (const ShelfBox& box : boxes) sortInto(box);
         order(m_lane.waiting);
         order(m_lane.dryFirst);
@@ -362,6 +361,12 @@ std::int64_t framesIn(const std::vector<FreezerFrames>& loads) {
 std::int64_t FreezerNext::frames() const { return framesIn(loads); }
 std::int64_t FreezerLane::waitingFrames() const { return framesIn(waiting); }
 
-FreezerLane freezerLane(const Read& file, Day on) { return Lane(file, on).gathered(); }
+FreezerLane freezerLane(const Read& file, Day on) {
+    return freezerLane(file, on, shelfComb(file, on));
+}
+
+FreezerLane freezerLane(const Read& file, Day on, const std::vector<ShelfBox>& comb) {
+    return Lane(file, on).gathered(comb);
+}
 
 }  // namespace combwright

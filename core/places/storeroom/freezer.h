@@ -117,6 +117,8 @@ struct FreezerLane {
 };
 
 FreezerLane freezerLane(const Read& file, Day on);
+/// The same, of what `shelfComb` told of that day.
+FreezerLane freezerLane(const Read& file, Day on, const std::vector<ShelfBox>& comb);
 
 /// Whether comb waits for the cold: kept and drawn, not through it, and either something a moth
 /// eats or chosen for it on the bench.

@@ -141,7 +141,7 @@ void StoresReader::readLooks(HiveStores& row, Day since) const {
     std::optional<double> frames;
     std::optional<Day> framesOn;
     const Day first = std::max(since, m_on - days(weighedWithinDays));
-    for (const DatedInspection& each : inspectionsBetween(m_file, row.hive.id, first, m_on)) {
+    lookBack(m_file, row.hive.id, first, m_on + days(1), [&](const DatedInspection& each) {
         const Seen& seen = each.inspection.seen;
         if (!row.heft && seen.heft) {
             row.heft = seen.heft;
@@ -151,8 +151,8 @@ void StoresReader::readLooks(HiveStores& row, Day since) const {
             frames = *seen.stores->middle() / 10.0;
             framesOn = each.on;
         }
-        if (frames && row.heft) break;
-    }
+        return !frames || !row.heft;
+    });
     row.framesOfStores = frames;
     if (frames && (!row.known || *row.known < *framesOn)) {
         const auto standing = standingOn(m_file, row.hive, *framesOn);

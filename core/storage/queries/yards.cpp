@@ -142,39 +142,47 @@ namespace {
 
 using LineOn = std::pair<Day, Id<Inspection>>;
 
-std::vector<LineOn> linesFound(Statement& statement, const std::string& from,
-                               const std::string& before, Id<Hive> hive) {
-    statement.bind(std::string_view(from)).bind(std::string_view(before)).bind(hive.number).run();
+std::vector<LineOn> linesFound(const Read& file, std::string_view sql,
+                               std::initializer_list<Value> bound) {
     std::vector<LineOn> lines;
-    while (statement.next())
-        lines.emplace_back(*parseDay(statement.text(1)), Id<Inspection>{statement.number(0)});
+    for (const Row& row : file.answered(sql, 2, bound))
+        lines.emplace_back(*parseDay(std::get<std::string>(row[1])),
+                           Id<Inspection>{std::get<std::int64_t>(row[0])});
     return lines;
 }
 
 /// The lines of a hive from a day on and before another, newest first; those of one day in the
-/// order they were written down. By the visits: a year of all yards has fewer than a hive has
-/// lines.
+/// order they were written down. Visits are mostly written down in the order of their days, so
+/// those days are a span of visits, and of a hive with many years behind it few lines lie in it.
 std::vector<LineOn> linesOfDays(const Read& file, Id<Hive> hive, Day from, Day before) {
+    const std::string first = isoText(from);
+    const std::string end = isoText(before);
+    const auto span = file.answered(
+        "SELECT min(id), max(id) FROM visit WHERE on_day >= ? AND on_day < ?", 2, {first, end});
+    if (span.empty() || std::holds_alternative<std::monostate>(span.front().front())) return {};
     return linesFound(
-        file.prepared("SELECT inspection.id, visit.on_day FROM visit CROSS JOIN inspection ON "
-                      "inspection.visit_id = visit.id WHERE visit.on_day >= ? AND visit.on_day < ? "
-                      "AND inspection.hive_id = ? ORDER BY visit.on_day DESC, inspection.id"),
-        isoText(from), isoText(before), hive);
+        file,
+        "SELECT inspection.id, visit.on_day FROM inspection CROSS JOIN visit ON visit.id = "
+        "inspection.visit_id WHERE inspection.hive_id = ? AND inspection.visit_id BETWEEN ? AND ? "
+        "AND visit.on_day >= ? AND visit.on_day < ? ORDER BY visit.on_day DESC, inspection.id",
+        {hive.number, span.front()[0], span.front()[1], first, end});
 }
 
 /// The same, all of them where no day is given; by the hive.
 std::vector<LineOn> linesWithin(const Read& file, Id<Hive> hive, std::optional<Day> from,
                                 std::optional<Day> before) {
     return linesFound(
-        file.prepared("SELECT inspection.id, visit.on_day FROM inspection CROSS JOIN visit ON "
-                      "visit.id = inspection.visit_id WHERE visit.on_day >= ? AND visit.on_day < ? "
-                      "AND inspection.hive_id = ? ORDER BY visit.on_day DESC, inspection.id"),
+        file,
+        "SELECT inspection.id, visit.on_day FROM inspection CROSS JOIN visit ON visit.id = "
+        "inspection.visit_id WHERE visit.on_day >= ? AND visit.on_day < ? AND inspection.hive_id = "
+        "? ORDER BY visit.on_day DESC, inspection.id",
         // Before the first day there can be, and after the last.
-        from ? isoText(*from) : std::string(), before ? isoText(*before) : std::string("~"), hive);
+        {from ? isoText(*from) : std::string(), before ? isoText(*before) : std::string("~"),
+         hive.number});
 }
 
-/// So far back most who look back find what they want.
-constexpr int lookedBackDays = 400;
+/// So far back many who look back find what they want, and so far most of the others.
+constexpr int lookedBackDays[] = {45, 400};
 
 }  // namespace
 
@@ -246,8 +254,10 @@ bool lookBack(const Read& file, Id<Hive> hive, std::optional<Day> from, std::opt
         }
         return true;
     };
-    if (before) {
-        const Day first = *before - days(lookedBackDays);
+    const std::optional<Day> end = before;
+    for (const int back : lookedBackDays) {
+        if (!end) break;
+        const Day first = *end - days(back);
         if (from && *from >= first) return wantsMore(linesOfDays(file, hive, *from, *before));
         if (!wantsMore(linesOfDays(file, hive, first, *before))) return false;
         before = first;

@@ -230,6 +230,11 @@ Statement& Statement::run() {
     return *this;
 }
 
+void Statement::end() noexcept {
+    sqlite3_reset(m_inner->handle);
+    m_inner->hasRow = m_inner->isUnread = false;
+}
+
 bool Statement::next() {
     if (std::exchange(m_inner->isUnread, false)) return true;
     if (!m_inner->hasRow) return false;

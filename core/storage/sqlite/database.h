@@ -39,6 +39,8 @@ class Statement {
     Statement& run();
     /// The next row of the result; false after the last.
     bool next();
+    /// Lets go of what was not read.
+    void end() noexcept;
 
     Value value(int column) const;
     std::int64_t number(int column) const;  ///< 0 for NULL
