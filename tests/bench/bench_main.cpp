@@ -22,6 +22,7 @@ int main(int argc, char** argv) {
     addFindBenches();
     addChartBenches();
     addImportBenches();
+    addFileBenches();
     benchmark::Initialize(&argc, argv);
     if (benchmark::ReportUnrecognizedArguments(argc, argv)) return 2;
     benchmark::RunSpecifiedBenchmarks();

@@ -15,5 +15,6 @@ void addTraceBenches();
 void addFindBenches();
 void addChartBenches();
 void addImportBenches();
+void addFileBenches();
 
 }  // namespace combwright::bench
