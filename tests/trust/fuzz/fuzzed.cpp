@@ -4,6 +4,7 @@
 #include <QString>
 #include <cstdio>
 #include <cstdlib>
+#include <optional>
 #include <string>
 #include <string_view>
 
@@ -55,8 +56,15 @@ void readCells(const TableRead& table, ImportKind kind) {
         }
 }
 
-void planAndKeep(ImportKind kind, const QByteArray& bytes) {
-    Season season = fuzzedSeason();
+/// Looked at only, or kept and taken back as well.
+enum class Plan { Look, Keep };
+
+void planAndKeep(ImportKind kind, const QByteArray& bytes, Plan upTo) {
+    // A new season takes longer than all else: what is only looked at leaves it as it was.
+    static Season looked = fuzzedSeason();
+    std::optional<Season> own;
+    if (upTo == Plan::Keep) own = fuzzedSeason();
+    Season& season = own ? *own : looked;
     ImportMap map;
     map.decimal = DecimalSign::Point;
     map.days = DayOrder::DayFirst;
@@ -71,7 +79,7 @@ void planAndKeep(ImportKind kind, const QByteArray& bytes) {
     if (!plan) return;
     (void)toJson(*plan);
     (void)rejectedRows(*plan, [](const PlannedRow&) { return std::string("why"); });
-    if (!plan->questions.empty()) return;
+    if (upTo == Plan::Look || !plan->questions.empty()) return;
     const auto kept = keepImport(season, *plan, "table.csv", RefusedRows::StayOut);
     demand(kept.has_value(), "what was shown can be done");
     demand((*kept > 0) == (plan->count(RowVerdict::WillBeAdded) > 0 || !plan->first.empty()),
@@ -107,7 +115,7 @@ void readAnyTable(const std::uint8_t* bytes, std::size_t size) {
         line = record.line;
     }
     (void)kindOfTable(tableBytes);
-    if (choice >= 0xC0) planAndKeep(kind, tableBytes);
+    if (choice >= 0xE0) planAndKeep(kind, tableBytes, choice >= 0xF8 ? Plan::Keep : Plan::Look);
 }
 
 void readAnyJson(const std::uint8_t* bytes, std::size_t size) {
