@@ -115,7 +115,7 @@ QString part(const QString& text, TextSpan span) {
 int parameterIn(const QStringList& parameters, const QString& expression) {
     for (int number = 0; number < parameters.size(); ++number) {
         if (parameters.at(number).isEmpty()) continue;
-        const QRegularExpression name(
+        const QRegularExpression name(  // clazy:exclude=use-static-qregularexpression
             QStringLiteral("(?<![\\w.>])%1(?!\\w)").arg(parameters.at(number)));
         if (expression.contains(name)) return number;
     }

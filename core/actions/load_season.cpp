@@ -24,8 +24,9 @@ Result<std::int64_t> asItStands(const FieldInfo& field, const QJsonValue& json) 
 Result<std::vector<Row>> rowsOf(const RecordType& type, const QJsonValue& json) {
     const std::string table(type.table);
     if (!json.isArray()) return Refusal{Code::WrongType, table, {{"wanted", "list"}}};
+    const QJsonArray given = json.toArray();
     std::vector<Row> rows;
-    for (const QJsonValue& each : json.toArray()) {
+    for (const QJsonValue& each : given) {
         if (!each.isObject()) return Refusal{Code::WrongType, table, {{"wanted", "object"}}};
         auto row = readRow(type.fields(), each.toObject(), {}, &asItStands);
         if (!row) {

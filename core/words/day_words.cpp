@@ -57,7 +57,8 @@ std::optional<int> daysAgo(const QString& text) {
                 continue;
             bool isNumber = false;
             const int many =
-                text.mid(around[0].size(), text.size() - around[0].size() - around[1].size())
+                QStringView(text)
+                    .mid(around[0].size(), text.size() - around[0].size() - around[1].size())
                     .toInt(&isNumber);
             if (isNumber && many >= 0 && many < 1000) return many * each.days;
         }

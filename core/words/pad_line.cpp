@@ -507,7 +507,7 @@ bool isFelt(const QString& typed) { return typed.startsWith(QLatin1String("//"))
 std::optional<QString> feltLetters(const QString& typed, int slotCount) {
     if (!isFelt(typed)) return std::nullopt;
     QString letters;
-    for (const QChar each : typed.mid(2)) {
+    for (const QChar each : QStringView(typed).mid(2)) {
         if (each.isSpace()) continue;
         switch (each.toLower().unicode()) {
             case u'3':

@@ -29,9 +29,7 @@ void readBucket(const QStringList& words, RoomLine& line) {
     for (qsizetype i = 1; i < words.size(); ++i)
         if (isWord(words[i], "lid")) line.lidded = true;
     QStringList rest = words.mid(1);
-    rest.erase(std::remove_if(rest.begin(), rest.end(),
-                              [](const QString& word) { return isWord(word, "lid"); }),
-               rest.end());
+    rest.removeIf([](const QString& word) { return isWord(word, "lid"); });
     if (rest.isEmpty()) {
         if (!line.lidded) line.notRead = line.name;
         return;

@@ -69,8 +69,9 @@ QString partInEnglish(const QString& part, const std::vector<TypedWord>& words) 
         const auto found = std::find_if(words.begin(), words.end(), [&](const TypedWord& word) {
             const qsizetype end = at + word.spoken.size();
             return begins &&
-                   part.mid(at, word.spoken.size()).compare(word.spoken, Qt::CaseInsensitive) ==
-                       0 &&
+                   QStringView(part)
+                           .mid(at, word.spoken.size())
+                           .compare(word.spoken, Qt::CaseInsensitive) == 0 &&
                    (end == part.size() || !part.at(end).isLetterOrNumber());
         });
         if (found == words.end()) {

@@ -115,7 +115,8 @@ double heftGrams(QChar letter) {
 
 ExtractorView sampleLetters() {
     ExtractorView extractor;
-    for (const QChar letter : QStringLiteral("hlmhmlhmhlmm")) {
+    const QString letters = QStringLiteral("hlmhmlhmhlmm");
+    for (const QChar letter : letters) {
         extractor.slotViews.push_back(sampleSlot(heftGrams(letter), 400.0, letter));
     }
     extractor.slotViews[2].ringed = true;

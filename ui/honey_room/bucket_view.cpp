@@ -158,13 +158,13 @@ void BucketBoard::keyPressEvent(QKeyEvent* event) {
             return choose(m_index + perRow(width()));
         case Qt::Key_Return:
         case Qt::Key_Enter:
-            return typed(QString());
+            return Q_EMIT typed(QString());
         default:
             break;
     }
     const QString text = event->text();
     if (!text.isEmpty() && (text[0].isLetterOrNumber() || text[0] == QLatin1Char('~')))
-        return typed(text);
+        return Q_EMIT typed(text);
     QWidget::keyPressEvent(event);
 }
 

@@ -40,7 +40,7 @@ TaggedBox taggedBox(const Read& file, const QString& text, Day on) {
     if (tagged.box) return tagged;
     const qsizetype blank = typed.lastIndexOf(QLatin1Char(' '));
     bool isNumber = false;
-    const int frames = blank > 0 ? typed.mid(blank + 1).toInt(&isNumber) : 0;
+    const int frames = blank > 0 ? QStringView(typed).mid(blank + 1).toInt(&isNumber) : 0;
     if (!isNumber || frames < 1 || frames > 72) return tagged;
     const QString name = typed.left(blank).trimmed();
     return {name.toStdString(), Count(frames), boxOf(name)};

@@ -185,8 +185,8 @@ void LoadView::swapPlaces(int a, int b) {
 void LoadView::keyPressEvent(QKeyEvent* event) {
     // With Ctrl a key is the room's.
     if (event->modifiers() & Qt::ControlModifier) return QWidget::keyPressEvent(event);
-    if (event->key() == Qt::Key_PageUp) return otherLoadAsked(-1);
-    if (event->key() == Qt::Key_PageDown) return otherLoadAsked(+1);
+    if (event->key() == Qt::Key_PageUp) return Q_EMIT otherLoadAsked(-1);
+    if (event->key() == Qt::Key_PageDown) return Q_EMIT otherLoadAsked(+1);
     if (!m_hasLoad) return QWidget::keyPressEvent(event);
     const int count = std::max(1, static_cast<int>(m_load.places.size()));
     switch (event->key()) {
@@ -234,9 +234,9 @@ void LoadView::keyPressEvent(QKeyEvent* event) {
             return;
         }
         case Qt::Key_L:
-            return leaveOutAsked();
+            return Q_EMIT leaveOutAsked();
         case Qt::Key_A:
-            return addEmptyAsked();
+            return Q_EMIT addEmptyAsked();
         default:
             return QWidget::keyPressEvent(event);
     }

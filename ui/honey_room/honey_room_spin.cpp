@@ -17,9 +17,9 @@
 namespace combwright {
 namespace {
 
-const QString roomSheet = QStringLiteral("honey room");
-const QString seenRow = QStringLiteral("cautions seen");
-const QString lettersRow = QStringLiteral("frames felt");
+constexpr QLatin1String roomSheet("honey room");
+constexpr QLatin1String seenRow("cautions seen");
+constexpr QLatin1String lettersRow("frames felt");
 /// The proof follows when nobody typed for so long, ms.
 constexpr int proofAfterMs = 200;
 /// An Enter so near behind what was kept or asked is the same stroke, ms.

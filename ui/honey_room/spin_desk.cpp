@@ -9,9 +9,9 @@
 namespace combwright {
 namespace {
 
-const QString spinSheet = QStringLiteral("honey room");
-const QString spinRow = QStringLiteral("load that turns");
-const QString bellKey = QStringLiteral("room_bell");
+constexpr QLatin1String spinSheet("honey room");
+constexpr QLatin1String spinRow("load that turns");
+constexpr QLatin1String bellKey("room_bell");
 /// The loud call goes on this often, seconds, until somebody quiets it.
 constexpr std::int64_t loudEvery = 2;
 
@@ -35,7 +35,8 @@ std::optional<HeldLoad> HeldLoad::read(const QString& written) {
     const QJsonObject load = QJsonDocument::fromJson(written.toUtf8()).object();
     HeldLoad held;
     held.number = load.value(QStringLiteral("number")).toInteger();
-    for (const auto& each : load.value(QStringLiteral("parts")).toArray()) {
+    const QJsonArray parts = load.value(QStringLiteral("parts")).toArray();
+    for (const auto& each : parts) {
         const QJsonObject part = each.toObject();
         held.parts.push_back({Id<Extraction>{part.value(QStringLiteral("run")).toInteger()},
                               part.value(QStringLiteral("slots")).toString()});

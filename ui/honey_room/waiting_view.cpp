@@ -371,22 +371,23 @@ void WaitingView::keyPressEvent(QKeyEvent* event) {
         case Qt::Key_End:
             return choose(static_cast<int>(m_boxes.size()) - 1);
         case Qt::Key_W:
-            return weighAsked(true);
+            return Q_EMIT weighAsked(true);
         case Qt::Key_F:
-            return weighAsked(false);
+            return Q_EMIT weighAsked(false);
         case Qt::Key_T:
-            return tableAsked();
+            return Q_EMIT tableAsked();
         case Qt::Key_Delete:
         case Qt::Key_Backspace:
-            return takeOutAsked();
+            return Q_EMIT takeOutAsked();
         case Qt::Key_Return:
         case Qt::Key_Enter:
-            return typed(QString());
+            return Q_EMIT typed(QString());
         default:
             break;
     }
     const QString text = event->text();
-    if (!text.isEmpty() && (text[0].isDigit() || text[0] == QLatin1Char('~'))) return typed(text);
+    if (!text.isEmpty() && (text[0].isDigit() || text[0] == QLatin1Char('~')))
+        return Q_EMIT typed(text);
     QWidget::keyPressEvent(event);
 }
 

@@ -24,7 +24,8 @@ std::optional<double> wholeOf(double scaled) {
 /// As typed, with at most three digits behind the point: a limit is nothing finer.
 QString limitMass(Mass mass) {
     QString text = massTyped(mass);
-    const auto point = text.indexOf(QRegularExpression(QStringLiteral("[.,]")));
+    static const QRegularExpression pointOrComma(QStringLiteral("[.,]"));
+    const auto point = text.indexOf(pointOrComma);
     if (point >= 0 && text.size() - point - 1 > 3)
         text = QLocale().toString(inMassUnits(static_cast<double>(mass.grams())), 'f', 3);
     return text;

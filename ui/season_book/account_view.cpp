@@ -49,7 +49,6 @@ class AccountDelegate : public QStyledItemDelegate {
         }
         const AccountRoom room = roomOf(line, cell);
         paintFlowing(*painter, room.name, nameOfLine(line), look);
-        const QFont font = look.font(TextSize::Body, line.strong);
         const double base =
             cell.top() + look.space(3) + QFontMetricsF(look.font(TextSize::Body)).ascent();
         paintFigure(*painter, {room.figureRight - m_columns.width(), base}, figureOf(line),

@@ -23,7 +23,7 @@
 namespace combwright {
 namespace {
 
-const QString seasonEnding = QStringLiteral(".combwright");
+constexpr QLatin1String seasonEnding(".combwright");
 
 QString documentsFolder() {
     return QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
@@ -244,7 +244,7 @@ void FileWays::beforeClosing() {
 
 QString FileWays::seasonIn(const QMimeData* dragged) {
     if (!dragged || !dragged->hasUrls() || dragged->urls().size() != 1) return {};
-    const QString path = dragged->urls().front().toLocalFile();
+    const QString path = dragged->urls().constFirst().toLocalFile();
     return path.endsWith(seasonEnding) && QFileInfo(path).isFile() ? path : QString();
 }
 

@@ -15,8 +15,8 @@
 namespace combwright {
 namespace {
 
-const QString heatSheet = QStringLiteral("heat");
-const QString heatRow = QStringLiteral("looked at");
+constexpr QLatin1String heatSheet("heat");
+constexpr QLatin1String heatRow("looked at");
 /// The call goes on this often, seconds, until somebody quiets it.
 constexpr std::int64_t heatLoudEvery = 2;
 

@@ -6,9 +6,9 @@
 namespace combwright {
 namespace {
 
-const QString unitsKey = QStringLiteral("units");
-const QString textKey = QStringLiteral("text_factor");
-const QString languageKey = QStringLiteral("language");
+constexpr QLatin1String unitsKey("units");
+constexpr QLatin1String textKey("text_factor");
+constexpr QLatin1String languageKey("language");
 
 }  // namespace
 

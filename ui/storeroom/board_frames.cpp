@@ -127,7 +127,8 @@ void BoardFrames::paint(QPainter& painter, QPointF at, const BoardFrame& frame,
             }
         }
         brush.end();
-        picture = m_pictures.insert(key, fresh);
+        m_pictures.insert(key, fresh);
+        picture = m_pictures.constFind(key);
     }
     painter.drawPixmap(at - QPointF(margin, margin), *picture);
 }

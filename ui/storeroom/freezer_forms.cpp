@@ -148,10 +148,10 @@ bool askToFreeze(QWidget* parent, Session& session, Day on) {
         degrees->setPlaceholderText(
             shownTemperature(coldProof(session.read(), round).temperatureC).text());
     };
-    if (plan)
-        QObject::connect(plan, &QComboBox::currentIndexChanged, &form, [&](int index) {
-            in->setText(roundTyped(session.read(), index == 1 ? *lane.shared : lane.next));
-        });
+    const auto planned = [&](int index) {
+        in->setText(roundTyped(session.read(), index == 1 ? *lane.shared : lane.next));
+    };
+    if (plan) QObject::connect(plan, &QComboBox::currentIndexChanged, &form, planned);
     for (QLineEdit* each : {hours, degrees})
         QObject::connect(each, &QLineEdit::textChanged, &form, look);
     for (QComboBox* each : {measured, packed, freezer})

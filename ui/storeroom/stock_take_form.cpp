@@ -371,7 +371,8 @@ void StockTakeForm::keep() {
     std::size_t kept = 0;
     const bool done = m_session.together([&](Season& season) -> Result<void> {
         std::optional<Refusal> refused;
-        for (auto [count, cell] : counted) {
+        for (const auto& [typed, cell] : counted) {
+            auto count = typed;
             auto made = perform(season, count);
             const auto falls = [&] {
                 return !made && made.error().code == Code::Missing &&

@@ -23,7 +23,7 @@ bool dayToCome(Session& session, const QString& typed, std::optional<Day>& day) 
     const Day today = session.clock().today();
     if (typed.trimmed().startsWith(QLatin1Char('+'))) {
         bool number = false;
-        const int ahead = typed.trimmed().mid(1).toInt(&number);
+        const int ahead = QStringView(typed).trimmed().mid(1).toInt(&number);
         if (number && ahead < 4000) day = today + days(ahead);
     } else {
         day = dayInWords(typed.trimmed().toStdString(), today);

@@ -421,7 +421,8 @@ bool EveningsGrid::eventFilter(QObject* watched, QEvent* event) {
     const auto at = std::find(m_fields.begin(), m_fields.end(), field);
     if (at == m_fields.end()) return QWidget::eventFilter(watched, event);
     const auto n = static_cast<std::size_t>(at - m_fields.begin());
-    switch (static_cast<QKeyEvent*>(event)->key()) {
+    const int key = static_cast<QKeyEvent*>(event)->key();
+    switch (key) {
         case Qt::Key_Return:
         case Qt::Key_Enter:
             if (!field->text().isEmpty()) Q_EMIT entered(m_kinds[n], field->text().toLongLong());
@@ -433,7 +434,7 @@ bool EveningsGrid::eventFilter(QObject* watched, QEvent* event) {
             return true;
         case Qt::Key_Down:
         case Qt::Key_Up: {
-            const bool down = static_cast<QKeyEvent*>(event)->key() == Qt::Key_Down;
+            const bool down = key == Qt::Key_Down;
             if (down && n + 1 < m_fields.size()) m_fields[n + 1]->setFocus();
             if (!down && n > 0) m_fields[n - 1]->setFocus();
             if (QLineEdit* now = this->field(down ? n + 1 : n - 1); now && now->hasFocus())

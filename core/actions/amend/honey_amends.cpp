@@ -75,10 +75,10 @@ bool clippedIn(const Peg& peg, const Extraction& run) {
 std::optional<Peg> pegOfEntry(const Read& file, const ExtractionBox& entry) {
     const auto run = file.find(entry.extraction);
     if (!run || entry.knownAs.empty()) return std::nullopt;
-    for (Peg& peg : file.all<Peg>())
+    for (const Peg& peg : file.all<Peg>())
         if (clippedIn(peg, *run) && (!peg.box || peg.box == entry.box) &&
             pegTag(file, peg, run->on) == entry.knownAs)
-            return std::move(peg);
+            return peg;
     return std::nullopt;
 }
 
@@ -181,7 +181,8 @@ Result<void> settleBucket(Write& file, const Bucket& before, Bucket& after) {
 /// same one, by the day it was clipped.
 Result<void> renameByPegs(Write& file,
                           const std::vector<std::pair<ExtractionBox, Id<Peg>>>& lines) {
-    for (auto [entry, id] : lines) {
+    for (const auto& [called, id] : lines) {
+        ExtractionBox entry = called;
         const auto peg = file.find(id);
         const auto run = file.find(entry.extraction);
         if (!peg || !run) continue;

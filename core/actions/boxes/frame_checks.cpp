@@ -44,7 +44,7 @@ Result<Frame> pointedAt(Write& file, const Box& box, Count position, const std::
     if (meant == counted.end()) meant = counted.begin();
     meant->position = position;
     file.change(*meant);
-    return *std::move(meant);
+    return std::move(*meant);
 }
 
 /// What a look at the bench decides of the frames seen, and when.

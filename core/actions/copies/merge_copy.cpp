@@ -13,7 +13,7 @@
 namespace combwright {
 namespace {
 
-const std::string rowsKey = "rows";
+constexpr const char* rowsKey = "rows";
 
 QString fieldKeyText(const FieldInfo& field) { return QString::fromStdString(field.key()); }
 
@@ -93,7 +93,8 @@ class CopyWriter {
         for (const QString& key : values.keys()) {
             const FieldInfo* field = fields.findKey(key.toStdString());
             if (!field || field->kind == Kind::Id)
-                return Refusal{Code::UnknownKey, rowsKey + "." + key.toStdString(), {}};
+                return Refusal{
+                    Code::UnknownKey, std::string(rowsKey) + "." + key.toStdString(), {}};
         }
         for (std::size_t i = 1; i < fields.size(); ++i) {
             QJsonValue json = values.value(fieldKeyText(fields[i]));
@@ -106,7 +107,7 @@ class CopyWriter {
             auto value = fromJson(fields[i], json);
             if (!value) {
                 Refusal refusal = value.error();
-                refusal.field = rowsKey + "." + refusal.field;
+                refusal.field = std::string(rowsKey) + "." + refusal.field;
                 return refusal;
             }
             row[i] = *std::move(value);
@@ -166,7 +167,7 @@ Result<Made> MergeCopy::perform(Write& file) const {
         QJsonDocument::fromJson(QByteArray::fromStdString(rows.json)).object();
     for (const QString& key : object.keys())
         if (key != QLatin1String("edits") && key != QLatin1String("same"))
-            return Refusal{Code::UnknownKey, rowsKey + "." + key.toStdString(), {}};
+            return Refusal{Code::UnknownKey, std::string(rowsKey) + "." + key.toStdString(), {}};
     return CopyWriter(file).write(object.value(QStringLiteral("edits")).toArray());
 }
 

@@ -35,14 +35,16 @@ TakenIn takenInBy(const Journal& journal, const Database& database, const Journa
     for (auto& [table, ids] : came) std::sort(ids.begin(), ids.end());
     std::map<std::string, std::size_t> next;
     const QJsonObject rows = line.value(QStringLiteral("rows")).toObject();
-    for (const QJsonValue& edit : rows.value(QStringLiteral("edits")).toArray()) {
+    const QJsonArray edits = rows.value(QStringLiteral("edits")).toArray();
+    for (const QJsonValue& edit : edits) {
         const std::string table = edit[QLatin1String("add")].toString().toStdString();
         if (table.empty()) continue;
         const std::size_t at = next[table]++;
         if (at < came[table].size())
             taken.records[{table, edit[QLatin1String("as")].toInteger()}] = came[table][at];
     }
-    for (const QJsonValue& same : rows.value(QStringLiteral("same")).toArray())
+    const QJsonArray sames = rows.value(QStringLiteral("same")).toArray();
+    for (const QJsonValue& same : sames)
         taken.records[{same[QLatin1String("of")].toString().toStdString(),
                        same[QLatin1String("theirs")].toInteger()}] =
             same[QLatin1String("ours")].toInteger();

@@ -64,8 +64,8 @@ void aboutLoad(const Read& file, const FreezerLoad& load, std::vector<Question>&
         {Asked::WetIntoFreezer,
          askCold("%1: wet comb went into the freezer, %2 of it. Dry comb first, one or two "
                  "days in moving air, or it moulds when it comes out.")
-             .arg(fromUtf8(box.name))
-             .arg(wet == 1 ? askCold("1 frame") : askCold("%1 frames").arg(wet))});
+             .arg(fromUtf8(box.name),
+                  wet == 1 ? askCold("1 frame") : askCold("%1 frames").arg(wet))});
 }
 
 void aboutGivenBack(const Read& file, const BoxMove& move, std::vector<Question>& list) {

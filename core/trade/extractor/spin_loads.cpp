@@ -38,6 +38,7 @@ std::optional<Refusal> refuseRules(const std::vector<SpinFrame>& frames, const S
 
 std::optional<Refusal> refuseSpinFrames(const std::vector<SpinFrame>& frames) {
     std::vector<LoadedFrame> bare;
+    bare.reserve(frames.size());
     for (const SpinFrame& each : frames) bare.push_back(each.frame);
     return refuseFrames(bare);
 }
@@ -54,6 +55,7 @@ std::vector<GroupMembers> groupsOf(const std::vector<SpinFrame>& frames, const S
         byKey[{lot, kind}].push_back(i);
     }
     std::vector<GroupMembers> groups;
+    groups.reserve(byKey.size());
     for (auto& [key, members] : byKey) groups.push_back(std::move(members));
     return groups;
 }
@@ -77,6 +79,7 @@ BoxFlow flowOf(const std::vector<GroupMembers>& groups, std::size_t at,
             std::find(met.begin(), met.end(), b) == met.end())
             ++standing;
     std::vector<BoxFlow::Box> boxes;
+    boxes.reserve(met.size());
     for (const std::size_t b : met) boxes.push_back(all[b]);
     return {std::move(boxes), std::move(boxOf), standing};
 }
@@ -86,6 +89,7 @@ PlannedLoad hungUp(const std::vector<SpinFrame>& frames, GroupMembers members,
                    std::size_t slotCount, const RingWork& work) {
     std::sort(members.begin(), members.end());
     std::vector<LoadedFrame> bare;
+    bare.reserve(frames.size());
     PlannedLoad load;
     for (const std::size_t i : members) {
         bare.push_back(frames[i].frame);
@@ -119,6 +123,7 @@ Result<std::vector<PlannedLoad>> planSpinLoads(const std::vector<SpinFrame>& fra
     if (const auto refused = refuseRules(frames, rules)) return *refused;
     std::vector<std::string> boxes;
     std::vector<std::size_t> boxOfFrame;
+    boxOfFrame.reserve(frames.size());
     for (const SpinFrame& each : frames) boxOfFrame.push_back(placeOf(boxes, each.box));
 
     const std::vector<GroupMembers> groups = groupsOf(frames, rules);

@@ -37,6 +37,7 @@ std::vector<std::int64_t> largestRemainder(std::int64_t whole,
 
 std::vector<std::int64_t> apportioned(std::int64_t whole, const std::vector<double>& shares) {
     std::vector<std::int64_t> weights;
+    weights.reserve(shares.size());
     for (const double share : shares) weights.push_back(std::llround(share * billionth));
     return largestRemainder(whole, weights);
 }

@@ -49,7 +49,7 @@ std::vector<LiveKey> liveKeys(const QWidget& window) {
     return all;
 }
 
-const QString keyBetween = QStringLiteral(", ");
+constexpr QLatin1String keyBetween(", ");
 
 bool hasKey(const HelpGroup& group, const QString& key) {
     return std::any_of(group.lines.begin(), group.lines.end(), [&](const HelpLine& line) {

@@ -12,7 +12,7 @@
 namespace combwright {
 namespace {
 
-const QString tablesKey = QStringLiteral("import/tables");
+constexpr QLatin1String tablesKey("import/tables");
 constexpr qsizetype mostTables = 40;
 
 /// The kind and the headings, in their order; a short name for them.

@@ -5,7 +5,7 @@
 namespace combwright {
 namespace {
 
-const QString recentKey = QStringLiteral("recent_seasons");
+constexpr QLatin1String recentKey("recent_seasons");
 
 }  // namespace
 

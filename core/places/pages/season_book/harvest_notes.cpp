@@ -15,8 +15,9 @@ double noteGrams(Mass mass) { return static_cast<double>(mass.grams()); }
 
 QString raised(int number) {
     static const QString digits = QStringLiteral("⁰¹²³⁴⁵⁶⁷⁸⁹");
+    const QString plain = QString::number(number);
     QString text;
-    for (const QChar digit : QString::number(number)) text += digits[digit.digitValue()];
+    for (const QChar digit : plain) text += digits[digit.digitValue()];
     return text;
 }
 
