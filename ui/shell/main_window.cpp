@@ -502,6 +502,8 @@ void MainWindow::closeEvent(QCloseEvent* event) {
     if (!leavesHeat()) return event->ignore();
     m_time->closeBeside();
     m_files->beforeClosing();
+    // A large file takes seconds to copy and to prove; nobody waits in front of a window for it.
+    hide();
     endQuietly();
     event->accept();
 }

@@ -43,8 +43,10 @@ class LivingThere {
 /// The lines the points belong to; those of one day in the order they were written down.
 template <class Point>
 std::vector<ColonyLine<Point>> colonyLines(const Read& file, std::vector<Point> points) {
-    std::stable_sort(points.begin(), points.end(),
-                     [](const Point& a, const Point& b) { return a.on < b.on; });
+    const auto earlier = [](const Point& a, const Point& b) { return a.on < b.on; };
+    // Of a million readings of a scale most come in their order.
+    if (!std::is_sorted(points.begin(), points.end(), earlier))
+        std::stable_sort(points.begin(), points.end(), earlier);
     LivingThere living(file);
     // A hive nobody lives in by the book is a line of its own, under its number below nothing.
     std::map<std::int64_t, std::size_t> at;
@@ -59,9 +61,9 @@ std::vector<ColonyLine<Point>> colonyLines(const Read& file, std::vector<Point> 
             lines.back().colony = colony;
         }
         ColonyLine<Point>& line = lines[found.first->second];
+        if (found.second || line.hive != point.hive) hives.push_back(point.hive);
         line.hive = point.hive;
         line.points.push_back(std::move(point));
-        hives.push_back(line.hive);
     }
     std::sort(hives.begin(), hives.end(),
               [](Id<Hive> a, Id<Hive> b) { return a.number < b.number; });

@@ -16,6 +16,7 @@
 #include "tests/support/support.h"
 #include "ui/look/style.h"
 #include "ui/shell/main_window.h"
+#include "ui/shell/start/recent_seasons.h"
 #include "ui/yard/yard_place.h"
 
 namespace combwright::test {
@@ -30,8 +31,8 @@ class ShellTest : public SeasonTest {
   protected:
     void SetUp() override {
         session.setLook(applyLook(*qobject_cast<QApplication*>(QApplication::instance()), false));
+        RecentSeasons().clear();  // what other tests of this program opened
         window = std::make_unique<MainWindow>(session);
-        window->files().recent().clear();
         window->resize(1280, 800);
         window->show();
         window->activateWindow();
