@@ -26,7 +26,7 @@ Result<std::vector<Row>> rowsOf(const RecordType& type, const QJsonValue& json) 
     if (!json.isArray()) return Refusal{Code::WrongType, table, {{"wanted", "list"}}};
     const QJsonArray given = json.toArray();
     std::vector<Row> rows;
-    for (const QJsonValue& each : given) {
+    for (const auto& each : given) {
         if (!each.isObject()) return Refusal{Code::WrongType, table, {{"wanted", "object"}}};
         auto row = readRow(type.fields(), each.toObject(), {}, &asItStands);
         if (!row) {

@@ -98,10 +98,10 @@ std::string copyVerified(const Database& database, const std::string& to) {
     return digest;
 }
 
-Database copyWithoutName(const Database& database) {
+Database copyWithoutName(const Database& database, const std::vector<Migration>& steps) {
     Database copy = Database::open({}, Database::Mode::ReadWrite);
     copyPages(database, copy);
-    migrate(copy, migrations());
+    migrate(copy, steps);
     return copy;
 }
 

@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "core/storage/migrations.h"
 #include "core/storage/sqlite/database.h"
 #include "core/units/day.h"
 
@@ -18,7 +19,8 @@ std::string copyVerified(const Database& database, const std::string& to);
 
 /// The same season, up to date, in a database without a name: SQLite holds it on the disk where it
 /// is large, and it is gone when it is closed. Throws StorageError.
-Database copyWithoutName(const Database& database);
+Database copyWithoutName(const Database& database,
+                         const std::vector<Migration>& steps = migrations());
 
 /// The copy made before an upgrade, beside the file: "name.before-2.combwright". Returns its path.
 std::string copyBeforeUpgrade(const Database& database, std::int64_t version);

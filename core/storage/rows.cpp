@@ -120,7 +120,7 @@ const std::vector<Row>* Read::recalled(const std::string& name) const {
 
 void Read::remember(std::string name, const std::vector<Row>& rows) const {
     if (rows.size() > rowsRemembered) return;
-    Remembered& had = *m_remembered;
+    AnswersRemembered& had = *m_remembered;
     if (had.values > valuesRemembered) {
         had.answers.clear();
         had.values = 0;

@@ -45,6 +45,13 @@ inline Match isBefore(std::string_view field, Day day) {
     return {field, Codec<Day>::pack(day), Match::By::Before};
 }
 
+/// Short answers given while one state is held: of a hive the same is asked from many sides.
+struct AnswersRemembered {
+    std::unordered_map<std::string, std::vector<Row>> answers;
+    std::size_t values = 0;  ///< in all answers
+    int changes = 0;         ///< of the connection, as they were given
+};
+
 class Read {
   public:
     explicit Read(const Database& database) : m_database(&database), m_prepared(database) {}
@@ -133,13 +140,6 @@ class Read {
   private:
     friend class OneState;
 
-    /// Short answers given while one state is held: of a hive the same is asked from many sides.
-    struct Remembered {
-        std::unordered_map<std::string, std::vector<Row>> answers;
-        std::size_t values = 0;  ///< in all answers
-        int changes = 0;         ///< of the connection, as they were given
-    };
-
     template <class Record>
     std::vector<Record> recordsOf(const std::vector<Row>& rows) const {
         std::vector<Record> records;
@@ -164,7 +164,7 @@ class Read {
 
     mutable Prepared m_prepared;
     mutable Asked m_asked;  ///< of `rows`
-    mutable std::optional<Remembered> m_remembered;
+    mutable std::optional<AnswersRemembered> m_remembered;
 };
 
 /// Holds the file as it is while many questions are asked of it that belong together: they see one

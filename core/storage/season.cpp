@@ -192,6 +192,8 @@ SeasonSeen Season::seen() const {
 Season Season::openBeside(const SeasonSeen& seen, const Clock& clock, Database::Mode mode) {
     // By SQLite alone: to read it in another way would drop the locks of the connection there is.
     OpenedFile file{Database::open(seen.path, mode), seen.readOnly, {}, std::nullopt};
+    if (seen.readOnly && file.database.number("PRAGMA user_version") < migrations().back().step)
+        file.database = inShapeOfToday(file.database);
     Season season(std::make_unique<Inner>(std::move(file), clock));
     if (season.m_inner->journal.digestOf(seen.step) != seen.digest)
         throw StorageError(Trouble::Moved, seen.path, "the file was replaced or moved");

@@ -147,6 +147,12 @@ std::string journalPath(const std::string& path) {
     return (real.isEmpty() ? path : real.toStdString()) + "-journal";
 }
 
+Database inShapeOfToday(const Database& older, const std::vector<Migration>& steps) {
+    Database today = copyWithoutName(older, steps);
+    today.standFor(older.path());
+    return today;
+}
+
 OpenedFile openSeasonFile(const std::string& path, Database::Mode mode,
                           const std::vector<Migration>& steps) {
     if (recognise(path).kind == FileKind::Ours || isOursOnceTakenBack(path)) takeBackHalfDone(path);
@@ -167,8 +173,9 @@ OpenedFile openSeasonFile(const std::string& path, Database::Mode mode,
     }
 
     std::optional<std::string> copy;
-    if (recognised.version < newest) {
-        if (readOnly) throw StorageError(Trouble::OldUnwritable, path, "needs an upgrade");
+    if (recognised.version < newest && readOnly) {
+        database = inShapeOfToday(database, steps);
+    } else if (recognised.version < newest) {
         copy = copyBeforeUpgrade(database, recognised.version);
         try {
             migrate(database, steps);

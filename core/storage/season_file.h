@@ -36,10 +36,15 @@ struct OpenedFile {
 };
 
 /// Opens an existing season file. Older files are brought up to date after a verified copy was made
-/// beside them; newer ones are opened for reading where their min_reader allows it. Throws
-/// StorageError: NotThere, NotOurs, Newer, Damaged, Locked, OldUnwritable …
+/// beside them; those only read stay as they are and are read as `inShapeOfToday`. Newer ones are
+/// opened for reading where their min_reader allows it. Throws StorageError: NotThere, NotOurs,
+/// Newer, Damaged, Locked …
 OpenedFile openSeasonFile(const std::string& path, Database::Mode mode,
                           const std::vector<Migration>& steps = migrations());
+
+/// What an older file holds, in the shape of today, in a database that goes with the connection and
+/// by the file's path. Nothing of the file is changed. Throws StorageError.
+Database inShapeOfToday(const Database& older, const std::vector<Migration>& steps = migrations());
 
 /// Looks through the pages of a file before anything of it is shown: StorageError(Damaged) where
 /// SQLite finds them not whole. Takes about a millisecond a megabyte.

@@ -43,10 +43,6 @@ const char* troubleText(Trouble trouble) {
                 "refusals",
                 "%1 was replaced or moved while it was open. Nothing was written to the new one. "
                 "Save what is open here as a new file.");
-        case Trouble::OldUnwritable:
-            return QT_TRANSLATE_NOOP("refusals",
-                                     "%1 is of an older version and cannot be written here. Copy "
-                                     "it to a place that can, and open that.");
         case Trouble::Failed:
             return QT_TRANSLATE_NOOP(
                 "refusals",

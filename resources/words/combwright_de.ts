@@ -26678,10 +26678,6 @@ für die nächste Saison</translation>
         <translation>%1 wurde ersetzt oder verschoben, während sie offen war. In die neue wurde nichts geschrieben. Was hier offen ist, als neue Datei speichern.</translation>
     </message>
     <message>
-        <source>%1 is of an older version and cannot be written here. Copy it to a place that can, and open that.</source>
-        <translation>%1 ist von einer älteren Fassung und hier nicht beschreibbar. An einen beschreibbaren Ort kopieren und dort öffnen.</translation>
-    </message>
-    <message>
         <source>%1 could not be read or written (%2). What was being done is not kept, all before it is. Try again; where that does not help, open one of the copies.</source>
         <translation>%1 ließ sich nicht lesen oder schreiben (%2). Was gerade getan wurde, ist nicht behalten, alles davor schon. Erneut versuchen; hilft das nicht, eine der Sicherungen öffnen.</translation>
     </message>

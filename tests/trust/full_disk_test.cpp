@@ -317,17 +317,21 @@ TEST_P(LockedDisk, IsReadAndSaysWhyItIsNotWritten) {
         } else {
             // What is laid beside comes first, where the folder is locked too.
             const bool isLaidFirst =
-                path.made && (GetParam() != Locked::File || path.words.contains("OLD"));
+                path.made && GetParam() != Locked::File && !path.words.contains("OLD");
             const bool isRefused = path.changesFile && !isLaidFirst;
             EXPECT_EQ(answer.exit, isRefused ? cli::Refused : cli::FileTrouble) << answer;
             EXPECT_TRUE(lying() == before) << namesOf(lying());
         }
-        if (path.name == std::string_view("play")) {
-            for (const QStringList& look :
-                 {QStringList{"check", season}, QStringList{"history", season, "--script"},
-                  QStringList{"export", season, file("out")},
-                  QStringList{"backup", season, file("out.combwright")},
-                  QStringList{"merge", season, season, "--dry-run"}}) {
+        // One of an older shape is read as well, in the shape of today.
+        const bool isOlder = path.words.contains("OLD");
+        if (path.name == std::string_view("play") || isOlder) {
+            std::vector<QStringList> looks{{"check", season},
+                                           {"history", season, "--script"},
+                                           {"export", season, file("out")},
+                                           {"backup", season, file("out.combwright")}};
+            // The older one has no step yet, and so no history two copies could share.
+            if (!isOlder) looks.push_back({"merge", season, season, "--dry-run"});
+            for (const QStringList& look : looks) {
                 const CliAnswer looked = cli(look);
                 EXPECT_EQ(looked.exit, cli::Done) << look.join(' ').toStdString() << looked;
             }

@@ -41,7 +41,7 @@ class CopyWriter {
     explicit CopyWriter(Write& file) : m_file(file) {}
 
     Result<Made> write(const QJsonArray& edits) {
-        for (const QJsonValue& edit : edits)
+        for (const auto& edit : edits)
             if (auto done = writeOne(edit.toObject()); !done) return done.error();
         return std::move(m_made);
     }

@@ -36,7 +36,7 @@ TakenIn takenInBy(const Journal& journal, const Database& database, const Journa
     std::map<std::string, std::size_t> next;
     const QJsonObject rows = line.value(QStringLiteral("rows")).toObject();
     const QJsonArray edits = rows.value(QStringLiteral("edits")).toArray();
-    for (const QJsonValue& edit : edits) {
+    for (const auto& edit : edits) {
         const std::string table = edit[QLatin1String("add")].toString().toStdString();
         if (table.empty()) continue;
         const std::size_t at = next[table]++;
@@ -44,7 +44,7 @@ TakenIn takenInBy(const Journal& journal, const Database& database, const Journa
             taken.records[{table, edit[QLatin1String("as")].toInteger()}] = came[table][at];
     }
     const QJsonArray sames = rows.value(QStringLiteral("same")).toArray();
-    for (const QJsonValue& same : sames)
+    for (const auto& same : sames)
         taken.records[{same[QLatin1String("of")].toString().toStdString(),
                        same[QLatin1String("theirs")].toInteger()}] =
             same[QLatin1String("ours")].toInteger();

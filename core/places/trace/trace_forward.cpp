@@ -210,8 +210,10 @@ void takeFillings(const Read& file, const VesselBooks& books, const Spreading& s
         return traced.fillings[at[filling->number]];
     };
     for (Complaint& each : file.whereAny<Complaint>("bottling", ids))
-        if (auto known = knownOn(std::move(each), on))
-            of(known->bottling).complaints.push_back(*std::move(known));
+        if (auto known = knownOn(std::move(each), on)) {
+            auto& complaints = of(known->bottling).complaints;
+            complaints.push_back(*std::move(known));
+        }
     for (const GoingOut& each : goneOf(file, ids, on))
         of(each.bottling).out.push_back(tracedOut(each, kindCalled(books, each.kind)));
     for (const PackedLine& each : packedOf(file, ids, on))

@@ -65,6 +65,36 @@ std::vector<std::string> findWords(std::string_view text, std::size_t most) {
     return words;
 }
 
+/// The whole season being read anew.
+struct FindGathering {
+    enum class Part { Rows, Words, Merging, Terms };
+    Part part = Part::Rows;
+    FindPlace begun;
+    std::int64_t loose = 0;
+    int table = 0;
+    std::int64_t row = 0;    ///< the last one read of that table
+    std::int64_t read = 0;   ///< rows of all tables
+    std::int64_t rows = 1;   ///< how many there may be
+    std::int64_t words = 0;  ///< the last one indexed
+    std::int64_t worded = 0;
+    std::string term;  ///< the last one listed
+    std::int64_t docs = 1;
+
+    double share() const {
+        switch (part) {
+            case Part::Rows:
+                return partOfReading * static_cast<double>(read) / static_cast<double>(rows);
+            case Part::Words:
+                return partOfReading +
+                       partOfWords * static_cast<double>(worded) / static_cast<double>(docs);
+            case Part::Merging:
+            case Part::Terms:
+                return partOfReading + partOfWords;
+        }
+        return 0;
+    }
+};
+
 struct FindCache::Inner {
     /// A row that is to be read again.
     struct RowToRead {
@@ -73,36 +103,6 @@ struct FindCache::Inner {
         bool loose = false;  ///< with all that refers to it
         bool operator<(const RowToRead& other) const {
             return std::tie(table, row) < std::tie(other.table, other.row);
-        }
-    };
-
-    /// The whole season being read anew.
-    struct FindGathering {
-        enum class Part { Rows, Words, Merging, Terms };
-        Part part = Part::Rows;
-        FindPlace begun;
-        std::int64_t loose = 0;
-        int table = 0;
-        std::int64_t row = 0;    ///< the last one read of that table
-        std::int64_t read = 0;   ///< rows of all tables
-        std::int64_t rows = 1;   ///< how many there may be
-        std::int64_t words = 0;  ///< the last one indexed
-        std::int64_t worded = 0;
-        std::string term;  ///< the last one listed
-        std::int64_t docs = 1;
-
-        double share() const {
-            switch (part) {
-                case Part::Rows:
-                    return partOfReading * static_cast<double>(read) / static_cast<double>(rows);
-                case Part::Words:
-                    return partOfReading +
-                           partOfWords * static_cast<double>(worded) / static_cast<double>(docs);
-                case Part::Merging:
-                case Part::Terms:
-                    return partOfReading + partOfWords;
-            }
-            return 0;
         }
     };
 

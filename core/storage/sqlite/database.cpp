@@ -32,7 +32,6 @@ Trouble troubleOf(int code) {
             return Trouble::NotOurs;
         case SQLITE_READONLY:
         case SQLITE_PERM:
-            return Trouble::NotWritable;
         case SQLITE_CANTOPEN:
             return Trouble::NotWritable;
         default:
@@ -76,8 +75,6 @@ std::string_view key(Trouble trouble) {
             return "not_writable";
         case Trouble::Moved:
             return "moved";
-        case Trouble::OldUnwritable:
-            return "old_unwritable";
         case Trouble::Failed:
             return "failed";
     }
@@ -85,10 +82,9 @@ std::string_view key(Trouble trouble) {
 }
 
 const std::vector<Trouble>& allTroubles() {
-    static const std::vector<Trouble> all{
-        Trouble::NotThere,      Trouble::NotOurs, Trouble::Newer,       Trouble::Damaged,
-        Trouble::Locked,        Trouble::Full,    Trouble::NotWritable, Trouble::Moved,
-        Trouble::OldUnwritable, Trouble::Failed};
+    static const std::vector<Trouble> all{Trouble::NotThere,    Trouble::NotOurs, Trouble::Newer,
+                                          Trouble::Damaged,     Trouble::Locked,  Trouble::Full,
+                                          Trouble::NotWritable, Trouble::Moved,   Trouble::Failed};
     return all;
 }
 
@@ -377,6 +373,7 @@ std::int64_t Database::number(std::string_view sql) const {
 std::int64_t Database::lastId() const { return sqlite3_last_insert_rowid(m_inner->handle); }
 sqlite3* Database::handle() const { return m_inner->handle; }
 const std::string& Database::path() const { return m_inner->path; }
+void Database::standFor(const std::string& path) { m_inner->path = path; }
 Database::Mode Database::mode() const { return m_inner->mode; }
 
 void Database::fail(std::string_view about) const {

@@ -77,6 +77,8 @@ class Database {
 
     sqlite3* handle() const;
     const std::string& path() const;
+    /// The path it goes by from here on, where it has none of its own and stands for a file.
+    void standFor(const std::string& path);
     Mode mode() const;
 
     /// Throws what SQLite last reported, with the statement it was about.

@@ -11,16 +11,15 @@
 namespace combwright {
 
 enum class Trouble {
-    NotThere,       ///< no file of that name
-    NotOurs,        ///< not a season file at all
-    Newer,          ///< made by a newer program that this one must not read
-    Damaged,        ///< SQLite or our own checks say the file is not whole
-    Locked,         ///< another program holds the file
-    Full,           ///< no room on the disk
-    NotWritable,    ///< file, folder or medium cannot be written
-    Moved,          ///< the file was replaced or renamed while open
-    OldUnwritable,  ///< needs an upgrade, which needs to be written
-    Failed,         ///< anything else SQLite reports
+    NotThere,     ///< no file of that name
+    NotOurs,      ///< not a season file at all
+    Newer,        ///< made by a newer program that this one must not read
+    Damaged,      ///< SQLite or our own checks say the file is not whole
+    Locked,       ///< another program holds the file
+    Full,         ///< no room on the disk
+    NotWritable,  ///< file, folder or medium cannot be written
+    Moved,        ///< the file was replaced or renamed while open
+    Failed,       ///< anything else SQLite reports
 };
 
 /// Why a file that can be read was opened for reading only.

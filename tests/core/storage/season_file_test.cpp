@@ -9,6 +9,8 @@
 #include <QFile>
 #include <QTemporaryDir>
 
+#include "core/model/storeroom/review.h"
+#include "core/model/yard/yard.h"
 #include "core/storage/season.h"
 #include "core/storage/sqlite/storage_error.h"
 #include "tests/support/support.h"
@@ -226,6 +228,35 @@ TEST_F(Upgrades, KeepOlderStepsUndoableAfterAnAddedColumn) {
     const Transaction transaction(opened.database);
     EXPECT_EQ(apply(opened.database, back), Applied::Yes);
     EXPECT_EQ(opened.database.number("SELECT count(*) FROM yard"), 0);
+}
+
+TEST_F(Upgrades, AreNotNeededToReadAnOlderFile) {
+    {
+        const auto made = createSeasonFile(path(), {migrations().front()});
+        made.run("INSERT INTO yard (name, walk_order, since) VALUES ('Hill', 1, '2027-04-01')");
+    }
+    const QByteArray before = bytes();
+    {
+        Season season = Season::open(path(), clock, Database::Mode::ReadOnly);
+        EXPECT_EQ(season.readOnly(), ReadOnlyWhy::Asked);
+        EXPECT_EQ(season.path(), path());
+        EXPECT_FALSE(season.copyBeforeUpgrade());
+        EXPECT_EQ(season.read().all<Yard>().size(), 1U);
+        EXPECT_TRUE(season.read().all<BoxReview>().empty()) << "a table of a later shape";
+        const PlayResult played =
+            play(season, R"({"do":"add-yard","on":"2027-04-01","yard_name":"Creek"})");
+        ASSERT_TRUE(played.stopped);
+        EXPECT_EQ(played.stopped->refusal.code, Code::ReadOnly);
+        const Season beside = Season::openBeside(season.seen(), clock, Database::Mode::ReadOnly);
+        EXPECT_EQ(beside.read().all<Yard>().size(), 1U);
+        EXPECT_TRUE(beside.read().all<BoxReview>().empty());
+        EXPECT_TRUE(season.copyTo(path("newer.combwright")));
+    }
+    EXPECT_EQ(bytes(), before);
+    EXPECT_EQ(QFileInfo(file()).dir().entryList(QDir::Files).size(), 2) << "no copy was needed";
+    const Season kept = Season::open(path("newer.combwright"), clock);
+    EXPECT_FALSE(kept.copyBeforeUpgrade()) << "it has the shape of today";
+    EXPECT_EQ(kept.read().all<Yard>().size(), 1U);
 }
 
 TEST_F(Upgrades, OfTheFirstShapeGainTheStoreroomOnce) {

@@ -45,7 +45,6 @@ QString stepText(const HistoryStep& step) {
 QString differenceWord(ChangeKind kind) {
     switch (kind) {
         case ChangeKind::Added:
-            return timeSay("only here");
         case ChangeKind::Removed:
             return timeSay("only here");
         case ChangeKind::Changed:

@@ -53,10 +53,7 @@ QString storeSummary(const HoneyStore& store) {
                                                      : "%1 buckets and lots with honey, %2 in all.")
                      .arg(static_cast<int>(store.standing.size()))
                      .arg(massKnown(static_cast<double>(store.known.grams()), store.knownHow));
-    if (store.notKnown > 0)
-        sentences << honeySay(store.notKnown == 1 ? "Nobody weighed %1 of them."
-                                                  : "Nobody weighed %1 of them.")
-                         .arg(store.notKnown);
+    if (store.notKnown > 0) sentences << honeySay("Nobody weighed %1 of them.").arg(store.notKnown);
     sentences << honeySay("Your line is %1 of water.").arg(waterPercentText(store.targetPercent));
     if (!store.profile.empty())
         sentences << honeySay("Limits of %1, as published; the code of your place decides.")
