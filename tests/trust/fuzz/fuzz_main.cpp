@@ -13,7 +13,7 @@ extern "C" int LLVMFuzzerInitialize(int* argc, char*** argv) {
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* bytes, std::size_t size) {
 #ifdef FUZZED_TABLE
-    combwright::test::readAnyTable(bytes, size);
+    combwright::test::readAnyTable(bytes, size, 256);
 #else
     combwright::test::readAnyJson(bytes, size);
 #endif

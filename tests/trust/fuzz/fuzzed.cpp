@@ -2,6 +2,7 @@
 
 #include <QJsonDocument>
 #include <QString>
+#include <algorithm>
 #include <cstdio>
 #include <cstdlib>
 #include <optional>
@@ -90,7 +91,7 @@ void planAndKeep(ImportKind kind, const QByteArray& bytes, Plan upTo) {
 
 }  // namespace
 
-void readAnyTable(const std::uint8_t* bytes, std::size_t size) {
+void readAnyTable(const std::uint8_t* bytes, std::size_t size, long keptOneIn) {
     if (size == 0) return;
     const unsigned choice = bytes[0];
     const std::string_view text = textOf(bytes + 1, size - 1);
@@ -115,7 +116,12 @@ void readAnyTable(const std::uint8_t* bytes, std::size_t size) {
         line = record.line;
     }
     (void)kindOfTable(tableBytes);
-    if (choice >= 0xE0) planAndKeep(kind, tableBytes, choice >= 0xF8 ? Plan::Keep : Plan::Look);
+    if (choice < 0xE0) return;
+    static long toPlan = 0;
+    const long turn = toPlan++ % keptOneIn;
+    const bool isLooked = turn % std::max(1L, keptOneIn / 8) == 0;
+    if (isLooked)
+        planAndKeep(kind, tableBytes, choice >= 0xF8 && turn == 0 ? Plan::Keep : Plan::Look);
 }
 
 void readAnyJson(const std::uint8_t* bytes, std::size_t size) {

@@ -9,8 +9,10 @@
 namespace combwright::test {
 
 /// A table from elsewhere: letters, parter, headings, numbers and days in its cells; of one in many
-/// the whole plan, and that it does what it showed. The first byte chooses.
-void readAnyTable(const std::uint8_t* bytes, std::size_t size);
+/// the whole plan, and that it does what it showed. The first byte chooses. Of those that would be
+/// planned one in so many is kept, which takes a season of its own, and eight times as many are
+/// looked at; the first in any case.
+void readAnyTable(const std::uint8_t* bytes, std::size_t size, long keptOneIn = 1);
 
 /// JSON from elsewhere: read strictly, reckoned with, done as a line of play and taken back. The
 /// first byte chooses.
