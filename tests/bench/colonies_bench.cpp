@@ -15,10 +15,10 @@
 #include "core/actions/yard/sheet.h"
 #include "core/places/due/due_list.h"
 #include "core/storage/queries/yards.h"
-#include "core/storage/sqlite/storage_error.h"
 #include "tests/bench/bare_file.h"
 #include "tests/bench/benches.h"
 #include "tests/bench/long_season.h"
+#include "tests/bench/measuring.h"
 #include "tests/bench/pressed.h"
 #include "tests/bench/ratio_table.h"
 #include "ui/look/style.h"
@@ -97,22 +97,6 @@ class OpenWindow {
     double m_openedMs = 0;
     std::unique_ptr<MainWindow> m_window;
 };
-
-/// Runs a benchmark of this group; what cannot be measured is told in the table.
-template <class Measure>
-void measuring(benchmark::State& state, const std::string& what, Measure measure) {
-    std::string failure;
-    try {
-        measure();
-        return;
-    } catch (const StorageError& error) {
-        failure = error.detail;
-    } catch (const std::runtime_error& error) {
-        failure = error.what();
-    }
-    state.SkipWithError(failure.c_str());
-    table().addUnmeasured(what, failure);
-}
 
 void placesOpened(benchmark::State& state, const LongSeason& kind) {
     measuring(state, about(kind) + "places opened", [&] {

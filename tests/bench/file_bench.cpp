@@ -15,9 +15,9 @@
 #include "core/storage/backup.h"
 #include "core/storage/season.h"
 #include "core/storage/sqlite/pages_checked.h"
-#include "core/storage/sqlite/storage_error.h"
 #include "tests/bench/benches.h"
 #include "tests/bench/long_season.h"
+#include "tests/bench/measuring.h"
 #include "tests/bench/ratio_table.h"
 #include "tests/bench/stopwatch.h"
 
@@ -64,24 +64,8 @@ double tookMs(Deed deed) {
     return watch.ms();
 }
 
-/// What goes wrong is told in the table.
-template <class Measure>
-void measuringFile(benchmark::State& state, const std::string& what, Measure measure) {
-    std::string failure;
-    try {
-        measure();
-        return;
-    } catch (const StorageError& error) {
-        failure = error.detail;
-    } catch (const std::runtime_error& error) {
-        failure = error.what();
-    }
-    state.SkipWithError(failure.c_str());
-    table().addUnmeasured(what, failure);
-}
-
 void wholeFile(benchmark::State& state) {
-    measuringFile(state, "a large file looked over and copied", [&] {
+    measuring(state, "a large file looked over and copied", [&] {
         const QTemporaryDir folder(QStringLiteral(COMBWRIGHT_BENCH_DIR "/whole-XXXXXX"));
         const std::string path = folder.filePath(QStringLiteral("long.combwright")).toStdString();
         if (!QFile::copy(QString::fromStdString(longSeasonFile(longest)),
@@ -187,7 +171,7 @@ double addedUp(const BareConnection& bare) {
 }
 
 void readingsDrawn(benchmark::State& state) {
-    measuringFile(state, "a million readings read", [&] {
+    measuring(state, "a million readings read", [&] {
         const QTemporaryDir folder(QStringLiteral(COMBWRIGHT_BENCH_DIR "/scales-XXXXXX"));
         const std::string path = readingsFile(folder);
         const LongSeasonClock clock;
