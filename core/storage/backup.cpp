@@ -9,6 +9,7 @@
 #include <QRegularExpression>
 #include <QSaveFile>
 #include <algorithm>
+#include <future>
 #include <map>
 #include <set>
 
@@ -60,13 +61,26 @@ QRegularExpression datedCopies(const QString& base) {
         QStringLiteral("\\.(\\d{4}-\\d{2}-\\d{2})(?:_(\\d+))?\\.combwright$"));
 }
 
-std::string digestOf(const QString& path) {
-    QFile file(path);
+[[noreturn]] void cannotRead(const QFile& file) {
+    throw StorageError(Trouble::NotWritable, file.fileName().toStdString(),
+                       file.errorString().toStdString());
+}
+
+std::string digestOf(QFile& file) {
     QCryptographicHash hash(QCryptographicHash::Sha256);
-    if (!file.open(QIODevice::ReadOnly) || !hash.addData(&file))
-        throw StorageError(Trouble::NotWritable, path.toStdString(),
-                           file.errorString().toStdString());
+    if (!hash.addData(&file)) cannotRead(file);
     return hash.result().toHex().toStdString();
+}
+
+/// Proves the copy and returns its SHA-256, which is reckoned meanwhile.
+std::string proven(const Database& original, const std::string& copy) {
+    // Closed only after the copy's connection: closing a file lets go of every lock the program
+    // holds on it.
+    QFile file(copyPath(copy));
+    if (!file.open(QIODevice::ReadOnly)) cannotRead(file);
+    std::future<std::string> digest = std::async([&file] { return digestOf(file); });
+    prove(original, Database::open(copy, Database::Mode::ReadOnly));
+    return digest.get();
 }
 
 /// For each of the newest `most` periods the last day that falls into it.
@@ -88,12 +102,8 @@ std::string copyVerified(const Database& database, const std::string& to) {
         throw StorageError(Trouble::NotWritable, to, "there is a file of that name");
     std::string digest;
     makeUnderItsName(to, [&](const std::string& part) {
-        {
-            const Database copy = Database::open(part, Database::Mode::ReadWrite, true);
-            copyPages(database, copy);
-            prove(database, copy);
-        }
-        digest = digestOf(copyPath(part));
+        copyPages(database, Database::open(part, Database::Mode::ReadWrite, true));
+        digest = proven(database, part);
     });
     return digest;
 }

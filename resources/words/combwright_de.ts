@@ -5844,10 +5844,6 @@ in der Kiste</translation>
         <source>Where shall what can be read be saved?</source>
         <translation>Wohin soll gerettet werden, was sich lesen lässt?</translation>
     </message>
-    <message>
-        <source>What was saved</source>
-        <translation>Was gerettet wurde</translation>
-    </message>
 </context>
 <context>
     <name>combwright::FindBox</name>
@@ -10427,6 +10423,41 @@ Am Tag selbst: Enter fragt nach der Klammer der gewählten Zarge und schlägt di
     <message>
         <source>%1. Only a line without a hive is named here.</source>
         <translation>%1. Hier wird nur eine Zeile ohne Stock benannt.</translation>
+    </message>
+</context>
+<context>
+    <name>combwright::SalvageDialog</name>
+    <message>
+        <source>What was saved</source>
+        <translation>Was gerettet wurde</translation>
+    </message>
+    <message>
+        <source>What was saved into %1 is open now.</source>
+        <translation>Was in %1 gerettet wurde, ist jetzt offen.</translation>
+    </message>
+    <message>
+        <source>What was saved and what is missing</source>
+        <translation>Was gerettet wurde und was fehlt</translation>
+    </message>
+    <message>
+        <source>Keep this report…</source>
+        <translation>Diesen Bericht aufheben…</translation>
+    </message>
+    <message>
+        <source>Where shall the report be kept?</source>
+        <translation>Wo soll der Bericht liegen?</translation>
+    </message>
+    <message>
+        <source>Text (*.txt)</source>
+        <translation>Text (*.txt)</translation>
+    </message>
+    <message>
+        <source>Kept as %1.</source>
+        <translation>Aufgehoben als %1.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be written: %2. Nothing was kept.</source>
+        <translation>%1 lässt sich nicht schreiben: %2. Nichts wurde behalten.</translation>
     </message>
 </context>
 <context>

@@ -4,7 +4,6 @@
 #include <QFile>
 #include <QFileDialog>
 #include <QFileInfo>
-#include <QMessageBox>
 #include <QMimeData>
 #include <QStandardPaths>
 #include <QUrl>
@@ -17,6 +16,7 @@
 #include "core/words/words.h"
 #include "ui/shell/copies/copies_dialog.h"
 #include "ui/shell/copies/moved_dialog.h"
+#include "ui/shell/copies/salvage_dialog.h"
 #include "ui/shell/import/import_dialog.h"
 #include "ui/shell/photos/photos_dialog.h"
 
@@ -134,11 +134,7 @@ void FileWays::salvage(const QString& damaged) {
     Q_EMIT leaving();
     QStringList report;
     if (!m_session.salvage(damaged, to, report)) return;
-    QMessageBox said(QMessageBox::NoIcon, tr("What was saved"), report.join(QStringLiteral("\n\n")),
-                     QMessageBox::Close, &m_window);
-    said.setObjectName(QStringLiteral("salvaged"));
-    said.setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
-    said.exec();
+    SalvageDialog(m_session.look(), report, to, &m_window).exec();
 }
 
 void FileWays::importTable() {

@@ -2,31 +2,56 @@
 
 #include <QAccessible>
 #include <QPainter>
+#include <QResizeEvent>
+#include <algorithm>
 
 #include "core/words/words.h"
 #include "ui/drawing/key_cap.h"
 
 namespace combwright {
+namespace {
+
+/// As much of the window as a long sentence may take, in the largest type too.
+constexpr int mostLines = 4;
+constexpr int wrapped = Qt::AlignVCenter | Qt::AlignLeft | Qt::TextWordWrap;
+
+}  // namespace
 
 FootBar::FootBar(Session& session, QWidget* parent) : QWidget(parent), m_session(session) {
     setObjectName(QStringLiteral("foot"));
     connect(&session, &Session::told, this, &FootBar::tell);
-    connect(&session, &Session::changed, this, [this] {
-        // What was told before was about something that is no longer the last thing done.
-        m_told.clear();
-        update();
-    });
-    connect(&session, &Session::seasonChanged, this, [this] {
-        m_told.clear();
-        update();
-    });
-    connect(&session, &Session::lookChanged, this, [this] {
-        setFixedHeight(sizeHint().height());
-        update();
-    });
+    // What was told before was about something that is no longer the last thing done.
+    connect(&session, &Session::changed, this, &FootBar::forget);
+    connect(&session, &Session::seasonChanged, this, &FootBar::forget);
+    connect(&session, &Session::lookChanged, this, &FootBar::takeRoom);
+    takeRoom();
 }
 
-QSize FootBar::sizeHint() const { return {100, m_session.look().space(34)}; }
+QSize FootBar::sizeHint() const {
+    const int plain = m_session.look().space(34);
+    const QFontMetrics metrics(toldFont());
+    const int tall =
+        metrics
+            .boundingRect(QRect(0, 0, roomForTold(), mostLines * metrics.lineSpacing()), wrapped,
+                          m_told)
+            .height();
+    const int lines = std::clamp((tall + metrics.leading()) / metrics.lineSpacing(), 1, mostLines);
+    return {100, plain + (lines - 1) * metrics.lineSpacing()};
+}
+
+QFont FootBar::toldFont() const { return m_session.look().font(TextSize::Note, m_bad); }
+
+int FootBar::roomForTold() const { return std::max(1, width() - 2 * m_session.look().space(24)); }
+
+void FootBar::takeRoom() {
+    setFixedHeight(sizeHint().height());
+    update();
+}
+
+void FootBar::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    if (event->size().width() != event->oldSize().width()) takeRoom();
+}
 
 void FootBar::setHints(std::vector<KeyHint> hints) {
     m_hints = std::move(hints);
@@ -35,14 +60,16 @@ void FootBar::setHints(std::vector<KeyHint> hints) {
 
 void FootBar::forget() {
     m_told.clear();
-    update();
+    setToolTip({});
+    takeRoom();
 }
 
 void FootBar::tell(const QString& text, bool bad) {
     m_told = text;
     m_bad = bad;
     setAccessibleName(text);
-    update();
+    setToolTip(text);
+    takeRoom();
     if (text.isEmpty()) return;
     QAccessibleEvent event(this, QAccessible::Alert);
     QAccessible::updateAccessibility(&event);
@@ -64,11 +91,12 @@ void FootBar::paintEvent(QPaintEvent*) {
     };
     double left = look.space(24);
     if (!m_told.isEmpty()) {
-        painter.setFont(look.font(TextSize::Note));
-        const int room = static_cast<int>(width() - 2 * left);
-        const QString shown = painter.fontMetrics().elidedText(m_told, Qt::ElideRight, room);
         // What was told comes first; keys stand beside it where there is room left.
-        left = text(left, shown, m_bad ? Tone::Bad : Tone::Ink, m_bad) + look.space(8);
+        painter.setFont(toldFont());
+        painter.setPen(look.tone(m_bad ? Tone::Bad : Tone::Ink));
+        const QRectF room(left, 0, roomForTold(), height());
+        painter.drawText(room, wrapped, m_told);
+        left += painter.boundingRect(room, wrapped, m_told).width() + look.space(8);
     } else if (m_session.hasSeason()) {
         for (const How how : {How::Weighed, How::Counted, How::ByEye, How::ByDifference,
                               How::Assumed, How::Unknown}) {

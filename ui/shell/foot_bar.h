@@ -15,6 +15,7 @@ class FootBar : public QWidget {
   public:
     explicit FootBar(Session& session, QWidget* parent = nullptr);
     void setHints(std::vector<KeyHint> hints);
+    /// One line, or as many as what was told takes in the width there is.
     QSize sizeHint() const override;
     /// What was told last and still stands.
     const QString& told() const { return m_told; }
@@ -23,9 +24,14 @@ class FootBar : public QWidget {
 
   protected:
     void paintEvent(QPaintEvent*) override;
+    void resizeEvent(QResizeEvent* event) override;
 
   private:
     void tell(const QString& text, bool bad);
+    QFont toldFont() const;
+    int roomForTold() const;
+    /// As many lines as what was told needs.
+    void takeRoom();
 
     Session& m_session;
     std::vector<KeyHint> m_hints;

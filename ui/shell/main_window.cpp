@@ -71,7 +71,6 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
     // What a place says now never widens the window.
     m_stack->setMinimumWidth(1);
     m_foot = new FootBar(session, right);
-    m_foot->setFixedHeight(m_foot->sizeHint().height());
     m_notice = new NoticeBar(session, *m_files, right);
     m_heat = new HeatLine(session, true, right);
     m_samplePictures = new SamplePictures(session, this);

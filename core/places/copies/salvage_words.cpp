@@ -15,12 +15,12 @@ std::int64_t totalOf(const Salvaged& done, std::int64_t SalvagedTable::*count) {
     return total;
 }
 
-/// "hive 1, box 3": the tables where a count is not 0.
+/// "1 × hive, 3 × move of a box": the tables where a count is not 0.
 QString byTable(const Salvaged& done, std::int64_t SalvagedTable::*count) {
     QStringList parts;
     for (const SalvagedTable& table : done.tables)
         if (table.*count > 0)
-            parts << QStringLiteral("%1 %2").arg(fromUtf8(table.table)).arg(table.*count);
+            parts << QStringLiteral("%1\u00a0×\u00a0%2").arg(table.*count).arg(word(table.table));
     return parts.join(QStringLiteral(", "));
 }
 

@@ -138,7 +138,11 @@ StartPage::StartPage(Session& session, FileWays& ways, QWidget* parent)
     whole->addWidget(m_scroll);
 
     connect(&session, &Session::lookChanged, this, &StartPage::applyLook);
-    connect(&session, &Session::openingFailed, this, &StartPage::fill);
+    connect(&session, &Session::openingFailed, this, [this] {
+        fill();
+        // What can be done about it has the keyboard, not what begins a season in its place.
+        if (!m_session.hasSeason()) begin();
+    });
     connect(&session, &Session::seasonChanged, this, &StartPage::fill);
     connect(&ways, &FileWays::recentChanged, this, &StartPage::fill);
     applyLook();

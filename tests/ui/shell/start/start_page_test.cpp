@@ -11,7 +11,6 @@
 #include <QDragEnterEvent>
 #include <QDropEvent>
 #include <QListWidget>
-#include <QMessageBox>
 #include <QMimeData>
 #include <QPlainTextEdit>
 #include <QUrl>
@@ -346,17 +345,24 @@ TEST_F(Restoring, SavesWhatADamagedSeasonStillHoldsWhereThereIsNoCopy) {
         QDialog* said = dialog("salvaged");
         if (!said) return;
         inReport.stop();
-        report = qobject_cast<QMessageBox*>(said)->text().toStdString();
+        report = said->findChild<QPlainTextEdit*>(QStringLiteral("salvaged_report"))
+                     ->toPlainText()
+                     .toStdString();
+        answerFileDialog(file("report.txt"));
+        auto* keep = said->findChild<QPushButton*>(QStringLiteral("salvaged_keep"));
+        keep->setFocus();
+        QTest::keyClick(keep, Qt::Key_Space);
         said->reject();
     });
     inReport.start(10);
     answerFileDialog(file("saved.combwright"));
-    save->setFocus();
-    key(Qt::Key_Space);
+    EXPECT_TRUE(save->hasFocus());
+    key(Qt::Key_Return);
     ASSERT_TRUE(session.hasSeason()) << told();
     EXPECT_EQ(session.path(), file("saved.combwright"));
     EXPECT_THAT(report, HasSubstr("Pages that could not be read: 1 of"));
     EXPECT_THAT(report, HasSubstr("The history is whole."));
+    EXPECT_EQ(bytes(file("report.txt")).toStdString(), report + '\n');
     EXPECT_THAT(told(), HasSubstr("Everything was saved into saved.combwright"));
     EXPECT_EQ(bytes(file()), damaged);
 }
