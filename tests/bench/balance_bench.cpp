@@ -8,6 +8,7 @@
 #include "core/trade/extractor/balance.h"
 #include "core/trade/extractor/heft.h"
 #include "tests/bench/benches.h"
+#include "tests/bench/plain_descent.h"
 #include "tests/bench/ratio_table.h"
 #include "tests/bench/stopwatch.h"
 #include "tests/core/trade/extractor/ring_oracle.h"
@@ -52,33 +53,30 @@ void balanceSets(benchmark::State& state, std::size_t frames) {
                 largest(times) / balanceGoalMs, atMost(1));
 }
 
-/// What a plain descent by exchanges of two with fresh starts reached at worst of ten loads in 100
-/// ms on one core (measured by us once, frames as `randomItems` makes them), grams: all slots
-/// filled, and a quarter of them empty.
-struct PlainDescent {
-    std::int64_t slots;
-    double fullG;
-    double quarterEmptyG;
-};
-constexpr PlainDescent plainDescents[] = {
-    {13, 6.3, 24.1}, {14, 4.7, 13.6}, {16, 4.0, 6.9}, {18, 2.9, 3.8}, {20, 3.0, 4.4},
-    {24, 2.0, 3.2},  {33, 1.5, 2.6},  {48, 1.0, 1.5}, {60, 1.0, 1.2}, {72, 0.9, 1.1}};
+constexpr std::int64_t largeMachines[] = {13, 14, 16, 18, 20, 24, 33, 48, 60, 72};
 constexpr int largeSets = 10;
 constexpr double largeGoalMs = 100;
 
-/// A machine of more than 12 slots: what is left at worst, and how long it takes.
-void largeMachine(benchmark::State& state, const PlainDescent& plain, bool full) {
-    const std::int64_t empty = full ? 0 : plain.slots / 4;
-    const std::string what = "balance of " + std::to_string(plain.slots - empty) + " frames in " +
-                             std::to_string(plain.slots) + " slots";
-    std::vector<double> times, left;
+std::string gramsText(double g) {
+    char text[32];
+    std::snprintf(text, sizeof text, "%.3f g", g);
+    return text;
+}
+
+/// A machine of more than 12 slots: what is left at worst, and how long it takes, against a plain
+/// descent on the same loads that has as long as ours may take.
+void largeMachine(benchmark::State& state, std::int64_t slots, bool full) {
+    const std::int64_t frames = slots - (full ? 0 : slots / 4);
+    const std::string what =
+        "balance of " + std::to_string(frames) + " frames in " + std::to_string(slots) + " slots";
+    std::vector<double> times, left, plain;
     int proven = 0;
     unsigned seed = 0;
     for (auto each : state) {
         (void)each;
-        const auto set = framesOfSet(++seed, static_cast<std::size_t>(plain.slots - empty));
+        const auto set = framesOfSet(++seed, static_cast<std::size_t>(frames));
         const Stopwatch watch;
-        const auto balance = balanceLoad(plain.slots, set);
+        const auto balance = balanceLoad(slots, set);
         times.push_back(watch.ms());
         state.SetIterationTime(times.back() / 1000);
         if (!balance) {
@@ -88,15 +86,15 @@ void largeMachine(benchmark::State& state, const PlainDescent& plain, bool full)
         }
         left.push_back(balance->offset.largerG());
         proven += balance->proven;
+        std::vector<RingItem> items(static_cast<std::size_t>(slots));
+        for (std::size_t i = 0; i < set.size(); ++i) items[i] = {set[i].startG, set[i].endG};
+        plain.push_back(plainDescentG(items, largeGoalMs, seed));
     }
-    const double goalG = full ? plain.fullG : plain.quarterEmptyG;
-    const auto grams = [](double g) {
-        char text[32];
-        std::snprintf(text, sizeof text, "%.3f g", g);
-        return std::string(text);
-    };
-    table().add(what + ": worst of " + std::to_string(largeSets), grams(largest(left)),
-                "plain descent " + grams(goalG), largest(left) / goalG, atMost(1));
+    table().add(what + ": worst of " + std::to_string(largeSets), gramsText(largest(left)),
+                "plain descent " + gramsText(largest(plain)), largest(left) / largest(plain),
+                atMost(1));
+    table().add(what + ": median of " + std::to_string(largeSets), gramsText(median(left)),
+                "plain descent " + gramsText(median(plain)), median(left) / median(plain), {});
     table().add(what + ": longest", milliseconds(largest(times)), milliseconds(largeGoalMs),
                 largest(times) / largeGoalMs, atMost(1));
     if (proven) table().note("proven: " + std::to_string(proven));
@@ -183,12 +181,12 @@ void addBalanceBenches() {
             ->Iterations(loadSets)
             ->UseManualTime()
             ->Unit(benchmark::kMillisecond);
-    for (const PlainDescent& plain : plainDescents)
+    for (const std::int64_t slots : largeMachines)
         for (const bool full : {true, false})
-            benchmark::RegisterBenchmark(("balance/large/" + std::to_string(plain.slots) +
-                                          (full ? "/full" : "/quarter_empty"))
-                                             .c_str(),
-                                         largeMachine, plain, full)
+            benchmark::RegisterBenchmark(
+                ("balance/large/" + std::to_string(slots) + (full ? "/full" : "/quarter_empty"))
+                    .c_str(),
+                largeMachine, slots, full)
                 ->Iterations(largeSets)
                 ->UseManualTime()
                 ->Unit(benchmark::kMillisecond);
