@@ -73,6 +73,34 @@ std::optional<Day> nearYear(unsigned month, unsigned dayOfMonthGiven, Day today)
     return std::nullopt;
 }
 
+/// In the year given, or else the likeliest.
+std::optional<Day> dayOf(unsigned month, unsigned dayOfMonthGiven, const QString& year, Day today) {
+    if (!year.isEmpty()) return makeDay(year.toInt(), month, dayOfMonthGiven);
+    return nearYear(month, dayOfMonthGiven, today);
+}
+
+/// "9.6.", "9 6 2027", "6/15".
+struct NumberedDay {
+    unsigned first = 0;
+    unsigned second = 0;
+    QString year;
+    bool slashed = false;
+};
+std::optional<NumberedDay> numberedDay(const QString& text) {
+    static const QRegularExpression numbers(
+        QStringLiteral("^(\\d{1,2})([./ ])(\\d{1,2})\\.?(?:[./ ]?(\\d{4}))?$"));
+    const auto match = numbers.match(text);
+    if (!match.hasMatch()) return std::nullopt;
+    return NumberedDay{match.captured(1).toUInt(), match.captured(3).toUInt(), match.captured(4),
+                       match.captured(2) == QLatin1String("/")};
+}
+
+/// With a slash some write the day first and some the month.
+bool isEitherWay(const NumberedDay& day) {
+    return day.slashed && day.first != day.second && day.first >= 1 && day.second >= 1 &&
+           day.first <= 12 && day.second <= 12;
+}
+
 }  // namespace
 
 std::optional<Day> dayInWords(std::string_view given, Day today) {
@@ -89,25 +117,28 @@ std::optional<Day> dayInWords(std::string_view given, Day today) {
     static const QRegularExpression ago(QStringLiteral("^-(\\d{1,3})$"));
     if (const auto match = ago.match(text); match.hasMatch())
         return today - days(match.captured(1).toInt());
-    static const QRegularExpression numbers(
-        QStringLiteral("^(\\d{1,2})[./ ](\\d{1,2})\\.?(?:[./ ]?(\\d{4}))?$"));
-    if (const auto match = numbers.match(text); match.hasMatch()) {
-        const auto first = match.captured(1).toUInt();
-        const auto second = match.captured(2).toUInt();
-        if (!match.captured(3).isEmpty()) return makeDay(match.captured(3).toInt(), second, first);
-        return nearYear(second, first, today);
+    if (const auto numbers = numberedDay(text)) {
+        if (isEitherWay(*numbers)) return std::nullopt;
+        const bool monthFirst = numbers->slashed && numbers->second > 12;
+        return dayOf(monthFirst ? numbers->first : numbers->second,
+                     monthFirst ? numbers->second : numbers->first, numbers->year, today);
     }
     static const QRegularExpression named(
-        QStringLiteral("^(?:\\w{2,3}\\.?,? )?(\\d{1,2})\\.? (\\w{3,})\\.?(?: (\\d{4}))?$"),
+        QStringLiteral("^(?:\\w{2,3}\\.?,? )?(?:(\\d{1,2})\\.? (\\w{3,})\\.?|(\\w{3,})\\.? "
+                       "(\\d{1,2})(?:st|nd|rd|th)?)(?:,? (\\d{4}))?$"),
         QRegularExpression::UseUnicodePropertiesOption);
     if (const auto match = named.match(text); match.hasMatch()) {
-        const auto month = monthNamed(match.captured(2));
+        const bool monthFirst = match.captured(1).isEmpty();
+        const auto month = monthNamed(match.captured(monthFirst ? 3 : 2));
         if (!month) return std::nullopt;
-        const auto day = match.captured(1).toUInt();
-        if (!match.captured(3).isEmpty()) return makeDay(match.captured(3).toInt(), *month, day);
-        return nearYear(*month, day, today);
+        return dayOf(*month, match.captured(monthFirst ? 4 : 1).toUInt(), match.captured(5), today);
     }
     return weekdayBefore(text.endsWith(QLatin1Char('.')) ? text.chopped(1) : text, today);
+}
+
+bool mayBeTwoDays(const QString& typed) {
+    const auto numbers = numberedDay(typed.trimmed());
+    return numbers && isEitherWay(*numbers);
 }
 
 QString noDayText(const QString& typed) {
@@ -118,6 +149,15 @@ QString noDayText(const QString& typed) {
                    "%1: it is kept under one day, which cannot be about. Write %2, and in the note "
                    "that it was about then.")
             .arg(text, text.mid(1).trimmed());
+    if (mayBeTwoDays(text)) {
+        const auto numbers = numberedDay(text);
+        const auto said = [](unsigned month, unsigned dayOfMonthGiven) {
+            return dayAndMonth(*makeDay(2000, month, dayOfMonthGiven));
+        };
+        return QCoreApplication::translate("days", "%1 may be %2 or %3. Write the month by name.")
+            .arg(text, said(numbers->second, numbers->first),
+                 said(numbers->first, numbers->second));
+    }
     return QCoreApplication::translate(
                "days", "%1 is no day. Write today, yesterday, sat, 9 jun or 2027-06-09.")
         .arg(text);

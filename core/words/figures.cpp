@@ -171,6 +171,15 @@ QString massTyped(Mass mass) {
     return fixed(shown, 4);
 }
 
+QString massTold(Mass mass) {
+    const QString typed = massTyped(mass);
+    static const QRegularExpression pointOrComma(QStringLiteral("[.,]"));
+    const auto point = typed.indexOf(pointOrComma);
+    const int most = customary() ? 2 : 3;
+    if (point < 0 || typed.size() - point - 1 <= most) return typed;
+    return fixed(inMassUnits(static_cast<double>(mass.grams())), most);
+}
+
 ShownFigure shownPortion(double grams) {
     if (customary()) return {fixed(grams / gramsPerOunce, 1), QStringLiteral("oz")};
     return {fixed(grams, 0), QStringLiteral("g")};

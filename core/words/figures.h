@@ -59,6 +59,9 @@ QString massRateFigure(double grams);
 QString massToTheGram(Mass mass);
 /// A recorded mass as it would be typed again, with all the digits it has: "21.4", "47.18".
 QString massTyped(Mass mass);
+/// The same as it is told: no finer than the gram it was kept to, three decimals of a kilogram and
+/// two of a pound.
+QString massTold(Mass mass);
 
 /// What goes into a jar: "454 g" or "16.0 oz" (avoirdupois).
 ShownFigure shownPortion(double grams);

@@ -28,7 +28,7 @@ QString notSpunText(const PadBox& box) {
 
 QString padMassText(const Known<Mass>& mass) {
     if (!mass.value) return askTr("unknown");
-    return ShownFigure{massTyped(*mass.value), massUnit()}.text();
+    return ShownFigure{massTold(*mass.value), massUnit()}.text();
 }
 
 QString calledText(const PadBox& box) {
@@ -176,7 +176,7 @@ QString weighedText(const PadBox& box, const Known<Mass>& mass, bool wet) {
     QString text =
         (wet ? askTr("%1, %2 wet") : askTr("%1, %2 full")).arg(calledText(box), padMassText(mass));
     const auto& was = wet ? box.wet : box.gross;
-    if (was) text += askTr("; was %1").arg(massTyped(*was));
+    if (was) text += askTr("; was %1").arg(massTold(*was));
     return text;
 }
 

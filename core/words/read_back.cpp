@@ -35,12 +35,9 @@ QString fedText(const Known<Mass>& fed, std::optional<FeedKind> as) {
                         : as == FeedKind::Dry   ? tell("%1 fed dry")
                                                 : tell("%1 fed");
     if (!fed.value) return fed.how == How::ByEye ? tell("fed, some") : tell("fed");
-    const auto shown = [](Mass mass) {
-        return plain(inMassUnits(static_cast<double>(mass.grams())));
-    };
-    QString amount = shown(*fed.value);
+    QString amount = massTold(*fed.value);
     if (fed.to)
-        amount = tell("%1 to %2").arg(amount, shown(*fed.to));
+        amount = tell("%1 to %2").arg(amount, massTold(*fed.to));
     else if (fed.how == How::ByEye)
         amount = tell("about %1").arg(amount);
     return how.arg(ShownFigure{amount, massUnit()}.text());
@@ -148,7 +145,7 @@ QString dronesText(const SheetLine& line) {
 
 QString weightText(const SheetLine& line) {
     const auto shown = [](const std::optional<Known<Mass>>& mass) {
-        return plain(inMassUnits(static_cast<double>(mass->value->grams())));
+        return massTold(*mass->value);
     };
     if (line.whole && line.whole->value)
         return tell("weighs %1").arg(ShownFigure{shown(line.whole), massUnit()}.text());

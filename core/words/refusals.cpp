@@ -449,7 +449,7 @@ bool isWholeGrams(const Refusal& refusal) {
 }
 
 QString typedWithUnit(const std::string& grams) {
-    return ShownFigure{massTyped(Mass::grams(std::atoll(grams.c_str()))), massUnit()}.text();
+    return ShownFigure{massTold(Mass::grams(std::atoll(grams.c_str()))), massUnit()}.text();
 }
 
 /// A value in the unit it is typed in; nothing where it stands as it was given.
@@ -465,7 +465,7 @@ std::optional<QString> inItsUnit(const Refusal& refusal, const std::string& name
         return massToTheGram(Mass::grams(std::atoll(value.c_str())));
     if (refusal.code != Code::OutOfRange) return std::nullopt;
     if (isWholeGrams(refusal)) {
-        if (name == "low") return massTyped(Mass::grams(std::atoll(value.c_str())));
+        if (name == "low") return massTold(Mass::grams(std::atoll(value.c_str())));
         if (name == "high") return typedWithUnit(value);
     } else if (name == "low" && value != "0" && refusal.value("high").empty()) {
         if (ofMass && isDigits(value)) return shownPortion(std::atof(value.c_str())).text();

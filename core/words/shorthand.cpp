@@ -569,8 +569,10 @@ std::string writeShorthand(const SheetLine& line) {
     return text;
 }
 
-const std::vector<ShorthandMark>& shorthandMarks() {
-    static const std::vector<ShorthandMark> marks{
+std::vector<ShorthandMark> shorthandMarks(Units shown) {
+    // A mass without its unit is kilograms whatever is shown, so that a line means one thing.
+    const bool pounds = shown == Units::UsCustomary;
+    return {
         {"e e0", "mark_eggs"},
         {"l c", "mark_brood_stages"},
         {"b7 s3", "mark_frames"},
@@ -582,8 +584,8 @@ const std::vector<ShorthandMark>& shorthandMarks() {
         {"w4/300 sr4/300", "mark_wash"},
         {"bd20/5", "mark_board"},
         {"dr6/100", "mark_drones"},
-        {"f2.5 fo1 fd1", "mark_fed"},
-        {"kg20+21", "mark_weight"},
+        {pounds ? "f5lb fo2lb fd2lb" : "f2.5 fo1 fd1", "mark_fed"},
+        {pounds ? "lb45+46" : "kg20+21", "mark_weight"},
         {"shb2 wm cb0", "mark_pests"},
         {"t3", "mark_temper"},
         {"light heavy", "mark_heft"},
@@ -593,7 +595,6 @@ const std::vector<ShorthandMark>& shorthandMarks() {
         {"dead", "mark_dead"},
         {"!", "mark_come_back"},
     };
-    return marks;
 }
 
 }  // namespace combwright

@@ -12,6 +12,7 @@
 #include <vector>
 
 #include "core/model/yard/sheet_line.h"
+#include "core/words/units.h"
 
 namespace combwright {
 
@@ -60,6 +61,7 @@ struct ShorthandMark {
     std::string_view typed;
     std::string_view meaning;
 };
-const std::vector<ShorthandMark>& shorthandMarks();
+/// With masses in the units shown.
+std::vector<ShorthandMark> shorthandMarks(Units shown);
 
 }  // namespace combwright

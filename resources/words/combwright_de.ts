@@ -4663,6 +4663,10 @@
         <source>Type the number on the peg, 1 to 999, or press Esc.</source>
         <translation>Die Nummer auf der Klammer tippen, 1 bis 999, oder Esc drücken.</translation>
     </message>
+    <message>
+        <source>Sugar was given on %1 while it was on: what was fed ends up in it. Keep its honey for the bees.</source>
+        <translation>Am %1 wurde gefüttert, während sie auflag: das Futter landet darin. Ihren Honig den Bienen lassen.</translation>
+    </message>
 </context>
 <context>
     <name>combwright::ClearerBar</name>
@@ -7979,6 +7983,14 @@ für Ladung %2</translation>
     <message>
         <source>%1 were changed here since they came in and stay as they are.</source>
         <translation>%1 wurden seit der Übernahme hier geändert und bleiben, wie sie sind.</translation>
+    </message>
+    <message>
+        <source>month first</source>
+        <translation>Monat zuerst</translation>
+    </message>
+    <message>
+        <source>day first</source>
+        <translation>Tag zuerst</translation>
     </message>
 </context>
 <context>
@@ -11394,7 +11406,7 @@ Honigräume</translation>
     </message>
     <message>
         <source>We&amp;ts home…</source>
-        <translation>Feuch&amp;te heim…</translation>
+        <translation>Feuchte &amp;heim…</translation>
     </message>
     <message>
         <source>&amp;Dead-outs…</source>
@@ -14053,6 +14065,10 @@ ob sie reichen</translation>
         <source>1 week ago</source>
         <translation>vor 1 Woche</translation>
     </message>
+    <message>
+        <source>%1 may be %2 or %3. Write the month by name.</source>
+        <translation>%1 kann der %2 oder der %3 sein. Den Monat ausschreiben.</translation>
+    </message>
 </context>
 <context>
     <name>dead_out_pages</name>
@@ -15537,6 +15553,42 @@ ob sie reichen</translation>
     <message>
         <source>%1 (quiet until %2)</source>
         <translation>%1 (still bis %2)</translation>
+    </message>
+    <message>
+        <source>Without a queen since %1, by what is written down, and no young one is waited for. Give it a queen or a cell, a frame with eggs, or unite it.</source>
+        <translation>Ohne Königin seit %1 nach dem, was aufgeschrieben ist, und auf keine junge wird gewartet. Eine Königin oder Zelle geben, eine Wabe mit Stiften, oder vereinigen.</translation>
+    </message>
+    <message>
+        <source>1 without a queen</source>
+        <translation>1 ohne Königin</translation>
+    </message>
+    <message>
+        <source>%1 without a queen</source>
+        <translation>%1 ohne Königin</translation>
+    </message>
+    <message>
+        <source>hive %1</source>
+        <translation>Beute %1</translation>
+    </message>
+    <message>
+        <source>see to a queen</source>
+        <translation>für eine Königin sorgen</translation>
+    </message>
+    <message>
+        <source>1 box nobody counted</source>
+        <translation>1 Zarge, die niemand gezählt hat</translation>
+    </message>
+    <message>
+        <source>%1 boxes nobody counted</source>
+        <translation>%1 Zargen, die niemand gezählt hat</translation>
+    </message>
+    <message>
+        <source>Dead since %1; %2, and the combs of %3, held until foulbrood is ruled out.</source>
+        <translation>Tot seit %1; gesperrt, bis Faulbrut ausgeschlossen ist: %2 und die Waben von %3.</translation>
+    </message>
+    <message>
+        <source>Dead since %1; the combs of %2 held until foulbrood is ruled out.</source>
+        <translation>Tot seit %1; gesperrt, bis Faulbrut ausgeschlossen ist: die Waben von %2.</translation>
     </message>
 </context>
 <context>
@@ -24822,10 +24874,6 @@ für die nächste Saison</translation>
         <translation>Abräumliste</translation>
     </message>
     <message>
-        <source>Cover boxes at once, leave nothing open: robbing starts within the hour. Boxes that were on while a medicine was in the hive stay off the list; the label decides.</source>
-        <translation>Zargen sofort zudecken, nichts offen lassen: Räuberei beginnt binnen einer Stunde. Zargen, die aufgesetzt waren, während ein Arzneimittel im Stock war, stehen nicht auf der Liste; das Etikett entscheidet.</translation>
-    </message>
-    <message>
         <source>Pegs: the next free numbers as one walks, from the top of each hive. Clip one to each box as it leaves its hive; where you clip another, write that number beside it. It stays on until the box is weighed wet.</source>
         <translation>Klammern: die nächsten freien Nummern auf dem Rundgang, von oben je Stock. An jede Zarge eine stecken, wenn sie vom Stock kommt; ist es eine andere, deren Nummer danebenschreiben. Sie bleibt, bis die Zarge honigfeucht gewogen ist.</translation>
     </message>
@@ -25148,6 +25196,22 @@ für die nächste Saison</translation>
     <message>
         <source>%1; now %2 from %3</source>
         <translation>%1; jetzt %2 aus %3</translation>
+    </message>
+    <message>
+        <source>%1 on %2 was on when sugar was given on %3: what was fed ends up in it. Keep its honey for the bees.</source>
+        <translation>%1 auf %2 lag auf, als am %3 gefüttert wurde: das Futter landet darin. Ihren Honig den Bienen lassen.</translation>
+    </message>
+    <message>
+        <source>Cover boxes at once, leave nothing open: robbing starts within the hour. Boxes that were on while a medicine was in the hive stay off the list where its label, as you wrote it down, does not allow it; the label decides.</source>
+        <translation>Zargen sofort zudecken, nichts offen lassen: Räuberei beginnt binnen einer Stunde. Zargen, die aufgesetzt waren, während ein Arzneimittel in der Beute war, stehen nicht auf der Liste, wo sein Etikett, wie es aufgeschrieben ist, das nicht erlaubt; das Etikett entscheidet.</translation>
+    </message>
+    <message>
+        <source>fed %1; decided</source>
+        <translation>gefüttert %1; entschieden</translation>
+    </message>
+    <message>
+        <source>fed %1 while on</source>
+        <translation>am %1 darunter gefüttert</translation>
     </message>
 </context>
 <context>
@@ -26061,6 +26125,10 @@ für die nächste Saison</translation>
     <message>
         <source>%1: wax or honey of what is held back (%2) is in it. Melting does not make it safe: keep its wax apart and marked, clean the pot before other wax, let none of it become foundation or go to another keeper, and ask your bee inspector.</source>
         <translation>%1: Wachs oder Honig von Gesperrtem (%2) ist darin. Einschmelzen macht es nicht sicher: sein Wachs getrennt und gekennzeichnet halten, den Topf vor anderem Wachs reinigen, nichts davon zu Mittelwänden werden lassen oder an einen anderen Imker geben, und den Bienensachverständigen fragen.</translation>
+    </message>
+    <message>
+        <source>%1: %2 in blocks, and %3 came out of the pot. Is a mass a slip, or was there more in it than was written down?</source>
+        <translation>%1: %2 in Blöcken, und %3 kamen aus dem Topf. Ist ein Gewicht vertippt, oder war mehr darin, als aufgeschrieben ist?</translation>
     </message>
 </context>
 <context>
@@ -36727,6 +36795,10 @@ Vorjahr, diese Woche</translation>
         <source>on</source>
         <translation>am</translation>
     </message>
+    <message>
+        <source>nobody lives here</source>
+        <translation>niemand lebt hier</translation>
+    </message>
 </context>
 <context>
     <name>yard_story</name>
@@ -37177,6 +37249,10 @@ Vorjahr, diese Woche</translation>
     <message>
         <source>photo</source>
         <translation>Foto</translation>
+    </message>
+    <message>
+        <source>; noted: %1</source>
+        <translation>; notiert: %1</translation>
     </message>
 </context>
 </TS>

@@ -272,7 +272,7 @@ TEST_F(PullAskedFor, AllOfItIsShownAndTypedInPounds) {
     session.setUnits(Units::UsCustomary);
     place->settle();
     EXPECT_EQ(place->head().big.unit, QStringLiteral("lb"));
-    EXPECT_EQ(limit("winter_need"), QStringLiteral("35.274"));
+    EXPECT_EQ(limit("winter_need"), QStringLiteral("35.27"));
     typeLimit("winter_need", "30");
     EXPECT_EQ(place->sheet().asked.limits.winterNeed, Mass::grams(13608));
     typeLimit("bucket", "60 lb");

@@ -138,6 +138,29 @@ TEST(Words, FewerAndFewerAreLeftInEnglish) {
     EXPECT_LE(left, leftInEnglish);
 }
 
+/// The letter behind "&", where there is one: with Alt it presses the button.
+QChar keyOf(const QString& text) {
+    static const QRegularExpression marked(QStringLiteral("&(\\w)"),
+                                           QRegularExpression::UseUnicodePropertiesOption);
+    const auto match = marked.match(text);
+    return match.hasMatch() && !text.contains(QLatin1Char('<')) ? match.captured(1).at(0).toLower()
+                                                                : QChar();
+}
+
+TEST(Words, AKeyWithAltIsGivenToOneButtonOfAPlace) {
+    std::set<std::pair<QString, QChar>> english, german;
+    int keys = 0;
+    for (const ListedWord& each : wordsListed(germanList())) {
+        if (keyOf(each.source).isNull()) continue;
+        ++keys;
+        EXPECT_TRUE(english.insert({each.context, keyOf(each.source)}).second)
+            << each.source.toStdString();
+        for (const QString& text : each.translations)
+            EXPECT_TRUE(german.insert({each.context, keyOf(text)}).second) << text.toStdString();
+    }
+    EXPECT_GT(keys, 30);
+}
+
 TEST(Words, ATranslationHasThePlacesOfItsSentence) {
     for (const ListedWord& each : wordsListed(germanList())) {
         if (!each.finished) continue;

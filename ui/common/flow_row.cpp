@@ -10,7 +10,7 @@ FlowRow::FlowRow(QWidget* parent, int gap) : QLayout(parent), m_gap(gap) {
 }
 
 FlowRow::~FlowRow() {
-    while (QLayoutItem* item = takeAt(0)) delete item;
+    while (QLayoutItem* item = FlowRow::takeAt(0)) delete item;
 }
 
 QLayoutItem* FlowRow::takeAt(int index) {

@@ -13,6 +13,7 @@
 #include "core/storage/queries/labels.h"
 #include "core/words/words.h"
 #include "ui/honey_room/goods_fields.h"
+#include "ui/honey_room/goods_forms.h"
 #include "ui/shell/form_reading.h"
 
 namespace combwright {
@@ -326,7 +327,12 @@ class CountForm {
 }  // namespace
 
 bool askToFillJars(QWidget* parent, Session& session, const std::optional<Vessel>& from, Day on) {
-    const auto kinds = filledKinds(session.read());
+    auto kinds = filledKinds(session.read());
+    if (kinds.empty()) {
+        // Into what comes first; what is filled into it is asked right behind.
+        if (!askToAddGoods(parent, session, on)) return false;
+        kinds = filledKinds(session.read());
+    }
     if (kinds.empty()) {
         session.tell(jarWord("No kind of jar is written down yet. N writes one down."), true);
         return false;

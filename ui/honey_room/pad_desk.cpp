@@ -392,7 +392,7 @@ bool PadDesk::fill(const PadDeed& deed) {
     if (deed.mass) {
         parts << padMassText(*deed.mass);
         if (before && before->net && before->net->value)
-            parts.back() += tr(", was %1").arg(massTyped(*before->net->value));
+            parts.back() += tr(", was %1").arg(massTold(*before->net->value));
     } else if (before && before->net) {
         parts << padMassText(*before->net);
     }

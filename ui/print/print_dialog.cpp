@@ -18,6 +18,7 @@
 #include <QScreen>
 #include <QToolBar>
 
+#include "core/words/units.h"
 #include "ui/print/label_painter.h"
 #include "ui/print/page_painter.h"
 
@@ -27,10 +28,12 @@ namespace {
 QString printWord(const char* text) { return QCoreApplication::translate("print", text); }
 
 /// The paper chosen last, while the program runs.
-QPageSize& chosenPaper() {
-    static QPageSize paper = usualPaper();
+/// None until somebody chose.
+std::optional<QPageSize>& paperTaken() {
+    static std::optional<QPageSize> paper;
     return paper;
 }
+QPageSize chosenPaper() { return paperTaken().value_or(usualPaper()); }
 
 /// Whether the type is large, likewise.
 bool& largeChosen() {
@@ -78,7 +81,8 @@ void savePdf(QWidget* parent, const Page& page, const Look& look) {
 }  // namespace
 
 QPageSize usualPaper() {
-    return QPageSize(QLocale::system().measurementSystem() == QLocale::ImperialUSSystem
+    return QPageSize(shownUnits() == Units::UsCustomary ||
+                             QLocale::system().measurementSystem() == QLocale::ImperialUSSystem
                          ? QPageSize::Letter
                          : QPageSize::A4);
 }
@@ -136,7 +140,7 @@ void printWithPreview(QWidget* parent, const QStringList& titles,
         paper->setEnabled(!labelsOf(page));
         // The box itself by value: it lives on after this block, our name for it does not.
         QObject::connect(paper, &QComboBox::activated, &preview, [&, paper](int index) {
-            chosenPaper() = *paperNamed(paper->itemData(index).toString());
+            paperTaken() = *paperNamed(paper->itemData(index).toString());
             printer.setPageSize(chosenPaper());
             if (auto* shown = preview.findChild<QPrintPreviewWidget*>()) shown->updatePreview();
         });

@@ -20,7 +20,8 @@ void printWithPreview(QWidget* parent, const Page& page, const Look& look);
 void printWithPreview(QWidget* parent, const QStringList& titles,
                       const std::function<std::optional<Page>(int)>& pageOf, const Look& look);
 
-/// What is printed on until somebody chooses: Letter where that is the country's paper.
+/// What is printed on until somebody chooses: Letter where that is the country's paper, or
+/// pounds are shown.
 QPageSize usualPaper();
 /// "a4" or "letter"; nothing for any other word.
 std::optional<QPageSize> paperNamed(const QString& name);

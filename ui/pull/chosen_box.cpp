@@ -242,6 +242,12 @@ QString ChosenBox::headText(const PullHiveRow& hive, const PullBoxRow& row) cons
         text +=
             QStringLiteral("<br><b style='color:%1'>%2</b>")
                 .arg(m_session.look().tone(Tone::Bad).name(), holdText(*row.hold).toHtmlEscaped());
+    if (row.fedOn)
+        text += QStringLiteral("<br><b style='color:%1'>%2</b>")
+                    .arg(m_session.look().tone(Tone::Warn).name(),
+                         tr("Sugar was given on %1 while it was on: what was fed ends up in it. "
+                            "Keep its honey for the bees.")
+                             .arg(dayAndMonth(*row.fedOn)));
     if (!row.reason.empty())
         text += QStringLiteral("<br>%1").arg(
             tr("Taken all the same: %1").arg(fromUtf8(row.reason).toHtmlEscaped()));

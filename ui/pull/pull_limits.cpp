@@ -21,16 +21,6 @@ std::optional<double> wholeOf(double scaled) {
     return std::round(scaled);
 }
 
-/// As typed, with at most three digits behind the point: a limit is nothing finer.
-QString limitMass(Mass mass) {
-    QString text = massTyped(mass);
-    static const QRegularExpression pointOrComma(QStringLiteral("[.,]"));
-    const auto point = text.indexOf(pointOrComma);
-    if (point >= 0 && text.size() - point - 1 > 3)
-        text = QLocale().toString(inMassUnits(static_cast<double>(mass.grams())), 'f', 3);
-    return text;
-}
-
 QString plainNumber(double number) { return QLocale().toString(number, 'g', 6); }
 
 QLabel* sideNote(const char* name, QWidget* parent) {
@@ -137,12 +127,12 @@ QString PullLimitFields::unitOf(const Row& row) const {
 QString PullLimitFields::inForce(const Row& row) const {
     switch (row.what) {
         case What::FullFrame:
-            return m_constants.fullFrameG ? limitMass(Mass::roundedGrams(*m_constants.fullFrameG))
+            return m_constants.fullFrameG ? massTold(Mass::roundedGrams(*m_constants.fullFrameG))
                                           : QString();
         case What::Slots:
             return plainNumber(m_constants.slots);
         case What::Bucket:
-            return limitMass(Mass::roundedGrams(m_constants.bucketG));
+            return massTold(Mass::roundedGrams(m_constants.bucketG));
         case What::Spare:
             return plainNumber(m_constants.spareShare * 100);
         case What::Limit:
@@ -152,7 +142,7 @@ QString PullLimitFields::inForce(const Row& row) const {
 }
 
 QString PullLimitFields::held(const Row& row) const {
-    const auto mass = [](double grams) { return limitMass(Mass::roundedGrams(grams)); };
+    const auto mass = [](double grams) { return massTold(Mass::roundedGrams(grams)); };
     switch (row.what) {
         case What::FullFrame:
             return m_supposed.fullFrameG ? mass(*m_supposed.fullFrameG) : inForce(row);
@@ -169,7 +159,7 @@ QString PullLimitFields::held(const Row& row) const {
     const Value value = field->valueIn(&m_limits);
     const auto* number = std::get_if<std::int64_t>(&value);
     if (!number) return {};
-    if (field->kind == Kind::Mass) return limitMass(Mass::grams(*number));
+    if (field->kind == Kind::Mass) return massTold(Mass::grams(*number));
     if (field->kind == Kind::Count) return QString::number(*number);
     return plainNumber(static_cast<double>(*number) / 100.0);
 }

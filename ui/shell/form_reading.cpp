@@ -152,7 +152,7 @@ bool readField(Session& session, QLineEdit* field, std::optional<Known<Mass>>& v
 
 bool readDayField(Session& session, QLineEdit* field, bool ahead, std::optional<Day>& value) {
     if (readsAs(field->text(), session.clock().today(), ahead, value)) return true;
-    if (field->text().trimmed().startsWith(QLatin1Char('~'))) {
+    if (field->text().trimmed().startsWith(QLatin1Char('~')) || mayBeTwoDays(field->text())) {
         session.tell(noDayText(field->text()), true);
         field->setFocus();
         field->selectAll();

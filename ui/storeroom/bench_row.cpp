@@ -85,7 +85,8 @@ QRectF BenchRow::placeOf(std::size_t frame) const {
     double x = column * (frameWidth(width()) + look.px(benchGap)) + look.px(3.0);
     if (frame < m_frames.size() && m_frames[frame].counted && !m_frames.front().counted)
         x += look.px(benchGroupGap - benchGap);
-    return {x, rowHeight(width()) * static_cast<double>(frame / each), frameWidth(width()),
+    const auto row = frame / each;
+    return {x, rowHeight(width()) * static_cast<double>(row), frameWidth(width()),
             rowHeight(width())};
 }
 

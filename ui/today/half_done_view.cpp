@@ -145,8 +145,10 @@ void HalfDoneView::paintHives(QPainter& painter, const HalfDone& half, const QRe
     const auto across =
         std::max<std::size_t>(1, static_cast<std::size_t>(std::floor(box.width() / step)));
     for (std::size_t i = 0; i < half.hives.size(); ++i) {
-        const QRectF hive(box.x() + static_cast<double>(i % across) * step,
-                          box.y() + static_cast<double>(i / across) * look.px(22), look.px(10),
+        const auto column = i % across;
+        const auto row = i / across;
+        const QRectF hive(box.x() + static_cast<double>(column) * step,
+                          box.y() + static_cast<double>(row) * look.px(22), look.px(10),
                           look.px(16));
         painter.setBrush(half.written[i] ? QBrush(look.paint(Paint::Wood)) : QBrush(Qt::NoBrush));
         painter.setPen(half.written[i] ? plainPen(look.paint(Paint::Edge), look.px(1))

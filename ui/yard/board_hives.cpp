@@ -144,6 +144,7 @@ std::optional<WordsUnder> mindUnder(const Mind& mind, Day on) {
             return oneWay(mind.from ? boardWord("no supers before %1").arg(dayAndMonth(*mind.from))
                                     : boardWord("no supers yet"),
                           Tone::Warn);
+        case MindKind::NobodyLives:  // said above all others
         case MindKind::NotOpened:
         case MindKind::SuperOn:
             return std::nullopt;
@@ -191,7 +192,7 @@ std::vector<WordsUnder> wordsUnder(const Read& file, const YardSheetRow& row, Da
     };
     if (!row.lives && everLived(file, row.hive.id))
         wrong.push_back(oneWay(boardWord("nobody lives here")));
-    if (row.queenless) sorted(oneWay(boardWord("queenless"), Tone::Bad));
+    if (row.queenlessSince) sorted(oneWay(boardWord("queenless"), Tone::Bad));
     if (!holdsOn(file, row.hive.id, on).empty()) sorted(oneWay(boardWord("held back"), Tone::Warn));
     for (const Mind& mind : row.minds)
         if (auto under = mindUnder(mind, on)) sorted(*std::move(under));

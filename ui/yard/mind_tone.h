@@ -16,6 +16,7 @@ inline Tone mindTone(MindKind kind) {
         case MindKind::CellsSeen:
         case MindKind::Light:
         case MindKind::NoEggs:
+        case MindKind::NobodyLives:
             return Tone::Warn;
         case MindKind::Mites:
         case MindKind::NotOpened:

@@ -47,7 +47,8 @@ QString SheetView::lookAtText() const {
             const bool urgent =
                 mind.kind == MindKind::MitesOver || mind.kind == MindKind::QueenWait ||
                 mind.kind == MindKind::CellsSeen || mind.kind == MindKind::NoEggs ||
-                mind.kind == MindKind::NotOpened || mind.kind == MindKind::FoundDead;
+                mind.kind == MindKind::NotOpened || mind.kind == MindKind::FoundDead ||
+                (mind.kind == MindKind::NobodyLives && row.today);
             if (urgent)
                 lines << QStringLiteral("<b>%1</b> %2")
                              .arg(fromUtf8(row.hive.mark.text()).toHtmlEscaped(),

@@ -452,7 +452,7 @@ void SheetView::fillBelow() {
     const auto together = [](const QString& words) {
         return words.toHtmlEscaped().replace(QLatin1Char(' '), QStringLiteral("&nbsp;"));
     };
-    for (const ShorthandMark& mark : shorthandMarks())
+    for (const ShorthandMark& mark : shorthandMarks(shownUnits()))
         marks << QStringLiteral("<b>%1</b>&nbsp;%2")
                      .arg(together(typedMarkText(mark)), together(markText(mark)));
     marks << tr("<b>anything else</b>&nbsp;is&nbsp;your&nbsp;note");

@@ -159,7 +159,8 @@ void TotalsLine::paintEvent(QPaintEvent*) {
     for (int i = 0; i < all; ++i) {
         const LedgerFigure& each = m_figures[static_cast<std::size_t>(i)];
         if (columns != all) x = (i % columns) * static_cast<double>(width()) / columns;
-        const double top = look.px(5.0) + (i / columns) * rowHeight();
+        const auto row = i / columns;
+        const double top = look.px(5.0) + static_cast<double>(row) * rowHeight();
         const QFont note = look.font(TextSize::Note);
         const double nameBase = top + lineStep(note) * 0.85;
         const double base = nameBase + lineStep(look.font(TextSize::Head)) * 0.95;

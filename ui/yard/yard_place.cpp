@@ -299,6 +299,7 @@ void YardPlace::takeDay() {
         m_day->setText(dayText(m_on));
         return;
     }
+    session().forgetRefusal();
     if (*day > session().clock().today())
         session().tell(tr("%1 has not come yet; a visit then is kept, but look at the day again.")
                            .arg(dayText(*day)));

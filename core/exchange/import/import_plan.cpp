@@ -46,7 +46,7 @@ std::vector<PlannedColumn> mappedColumns(ImportKind kind, const ImportMap& map,
                                          const std::vector<std::string>& headings) {
     std::vector<PlannedColumn> columns;
     for (const std::string& heading : headings) {
-        PlannedColumn column{heading, {}};
+        PlannedColumn column{heading, {}, {}};
         const auto said = map.columns.find(heading);
         if (said != map.columns.end())
             column.field = said->second;
@@ -194,6 +194,7 @@ class Planner {
             if (ways.unit.empty()) ways.unit = m_map.unit.value_or(std::string());
             ways.decimal = m_map.decimal ? m_map.decimal : says[at].decimal();
             ways.days = m_map.days ? m_map.days : says[at].days();
+            if (fieldOf(at)->type == CellType::Day) m_plan.columns[at].days = ways.days;
         }
     }
     const ImportField* fieldOf(std::size_t column) const {

@@ -21,6 +21,8 @@ namespace combwright {
 struct PlannedColumn {
     std::string heading;
     std::string field;  ///< empty: passed over
+    /// What its days say of themselves, or was answered; none where no day can be read in two ways.
+    std::optional<DayOrder> days = std::nullopt;
 };
 
 /// What must be answered before anything is kept. `ask` is the key of the map that answers it.

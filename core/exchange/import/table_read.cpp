@@ -12,7 +12,7 @@
 namespace combwright {
 namespace {
 
-constexpr std::size_t mostBytes = 64 * 1024 * 1024;
+constexpr std::size_t mostBytes = std::size_t{64} * 1024 * 1024;
 constexpr std::size_t sampledRows = 50;
 
 /// 0x80 to 0x9F of windows-1252; the rest of it is Latin-1. What it leaves open stays what it is.
@@ -22,7 +22,7 @@ constexpr std::array<char16_t, 32> upperControls{
     0x2013, 0x2014, 0x02DC, 0x2122, 0x0161, 0x203A, 0x0153, 0x009D, 0x017E, 0x0178};
 
 /// Decoded piece by piece, for Qt's way leads through a text of twice the size.
-constexpr qsizetype pieceBytes = 64 * 1024;
+constexpr qsizetype pieceBytes = qsizetype{64} * 1024;
 constexpr QByteArrayView lineEnd8("\n", 1);
 constexpr QByteArrayView littleLineEnd("\n\0", 2);
 constexpr QByteArrayView bigLineEnd("\0\n", 2);

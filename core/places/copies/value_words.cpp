@@ -43,7 +43,7 @@ QString figureInWords(const FieldInfo& field, std::int64_t number) {
                                .remove(QLocale().groupSeparator());
     switch (field.kind) {
         case Kind::Mass:
-            return QStringLiteral("%1 %2").arg(massTyped(Mass::grams(number)), massUnit());
+            return QStringLiteral("%1 %2").arg(massTold(Mass::grams(number)), massUnit());
         case Kind::Length:
             return shownLength(amount).text();
         case Kind::Temperature:

@@ -46,14 +46,14 @@ class GrowthDue {
     void about(const Growth& all, const HiveGrowth& hive, std::vector<DueItem>& due) const {
         if (hive.foundDead) due.push_back(endOf(hive));
         if (!hive.lives) return;
-        if (hive.noEggs && hive.noEggs->since + days(noEggsAskedDays) >= m_today)
+        if (hive.queenlessSince)
+            due.push_back(queenless(hive));
+        else if (hive.noEggs && hive.noEggs->since + days(noEggsAskedDays) >= m_today)
             due.push_back(noEggs(hive));
         if (hive.cells && hive.cells->since + days(cellsAskedDays) >= m_today)
             due.push_back(cells(hive));
-        else if (hive.swarmFrom)
-            due.push_back(swarm(hive));
-        else if (!all.swarmWeeks)
-            addLook(hive, due);
+        else if (!hive.queenlessSince)  // whose cells are its next queen
+            addSwarmOrLook(all, hive, due);
         if (hive.addBox) due.push_back(box(hive));
         if (hive.comeBack) {
             DueItem item = growthItem(DueRule::ComeBack, "back", hive, *hive.comeBack);
@@ -100,10 +100,25 @@ class GrowthDue {
         return item;
     }
 
+    DueItem queenless(const HiveGrowth& hive) const {
+        DueItem item = growthItem(DueRule::TestFrame, "queenless", hive, *hive.queenlessSince);
+        item.about = "queenless";
+        item.take.push_back({"egg frame", 1});
+        return item;
+    }
+
     DueItem endOf(const HiveGrowth& hive) const {
         DueItem item = growthItem(DueRule::DeadOut, "found-dead", hive, *hive.foundDead);
         item.about = "found dead";
         return item;
+    }
+
+    void addSwarmOrLook(const Growth& all, const HiveGrowth& hive,
+                        std::vector<DueItem>& due) const {
+        if (hive.swarmFrom)
+            due.push_back(swarm(hive));
+        else if (!all.swarmWeeks)
+            addLook(hive, due);
     }
 
     void addLook(const HiveGrowth& hive, std::vector<DueItem>& due) const {

@@ -197,6 +197,7 @@ void addDeadOuts(const Read& file, Day today, std::optional<Id<Yard>> yard,
         item.since = item.from = *card.colony.ended;
         // Its combs may be gone by now; what it died of is asked all the same.
         if (card.heldFrames() > 0) item.count = card.heldFrames();
+        if (card.uncountedBoxes() > 0) item.value = static_cast<double>(card.uncountedBoxes());
         due.push_back(std::move(item));
     }
 }

@@ -16,7 +16,8 @@
 //   Freezer   Storeroom. `about` "out": `count` frames of a round, `from` it is through, `value`
 //   its
 //             hours. `about` "in": `count` frames of the next round.
-//   DeadOut   Storeroom, a hive each: `since` the colony ended, `count` frames held.
+//   DeadOut   Storeroom, a hive each: `since` the colony ended, `count` frames held, `value` boxes
+//     held in which nobody counted the frames.
 #pragma once
 
 #include <vector>

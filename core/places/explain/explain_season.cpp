@@ -25,8 +25,8 @@ std::string boxWeights(const RunRecord& run) {
                                                  massFigure(box.offG.value_or(0), How::Weighed));
         else
             parts << QStringLiteral("%1 %2 − %3")
-                         .arg(fromUtf8(box.mark), massTyped(Mass::roundedGrams(*full)),
-                              massTyped(Mass::roundedGrams(*wet)));
+                         .arg(fromUtf8(box.mark), massTold(Mass::roundedGrams(*full)),
+                              massTold(Mass::roundedGrams(*wet)));
     }
     return parts.join(QStringLiteral(", ")).toStdString();
 }

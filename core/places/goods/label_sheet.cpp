@@ -4,6 +4,7 @@
 
 #include "core/storage/queries/labels.h"
 #include "core/trade/honey/net_tolerance.h"
+#include "core/words/units.h"
 
 namespace combwright {
 namespace {
@@ -103,7 +104,9 @@ std::string usualLabelGrid(const Read& file, Day on) {
     std::optional<LabelOffset> newest;
     for (LabelOffset& each : file.where<LabelOffset>({isUpTo("since", on)}))
         if (!newest || each.since >= newest->since) newest = std::move(each);
-    return newest && findLabelGrid(newest->grid.text()) ? newest->grid.text() : LabelsAsked{}.grid;
+    if (newest && findLabelGrid(newest->grid.text())) return newest->grid.text();
+    // Who weighs in pounds prints on Letter.
+    return shownUnits() == Units::UsCustomary ? "letter-3x10" : LabelsAsked{}.grid;
 }
 
 std::optional<Id<Bottling>> newestFilling(const Read& file, Day on) {

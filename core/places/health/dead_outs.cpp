@@ -236,6 +236,11 @@ std::int64_t DeadOutCard::heldFrames() const {
     return sum;
 }
 
+std::int64_t DeadOutCard::uncountedBoxes() const {
+    return std::count_if(boxes.begin(), boxes.end(),
+                         [](const HeldBox& each) { return each.frames == 0; });
+}
+
 std::optional<DeadOutCard> deadOutCard(const Read& file, Id<Colony> id, Day on) {
     const auto colony = file.find(id);
     if (!colony || !leftDeadCombs(*colony) || *colony->ended > on) return std::nullopt;

@@ -58,6 +58,8 @@ struct DeadOutCard {
 
     bool unanswered() const { return hold && hold->why == HoldWhy::DeadOutUnexplained; }
     std::int64_t heldFrames() const;
+    /// Boxes held for it in which nobody counted the frames.
+    std::int64_t uncountedBoxes() const;
 };
 
 /// Nothing where that colony left no dead combs by that day.

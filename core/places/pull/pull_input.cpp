@@ -91,6 +91,16 @@ BroughtBox PullReader::broughtBox(const Peg& peg, const Hive& hive) const {
     return row;
 }
 
+std::optional<Day> fedUnder(const Read& file, const Box& box, Day on) {
+    if (!box.hive) return std::nullopt;
+    const Day since = lastMoved(file, box.id, on).value_or(box.since);
+    std::optional<Day> newest;
+    for (const Feeding& each : file.where<Feeding>({is("hive", *box.hive)}))
+        if (each.kind != FeedKind::Comb && since <= each.on && each.on <= on)
+            newest = std::max(newest.value_or(each.on), each.on);
+    return newest;
+}
+
 PullBoxRow PullReader::boxRow(const Box& box, Id<Yard> yard) const {
     PullBoxRow row;
     row.box = box;
@@ -107,6 +117,7 @@ PullBoxRow PullReader::boxRow(const Box& box, Id<Yard> yard) const {
             hold.note = early.back.line.medicine.name.text();
             row.hold = std::move(hold);
         }
+    row.fedOn = fedUnder(m_file, box, m_on);
     LookedInto looked = looksAt(m_file, box, m_on);
     row.look = std::move(looked.speaking);
     if (!row.look) row.lookedOnce = looked.newest;

@@ -55,6 +55,8 @@ struct PullBoxRow {
     bool overLift = false;          ///< may weigh more than one person should lift
     std::optional<double> cappedShare;
     std::optional<Hold> hold;
+    /// The newest day sugar was given to its hive since the box is where it is: it ends up in it.
+    std::optional<Day> fedOn;
     PullVerdict verdict = PullVerdict::Leave;
     std::optional<WhyLeft> why;
     bool forced = false;

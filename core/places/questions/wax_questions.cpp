@@ -90,6 +90,17 @@ class WaxQuestions {
         const auto batch = m_file.find(block.batch);
         if (!batch) return;
         const BatchLedger ledger = batchLedger(m_file, *batch, block.on);
+        const auto out = outOfPot(ledger);
+        if (out && static_cast<double>(ledger.clean.grams()) >
+                       static_cast<double>(out->grams()) * stepOverBatch) {
+            list.push_back(
+                {Asked::YieldUnusual,
+                 askWax("%1: %2 in blocks, and %3 came out of the pot. Is a mass a slip, "
+                        "or was there more in it than was written down?")
+                     .arg(fromUtf8(batch->name.text()), massToTheGram(ledger.clean),
+                          massToTheGram(*out))});
+            return;
+        }
         // As it was weighed last: what dripped or was washed meanwhile gives more of its mass.
         const auto stages = stagesOf(ledger);
         if (stages.empty() || stages.back().mass <= Mass() || !ledger.allWeighed) return;

@@ -249,6 +249,15 @@ std::vector<WaxStage> stagesOf(const BatchLedger& batch) {
     return stages;
 }
 
+std::optional<Mass> outOfPot(const BatchLedger& batch) {
+    std::optional<Mass> out;
+    for (const WaxStep& step : batch.steps)
+        if (step.work == WaxWork::Melted || step.work == WaxWork::Strained ||
+            step.work == WaxWork::MeltedAgain)
+            if (const auto mass = middleOf(step.cameOut)) out = mass;
+    return out;
+}
+
 std::vector<WaxWeighed> weighedBatches(const Read& file, WaxMaterial material, Day until,
                                        std::optional<Id<WaxBatch>> but) {
     std::vector<WaxWeighed> weighed;

@@ -110,6 +110,8 @@ WaxMaterial materialOf(const BatchLedger& batch);
 /// When it was weighed: raw with what came to it, and cappings after each step that changed what
 /// they are. Never empty where anything was weighed, the last last.
 std::vector<WaxStage> stagesOf(const BatchLedger& batch);
+/// The wax that came out of the pot last, as it was weighed; none where nobody weighed it.
+std::optional<Mass> outOfPot(const BatchLedger& batch);
 /// What the keeper's own batches of a material came to, each weighed in and out, up to a day; but
 /// one.
 std::vector<WaxWeighed> weighedBatches(const Read& file, WaxMaterial material, Day until,

@@ -16,6 +16,7 @@ double flowMiddle(const std::optional<Known<Mass>>& mass) {
 /// Batches that went together count as one: the last of them was cast.
 struct FlowGroup {
     double rawG = 0, honeyG = 0, washedG = 0, slumgumG = 0, cleanG = 0;
+    double potG = 0;  ///< weighed out of the pot, of what is not cast yet too
     bool rawKnown = true;
     bool washed = false;  ///< and weighed
     bool cleanKnown = true;
@@ -48,6 +49,7 @@ void addTo(FlowGroup& group, const BatchShown& batch) {
         if (step.work == WaxWork::FootScraped) group.slumgumG += out;
     }
     group.cleanG += flowGrams(ledger.clean);
+    group.potG += std::max(flowGrams(outOfPot(ledger).value_or(Mass())), flowGrams(ledger.clean));
     group.cleanKnown = group.cleanKnown && ledger.allWeighed;
     group.melted = group.melted || ledger.melted;
 }
@@ -60,7 +62,7 @@ void pass(WaxFlow& flow, const FlowGroup& group) {
         if (group.rawKnown) flow.waitsG += std::max(group.rawG - group.honeyG, 0.0);
         return;
     }
-    const double through = group.washed ? group.washedG : group.cleanG + group.slumgumG;
+    const double through = group.washed ? group.washedG : group.potG + group.slumgumG;
     flow.washedG += through;
     flow.washedWeighed = flow.washedWeighed || group.washed;
     if (group.rawKnown) flow.awayG += std::max(group.rawG - group.honeyG - through, 0.0);

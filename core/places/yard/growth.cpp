@@ -173,6 +173,7 @@ HiveGrowth GrowthReader::read(const YardSheetRow& row) const {
     std::optional<Day> livesSince;
     if (const auto living = colonyLivingOn(m_file, row.hive.id, m_on)) livesSince = living->from;
     hive.foundDead = row.foundDead;
+    hive.queenlessSince = row.queenlessSince;
     hive.lives = livesSince.has_value() && !hive.foundDead;
     lookBackAtColony(m_file, row.hive.id, m_on, [&hive](const DatedInspection& each) {
         const bool opened = each.inspection.seen.looked == Looked::Opened;

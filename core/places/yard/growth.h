@@ -39,6 +39,7 @@ struct HiveGrowth {
     std::optional<Day> lookFrom;   ///< and from when to look for her eggs
     std::optional<Mind> cells;     ///< seen, and nobody said whether one was left
     std::optional<Mind> noEggs;    ///< and no young queen is waited for
+    std::optional<Day> queenlessSince;  ///< and no young queen is waited for
     std::optional<Day> foundDead;  ///< its end is not written down; it lives no more
     std::optional<Day> comeBack;   ///< the day the keeper said he would
     /// None where a box would be wanted but must not go on: a medicine keeps supers off, or the

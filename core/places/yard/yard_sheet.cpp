@@ -212,6 +212,9 @@ std::vector<Mind> mindsOf(const Read& file, const YardSheetRow& row, Day on) {
         minds.push_back({MindKind::FoundDead, *row.foundDead});
         return minds;
     }
+    // A hive of a keeper who writes no colonies down is not called empty.
+    if (!row.lives && !colonyStaysIn(file, row.hive.id).empty())
+        minds.push_back({MindKind::NobodyLives, on});
     const bool openedToday = row.today && row.today->seen.looked == Looked::Opened;
     if (row.today && !openedToday)
         minds.push_back({MindKind::NotOpened, row.last ? row.last->on : on});
@@ -272,12 +275,14 @@ bool waits(const YardSheetRow& row) {
                        [](const Mind& mind) { return mind.kind == MindKind::QueenWait; });
 }
 
-/// That nobody wrote a queen down is not "no queen".
-bool lostItsQueen(const Read& file, Id<Colony> colony, Day on) {
-    if (queenStayOn(file, colony, on)) return false;
-    const auto stays = file.where<QueenStay>({is("colony", colony)});
-    return std::any_of(stays.begin(), stays.end(),
-                       [&](const QueenStay& stay) { return stay.until && *stay.until <= on; });
+/// Since when. That nobody wrote a queen down is not "no queen".
+std::optional<Day> lostItsQueen(const Read& file, Id<Colony> colony, Day on) {
+    if (queenStayOn(file, colony, on)) return std::nullopt;
+    std::optional<Day> since;
+    for (const QueenStay& stay : file.where<QueenStay>({is("colony", colony)}))
+        if (stay.until && *stay.until <= on)
+            since = std::max(since.value_or(*stay.until), *stay.until);
+    return since;
 }
 
 YardSheetRow rowOf(const Read& file, const Yard& yard, const Hive& hive,
@@ -318,8 +323,8 @@ YardSheetRow rowOf(const Read& file, const Yard& yard, const Hive& hive,
     row.lives = headedIn(file, yard, hive, on);
     row.foundDead = foundDeadOn(file, hive.id, on);
     row.minds = mindsOf(file, row, on);
-    if (row.lives && !row.foundDead)
-        row.queenless = !waits(row) && lostItsQueen(file, row.lives->colony.id, on);
+    if (row.lives && !row.foundDead && !waits(row))
+        row.queenlessSince = lostItsQueen(file, row.lives->colony.id, on);
     return row;
 }
 
@@ -338,7 +343,7 @@ void countRow(YardSheet& sheet, const YardSheetRow& row) {
     if (row.lives && !row.foundDead) {
         ++sheet.colonies;
         if (waits(row)) ++sheet.waiting;
-        if (row.queenless) ++sheet.queenless;
+        if (row.queenlessSince) ++sheet.queenless;
     }
     if (!row.today) return;
     const Seen& seen = row.today->seen;

@@ -28,6 +28,7 @@ enum class MindKind {
     MedicineIn,  ///< a medicine is in: `about`, to come out between `from` and `to`
     SupersNotYet,  ///< out, but supers may not go back before `from`; without it nobody knows when
     FoundDead,     ///< and its end is not written down yet
+    NobodyLives,   ///< a colony lived there once, and none does that day
 };
 
 /// Something to keep in mind of a hive.
@@ -75,7 +76,8 @@ struct YardSheetRow {
     std::vector<Mind> minds;
     std::optional<HeadedColony> lives;  ///< who lives there that day
     std::optional<Day> foundDead;       ///< by its newest look: it lives in the records alone
-    bool queenless = false;  ///< its queen is written down as gone, and none is waited for
+    /// The day its queen is written down as gone; none while a young one is waited for.
+    std::optional<Day> queenlessSince;
     std::optional<DatedInspection> lastYear;  ///< the look nearest to this day a year ago
 };
 

@@ -369,6 +369,7 @@ class StoryTeller {
             }
             StoryEntry& ended = add(What::ColonyEnded, *colony.ended);
             ended.ending = colony.ending;
+            ended.note = colony.note;
             if (colony.unitedInto) ended.otherHive = hiveOf(*colony.unitedInto, *colony.ended);
             for (const DeadOut& said : m_file.where<DeadOut>({is("colony", colony.id)}))
                 if (said.on <= m_until && !said.cause.empty()) ended.cause = said.cause;

@@ -1,6 +1,7 @@
 #include "core/trade/extractor/ring.h"
 
 #include <algorithm>
+#include <cassert>
 #include <cmath>
 #include <numbers>
 
@@ -106,6 +107,7 @@ RingAnswer arrangeRing(const RingLoad& load, const RingWork& work, double below)
 }
 
 std::size_t RingDice::roll(std::size_t sides) {
+    assert(sides > 0);
     m_state += 0x9E3779B97F4A7C15ULL;
     std::uint64_t z = m_state;
     z = (z ^ (z >> 30U)) * 0xBF58476D1CE4E5B9ULL;

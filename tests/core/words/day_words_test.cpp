@@ -59,12 +59,18 @@ TEST(DayWords, ADayAndMonthAreDayBeforeMonth) {
                                  {"wed 9 jun", "2027-06-09"},
                                  {"9.6.", "2027-06-09"},
                                  {"9.6", "2027-06-09"},
-                                 {"9/6", "2027-06-09"},
+                                 {"9/6", ""},
+                                 {"6/6", "2027-06-06"},
+                                 {"6/15/2026", "2026-06-15"},
+                                 {"june 5", "2027-06-05"},
+                                 {"Jun 5, 2026", "2026-06-05"},
+                                 {"sat, june 5th", "2027-06-05"},
+                                 {"june 31", ""},
                                  {"9 6", "2027-06-09"},
                                  {"9.6.2026", "2026-06-09"},
                                  {"09.06.2026", "2026-06-09"},
-                                 {"6/9", "2026-09-06"},
-                                 {"6/13", ""},
+                                 {"6/9", ""},
+                                 {"6/13", "2027-06-13"},
                                  {"13/6/2027", "2027-06-13"},
                              });
 }
@@ -120,6 +126,13 @@ TEST(DayWords, AboutIsRefusedWithAWordNeverDropped) {
     EXPECT_FALSE(dayInWords("~", today));
     EXPECT_TRUE(noDayText(QStringLiteral("~12 jul")).contains(QStringLiteral("Write 12 jul")));
     EXPECT_TRUE(noDayText(QStringLiteral("moonday")).contains(QStringLiteral("is no day")));
+}
+
+TEST(DayWords, WhatMayBeTwoDaysIsAskedAbout) {
+    EXPECT_EQ(noDayText(QStringLiteral("6/5")).toStdString(),
+              "6/5 may be 6 May or 5 Jun. Write the month by name.");
+    EXPECT_EQ(noDayText(QStringLiteral("6/32")).toStdString(),
+              "6/32 is no day. Write today, yesterday, sat, 9 jun or 2027-06-09.");
 }
 
 }  // namespace

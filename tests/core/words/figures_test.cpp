@@ -120,6 +120,16 @@ TEST(TypedMasses, ComeBackAsTheSameGramsWhateverIsShown) {
     }
 }
 
+TEST(TypedMasses, AreToldNoFinerThanTheyWereKept) {
+    EXPECT_EQ(massTold(Mass::grams(12712)), QStringLiteral("12.712"));
+    EXPECT_EQ(massTold(Mass::grams(1234)), QStringLiteral("1.234"));
+    EXPECT_EQ(massTold(Mass::grams(20400)), QStringLiteral("20.4"));
+    const UnitsWhile us(Units::UsCustomary);
+    EXPECT_EQ(massTold(Mass::grams(20412)), QStringLiteral("45")) << "45 lb is 20,411.66 g";
+    EXPECT_EQ(massTold(Mass::grams(12712)), QStringLiteral("28.03")) << "28.0252 lb";
+    EXPECT_EQ(massTold(Mass::grams(25000)), QStringLiteral("55.12")) << "55.1156 lb";
+}
+
 TEST(Figures, ATemperatureIsTypedInTheDegreesShownOrWithTheirLetter) {
     const auto typed = [](const char* text) { return typedTemperature(QString::fromUtf8(text)); };
     EXPECT_EQ(typed("-18"), Temperature::tenths(-180));

@@ -230,8 +230,10 @@ TEST(Shorthand, FeedIsKilogramsUnlessItSaysPounds) {
 }
 
 TEST(Shorthand, EveryMarkOfTheHelpIsUnderstood) {
-    for (const ShorthandMark& mark : shorthandMarks())
-        EXPECT_EQ(readShorthand(mark.typed).seen.note, "") << mark.typed;
+    for (const Units shown : {Units::Metric, Units::UsCustomary})
+        for (const ShorthandMark& mark : shorthandMarks(shown))
+            EXPECT_EQ(readShorthand(mark.typed).seen.note, "") << mark.typed;
+    EXPECT_EQ(readShorthand("lb45+46").left->value, Mass::grams(20412));
 }
 
 }  // namespace

@@ -7,6 +7,7 @@
 #include <QStyledItemDelegate>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <array>
 
 #include "ui/drawing/key_cap.h"
 
@@ -239,6 +240,16 @@ void FindBox::sayCurrent() {
 }
 
 bool FindBox::eventFilter(QObject* watched, QEvent* event) {
+    // A key of the place behind it would come first: Escape leads back there in the season book.
+    if (event->type() == QEvent::ShortcutOverride) {
+        constexpr std::array ours{Qt::Key_Escape, Qt::Key_Down,   Qt::Key_Up,   Qt::Key_PageDown,
+                                  Qt::Key_PageUp, Qt::Key_Return, Qt::Key_Enter};
+        const int key = static_cast<QKeyEvent*>(event)->key();
+        if (std::find(ours.begin(), ours.end(), key) == ours.end())
+            return QFrame::eventFilter(watched, event);
+        event->accept();
+        return true;
+    }
     if (event->type() != QEvent::KeyPress) return QFrame::eventFilter(watched, event);
     const auto* key = static_cast<QKeyEvent*>(event);
     const int page = std::max(1, m_list->viewport()->height() / m_look.space(28) - 1);

@@ -273,7 +273,11 @@ void ImportDialog::showColumns() {
             m_map.columns[heading] = fields->currentData().toString().toStdString();
             planAnew();
         });
-        auto* label = new QLabel(fromUtf8(column.heading), m_side);
+        QString heading = fromUtf8(column.heading);
+        if (column.days)
+            heading += QStringLiteral(" · ") +
+                       (column.days == DayOrder::MonthFirst ? tr("month first") : tr("day first"));
+        auto* label = new QLabel(heading, m_side);
         label->setBuddy(fields);
         m_columns->addRow(label, fields);
     }

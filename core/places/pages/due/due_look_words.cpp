@@ -12,7 +12,10 @@ bool foundDead(const DueItem& item) {
     return item.rule == DueRule::DeadOut && item.about == "found dead";
 }
 bool withoutEggs(const DueItem& item) {
-    return item.rule == DueRule::TestFrame && !item.about.empty();
+    return item.rule == DueRule::TestFrame && !item.about.empty() && !withoutQueen(item);
+}
+bool withoutQueen(const DueItem& item) {
+    return item.rule == DueRule::TestFrame && item.about == "queenless";
 }
 
 QString checkCellsWhy(const DueItem& item) {
@@ -36,6 +39,13 @@ QString withoutEggsWhy(const DueItem& item) {
                         "Look for a queen; a frame with eggs shows whether there is one.")
                 : dueTr("No eggs on %1: without a laying queen three days or more. Look for a "
                         "queen; a frame with eggs shows whether there is one."))
+        .arg(dueSince(item));
+}
+
+QString withoutQueenWhy(const DueItem& item) {
+    return dueTr(
+               "Without a queen since %1, by what is written down, and no young one is waited "
+               "for. Give it a queen or a cell, a frame with eggs, or unite it.")
         .arg(dueSince(item));
 }
 

@@ -15,11 +15,14 @@ bool checksCells(const DueItem& item);
 bool foundDead(const DueItem& item);
 /// Looked for eggs, none, and no young queen is waited for.
 bool withoutEggs(const DueItem& item);
+/// Its queen is written down as gone, and no young one is waited for.
+bool withoutQueen(const DueItem& item);
 
 /// "check the cells: open on 10 May, sealed by 15 May".
 QString checkCellsText(const DueItem& item);
 QString checkCellsWhy(const DueItem& item);
 QString withoutEggsWhy(const DueItem& item);
+QString withoutQueenWhy(const DueItem& item);
 QString foundDeadWhy(const DueItem& item);
 QString openedWhy(const DueItem& item);
 QString addBoxWhy(const DueItem& item);

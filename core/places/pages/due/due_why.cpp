@@ -144,6 +144,24 @@ QString dueStoresWhy(const DueItem& item) {
     return text + QLatin1Char('.');
 }
 
+QString deadOutWhy(const DueItem& item) {
+    const auto boxes = static_cast<std::int64_t>(item.value.value_or(0));
+    const QString uncounted =
+        boxes > 0 ? dueCounted(boxes, QT_TRANSLATE_NOOP("due", "1 box nobody counted"),
+                               QT_TRANSLATE_NOOP("due", "%1 boxes nobody counted"))
+                  : QString();
+    if (item.count.value_or(0) > 0 && boxes > 0)
+        return dueTr("Dead since %1; %2, and the combs of %3, held until foulbrood is ruled out.")
+            .arg(dueSince(item), dueFrames(item), uncounted);
+    if (item.count.value_or(0) > 0)
+        return dueTr("Dead since %1; %2 held until foulbrood is ruled out.")
+            .arg(dueSince(item), dueFrames(item));
+    if (boxes > 0)
+        return dueTr("Dead since %1; the combs of %2 held until foulbrood is ruled out.")
+            .arg(dueSince(item), uncounted);
+    return dueTr("Dead since %1; no comb of it is held any more.").arg(dueSince(item));
+}
+
 }  // namespace
 
 QString dueWhyText(const DueItem& item) {
@@ -155,6 +173,7 @@ QString dueWhyText(const DueItem& item) {
         case DueRule::Queen:
             return queenWhy(item);
         case DueRule::TestFrame:
+            if (withoutQueen(item)) return withoutQueenWhy(item);
             return withoutEggs(item) ? withoutEggsWhy(item) : testFrameWhy(item);
         case DueRule::Sample:
             return sampleWhy(item);
@@ -198,11 +217,7 @@ QString dueWhyText(const DueItem& item) {
                                     .arg(dueSince(item), shortDayText(item.from));
         case DueRule::DeadOut:
             if (foundDead(item)) return foundDeadWhy(item);
-            return item.count.value_or(0) > 0
-                       ? dueTr("Dead since %1; %2 held until foulbrood is ruled out.")
-                             .arg(dueSince(item), dueFrames(item))
-                       : dueTr("Dead since %1; no comb of it is held any more.")
-                             .arg(dueSince(item));
+            return deadOutWhy(item);
         case DueRule::Honey:
             return dueHoneyWhy(item);
         case DueRule::Wax:

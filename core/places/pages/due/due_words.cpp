@@ -42,6 +42,9 @@ DueKind dueKindOf(const DueItem& item) {
             return {QT_TRANSLATE_NOOP("due", "1 young queen"),
                     QT_TRANSLATE_NOOP("due", "%1 young queens")};
         case DueRule::TestFrame:
+            if (withoutQueen(item))
+                return {QT_TRANSLATE_NOOP("due", "1 without a queen"),
+                        QT_TRANSLATE_NOOP("due", "%1 without a queen")};
             if (!item.about.empty())
                 return {QT_TRANSLATE_NOOP("due", "1 without eggs"),
                         QT_TRANSLATE_NOOP("due", "%1 without eggs")};
@@ -163,6 +166,14 @@ QString aloneText(const DueTrip& trip) {
                           : mark + QStringLiteral(": ") + works.join(QStringLiteral(", "));
 }
 
+/// "H3"; "hive 3" where a mark alone would be read as a count.
+QString hiveBesideCounts(const DueHive& row) {
+    const QString mark = fromUtf8(row.mark);
+    const bool isNumber =
+        std::all_of(mark.begin(), mark.end(), [](QChar c) { return c.isDigit(); });
+    return isNumber && !mark.isEmpty() ? dueTr("hive %1").arg(mark) : mark;
+}
+
 }  // namespace
 
 QString groupText(DueGroup group) {
@@ -211,6 +222,7 @@ QString dueDoText(const DueItem& item) {
         case DueRule::Queen:
             return dueTr("look for eggs of the young queen");
         case DueRule::TestFrame:
+            if (withoutQueen(item)) return dueTr("see to a queen");
             return withoutEggs(item) ? dueTr("look for a queen, or give a frame with eggs")
                                      : dueTr("give a frame with eggs");
         case DueRule::Sample:
@@ -279,7 +291,7 @@ QString tripWorkText(const DueTrip& trip) {
         }
     for (const auto& [kind, many] : kinds) parts << dueCounted(many, kind.one, kind.several);
     for (const DueHive& row : trip.shut)
-        parts << QStringLiteral("%1 %2").arg(fromUtf8(row.mark),
+        parts << QStringLiteral("%1 %2").arg(hiveBesideCounts(row),
                                              leaveShutText(row.items.front().from - days(1)));
     return parts.join(QStringLiteral(", "));
 }
@@ -301,8 +313,12 @@ QString tripNoteText(const DueTrip& trip) {
     QStringList kit;
     for (const DueKit& each : trip.take) kit << kitText(each);
     if (!kit.isEmpty()) parts << dueTr("take %1").arg(kit.join(QStringLiteral(", ")));
-    // One hive to see says why at once; nobody opens a trip for that.
-    if (trip.items() == 1) parts << dueWhyText(trip.item());
+    // One hive to see says which and why at once; nobody opens a trip for that.
+    if (trip.items() == 1) {
+        const DueHive& row = trip.hives.front();
+        const QString why = dueWhyText(trip.item());
+        parts << (row.mark.empty() ? why : hiveBesideCounts(row) + QStringLiteral(": ") + why);
+    }
     return parts.join(QStringLiteral("; "));
 }
 

@@ -112,8 +112,7 @@ QString heldText(const DeadOutCard& card) {
         frames += QStringLiteral(" (%1)").arg(classes.join(QStringLiteral(", ")));
     parts << frames;
     // Nobody counted what is in them: that is not none.
-    std::int64_t uncounted = 0;
-    for (const HeldBox& each : card.boxes) uncounted += each.frames == 0;
+    const std::int64_t uncounted = card.uncountedBoxes();
     if (uncounted > 0) {
         if (card.heldFrames() == 0) parts.removeLast();
         parts << (uncounted == static_cast<std::int64_t>(card.boxes.size())

@@ -359,7 +359,7 @@ Page blendPage(const Read& file, const BlendPlan& plan) {
         row.cells = {
             honeyCell(fromUtf8(line.name), true), leftCell(line.there, line.thereHow),
             honeyCell(waterText(line.water)),
-            honeyCell(line.use > Mass() ? massTyped(line.use) : QString()),
+            honeyCell(line.use > Mass() ? massTold(line.use) : QString()),
             honeyCell(line.leftOut == BlendLeftOut::Not ? QString() : word(key(line.leftOut)))};
         table.rows.push_back(std::move(row));
     }

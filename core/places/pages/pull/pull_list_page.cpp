@@ -157,6 +157,21 @@ QStringList takenAnyway(const PullSheet& sheet) {
     return all;
 }
 
+/// What is taken although its hive was fed while it was on.
+QStringList takenFed(const PullSheet& sheet) {
+    QStringList all;
+    for (const PullYardRow& yard : sheet.yards)
+        for (const PullHiveRow& hive : yard.hives)
+            for (const PullBoxRow& row : hive.boxes)
+                if (row.verdict == PullVerdict::Take && row.fedOn)
+                    all << pullWord(
+                               "%1 on %2 was on when sugar was given on %3: what was fed ends "
+                               "up in it. Keep its honey for the bees.")
+                               .arg(boxName(row.box), fromUtf8(hive.hive.mark.text()),
+                                    dayAndMonth(*row.fedOn));
+    return all;
+}
+
 TextBlock summaryOf(const PullSheet& sheet) {
     TextBlock summary;
     QStringList sentences;
@@ -200,8 +215,9 @@ Page pullListPage(const Read& file, const PullSheet& sheet) {
     if (sheet.overLift > 0) cautions << liftCaution();
     cautions << pullWord(
         "Cover boxes at once, leave nothing open: robbing starts within the hour. Boxes that were "
-        "on while a medicine was in the hive stay off the list; the label decides.");
-    cautions << takenAnyway(sheet);
+        "on while a medicine was in the hive stay off the list where its label, as you wrote it "
+        "down, does not allow it; the label decides.");
+    cautions << takenAnyway(sheet) << takenFed(sheet);
     caution.text = cautions.join(QLatin1Char(' '));
     page.blocks.push_back(caution);
     for (const PullYardRow& yard : sheet.yards)

@@ -141,6 +141,7 @@ QString holdText(const Hold& hold) {
 
 QString reasonText(const PullHiveRow& hive, const PullBoxRow& row) {
     if (row.forced) {
+        if (!row.hold && row.fedOn) return pullSay("fed %1; decided").arg(dayAndMonth(*row.fedOn));
         if (!row.hold) return pullSay("you decided");
         return pullSay("%1; decided").arg(choiceText(word(row.hold->why)));
     }
@@ -149,7 +150,8 @@ QString reasonText(const PullHiveRow& hive, const PullBoxRow& row) {
     if (row.verdict == PullVerdict::LookFirst) return lookFirstText(hive, row);
     if (row.why == WhyLeft::NotCappedEnough && hive.shortG > 0)
         return pullSay("open; the hive is short");
-    return row.why ? whyLeftText(*row.why) : QString();
+    if (row.why) return whyLeftText(*row.why);
+    return row.fedOn ? pullSay("fed %1 while on").arg(dayAndMonth(*row.fedOn)) : QString();
 }
 
 QString otherwiseText(const PullHiveRow& hive, const PullBoxRow& row,

@@ -33,8 +33,8 @@ Cell traceCell(const QString& text, const QString& second = {}, bool strong = fa
 
 Cell traceMass(const std::optional<Mass>& mass, How how) {
     if (!mass) return traceCell(tracePhrase("not known"));
-    // To the gram, so that the lines add up under anybody's pencil.
-    Cell cell = traceCell(massTyped(*mass));
+    // As fine as it was kept, so that the lines add up under anybody's pencil.
+    Cell cell = traceCell(massTold(*mass));
     cell.how = how;
     return cell;
 }
@@ -61,7 +61,7 @@ TableBlock vesselsTable(const QString& title, const std::vector<TracedVessel>& v
                      traceMass(each.in, each.how),
                      traceMass(each.ofIt, each.how),
                      traceCell(tracePercent(each.part)),
-                     traceCell(each.left ? massTyped(*each.left) : tracePhrase("not known"))};
+                     traceCell(each.left ? massTold(*each.left) : tracePhrase("not known"))};
         table.rows.push_back(std::move(row));
     }
     return table;
@@ -179,7 +179,7 @@ TableBlock hivesTable(const TraceRun& run) {
                                each.hive.has_value()),
                      traceMass(each.mass, each.how), traceCell(tracePercent(each.part))};
         if (run.revised)
-            row.cells.push_back(each.atClosing ? traceCell(massTyped(*each.atClosing))
+            row.cells.push_back(each.atClosing ? traceCell(massTold(*each.atClosing))
                                                : traceCell(tracePhrase("the same")));
         table.rows.push_back(std::move(row));
     }

@@ -185,7 +185,7 @@ TextBlock shorthandHelp() {
     TextBlock block;
     block.small = true;
     QStringList marks;
-    for (const ShorthandMark& mark : shorthandMarks())
+    for (const ShorthandMark& mark : shorthandMarks(shownUnits()))
         marks << QStringLiteral("%1 %2").arg(typedMarkText(mark), markText(mark));
     block.text = marks.join(QStringLiteral("   ")) + QStringLiteral("   ") +
                  sheetWord(
@@ -309,6 +309,8 @@ QString mindText(const Mind& mind, Day today) {
             return sheetWord("come back");
         case MindKind::FoundDead:
             return sheetWord("found dead %1: write down its end").arg(dayAndMonth(mind.since));
+        case MindKind::NobodyLives:
+            return sheetWord("nobody lives here");
         case MindKind::MedicineIn: {
             const QString name = fromUtf8(mind.about);
             if (!mind.from)

@@ -120,6 +120,7 @@ QString endSentence(const StoryEntry& entry) {
                                 : tale("The colony ended; why is not known");
     if (!entry.otherHive.empty()) text += tale(", with %1").arg(fromUtf8(entry.otherHive));
     if (!entry.cause.empty()) text += tale("; as the keeper found: %1").arg(fromUtf8(entry.cause));
+    if (!entry.note.empty()) text += tale("; noted: %1").arg(fromUtf8(entry.note));
     return text + QLatin1Char('.');
 }
 

@@ -18,6 +18,7 @@ namespace {
 using test::day;
 using testing::ElementsAre;
 using testing::HasSubstr;
+using testing::Not;
 using testing::UnorderedElementsAre;
 
 /// Mill Lane as it was left on 9 June, and a second yard without hives due.
@@ -50,6 +51,26 @@ class Due : public test::DeedsTest {
         return all;
     }
 };
+
+TEST_F(Due, AHiveWhoseQueenIsGoneAsksForOneUntilItHasOneOrWaits) {
+    done(R"({"do":"lose-queen","on":"2027-06-10","hive":"H1"})");
+    const auto ofHive = [this](const char* today) {
+        std::string all;
+        const DueList list = on(today);
+        for (const DueItem* item : list.items())
+            if (item->hive == hive("H1"))
+                all +=
+                    dueDoText(*item).toStdString() + " (" + dueWhyText(*item).toStdString() + ") ";
+        return all;
+    };
+    EXPECT_THAT(ofHive("2027-06-12"),
+                HasSubstr("see to a queen (Without a queen since Thu 10 Jun, by what is written "
+                          "down, and no young one is waited for."));
+    EXPECT_THAT(ofHive("2027-08-14"), HasSubstr("see to a queen"));
+    EXPECT_THAT(ofHive("2027-06-12"), Not(HasSubstr("swarm"))) << "its cells are its next queen";
+    done(R"({"do":"wait-for-queen","on":"2027-06-12","hive":"H1","step":"queen lost"})");
+    EXPECT_THAT(ofHive("2027-06-12"), Not(HasSubstr("see to a queen")));
+}
 
 TEST_F(Due, NotesStandByTheirDayWhereTheyBelong) {
     onlyNotes();

@@ -2,11 +2,14 @@
 // one's head; what the keeper decides against it, and what that costs.
 #include "core/places/pull/pull_sheet.h"
 
+#include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
 #include <cmath>
 
 #include "core/actions/pull/plan.h"
+#include "core/places/pages/page_text.h"
+#include "core/places/pages/pull/pull_list_page.h"
 #include "tests/support/pull_planned.h"
 
 namespace combwright {
@@ -38,6 +41,15 @@ TEST_F(PullPlanned, EveryBoxHasItsVerdictAndReason) {
     for (const char* mark : {"H4", "C2", "C3"}) EXPECT_TRUE(hiveIn(now, mark).lookFirst) << mark;
     for (const char* mark : {"H1", "H2", "H3", "C1"})
         EXPECT_FALSE(hiveIn(now, mark).lookFirst) << mark;
+}
+
+TEST_F(PullPlanned, ABoxUnderWhichSugarWasGivenSaysSo) {
+    EXPECT_FALSE(boxIn(sheet(), "M01").fedOn);
+    done(R"({"do":"feed","on":"2027-07-01","hives":"H1","given_g":2500})");
+    EXPECT_EQ(boxIn(sheet(), "M01").fedOn, test::day("2027-07-01"));
+    EXPECT_EQ(verdict(sheet(), "M01"), "take");
+    EXPECT_THAT(pageText(pullListPage(file(), sheet()), 400).toStdString(),
+                testing::HasSubstr("M01 on H1 was on when sugar was given on 1 Jul"));
 }
 
 TEST_F(PullPlanned, HoneyIsFramesTimesAFullOneTimesFill) {

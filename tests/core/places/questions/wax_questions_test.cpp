@@ -51,6 +51,20 @@ TEST_F(WaxAsked, AYieldFarFromThePublished) {
         IsEmpty());
 }
 
+TEST_F(WaxAsked, ABlockHeavierThanWhatCameOutOfThePot) {
+    done(R"({"do":"work-wax","on":"2027-11-01","batch":"A","work":"melted","came_out_g":3200})");
+    EXPECT_THAT(
+        after(
+            R"({"do":"cast-block","on":"2027-11-02","name":"L","batch":"A","shade":"light","mass_g":3800})"),
+        ElementsAre("yield_unusual"))
+        << "48 % is an ordinary yield, but only 3.2 kg came out";
+    ASSERT_TRUE(season.undo());
+    EXPECT_THAT(
+        after(
+            R"({"do":"cast-block","on":"2027-11-02","name":"L","batch":"A","shade":"light","mass_g":3150})"),
+        IsEmpty());
+}
+
 // Four of 47 ml take 4 · 45.12 = 180 g.
 TEST_F(WaxAsked, WaxThatDoesNotFitTheMould) {
     done(

@@ -93,6 +93,17 @@ TEST_F(WaxOfAYear, RecordsOfABatchAreItsStepsAndBlocks) {
     EXPECT_LT(waxRecords(file(), {.batch = batch->id}, day("2027-08-10")).size(), lines.size());
 }
 
+TEST_F(WaxOfAYear, WhatCameOutOfThePotIsNotWashedAwayBeforeItIsCast) {
+    const WaxFlow before = flow();
+    done(R"({"do":"gather-wax","on":"2027-11-12","name":"scrap","source":"scrapings","raw_g":4200}
+{"do":"work-wax","on":"2027-11-12","batch":"scrap","work":"melted","came_out_g":1900})");
+    EXPECT_DOUBLE_EQ(flow().awayG - before.awayG, 2'300);
+    EXPECT_DOUBLE_EQ(flow().washedG - before.washedG, 1'900);
+    done(
+        R"({"do":"cast-block","on":"2027-11-12","name":"S","batch":"scrap","shade":"mid","mass_g":1850})");
+    EXPECT_DOUBLE_EQ(flow().washedG - before.washedG, 1'900);
+}
+
 TEST_F(WaxOfAYear, WashedAndNotMeltedWaits) {
     EXPECT_EQ(waxThatWaits(file(), day("2027-11-13")), 0);
     done(R"({"do":"gather-wax","on":"2027-11-12","name":"wet","source":"cappings","raw_g":900}

@@ -62,6 +62,8 @@ class YardMinds : public test::DeedsTest {
                 return "mites over";
             case MindKind::FoundDead:
                 return "dead";
+            case MindKind::NobodyLives:
+                return "nobody";
             default:
                 return "other";
         }
@@ -186,7 +188,7 @@ TEST_F(YardMinds, AColonyFoundDeadIsNeitherOpenedNorAlive) {
     EXPECT_EQ(coloniesAliveOn(file(), test::day("2027-05-20")), 0);
     EXPECT_EQ(yardSheet(file(), sheet.yard.id, test::day("2027-05-19")).colonies, 1);
     done(R"({"do":"end-colony","on":"2027-05-20","hive":"H1"})");
-    EXPECT_EQ(minds("2027-05-21"), "") << "its end is written down";
+    EXPECT_EQ(minds("2027-05-21"), "nobody 2027-05-21") << "its end is written down";
 }
 
 TEST_F(YardMinds, ARangeOfMitesIsSaidAsItWasReadBack) {
@@ -259,6 +261,12 @@ TEST_F(YardMinds, APastDayHasItsOwnHivesAndStoreroom) {
     EXPECT_EQ(sheetOn("2027-05-10").supersInStore, 2);
     EXPECT_EQ(sheetOn("2027-05-15").supersInStore, 4);
     EXPECT_EQ(sheetOn("2027-06-09").supersInStore, 5);
+}
+
+TEST_F(YardMinds, AHiveWhoseColonyEndedSaysThatNobodyLivesThere) {
+    done(R"({"do":"end-colony","on":"2027-06-05","hive":"H1","ending":"queenless"})");
+    EXPECT_THAT(minds("2027-06-04"), Not(HasSubstr("nobody")));
+    EXPECT_THAT(minds("2027-08-14"), HasSubstr("nobody 2027-08-14"));
 }
 
 TEST_F(YardMinds, AWaitThatWasWrittenDownIsMindedLikeACellThatWasLeft) {

@@ -67,6 +67,16 @@ TEST_F(FindBoxTest, GoesToTheHiveThatIsCalledSo) {
     EXPECT_EQ(current(), QStringLiteral("H2"));
 }
 
+TEST_F(FindBoxTest, LeavesWithEscapeWhereThePlaceHasAnEscapeOfItsOwn) {
+    window->goTo(6);  // the season book
+    Place* there = window->current();
+    open();
+    type("h2");
+    press(Qt::Key_Escape);
+    EXPECT_EQ(box(), nullptr);
+    EXPECT_EQ(window->current(), there);
+}
+
 constexpr const char* honeyLines =
     R"({"do":"open-run","on":"2027-05-20","name":"R1"}
 {"do":"fill-bucket","on":"2027-05-20","run":"R1","mark":"B1","net_g":12000,"water_percent":17}

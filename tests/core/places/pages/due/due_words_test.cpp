@@ -58,6 +58,16 @@ TEST(DueWords, ADeadOutWithoutCombsHoldsNone) {
     item.count = 1;
     EXPECT_EQ(dueWhyText(item),
               QStringLiteral("Dead since Wed 10 Feb; 1 frame held until foulbrood is ruled out."));
+    item.count = 10;
+    item.value = 2;
+    EXPECT_EQ(dueWhyText(item),
+              QStringLiteral("Dead since Wed 10 Feb; 10 frames, and the combs of 2 boxes nobody "
+                             "counted, held until foulbrood is ruled out."));
+    item.count.reset();
+    EXPECT_EQ(
+        dueWhyText(item),
+        QStringLiteral("Dead since Wed 10 Feb; the combs of 2 boxes nobody counted held until "
+                       "foulbrood is ruled out."));
 }
 
 TEST(DueWords, ATripCountsWhatIsAlike) {
