@@ -159,8 +159,10 @@ class CellPainter {
         const int across = marksAcross(box.width());
         const double top = box.center().y() - marksHigh(cell, box.width()) * markSide / 2;
         for (int i = 0; i < marks.size(); ++i) {
-            const QRectF square(box.x() + i % across * markSide, top + i / across * markSide,
-                                markSide, markSide);
+            const auto column = i % across;
+            const auto row = i / across;
+            const QRectF square(box.x() + column * markSide, top + row * markSide, markSide,
+                                markSide);
             m_painter.setPen(QPen(m_look.tone(Tone::Line), 0.6));
             m_painter.setBrush(Qt::NoBrush);
             m_painter.drawRect(square);

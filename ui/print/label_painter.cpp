@@ -51,7 +51,8 @@ class LabelPainter {
         m_painter.fillRect(box, m_look.tone(Tone::Ground));
         for (int y = 0; y < side; ++y)
             for (int x = 0; x < side; ++x)
-                if (m_label.qr.dark[static_cast<std::size_t>(y * side + x)])
+                if (m_label.qr.dark[static_cast<std::size_t>(y) * static_cast<std::size_t>(side) +
+                                    static_cast<std::size_t>(x)])
                     m_painter.fillRect(
                         QRectF(box.left() + (x + m_label.qr.rim) * module,
                                box.top() + (y + m_label.qr.rim) * module, module, module),

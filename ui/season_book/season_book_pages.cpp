@@ -94,7 +94,9 @@ void SeasonBookPlace::showPage() {
     m_first->setVisible(!shown && m_season.total == Mass());
     m_blocks->setVisible(!shown);
     m_table->parentWidget()->setVisible(anyHoney());
-    for (AccountPage* each : m_accounts) each->setVisible(each == shown);
+    for (AccountPage* each : m_accounts)
+        if (each != shown) each->hide();
+    if (shown) shown->show();
 }
 
 bool SeasonBookPlace::canLeave() const {

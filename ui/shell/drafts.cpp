@@ -86,7 +86,7 @@ QString Drafts::read() {
     if (whole.value(QStringLiteral("season")).toString() != m_season || !lines.isArray())
         return damaged();
     const QJsonArray drafts = lines.toArray();
-    for (const QJsonValue& each : drafts) {
+    for (const QJsonValueConstRef each : drafts) {
         const QJsonValue sheet = each[QStringLiteral("sheet")];
         const QJsonValue row = each[QStringLiteral("row")];
         const QJsonValue text = each[QStringLiteral("text")];

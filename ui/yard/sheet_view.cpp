@@ -454,7 +454,7 @@ void SheetView::fillBelow() {
     };
     for (const ShorthandMark& mark : shorthandMarks(shownUnits()))
         marks << QStringLiteral("<b>%1</b>&nbsp;%2")
-                     .arg(together(typedMarkText(mark)), together(markText(mark)));
+                     .arg(together(fromUtf8(mark.typed)), together(word(mark.meaning)));
     marks << tr("<b>anything else</b>&nbsp;is&nbsp;your&nbsp;note");
     bool other = false;
     // Words laid out again in vain hold up the next line.

@@ -186,7 +186,7 @@ TextBlock shorthandHelp() {
     block.small = true;
     QStringList marks;
     for (const ShorthandMark& mark : shorthandMarks(shownUnits()))
-        marks << QStringLiteral("%1 %2").arg(typedMarkText(mark), markText(mark));
+        marks << QStringLiteral("%1 %2").arg(fromUtf8(mark.typed), word(mark.meaning));
     block.text = marks.join(QStringLiteral("   ")) + QStringLiteral("   ") +
                  sheetWord(
                      "Any other word is your note. Grey figures are older than the last visit; "
@@ -200,20 +200,6 @@ QString framesText(const Known<Frames>& frames) {
     if (!frames.value) return QStringLiteral("?");
     if (frames.to) return QStringLiteral("%1–%2").arg(tenths(*frames.value), tenths(*frames.to));
     return tenths(*frames.value);
-}
-
-namespace {
-bool isFedInPounds(const ShorthandMark& mark) {
-    return mark.meaning == "mark_fed" && shownUnits() == Units::UsCustomary;
-}
-}  // namespace
-
-QString typedMarkText(const ShorthandMark& mark) {
-    return isFedInPounds(mark) ? QStringLiteral("f5.5lb") : fromUtf8(mark.typed);
-}
-
-QString markText(const ShorthandMark& mark) {
-    return isFedInPounds(mark) ? sheetWord("pounds fed (f2.5 is in kg)") : word(mark.meaning);
 }
 
 QString takeAlongText(const TakeAlong& take) {

@@ -24,9 +24,6 @@ QString countedText(const Known<Count>& count);
 QString cellsSeenText(const Known<Count>& cells, const std::optional<CellState>& state);
 /// "feeder and syrup", "wash jar" …
 QString takeAlongText(const TakeAlong& take);
-/// A mark of the shorthand as the help below the sheet shows it; what is fed in the units shown.
-QString typedMarkText(const ShorthandMark& mark);
-QString markText(const ShorthandMark& mark);
 /// "7", "~6", "5–7", "?" for tables; the how-known letter stands beside it.
 QString framesText(const Known<Frames>& frames);
 
