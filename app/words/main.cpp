@@ -46,7 +46,10 @@ struct ShownColumn {
     const char* table;
     const char* column;
 };
-constexpr ShownColumn shownColumns[] = {{"label_words", "says"}};
+constexpr ShownColumn shownColumns[] = {
+    {"label_words", "says"},        {"box_kinds", "common_name"},  {"frame_kinds", "common_name"},
+    {"mite_thresholds", "edition"}, {"mite_thresholds", "region"}, {"season_phases", "edition"},
+    {"season_phases", "region"}};
 
 QString tablesLaidOut(const QString& root) {
     QStringList lines;

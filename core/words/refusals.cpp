@@ -8,6 +8,7 @@
 
 #include "core/words/figures.h"
 #include "core/words/held_refusals.h"
+#include "core/words/typed_words.h"
 #include "core/words/words.h"
 
 namespace combwright {
@@ -224,6 +225,9 @@ const char* refusalText(const Refusal& refusal) {
         case Code::Ambiguous:
             if (!has("name"))
                 return QT_TRANSLATE_NOOP("refusals", "%1: there are {count}. Say which.");
+            if (has("choices"))
+                return QT_TRANSLATE_NOOP("refusals",
+                                         "%1: {name} may be any of {count}. Say which: {choices}.");
             return QT_TRANSLATE_NOOP(
                 "refusals",
                 "%1: there are {count} called {name}. Say which, for instance with its yard.");
@@ -474,10 +478,24 @@ std::optional<QString> inItsUnit(const Refusal& refusal, const std::string& name
     return std::nullopt;
 }
 
+/// Whether it is of a line whose words may be typed in the language spoken: boxes, frames,
+/// verdicts.
+bool isOfTypedWords(const Refusal& refusal) {
+    static constexpr std::array<std::string_view, 5> lines{"boxes", "contents", "kind", "new_boxes",
+                                                           "frames"};
+    const bool ofWords = refusal.code == Code::NotAChoice || refusal.code == Code::NotFound ||
+                         refusal.code == Code::Ambiguous;
+    return ofWords && !refusal.value("choices").empty() &&
+           std::find(lines.begin(), lines.end(), refusal.field) != lines.end();
+}
+
 QString shownValue(const Refusal& refusal, const std::string& name, const std::string& value) {
     if (name == "other") return fieldWord(value);
     if (name == "wanted") return QCoreApplication::translate("wanted", value.c_str());
     if (name == "reason" || name == "why") return choiceText(value);
+    if (refusal.field == "shades" && name == "choices") return shadesAsSpoken(fromUtf8(value));
+    if (isOfTypedWords(refusal) && (name == "choices" || name == "value" || name == "name"))
+        return typedAsSpoken(fromUtf8(value));
     return inItsUnit(refusal, name, value).value_or(fromUtf8(value));
 }
 

@@ -41,6 +41,11 @@ QString fromUtf8(std::string_view text) {
     return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
 }
 
+// The phases of the year are named with the units, which know no translator.
+[[maybe_unused]] constexpr const char* phaseWords[] = {
+    QT_TRANSLATE_NOOP("choices", "dormant"), QT_TRANSLATE_NOOP("choices", "increase"),
+    QT_TRANSLATE_NOOP("choices", "peak"), QT_TRANSLATE_NOOP("choices", "decrease")};
+
 QString choiceText(std::string_view word) {
     return word.empty() ? QString()
                         : QCoreApplication::translate("choices", std::string(word).c_str());

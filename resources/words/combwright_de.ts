@@ -265,8 +265,8 @@
     <message numerus="yes">
         <source>what was there and came less what went</source>
         <translation>
-            <numerusform>was da war und dazukam, weniger was wegging</numerusform>
-            <numerusform>was da war und dazukam, weniger was wegging</numerusform>
+            <numerusform>was da war und dazukam, abzüglich dessen, was wegging</numerusform>
+            <numerusform>was da war und dazukam, abzüglich dessen, was wegging</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -957,10 +957,6 @@
 <context>
     <name>add_forms</name>
     <message>
-        <source>No kind of box is called &quot;%1&quot;. It may be: %2.</source>
-        <translation>Keine Zargenart heißt „%1“. Möglich sind: %2.</translation>
-    </message>
-    <message>
         <source>Add a yard</source>
         <translation>Bienenstand hinzufügen</translation>
     </message>
@@ -986,7 +982,7 @@
     </message>
     <message>
         <source>medium: what +1 on the sheet puts on</source>
-        <translation>medium: was +1 auf dem Blatt aufsetzt</translation>
+        <translation>zweidrittel: was +1 auf dem Blatt aufsetzt</translation>
     </message>
     <message>
         <source>A yard needs a name.</source>
@@ -1026,7 +1022,7 @@
     </message>
     <message>
         <source>deep D33, x, medium M33 9</source>
-        <translation>deep D33, x, medium M33 9</translation>
+        <translation>ganz D33, x, zweidrittel M33 9</translation>
     </message>
     <message>
         <source>Colony</source>
@@ -1058,7 +1054,7 @@
     </message>
     <message>
         <source>medium, deep, shallow</source>
-        <translation>medium, deep, shallow</translation>
+        <translation>zweidrittel, ganz, flach; Zander-Zarge</translation>
     </message>
     <message>
         <source>First mark</source>
@@ -1082,7 +1078,7 @@
     </message>
     <message>
         <source>9 drawn</source>
-        <translation>9 drawn</translation>
+        <translation>9 ausgebaut</translation>
     </message>
     <message>
         <source>Shelf</source>
@@ -1375,7 +1371,7 @@
     </message>
     <message>
         <source>Which box? Write its mark, or a kind: medium, deep, shallow.</source>
-        <translation>Welche Zarge? Das Kennzeichen schreiben, oder eine Art: medium, deep, shallow.</translation>
+        <translation>Welche Zarge? Das Kennzeichen schreiben, oder eine Art: zweidrittel, ganz, flach.</translation>
     </message>
     <message>
         <source>No box and no kind of box is called &quot;%1&quot;. N brings new boxes in.</source>
@@ -1671,7 +1667,7 @@
     </message>
     <message>
         <source>light, mid; empty for any</source>
-        <translation>light, mid; leer für alle</translation>
+        <translation>hell, mittel; leer für alle</translation>
     </message>
     <message>
         <source>No longer wanted</source>
@@ -1719,7 +1715,7 @@
     </message>
     <message>
         <source>mon wed fri; empty for all</source>
-        <translation>mon wed fri; leer für alle</translation>
+        <translation>Mo Mi Fr; leer für alle</translation>
     </message>
     <message>
         <source>Pours an evening</source>
@@ -2169,11 +2165,11 @@
     </message>
     <message>
         <source>No frames of brood were written down in %1; on the yard sheet b7 says 7.</source>
-        <translation>In %1 wurden keine Brutwaben aufgeschrieben; auf dem Standblatt heißt b7: 7.</translation>
+        <translation>%1 wurden keine Brutwaben aufgeschrieben; auf dem Standblatt heißt b7: 7.</translation>
     </message>
     <message>
         <source>No frames of stores were written down in %1; on the yard sheet s4 says 4.</source>
-        <translation>In %1 wurden keine Futterwaben aufgeschrieben; auf dem Standblatt heißt s4: 4.</translation>
+        <translation>%1 wurden keine Futterwaben aufgeschrieben; auf dem Standblatt heißt s4: 4.</translation>
     </message>
     <message>
         <source>hive</source>
@@ -2197,7 +2193,7 @@
     </message>
     <message>
         <source>No wash or roll was written down in %1; on the yard sheet w6/300 says 6 mites in 300 bees.</source>
-        <translation>In %1 wurde keine Auswasch- oder Puderzuckerprobe aufgeschrieben; auf dem Standblatt heißt w6/300: 6 Milben auf 300 Bienen.</translation>
+        <translation>%1 wurde keine Auswasch- oder Puderzuckerprobe aufgeschrieben; auf dem Standblatt heißt w6/300: 6 Milben auf 300 Bienen.</translation>
     </message>
     <message>
         <source>until</source>
@@ -2249,7 +2245,7 @@
     </message>
     <message>
         <source>No hive was weighed in %1. A luggage scale under each side is enough: both sides added.</source>
-        <translation>In %1 wurde kein Stock gewogen. Eine Kofferwaage unter jeder Seite genügt: beide Seiten zusammengezählt.</translation>
+        <translation>%1 wurde kein Stock gewogen. Eine Kofferwaage unter jeder Seite genügt: beide Seiten zusammengezählt.</translation>
     </message>
     <message>
         <source>1 weighing of one side alone is no weight and is not drawn.</source>
@@ -3270,6 +3266,22 @@
         <source>not measured</source>
         <translation>nicht gemessen</translation>
     </message>
+    <message>
+        <source>dormant</source>
+        <translation>Ruhe</translation>
+    </message>
+    <message>
+        <source>increase</source>
+        <translation>Aufbau</translation>
+    </message>
+    <message>
+        <source>peak</source>
+        <translation>Höhepunkt</translation>
+    </message>
+    <message>
+        <source>decrease</source>
+        <translation>Abbau</translation>
+    </message>
 </context>
 <context>
     <name>cli</name>
@@ -3477,7 +3489,7 @@
     </message>
     <message>
         <source>nuc N7; deep D40; may stay empty</source>
-        <translation>nuc N7; deep D40; darf leer bleiben</translation>
+        <translation>nuc N7; ganz D40; darf leer bleiben</translation>
     </message>
     <message>
         <source>Which stand? Write the mark of an empty hive, or a new one.</source>
@@ -3842,7 +3854,7 @@
     </message>
     <message>
         <source>7 keep, 1 web, 1 broken; scraped, wax 70, propolis 12, years 24x3 25x5</source>
-        <translation>7 keep, 1 web, 1 broken; scraped, wax 70, propolis 12, years 24x3 25x5</translation>
+        <translation>7 behalten, 1 Gespinst, 1 gebrochen; abgekratzt, Wachs 70, Propolis 12, Jahre 24x3 25x5</translation>
     </message>
     <message>
         <source>Why it is corrected</source>
@@ -6113,7 +6125,7 @@ in der Kiste</translation>
     </message>
     <message>
         <source>went on</source>
-        <translation>ging weiter</translation>
+        <translation>weiterverarbeitet</translation>
     </message>
     <message>
         <source>wanted, %1 % lost</source>
@@ -11506,7 +11518,7 @@ Honigräume</translation>
     </message>
     <message>
         <source>No box stands in the storeroom yet. Boxes come here from Yard (Add, Boxes) or when they are taken off a hive; then arrow to one and type what is in it, for instance &quot;7 keep, 1 web, 1 broken&quot;.</source>
-        <translation>Noch steht keine Zarge im Lager. Zargen kommen vom Stand hierher (Hinzufügen, Zargen) oder wenn sie von einem Stock abgenommen werden; dann mit den Pfeilen hingehen und tippen, was darin ist, zum Beispiel „7 keep, 1 web, 1 broken“.</translation>
+        <translation>Noch steht keine Zarge im Lager. Zargen kommen vom Stand hierher (Hinzufügen, Zargen) oder wenn sie von einem Stock abgenommen werden; dann mit den Pfeilen hingehen und tippen, was darin ist, zum Beispiel „7 behalten, 1 Gespinst, 1 gebrochen“.</translation>
     </message>
     <message>
         <source>Next season</source>
@@ -11610,7 +11622,7 @@ Honigräume</translation>
     </message>
     <message>
         <source>&lt;h3&gt;Storeroom&lt;/h3&gt;&lt;p&gt;What have I got, and what state is it in. Every box has a row with its frames laid out small, shelf by shelf; the counts at the left always show everything.&lt;/p&gt;&lt;p&gt;&lt;b&gt;The bench.&lt;/b&gt; Go to a box with ↑ ↓ and type what is in it, for instance &lt;i&gt;7 keep, 1 web, 1 broken; scraped, wax 70, years 24x3&lt;/i&gt;; Enter keeps it and goes to the next box. What becomes of a frame follows from what was seen; say it to decide otherwise: &lt;i&gt;1 W burn&lt;/i&gt;. Fewer frames than there were are kept as not found. F2 on a box opens the line of its last look as it was: put it right, Enter, say why; the old line stays in the history.&lt;/p&gt;&lt;p&gt;&lt;b&gt;A mixed box.&lt;/b&gt; Frames of another kind than the box is made for are a part of their own with their kind behind it: &lt;i&gt;5 keep, 3 keep of shallow, 1 V of shallow&lt;/i&gt;. Each part is counted with its own kind everywhere; &lt;i&gt;Fit&lt;/i&gt; says what bees do with the room a short frame leaves.&lt;/p&gt;&lt;p&gt;&lt;b&gt;One frame.&lt;/b&gt; Go to it with ← →, press a letter for what you see and a digit for what becomes of it. It then has a place of its own.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Many.&lt;/b&gt; Choose boxes with Space, Shift and the arrows, or Ctrl+A for all shown; a digit says what it would do to them, pressed once more it does it, in one step. Esc lets them go.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Find.&lt;/b&gt; Type a mark to go to its box; a digit no mark goes on with is a count of that box. Enter counts it at once. A letter no mark begins with is what is seen of one frame, and the digit behind it its verdict: &lt;i&gt;W6&lt;/i&gt; begins the line &lt;i&gt;1 W6&lt;/i&gt;.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Show.&lt;/b&gt; Ctrl+F goes to the choices above the board, Tab from one to the next, ↑ ↓ choose, Space ticks; Ctrl+G goes to how rows stand together; Esc goes back to the board. Ctrl+L goes to the counts at the left: Enter on a line shows just those frames. Ctrl+Backspace shows everything again.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Work, freezer, wets, plan.&lt;/b&gt; The buttons at the left, each with its Alt key: work that was done is ticked there and comes off the lists at once.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Careful.&lt;/b&gt; Combs of a colony that died are held back, all of them, until its card is answered. Where foulbrood is suspected call the inspector and move nothing; Alt+C then lists what moved in or out of that hive. Cold does not cure foulbrood. Full boxes weigh over %1: lift with two. What a box weighs, reckoned and as a range, stands with it at the bench.&lt;/p&gt;</source>
-        <translation>&lt;h3&gt;Lager&lt;/h3&gt;&lt;p&gt;Was ist da, und in welchem Zustand. Jede Zarge hat eine Reihe mit ihren Rähmchen klein ausgelegt, Regal für Regal; die Zahlen links zeigen immer alles.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Die Werkbank.&lt;/b&gt; Mit ↑ ↓ zu einer Zarge gehen und tippen, was darin ist, zum Beispiel &lt;i&gt;7 keep, 1 web, 1 broken; scraped, wax 70, years 24x3&lt;/i&gt;; Enter trägt es ein und geht zur nächsten Zarge. Was aus einem Rähmchen wird, folgt aus dem Gesehenen; soll es anders sein, dazusagen: &lt;i&gt;1 W burn&lt;/i&gt;. Weniger Rähmchen als zuvor werden als nicht gefunden eingetragen. F2 auf einer Zarge öffnet die Zeile ihrer letzten Durchsicht, wie sie war: berichtigen, Enter, sagen warum; die alte Zeile bleibt im Verlauf.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Eine gemischte Zarge.&lt;/b&gt; Rähmchen anderer Art, als die Zarge gebaut ist, sind ein Teil für sich, mit ihrer Art dahinter: &lt;i&gt;5 keep, 3 keep of shallow, 1 V of shallow&lt;/i&gt;. Jeder Teil wird überall bei seiner Art gezählt; &lt;i&gt;Passung&lt;/i&gt; sagt, was Bienen mit dem Raum tun, den ein kurzes Rähmchen lässt.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ein Rähmchen.&lt;/b&gt; Mit ← → hingehen, einen Buchstaben drücken für das, was zu sehen ist, und eine Ziffer für das, was daraus wird. Dann hat es einen eigenen Platz.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Viele.&lt;/b&gt; Zargen mit Leertaste, Umschalt und den Pfeilen wählen, oder Strg+A für alle gezeigten; eine Ziffer sagt, was sie mit ihnen täte, nochmals gedrückt tut sie es, in einem Schritt. Esc hebt die Auswahl auf.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Finden.&lt;/b&gt; Ein Kennzeichen tippen führt zu seiner Zarge; eine Ziffer, mit der kein Kennzeichen weitergeht, ist eine Zahl dieser Zarge. Enter zählt sie sofort. Ein Buchstabe, mit dem kein Kennzeichen beginnt, ist das an einem Rähmchen Gesehene, und die Ziffer dahinter das Urteil: &lt;i&gt;W6&lt;/i&gt; beginnt die Zeile &lt;i&gt;1 W6&lt;/i&gt;.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Zeigen.&lt;/b&gt; Strg+F geht zur Auswahl über der Tafel, Tab von einer zur nächsten, ↑ ↓ wählen, Leertaste hakt an; Strg+G geht dazu, wie Reihen zusammenstehen; Esc geht zurück zur Tafel. Strg+L geht zu den Zahlen links: Enter auf einer Zeile zeigt nur diese Rähmchen. Strg+Rücktaste zeigt wieder alles.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Arbeit, Tiefkühler, honigfeuchte Zargen, Plan.&lt;/b&gt; Die Knöpfe links, jeder mit seiner Alt-Taste: getane Arbeit wird dort angehakt und verschwindet sofort von den Listen.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorsicht.&lt;/b&gt; Waben eines gestorbenen Volkes sind gesperrt, alle, bis seine Karte beantwortet ist. Bei Verdacht auf Faulbrut den Bienensachverständigen rufen und nichts bewegen; Alt+K listet dann, was in jenen Stock hinein- oder herauskam. Kälte heilt keine Faulbrut. Volle Zargen wiegen über %1: zu zweit heben. Was eine Zarge wiegt, errechnet und als Spanne, steht bei ihr an der Werkbank.&lt;/p&gt;</translation>
+        <translation>&lt;h3&gt;Lager&lt;/h3&gt;&lt;p&gt;Was ist da, und in welchem Zustand. Jede Zarge hat eine Reihe mit ihren Rähmchen klein ausgelegt, Regal für Regal; die Zahlen links zeigen immer alles.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Die Werkbank.&lt;/b&gt; Mit ↑ ↓ zu einer Zarge gehen und tippen, was darin ist, zum Beispiel &lt;i&gt;7 behalten, 1 Gespinst, 1 gebrochen; abgekratzt, Wachs 70, Jahre 24x3&lt;/i&gt;; Enter trägt es ein und geht zur nächsten Zarge. Was aus einem Rähmchen wird, folgt aus dem Gesehenen; soll es anders sein, dazusagen: &lt;i&gt;1 W verbrennen&lt;/i&gt;. Weniger Rähmchen als zuvor werden als nicht gefunden eingetragen. F2 auf einer Zarge öffnet die Zeile ihrer letzten Durchsicht, wie sie war: berichtigen, Enter, sagen warum; die alte Zeile bleibt im Verlauf.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Eine gemischte Zarge.&lt;/b&gt; Rähmchen anderer Art, als die Zarge gebaut ist, sind ein Teil für sich, mit ihrer Art dahinter: &lt;i&gt;5 behalten, 3 behalten von flach, 1 V von flach&lt;/i&gt;. Jeder Teil wird überall bei seiner Art gezählt; &lt;i&gt;Passung&lt;/i&gt; sagt, was Bienen mit dem Raum tun, den ein kurzes Rähmchen lässt.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ein Rähmchen.&lt;/b&gt; Mit ← → hingehen, einen Buchstaben drücken für das, was zu sehen ist, und eine Ziffer für das, was daraus wird. Dann hat es einen eigenen Platz.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Viele.&lt;/b&gt; Zargen mit Leertaste, Umschalt und den Pfeilen wählen, oder Strg+A für alle gezeigten; eine Ziffer sagt, was sie mit ihnen täte, nochmals gedrückt tut sie es, in einem Schritt. Esc hebt die Auswahl auf.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Finden.&lt;/b&gt; Ein Kennzeichen tippen führt zu seiner Zarge; eine Ziffer, mit der kein Kennzeichen weitergeht, ist eine Zahl dieser Zarge. Enter zählt sie sofort. Ein Buchstabe, mit dem kein Kennzeichen beginnt, ist das an einem Rähmchen Gesehene, und die Ziffer dahinter das Urteil: &lt;i&gt;W6&lt;/i&gt; beginnt die Zeile &lt;i&gt;1 W6&lt;/i&gt;.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Zeigen.&lt;/b&gt; Strg+F geht zur Auswahl über der Tafel, Tab von einer zur nächsten, ↑ ↓ wählen, Leertaste hakt an; Strg+G geht dazu, wie Reihen zusammenstehen; Esc geht zurück zur Tafel. Strg+L geht zu den Zahlen links: Enter auf einer Zeile zeigt nur diese Rähmchen. Strg+Rücktaste zeigt wieder alles.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Arbeit, Tiefkühler, honigfeuchte Zargen, Plan.&lt;/b&gt; Die Knöpfe links, jeder mit seiner Alt-Taste: getane Arbeit wird dort angehakt und verschwindet sofort von den Listen.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorsicht.&lt;/b&gt; Waben eines gestorbenen Volkes sind gesperrt, alle, bis seine Karte beantwortet ist. Bei Verdacht auf Faulbrut den Bienensachverständigen rufen und nichts bewegen; Alt+K listet dann, was in jenen Stock hinein- oder herauskam. Kälte heilt keine Faulbrut. Volle Zargen wiegen über %1: zu zweit heben. Was eine Zarge wiegt, errechnet und als Spanne, steht bei ihr an der Werkbank.&lt;/p&gt;</translation>
     </message>
     <message>
         <source>the counts at the left</source>
@@ -15288,7 +15300,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>Say what %1 died of</source>
-        <translation>Sagen, woran %1 starb</translation>
+        <translation>Angeben, woran %1 einging</translation>
     </message>
     <message>
         <source>Dry %1 no hive may have</source>
@@ -15444,7 +15456,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>say what it died of</source>
-        <translation>sagen, woran es starb</translation>
+        <translation>angeben, woran es einging</translation>
     </message>
     <message>
         <source>write the rest of %1</source>
@@ -16992,7 +17004,7 @@ ob sie reichen</translation>
     </message>
     <message>
         <source>%1 not found of %2</source>
-        <translation>%1 von %2 fehlen</translation>
+        <translation>%1 von %2 nicht gefunden</translation>
     </message>
     <message>
         <source>1 comb</source>
@@ -19576,50 +19588,50 @@ ob sie reichen</translation>
     <message numerus="yes">
         <source>In %1, %2 of %n colonies gave %3 of honey, %4 more than the year before.</source>
         <translation>
-            <numerusform>In %1 gab %2 von %n Volk %3 Honig, %4 mehr als im Jahr davor.</numerusform>
-            <numerusform>In %1 gaben %2 von %n Völkern %3 Honig, %4 mehr als im Jahr davor.</numerusform>
+            <numerusform>%1 gab %2 von %n Volk %3 Honig, %4 mehr als im Jahr davor.</numerusform>
+            <numerusform>%1 gaben %2 von %n Völkern %3 Honig, %4 mehr als im Jahr davor.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>In %1, %2 of %n colonies gave %3 of honey, %4 more than in %5.</source>
         <translation>
-            <numerusform>In %1 gab %2 von %n Volk %3 Honig, %4 mehr als in %5.</numerusform>
-            <numerusform>In %1 gaben %2 von %n Völkern %3 Honig, %4 mehr als in %5.</numerusform>
+            <numerusform>%1 gab %2 von %n Volk %3 Honig, %4 mehr als in %5.</numerusform>
+            <numerusform>%1 gaben %2 von %n Völkern %3 Honig, %4 mehr als in %5.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>In %1, %2 of %n colonies gave %3 of honey, %4 less than the year before.</source>
         <translation>
-            <numerusform>In %1 gab %2 von %n Volk %3 Honig, %4 weniger als im Jahr davor.</numerusform>
-            <numerusform>In %1 gaben %2 von %n Völkern %3 Honig, %4 weniger als im Jahr davor.</numerusform>
+            <numerusform>%1 gab %2 von %n Volk %3 Honig, %4 weniger als im Jahr davor.</numerusform>
+            <numerusform>%1 gaben %2 von %n Völkern %3 Honig, %4 weniger als im Jahr davor.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>In %1, %2 of %n colonies gave %3 of honey, %4 less than in %5.</source>
         <translation>
-            <numerusform>In %1 gab %2 von %n Volk %3 Honig, %4 weniger als in %5.</numerusform>
-            <numerusform>In %1 gaben %2 von %n Völkern %3 Honig, %4 weniger als in %5.</numerusform>
+            <numerusform>%1 gab %2 von %n Volk %3 Honig, %4 weniger als in %5.</numerusform>
+            <numerusform>%1 gaben %2 von %n Völkern %3 Honig, %4 weniger als in %5.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>In %1, %2 of %n colonies gave %3 of honey, as much as the year before.</source>
         <translation>
-            <numerusform>In %1 gab %2 von %n Volk %3 Honig, so viel wie im Jahr davor.</numerusform>
-            <numerusform>In %1 gaben %2 von %n Völkern %3 Honig, so viel wie im Jahr davor.</numerusform>
+            <numerusform>%1 gab %2 von %n Volk %3 Honig, so viel wie im Jahr davor.</numerusform>
+            <numerusform>%1 gaben %2 von %n Völkern %3 Honig, so viel wie im Jahr davor.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>In %1, %2 of %n colonies gave %3 of honey, as much as in %4.</source>
         <translation>
-            <numerusform>In %1 gab %2 von %n Volk %3 Honig, so viel wie in %4.</numerusform>
-            <numerusform>In %1 gaben %2 von %n Völkern %3 Honig, so viel wie in %4.</numerusform>
+            <numerusform>%1 gab %2 von %n Volk %3 Honig, so viel wie in %4.</numerusform>
+            <numerusform>%1 gaben %2 von %n Völkern %3 Honig, so viel wie in %4.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>In %1, %2 of %n colonies gave %3 of honey.</source>
         <translation>
-            <numerusform>In %1 gab %2 von %n Volk %3 Honig.</numerusform>
-            <numerusform>In %1 gaben %2 von %n Völkern %3 Honig.</numerusform>
+            <numerusform>%1 gab %2 von %n Volk %3 Honig.</numerusform>
+            <numerusform>%1 gaben %2 von %n Völkern %3 Honig.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -19674,15 +19686,15 @@ ob sie reichen</translation>
     <message numerus="yes">
         <source>In %1 there was %2 of honey, of no hive by name.</source>
         <translation>
-            <numerusform>In %1 gab es %2 Honig, keinem Stock namentlich zugeordnet.</numerusform>
-            <numerusform>In %1 gab es %2 Honig, keinem Stock namentlich zugeordnet.</numerusform>
+            <numerusform>%1 gab es %2 Honig, keinem Stock namentlich zugeordnet.</numerusform>
+            <numerusform>%1 gab es %2 Honig, keinem Stock namentlich zugeordnet.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>In %1 there was %2 of honey; of %n hives it is known how much.</source>
         <translation>
-            <numerusform>In %1 gab es %2 Honig; von %n Stock ist bekannt, wie viel.</numerusform>
-            <numerusform>In %1 gab es %2 Honig; von %n Stöcken ist bekannt, wie viel.</numerusform>
+            <numerusform>%1 gab es %2 Honig; von %n Stock ist bekannt, wie viel.</numerusform>
+            <numerusform>%1 gab es %2 Honig; von %n Stöcken ist bekannt, wie viel.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -25887,10 +25899,6 @@ für die nächste Saison</translation>
         <translation>%1: nicht geöffnet, doch Brut, Stifte oder die Königin wurden gesehen. Ist ein Zeichen ein Schreibfehler?</translation>
     </message>
     <message>
-        <source>%1: found dead, but its colony still lives by what is written down. Write down its end (X, then E, on its hive; or end-colony): its combs are then held until you say what it died of.</source>
-        <translation>%1: tot vorgefunden, aber das Volk lebt noch nach dem, was aufgeschrieben ist. Sein Ende aufschreiben (X, dann E, auf seinem Stock; oder end-colony): seine Waben sind dann gesperrt, bis gesagt ist, woran es starb.</translation>
-    </message>
-    <message>
         <source>%1: %2 frames of brood, %3 on %4. So much in so few days is rare.</source>
         <translation>%1: %2 Brutwaben, %3 am %4. So viel in so wenigen Tagen ist selten.</translation>
     </message>
@@ -26129,6 +26137,10 @@ für die nächste Saison</translation>
     <message>
         <source>%1: %2 in blocks, and %3 came out of the pot. Is a mass a slip, or was there more in it than was written down?</source>
         <translation>%1: %2 in Blöcken, und %3 kamen aus dem Topf. Ist ein Gewicht vertippt, oder war mehr darin, als aufgeschrieben ist?</translation>
+    </message>
+    <message>
+        <source>%1: found dead, but its colony still stands as living. Write down its end in Yard: choose its hive on the board, X, then E. Its combs are then held until you say what it died of.</source>
+        <translation>%1: tot vorgefunden, das Volk gilt aber noch als lebend. Sein Ende am Stand aufschreiben: an der Tafel seine Beute wählen, X, dann E. Seine Waben sind dann gesperrt, bis angegeben ist, woran es einging.</translation>
     </message>
 </context>
 <context>
@@ -26955,6 +26967,10 @@ für die nächste Saison</translation>
     <message>
         <source>Stopped, as was asked.</source>
         <translation>Abgebrochen, wie verlangt.</translation>
+    </message>
+    <message>
+        <source>%1: {name} may be any of {count}. Say which: {choices}.</source>
+        <translation>%1: {name} passt auf {count} Arten. Angeben, welche: {choices}.</translation>
     </message>
 </context>
 <context>
@@ -28824,6 +28840,362 @@ für die nächste Saison</translation>
         <source>Sold on to a business, keep who had it; one step back, one step forward.</source>
         <translation>Bei Weiterverkauf an einen Betrieb festhalten, wer ihn bekam; ein Schritt zurück, ein Schritt voraus.</translation>
     </message>
+    <message>
+        <source>10-frame deep</source>
+        <translation>10er Langstroth ganz</translation>
+    </message>
+    <message>
+        <source>10-frame medium</source>
+        <translation>10er Langstroth zweidrittel</translation>
+    </message>
+    <message>
+        <source>10-frame shallow</source>
+        <translation>10er Langstroth flach</translation>
+    </message>
+    <message>
+        <source>8-frame deep</source>
+        <translation>8er Langstroth ganz</translation>
+    </message>
+    <message>
+        <source>8-frame medium</source>
+        <translation>8er Langstroth zweidrittel</translation>
+    </message>
+    <message>
+        <source>8-frame shallow</source>
+        <translation>8er Langstroth flach</translation>
+    </message>
+    <message>
+        <source>10-frame jumbo</source>
+        <translation>10er Langstroth Jumbo</translation>
+    </message>
+    <message>
+        <source>10-frame three-quarter (Australian WSP)</source>
+        <translation>10er Langstroth dreiviertel (australisch, WSP)</translation>
+    </message>
+    <message>
+        <source>10-frame ideal (Australian half)</source>
+        <translation>10er Langstroth Ideal (australisch, halb)</translation>
+    </message>
+    <message>
+        <source>10-frame half depth comb super</source>
+        <translation>10er Langstroth halbhoch für Wabenhonig</translation>
+    </message>
+    <message>
+        <source>5-frame deep nucleus box</source>
+        <translation>5er Langstroth-Ablegerkasten ganz</translation>
+    </message>
+    <message>
+        <source>12-frame square Dadant brood box</source>
+        <translation>12er Dadant-Brutzarge quadratisch</translation>
+    </message>
+    <message>
+        <source>12-frame square Dadant super</source>
+        <translation>12er Dadant-Honigraum quadratisch</translation>
+    </message>
+    <message>
+        <source>10-frame Dadant brood box (French)</source>
+        <translation>10er Dadant-Brutzarge (französisch)</translation>
+    </message>
+    <message>
+        <source>10-frame Dadant super (8 or 9 frames)</source>
+        <translation>10er Dadant-Honigraum (8 oder 9 Rähmchen)</translation>
+    </message>
+    <message>
+        <source>11-frame modified Dadant brood box</source>
+        <translation>11er Dadant-Brutzarge modifiziert</translation>
+    </message>
+    <message>
+        <source>11-frame modified Dadant super</source>
+        <translation>11er Dadant-Honigraum modifiziert</translation>
+    </message>
+    <message>
+        <source>Square 12-frame Dadant brood box</source>
+        <translation>Quadratische 12er Dadant-Brutzarge</translation>
+    </message>
+    <message>
+        <source>Square 12-frame Dadant super (10 frames wide)</source>
+        <translation>Quadratischer 12er Dadant-Honigraum (10 Rähmchen breit)</translation>
+    </message>
+    <message>
+        <source>National brood box</source>
+        <translation>National-Brutzarge</translation>
+    </message>
+    <message>
+        <source>National super</source>
+        <translation>National-Honigraum</translation>
+    </message>
+    <message>
+        <source>National 14 x 12 brood box</source>
+        <translation>National-Brutzarge 14 x 12</translation>
+    </message>
+    <message>
+        <source>National half-width nucleus (5 frames)</source>
+        <translation>National-Ablegerkasten halbbreit (5 Rähmchen)</translation>
+    </message>
+    <message>
+        <source>Commercial brood box</source>
+        <translation>Commercial-Brutzarge</translation>
+    </message>
+    <message>
+        <source>Commercial super</source>
+        <translation>Commercial-Honigraum</translation>
+    </message>
+    <message>
+        <source>WBC inner brood box (double walled hive)</source>
+        <translation>WBC-Innenbrutzarge (doppelwandige Beute)</translation>
+    </message>
+    <message>
+        <source>WBC inner super</source>
+        <translation>WBC-Innenhonigraum</translation>
+    </message>
+    <message>
+        <source>Smith brood box</source>
+        <translation>Smith-Brutzarge</translation>
+    </message>
+    <message>
+        <source>Smith super</source>
+        <translation>Smith-Honigraum</translation>
+    </message>
+    <message>
+        <source>Deutsch Normal box, 11 frames</source>
+        <translation>Deutsch-Normal-Zarge, 11 Rähmchen</translation>
+    </message>
+    <message>
+        <source>Zander box, 10 frames</source>
+        <translation>Zander-Zarge, 10 Rähmchen</translation>
+    </message>
+    <message>
+        <source>Zander flat (two-thirds) box, 10 frames</source>
+        <translation>Zander-Flachzarge (zwei Drittel), 10 Rähmchen</translation>
+    </message>
+    <message>
+        <source>Low-normal box, 10 frames</source>
+        <translation>Lavnormal-Zarge, 10 Rähmchen</translation>
+    </message>
+    <message>
+        <source>Norwegian standard box, 10 frames</source>
+        <translation>Norwegische Standardzarge, 10 Rähmchen</translation>
+    </message>
+    <message>
+        <source>20-frame Layens body (Swiss)</source>
+        <translation>20er Layens-Beute (Schweiz)</translation>
+    </message>
+    <message>
+        <source>14-frame Layens body (1 1/2 in walls)</source>
+        <translation>14er Layens-Beute (Wände 1 1/2 Zoll)</translation>
+    </message>
+    <message>
+        <source>Warre box</source>
+        <translation>Warré-Zarge</translation>
+    </message>
+    <message>
+        <source>Kenya top-bar hive, 28 bars</source>
+        <translation>Kenianische Oberträgerbeute, 28 Oberträger</translation>
+    </message>
+    <message>
+        <source>Langstroth jumbo frame (11 1/4 in)</source>
+        <translation>Langstroth Jumbo-Rähmchen (11 1/4 Zoll)</translation>
+    </message>
+    <message>
+        <source>Langstroth deep frame (9 1/8 in)</source>
+        <translation>Langstroth Ganzrähmchen (9 1/8 Zoll)</translation>
+    </message>
+    <message>
+        <source>Langstroth three-quarter frame (7 1/4 in; Australian WSP)</source>
+        <translation>Langstroth Dreiviertelrähmchen (7 1/4 Zoll; australisch, WSP)</translation>
+    </message>
+    <message>
+        <source>Langstroth medium frame (6 1/4 in; Illinois / three-quarter Farrar)</source>
+        <translation>Langstroth Zweidrittelrähmchen (6 1/4 Zoll; Illinois / Farrar)</translation>
+    </message>
+    <message>
+        <source>Langstroth shallow frame (5 3/8 in)</source>
+        <translation>Langstroth Flachrähmchen (5 3/8 Zoll)</translation>
+    </message>
+    <message>
+        <source>Langstroth half-depth comb frame (4 1/8 in)</source>
+        <translation>Langstroth Halbrähmchen für Wabenhonig (4 1/8 Zoll)</translation>
+    </message>
+    <message>
+        <source>European Dadant brood frame 435 x 300</source>
+        <translation>Europäisches Dadant-Bruträhmchen 435 x 300</translation>
+    </message>
+    <message>
+        <source>European Dadant super frame 435 x 160</source>
+        <translation>Europäisches Dadant-Honigrähmchen 435 x 160</translation>
+    </message>
+    <message>
+        <source>Modified Dadant brood frame 17 5/8 x 11 1/4</source>
+        <translation>Modifiziertes Dadant-Bruträhmchen 17 5/8 x 11 1/4</translation>
+    </message>
+    <message>
+        <source>Modified Dadant super frame 17 5/8 x 6 1/4</source>
+        <translation>Modifiziertes Dadant-Honigrähmchen 17 5/8 x 6 1/4</translation>
+    </message>
+    <message>
+        <source>Square Dadant brood frame 450 x 285</source>
+        <translation>Quadratisches Dadant-Bruträhmchen 450 x 285</translation>
+    </message>
+    <message>
+        <source>Square Dadant honey frame 450 x 145</source>
+        <translation>Quadratisches Dadant-Honigrähmchen 450 x 145</translation>
+    </message>
+    <message>
+        <source>435 x 230 frame (East European multi-storey)</source>
+        <translation>Rähmchen 435 x 230 (osteuropäische Magazinbeute)</translation>
+    </message>
+    <message>
+        <source>National deep, plain (DN/1)</source>
+        <translation>National ganz, ohne Abstandshalter (DN/1)</translation>
+    </message>
+    <message>
+        <source>National deep, self-spacing, narrow bar (DN/4)</source>
+        <translation>National ganz, mit Abstand, schmaler Oberträger (DN/4)</translation>
+    </message>
+    <message>
+        <source>National deep, self-spacing, wide bar (DN/5)</source>
+        <translation>National ganz, mit Abstand, breiter Oberträger (DN/5)</translation>
+    </message>
+    <message>
+        <source>National extra deep 14 x 12</source>
+        <translation>National extrahoch 14 x 12</translation>
+    </message>
+    <message>
+        <source>National shallow, plain (SN/1)</source>
+        <translation>National flach, ohne Abstandshalter (SN/1)</translation>
+    </message>
+    <message>
+        <source>National shallow, self-spacing (SN/4)</source>
+        <translation>National flach, mit Abstand (SN/4)</translation>
+    </message>
+    <message>
+        <source>National shallow, Manley close-ended (SN/7)</source>
+        <translation>National flach, Manley, dicht an dicht (SN/7)</translation>
+    </message>
+    <message>
+        <source>Commercial brood frame 16 x 10</source>
+        <translation>Commercial-Bruträhmchen 16 x 10</translation>
+    </message>
+    <message>
+        <source>Commercial super frame 16 x 6</source>
+        <translation>Commercial-Honigrähmchen 16 x 6</translation>
+    </message>
+    <message>
+        <source>Smith deep (BS deep with short lugs)</source>
+        <translation>Smith ganz (BS ganz mit kurzen Ohren)</translation>
+    </message>
+    <message>
+        <source>Smith shallow</source>
+        <translation>Smith flach</translation>
+    </message>
+    <message>
+        <source>Smith 14 x 12</source>
+        <translation>Smith 14 x 12</translation>
+    </message>
+    <message>
+        <source>Deutsch Normal frame 370 x 223</source>
+        <translation>Deutsch-Normal-Rähmchen 370 x 223</translation>
+    </message>
+    <message>
+        <source>Deutsch Normal one-and-a-half frame 370 x 338</source>
+        <translation>Deutsch-Normal-Rähmchen eineinhalb 370 x 338</translation>
+    </message>
+    <message>
+        <source>Deutsch Normal flat frame 370 x 159</source>
+        <translation>Deutsch-Normal-Flachrähmchen 370 x 159</translation>
+    </message>
+    <message>
+        <source>Zander frame 420 x 220</source>
+        <translation>Zander Rähmchen 420 x 220</translation>
+    </message>
+    <message>
+        <source>Zander flat (two-thirds) frame 420 x 159</source>
+        <translation>Zander Flachrähmchen (zwei Drittel) 420 x 159</translation>
+    </message>
+    <message>
+        <source>Low-normal (LN) frame 366 x 222</source>
+        <translation>Lavnormal-Rähmchen (LN) 366 x 222</translation>
+    </message>
+    <message>
+        <source>Danish low-normal frame (treated as LN 366 x 222)</source>
+        <translation>Dänisches Lavnormal-Rähmchen (wie LN 366 x 222)</translation>
+    </message>
+    <message>
+        <source>Norwegian standard frame 365 x 260</source>
+        <translation>Norwegisches Standardrähmchen 365 x 260</translation>
+    </message>
+    <message>
+        <source>Norwegian half frame 365 x 160</source>
+        <translation>Norwegisches Halbrähmchen 365 x 160</translation>
+    </message>
+    <message>
+        <source>Svea frame 300 x 300</source>
+        <translation>Svea-Rähmchen 300 x 300</translation>
+    </message>
+    <message>
+        <source>Half Svea frame 300 x 146</source>
+        <translation>Halbes Svea-Rähmchen 300 x 146</translation>
+    </message>
+    <message>
+        <source>Low-normal Svea (LS) frame 366 x 300</source>
+        <translation>Lavnormal-Svea-Rähmchen (LS) 366 x 300</translation>
+    </message>
+    <message>
+        <source>Layens frame 31 x 37 cm inside</source>
+        <translation>Layens Rähmchen innen 31 x 37 cm</translation>
+    </message>
+    <message>
+        <source>Layens half frame for a super</source>
+        <translation>Layens Halbrähmchen für einen Honigraum</translation>
+    </message>
+    <message>
+        <source>Warre top bar (no frame)</source>
+        <translation>Warré-Oberträger (kein Rähmchen)</translation>
+    </message>
+    <message>
+        <source>Kenya top bar (no frame)</source>
+        <translation>Kenianischer Oberträger (kein Rähmchen)</translation>
+    </message>
+    <message>
+        <source>usual</source>
+        <translation>üblich</translation>
+    </message>
+    <message>
+        <source>any season</source>
+        <translation>ganzjährig</translation>
+    </message>
+    <message>
+        <source>kept low</source>
+        <translation>niedrig gehalten</translation>
+    </message>
+    <message>
+        <source>coalition guide 2015 to 2018: caution</source>
+        <translation>Leitfaden der Koalition 2015 bis 2018: Vorsicht</translation>
+    </message>
+    <message>
+        <source>coalition guide 2015 to 2018: danger</source>
+        <translation>Leitfaden der Koalition 2015 bis 2018: Gefahr</translation>
+    </message>
+    <message>
+        <source>temperate</source>
+        <translation>gemäßigtes Klima</translation>
+    </message>
+    <message>
+        <source>US</source>
+        <translation>USA</translation>
+    </message>
+    <message>
+        <source>US California</source>
+        <translation>USA, Kalifornien</translation>
+    </message>
+    <message>
+        <source>temperate north</source>
+        <translation>gemäßigtes Klima, Nordhalbkugel</translation>
+    </message>
+    <message>
+        <source>temperate south</source>
+        <translation>gemäßigtes Klima, Südhalbkugel</translation>
+    </message>
 </context>
 <context>
     <name>today_forms</name>
@@ -29569,6 +29941,110 @@ für die nächste Saison</translation>
         <source>no</source>
         <translation>nein</translation>
     </message>
+    <message>
+        <source>an excluder</source>
+        <translation>ein Absperrgitter</translation>
+    </message>
+    <message>
+        <source>fat</source>
+        <translation>dick</translation>
+    </message>
+    <message>
+        <source>of</source>
+        <translation>von</translation>
+    </message>
+    <message>
+        <source>eggs</source>
+        <translation>Stifte</translation>
+    </message>
+    <message>
+        <source>eggs seen</source>
+        <translation>Stifte gesehen</translation>
+    </message>
+    <message>
+        <source>moths</source>
+        <translation>Motten</translation>
+    </message>
+    <message>
+        <source>or 1 to 8</source>
+        <translation>oder 1 bis 8</translation>
+    </message>
+    <message>
+        <source>a note</source>
+        <translation>eine Notiz</translation>
+    </message>
+    <message>
+        <source>part</source>
+        <translation>teils</translation>
+    </message>
+    <message>
+        <source>robbed</source>
+        <translation>ausgeraubt</translation>
+    </message>
+    <message>
+        <source>starved</source>
+        <translation>verhungert</translation>
+    </message>
+    <message>
+        <source>since</source>
+        <translation>seit</translation>
+    </message>
+    <message>
+        <source>mon</source>
+        <translation>Mo</translation>
+    </message>
+    <message>
+        <source>tue</source>
+        <translation>Di</translation>
+    </message>
+    <message>
+        <source>wed</source>
+        <translation>Mi</translation>
+    </message>
+    <message>
+        <source>thu</source>
+        <translation>Do</translation>
+    </message>
+    <message>
+        <source>fri</source>
+        <translation>Fr</translation>
+    </message>
+    <message>
+        <source>sat</source>
+        <translation>Sa</translation>
+    </message>
+    <message>
+        <source>sun</source>
+        <translation>So</translation>
+    </message>
+    <message>
+        <source>monday</source>
+        <translation>Montag</translation>
+    </message>
+    <message>
+        <source>tuesday</source>
+        <translation>Dienstag</translation>
+    </message>
+    <message>
+        <source>wednesday</source>
+        <translation>Mittwoch</translation>
+    </message>
+    <message>
+        <source>thursday</source>
+        <translation>Donnerstag</translation>
+    </message>
+    <message>
+        <source>friday</source>
+        <translation>Freitag</translation>
+    </message>
+    <message>
+        <source>saturday</source>
+        <translation>Samstag</translation>
+    </message>
+    <message>
+        <source>sunday</source>
+        <translation>Sonntag</translation>
+    </message>
 </context>
 <context>
     <name>values</name>
@@ -30092,7 +30568,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>A row is a box with its frames, looked through on the bench a line a box. With the cursor on M06 type 7 keep, 2 burn and Enter. The counts at the left, and what has to be bought, follow.</source>
-        <translation>Eine Reihe ist eine Zarge mit ihren Rähmchen; auf der Bank wird jede mit einer Zeile durchgesehen. Auf M06 tippen: 7 keep, 2 burn, dann Enter. Die Zählungen links, und was zu kaufen ist, folgen daraus.</translation>
+        <translation>Eine Reihe ist eine Zarge mit ihren Rähmchen; auf der Bank wird jede mit einer Zeile durchgesehen. Auf M06 tippen: 7 behalten, 2 verbrennen, dann Enter. Die Zählungen links, und was zu kaufen ist, folgen daraus.</translation>
     </message>
     <message>
         <source>The season book</source>
@@ -30279,7 +30755,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>mon, tue, wed, thu, fri, sat, sun</source>
-        <translation>mon, tue, wed, thu, fri, sat, sun</translation>
+        <translation>Mo, Di, Mi, Do, Fr, Sa, So</translation>
     </message>
     <message>
         <source>utf-8</source>
@@ -30303,7 +30779,7 @@ für die nächste Saison</translation>
     </message>
     <message>
         <source>a kind of frame behind &quot;of&quot;</source>
-        <translation>eine Rähmchenart hinter &quot;of&quot;</translation>
+        <translation>eine Rähmchenart hinter „von“</translation>
     </message>
     <message>
         <source>a second quote behind the note</source>
@@ -34592,6 +35068,14 @@ für die nächste Saison</translation>
         <source>width in pixels</source>
         <translation>Breite in Pixeln</translation>
     </message>
+    <message>
+        <source>lb of sugar fed (without lb it is kg); as fondant, dry</source>
+        <translation>lb Zucker gefüttert (ohne lb sind es kg); als Teig, trocken</translation>
+    </message>
+    <message>
+        <source>hive weighed at each side, lb</source>
+        <translation>Beute an jeder Seite gewogen, lb</translation>
+    </message>
 </context>
 <context>
     <name>working</name>
@@ -36544,10 +37028,6 @@ für die nächste Saison</translation>
     <message>
         <source>Any other word is your note. Grey figures are older than the last visit; white boxes are supers, grey ones brood.</source>
         <translation>Jedes andere Wort ist eine Notiz. Graue Zahlen sind älter als die letzte Durchsicht; weiße Zargen sind Honigräume, graue Brut.</translation>
-    </message>
-    <message>
-        <source>pounds fed (f2.5 is in kg)</source>
-        <translation>Pfund gefüttert (f2.5 ist in kg)</translation>
     </message>
     <message>
         <source>feeder and syrup</source>

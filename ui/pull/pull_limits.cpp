@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "core/words/figures.h"
+#include "core/words/kind_words.h"
 #include "core/words/words.h"
 
 namespace combwright {
@@ -82,7 +83,7 @@ QString PullLimitFields::labelOf(const Row& row) const {
         case What::FullFrame:
             return m_constants.usualBox.empty()
                        ? tr("Full frame")
-                       : tr("Full frame, %1").arg(fromUtf8(m_constants.usualBox));
+                       : tr("Full frame, %1").arg(kindText(m_constants.usualBox));
         case What::Slots:
             return tr("Extractor");
         case What::Bucket:

@@ -8,6 +8,7 @@
 #include "core/actions/storeroom/frame_picks.h"
 #include "core/words/day_words.h"
 #include "core/words/figures.h"
+#include "core/words/kind_words.h"
 #include "core/words/money_words.h"
 #include "core/words/room_line.h"
 #include "core/words/words.h"
@@ -32,7 +33,7 @@ void addKinds(QComboBox* choice, const Read& file, const std::set<std::int64_t>&
         if (!first && !others) break;
         for (const Kind& kind : file.all<Kind>())
             if (used.contains(kind.id.number) == first)
-                choice->addItem(fromUtf8(kind.name.text()), static_cast<qlonglong>(kind.id.number));
+                choice->addItem(kindText(kind.name.text()), static_cast<qlonglong>(kind.id.number));
     }
 }
 

@@ -7,6 +7,7 @@
 #include "core/actions/storeroom/reviews.h"
 #include "core/places/storeroom/verdicts.h"
 #include "core/words/figures.h"
+#include "core/words/kind_words.h"
 #include "core/words/typed_words.h"
 #include "core/words/words.h"
 #include "ui/common/flat_row.h"
@@ -86,7 +87,7 @@ BenchView benchView(const BenchBox& box, std::optional<std::size_t> frame) {
     BenchView view;
     view.mark = box.box.mark.empty() ? QStringLiteral("#%1").arg(box.box.id.number)
                                      : fromUtf8(box.box.mark);
-    QStringList head{fromUtf8(box.kind.name.text())};
+    QStringList head{kindText(box.kind.name.text())};
     if (box.last && box.expected)
         head << benchWord("%1 found of %2").arg(box.last->found.value()).arg(box.expected->value());
     else if (box.last)

@@ -8,6 +8,7 @@
 #include <map>
 
 #include "core/words/figures.h"
+#include "core/words/kind_words.h"
 #include "core/words/words.h"
 
 namespace combwright {
@@ -103,8 +104,8 @@ void FitDialog::fillKinds() {
     });
     m_below->addItem(tr("its own kind"));
     for (const BoxKind& kind : kinds) {
-        m_box->addItem(fromUtf8(kind.name.text()), static_cast<qlonglong>(kind.id.number));
-        m_below->addItem(fromUtf8(kind.name.text()), static_cast<qlonglong>(kind.id.number));
+        m_box->addItem(kindText(kind.name.text()), static_cast<qlonglong>(kind.id.number));
+        m_below->addItem(kindText(kind.name.text()), static_cast<qlonglong>(kind.id.number));
     }
 }
 

@@ -6,6 +6,7 @@
 #include "core/places/storeroom/frame_board.h"
 #include "core/places/storeroom/winter_todo.h"
 #include "core/words/figures.h"
+#include "core/words/kind_words.h"
 #include "core/words/words.h"
 #include "ui/shell/form_reading.h"
 #include "ui/shell/small_form.h"
@@ -142,7 +143,7 @@ QString waitingText(const Read& file, FrameWork work, Day on) {
             if (each.verdict == *verdict)
                 kinds << QStringLiteral("%1 %2 (%3)")
                              .arg(each.frames)
-                             .arg(fromUtf8(each.kind.name.text()), partsText(each.parts));
+                             .arg(kindText(each.kind.name.text()), partsText(each.parts));
     } else {
         return frameSay("Say how many, or of which boxes. What is to be held is not sold.");
     }

@@ -106,7 +106,7 @@ std::vector<NeedsLine> needsLines(const NextSeason& next) {
     if (!next.frames.empty()) addFrames(lines, next.frames.front());
     std::vector<NeedsLine> missing;
     for (const BoxNeed& need : next.boxes)
-        addShort(missing, fromUtf8(need.kind.name.text()), need.boxes);
+        addShort(missing, kindText(need.kind.name.text()), need.boxes);
     for (const ItemNeed& need : next.pieces)
         addShort(missing, word(word(need.plan.item)), need.pieces);
     if (!missing.empty()) {

@@ -11,6 +11,7 @@
 
 #include "core/actions/storeroom/season_plan.h"
 #include "core/places/pages/storeroom/storeroom_words.h"
+#include "core/words/kind_words.h"
 #include "core/words/words.h"
 #include "ui/shell/form_reading.h"
 
@@ -337,9 +338,9 @@ void PlanForm::showRows(const NextSeason& next) {
         add(what, QString::number(of.need), QString::number(of.there), shortText(of, false),
             toBuyText(shortText(of, true), pack, packs));
     };
-    for (const BoxNeed& each : next.boxes) line(fromUtf8(each.kind.name.text()), each.boxes);
+    for (const BoxNeed& each : next.boxes) line(kindText(each.kind.name.text()), each.boxes);
     for (const FrameNeed& each : next.frames) {
-        const QString name = fromUtf8(each.kind.name.text());
+        const QString name = kindText(each.kind.name.text());
         line(name, each.frames, each.pack, each.packs);
         if (each.sheets == 0) continue;
         const QString buy = QString::number(each.sheetsToBuy);

@@ -10,6 +10,7 @@
 #include "core/places/wax_bench/wax_outlook.h"
 #include "core/storage/queries/names.h"
 #include "core/words/figures.h"
+#include "core/words/typed_words.h"
 #include "core/words/words.h"
 #include "ui/shell/form_reading.h"
 #include "ui/shell/small_form.h"
@@ -213,7 +214,7 @@ bool askToWish(QWidget* parent, Session& session, Day on) {
         deed.count = many.value_or(Count(0));
         if (!readDay(session, by, deed.by) || !readField(session, order, deed.order)) return false;
         deed.whatFor = typedWords(what);
-        deed.shades = typedWords(shades);
+        deed.shades = shadesInEnglish(shades->text().simplified()).toStdString();
         deed.note = typedWords(note);
         return session.run(deed).has_value();
     });
@@ -266,7 +267,7 @@ bool askForEvenings(QWidget* parent, Session& session, Day on) {
         SetEvenings deed;
         deed.on = on;
         if (!readDay(session, from, deed.from) || !readDay(session, to, deed.to)) return false;
-        deed.weekdays = typedWords(weekdays);
+        deed.weekdays = weekdaysInEnglish(weekdays->text().simplified()).toStdString();
         if (!readField(session, cycles, deed.cycles)) return false;
         if (last->currentData().toInt() == 1) deed.lastFinishing = true;
         return session.run(deed).has_value();

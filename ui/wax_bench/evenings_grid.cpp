@@ -7,6 +7,8 @@
 #include <algorithm>
 
 #include "core/words/figures.h"
+#include "core/words/typed_words.h"
+#include "core/words/wax_figures.h"
 #include "core/words/words.h"
 #include "ui/drawing/lettering.h"
 #include "ui/drawing/strokes.h"
@@ -200,7 +202,7 @@ QString EveningsGrid::rowWords(std::size_t at) const {
                          .arg(each.count)
                          .arg(spoken(stateOf(each.state)),
                               each.shade.empty() ? QString()
-                                                 : QLatin1Char(' ') + fromUtf8(each.shade));
+                                                 : QLatin1Char(' ') + shadeText(each.shade));
     return tr("%1: %2 by the moulds, %3; %4 to finish. %5.")
         .arg(fromUtf8(m_plan.kinds[row.kind].kind.name.text()), said.byMoulds, said.note,
              said.finish, parts.join(QStringLiteral(", ")));
@@ -395,11 +397,12 @@ void EveningsGrid::paintEvent(QPaintEvent*) {
         title = tr("To the %1", "evenings").arg(whatFor);
     paintText(painter, {0, titleY}, fitted(title, titleFont, titleRoom), titleFont,
               look.tone(Tone::Ink));
-    const QString days = m_board.weekdays.empty() ? tr("no evening is free: E says which are")
-                         : laid.below && m_board.last
-                             ? tr("%1; last evening %2, finish")
-                                   .arg(fromUtf8(m_board.weekdays), dayHead(*m_board.last))
-                             : fromUtf8(m_board.weekdays);
+    const QString days =
+        m_board.weekdays.empty() ? tr("no evening is free: E says which are")
+        : laid.below && m_board.last
+            ? tr("%1; last evening %2, finish")
+                  .arg(weekdaysAsSpoken(fromUtf8(m_board.weekdays)), dayHead(*m_board.last))
+            : weekdaysAsSpoken(fromUtf8(m_board.weekdays));
     paintText(painter, {0, titleY + lineStep(look.font(TextSize::Note)) * 1.1},
               fitted(days, look.font(TextSize::Note), titleRoom), look.font(TextSize::Note),
               look.tone(Tone::Muted));

@@ -8,6 +8,7 @@
 #include "core/actions/boxes/counted_marks.h"
 #include "core/actions/yard/yards.h"
 #include "core/storage/queries/yards.h"
+#include "core/words/kind_words.h"
 #include "core/words/typed_words.h"
 #include "core/words/words.h"
 #include "ui/shell/form_reading.h"
@@ -20,12 +21,18 @@ QString formWord(const char* text) { return QCoreApplication::translate("add_for
 
 /// The kind of box a person means; what is not known is told.
 std::optional<BoxKind> kindTyped(Session& session, const QString& typed) {
-    auto kind = boxKindNamed(session.read(), typed.toStdString());
-    if (!kind)
-        session.tell(formWord("No kind of box is called \"%1\". It may be: %2.")
-                         .arg(typed, fromUtf8(kindWords(session.read()))),
-                     true);
-    return kind;
+    auto kind = boxKindTyped(session.read(), typed.toStdString());
+    if (kind) return *std::move(kind);
+    session.tell(sentence(kind.error()), true);
+    return std::nullopt;
+}
+
+/// A list of boxes as it is kept; what it cannot mean is told.
+std::optional<std::string> listTyped(Session& session, const QString& typed) {
+    auto list = boxListInEnglish(session.read(), typed.toStdString());
+    if (list) return *std::move(list);
+    session.tell(sentence(list.error()), true);
+    return std::nullopt;
 }
 
 }  // namespace
@@ -71,7 +78,7 @@ bool askForUsualSuper(QWidget* parent, Session& session, const Yard& yard, Day o
     auto* super = form.line(formWord("Usual super"), "usual_super",
                             formWord("medium: what +1 on the sheet puts on"));
     if (const auto kind = session.read().find(yard.usualSuper))
-        super->setText(fromUtf8(kind->name.text()));
+        super->setText(kindText(kind->name.text()));
     auto* why = form.line(formWord("Why"), "why", formWord("shallow ones from this year on"));
     form.say(formWord("Boxes that were put on stay what they are."));
     form.onAccept([&] {
@@ -124,12 +131,14 @@ std::optional<Id<Hive>> askForHive(QWidget* parent, Session& session, Id<Yard> y
             session.tell(sentence(meant.error()), true);
             return false;
         }
+        const auto list = listTyped(session, boxes->text());
+        if (!list) return false;
         if (meant->size() > 1) {
             AddHives add;
             add.on = on;
             add.yard = yard;
             add.marks = typedWords(mark);
-            add.boxes = typedInEnglish(boxes->text()).toStdString();
+            add.boxes = *list;
             if (origin->currentIndex() > 0)
                 add.origin = static_cast<Origin>(origin->currentIndex() - 1);
             const auto hives = session.run(add);
@@ -145,7 +154,7 @@ std::optional<Id<Hive>> askForHive(QWidget* parent, Session& session, Id<Yard> y
         add.on = on;
         add.yard = yard;
         add.hive = *text;
-        add.boxes = typedInEnglish(boxes->text()).toStdString();
+        add.boxes = *list;
         if (origin->currentIndex() > 0)
             add.origin = static_cast<Origin>(origin->currentIndex() - 1);
         made = session.run(add);
@@ -165,13 +174,8 @@ bool askForBoxes(QWidget* parent, Session& session, Day on) {
     auto* stack = form.line(formWord("Shelf"), "stack", formWord("may stay empty"));
     form.say(formWord("They stand in the storeroom then; B puts one on a hive."));
     form.onAccept([&] {
-        const auto meant = boxKindNamed(session.read(), kind->text().toStdString());
-        if (kind->text().trimmed().isEmpty() || !meant) {
-            session.tell(formWord("No kind of box is called \"%1\". It may be: %2.")
-                             .arg(kind->text(), fromUtf8(kindWords(session.read()))),
-                         true);
-            return false;
-        }
+        const auto meant = kindTyped(session, kind->text());
+        if (!meant) return false;
         AddBoxes add{.on = on,
                      .kind = meant->id,
                      .firstMark = mark->text().simplified().toStdString(),

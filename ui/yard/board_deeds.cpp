@@ -7,6 +7,7 @@
 #include "core/actions/boxes/box_list.h"
 #include "core/storage/queries/names.h"
 #include "core/storage/queries/yards.h"
+#include "core/words/kind_words.h"
 #include "core/words/words.h"
 
 namespace combwright {
@@ -49,7 +50,7 @@ std::variant<Hive, QString> meantHive(const Read& file, const QString& typed, Id
 QString calledBox(const Read& file, const Box& box) {
     if (!box.mark.empty()) return fromUtf8(box.mark);
     const auto kind = file.find(box.kind);
-    return deedWord("the %1 without a mark").arg(kind ? fromUtf8(kind->name.text()) : QString());
+    return deedWord("the %1 without a mark").arg(kind ? kindText(kind->name.text()) : QString());
 }
 
 QString nextToPutOn(const Read& file, const Yard& yard, Day on) {
@@ -71,7 +72,8 @@ MeantMove meantPutOn(const Read& file, const QString& typed, const Hive& hive, D
         move.box = Id<Box>{*found};
         return move;
     }
-    const auto kind = boxKindNamed(file, name);
+    const auto kind = boxKindTyped(file, name);
+    if (!kind && kind.error().code == Code::Ambiguous) return sentence(kind.error());
     if (!kind)
         return deedWord("No box and no kind of box is called \"%1\". N brings new boxes in.")
             .arg(fromUtf8(name));
@@ -83,7 +85,7 @@ MeantMove meantPutOn(const Read& file, const QString& typed, const Hive& hive, D
     return deedWord(
                "No %1 is written down as standing ready in the storeroom. N brings new boxes "
                "in.")
-        .arg(fromUtf8(kind->name.text()));
+        .arg(kindText(kind->name.text()));
 }
 
 MeantMove meantTakeOff(const QString& typed, const Box& box, Day on) {

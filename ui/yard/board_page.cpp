@@ -292,14 +292,14 @@ void BoardPage::write() {
                     wasThere ? fromUtf8(row->today->line) : QString()};
     asked.keptOnLeaving = true;
     asked.readBack = [all](const QString& text) {
-        return readBackTyped(all, typedInEnglish(text).toStdString());
+        return readBackTyped(all, sheetInEnglish(text).toStdString());
     };
     asked.deed = [this, hive, wasThere, on, note](const QString& text) {
         if (text.isEmpty())
             return !wasThere ||
                    m_session.run(StrikeLine{.on = on, .hive = hive.id}, note).has_value();
         return m_session
-            .run(WriteLine{.on = on, .hive = hive.id, .line = typedInEnglish(text).toStdString()},
+            .run(WriteLine{.on = on, .hive = hive.id, .line = sheetInEnglish(text).toStdString()},
                  note)
             .has_value();
     };

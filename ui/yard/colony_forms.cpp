@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 
+#include "core/actions/boxes/box_list.h"
 #include "core/actions/yard/colonies.h"
 #include "core/actions/yard/splits.h"
 #include "core/actions/yard/yards.h"
@@ -57,7 +58,15 @@ class StandField {
         fit();
     }
     QLineEdit* line() const { return m_stand; }
-    std::string boxes() const { return isNew() ? typedWords(m_boxes) : std::string(); }
+    /// As they are kept; nothing where what was typed names no boxes, which was told.
+    std::optional<std::string> boxes() const {
+        if (!isNew()) return std::string();
+        auto list = boxListInEnglish(m_session.read(), typedWords(m_boxes));
+        if (list) return *std::move(list);
+        m_session.tell(sentence(Refusal{list.error().code, "new_boxes", list.error().values}),
+                       true);
+        return std::nullopt;
+    }
     /// What is meant; nothing where that was told.
     std::optional<StandTyped> stand() const {
         if (m_stand->text().trimmed().isEmpty()) {
@@ -136,7 +145,9 @@ bool askToSplit(QWidget* parent, Session& session, const Hive& hive, Day on) {
             split.yard = stand->yard;
             split.mark = stand->mark;
         }
-        split.newBoxes = onto.boxes();
+        const auto own = onto.boxes();
+        if (!own) return false;
+        split.newBoxes = *own;
         split.boxes = typedWords(boxes);
         if (!readField(session, frames, split.frames)) return false;
         if (split.frames && !readField(session, brood, split.withBrood)) return false;
@@ -218,7 +229,9 @@ bool askToHiveSwarm(QWidget* parent, Session& session, const Hive& hive, Day on)
             swarm.yard = stand->yard;
             swarm.mark = stand->mark;
         }
-        swarm.newBoxes = onto.boxes();
+        const auto own = onto.boxes();
+        if (!own) return false;
+        swarm.newBoxes = *own;
         swarm.from = chosenId<Hive>(from);
         if (swarm.from) {
             swarm.queenGoes = yesNoOffered(queen);

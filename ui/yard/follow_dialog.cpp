@@ -9,6 +9,7 @@
 #include "core/places/pages/yard/queen_words.h"
 #include "core/places/pages/yard/story_page.h"
 #include "core/storage/queries/hive_days.h"
+#include "core/words/kind_words.h"
 #include "core/words/words.h"
 #include "ui/yard/board_deeds.h"
 
@@ -84,7 +85,7 @@ void FollowDialog::addBoxes(const YardSheetRow& row) {
         const QString name = calledBox(file, *box);
         m_list->addItem(box->mark.empty() || !kind
                             ? tr("Box: %1").arg(name)
-                            : tr("Box %1, %2").arg(name, fromUtf8(kind->name.text())));
+                            : tr("Box %1, %2").arg(name, kindText(kind->name.text())));
         m_things.push_back({Followed::Thing::Box, box->id.number});
         // Without a mark a comb cannot be told from its neighbours.
         for (const Frame& frame : file.where<Frame>({is("box", box->id), isUnknown("retired")})) {

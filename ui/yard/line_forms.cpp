@@ -73,7 +73,7 @@ bool askForPhaseDay(QWidget* parent, Session& session, const Yard& yard, Day on)
     form.say((now.own
                   ? lineWord("Now: %1 phase, by your own day.").arg(phaseText(now.phase))
                   : lineWord("Now: %1 phase, by the table (%2, %3).")
-                        .arg(phaseText(now.phase), fromUtf8(now.edition), fromUtf8(now.region))));
+                        .arg(phaseText(now.phase), tableText(now.edition), tableText(now.region))));
     auto* phase = form.choice(lineWord("Phase of the year"), "phase");
     addChoices<SeasonPhase>(phase, QString());
     auto* day = form.line(lineWord("Begins each year on"), "day", lineWord("15 aug"));

@@ -162,15 +162,15 @@ void SheetModel::setTyping(int row, const QString& text) {
 }
 
 SheetLine SheetModel::typedLine(int row) const {
-    if (row == 0) return readShorthand(typedInEnglish(lineOf(0)).toStdString());
+    if (row == 0) return readShorthand(sheetInEnglish(lineOf(0)).toStdString());
     return readShorthand(m_sheet.visit ? m_sheet.visit->all : std::string(),
-                         typedInEnglish(lineOf(row)).toStdString());
+                         sheetInEnglish(lineOf(row)).toStdString());
 }
 
 bool SheetModel::keep(int row) {
     const auto typing = m_typing.find(row);
     if (typing == m_typing.end()) return true;
-    const QString text = typedInEnglish(typing->second.simplified());
+    const QString text = sheetInEnglish(typing->second.simplified());
     const bool wasThere = row > 0 && rowAt(row).today.has_value();
     const StepNote note{wasThere ? m_why.toStdString() : std::string(),
                         "visit " + m_sheet.yard.name.text() + " " + isoText(m_on)};
@@ -230,12 +230,12 @@ QString SheetModel::mindTextOf(const YardSheetRow& row) const {
 }
 
 QString SheetModel::saidBack(int row) const {
-    if (row == 0) return readBackForAll(lineOf(0).toStdString());
+    if (row == 0) return readBackForAll(sheetInEnglish(lineOf(0)).toStdString());
     const std::string all = m_sheet.visit ? m_sheet.visit->all : std::string();
     // Measuring and painting a cell ask for it several times with every letter.
     std::pair<std::string, QString> asked{all, lineOf(row)};
     if (asked != m_saidOf) {
-        m_said = readBackTyped(all, asked.second.toStdString());
+        m_said = readBackTyped(all, sheetInEnglish(asked.second).toStdString());
         m_saidOf = std::move(asked);
     }
     return m_said;

@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/words/kind_words.h"
 #include "core/words/words.h"
 #include "ui/drawing/strokes.h"
 
@@ -72,7 +73,7 @@ std::vector<LedgerFigure> ledgerOf(const YardSheet& sheet) {
     if (sheet.supersInStore)
         figures.push_back({ledgerWord("in the storeroom"),
                            {QString::number(*sheet.supersInStore), {}, letter(How::Counted)},
-                           ledgerWord("left, %1").arg(fromUtf8(sheet.superName))});
+                           ledgerWord("left, %1").arg(kindText(sheet.superName))});
     // A keeper who writes down hives alone has no colonies to count.
     if (sheet.colonies > 0) figures.push_back(coloniesFigure(sheet));
     return figures;

@@ -3,8 +3,11 @@
 #include <algorithm>
 #include <charconv>
 #include <cmath>
+#include <functional>
 
 #include "core/storage/queries/names.h"
+#include "core/words/kind_words.h"
+#include "core/words/typed_words.h"
 
 namespace combwright {
 namespace {
@@ -101,16 +104,90 @@ Result<FrameTally> tallyOf(Count frames, std::string_view word) {
         Code::NotAChoice, "contents", {{"value", std::string(word)}, {"choices", contentsWords()}}};
 }
 
+/// A part of a list up to the word before `next`.
+std::string_view upToWord(std::string_view part, const std::vector<std::string_view>& words,
+                          std::size_t next) {
+    const std::string_view last = words[next - 1];
+    return part.substr(0, static_cast<std::size_t>(last.data() + last.size() - part.data()));
+}
+
+std::optional<BoxKind> kindOfTrade(const Read& file, std::string_view name) {
+    // One rule for what a word of the trade means, here and where a script names a kind.
+    const auto found =
+        findNamed(file, BoxKind::table, NameQuery{.name = std::string(trimmed(name)), .on = Day{}});
+    return found ? file.find(Id<BoxKind>{*found}) : std::nullopt;
+}
+
+/// What a kind is called there: in English as it is kept, or as it is spoken.
+using NameOfKind = std::function<std::string(const BoxKind&)>;
+std::string keptName(const BoxKind& kind) { return kind.name.text(); }
+std::string spokenName(const BoxKind& kind) { return kindText(kind.name.text()).toStdString(); }
+
+/// The kind some words of its name mean; of several the one that is in use here, if but one is.
+Result<BoxKind> kindByItsName(const Read& file, std::string_view typed, const NameOfKind& nameOf) {
+    const std::vector<BoxKind> kinds = file.all<BoxKind>();
+    std::vector<std::string> names;
+    names.reserve(kinds.size());
+    for (const BoxKind& kind : kinds) names.push_back(nameOf(kind));
+    for (std::size_t n = 0; n < kinds.size(); ++n)
+        if (lowered(names[n]) == lowered(typed)) return kinds[n];
+    const std::vector<std::size_t> meant = namesMeant(names, typed);
+    if (meant.size() == 1) return kinds[meant.front()];
+    std::vector<std::size_t> used;
+    for (const std::size_t each : meant)
+        if (file.first<Box>({is("kind", kinds[each].id)})) used.push_back(each);
+    if (used.size() == 1) return kinds[used.front()];
+    if (meant.empty())
+        return Refusal{
+            Code::NotFound, "kind", {{"name", std::string(typed)}, {"choices", kindWords(file)}}};
+    std::string choices;
+    for (const std::size_t each : meant)
+        choices += (choices.empty() ? "" : "; ") + kinds[each].name.text();
+    return Refusal{Code::Ambiguous,
+                   "kind",
+                   {{"name", std::string(typed)},
+                    {"count", std::to_string(meant.size())},
+                    {"choices", choices}}};
+}
+
 /// The kind named by the most words a part begins with: "10-frame medium M31" is a ten-frame
 /// medium, no kind "10-frame" with the mark "medium". `next` is then the word behind it.
-std::optional<BoxKind> leadingKind(const Read& file, std::string_view part,
-                                   const std::vector<std::string_view>& words, std::size_t& next) {
-    for (next = words.size(); next > 0; --next) {
-        const std::string_view last = words[next - 1];
-        const auto end = static_cast<std::size_t>(last.data() + last.size() - part.data());
-        if (auto kind = boxKindNamed(file, part.substr(0, end))) return kind;
-    }
+std::optional<BoxKind> kindOfTradeAhead(const Read& file, std::string_view part,
+                                        const std::vector<std::string_view>& words,
+                                        std::size_t& next) {
+    for (next = words.size(); next > 0; --next)
+        if (auto kind = kindOfTrade(file, upToWord(part, words, next))) return kind;
     return std::nullopt;
+}
+
+/// The same by words of its name, where no word of the trade stands there.
+Result<BoxKind> kindByItsNameAhead(const Read& file, std::string_view part,
+                                   const std::vector<std::string_view>& words, std::size_t& next,
+                                   const NameOfKind& nameOf) {
+    for (next = words.size(); next > 0; --next) {
+        auto kind = kindByItsName(file, upToWord(part, words, next), nameOf);
+        if (kind || kind.error().code == Code::Ambiguous) return kind;
+    }
+    return Refusal{Code::NotFound,
+                   "boxes",
+                   {{"name", std::string(words.front())}, {"choices", kindWords(file)}}};
+}
+
+/// As it stands in a list of boxes beside the kinds.
+constexpr std::string_view excluderMark = "x";
+bool isExcluder(std::string_view part) {
+    static constexpr auto words = std::to_array<std::string_view>(
+        {excluderMark, "excluder", "an excluder", "queen excluder"});
+    return std::find(words.begin(), words.end(), lowered(part)) != words.end();
+}
+
+/// A refusal of a kind as one of the list, which may hold an excluder too.
+Refusal ofTheList(const Refusal& refusal) {
+    auto values = refusal.values;
+    for (auto& [name, value] : values)
+        if (name == "choices" && refusal.code == Code::NotFound)
+            value += ", " + std::string(excluderMark) + " (an excluder)";
+    return Refusal{refusal.code, "boxes", std::move(values)};
 }
 
 std::optional<Count> wholeNumber(double number) {
@@ -197,7 +274,7 @@ std::string kindWords(const Read& file) {
     };
     std::vector<std::string> lastWords;
     for (const BoxKind& kind : file.all<BoxKind>()) {
-        const std::string& name = kind.name.text();
+        const std::string name = nameInAList(kind.name.text());
         const std::string last = name.substr(name.rfind(' ') + 1);
         // The word of the trade is the one several kinds bear; that it is a box says nothing.
         const bool again = std::find(lastWords.begin(), lastWords.end(), last) != lastWords.end();
@@ -211,27 +288,67 @@ std::string kindWords(const Read& file) {
     return text;
 }
 
+Result<BoxKind> boxKindMeant(const Read& file, std::string_view typed) {
+    if (auto kind = kindOfTrade(file, typed)) return *std::move(kind);
+    return kindByItsName(file, trimmed(typed), &keptName);
+}
+
 std::optional<BoxKind> boxKindNamed(const Read& file, std::string_view name) {
-    // One rule for what a word of the trade means, here and where a script names a kind.
-    const auto found =
-        findNamed(file, BoxKind::table, NameQuery{.name = std::string(trimmed(name)), .on = Day{}});
-    return found ? file.find(Id<BoxKind>{*found}) : std::nullopt;
+    auto kind = boxKindMeant(file, name);
+    return kind ? std::optional(*std::move(kind)) : std::nullopt;
+}
+
+Result<BoxKind> boxKindTyped(const Read& file, const std::string& typed) {
+    const std::string asked = QString::fromStdString(typed).simplified().toStdString();
+    auto kind = boxKindMeant(file, typedInEnglish(QString::fromStdString(asked)).toStdString());
+    if (kind) return kind;
+    auto spoken = kindByItsName(file, asked, &spokenName);
+    return spoken || spoken.error().code == Code::Ambiguous || kind.error().code != Code::Ambiguous
+               ? spoken
+               : kind;
+}
+
+Result<std::string> boxListInEnglish(const Read& file, const std::string& typed) {
+    std::string list;
+    for (const std::string_view part : partsOf(typed, ",")) {
+        const std::string english =
+            typedInEnglish(QString::fromUtf8(part.data(), static_cast<qsizetype>(part.size())))
+                .toStdString();
+        std::string kept = english;
+        std::size_t next = 0;
+        const auto words = partsOf(english, " ");
+        const bool read = isExcluder(english) || kindOfTradeAhead(file, english, words, next) ||
+                          kindByItsNameAhead(file, english, words, next, &keptName);
+        if (!read) {
+            const auto own = partsOf(part, " ");
+            auto kind = kindByItsNameAhead(file, part, own, next, &spokenName);
+            if (!kind) return ofTheList(kind.error());
+            const std::string_view behind = part.substr(upToWord(part, own, next).size());
+            kept = nameInAList(kind->name.text()) +
+                   typedInEnglish(
+                       QString::fromUtf8(behind.data(), static_cast<qsizetype>(behind.size())))
+                       .toStdString();
+        }
+        list += (list.empty() ? "" : ", ") + kept;
+    }
+    return list;
 }
 
 Result<BoxList> parseBoxList(const Read& file, std::string_view text) {
     BoxList list;
     for (const std::string_view part : partsOf(text, ",")) {
-        if (lowered(part) == "x") {
+        if (isExcluder(part)) {
             list.excluderAbove = Count(static_cast<std::int64_t>(list.boxes.size()));
             continue;
         }
         const auto words = partsOf(part, " ");
         std::size_t next = 0;
-        const auto kind = leadingKind(file, part, words, next);
-        if (!kind)
-            return Refusal{Code::NotFound,
-                           "boxes",
-                           {{"name", std::string(words.front())}, {"choices", kindWords(file)}}};
+        auto kind = kindOfTradeAhead(file, part, words, next);
+        if (!kind) {
+            auto named = kindByItsNameAhead(file, part, words, next, &keptName);
+            if (!named) return ofTheList(named.error());
+            kind = *std::move(named);
+        }
         ListedBox listed{kind->id, {}, {}};
         // A second word that begins with a digit is the frames, anything else the mark.
         const auto isDigit = [](char c) { return c >= '0' && c <= '9'; };

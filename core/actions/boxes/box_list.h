@@ -54,13 +54,22 @@ struct BoxList {
 };
 
 /// Reads boxes from the floor up, parted by commas: kind, mark or none, number of drawn frames or
-/// none; "x" alone is the excluder. A kind is its code, its name or the trade's word (deep, medium,
-/// shallow …). Refused with NotFound for a kind nobody knows.
+/// none; "x" or "excluder" alone is the excluder. A kind is as boxKindMeant has it. Refused with
+/// NotFound for a kind nobody knows and Ambiguous where several may be meant.
 Result<BoxList> parseBoxList(const Read& file, std::string_view text);
+/// A list typed in the language spoken as it is kept, in English: names of the catalogue's kinds
+/// too. Refused as parseBoxList does, in the words that were typed.
+Result<std::string> boxListInEnglish(const Read& file, const std::string& typed);
 
-/// The kind of box meant by a code, a name or a word of the trade. Where several kinds bear the
-/// word, one already used in this file is meant, else the first of the catalogue: the ten-frame
-/// box.
+/// The kind of box meant by a code, a name, a word of the trade (deep, medium, shallow …) or some
+/// words of a name ("Zander box"). Where several kinds bear the word of the trade, one already used
+/// in this file is meant, else the first of the catalogue: the ten-frame box. Refused with NotFound
+/// and, where words of a name leave open which, Ambiguous; both list under "choices" what it may
+/// be.
+Result<BoxKind> boxKindMeant(const Read& file, std::string_view typed);
+/// The same of a word typed in a window, in the language spoken or in English.
+Result<BoxKind> boxKindTyped(const Read& file, const std::string& typed);
+/// The same where no refusal is wanted.
 std::optional<BoxKind> boxKindNamed(const Read& file, std::string_view name);
 /// What kinds of boxes are usually called, for whoever typed another word: the words of the trade,
 /// and the names of the kinds already used in this file.

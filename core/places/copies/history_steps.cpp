@@ -87,7 +87,8 @@ QString saidInLine(const Read& file, const std::string& key, const KeyRead& read
         return valueInWords(file, field, Value{static_cast<std::int64_t>(id)});
     }
     if (const auto day = parseDay(text.toStdString())) return dayText(*day);
-    return hasWord(text.toStdString()) ? word(text.toStdString()) : text;
+    const std::string plain = text.toStdString();
+    return hasWord(plain) || choiceText(plain) != text ? choiceInWords(read.name, plain) : text;
 }
 
 /// How a figure is known is said behind it: "mass 24 kg, weighed".

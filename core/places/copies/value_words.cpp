@@ -9,6 +9,7 @@
 #include "core/storage/queries/names.h"
 #include "core/words/figures.h"
 #include "core/words/money_words.h"
+#include "core/words/wax_figures.h"
 #include "core/words/words.h"
 
 namespace combwright {
@@ -22,7 +23,7 @@ bool saysNothing(const Value& value) {
 }
 
 QString textInWords(const FieldInfo& field, const std::string& text) {
-    if (field.kind == Kind::Choice) return word(text);
+    if (field.kind == Kind::Choice) return choiceInWords(field.name, text);
     if (field.kind == Kind::Day) {
         const auto day = parseDay(text);
         return day ? dayText(*day) : fromUtf8(text);
@@ -67,6 +68,14 @@ bool tellsApart(const FieldInfo& field) {
 }
 
 }  // namespace
+
+QString choiceInWords(std::string_view field, const std::string& choice) {
+    // Light wax is not light in weight, and propolis that was given was not fed.
+    if (field == "shade" || field == "shades") return shadeText(choice);
+    if (field == "went") return choiceText(choice);
+    const QString text = choiceText(choice);
+    return text == fromUtf8(choice) ? word(choice) : text;
+}
 
 QString valueInWords(const Read& file, const FieldInfo& field, const Value& value) {
     if (saysNothing(value)) return valueSay("not known");

@@ -3,6 +3,8 @@
 #pragma once
 
 #include <QString>
+#include <string>
+#include <string_view>
 
 #include "core/model/records.h"
 #include "core/storage/rows.h"
@@ -12,6 +14,10 @@ namespace combwright {
 /// "21.4 kg", "Wed 9 Jun 2027", "swarm", "yes"; "not known" for nothing. A reference is what the
 /// row of that number is called in the file.
 QString valueInWords(const Read& file, const FieldInfo& field, const Value& value);
+
+/// A choice of a record as it is meant in that field: "light" of a shade is "hell" in German, of a
+/// heft "leicht".
+QString choiceInWords(std::string_view field, const std::string& choice);
 
 /// What a field is called: "net", "net, at most", "net, how known".
 QString fieldInWords(const FieldInfo& field);

@@ -22,8 +22,9 @@ Explained lineFigure(const HiveMites& mites) {
     Explained why;
     const MiteLineInForce& line = *mites.line;
     why.what = healthWhy("Line for %1").arg(fromUtf8(mites.yard.name.text()));
-    why.answer = healthWhy("act at %1 in 100 bees, %2")
-                     .arg(QLocale().toString(line.per100, 'g', 4), fromUtf8(key(line.phase.phase)));
+    why.answer =
+        healthWhy("act at %1 in 100 bees, %2")
+            .arg(QLocale().toString(line.per100, 'g', 4), choiceText(key(line.phase.phase)));
     const std::string whose = line.from == MiteLineInForce::From::Table
                                   ? line.edition + ", " + line.region
                                   : "the keeper's own";

@@ -5,6 +5,7 @@
 
 #include "core/places/storeroom/stack_words.h"
 #include "core/words/figures.h"
+#include "core/words/kind_words.h"
 #include "core/words/words.h"
 
 namespace combwright {
@@ -71,14 +72,14 @@ std::vector<Explained> explainStacks(const std::vector<BoxStack>& stacks) {
 }
 
 std::vector<Explained> explainBoxes(const BoxNeed& need) {
-    return {{storeSay("%1: short after repairs").arg(fromUtf8(need.kind.name.text())),
+    return {{storeSay("%1: short after repairs").arg(kindText(need.kind.name.text())),
              shortAnswer(need.boxes),
              withEnd(need.boxes, need.working,
                      "boxes not held, not lent and in no living nest, to be scraped or not")}};
 }
 
 std::vector<Explained> explainFrames(const FrameNeed& need) {
-    const QString name = fromUtf8(need.kind.name.text());
+    const QString name = kindText(need.kind.name.text());
     std::vector<Explained> all{
         {storeSay("%1: to buy").arg(name), shortAnswer(need.frames), need.working}};
     if (need.sheets > 0)
@@ -104,7 +105,7 @@ std::vector<Explained> explainStock(const Stock& stock) {
         note(&working, what, static_cast<double>(value), "", how);
     };
     for (const BoxStock& each : stock.boxKinds) {
-        Explained line{storeSay("%1: usable").arg(fromUtf8(each.kind.name.text())),
+        Explained line{storeSay("%1: usable").arg(kindText(each.kind.name.text())),
                        QString::number(each.usable),
                        {}};
         step(line.working, "boxes_about", each.about);
@@ -118,7 +119,7 @@ std::vector<Explained> explainStock(const Stock& stock) {
         all.push_back(std::move(line));
     }
     for (const FramesOfKind& each : stock.frameKinds) {
-        Explained line{storeSay("%1: kept").arg(fromUtf8(each.kind.name.text())),
+        Explained line{storeSay("%1: kept").arg(kindText(each.kind.name.text())),
                        QString::number(each.kept),
                        {}};
         step(line.working, "frames_ever", each.ever());

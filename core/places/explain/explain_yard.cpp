@@ -6,6 +6,7 @@
 
 #include "core/places/yard/queens.h"
 #include "core/storage/queries/constants.h"
+#include "core/words/kind_words.h"
 #include "core/words/words.h"
 
 namespace combwright {
@@ -123,7 +124,7 @@ void explainSupers(const Read& file, const YardSheet& sheet, std::vector<Explain
     store.what = yardWhy("In the storeroom");
     store.answer = withHow(yardWhy("%1 of %2")
                                .arg(static_cast<qlonglong>(*sheet.supersInStore))
-                               .arg(fromUtf8(sheet.superName)),
+                               .arg(kindText(sheet.superName)),
                            How::Counted);
     const auto ready = boxesReadyOn(file, *sheet.yard.usualSuper, sheet.on);
     note(&store.working, "in_store", static_cast<double>(ready.size()), "",

@@ -59,7 +59,9 @@ QStringList sortsAskedFor(const FoundRow& row, const std::vector<std::string>& a
             return std::any_of(words.begin(), words.end(),
                                [&](const std::string& of) { return of.starts_with(each); });
         });
-        if (meant) all << word(sort);
+        if (!meant) continue;
+        const QString choice = choiceText(sort);
+        all << (choice == fromUtf8(sort) ? word(sort) : choice);
     }
     return all;
 }

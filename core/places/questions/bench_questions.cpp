@@ -6,6 +6,7 @@
 #include "core/places/yard/box_changes.h"
 #include "core/storage/queries/names.h"
 #include "core/words/figures.h"
+#include "core/words/kind_words.h"
 #include "core/words/words.h"
 
 namespace combwright {
@@ -164,8 +165,8 @@ void BenchQuestions::aboutFrame(const Frame& frame) {
         put(Asked::TwoDepths,
             askBench("%1 is made for %2 and holds %3 too. Bees build comb under a short frame, and "
                      "a deep one does not go in.")
-                .arg(nameOfBox(box->id), fromUtf8(takes->name.text()),
-                     fromUtf8(other->name.text())));
+                .arg(nameOfBox(box->id), kindText(takes->name.text()),
+                     kindText(other->name.text())));
         return;
     }
 }
@@ -178,7 +179,7 @@ void BenchQuestions::aboutEquipment(const Equipment& equipment) {
     put(Asked::FoundationUsedUp,
         askBench("No foundation for %1 is left of what was counted. Were there more sheets? Count "
                  "them again.")
-            .arg(kind ? fromUtf8(kind->name.text()) : askBench("these frames")));
+            .arg(kind ? kindText(kind->name.text()) : askBench("these frames")));
 }
 
 /// A look at the bench that is written down late; what was done since stays.

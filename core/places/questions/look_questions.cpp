@@ -123,9 +123,9 @@ class LookQuestions {
         if (dead && foundDeadOn(m_file, hive->id, visit->on))
             put(Asked::FoundDead,
                 askOfLook(
-                    "%1: found dead, but its colony still lives by what is written down. Write "
-                    "down its end (X, then E, on its hive; or end-colony): its combs are then held "
-                    "until you say what it died of.")
+                    "%1: found dead, but its colony still stands as living. Write down its end in "
+                    "Yard: choose its hive on the board, X, then E. Its combs are then held until "
+                    "you say what it died of.")
                     .arg(mark));
         const bool boxOn =
             !m_file.where<BoxMove>({is("inspection", inspection.id), is("to_hive", hive->id)})

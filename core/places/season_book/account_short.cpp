@@ -138,7 +138,7 @@ AccountSection shortSection(const Read& file, int year, Day today) {
     for (const BoxNeed& each : next.boxes)
         if (each.boxes.afterRepairsAtMost > 0 || each.boxes.nowAtMost > 0)
             section.lines.push_back(
-                shortLine(shortSay("%1 boxes").arg(fromUtf8(each.kind.name.text())), each.boxes,
+                shortLine(shortSay("%1 boxes").arg(kindText(each.kind.name.text())), each.boxes,
                           explainBoxes(each), boxRecords(stock, each.kind.id)));
     for (const FrameNeed& each : next.frames) {
         const std::vector<Explained> why = explainFrames(each);

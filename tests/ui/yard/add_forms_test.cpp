@@ -4,6 +4,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include "core/words/language.h"
 #include "tests/ui/yard/yard_form_hands.h"
 
 namespace combwright {
@@ -55,6 +56,36 @@ TEST_F(AddForms, ARowThatCountsDownIsRefusedAndStaysTyped) {
     });
     key(Qt::Key_H);
     EXPECT_EQ(steps(), before);
+}
+
+TEST_F(AddForms, TakeGermanNamesOfBoxes) {
+    const Speaking german(Language::German);
+    inForm([&](QDialog& form) {
+        fill(form, "mark", "H9");
+        fill(form, "boxes", "Schrank D61");
+        enter(form);
+        EXPECT_THAT(reason(form).toStdString(), HasSubstr("Schrank"));
+        EXPECT_THAT(reason(form).toStdString(), HasSubstr("x (ein Absperrgitter)"));
+        fill(form, "boxes", "ganz D61, Absperrgitter, Zander-Flachzarge Z61");
+        enter(form);
+    });
+    key(Qt::Key_H);
+    EXPECT_EQ(stack("H9"), "D61 Z61");
+    EXPECT_EQ(hive("H9").excluderAbove, Count(1));
+}
+
+TEST_F(AddForms, TheUsualSuperIsAnyKindOfTheCatalogue) {
+    inForm([&](QDialog& form) {
+        fill(form, "usual_super", "Zander");
+        enter(form);
+        EXPECT_THAT(reason(form).toStdString(), HasSubstr("Zander flat (two-thirds) box"));
+        fill(form, "usual_super", "zander flat");
+        enter(form);
+    });
+    key(Qt::Key_U);
+    const auto yard = read().find(*place->yard());
+    ASSERT_TRUE(yard && yard->usualSuper);
+    EXPECT_EQ(read().find(*yard->usualSuper)->code.text(), "ZANDER10-FLAT");
 }
 
 }  // namespace

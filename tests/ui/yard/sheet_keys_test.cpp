@@ -6,6 +6,8 @@
 
 #include "core/actions/yard/sheet.h"
 #include "core/places/yard/yard_sheet.h"
+#include "core/words/language.h"
+#include "core/words/read_back.h"
 #include "tests/ui/shell/shell_season.h"
 #include "ui/shell/foot_bar.h"
 
@@ -60,6 +62,18 @@ TEST_F(SheetKeys, ALineForAllCannotSayThatHivesAreDead) {
     EXPECT_TRUE(foot->told().isEmpty()) << foot->told().toStdString();
     key(Qt::Key_Return);
     EXPECT_EQ(session.season().history().size(), before);
+}
+
+/// What is said back while it is typed is what is kept then.
+TEST_F(SheetKeys, GermanWordsAreSaidBackAsTheyAreKept) {
+    const Speaking german(Language::German);
+    const auto row = place->sheetView().table().currentIndex().row();
+    const SheetModel& model = place->sheetView().model();
+    type("Stifte b7 leicht");
+    EXPECT_EQ(model.saidBack(row), readBackTyped({}, "e b7 light"));
+    key(Qt::Key_Return);
+    ASSERT_TRUE(sheet().rows.front().today);
+    EXPECT_EQ(sheet().rows.front().today->line, "e b7 light");
 }
 
 /// What was refused is told no more once another deed is done, also one that had nothing to change.

@@ -53,10 +53,9 @@ QString treatWhy(const DueItem& item) {
                dueTr("; a wash says more. A fall is no rate on bees. Your label is the law.");
     QString text = dueTr("%1 on %2").arg(dueRateText(item), dueSince(item));
     if (item.value)
-        text +=
-            item.about.empty()
-                ? dueTr("; your line is %1").arg(sharpFigure(*item.value))
-                : dueTr("; the line is %1 (%2)").arg(sharpFigure(*item.value), word(item.about));
+        text += item.about.empty() ? dueTr("; your line is %1").arg(sharpFigure(*item.value))
+                                   : dueTr("; the line is %1 (%2)")
+                                         .arg(sharpFigure(*item.value), choiceText(item.about));
     return text + dueTr(". Your label is the law.");
 }
 

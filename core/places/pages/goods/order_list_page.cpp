@@ -5,6 +5,7 @@
 
 #include "core/places/pages/storeroom/storeroom_words.h"
 #include "core/words/figures.h"
+#include "core/words/kind_words.h"
 #include "core/words/words.h"
 
 namespace combwright {
@@ -44,7 +45,7 @@ TableRow needRow(const QString& name, const Shortage& line, const QString& about
 }
 
 QString boxesName(const KindNames& names, const BoxKind& kind) {
-    return orderWord("%1 boxes").arg(names.box(fromUtf8(kind.name.text())));
+    return orderWord("%1 boxes").arg(names.box(kindText(kind.name.text())));
 }
 
 TableBlock needsTable(const KindNames& names, const NextSeason& next) {

@@ -32,7 +32,7 @@ QString ownLineText(const MiteLineInForce& line) {
         case From::OwnAllYear:
             return healthSay("your own for the whole year since %1").arg(dayText(*line.since));
         case From::Table:
-            return fromUtf8(line.edition) + QStringLiteral(", ") + fromUtf8(line.region);
+            return tableText(line.edition) + QStringLiteral(", ") + tableText(line.region);
     }
     return {};
 }

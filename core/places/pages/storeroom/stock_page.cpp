@@ -5,6 +5,7 @@
 
 #include "core/places/pages/storeroom/storeroom_words.h"
 #include "core/places/storeroom/stack_words.h"
+#include "core/words/kind_words.h"
 #include "core/words/words.h"
 
 namespace combwright {
@@ -105,7 +106,7 @@ TableBlock boxesTable(const KindNames& names, const Stock& stock) {
                      {stockWord("in all"), 0.8, true}};
     for (const BoxStock& each : stock.boxKinds) {
         TableRow row;
-        row.cells.push_back(stockCell(names.box(fromUtf8(each.kind.name.text())), true));
+        row.cells.push_back(stockCell(names.box(kindText(each.kind.name.text())), true));
         for (const std::int64_t count : {each.usable, each.sound, each.toScrape, each.needRepair,
                                          each.wantPaint, each.held, each.lent, each.inFreezer})
             row.cells.push_back(stockNumber(count));

@@ -1,6 +1,7 @@
 #include "core/places/pages/storeroom/storeroom_words.h"
 
 #include <QCoreApplication>
+#include <QRegularExpression>
 #include <QStringList>
 #include <set>
 
@@ -28,7 +29,7 @@ QString itemText(EquipmentItem item, const std::string& name,
 }
 
 QString frameText(const FrameKind& frame) {
-    const QString name = fromUtf8(frame.name.text());
+    const QString name = kindText(frame.name.text());
     const qsizetype bracket = name.indexOf(QStringLiteral(" ("));
     return bracket > 20 ? name.left(bracket) : name;
 }
@@ -40,10 +41,11 @@ KindNames::KindNames(const Read& file) {
     for (const Box& box : file.where<Box>({})) kinds.insert(box.kind);
     for (const Id<BoxKind>& id : kinds)
         if (const auto kind = file.find(std::optional(id))) {
-            const QString name = fromUtf8(kind->name.text());
+            const QString name = kindText(kind->name.text());
             const auto end = name.indexOf(QLatin1String("-frame "));
             families.insert(kind->family);
-            begins.insert(end > 0 ? name.left(end + 7) : QString());
+            static const QRegularExpression german(QStringLiteral("^\\d+er "));
+            begins.insert(end > 0 ? name.left(end + 7) : german.match(name).captured());
         }
     if (families.size() == 1) m_family = *families.begin();
     if (begins.size() == 1) m_boxBegin = *begins.begin();

@@ -5,6 +5,7 @@
 
 #include "core/places/pages/storeroom/storeroom_words.h"
 #include "core/words/figures.h"
+#include "core/words/kind_words.h"
 #include "core/words/words.h"
 
 namespace combwright {
@@ -19,7 +20,7 @@ void addBoxes(Page& page, const KindNames& names, const QString& title,
     block.title = todoWord("%1: %2").arg(title).arg(boxes.size());
     block.columns = boxes.size() > 3 ? 3 : 1;
     for (const TodoBox& each : boxes) {
-        QStringList about{names.box(fromUtf8(each.kind))};
+        QStringList about{names.box(kindText(each.kind))};
         if (!each.stack.empty()) about << todoWord("stack %1").arg(fromUtf8(each.stack));
         if (!each.wood.empty()) about << fromUtf8(each.wood);
         if (each.held) about << todoWord("held: leave it");
@@ -190,7 +191,7 @@ void addStacks(Page& page, const KindNames& names, const WinterTodo& todo) {
     for (const TodoStack& stack : todo.stacks) {
         table.rows.push_back(stackHead(stack));
         for (const StackedContents& each : stack.boxes) {
-            TableRow row = stackRow(fromUtf8(each.box), names.box(fromUtf8(each.kind)),
+            TableRow row = stackRow(fromUtf8(each.box), names.box(kindText(each.kind)),
                                     each.counted ? &each.use : nullptr, each.held);
             if (each.combs > 0)
                 row.cells[3].text = todoWord("%1 of %2").arg(each.frozen).arg(each.combs);

@@ -149,7 +149,7 @@ Page followedPage(const Read& file, const Followed& followed, Day on) {
     TextBlock head;
     QStringList lines;
     if (followed.queen) lines << queenText(*followed.queen, followed.colour);
-    if (!followed.kind.empty()) lines << fromUtf8(followed.kind);
+    if (!followed.kind.empty()) lines << kindText(followed.kind);
     QStringList names;
     for (const Queen& mother : followed.mothers) names << queenShortText(mother);
     if (!names.isEmpty())

@@ -20,7 +20,7 @@ QString tale(const char* text) { return QCoreApplication::translate("yard_story"
 QString storyBoxName(const StoryBox& box) {
     if (!box.mark.empty()) return fromUtf8(box.mark);
     return box.kind.empty() ? tale("a box without a mark")
-                            : tale("a %1 without a mark").arg(fromUtf8(box.kind));
+                            : tale("a %1 without a mark").arg(kindText(box.kind));
 }
 
 QString storyBoxNames(const std::vector<StoryBox>& boxes) {
@@ -427,7 +427,7 @@ QString boxInsideText(const BoxInside& inside) {
     QStringList parts;
     const StoryBox named{inside.box.mark, {}, {}};
     QString first = storyBoxName(named);
-    if (inside.kind) first += QStringLiteral(", ") + fromUtf8(inside.kind->name.text());
+    if (inside.kind) first += QStringLiteral(", ") + kindText(inside.kind->name.text());
     parts << first;
     if (inside.onSince) parts << tale("here since %1").arg(dayAndMonth(*inside.onSince));
     if (inside.look) {

@@ -4,6 +4,8 @@
 
 #include <gtest/gtest.h>
 
+#include "core/words/language.h"
+#include "core/words/words.h"
 #include "tests/support/deeds.h"
 
 namespace combwright {
@@ -136,6 +138,13 @@ TEST_F(TypedBoxes, AreReadOrRefused) {
         {"10-frame Dadant brood box (French) D1", "DADBL10-BROOD D1"},
         {"10-frame cupboard D1", "not_found 10-frame"},
         {"cupboard D1", "not_found cupboard"},
+        {"deep D1, excluder, medium M1", "LANG10-DEEP D1, LANG10-MED M1; excluder above 1"},
+        {"deep, queen excluder, medium 9", "LANG10-DEEP, LANG10-MED 9; excluder above 1"},
+        {"Zander box Z1 9, Deutsch Normal", "ZANDER10-BOX Z1 9, DNM11-BOX"},
+        {"Zander flat F1", "ZANDER10-FLAT F1"},
+        {"National brood N1 11", "NAT-BROOD N1 11"},
+        {"Zander Z1", "ambiguous Zander"},
+        {"10 drawn", "not_found 10"},
         {"deep D1, 9 drawn", "not_found 9"},
         {"medium M1 9 gold", "not_a_choice"},
         {"medium M1 9.5", "wrong_type"},
@@ -153,7 +162,50 @@ TEST_F(TypedBoxes, AKindIsItsCodeItsNameOrTheTradesWord) {
     EXPECT_EQ(codeOf("10-Frame Medium"), "LANG10-MED");
     EXPECT_EQ(codeOf(" medium "), "LANG10-MED");
     EXPECT_EQ(codeOf("edium"), "none") << "half a word is no word";
+    EXPECT_EQ(codeOf("Deutsch Normal"), "DNM11-BOX");
+    EXPECT_EQ(codeOf("deutsch norm"), "DNM11-BOX");
+    EXPECT_EQ(codeOf("zander flat"), "ZANDER10-FLAT");
+    EXPECT_EQ(codeOf("zander"), "none") << "of the two nobody says which";
     EXPECT_EQ(codeOf(""), "none");
+}
+
+TEST_F(TypedBoxes, WhatNamesNoneListsWhatItMayBe) {
+    const auto words = [&](const char* typed) {
+        const auto list = parseBoxList(file(), typed);
+        return list ? std::string() : sentence(list.error()).toStdString();
+    };
+    EXPECT_EQ(words("cupboard D1"),
+              "Boxes: nothing is called cupboard. It may be: deep, medium, shallow, x (an "
+              "excluder).");
+    EXPECT_EQ(words("Zander Z1"),
+              "Boxes: Zander may be any of 2. Say which: Zander box, 10 frames; Zander flat "
+              "(two-thirds) box, 10 frames.");
+    done(R"({"do":"add-boxes","on":"2027-04-01","kind":"ZANDER10-BOX","first_mark":"Z1"})");
+    EXPECT_EQ(said("Zander Z2"), "ZANDER10-BOX Z2") << "the one in use is meant";
+}
+
+TEST_F(TypedBoxes, MayBeTypedInGerman) {
+    const auto kept = [&](const char* typed) {
+        const auto list = boxListInEnglish(file(), typed);
+        return list ? *list : sentence(list.error()).toStdString();
+    };
+    EXPECT_EQ(kept("deep D31, x, medium 9"), "deep D31, x, medium 9");
+    const Speaking german(Language::German);
+    EXPECT_EQ(kept("ganz D31, Absperrgitter, zweidrittel 9 ausgebaut"),
+              "deep D31, excluder, medium 9 drawn");
+    EXPECT_EQ(kept("Deutsch-Normal-Zarge N1 9 ausgebaut"), "Deutsch Normal box N1 9 drawn");
+    EXPECT_EQ(kept("Zander-Flachzarge Z1"), "Zander flat (two-thirds) box Z1");
+    EXPECT_EQ(said(kept("Zander-Zarge Z1 9, Zander-Flachzarge Z2").c_str()),
+              "ZANDER10-BOX Z1 9, ZANDER10-FLAT Z2");
+    EXPECT_EQ(said(kept("10er Langstroth flach S1").c_str()), "LANG10-SHAL S1");
+    EXPECT_EQ(kept("Schrank D1"),
+              "Zargen: nichts heißt Schrank. Möglich sind: ganz, zweidrittel, flach, x (ein "
+              "Absperrgitter).");
+    EXPECT_NE(kept("Honigraum").find("National-Honigraum"), std::string::npos) << kept("Honigraum");
+    const auto kind = boxKindTyped(file(), "Zander-Zarge, 10 Rähmchen");
+    ASSERT_TRUE(kind);
+    EXPECT_EQ(kind->code.text(), "ZANDER10-BOX");
+    EXPECT_EQ(boxKindTyped(file(), "zweidrittel")->code.text(), "LANG10-MED");
 }
 
 TEST_F(TypedBoxes, TheTradesWordMeansTheKindInUse) {
