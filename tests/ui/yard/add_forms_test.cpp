@@ -80,6 +80,7 @@ TEST_F(AddForms, TheUsualSuperIsAnyKindOfTheCatalogue) {
         enter(form);
         EXPECT_THAT(reason(form).toStdString(), HasSubstr("Zander flat (two-thirds) box"));
         fill(form, "usual_super", "zander flat");
+        fill(form, "why", "flat ones from this year on");
         enter(form);
     });
     key(Qt::Key_U);
