@@ -1,5 +1,5 @@
-// Days as one says them: "today", "yesterday", "3 days ago", "sat", "-3", "9 jun", "june 9", "9.6.",
-// "6/15", "2027-06-09".
+// Days as one says them: "today", "yesterday", "3 days ago", "sat", "-3", "9 jun", "june 9",
+// "9.6.", "6/15", "2027-06-09".
 #pragma once
 
 #include <QString>

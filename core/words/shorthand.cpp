@@ -570,7 +570,6 @@ std::string writeShorthand(const SheetLine& line) {
 }
 
 std::vector<ShorthandMark> shorthandMarks(Units shown) {
-    // A mass without its unit is kilograms whatever is shown, so that a line means one thing.
     const bool pounds = shown == Units::UsCustomary;
     return {
         {"e e0", "mark_eggs"},

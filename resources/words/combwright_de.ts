@@ -8593,14 +8593,14 @@ auf dem Regal</translation>
     </message>
     <message>
         <source>its wa&amp;ter</source>
-        <translation>den Wa&amp;ssergehalt</translation>
+        <translation>den Wasserge&amp;halt</translation>
     </message>
     <message>
         <source>its c&amp;olour</source>
         <translation>die &amp;Farbe</translation>
     </message>
     <message>
-        <source>your word for the &amp;taste</source>
+        <source>you&amp;r word for the taste</source>
         <translation>das eigene Wort zum &amp;Geschmack</translation>
     </message>
     <message>
@@ -9024,7 +9024,7 @@ Ist das Programm beendet, ruft sein Wecker nicht mehr. Wachs bleibt nie allein.<
     </message>
     <message>
         <source>&amp;For whoever helps you…</source>
-        <translation>&amp;Für jemanden, der hilft …</translation>
+        <translation>Für &amp;jemanden, der hilft …</translation>
     </message>
     <message>
         <source>finds a hive, box, bucket, jar, day or note by a word of it, and what can be done by its name</source>

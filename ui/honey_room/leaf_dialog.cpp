@@ -39,7 +39,7 @@ LeafDialog::LeafDialog(QWidget* parent, Session& session, JarLeaf leaf)
     tick(tr("what the &keeper did"), "work", &LeafTold::work);
     tick(tr("its wa&ter"), "water", &LeafTold::water);
     tick(tr("its c&olour"), "colour", &LeafTold::colour);
-    tick(tr("your word for the &taste"), "taste", &LeafTold::taste);
+    tick(tr("you&r word for the taste"), "taste", &LeafTold::taste);
     tick(tr("&medicines of its hives"), "medicines", &LeafTold::medicines);
     auto* about = new QLabel(
         tr("Told from what you wrote down and nothing else. The caution for babies always stands "

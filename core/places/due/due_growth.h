@@ -10,8 +10,10 @@
 //   how many are enough, `about` "supers_filled", "nest_covered" or "nest_filled"; `leaveShut`
 //   while a young queen must not be disturbed, `from` the day after. Take: a super of the yard's
 //   usual.
-// TestFrame: looked for eggs, and none; `about` "no eggs" or "no brood"; or its queen is gone and no
-//   young one waited for: `about` "queenless", `from` the day she went. Then no swarm is looked for.
+// TestFrame: looked for eggs, and none; `about` "no eggs" or "no brood"; or its queen is gone and
+// no
+//   young one waited for: `about` "queenless", `from` the day she went. Then no swarm is looked
+//   for.
 // ComeBack: the keeper said he would; `from` the day he said so.
 #pragma once
 

@@ -82,8 +82,8 @@ Result<LabelSheet> emptyLabelSheet(const Read& file, const std::string& grid, Da
 /// Grids of a paper, "A4" or "Letter"; all of them for an empty word.
 std::vector<std::string> labelGridsOf(const std::string& paper);
 
-/// The grid whose offset was measured last, else 3 by 7 of A4, or 3 by 10 of Letter where pounds are
-/// shown.
+/// The grid whose offset was measured last, else 3 by 7 of A4, or 3 by 10 of Letter where pounds
+/// are shown.
 std::string usualLabelGrid(const Read& file, Day on);
 
 /// The newest filling up to a day.

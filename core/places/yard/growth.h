@@ -32,16 +32,16 @@ struct AddBox {
 struct HiveGrowth {
     Hive hive;
     bool lives = false;
-    std::optional<Day> opened;     ///< when it was really opened last; none: never
-    std::optional<int> daysSince;  ///< since then
-    std::optional<Day> passedBy;   ///< the newest line since then that did not open it
-    std::optional<Day> shutUntil;  ///< the last day it must stay shut, for a young queen
-    std::optional<Day> lookFrom;   ///< and from when to look for her eggs
-    std::optional<Mind> cells;     ///< seen, and nobody said whether one was left
-    std::optional<Mind> noEggs;    ///< and no young queen is waited for
+    std::optional<Day> opened;          ///< when it was really opened last; none: never
+    std::optional<int> daysSince;       ///< since then
+    std::optional<Day> passedBy;        ///< the newest line since then that did not open it
+    std::optional<Day> shutUntil;       ///< the last day it must stay shut, for a young queen
+    std::optional<Day> lookFrom;        ///< and from when to look for her eggs
+    std::optional<Mind> cells;          ///< seen, and nobody said whether one was left
+    std::optional<Mind> noEggs;         ///< and no young queen is waited for
     std::optional<Day> queenlessSince;  ///< and no young queen is waited for
-    std::optional<Day> foundDead;  ///< its end is not written down; it lives no more
-    std::optional<Day> comeBack;   ///< the day the keeper said he would
+    std::optional<Day> foundDead;       ///< its end is not written down; it lives no more
+    std::optional<Day> comeBack;        ///< the day the keeper said he would
     /// None where a box would be wanted but must not go on: a medicine keeps supers off, or the
     /// hive is under quarantine.
     std::optional<AddBox> addBox;
