@@ -280,8 +280,13 @@ QString weekdaysInEnglish(const QString& line) {
 
 QString weekdaysAsSpoken(const QString& english) {
     QString shown = english;
-    for (std::size_t n = 0; n < shortWeekdays; ++n)
-        shown.replace(QLatin1String(weekdayWords[n].mark), spokenFor(weekdayWords[n].word));
+    for (std::size_t n = 0; n < shortWeekdays; ++n) {
+        const QLatin1String mark(weekdayWords[n].mark);
+        const QString spoken = spokenFor(weekdayWords[n].word);
+        // As they stand where they are the same: a board writes them with capitals.
+        if (spoken.compare(mark, Qt::CaseInsensitive) != 0)
+            shown.replace(mark, spoken, Qt::CaseInsensitive);
+    }
     return shown;
 }
 

@@ -4007,8 +4007,8 @@
         <translation>%1: %2 von %3 %4, %5; %6.</translation>
     </message>
     <message>
-        <source>of</source>
-        <translation>von</translation>
+        <source>for</source>
+        <translation>für</translation>
     </message>
 </context>
 <context>

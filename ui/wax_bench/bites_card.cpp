@@ -261,7 +261,7 @@ void BitesCard::paintEvent(QPaintEvent*) {
         verdict = std::max(verdict, textWidth(line.verdict, bold));
         note = std::max(note, textWidth(line.note, small));
     }
-    const double of = textWidth(tr("of"), small);
+    const double of = textWidth(tr("for"), small);
     const double haveRight = left + name + look.px(14.0) + have;
     const double needRight = haveRight + of + look.px(12.0) + need;
     const double barLeft = needRight + look.px(6.0) + unit + look.px(18.0);
@@ -274,7 +274,7 @@ void BitesCard::paintEvent(QPaintEvent*) {
         paintText(painter, {left, base}, line.name, body, look.tone(Tone::Ink));
         paintText(painter, {haveRight, base}, line.have, bold, look.tone(Tone::Ink),
                   Qt::AlignRight);
-        paintText(painter, {haveRight + look.px(4.0), base}, tr("of"), small,
+        paintText(painter, {haveRight + look.px(4.0), base}, tr("for"), small,
                   look.tone(Tone::Muted));
         paintText(painter, {needRight, base}, line.need, body, look.tone(Tone::Ink),
                   Qt::AlignRight);

@@ -226,7 +226,9 @@ Result<BoxContents> parseContents(std::string_view text) {
     const std::vector<std::pair<std::string, std::string>> percentOrFrames{{"low", "0"},
                                                                            {"high", "100"}};
     BoxContents contents;
-    for (std::string_view part : partsOf(text, ",;")) {
+    std::vector<std::string_view> parts = partsOf(text, ",;");
+    for (std::size_t n = 0; n < parts.size(); ++n) {
+        std::string_view part = parts[n];
         const bool byEye = part.starts_with('~');
         if (byEye) part = trimmed(part.substr(1));
         const std::string_view whole = part;
@@ -235,16 +237,23 @@ Result<BoxContents> parseContents(std::string_view text) {
             return Refusal{Code::WrongType,
                            "contents",
                            {{"wanted", "number first"}, {"value", std::string(whole)}}};
-        const std::string word = lowered(part);
-        if (word == "capped") {
+        std::string word = lowered(part);
+        // "8 capped 90 %": what stands behind it is a part of its own.
+        constexpr std::string_view capped = "capped";
+        if (word.starts_with("capped ")) {
+            const std::string_view rest = trimmed(part.substr(capped.size()));
+            parts.insert(parts.begin() + static_cast<std::ptrdiff_t>(n) + 1, rest);
+            word = capped;
+        }
+        if (word == capped) {
             if (contents.capped) return Refusal{Code::Duplicate, "contents", {{"name", word}}};
             if (*number > 100) return Refusal{Code::OutOfRange, "contents", percentOrFrames};
-            const Frames capped = Frames::rounded(*number);
-            if (std::abs(capped.value() - *number) > 1e-6)
+            const Frames seen = Frames::rounded(*number);
+            if (std::abs(seen.value() - *number) > 1e-6)
                 return Refusal{Code::WrongType,
                                "contents",
                                {{"wanted", "tenths of a frame"}, {"value", std::string(whole)}}};
-            contents.capped = Known<Frames>{capped, {}, byEye ? How::ByEye : How::Counted};
+            contents.capped = Known<Frames>{seen, {}, byEye ? How::ByEye : How::Counted};
         } else if (word == "% full" || word == "%") {
             if (contents.filled) return Refusal{Code::Duplicate, "contents", {{"name", "% full"}}};
             if (*number > 100) return Refusal{Code::OutOfRange, "contents", percentOrFrames};

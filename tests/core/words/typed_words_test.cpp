@@ -98,12 +98,14 @@ TEST(WeekdaysTyped, AreReadAndShown) {
     };
     EXPECT_EQ(read("mon wed fri"), "mon wed fri");
     EXPECT_EQ(weekdaysAsSpoken(QStringLiteral("mon, wed")), QStringLiteral("mon, wed"));
+    EXPECT_EQ(weekdaysAsSpoken(QStringLiteral("Mon, Wed")), QStringLiteral("Mon, Wed"));
     const Speaking german(Language::German);
     EXPECT_EQ(read("Mo Mi Fr"), "mon wed fri");
     EXPECT_EQ(read("mo., di, Do"), "mon, tue, thu");
     EXPECT_EQ(read("Samstag, Sonntag"), "sat, sun");
     EXPECT_EQ(read("mon, wed"), "mon, wed");
     EXPECT_EQ(weekdaysAsSpoken(QStringLiteral("mon, wed, sun")), QStringLiteral("Mo, Mi, So"));
+    EXPECT_EQ(weekdaysAsSpoken(QStringLiteral("Mon, Wed, Sun")), QStringLiteral("Mo, Mi, So"));
 }
 
 TEST(ShadesTyped, AreRead) {

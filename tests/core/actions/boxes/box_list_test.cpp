@@ -54,6 +54,8 @@ TEST(ContentsTyped, AreReadOrRefused) {
          "8 drawn, 1 foundation, 1 V; 7.0 capped counted; 8500 filled"},
         {"100 drawn", "100 drawn"},
         {"7 drawn; 7 capped", "7 drawn; 7.0 capped counted"},
+        {"10; 8 capped 90%", "10 drawn; 8.0 capped counted; 9000 filled"},
+        {"8 capped  90 % full", "; 8.0 capped counted; 9000 filled"},
         {"6,5 capped", "; 6.5 capped counted"},
         {"9 drawn; 6.5 capped", "9 drawn; 6.5 capped counted"},
         {"~6 capped", "; 6.0 capped by eye"},
