@@ -44,7 +44,7 @@ QFont FootBar::toldFont() const { return m_session.look().font(TextSize::Note, m
 int FootBar::roomForTold() const { return std::max(1, width() - 2 * m_session.look().space(24)); }
 
 void FootBar::takeRoom() {
-    setFixedHeight(sizeHint().height());
+    setFixedHeight(FootBar::sizeHint().height());
     update();
 }
 
