@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 #include <QStringList>
+#include <functional>
 
 #include "core/model/season_info.h"
 #include "core/places/pages/pull/pull_words.h"
@@ -144,32 +145,34 @@ TableBlock yardTable(const PullYardRow& yard) {
     return table;
 }
 
-/// What is taken although it was held back, each with the keeper's reason in full.
-QStringList takenAnyway(const PullSheet& sheet) {
+/// What is said of each box that is taken, where there is anything to say.
+QStringList ofTaken(const PullSheet& sheet,
+                    const std::function<QString(const PullHiveRow&, const PullBoxRow&)>& say) {
     QStringList all;
     for (const PullYardRow& yard : sheet.yards)
         for (const PullHiveRow& hive : yard.hives)
-            for (const PullBoxRow& row : hive.boxes)
-                if (row.verdict == PullVerdict::Take && row.hold)
-                    all << pullWord("%1 on %2 is taken although it is held back, %3. Reason: %4.")
-                               .arg(boxName(row.box), fromUtf8(hive.hive.mark.text()),
-                                    holdText(*row.hold), fromUtf8(row.reason));
+            for (const PullBoxRow& row : hive.boxes) {
+                if (row.verdict != PullVerdict::Take) continue;
+                if (const QString said = say(hive, row); !said.isEmpty()) all << said;
+            }
     return all;
 }
 
-/// What is taken although its hive was fed while it was on.
-QStringList takenFed(const PullSheet& sheet) {
-    QStringList all;
-    for (const PullYardRow& yard : sheet.yards)
-        for (const PullHiveRow& hive : yard.hives)
-            for (const PullBoxRow& row : hive.boxes)
-                if (row.verdict == PullVerdict::Take && row.fedOn)
-                    all << pullWord(
-                               "%1 on %2 was on when sugar was given on %3: what was fed ends "
-                               "up in it. Keep its honey for the bees.")
-                               .arg(boxName(row.box), fromUtf8(hive.hive.mark.text()),
-                                    dayAndMonth(*row.fedOn));
-    return all;
+/// Although it was held back, with the keeper's reason in full.
+QString takenAnyway(const PullHiveRow& hive, const PullBoxRow& row) {
+    if (!row.hold) return {};
+    return pullWord("%1 on %2 is taken although it is held back, %3. Reason: %4.")
+        .arg(boxName(row.box), fromUtf8(hive.hive.mark.text()), holdText(*row.hold),
+             fromUtf8(row.reason));
+}
+
+/// Although its hive was fed while it was on.
+QString takenFed(const PullHiveRow& hive, const PullBoxRow& row) {
+    if (!row.fedOn) return {};
+    return pullWord(
+               "%1 on %2 was on when sugar was given on %3: what was fed ends up in it. Keep its "
+               "honey for the bees.")
+        .arg(boxName(row.box), fromUtf8(hive.hive.mark.text()), dayAndMonth(*row.fedOn));
 }
 
 TextBlock summaryOf(const PullSheet& sheet) {
@@ -217,7 +220,7 @@ Page pullListPage(const Read& file, const PullSheet& sheet) {
         "Cover boxes at once, leave nothing open: robbing starts within the hour. Boxes that were "
         "on while a medicine was in the hive stay off the list where its label, as you wrote it "
         "down, does not allow it; the label decides.");
-    cautions << takenAnyway(sheet) << takenFed(sheet);
+    cautions << ofTaken(sheet, &takenAnyway) << ofTaken(sheet, &takenFed);
     caution.text = cautions.join(QLatin1Char(' '));
     page.blocks.push_back(caution);
     for (const PullYardRow& yard : sheet.yards)
